@@ -1,0 +1,51 @@
+package runthrough.plant;
+
+/**
+ * The strip accumulator between joiner and process section.
+ *
+ * @param form how it holds strip
+ * @param ownFillRateLimit limit on entry speed minus process speed (m/s), {@code > 0}, infinite for none; the form may set
+ *     a lower one
+ * @param reserve metres that are never planned to be used, {@code >= 0}
+ * @param overtravelAllowance metres above the capacity at which the level counts as overfull, {@code >= 0}; infinite when
+ *     it is not counted
+ */
+public record Accumulator(
+        StorageForm form, double ownFillRateLimit, double reserve, double overtravelAllowance) {
+
+    public Accumulator {
+        if (!(ownFillRateLimit > 0)) {
+            throw new IllegalArgumentException("fill-rate limit = " + ownFillRateLimit + " m/s; must be more than 0");
+        }
+        Ranges.notNegative("reserve", reserve);
+        if (!(overtravelAllowance >= 0)) {
+            throw new IllegalArgumentException(
+                    "overtravel allowance = " + overtravelAllowance + " m; must be 0 or more");
+        }
+    }
+
+    /** An accumulator of given capacity (m) without limits or reserve. */
+    public static Accumulator ofCapacity(double capacity) {
+        return of(new StorageForm.Direct(capacity));
+    }
+
+    /** An accumulator of the given form without limits of its own or reserve. */
+    public static Accumulator of(StorageForm form) {
+        return new Accumulator(form, Double.POSITIVE_INFINITY, 0, Double.POSITIVE_INFINITY);
+    }
+
+    /** No accumulator. */
+    public static Accumulator none() {
+        return of(new StorageForm.None());
+    }
+
+    /** Usable capacity C (m). */
+    public double capacity() {
+        return form.capacity();
+    }
+
+    /** Fill-rate limit F in force (m/s): the lower of its own and the form's; infinite for none. */
+    public double fillRateLimit() {
+        return Math.min(ownFillRateLimit, form.fillRateLimit());
+    }
+}

@@ -1,0 +1,40 @@
+package runthrough.plant;
+
+/**
+ * A strip hanging freely between two supports of equal height: {@code sag = a (cosh(S/2a) - 1)}, {@code arc = 2 a
+ * sinh(S/2a)} over the span S, with the parameter a (m). Elementary statics; the strip's stiffness is neglected.
+ */
+public final class Catenary {
+
+    private Catenary() {}
+
+    /**
+     * Length of strip (m) in a loop.
+     *
+     * @param span distance between the supports (m), {@code > 0}
+     * @param sag depth below the supports (m), {@code >= 0}
+     */
+    public static double arc(double span, double sag) {
+        if (sag == 0) {
+            return span;
+        }
+        double u = halfSpanOverParameter(2 * sag / span);
+        return span * Math.sinh(u) / u;
+    }
+
+    /** The u = S/2a for which {@code (cosh u - 1)/u = ratio}: Newton from above on a convex function, to full precision. */
+    private static double halfSpanOverParameter(double ratio) {
+        // cosh u - 1 = 2 sinh^2(u/2) keeps its digits when u is small. 2 ratio is the root of the parabola u/2 = ratio,
+        // and above the true root, since (cosh u - 1)/u > u/2; Newton then falls towards the root, never past it.
+        double u = Math.min(2 * ratio, 1 + Math.log(1 + 4 * ratio) * 2);
+        double previous = Double.POSITIVE_INFINITY;
+        while (u < previous) {
+            previous = u;
+            double half = Math.sinh(u / 2);
+            double value = 2 * half * half / u - ratio;
+            double slope = (Math.sinh(u) - 2 * half * half / u) / u;
+            u -= value / slope;
+        }
+        return previous;
+    }
+}

@@ -1,0 +1,70 @@
+package runthrough.plant;
+
+import java.util.List;
+
+/**
+ * The work of a coil change.
+ *
+ * @param crew how many people, {@code >= 1}; one prepares and joins, two or more do both at once
+ * @param prepare done on the next coil while the line runs
+ * @param tail strip standing; needs only the tail
+ * @param join strip standing; needs the tail work done and the next coil prepared
+ * @param reject how often a joint is not good
+ * @param rethread time to thread the line anew, for the practice without a joiner (s)
+ */
+public record CoilChange(
+        int crew,
+        List<WorkElement> prepare,
+        List<WorkElement> tail,
+        List<WorkElement> join,
+        Reject reject,
+        Distribution rethread) {
+
+    public CoilChange {
+        Ranges.atLeastOne("crew", crew);
+        prepare = List.copyOf(prepare);
+        tail = List.copyOf(tail);
+        join = List.copyOf(join);
+    }
+
+    /** How often a joint is rejected after it was made. */
+    public sealed interface Reject {
+
+        /** Mean number of extra passes at a coil change. */
+        double meanExtraPasses();
+
+        /** Never. */
+        record Never() implements Reject {
+            @Override
+            public double meanExtraPasses() {
+                return 0;
+            }
+        }
+
+        /** Each pass with the chance {@code p}, in [0, 1). */
+        record Chance(double p) implements Reject {
+            public Chance {
+                if (!(p >= 0 && p < 1)) {
+                    throw new IllegalArgumentException("reject chance = " + p + "; must be 0 or more and below 1");
+                }
+            }
+
+            @Override
+            public double meanExtraPasses() {
+                return p / (1 - p);
+            }
+        }
+
+        /** Once on coil changes n, 2n, 3n ...; {@code n >= 1}. */
+        record Every(int n) implements Reject {
+            public Every {
+                Ranges.atLeastOne("every", n);
+            }
+
+            @Override
+            public double meanExtraPasses() {
+                return 1.0 / n;
+            }
+        }
+    }
+}

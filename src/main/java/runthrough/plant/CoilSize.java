@@ -1,0 +1,104 @@
+package runthrough.plant;
+
+/** What fixes a coil's length: exactly one of length, mass, or outer diameter with inner diameter. */
+public sealed interface CoilSize {
+
+    /** Length (m) of a coil of this size when it is drawn at {@code p} in (0, 1). */
+    double length(Coil coil, double p);
+
+    /** Mean length (m). */
+    double meanLength(Coil coil);
+
+    /** Greatest lower bound of the length (m). */
+    double shortestLength(Coil coil);
+
+    /** Whether coils of this size are all alike. */
+    boolean isConstant();
+
+    /** Length given directly (m). */
+    record ByLength(Distribution length) implements CoilSize {
+        @Override
+        public double length(Coil coil, double p) {
+            return length.quantile(p);
+        }
+
+        @Override
+        public double meanLength(Coil coil) {
+            return length.mean();
+        }
+
+        @Override
+        public double shortestLength(Coil coil) {
+            return length.lowest();
+        }
+
+        @Override
+        public boolean isConstant() {
+            return length.isConstant();
+        }
+    }
+
+    /** Mass given (kg): {@code m = rho w t L}. */
+    record ByMass(Distribution mass) implements CoilSize {
+        @Override
+        public double length(Coil coil, double p) {
+            return mass.quantile(p) / coil.massPerMetre();
+        }
+
+        @Override
+        public double meanLength(Coil coil) {
+            return mass.mean() / coil.massPerMetre();
+        }
+
+        @Override
+        public double shortestLength(Coil coil) {
+            return mass.lowest() / coil.massPerMetre();
+        }
+
+        @Override
+        public boolean isConstant() {
+            return mass.isConstant();
+        }
+    }
+
+    /**
+     * Diameters given: {@code L = k pi (Do^2 - Di^2) / (4 t)}.
+     *
+     * @param outer outer diameter (m)
+     * @param inner inner diameter (m), {@code 0 < inner < outer}
+     * @param windingFactor share of the wound section that is strip, in (0, 1]
+     */
+    record ByDiameters(double outer, double inner, double windingFactor) implements CoilSize {
+        public ByDiameters {
+            Ranges.finitePositive("inner diameter", inner);
+            if (!(outer > inner && outer < Double.POSITIVE_INFINITY)) {
+                throw new IllegalArgumentException(
+                        "outer diameter = " + outer + " m; must be more than the inner diameter, " + inner + " m");
+            }
+            if (!(windingFactor > 0 && windingFactor <= 1)) {
+                throw new IllegalArgumentException(
+                        "winding factor = " + windingFactor + "; must be more than 0 and at most 1");
+            }
+        }
+
+        @Override
+        public double length(Coil coil, double p) {
+            return meanLength(coil);
+        }
+
+        @Override
+        public double meanLength(Coil coil) {
+            return windingFactor * Math.PI * (outer - inner) * (outer + inner) / (4 * coil.thickness());
+        }
+
+        @Override
+        public double shortestLength(Coil coil) {
+            return meanLength(coil);
+        }
+
+        @Override
+        public boolean isConstant() {
+            return true;
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package runthrough.plant;
+
+import java.util.List;
+
+/**
+ * The law of a random quantity (a time in seconds, a length in metres, a mass in kilograms). A value is drawn by
+ * inversion, one uniform number a draw, so that variants compared under the same seed see the same luck.
+ */
+public sealed interface Distribution
+        permits Distributions.Constant,
+                Distributions.Uniform,
+                Distributions.Triangular,
+                Distributions.Normal,
+                Distributions.Lognormal,
+                Distributions.Gamma,
+                Distributions.Weibull,
+                Distributions.Exponential,
+                Distributions.Observed,
+                Distributions.Shifted {
+
+    /** The value below which the share {@code p} of all draws falls; {@code p} in (0, 1). Not decreasing in {@code p}. */
+    double quantile(double p);
+
+    /** The mean, in the quantity's unit. */
+    double mean();
+
+    /** The standard deviation, in the quantity's unit, {@code >= 0}. */
+    double sd();
+
+    /** The greatest lower bound of what may be drawn. */
+    double lowest();
+
+    /** The least upper bound of what may be drawn; may be positive infinity. */
+    double highest();
+
+    /** Whether every draw is the same value, so that no random number need be spent on it. */
+    default boolean isConstant() {
+        return lowest() == highest();
+    }
+
+    /** A quantity that is always {@code value}, {@code >= 0}. */
+    static Distribution constant(double value) {
+        return new Distributions.Constant(value);
+    }
+
+    /** Uniform from {@code min} to {@code max}, {@code 0 <= min <= max}. */
+    static Distribution uniform(double min, double max) {
+        return new Distributions.Uniform(min, max);
+    }
+
+    /** Triangular, {@code 0 <= min <= mode <= max}. */
+    static Distribution triangular(double min, double mode, double max) {
+        return new Distributions.Triangular(min, mode, max);
+    }
+
+    /**
+     * Normal with the parent's mean and standard deviation, conditioned on being more than 0; {@code mean > 0}, {@code sd
+     * >= 0}. What {@link #mean()} reports is that of the conditioned law.
+     */
+    static Distribution normal(double mean, double sd) {
+        return sd == 0 ? constant(Ranges.finitePositive("mean", mean)) : new Distributions.Normal(mean, sd);
+    }
+
+    /** Lognormal with the mean and standard deviation of the quantity itself, not of its logarithm; {@code sd >= 0}. */
+    static Distribution lognormal(double mean, double sd) {
+        return sd == 0 ? constant(Ranges.finitePositive("mean", mean)) : new Distributions.Lognormal(mean, sd);
+    }
+
+    /** Gamma with mean and standard deviation; {@code mean > 0}, {@code sd >= 0}. */
+    static Distribution gamma(double mean, double sd) {
+        return sd == 0 ? constant(Ranges.finitePositive("mean", mean)) : new Distributions.Gamma(mean, sd);
+    }
+
+    /** Weibull with shape (no unit) and scale (the quantity's unit), both {@code > 0}. */
+    static Distribution weibull(double shape, double scale) {
+        return new Distributions.Weibull(shape, scale);
+    }
+
+    /** Exponential with its mean, {@code > 0}. */
+    static Distribution exponential(double mean) {
+        return new Distributions.Exponential(mean);
+    }
+
+    /** Measured values, each as likely as the other; at least one, all {@code >= 0}. */
+    static Distribution observed(List<Double> values) {
+        return new Distributions.Observed(values);
+    }
+
+    /** This law with {@code shift} added to each draw; a draw that ends below 0 is an error when it is drawn. */
+    default Distribution shifted(double shift) {
+        return shift == 0 ? this : new Distributions.Shifted(this, shift);
+    }
+}

@@ -1,0 +1,367 @@
+package runthrough.plant;
+
+import java.util.Arrays;
+import java.util.List;
+import umontreal.ssj.probdist.GammaDist;
+import umontreal.ssj.probdist.NormalDist;
+import umontreal.ssj.util.Num;
+
+/** The laws behind {@link Distribution}; made by its factory methods. Formulas are the textbook moments and inverses. */
+public final class Distributions {
+
+    private Distributions() {}
+
+    /** Always {@code value}. */
+    public record Constant(double value) implements Distribution {
+        public Constant {
+            Ranges.notNegative("value", value);
+        }
+
+        @Override
+        public double quantile(double p) {
+            return value;
+        }
+
+        @Override
+        public double mean() {
+            return value;
+        }
+
+        @Override
+        public double sd() {
+            return 0;
+        }
+
+        @Override
+        public double lowest() {
+            return value;
+        }
+
+        @Override
+        public double highest() {
+            return value;
+        }
+    }
+
+    /** Equally likely between {@code min} and {@code max}. */
+    public record Uniform(double min, double max) implements Distribution {
+        public Uniform {
+            Ranges.notNegative("min", min);
+            if (!(max >= min && max < Double.POSITIVE_INFINITY)) {
+                throw new IllegalArgumentException("max = " + max + "; must be min (" + min + ") or more");
+            }
+        }
+
+        @Override
+        public double quantile(double p) {
+            return min + p * (max - min);
+        }
+
+        @Override
+        public double mean() {
+            return (min + max) / 2;
+        }
+
+        @Override
+        public double sd() {
+            return (max - min) / Math.sqrt(12);
+        }
+
+        @Override
+        public double lowest() {
+            return min;
+        }
+
+        @Override
+        public double highest() {
+            return max;
+        }
+    }
+
+    /** Rises from {@code min} to {@code mode} and falls to {@code max}. */
+    public record Triangular(double min, double mode, double max) implements Distribution {
+        public Triangular {
+            Ranges.notNegative("min", min);
+            if (!(mode >= min && max >= mode && max < Double.POSITIVE_INFINITY)) {
+                throw new IllegalArgumentException("triangular " + min + ", " + mode + ", " + max
+                        + "; must be in the order least, most likely, greatest");
+            }
+        }
+
+        @Override
+        public double quantile(double p) {
+            double width = max - min;
+            if (width == 0) {
+                return min;
+            }
+            return p * width < mode - min
+                    ? min + Math.sqrt(p * width * (mode - min))
+                    : max - Math.sqrt((1 - p) * width * (max - mode));
+        }
+
+        @Override
+        public double mean() {
+            return (min + mode + max) / 3;
+        }
+
+        @Override
+        public double sd() {
+            double low = mode - min;
+            double high = max - mode;
+            return Math.sqrt((low * low + low * high + high * high) / 18);
+        }
+
+        @Override
+        public double lowest() {
+            return min;
+        }
+
+        @Override
+        public double highest() {
+            return max;
+        }
+    }
+
+    /** Normal law of the parent's {@code parentMean} and {@code parentSd}, conditioned on being more than 0. */
+    public record Normal(double parentMean, double parentSd) implements Distribution {
+        public Normal {
+            Ranges.finitePositive("mean", parentMean);
+            Ranges.finitePositive("sd", parentSd);
+        }
+
+        @Override
+        public double quantile(double p) {
+            // The upper tail keeps its digits: Q = P(parent > value) = (1 - p) P(parent > 0).
+            double upper = (1 - p) * NormalDist.cdf01(parentMean / parentSd);
+            return Math.max(parentMean - parentSd * NormalDist.inverseF01(upper), 0);
+        }
+
+        @Override
+        public double mean() {
+            return parentMean + parentSd * hazardAtZero();
+        }
+
+        @Override
+        public double sd() {
+            double cut = -parentMean / parentSd;
+            double hazard = hazardAtZero();
+            return parentSd * Math.sqrt(1 + cut * hazard - hazard * hazard);
+        }
+
+        /** Density over upper tail of the standard normal law at the cut. */
+        private double hazardAtZero() {
+            double cut = -parentMean / parentSd;
+            return NormalDist.density01(cut) / NormalDist.barF01(cut);
+        }
+
+        @Override
+        public double lowest() {
+            return 0;
+        }
+
+        @Override
+        public double highest() {
+            return Double.POSITIVE_INFINITY;
+        }
+    }
+
+    /** Lognormal law of which {@code mean} and {@code sd} are those of the quantity itself. */
+    public record Lognormal(double mean, double sd, double mu, double sigma) implements Distribution {
+        public Lognormal {
+            Ranges.finitePositive("mean", mean);
+            Ranges.finitePositive("sd", sd);
+        }
+
+        Lognormal(double mean, double sd) {
+            this(mean, sd, Math.log(mean) - logVariance(mean, sd) / 2, Math.sqrt(logVariance(mean, sd)));
+        }
+
+        private static double logVariance(double mean, double sd) {
+            double cv = sd / mean;
+            return Math.log1p(cv * cv);
+        }
+
+        @Override
+        public double quantile(double p) {
+            return Math.exp(mu + sigma * NormalDist.inverseF01(p));
+        }
+
+        @Override
+        public double lowest() {
+            return 0;
+        }
+
+        @Override
+        public double highest() {
+            return Double.POSITIVE_INFINITY;
+        }
+    }
+
+    /** Gamma law by its mean and standard deviation. Its inverse is iterative: dear, but it keeps the luck aligned. */
+    public record Gamma(double mean, double sd) implements Distribution {
+        private static final int DIGITS = 15;
+
+        public Gamma {
+            Ranges.finitePositive("mean", mean);
+            Ranges.finitePositive("sd", sd);
+        }
+
+        @Override
+        public double quantile(double p) {
+            double shape = mean / sd * (mean / sd);
+            return GammaDist.inverseF(shape, shape / mean, DIGITS, p);
+        }
+
+        @Override
+        public double lowest() {
+            return 0;
+        }
+
+        @Override
+        public double highest() {
+            return Double.POSITIVE_INFINITY;
+        }
+    }
+
+    /** Weibull law. */
+    public record Weibull(double shape, double scale) implements Distribution {
+        public Weibull {
+            Ranges.finitePositive("shape", shape);
+            Ranges.finitePositive("scale", scale);
+        }
+
+        @Override
+        public double quantile(double p) {
+            return scale * Math.pow(-Math.log1p(-p), 1 / shape);
+        }
+
+        @Override
+        public double mean() {
+            return scale * Math.exp(Num.lnGamma(1 + 1 / shape));
+        }
+
+        @Override
+        public double sd() {
+            double first = Math.exp(Num.lnGamma(1 + 1 / shape));
+            return scale * Math.sqrt(Math.exp(Num.lnGamma(1 + 2 / shape)) - first * first);
+        }
+
+        @Override
+        public double lowest() {
+            return 0;
+        }
+
+        @Override
+        public double highest() {
+            return Double.POSITIVE_INFINITY;
+        }
+    }
+
+    /** Exponential law. */
+    public record Exponential(double mean) implements Distribution {
+        public Exponential {
+            Ranges.finitePositive("mean", mean);
+        }
+
+        @Override
+        public double quantile(double p) {
+            return -mean * Math.log1p(-p);
+        }
+
+        @Override
+        public double sd() {
+            return mean;
+        }
+
+        @Override
+        public double lowest() {
+            return 0;
+        }
+
+        @Override
+        public double highest() {
+            return Double.POSITIVE_INFINITY;
+        }
+    }
+
+    /** Measured values, each as likely as the other. */
+    public record Observed(List<Double> values, double mean, double sd) implements Distribution {
+        public Observed {
+            values = List.copyOf(values);
+        }
+
+        Observed(List<Double> measured) {
+            this(sorted(measured), meanOf(measured), spreadOf(measured));
+        }
+
+        private static List<Double> sorted(List<Double> values) {
+            if (values.isEmpty()) {
+                throw new IllegalArgumentException("no observed values; give at least one");
+            }
+            values.forEach(value -> Ranges.notNegative("observed value", value));
+            return values.stream().sorted().toList();
+        }
+
+        private static double meanOf(List<Double> values) {
+            return values.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+        }
+
+        /** Spread of the resampling law itself: divisor n, since the values are the whole population drawn from. */
+        private static double spreadOf(List<Double> values) {
+            double mean = meanOf(values);
+            double[] squares = values.stream()
+                    .mapToDouble(value -> (value - mean) * (value - mean))
+                    .toArray();
+            return Math.sqrt(Arrays.stream(squares).sum() / squares.length);
+        }
+
+        @Override
+        public double quantile(double p) {
+            return values.get((int) (p * values.size()));
+        }
+
+        @Override
+        public double lowest() {
+            return values.get(0);
+        }
+
+        @Override
+        public double highest() {
+            return values.get(values.size() - 1);
+        }
+    }
+
+    /** {@code parent} with {@code shift} added, which may be negative. */
+    public record Shifted(Distribution parent, double shift) implements Distribution {
+        public Shifted {
+            if (!Double.isFinite(shift)) {
+                throw new IllegalArgumentException("shift = " + shift + "; must be finite");
+            }
+        }
+
+        @Override
+        public double quantile(double p) {
+            return parent.quantile(p) + shift;
+        }
+
+        @Override
+        public double mean() {
+            return parent.mean() + shift;
+        }
+
+        @Override
+        public double sd() {
+            return parent.sd();
+        }
+
+        @Override
+        public double lowest() {
+            return parent.lowest() + shift;
+        }
+
+        @Override
+        public double highest() {
+            return parent.highest() + shift;
+        }
+    }
+}

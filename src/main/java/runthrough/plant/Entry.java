@@ -1,0 +1,43 @@
+package runthrough.plant;
+
+import java.util.Optional;
+
+/**
+ * The entry section: from the uncoilers to the joiner.
+ *
+ * @param uncoilers how many, {@code >= 1}
+ * @param topSpeed greatest strip speed (m/s), {@code > 0}
+ * @param acceleration (m/s2), {@code > 0}; infinite when the speed rises at once
+ * @param deceleration (m/s2), {@code > 0}; infinite when the speed falls at once
+ * @param creep slow running before the tail, if any
+ * @param uncoilerPath strip path from uncoiler to joiner (m), {@code >= 0}
+ */
+public record Entry(
+        int uncoilers,
+        double topSpeed,
+        double acceleration,
+        double deceleration,
+        Optional<Creep> creep,
+        double uncoilerPath) {
+
+    public Entry {
+        Ranges.atLeastOne("uncoilers", uncoilers);
+        Ranges.finitePositive("top speed", topSpeed);
+        Ranges.positive("acceleration", acceleration);
+        Ranges.positive("deceleration", deceleration);
+        Ranges.notNegative("uncoiler path", uncoilerPath);
+    }
+
+    /**
+     * Creep speed over the last metres of a coil.
+     *
+     * @param speed (m/s), {@code > 0}
+     * @param length over which it is held (m), {@code > 0}
+     */
+    public record Creep(double speed, double length) {
+        public Creep {
+            Ranges.finitePositive("creep speed", speed);
+            Ranges.finitePositive("creep length", length);
+        }
+    }
+}

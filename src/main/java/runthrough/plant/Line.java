@@ -1,0 +1,79 @@
+package runthrough.plant;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A strip line as described.
+ *
+ * @param supply its coils
+ * @param entry from uncoilers to joiner
+ * @param accumulator between joiner and process; {@link Accumulator#none()} for one-strip practices
+ * @param process what must not stop
+ * @param change the work of a coil change
+ * @param practice how the line gets from one coil to the next
+ * @param bending what the strip is bent over, where it is to be reported
+ */
+public record Line(
+        Supply supply,
+        Entry entry,
+        Accumulator accumulator,
+        ProcessSection process,
+        CoilChange change,
+        Practice practice,
+        Optional<Bending> bending) {
+
+    /** Rated process speed (m/s) with {@code coil} in the process section: the coil's own, or the line's. */
+    public double ratedSpeed(Coil coil) {
+        double rated = coil.processSpeed().orElse(process.speed());
+        return practice == Practice.JOIN_WITHOUT_ACCUMULATOR ? Math.min(rated, entry.topSpeed()) : rated;
+    }
+
+    /** The largest rated speed (m/s) that any coil asks for. */
+    public double fastestRatedSpeed() {
+        return supply.kinds().stream().mapToDouble(this::ratedSpeed).max().orElseThrow();
+    }
+
+    /** The smallest rated speed (m/s) that any coil asks for. */
+    public double slowestRatedSpeed() {
+        return supply.kinds().stream().mapToDouble(this::ratedSpeed).min().orElseThrow();
+    }
+
+    /** The level (m) below which a process running at {@code speed} (m/s) must stop: reserve and stopping distance. */
+    public double stopLevel(double speed) {
+        return accumulator.reserve() + speed * speed / (2 * process.deceleration());
+    }
+
+    /** The level (m) from which the process may restart when {@code rated} (m/s) is the rated speed. */
+    public double restartLevel(double rated) {
+        double given = process.restartLevel();
+        double capacity = accumulator.capacity();
+        return Double.isNaN(given) ? Math.min(capacity, stopLevel(rated) + 0.1 * capacity) : given;
+    }
+
+    /** The level (m) at which a slowed process takes up full speed again, if it slows at all. */
+    public double resumeLevel(ProcessSection.Slowing slowing) {
+        double given = slowing.resumeLevel();
+        double capacity = accumulator.capacity();
+        return Double.isNaN(given) ? Math.min(capacity, slowing.level() + 0.1 * capacity) : given;
+    }
+
+    /** Every kind of coil that may come. */
+    public List<Coil> coils() {
+        return supply.kinds();
+    }
+
+    /** Deceleration (m/s2) at which the process section comes to rest: the lower of the two where they are one strip. */
+    public double stoppingDeceleration() {
+        return practice == Practice.JOIN_WITHOUT_ACCUMULATOR
+                ? Math.min(entry.deceleration(), process.deceleration())
+                : process.deceleration();
+    }
+
+    /** Acceleration (m/s2) at which the process section starts: the lower of the two where they are one strip. */
+    public double startingAcceleration() {
+        return practice == Practice.JOIN_WITHOUT_ACCUMULATOR
+                ? Math.min(entry.acceleration(), process.acceleration())
+                : process.acceleration();
+    }
+}

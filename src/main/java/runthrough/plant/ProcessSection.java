@@ -1,0 +1,75 @@
+package runthrough.plant;
+
+import java.util.Optional;
+
+/**
+ * The process section: what must not stop.
+ *
+ * @param speed rated strip speed (m/s), {@code > 0}, for coils without a speed of their own
+ * @param acceleration (m/s2), {@code > 0}; infinite when the speed rises at once
+ * @param deceleration (m/s2), {@code > 0}; infinite when the speed falls at once
+ * @param restartLevel level from which it may restart after a starved stop (m); NaN for the default, see {@link
+ *     Line#restartLevel}
+ * @param restartDelay time from being allowed to restart until it does (s)
+ * @param slowing running slower on a low level, if it can
+ * @param ownStops stops of its own, if any
+ * @param path fixed strip path from accumulator to process (m), {@code >= 0}
+ * @param spoiltPerStop strip spoilt by each stop of the process (m), {@code >= 0}
+ */
+public record ProcessSection(
+        double speed,
+        double acceleration,
+        double deceleration,
+        double restartLevel,
+        Distribution restartDelay,
+        Optional<Slowing> slowing,
+        Optional<OwnStops> ownStops,
+        double path,
+        double spoiltPerStop) {
+
+    public ProcessSection {
+        Ranges.finitePositive("speed", speed);
+        Ranges.positive("acceleration", acceleration);
+        Ranges.positive("deceleration", deceleration);
+        Ranges.optionalLevel("restart level", restartLevel);
+        Ranges.notNegative("path", path);
+        Ranges.notNegative("spoilt per stop", spoiltPerStop);
+    }
+
+    /** A process section that only runs: no restart delay, no slowing, no stops of its own. */
+    public static ProcessSection running(double speed, double acceleration, double deceleration) {
+        return new ProcessSection(
+                speed,
+                acceleration,
+                deceleration,
+                Double.NaN,
+                Distribution.constant(0),
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                0);
+    }
+
+    /**
+     * Running slower while little strip is left.
+     *
+     * @param speed slowed strip speed (m/s), {@code > 0}
+     * @param level at which slowing begins (m), {@code >= 0}
+     * @param resumeLevel from which full speed is taken up again (m); NaN for the default, see {@link Line#resumeLevel}
+     */
+    public record Slowing(double speed, double level, double resumeLevel) {
+        public Slowing {
+            Ranges.finitePositive("slowed speed", speed);
+            Ranges.notNegative("slowing level", level);
+            Ranges.optionalLevel("resume level", resumeLevel);
+        }
+    }
+
+    /**
+     * Stops of the process itself: tool changes, jams, size changes.
+     *
+     * @param runningTime time from the end of one until the next falls due, counted while the process moves (s)
+     * @param standingTime how long it stands, from coming to rest (s)
+     */
+    public record OwnStops(Distribution runningTime, Distribution standingTime) {}
+}

@@ -1,0 +1,41 @@
+package runthrough.plant;
+
+/**
+ * How long and how often to run, and what is asked of the answer.
+ *
+ * @param extent what ends a replication
+ * @param leaveOut the first coil changes left out of the totals, {@code >= 0}
+ * @param replications independent repetitions, {@code >= 1}
+ * @param seed of the random streams
+ * @param target share of coil changes that should run through, in (0, 1]
+ */
+public record RunPlan(Extent extent, int leaveOut, int replications, long seed, double target) {
+
+    public RunPlan {
+        Ranges.atLeastOne("replications", replications);
+        if (leaveOut < 0) {
+            throw new IllegalArgumentException("leave-out = " + leaveOut + "; must be 0 or more");
+        }
+        if (!(target > 0 && target <= 1)) {
+            throw new IllegalArgumentException("target = " + target + "; must be more than 0 and at most 1");
+        }
+    }
+
+    /** What ends a replication. */
+    public sealed interface Extent {
+
+        /** At the start of coil change {@code changes + 1}, so that the last record is complete; {@code >= 1}. */
+        record Changes(int changes) implements Extent {
+            public Changes {
+                Ranges.atLeastOne("coil changes", changes);
+            }
+        }
+
+        /** At a given time (s), {@code > 0}; a coil change under way is cut. */
+        record Time(double duration) implements Extent {
+            public Time {
+                Ranges.finitePositive("run time", duration);
+            }
+        }
+    }
+}

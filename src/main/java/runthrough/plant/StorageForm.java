@@ -1,0 +1,115 @@
+package runthrough.plant;
+
+/** How an accumulator holds strip, and so how much of it. */
+public sealed interface StorageForm {
+
+    /** Usable capacity C (m), {@code >= 0}. */
+    double capacity();
+
+    /** Greatest rate at which the form itself can take up strip (m/s); infinite when it sets no limit. */
+    default double fillRateLimit() {
+        return Double.POSITIVE_INFINITY;
+    }
+
+    /** Greatest rate at which the form itself can give strip (m/s); infinite when it sets no limit. */
+    default double emptyingRateLimit() {
+        return Double.POSITIVE_INFINITY;
+    }
+
+    /** Capacity given directly (m). */
+    record Direct(double capacity) implements StorageForm {
+        public Direct {
+            Ranges.notNegative("capacity", capacity);
+        }
+    }
+
+    /**
+     * Strands that lengthen between fixed rolls and a carriage, horizontal or vertical: {@code C = n stroke}.
+     *
+     * @param strands how many lengthen, {@code >= 1}
+     * @param stroke carriage travel (m), {@code >= 0}
+     * @param fillingSpeed greatest carriage speed when filling (m/s), {@code > 0}, infinite for no limit
+     * @param emptyingSpeed greatest carriage speed when emptying (m/s), {@code > 0}, infinite for no limit
+     * @param vertical whether the carriage moves up and down: for drawings only
+     */
+    record Strands(int strands, double stroke, double fillingSpeed, double emptyingSpeed, boolean vertical)
+            implements StorageForm {
+        public Strands {
+            Ranges.atLeastOne("strands", strands);
+            Ranges.notNegative("stroke", stroke);
+            Ranges.positive("carriage speed", fillingSpeed);
+            Ranges.positive("carriage speed, emptying", emptyingSpeed);
+        }
+
+        @Override
+        public double capacity() {
+            return strands * stroke;
+        }
+
+        @Override
+        public double fillRateLimit() {
+            return strands * fillingSpeed;
+        }
+
+        @Override
+        public double emptyingRateLimit() {
+            return strands * emptyingSpeed;
+        }
+    }
+
+    /**
+     * Free loops hanging in a pit as catenaries: {@code C = n (arc(greatest sag) - arc(least sag))}.
+     *
+     * @param loops how many, {@code >= 1}
+     * @param span distance between the supports (m), {@code > 0}
+     * @param greatestSag sag of the full loop (m), {@code >= leastSag}
+     * @param leastSag sag of the empty loop (m), {@code >= 0}
+     */
+    record FreeLoop(int loops, double span, double greatestSag, double leastSag) implements StorageForm {
+        public FreeLoop {
+            Ranges.atLeastOne("loops", loops);
+            Ranges.finitePositive("span", span);
+            Ranges.notNegative("least sag", leastSag);
+            if (!(greatestSag >= leastSag && greatestSag < Double.POSITIVE_INFINITY)) {
+                throw new IllegalArgumentException(
+                        "greatest sag = " + greatestSag + " m; must be the least sag, " + leastSag + " m, or more");
+            }
+        }
+
+        @Override
+        public double capacity() {
+            return loops * (Catenary.arc(span, greatestSag) - Catenary.arc(span, leastSag));
+        }
+    }
+
+    /**
+     * Wraps moved from a small to a large mean diameter: {@code C = n pi (D_full - D_empty)}.
+     *
+     * @param wraps how many, {@code > 0}
+     * @param fullDiameter mean diameter of a wrap when full (m), {@code >= emptyDiameter}
+     * @param emptyDiameter mean diameter of a wrap when empty (m), {@code > 0}
+     */
+    record Spiral(double wraps, double fullDiameter, double emptyDiameter) implements StorageForm {
+        public Spiral {
+            Ranges.finitePositive("wraps", wraps);
+            Ranges.finitePositive("empty diameter", emptyDiameter);
+            if (!(fullDiameter >= emptyDiameter && fullDiameter < Double.POSITIVE_INFINITY)) {
+                throw new IllegalArgumentException("full diameter = " + fullDiameter
+                        + " m; must be the empty diameter, " + emptyDiameter + " m, or more");
+            }
+        }
+
+        @Override
+        public double capacity() {
+            return wraps * Math.PI * (fullDiameter - emptyDiameter);
+        }
+    }
+
+    /** No accumulator: entry and process are one strip. */
+    record None() implements StorageForm {
+        @Override
+        public double capacity() {
+            return 0;
+        }
+    }
+}

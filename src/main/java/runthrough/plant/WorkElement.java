@@ -1,0 +1,91 @@
+package runthrough.plant;
+
+/**
+ * One element of the work of a coil change.
+ *
+ * @param name how the user calls it
+ * @param time how long it takes
+ * @param occurrence at which coil changes it is done
+ * @param redo whether it is done again when the joint is rejected
+ */
+public record WorkElement(String name, WorkTime time, Occurrence occurrence, boolean redo) {
+
+    /** At which coil changes an element is done. */
+    public sealed interface Occurrence {
+
+        /** The share of coil changes at which it is done, in [0, 1]. */
+        double share();
+
+        /** Every time. */
+        record Always() implements Occurrence {
+            @Override
+            public double share() {
+                return 1;
+            }
+        }
+
+        /** On coil changes n, 2n, 3n ...; {@code n >= 1}. */
+        record Every(int n) implements Occurrence {
+            public Every {
+                Ranges.atLeastOne("every", n);
+            }
+
+            @Override
+            public double share() {
+                return 1.0 / n;
+            }
+        }
+
+        /** At random, with the chance {@code p} in [0, 1]. */
+        record Chance(double p) implements Occurrence {
+            public Chance {
+                Ranges.share("chance", p);
+            }
+
+            @Override
+            public double share() {
+                return p;
+            }
+        }
+    }
+
+    /** How long an element takes. */
+    public sealed interface WorkTime {
+
+        /** What is drawn for it (s). */
+        Distribution drawn();
+
+        /** Time (s) when the drawn part is {@code drawn} and the wider of the two strips is {@code width} (m). */
+        double duration(double drawn, double width);
+
+        /** A time of its own. */
+        record Timed(Distribution drawn) implements WorkTime {
+            @Override
+            public double duration(double drawn, double width) {
+                return drawn;
+            }
+        }
+
+        /**
+         * Welding or cutting across the strip: width over travel speed, and a part that does not depend on width.
+         *
+         * @param speed travel speed of the torch, wheel or shear (m/s), {@code > 0}
+         * @param drawn what is added (s)
+         */
+        record Travel(double speed, Distribution drawn) implements WorkTime {
+            public Travel {
+                Ranges.finitePositive("travel speed", speed);
+            }
+
+            @Override
+            public double duration(double drawn, double width) {
+                return width / speed + drawn;
+            }
+        }
+    }
+
+    /** Mean time (s) that this element adds to a coil change between strips of which the wider has {@code width} (m). */
+    public double meanTime(double width) {
+        return occurrence.share() * time.duration(time.drawn().mean(), width);
+    }
+}

@@ -1,0 +1,25 @@
+package runthrough.simulation;
+
+import runthrough.plant.Line;
+import runthrough.plant.RunPlan;
+
+/** Runs replications of a line; one object serves any number of threads. */
+public final class LineSimulator {
+    private final Line line;
+    private final RunPlan plan;
+
+    /** A simulator of {@code line} under {@code plan}; the seed's streams for all replications are laid out here. */
+    public LineSimulator(Line line, RunPlan plan) {
+        this.line = line;
+        this.plan = plan;
+    }
+
+    /**
+     * Runs replication {@code index}, from 0; the same index always gives the same result.
+     *
+     * @throws SimulationException when the run cannot go on
+     */
+    public Replication run(int index, Detail detail) {
+        throw new UnsupportedOperationException("being built");
+    }
+}

@@ -1,0 +1,5 @@
+/** Event-driven simulation. */
+@NullMarked
+package runthrough.simulation;
+
+import org.jspecify.annotations.NullMarked;
