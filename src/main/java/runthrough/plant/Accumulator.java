@@ -10,8 +10,7 @@ package runthrough.plant;
  * @param overtravelAllowance metres above the capacity at which the level counts as overfull, {@code >= 0}; infinite when
  *     it is not counted
  */
-public record Accumulator(
-        StorageForm form, double ownFillRateLimit, double reserve, double overtravelAllowance) {
+public record Accumulator(StorageForm form, double ownFillRateLimit, double reserve, double overtravelAllowance) {
 
     public Accumulator {
         if (!(ownFillRateLimit > 0)) {

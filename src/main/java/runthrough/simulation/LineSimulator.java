@@ -19,7 +19,9 @@ public final class LineSimulator {
      *
      * @throws SimulationException when the run cannot go on
      */
+    @SuppressWarnings("DoNotCallSuggester")
     public Replication run(int index, Detail detail) {
-        throw new UnsupportedOperationException("being built");
+        throw new SimulationException(
+                "no engine yet for replication " + index + " of " + line + " under " + plan + " with " + detail);
     }
 }

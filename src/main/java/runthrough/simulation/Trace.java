@@ -42,9 +42,7 @@ public record Trace(List<Point> points, double capacity) {
 
         /** The level (m) {@code dt} seconds on, {@code dt >= 0} and no later than the next point. */
         public double levelAfter(double dt) {
-            return level
-                    + dt * (entrySpeed - processSpeed)
-                    + dt * dt / 2 * (entryAcceleration - processAcceleration);
+            return level + dt * (entrySpeed - processSpeed) + dt * dt / 2 * (entryAcceleration - processAcceleration);
         }
 
         /** The entry speed (m/s) {@code dt} seconds on. */
