@@ -1,0 +1,180 @@
+package runthrough;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.random.RandomGenerator;
+import org.jspecify.annotations.NullMarked;
+import org.junit.jupiter.api.Test;
+import runthrough.cli.Main;
+import umontreal.ssj.rng.RandomStream;
+import umontreal.ssj.simevents.Simulator;
+
+/** The structure that every change keeps. A new package is put into the picture here before it compiles into a build. */
+class ArchitectureTest {
+
+    /** The packages whose numbers must depend on the scenario and its seed alone. */
+    private static final String[] CORE = {
+        "runthrough.plant..", "runthrough.simulation..", "runthrough.handcalc..", "runthrough.study.."
+    };
+
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("runthrough");
+
+    /** Optional are the layers whose package is not there yet: handcalc, study, chart, report, scenario. */
+    @Test
+    void importsGoFromTheFrontDoorDownToTheDescribedLine() {
+        layeredArchitecture()
+                .consideringOnlyDependenciesInAnyPackage("runthrough..")
+                .layer("quantity")
+                .definedBy("runthrough.quantity..")
+                .layer("plant")
+                .definedBy("runthrough.plant..")
+                .layer("simulation")
+                .definedBy("runthrough.simulation..")
+                .optionalLayer("handcalc")
+                .definedBy("runthrough.handcalc..")
+                .optionalLayer("study")
+                .definedBy("runthrough.study..")
+                .optionalLayer("chart")
+                .definedBy("runthrough.chart..")
+                .optionalLayer("report")
+                .definedBy("runthrough.report..")
+                .optionalLayer("scenario")
+                .definedBy("runthrough.scenario..")
+                .layer("cli")
+                .definedBy("runthrough.cli..")
+                .ensureAllClassesAreContainedInArchitecture()
+                .whereLayer("quantity")
+                .mayNotAccessAnyLayer()
+                .whereLayer("plant")
+                .mayOnlyAccessLayers("quantity")
+                .whereLayer("scenario")
+                .mayOnlyAccessLayers("plant", "quantity")
+                .whereLayer("simulation")
+                .mayOnlyAccessLayers("plant", "quantity")
+                .whereLayer("handcalc")
+                .mayOnlyAccessLayers("plant", "quantity")
+                .whereLayer("study")
+                .mayOnlyAccessLayers("simulation", "handcalc", "plant", "quantity")
+                .whereLayer("chart")
+                .mayOnlyAccessLayers("study", "simulation", "handcalc", "plant", "quantity")
+                .whereLayer("report")
+                .mayOnlyAccessLayers("chart", "study", "simulation", "handcalc", "plant", "quantity")
+                .whereLayer("cli")
+                .mayNotBeAccessedByAnyLayer()
+                .check(CLASSES);
+    }
+
+    @Test
+    void packagesDoNotImportEachOtherInCircles() {
+        slices().matching("runthrough.(**)").should().beFreeOfCycles().check(CLASSES);
+    }
+
+    @Test
+    void everyPackageIsNullMarkedByItsPackageInfo() {
+        assertThat(CLASSES)
+                .extracting(type -> type.getPackage())
+                .allMatch(aPackage -> aPackage.isAnnotatedWith(NullMarked.class));
+    }
+
+    @Test
+    void packagesAreNamedAfterTheTrade() {
+        noClasses()
+                .should()
+                .resideInAnyPackage("..util..", "..utils..", "..common..", "..helper..")
+                .check(CLASSES);
+    }
+
+    @Test
+    void staticFieldsAreConstants() {
+        fields().that().areStatic().should().beFinal().check(CLASSES);
+    }
+
+    @Test
+    void staticFieldsHoldNothingThatDrawsOrCounts() {
+        noFields()
+                .that()
+                .areStatic()
+                .should()
+                .haveRawType(assignableTo(RandomStream.class)
+                        .or(assignableTo(RandomGenerator.class))
+                        .or(assignableTo(Simulator.class))
+                        .or(resideInAPackage("java.util.concurrent.atomic")))
+                .because("one run holds its clock, its calendar and its random streams")
+                .check(CLASSES);
+    }
+
+    @Test
+    void randomStreamsAreMadeInOnePlace() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("runthrough.simulation..")
+                .should()
+                .callConstructorWhere(target(owner(assignableTo(RandomStream.class))))
+                .because("their construction advances a seed that threads would share unguarded")
+                .check(CLASSES);
+    }
+
+    @Test
+    void onlyMainEndsTheVirtualMachine() {
+        noClasses()
+                .that(not(type(Main.class)))
+                .should()
+                .callMethod(System.class, "exit", int.class)
+                .orShould()
+                .callMethod(Runtime.class, "exit", int.class)
+                .orShould()
+                .callMethod(Runtime.class, "halt", int.class)
+                .check(CLASSES);
+    }
+
+    @Test
+    void onlyTheCommandLinePrints() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("runthrough.cli..")
+                .should(ACCESS_STANDARD_STREAMS)
+                .check(CLASSES);
+    }
+
+    @Test
+    void theCoreDrawsFromItsOwnStreamsOnlyAndReadsNoClock() {
+        noClasses()
+                .that()
+                .resideInAnyPackage(CORE)
+                .should()
+                .dependOnClassesThat(assignableTo(RandomGenerator.class))
+                .orShould()
+                .callMethod(Math.class, "random")
+                .orShould()
+                .callMethod(System.class, "currentTimeMillis")
+                .orShould()
+                .callMethod(System.class, "nanoTime")
+                .orShould()
+                .dependOnClassesThat()
+                .areAssignableTo(Clock.class)
+                .orShould()
+                .dependOnClassesThat()
+                .areAssignableTo(Instant.class)
+                .because("the same scenario and seed give the same bytes")
+                .check(CLASSES);
+    }
+}
