@@ -1,0 +1,34 @@
+package runthrough.study;
+
+import runthrough.simulation.Detail;
+
+/**
+ * How a study is run; none of it changes the answer.
+ *
+ * @param threads how many replications run at once, {@code >= 1}
+ * @param firstDetail what is kept of the first replication, for charts
+ * @param detail what the listener sees of every other replication
+ */
+public record StudyOptions(int threads, Detail firstDetail, Detail detail) {
+
+    public StudyOptions {
+        if (threads < 1) {
+            throw new IllegalArgumentException("threads = " + threads + "; must be 1 or more");
+        }
+    }
+
+    /** As many threads as the machine has processors, and nothing kept beyond the coil changes. */
+    public static StudyOptions plain() {
+        return new StudyOptions(Runtime.getRuntime().availableProcessors(), Detail.CHANGES, Detail.CHANGES);
+    }
+
+    /** Plain, with the work elements of every replication and the trace of the first. */
+    public static StudyOptions forReport() {
+        return new StudyOptions(Runtime.getRuntime().availableProcessors(), Detail.TRACE, Detail.ELEMENTS);
+    }
+
+    /** The same with another number of threads. */
+    public StudyOptions withThreads(int number) {
+        return new StudyOptions(number, firstDetail, detail);
+    }
+}

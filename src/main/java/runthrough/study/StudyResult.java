@@ -1,0 +1,40 @@
+package runthrough.study;
+
+import java.util.List;
+import java.util.Optional;
+import runthrough.plant.Brief;
+import runthrough.simulation.Replication;
+import runthrough.simulation.Totals;
+import runthrough.study.statistics.Sample;
+
+/**
+ * All that a study gives.
+ *
+ * @param brief what was asked
+ * @param verdict the answer
+ * @param totals what each replication gave, in order of its index
+ * @param pooled the coil changes of all replications, quantity by quantity, for charts
+ * @param first the first replication, with the detail asked for
+ */
+public record StudyResult(Brief brief, Verdict verdict, List<Totals> totals, Pooled pooled, Replication first) {
+
+    public StudyResult {
+        totals = List.copyOf(totals);
+    }
+
+    /**
+     * Coil changes of all replications pooled. All but the first two are empty where entry and process are one strip.
+     *
+     * @param jointTime how long the strip stood at the joiner (s)
+     * @param waiting the part of it that was waiting for preparation (s)
+     * @param margin lowest level above the stop level (m), negative when the process had to stop
+     * @param stripDrawn level at the start minus lowest level (m)
+     * @param refillTime of those refilled before the next (s)
+     */
+    public record Pooled(
+            Sample jointTime,
+            Sample waiting,
+            Optional<Sample> margin,
+            Optional<Sample> stripDrawn,
+            Optional<Sample> refillTime) {}
+}

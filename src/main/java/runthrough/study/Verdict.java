@@ -1,0 +1,178 @@
+package runthrough.study;
+
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.Stream;
+import runthrough.study.statistics.Estimate;
+import runthrough.study.statistics.Summary;
+
+/**
+ * The answer, with the numbers that it rests on. Estimates are means over replications of what each gave; summaries pool the
+ * coil changes of all replications.
+ *
+ * @param answer whether the target is met
+ * @param target share of coil changes that should run through, in (0, 1]
+ * @param chance whether anything in the line is left to chance; if not, every replication is the same and the share is exact
+ * @param shareRunThrough share of coil changes run through
+ * @param resolution how many coil changes would tell
+ * @param changes how many coil changes there were, and what came of them
+ * @param causes what those that did not run through are laid to
+ * @param spare what is to spare or missing at the target; empty where entry and process are one strip
+ * @param stoppages stops, and what they cost
+ * @param output what comes out, and what is lost as scrap
+ * @param joint how long the strip stands at the joiner
+ * @param storage what the accumulator goes through; empty where entry and process are one strip
+ */
+public record Verdict(
+        Answer answer,
+        double target,
+        boolean chance,
+        Estimate shareRunThrough,
+        Resolution resolution,
+        Changes changes,
+        Causes causes,
+        Optional<Spare> spare,
+        Stoppages stoppages,
+        Output output,
+        Joint joint,
+        Optional<Storage> storage) {
+
+    /**
+     * Coil changes of all replications, by what came of them.
+     *
+     * @param total of them
+     * @param ranThrough the process held its rated speed
+     * @param slowed the process ran slower on a low level
+     * @param stopped the process stopped for want of strip
+     */
+    public record Changes(long total, long ranThrough, long slowed, long stopped) {
+
+        /** How many did not run through. */
+        public long failed() {
+            return slowed + stopped;
+        }
+    }
+
+    /**
+     * Coil changes that did not run through, by what they are laid to.
+     *
+     * @param practice see {@link Cause#PRACTICE}
+     * @param preparation see {@link Cause#PREPARATION}
+     * @param refill see {@link Cause#REFILL}
+     * @param capacity see {@link Cause#CAPACITY}
+     */
+    public record Causes(long practice, long preparation, long refill, long capacity) {
+
+        /** How many are laid to {@code cause}. */
+        public long count(Cause cause) {
+            return switch (cause) {
+                case PRACTICE -> practice;
+                case PREPARATION -> preparation;
+                case REFILL -> refill;
+                case CAPACITY -> capacity;
+            };
+        }
+
+        /** What most of them are laid to, in case of a tie the first of {@link Cause}; empty when all ran through. */
+        public Optional<Cause> main() {
+            return Stream.of(Cause.values())
+                    .filter(cause -> count(cause) > 0)
+                    .max(Comparator.comparingLong(this::count).thenComparing(Comparator.reverseOrder()));
+        }
+    }
+
+    /**
+     * How many coil changes it takes to tell.
+     *
+     * @param leastToShow so many would show the target met if every one of them ran through; with fewer it cannot be shown
+     *     met. Empty when no number would do (a target of 1) and when nothing is left to chance
+     * @param toDecide so many would decide if the share stayed what it is; given only when the answer is undecided, and
+     *     empty too when the share equals the target
+     */
+    public record Resolution(Optional<Long> leastToShow, Optional<Long> toDecide) {}
+
+    /**
+     * What is to spare (positive) or missing (negative) at the target: all but the share {@code 1 - target} of coil changes
+     * have at least this much.
+     *
+     * @param metres of strip above the stop level, with the process kept at its rated speed
+     * @param seconds of joint time that these metres are at the rated speed
+     * @param speed by which the process could run faster (m/s), from the closed form, with the joint time not exceeded by
+     *     the share {@code target} of coil changes and a full accumulator
+     */
+    public record Spare(double metres, double seconds, double speed) {}
+
+    /**
+     * Stops, and what they cost. A shift is 8 h.
+     *
+     * @param starvedPerHundredChanges stops for want of strip per 100 coil changes
+     * @param starvedPerShift the same per shift
+     * @param slowingsPerShift how often the process slowed on a low level, per shift
+     * @param ownStopsPerShift stops of the process's own per shift
+     * @param lostMetresPerShift metres not run for want of strip, per shift (m)
+     * @param lostTimePerShift the same as time at the rated speed, per shift (s)
+     */
+    public record Stoppages(
+            Estimate starvedPerHundredChanges,
+            Estimate starvedPerShift,
+            Estimate slowingsPerShift,
+            Estimate ownStopsPerShift,
+            Estimate lostMetresPerShift,
+            Estimate lostTimePerShift) {}
+
+    /**
+     * What comes out, and what is lost as scrap.
+     *
+     * @param speed metres processed over time (m/s)
+     * @param massFlow kilograms processed over time (kg/s)
+     * @param utilisation metres processed over metres at the rated speed, in [0, 1]
+     * @param scrapMetresPerShift crops and spoilt strip per 8 h (m)
+     * @param scrapKilogramsPerShift the same by mass (kg)
+     * @param scrapShare scrap over scrap and processed strip, by mass, in [0, 1]
+     * @param changesPerShift coil changes per 8 h
+     * @param duration simulated time of a replication that counts (s)
+     */
+    public record Output(
+            Estimate speed,
+            Estimate massFlow,
+            Estimate utilisation,
+            Estimate scrapMetresPerShift,
+            Estimate scrapKilogramsPerShift,
+            Estimate scrapShare,
+            Estimate changesPerShift,
+            Estimate duration) {}
+
+    /**
+     * The strip standing at the joiner.
+     *
+     * @param time the joint time (s)
+     * @param waiting the part of it that is waiting for preparation (s), zeros included
+     * @param shareWaiting share of coil changes with any waiting, in [0, 1]
+     */
+    public record Joint(Summary time, Summary waiting, Estimate shareWaiting) {}
+
+    /**
+     * What the accumulator goes through.
+     *
+     * @param margin lowest level above the stop level at each coil change (m); negative when the process had to stop
+     * @param stripDrawn level at the start of each coil change minus lowest level (m)
+     * @param refillTime from the release of the joint until the accumulator is full again (s), of those refilled; empty when
+     *     none was
+     * @param shareRefilled share of coil changes refilled before the next, in [0, 1]
+     * @param meanLevel time-average level (m)
+     * @param lowestLevel lowest level in any replication (m)
+     * @param overtravel largest excess over the capacity in any replication (m), {@code >= 0}
+     * @param overfull how often the level passed the capacity and its allowance, in all replications
+     * @param stripBreaks how often the level fell below 0, in all replications; what follows one is not physical
+     */
+    public record Storage(
+            Summary margin,
+            Summary stripDrawn,
+            Optional<Summary> refillTime,
+            Estimate shareRefilled,
+            Estimate meanLevel,
+            double lowestLevel,
+            double overtravel,
+            long overfull,
+            long stripBreaks) {}
+}

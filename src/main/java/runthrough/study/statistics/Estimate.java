@@ -1,0 +1,21 @@
+package runthrough.study.statistics;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A quantity measured once in each replication, and how well it is known.
+ *
+ * @param mean over the replications
+ * @param replications that gave a value, {@code >= 1}
+ * @param sd standard deviation between replications (divisor n - 1), {@code >= 0}; empty with a single replication
+ * @param interval in which the true mean lies; empty where replications cannot tell, because there is only one or because
+ *     they did not differ
+ */
+public record Estimate(double mean, int replications, OptionalDouble sd, Optional<Interval> interval) {
+
+    /** Half the width of the interval, if there is one. */
+    public OptionalDouble halfWidth() {
+        return interval.map(i -> OptionalDouble.of(i.halfWidth())).orElseGet(OptionalDouble::empty);
+    }
+}
