@@ -1,0 +1,75 @@
+package runthrough.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.function.Supplier;
+
+/** Numbers as text for people: always a decimal point, the same on every machine. */
+public final class Numbers {
+
+    private static final int DIGITS = 4;
+    /** Closer than this to nothing or to all counts as rounding of the computer's own. */
+    private static final double NEGLIGIBLE_SHARE = 1e-12;
+
+    private Numbers() {}
+
+    /**
+     * To four significant digits, whole digits always kept, trailing zeros dropped: 12345.6 is "12346", 0.75 is "0.75".
+     * Not a number is "n/a", infinity is "unlimited".
+     */
+    public static String text(double value) {
+        return text(value, DIGITS);
+    }
+
+    /** To {@code digits} significant digits, otherwise like {@link #text(double)}. */
+    public static String text(double value, int digits) {
+        return finiteOr(value, () -> {
+            BigDecimal exact = new BigDecimal(value);
+            BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_UP));
+            return trimmed(rounded.scale() < 0 ? exact.setScale(0, RoundingMode.HALF_UP) : rounded);
+        });
+    }
+
+    /** With exactly {@code decimals} digits behind the point, for columns. */
+    public static String fixed(double value, int decimals) {
+        return finiteOr(value, () -> {
+            BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
+            return rounded.toPlainString();
+        });
+    }
+
+    /** With every digit that the number has, without an exponent. */
+    public static String plain(double value) {
+        return finiteOr(value, () -> trimmed(BigDecimal.valueOf(value)));
+    }
+
+    /** Percent of a share from 0 to 1, with as many digits as it takes not to call a share "0" or "100" that is neither. */
+    static String percent(double share) {
+        double percent = 100 * share;
+        boolean isPlainlyNone = Math.abs(share) < NEGLIGIBLE_SHARE;
+        boolean isPlainlyAll = Math.abs(1 - share) < NEGLIGIBLE_SHARE;
+        if (isPlainlyNone || isPlainlyAll || !(share > 0.9 && share < 1)) {
+            return isPlainlyNone ? "0" : isPlainlyAll ? "100" : text(percent, DIGITS);
+        }
+        // 99.996 needs its own digits: those of what is missing to 100.
+        int decimals = Math.max(2, 1 - (int) Math.floor(Math.log10(100 - percent)));
+        BigDecimal rounded = new BigDecimal(percent).setScale(decimals, RoundingMode.HALF_UP);
+        return trimmed(rounded);
+    }
+
+    private static String trimmed(BigDecimal value) {
+        BigDecimal stripped = value.stripTrailingZeros();
+        return stripped.scale() < 0 ? stripped.toBigInteger().toString() : stripped.toPlainString();
+    }
+
+    private static String finiteOr(double value, Supplier<String> text) {
+        if (Double.isNaN(value)) {
+            return "n/a";
+        }
+        if (Double.isInfinite(value)) {
+            return value > 0 ? "unlimited" : "-unlimited";
+        }
+        return text.get();
+    }
+}

@@ -1,0 +1,154 @@
+package runthrough.quantity;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads a number and its unit, strictly: decimal point only, exponent allowed, nothing guessed. What cannot be read is
+ * answered with what is allowed and an example.
+ */
+public final class QuantityParser {
+
+    /** A decimal number; the unit is whatever follows. */
+    private static final Pattern NUMBER_AND_UNIT =
+            Pattern.compile("([+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?)\\s*(.*)");
+
+    private static final Pattern COMMA_NUMBER = Pattern.compile("[+-]?[0-9][0-9 .]*,[0-9].*");
+    private static final Pattern FRACTION = Pattern.compile("[0-9 -]*[0-9]+/[0-9]+.*");
+    private static final Pattern NOT_FINITE = Pattern.compile("(?i)[+-]?\\.?(nan|inf|infinity)\\b.*");
+    private static final Pattern HEXADECIMAL = Pattern.compile("(?i)[+-]?0x.*");
+
+    /** Spellings that people use, and what to write instead. */
+    private static final Map<String, String> OTHER_SPELLINGS = Map.ofEntries(
+            Map.entry("inch", "in"),
+            Map.entry("inches", "in"),
+            Map.entry("\"", "in"),
+            Map.entry("foot", "ft"),
+            Map.entry("feet", "ft"),
+            Map.entry("'", "ft"),
+            Map.entry("yard", "yd"),
+            Map.entry("yards", "yd"),
+            Map.entry("metre", "m"),
+            Map.entry("metres", "m"),
+            Map.entry("meter", "m"),
+            Map.entry("meters", "m"),
+            Map.entry("sec", "s"),
+            Map.entry("second", "s"),
+            Map.entry("seconds", "s"),
+            Map.entry("minute", "min"),
+            Map.entry("minutes", "min"),
+            Map.entry("mins", "min"),
+            Map.entry("hr", "h"),
+            Map.entry("hrs", "h"),
+            Map.entry("hour", "h"),
+            Map.entry("hours", "h"),
+            Map.entry("day", "d"),
+            Map.entry("days", "d"),
+            Map.entry("lbs", "lb"),
+            Map.entry("pound", "lb"),
+            Map.entry("pounds", "lb"),
+            Map.entry("tonne", "t"),
+            Map.entry("tonnes", "t"),
+            Map.entry("short tons", "short ton"),
+            Map.entry("long tons", "long ton"),
+            Map.entry("mpm", "m/min"),
+            Map.entry("fpm", "ft/min"),
+            Map.entry("ipm", "in/min"),
+            Map.entry("m/m", "m/min"),
+            Map.entry("m/s/s", "m/s2"),
+            Map.entry("ft/s/s", "ft/s2"),
+            Map.entry("n/mm2", "MPa"),
+            Map.entry("percent", "%"),
+            Map.entry("pct", "%"));
+
+    private QuantityParser() {}
+
+    /** Reads {@code text} as a quantity of the dimension {@code wanted}. */
+    public static Reading read(String text, Dimension wanted) {
+        String stripped = text.strip();
+        Matcher matcher = NUMBER_AND_UNIT.matcher(stripped);
+        if (COMMA_NUMBER.matcher(stripped).matches()) {
+            return unreadable("a number has a decimal point and no commas", remedyForComma(stripped));
+        }
+        if (NOT_FINITE.matcher(stripped).matches()) {
+            return unreadable("must be a finite number with a unit", example(wanted));
+        }
+        if (HEXADECIMAL.matcher(stripped).matches() || !matcher.matches()) {
+            return unreadable("must be a number with a unit of " + wanted.label(), example(wanted));
+        }
+        if (FRACTION.matcher(stripped).matches()) {
+            return unreadable("fractions are not read", "Write it as a decimal number, such as 0.25 in.");
+        }
+        double value = Double.parseDouble(matcher.group(1));
+        if (!Double.isFinite(value)) {
+            return unreadable("must be a finite number with a unit", "The number is too large.");
+        }
+        return withUnit(value, matcher.group(2), wanted);
+    }
+
+    /** Reads {@code text} as a number without a unit. */
+    public static Optional<Double> readNumber(String text) {
+        Matcher matcher = NUMBER_AND_UNIT.matcher(text.strip());
+        if (!matcher.matches() || !matcher.group(2).isEmpty()) {
+            return Optional.empty();
+        }
+        double value = Double.parseDouble(matcher.group(1));
+        return Double.isFinite(value) ? Optional.of(value) : Optional.empty();
+    }
+
+    private static Reading withUnit(double value, String symbol, Dimension wanted) {
+        if (symbol.isEmpty()) {
+            return unreadable("the unit is missing; allowed for " + allowed(wanted), example(wanted));
+        }
+        Optional<Unit> unit = Unit.bySymbol(symbol);
+        if (unit.isPresent() && unit.get().dimension() == wanted) {
+            double si = unit.get().toSi(value);
+            return Double.isFinite(si)
+                    ? new Quantity(value, unit.get())
+                    : unreadable("must be a finite number with a unit", "The number is too large.");
+        }
+        if (unit.isPresent()) {
+            String found = unit.get().dimension().label();
+            return unreadable(
+                    symbol + " is a unit of " + found + ", not of " + wanted.label() + "; allowed are "
+                            + wanted.unitList(),
+                    example(wanted));
+        }
+        return unreadable("unknown unit \"" + symbol + "\"; allowed for " + allowed(wanted), hint(symbol, wanted));
+    }
+
+    private static String hint(String symbol, Dimension wanted) {
+        String lower = Unit.plain(symbol).toLowerCase(Locale.ROOT);
+        if (lower.equals("ton") || lower.equals("tons")) {
+            return "Write t (1000 kg), short ton (2000 lb) or long ton (2240 lb): a bare ton may mean any of them.";
+        }
+        Optional<String> sameLetters = wanted.units().stream()
+                .map(Unit::symbol)
+                .filter(known -> known.equalsIgnoreCase(lower))
+                .findFirst();
+        Optional<String> meant = sameLetters.or(() -> Optional.ofNullable(OTHER_SPELLINGS.get(lower)));
+        return meant.map(known -> "Write " + known + ".").orElseGet(() -> example(wanted));
+    }
+
+    private static String remedyForComma(String text) {
+        return text.matches("[+-]?[0-9]{1,3}(,[0-9]{3})+([^0-9,].*)?")
+                ? "Write " + text.replace(",", "") + " if the comma groups thousands, " + text.replaceFirst(",", ".")
+                        + " if it is a decimal comma."
+                : "Write " + text.replace(".", "").replaceFirst(",", ".") + ".";
+    }
+
+    private static String allowed(Dimension wanted) {
+        return wanted.label() + " are " + wanted.unitList();
+    }
+
+    private static String example(Dimension wanted) {
+        return "Write it like " + String.join(" or ", wanted.examples()) + ".";
+    }
+
+    private static Reading unreadable(String rule, String remedy) {
+        return new Reading.Unreadable(rule, remedy);
+    }
+}

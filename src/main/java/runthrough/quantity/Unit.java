@@ -1,0 +1,127 @@
+package runthrough.quantity;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * The closed table of units that may be read and written. Each is {@code multiplier / divisor} SI units, both whole
+ * numbers that a double holds exactly, so that a conversion rounds at most twice and {@code 45 m/min} is 0.75 m/s to the
+ * last bit.
+ *
+ * <p>Factors: B. N. Taylor and A. Thompson, Guide for the Use of the International System of Units, NIST SP 811 (2008),
+ * Appendix B: inch 0.0254 m, avoirdupois pound 0.453 592 37 kg, standard gravity 9.806 65 m/s2, all exact. The foot is the
+ * international one, not the US survey foot.
+ */
+public enum Unit {
+    MICROMETRE("um", Dimension.LENGTH, 1, 1e6),
+    MILLIMETRE("mm", Dimension.LENGTH, 1, 1e3),
+    CENTIMETRE("cm", Dimension.LENGTH, 1, 100),
+    METRE("m", Dimension.LENGTH, 1, 1),
+    KILOMETRE("km", Dimension.LENGTH, 1e3, 1),
+    INCH("in", Dimension.LENGTH, 254, 1e4),
+    FOOT("ft", Dimension.LENGTH, 3048, 1e4),
+    YARD("yd", Dimension.LENGTH, 9144, 1e4),
+
+    METRE_PER_SECOND("m/s", Dimension.SPEED, 1, 1),
+    METRE_PER_MINUTE("m/min", Dimension.SPEED, 1, 60),
+    METRE_PER_HOUR("m/h", Dimension.SPEED, 1, 3600),
+    MILLIMETRE_PER_SECOND("mm/s", Dimension.SPEED, 1, 1e3),
+    MILLIMETRE_PER_MINUTE("mm/min", Dimension.SPEED, 1, 60e3),
+    FOOT_PER_SECOND("ft/s", Dimension.SPEED, 3048, 1e4),
+    FOOT_PER_MINUTE("ft/min", Dimension.SPEED, 3048, 60e4),
+    FOOT_PER_HOUR("ft/h", Dimension.SPEED, 3048, 3600e4),
+    INCH_PER_SECOND("in/s", Dimension.SPEED, 254, 1e4),
+    INCH_PER_MINUTE("in/min", Dimension.SPEED, 254, 60e4),
+
+    METRE_PER_SECOND_SQUARED("m/s2", Dimension.ACCELERATION, 1, 1),
+    METRE_PER_MINUTE_PER_SECOND("m/min/s", Dimension.ACCELERATION, 1, 60),
+    MILLIMETRE_PER_SECOND_SQUARED("mm/s2", Dimension.ACCELERATION, 1, 1e3),
+    FOOT_PER_SECOND_SQUARED("ft/s2", Dimension.ACCELERATION, 3048, 1e4),
+    FOOT_PER_MINUTE_PER_SECOND("ft/min/s", Dimension.ACCELERATION, 3048, 60e4),
+    INCH_PER_SECOND_SQUARED("in/s2", Dimension.ACCELERATION, 254, 1e4),
+
+    MILLISECOND("ms", Dimension.TIME, 1, 1e3),
+    SECOND("s", Dimension.TIME, 1, 1),
+    MINUTE("min", Dimension.TIME, 60, 1),
+    HOUR("h", Dimension.TIME, 3600, 1),
+    DAY("d", Dimension.TIME, 86400, 1),
+
+    GRAM("g", Dimension.MASS, 1, 1e3),
+    KILOGRAM("kg", Dimension.MASS, 1, 1),
+    TONNE("t", Dimension.MASS, 1e3, 1),
+    POUND("lb", Dimension.MASS, 45359237, 1e8),
+    /** 2000 lb. The bare word "ton" is refused: it may mean this, the long ton or the tonne. */
+    SHORT_TON("short ton", Dimension.MASS, 90718474, 1e5),
+    /** 2240 lb. */
+    LONG_TON("long ton", Dimension.MASS, 10160469088.0, 1e7),
+
+    KILOGRAM_PER_CUBIC_METRE("kg/m3", Dimension.DENSITY, 1, 1),
+    GRAM_PER_CUBIC_CENTIMETRE("g/cm3", Dimension.DENSITY, 1e3, 1),
+    /** 0.453 592 37 kg over (0.0254 m) cubed. */
+    POUND_PER_CUBIC_INCH("lb/in3", Dimension.DENSITY, 45359237e4, 254.0 * 254 * 254),
+    /** 0.453 592 37 kg over (0.3048 m) cubed. */
+    POUND_PER_CUBIC_FOOT("lb/ft3", Dimension.DENSITY, 45359237e4, 3048.0 * 3048 * 3048),
+
+    PASCAL("Pa", Dimension.STRESS, 1, 1),
+    KILOPASCAL("kPa", Dimension.STRESS, 1e3, 1),
+    MEGAPASCAL("MPa", Dimension.STRESS, 1e6, 1),
+    GIGAPASCAL("GPa", Dimension.STRESS, 1e9, 1),
+    /** 0.453 592 37 kg times 9.806 65 m/s2 over (0.0254 m) squared. */
+    POUND_PER_SQUARE_INCH("psi", Dimension.STRESS, 45359237.0 * 980665, 254.0 * 254 * 1e5),
+    KILOPOUND_PER_SQUARE_INCH("ksi", Dimension.STRESS, 45359237.0 * 980665, 254.0 * 254 * 100),
+
+    PERCENT("%", Dimension.SHARE, 1, 100),
+
+    KILOGRAM_PER_HOUR("kg/h", Dimension.MASS_RATE, 1, 3600),
+    TONNE_PER_HOUR("t/h", Dimension.MASS_RATE, 1e3, 3600),
+    POUND_PER_HOUR("lb/h", Dimension.MASS_RATE, 45359237, 3600e8),
+    SHORT_TON_PER_HOUR("short ton/h", Dimension.MASS_RATE, 90718474, 3600e5);
+
+    private final String symbol;
+    private final Dimension dimension;
+    private final double multiplier;
+    private final double divisor;
+
+    Unit(String symbol, Dimension dimension, double multiplier, double divisor) {
+        this.symbol = symbol;
+        this.dimension = dimension;
+        this.multiplier = multiplier;
+        this.divisor = divisor;
+    }
+
+    /** As it is read and written, such as {@code m/min}. */
+    public String symbol() {
+        return symbol;
+    }
+
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    /** {@code value} of this unit in the SI unit of its dimension; a share as a number from 0 to 1. */
+    public double toSi(double value) {
+        return value * multiplier / divisor;
+    }
+
+    /** How many of this unit are {@code si} in the SI unit of its dimension. */
+    public double fromSi(double si) {
+        return si * divisor / multiplier;
+    }
+
+    /** The unit with exactly this symbol; {@code m/s^2} and {@code m/s²} are read as {@code m/s2}. */
+    public static Optional<Unit> bySymbol(String symbol) {
+        String plain = plain(symbol);
+        return Arrays.stream(values()).filter(unit -> unit.symbol.equals(plain)).findFirst();
+    }
+
+    /** One spelling of powers, of micro and of spaces. */
+    static String plain(String symbol) {
+        return symbol.strip()
+                .replaceAll("\\s+", " ")
+                .replace("^", "")
+                .replace('²', '2')
+                .replace('³', '3')
+                .replace('µ', 'u')
+                .replace('μ', 'u');
+    }
+}

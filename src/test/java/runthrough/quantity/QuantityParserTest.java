@@ -1,0 +1,161 @@
+package runthrough.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class QuantityParserTest {
+
+    private static String refusal(String text, Dimension wanted) {
+        Reading reading = QuantityParser.read(text, wanted);
+        assertThat(reading).isInstanceOf(Reading.Unreadable.class);
+        Reading.Unreadable unreadable = (Reading.Unreadable) reading;
+        return unreadable.rule() + ". " + unreadable.remedy();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "45 m/min, SPEED, 0.75",
+        "45m/min, SPEED, 0.75",
+        "+45 m/min, SPEED, 0.75",
+        "' 45   m/min ', SPEED, 0.75",
+        "1e3 mm, LENGTH, 1",
+        "1.5E-1 m, LENGTH, 0.15",
+        ".5 m, LENGTH, 0.5",
+        "2. m, LENGTH, 2",
+        "-9 m, LENGTH, -9",
+        "0 m, LENGTH, 0",
+        "99.5 %, SHARE, 0.995",
+        "99.5%, SHARE, 0.995",
+        "0.3 m/s2, ACCELERATION, 0.3",
+        "1.5 min, TIME, 90",
+        "2 d, TIME, 172800",
+        "12 t, MASS, 12000",
+        "10 short ton, MASS, 9071.8474",
+        "210 GPa, STRESS, 210e9",
+    })
+    void aNumberWithItsUnitIsReadIntoSi(String text, Dimension wanted, double si) {
+        Reading reading = QuantityParser.read(text, wanted);
+
+        assertThat(reading)
+                .isInstanceOfSatisfying(
+                        Quantity.class, quantity -> assertThat(quantity.si()).isEqualTo(si));
+    }
+
+    @Test
+    void aMissingUnitIsAnsweredWithTheAllowedOnesAndAnExample() {
+        assertThat(refusal("45", Dimension.SPEED))
+                .isEqualTo("the unit is missing; allowed for speed are m/s, m/min, m/h, mm/s, mm/min, ft/s, ft/min, "
+                        + "ft/h, in/s, in/min. Write it like 45 m/min or 150 ft/min.");
+    }
+
+    @Test
+    void aUnitOfAnotherKindIsNamedAsSuch() {
+        assertThat(refusal("45 m", Dimension.TIME))
+                .isEqualTo("m is a unit of length, not of time; allowed are ms, s, min, h, d. "
+                        + "Write it like 90 s or 1.5 min.");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "12 sec, TIME, Write s.",
+        "12 MIN, TIME, Write min.",
+        "12 inches, LENGTH, Write in.",
+        "12 fpm, SPEED, Write ft/min.",
+        "12 m/s/s, ACCELERATION, Write m/s2.",
+        "12 N/mm2, STRESS, Write MPa.",
+        "12 lbs, MASS, Write lb.",
+        "12 parsec, LENGTH, Write it like 12.5 m or 40 ft."
+    })
+    void anUnknownUnitIsAnsweredWithTheOneMeantWhereThatIsKnown(String text, Dimension wanted, String remedy) {
+        assertThat(refusal(text, wanted))
+                .contains("unknown unit \"" + text.substring(3))
+                .endsWith(remedy);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"12 ton", "12 tons", "12 Ton"})
+    void aBareTonIsRefusedBecauseItMayMeanThree(String text) {
+        assertThat(refusal(text, Dimension.MASS))
+                .endsWith("Write t (1000 kg), short ton (2000 lb) or long ton (2240 lb): a bare ton may mean any of "
+                        + "them.");
+    }
+
+    @Test
+    void aDecimalCommaIsExplained() {
+        assertThat(refusal("1,5 mm", Dimension.LENGTH))
+                .isEqualTo("a number has a decimal point and no commas. Write 1.5 mm.");
+        assertThat(refusal("1.200,5 mm", Dimension.LENGTH)).endsWith("Write 1200.5 mm.");
+    }
+
+    @Test
+    void aCommaThatMayGroupThousandsIsNotGuessedAt() {
+        assertThat(refusal("26,000 lb", Dimension.MASS))
+                .endsWith("Write 26000 lb if the comma groups thousands, 26.000 lb if it is a decimal comma.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"NaN m", "nan", ".nan", "Infinity m", "inf m", "-.inf", "+Inf m"})
+    void notANumberAndInfinityAreRefused(String text) {
+        assertThat(refusal(text, Dimension.LENGTH)).startsWith("must be a finite number with a unit");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1e999 m", "1e308 km"})
+    void aNumberTooLargeForTheComputerIsRefused(String text) {
+        assertThat(refusal(text, Dimension.LENGTH)).endsWith("The number is too large.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0x10 m", "0x1p3 m", "m", "", "about 3 m", "--3 m", "=3 m", "٣ m"})
+    void whatIsNotADecimalNumberIsRefused(String text) {
+        assertThat(refusal(text, Dimension.LENGTH)).startsWith("must be a number with a unit of length");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1/4 in", "1-1/2 in", "1 1/2 in"})
+    void fractionsAreRefusedWithTheDecimalWayShown(String text) {
+        assertThat(refusal(text, Dimension.LENGTH))
+                .isEqualTo("fractions are not read. Write it as a decimal number, such as 0.25 in.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1d m", "1f m", "1_000 m", "1 000 m"})
+    void javasOwnNumberFormsAreNotNumbersHere(String text) {
+        assertThat(refusal(text, Dimension.LENGTH)).startsWith("unknown unit");
+    }
+
+    @Test
+    void theMachinesLanguageMakesNoDifference() {
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.GERMANY);
+            assertThat(QuantityParser.read("2.5 mm", Dimension.LENGTH))
+                    .isEqualTo(new Quantity(2.5, Unit.MILLIMETRE))
+                    .hasToString("2.5 mm");
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    @Test
+    void aPlainNumberHasNoUnit() {
+        assertThat(QuantityParser.readNumber("1.15")).contains(1.15);
+        assertThat(QuantityParser.readNumber("1.15 m")).isEmpty();
+        assertThat(QuantityParser.readNumber("NaN")).isEmpty();
+        assertThat(QuantityParser.readNumber("1e999")).isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void everyExampleShownToUsersIsReadable(Dimension dimension) {
+        assertThat(dimension.examples())
+                .allSatisfy(example ->
+                        assertThat(QuantityParser.read(example, dimension)).isInstanceOf(Quantity.class));
+    }
+}
