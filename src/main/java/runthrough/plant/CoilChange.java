@@ -1,6 +1,7 @@
 package runthrough.plant;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The work of a coil change.
@@ -27,11 +28,25 @@ public record CoilChange(
         join = List.copyOf(join);
     }
 
+    /** Whether chance decides how long the work of {@code practice} takes. */
+    public boolean isRandom(Practice practice) {
+        Stream<WorkElement> work = practice == Practice.RETHREAD
+                ? prepare.stream()
+                : Stream.of(prepare, tail, join).flatMap(List::stream);
+        boolean last = practice == Practice.RETHREAD ? !rethread.isConstant() : reject.isRandom();
+        return last || work.anyMatch(WorkElement::isRandom);
+    }
+
     /** How often a joint is rejected after it was made. */
     public sealed interface Reject {
 
         /** Mean number of extra passes at a coil change. */
         double meanExtraPasses();
+
+        /** Whether chance decides. */
+        default boolean isRandom() {
+            return false;
+        }
 
         /** Never. */
         record Never() implements Reject {
@@ -52,6 +67,11 @@ public record CoilChange(
             @Override
             public double meanExtraPasses() {
                 return p / (1 - p);
+            }
+
+            @Override
+            public boolean isRandom() {
+                return p > 0;
             }
         }
 

@@ -76,4 +76,37 @@ public record Line(
                 ? Math.min(entry.acceleration(), process.acceleration())
                 : process.acceleration();
     }
+
+    /** Deceleration (m/s2) at which the tail of a coil comes to rest. */
+    public double tailDeceleration() {
+        return practice == Practice.JOIN_WITH_ACCUMULATOR ? entry.deceleration() : stoppingDeceleration();
+    }
+
+    /** Acceleration (m/s2) at which the head of a coil starts. */
+    public double headAcceleration() {
+        return practice == Practice.JOIN_WITH_ACCUMULATOR ? entry.acceleration() : startingAcceleration();
+    }
+
+    /**
+     * Strip (m) that is left on a coil when its change must begin: what the entry takes to stop, and to creep where it
+     * creeps.
+     *
+     * @param speed at which the entry runs (m/s), {@code >= 0}, not below the creep speed
+     */
+    public double runOutLength(double speed) {
+        double stopping = speed * speed / (2 * tailDeceleration());
+        if (practice == Practice.RETHREAD || entry.creep().isEmpty()) {
+            return stopping;
+        }
+        Entry.Creep creep = entry.creep().orElseThrow();
+        return creep.length() + (speed - creep.speed()) * (speed + creep.speed()) / (2 * tailDeceleration());
+    }
+
+    /** Whether nothing is left to chance, so that every replication is the same. */
+    public boolean isDeterministic() {
+        return !supply.isRandom()
+                && process.restartDelay().isConstant()
+                && process.ownStops().map(ProcessSection.OwnStops::isConstant).orElse(true)
+                && !change.isRandom(practice);
+    }
 }

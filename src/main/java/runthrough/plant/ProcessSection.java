@@ -71,5 +71,11 @@ public record ProcessSection(
      * @param runningTime time from the end of one until the next falls due, counted while the process moves (s)
      * @param standingTime how long it stands, from coming to rest (s)
      */
-    public record OwnStops(Distribution runningTime, Distribution standingTime) {}
+    public record OwnStops(Distribution runningTime, Distribution standingTime) {
+
+        /** Whether they always come after the same time and last the same time. */
+        public boolean isConstant() {
+            return runningTime.isConstant() && standingTime.isConstant();
+        }
+    }
 }

@@ -8,6 +8,11 @@ public sealed interface Supply {
     /** Every kind of coil that may come, each once where it is cheap to know. */
     List<Coil> kinds();
 
+    /** Whether chance decides which coil comes next or how long it is. */
+    default boolean isRandom() {
+        return kinds().stream().anyMatch(coil -> !coil.size().isConstant());
+    }
+
     /** The same coil, over and over. */
     record Repeated(Coil coil) implements Supply {
         @Override
@@ -28,6 +33,11 @@ public sealed interface Supply {
         @Override
         public List<Coil> kinds() {
             return shares.stream().map(Share::coil).toList();
+        }
+
+        @Override
+        public boolean isRandom() {
+            return shares.size() > 1 || Supply.super.isRandom();
         }
 
         /** Sum of the weights; they need not add up to 1. */

@@ -16,6 +16,11 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
         /** The share of coil changes at which it is done, in [0, 1]. */
         double share();
 
+        /** Whether chance decides. */
+        default boolean isRandom() {
+            return false;
+        }
+
         /** Every time. */
         record Always() implements Occurrence {
             @Override
@@ -45,6 +50,11 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
             @Override
             public double share() {
                 return p;
+            }
+
+            @Override
+            public boolean isRandom() {
+                return p > 0 && p < 1;
             }
         }
     }
@@ -82,6 +92,11 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
                 return width / speed + drawn;
             }
         }
+    }
+
+    /** Whether chance decides if it is done or how long it takes. */
+    public boolean isRandom() {
+        return occurrence.isRandom() || !time.drawn().isConstant();
     }
 
     /** Mean time (s) that this element adds to a coil change between strips of which the wider has {@code width} (m). */

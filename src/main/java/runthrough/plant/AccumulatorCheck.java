@@ -1,0 +1,76 @@
+package runthrough.plant;
+
+/** Whether the accumulator can hold what stopping and restarting the process take, and give it as fast as asked. */
+final class AccumulatorCheck {
+    private final Line line;
+    private final Findings findings;
+    private final Wording in;
+    private final double capacity;
+    private final double fastest;
+    private final double stopLevel;
+
+    private AccumulatorCheck(Line line, Findings findings) {
+        this.line = line;
+        this.findings = findings;
+        this.in = findings.in();
+        this.capacity = line.accumulator().capacity();
+        this.fastest = line.fastestRatedSpeed();
+        this.stopLevel = line.stopLevel(fastest);
+    }
+
+    static void check(Line line, Findings findings) {
+        AccumulatorCheck check = new AccumulatorCheck(line, findings);
+        check.capacity();
+        check.restartLevel();
+        check.emptying();
+    }
+
+    private void capacity() {
+        double reserve = line.accumulator().reserve();
+        if (capacity == 0) {
+            findings.error(
+                    Keys.ACCUMULATOR,
+                    in.length(0) + " of strip; must hold more than 0 to join while the process runs",
+                    "Give the accumulator, or the practice of joining without one.");
+        } else if (reserve > capacity) {
+            findings.error(
+                    Keys.RESERVE,
+                    in.length(reserve) + "; must be at most the accumulator's capacity, " + in.length(capacity),
+                    "Give a smaller reserve or a larger accumulator.");
+        } else if (stopLevel > capacity) {
+            findings.error(
+                    Keys.ACCUMULATOR,
+                    in.length(capacity) + " of strip; must hold at least " + in.length(stopLevel) + ": the reserve, "
+                            + in.length(reserve) + ", and what the process takes to stop from " + in.speed(fastest),
+                    "Give a larger accumulator, a smaller reserve, a lower process speed or a faster stop.");
+        }
+    }
+
+    private void restartLevel() {
+        double given = line.process().restartLevel();
+        if (given > capacity) {
+            findings.error(
+                    Keys.RESTART_LEVEL,
+                    in.length(given) + "; must be at most the accumulator's capacity, " + in.length(capacity),
+                    "Give a level that the accumulator can reach, or the process never restarts.");
+        } else if (given < stopLevel) {
+            findings.warning(
+                    Keys.RESTART_LEVEL,
+                    in.length(given) + "; should be at least the level at which the process must stop from "
+                            + in.speed(fastest) + ", " + in.length(stopLevel),
+                    "The process would restart into its next stop: give a higher level.");
+        }
+    }
+
+    private void emptying() {
+        double limit = line.accumulator().form().emptyingRateLimit();
+        if (fastest > limit) {
+            findings.warning(
+                    Keys.EMPTYING_SPEED,
+                    in.speed(limit) + " of strip from all strands; should be at least the process speed, "
+                            + in.speed(fastest),
+                    "While the entry stands the carriage cannot follow, so the line is not feasible as given: let the"
+                            + " carriage run faster or the process slower.");
+        }
+    }
+}

@@ -1,0 +1,146 @@
+package runthrough.plant;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * Whether every coil outlasts its crops, can be stopped in time and is long enough to reach its speed. Each kind of coil is
+ * reported for its gravest trouble only, and the kinds that share a trouble together.
+ */
+final class CoilCheck {
+    private final Line line;
+    private final Findings findings;
+    private final Wording in;
+    private final List<Coil> coils;
+
+    private CoilCheck(Line line, Findings findings) {
+        this.line = line;
+        this.findings = findings;
+        this.in = findings.in();
+        this.coils = line.coils();
+    }
+
+    /** What may be the matter with a coil, the gravest first. */
+    private enum Trouble {
+        SHORTER_THAN_CROPS,
+        FIRST_TOO_SHORT_TO_STOP,
+        MAY_BE_SHORTER_THAN_CROPS,
+        FIRST_MAY_BE_TOO_SHORT_TO_STOP,
+        TOO_SHORT_TO_REACH_SPEED,
+        WITHIN_UNCOILER_PATH,
+        NONE
+    }
+
+    static void check(Line line, Findings findings) {
+        CoilCheck check = new CoilCheck(line, findings);
+        Map<Trouble, List<Integer>> troubles = IntStream.range(0, check.coils.size())
+                .boxed()
+                .collect(
+                        Collectors.groupingBy(check::gravest, () -> new EnumMap<>(Trouble.class), Collectors.toList()));
+        troubles.remove(Trouble.NONE);
+        troubles.forEach(check::report);
+    }
+
+    private Trouble gravest(int index) {
+        Coil coil = coils.get(index);
+        double shortest = coil.usableLength(Distribution.LEAST_DRAW);
+        double longest = coil.usableLength(1 - Distribution.LEAST_DRAW);
+        double runOut = line.runOutLength(line.ratedSpeed(coil));
+        if (longest <= 0) {
+            return Trouble.SHORTER_THAN_CROPS;
+        } else if (mayComeFirst(index) && longest < runOut) {
+            return Trouble.FIRST_TOO_SHORT_TO_STOP;
+        } else if (shortest <= 0) {
+            return Trouble.MAY_BE_SHORTER_THAN_CROPS;
+        } else if (mayComeFirst(index) && shortest < runOut) {
+            return Trouble.FIRST_MAY_BE_TOO_SHORT_TO_STOP;
+        } else if (shortest < lengthToReachSpeed(coil)) {
+            return Trouble.TOO_SHORT_TO_REACH_SPEED;
+        } else if (shortest <= line.entry().uncoilerPath()) {
+            return Trouble.WITHIN_UNCOILER_PATH;
+        }
+        return Trouble.NONE;
+    }
+
+    /** In a schedule only the first coil comes first; in a mix it may be any. */
+    private boolean mayComeFirst(int index) {
+        return index == 0 || line.supply() instanceof Supply.Mix;
+    }
+
+    private double lengthToReachSpeed(Coil coil) {
+        double rated = line.ratedSpeed(coil);
+        return rated * rated / (2 * line.headAcceleration()) + line.runOutLength(rated);
+    }
+
+    private void report(Trouble trouble, List<Integer> indices) {
+        int first = indices.get(0);
+        Coil coil = coils.get(first);
+        String path = Keys.coil(line.supply(), first);
+        String others = indices.size() == 1 ? "" : " (and " + (indices.size() - 1) + " more coils like it)";
+        String given = usable(coil) + " of usable strip" + others + "; ";
+        switch (trouble) {
+            case SHORTER_THAN_CROPS ->
+                findings.error(
+                        path,
+                        given + "must be more than 0 after its crops, " + crops(coil),
+                        "Give a longer coil or shorter crops.");
+            case FIRST_TOO_SHORT_TO_STOP ->
+                findings.error(
+                        path,
+                        given + "must be at least what it takes to stop the first coil from " + speed(coil) + ", "
+                                + in.length(line.runOutLength(line.ratedSpeed(coil))),
+                        "Give a longer first coil, a faster stop or a lower process speed.");
+            case MAY_BE_SHORTER_THAN_CROPS ->
+                findings.warning(
+                        path,
+                        given + "should always be more than 0 after its crops, " + crops(coil)
+                                + ", but is not for 1 coil in " + in.oneIn(shareShorterThan(coil, 0)),
+                        "A run that draws such a coil ends with an error: give lengths that are bounded below.");
+            case FIRST_MAY_BE_TOO_SHORT_TO_STOP ->
+                findings.warning(
+                        path,
+                        given + "should always be at least what it takes to stop the first coil from " + speed(coil)
+                                + ", "
+                                + in.length(line.runOutLength(line.ratedSpeed(coil))) + ", but is not for 1 coil in "
+                                + in.oneIn(shareShorterThan(coil, line.runOutLength(line.ratedSpeed(coil)))),
+                        "A run that draws such a first coil ends with an error: give lengths that are bounded below.");
+            case TOO_SHORT_TO_REACH_SPEED ->
+                findings.warning(
+                        path,
+                        given + "should be at least what it takes to reach " + speed(coil) + " and stop from it again, "
+                                + in.length(lengthToReachSpeed(coil)),
+                        "The entry cannot refill the accumulator from such a coil: give longer coils or faster ramps.");
+            case WITHIN_UNCOILER_PATH ->
+                findings.warning(
+                        path,
+                        given + "should be more than the strip path from uncoiler to joiner, "
+                                + in.length(line.entry().uncoilerPath()),
+                        "Its tail leaves the uncoiler before it has begun to run, which counts as leaving when its joint is"
+                                + " released: give a shorter path or longer coils.");
+            case NONE -> throw new IllegalArgumentException("no trouble to report");
+        }
+    }
+
+    private String speed(Coil coil) {
+        return in.speed(line.ratedSpeed(coil));
+    }
+
+    private String crops(Coil coil) {
+        return in.length(coil.headCrop() + coil.tailCrop());
+    }
+
+    /** The usable length, or the range of what may be drawn. */
+    private String usable(Coil coil) {
+        double shortest = coil.usableLength(Distribution.LEAST_DRAW);
+        double longest = coil.usableLength(1 - Distribution.LEAST_DRAW);
+        return shortest == longest ? in.length(shortest) : in.length(shortest) + " to " + in.length(longest);
+    }
+
+    /** The share of coils of a kind whose usable length is at most {@code length} (m). */
+    private static double shareShorterThan(Coil coil, double length) {
+        return Bisection.share(p -> coil.usableLength(p) <= length);
+    }
+}
