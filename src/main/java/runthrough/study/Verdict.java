@@ -2,6 +2,7 @@ package runthrough.study;
 
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Summary;
@@ -95,12 +96,14 @@ public record Verdict(
      * What is to spare (positive) or missing (negative) at the target: all but the share {@code 1 - target} of coil changes
      * have at least this much.
      *
-     * @param metres of strip above the stop level, with the process kept at its rated speed
+     * @param metres of strip above the level at which the process slows or stops; what is missing is reckoned with the process
+     *     kept at its rated speed
      * @param seconds of joint time that these metres are at the rated speed
-     * @param speed by which the process could run faster (m/s), from the closed form, with the joint time not exceeded by
-     *     the share {@code target} of coil changes and a full accumulator
+     * @param speed by which the process could run faster, or has to run slower (m/s): from the closed form, with a full
+     *     accumulator and the joint time not exceeded by the share {@code target} of coil changes; empty when coils are run
+     *     at different speeds
      */
-    public record Spare(double metres, double seconds, double speed) {}
+    public record Spare(double metres, double seconds, OptionalDouble speed) {}
 
     /**
      * Stops, and what they cost. A shift is 8 h.

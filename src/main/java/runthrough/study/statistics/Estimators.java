@@ -2,29 +2,111 @@ package runthrough.study.statistics;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import org.apache.commons.statistics.distribution.TDistribution;
 
-/** How estimates are made from independent replications. */
+/**
+ * How estimates are made from independent replications.
+ *
+ * <p>The mean is that of the replications' own values, ratios included. Its interval is Student's t over them, which needs
+ * nothing to be known of how coil changes of one replication hang together. Where it fails to be honest another takes its
+ * place, or none:
+ *
+ * <ul>
+ *   <li>A single replication, or several that all gave the same: no t interval.
+ *   <li>A share: Wilson's interval from the pooled counts in these cases, and also when fewer than {@value #FEW} trials went
+ *       the one way or the other, for t is too narrow and reaches beyond 0 or 1 there. If shares spread more between
+ *       replications than independent trials would, the pooled count is lowered by that factor (the design effect).
+ *   <li>A rate of events of which none was seen: from 0 to 3 over the exposure, the rule of three.
+ * </ul>
+ */
 public final class Estimators {
-    /** Share of the t distribution below the upper end of the interval. */
+    /** With fewer successes or failures than this a share's interval is Wilson's. */
+    static final int FEW = 10;
+
+    /** Share of a symmetric distribution below the upper end of the interval. */
     private static final double UPPER = (1 + Interval.CONFIDENCE) / 2;
 
     private Estimators() {}
 
-    /** The mean of one value from each replication, with Student's interval where there are two or more that differ. */
+    /** The mean of one value from each replication; at least one. */
     public static Estimate mean(double... values) {
-        Moments moments = Moments.of(values);
+        return studentT(Moments.of(values), Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    }
+
+    /** The mean of one value from each replication that cannot be negative; nor can the ends of its interval. */
+    public static Estimate amount(double... values) {
+        return studentT(Moments.of(values), 0, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * A share of trials; replications without trials are left out.
+     *
+     * @param successes of each replication
+     * @param trials of each replication, at least one of them {@code > 0}
+     */
+    public static Estimate share(long[] successes, long[] trials) {
+        Moments moments = Moments.of(IntStream.range(0, trials.length)
+                .filter(i -> trials[i] > 0)
+                .mapToDouble(i -> (double) successes[i] / trials[i])
+                .toArray());
+        long allTrials = LongStream.of(trials).sum();
+        long allSuccesses = LongStream.of(successes).sum();
+        Estimate byT = studentT(moments, 0, 1);
+        boolean few = Math.min(allSuccesses, allTrials - allSuccesses) < FEW;
+        if (byT.interval().isPresent() && !few) {
+            return byT;
+        }
+        double share = (double) allSuccesses / allTrials;
+        Interval wilson = Wilson.interval(share, allTrials / designEffect(moments, share, allTrials));
+        return new Estimate(byT.mean(), byT.replications(), byT.sd(), Optional.of(wilson));
+    }
+
+    /**
+     * A rate of events.
+     *
+     * @param events of each replication
+     * @param exposures of each replication to them, in the unit that the rate is per, {@code > 0}
+     */
+    public static Estimate rate(long[] events, double[] exposures) {
+        double exposure = 0;
+        double[] rates = new double[events.length];
+        for (int i = 0; i < rates.length; i++) {
+            rates[i] = events[i] / exposures[i];
+            exposure += exposures[i];
+        }
+        Estimate byT = amount(rates);
+        if (LongStream.of(events).sum() > 0) {
+            return byT;
+        }
+        Interval three = new Interval(0, 3 / exposure, Interval.Method.RULE_OF_THREE);
+        return new Estimate(0, byT.replications(), byT.sd(), Optional.of(three));
+    }
+
+    /**
+     * By how much shares spread more between replications than those of independent trials would, as a ratio of variances;
+     * at least 1.
+     */
+    private static double designEffect(Moments shares, double share, long trials) {
+        double independent = share * (1 - share) * shares.n() / trials;
+        return shares.n() > 1 && independent > 0 ? Math.max(1, shares.sd() * shares.sd() / independent) : 1;
+    }
+
+    private static Estimate studentT(Moments moments, double floor, double ceiling) {
         if (moments.n() == 1) {
             return new Estimate(moments.mean(), 1, OptionalDouble.empty(), Optional.empty());
         }
-        return new Estimate(moments.mean(), moments.n(), OptionalDouble.of(moments.sd()), studentT(moments));
+        double half = studentQuantile(moments.n() - 1) * moments.sd() / Math.sqrt(moments.n());
+        double low = Math.max(floor, moments.mean() - half);
+        double high = Math.min(ceiling, moments.mean() + half);
+        Optional<Interval> interval =
+                low < high ? Optional.of(new Interval(low, high, Interval.Method.STUDENT_T)) : Optional.empty();
+        return new Estimate(moments.mean(), moments.n(), OptionalDouble.of(moments.sd()), interval);
     }
 
-    private static Optional<Interval> studentT(Moments moments) {
-        double t = TDistribution.of(moments.n() - 1).inverseCumulativeProbability(UPPER);
-        double half = t * moments.sd() / Math.sqrt(moments.n());
-        double low = moments.mean() - half;
-        double high = moments.mean() + half;
-        return low < high ? Optional.of(new Interval(low, high, Interval.Method.STUDENT_T)) : Optional.empty();
+    /** Student's t for the interval with {@code freedom} degrees of freedom. */
+    static double studentQuantile(int freedom) {
+        return TDistribution.of(freedom).inverseCumulativeProbability(UPPER);
     }
 }

@@ -1,0 +1,141 @@
+package runthrough.study;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.function.ToLongFunction;
+import org.jspecify.annotations.Nullable;
+import runthrough.plant.Line;
+import runthrough.simulation.ChangeRecord;
+import runthrough.simulation.Replication;
+import runthrough.simulation.Totals;
+import runthrough.study.statistics.Pool;
+import runthrough.study.statistics.Sample;
+
+/** Takes up replications in order of their index and keeps of them what verdict and charts need. */
+final class Fold {
+    private final boolean oneStrip;
+    private final CauseFinder finder;
+    private final List<Totals> totals = new ArrayList<>();
+    private final List<Long> waited = new ArrayList<>();
+    private final Map<Cause, Long> causes = new EnumMap<>(Cause.class);
+    private final Pool jointTime = new Pool();
+    private final Pool waiting = new Pool();
+    private final Pool margin = new Pool();
+    private final Pool stripDrawn = new Pool();
+    private final Pool refillTime = new Pool();
+    private final Pool spareMetres = new Pool();
+    private final Pool spareSeconds = new Pool();
+    private final List<Pool> pools =
+            List.of(jointTime, waiting, margin, stripDrawn, refillTime, spareMetres, spareSeconds);
+
+    private @Nullable Replication first;
+
+    Fold(Line line) {
+        this.oneStrip = line.practice().isOneStrip();
+        this.finder = new CauseFinder(line);
+    }
+
+    /** Takes up the next replication. */
+    void add(Replication replication) {
+        if (first == null) {
+            first = replication;
+        }
+        totals.add(replication.totals());
+        finder.startReplication();
+        long haveWaited = 0;
+        for (ChangeRecord change : replication.changes()) {
+            add(change);
+            haveWaited += change.waiting() > 0 ? 1 : 0;
+        }
+        waited.add(haveWaited);
+        pools.forEach(Pool::endReplication);
+    }
+
+    private void add(ChangeRecord change) {
+        finder.causeOf(change).ifPresent(cause -> causes.merge(cause, 1L, Long::sum));
+        jointTime.add(change.jointTime());
+        waiting.add(change.waiting());
+        if (!oneStrip) {
+            margin.add(change.margin());
+            stripDrawn.add(change.stripDrawn());
+            refillTime.add(change.refillTime());
+            spareMetres.add(finder.spareMetres(change));
+            spareSeconds.add(finder.spareSeconds(change));
+        }
+    }
+
+    List<Totals> totals() {
+        return totals;
+    }
+
+    /** The first replication taken up. */
+    Replication first() {
+        return Objects.requireNonNull(first, "no replication yet");
+    }
+
+    /** One value of each replication. */
+    double[] each(ToDoubleFunction<Totals> value) {
+        return totals.stream().mapToDouble(value).toArray();
+    }
+
+    /** One count of each replication. */
+    long[] counts(ToLongFunction<Totals> value) {
+        return totals.stream().mapToLong(value).toArray();
+    }
+
+    /** How many coil changes of each replication waited for preparation. */
+    long[] waited() {
+        return waited.stream().mapToLong(Long::longValue).toArray();
+    }
+
+    Verdict.Causes causes() {
+        return new Verdict.Causes(
+                causes.getOrDefault(Cause.PRACTICE, 0L),
+                causes.getOrDefault(Cause.PREPARATION, 0L),
+                causes.getOrDefault(Cause.REFILL, 0L),
+                causes.getOrDefault(Cause.CAPACITY, 0L));
+    }
+
+    Pool jointTime() {
+        return jointTime;
+    }
+
+    Pool waiting() {
+        return waiting;
+    }
+
+    Pool margin() {
+        return margin;
+    }
+
+    Pool stripDrawn() {
+        return stripDrawn;
+    }
+
+    Pool refillTime() {
+        return refillTime;
+    }
+
+    Pool spareMetres() {
+        return spareMetres;
+    }
+
+    Pool spareSeconds() {
+        return spareSeconds;
+    }
+
+    /** The coil changes pooled, for charts. */
+    StudyResult.Pooled pooled() {
+        return new StudyResult.Pooled(
+                jointTime.sample(), waiting.sample(), sample(margin), sample(stripDrawn), sample(refillTime));
+    }
+
+    private static Optional<Sample> sample(Pool pool) {
+        return pool.count() == 0 ? Optional.empty() : Optional.of(pool.sample());
+    }
+}

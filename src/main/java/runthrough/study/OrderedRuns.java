@@ -1,0 +1,79 @@
+package runthrough.study;
+
+import java.util.ArrayDeque;
+import java.util.Queue;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.function.IntFunction;
+
+/**
+ * Does numbered pieces of work on several threads and hands over what they give in order of their number, on the caller's
+ * thread. Only a few pieces per thread are begun ahead of the one to be handed over next, so that memory is bounded. When
+ * pieces fail, the failure of the lowest number is the one reported, whatever the number of threads.
+ */
+final class OrderedRuns {
+    /** Pieces begun ahead for each thread: enough that no thread waits for a slow neighbour often. */
+    private static final int AHEAD = 4;
+
+    private final int threads;
+
+    OrderedRuns(int threads) {
+        this.threads = threads;
+    }
+
+    /**
+     * Does pieces 0 to {@code count - 1}.
+     *
+     * @param work from the number of a piece to its result; called on several threads
+     * @param taker gets the results in order, on this thread
+     * @param cancelled asked on this thread before each result is awaited
+     */
+    <T> void run(int count, IntFunction<T> work, Consumer<T> taker, BooleanSupplier cancelled) {
+        ExecutorService pool = Executors.newFixedThreadPool(Math.min(threads, Math.max(1, count)), OrderedRuns::daemon);
+        try {
+            Queue<Future<T>> begun = new ArrayDeque<>();
+            int next = 0;
+            for (int due = 0; due < count; due++) {
+                for (; next < count && next < due + AHEAD * threads; next++) {
+                    int number = next;
+                    begun.add(pool.submit(() -> work.apply(number)));
+                }
+                if (cancelled.getAsBoolean()) {
+                    throw new CancellationException("given up after " + due + " of " + count + " replications");
+                }
+                taker.accept(result(begun.remove()));
+            }
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+
+    private static <T> T result(Future<T> future) {
+        try {
+            return future.get();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new CancellationException("interrupted");
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof RuntimeException failure) {
+                throw failure;
+            }
+            if (e.getCause() instanceof Error failure) {
+                throw failure;
+            }
+            throw new IllegalStateException(e.getCause());
+        }
+    }
+
+    /** Threads that do not keep the program alive when the study was given up while a long replication runs. */
+    private static Thread daemon(Runnable work) {
+        Thread thread = new Thread(work, "replication");
+        thread.setDaemon(true);
+        return thread;
+    }
+}

@@ -1,0 +1,19 @@
+package runthrough.study;
+
+import runthrough.plant.RunPlan;
+import runthrough.simulation.Detail;
+import runthrough.simulation.Replication;
+
+/** Where replications come from; asked by several threads at once. */
+@FunctionalInterface
+interface Runs {
+
+    /** Replication {@code index}, from 0; the same index always gives the same result. */
+    Replication run(int index, Detail detail);
+
+    /** Makes runs of a line under a plan. */
+    @FunctionalInterface
+    interface Maker {
+        Runs under(RunPlan plan);
+    }
+}

@@ -1,0 +1,205 @@
+package runthrough.study.statistics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class EstimatorsTest {
+
+    /**
+     * NIST/SEMATECH e-Handbook of Statistical Methods, section 1.3.6.7.2, critical values of Student's t, 0.975 (printed to three
+     * decimals: 2.776, 2.262, 2.093, 2.045, 1.984); further decimals computed at high precision.
+     */
+    @ParameterizedTest
+    @CsvSource({"4, 2.776445105", "9, 2.262157163", "19, 2.093024054", "29, 2.045229642", "99, 1.984216952"})
+    void studentQuantiles(int freedom, double quantile) {
+        assertThat(Estimators.studentQuantile(freedom)).isCloseTo(quantile, within(1e-9));
+    }
+
+    /**
+     * NIST/SEMATECH e-Handbook of Statistical Methods, section 1.3.5.2, confidence limits for the mean: n = 195, mean 9.261460,
+     * standard deviation 0.022789, limits printed as 9.258242 and 9.264679.
+     */
+    @Test
+    void nistHandbookConfidenceLimitsForTheMean() {
+        // 97 values a standard deviation above the mean, 97 below, and the mean: variance 194 s^2 / 194 = s^2.
+        double[] values = new double[195];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = 9.261460 + 0.022789 * (i == 194 ? 0 : i % 2 == 0 ? 1 : -1);
+        }
+        Interval interval = Estimators.mean(values).interval().orElseThrow();
+
+        assertThat(interval.low()).isCloseTo(9.258242, within(1.5e-6));
+        assertThat(interval.high()).isCloseTo(9.264679, within(1.5e-6));
+        assertThat(interval.method()).isEqualTo(Interval.Method.STUDENT_T);
+    }
+
+    @Test
+    void oneReplicationHasNeitherSpreadNorInterval() {
+        Estimate estimate = Estimators.mean(4.2);
+
+        assertThat(estimate.mean()).isEqualTo(4.2);
+        assertThat(estimate.sd()).isEmpty();
+        assertThat(estimate.interval()).isEmpty();
+        assertThat(estimate.halfWidth()).isEmpty();
+    }
+
+    @Test
+    void replicationsThatDoNotDifferHaveNoIntervalOfZeroWidth() {
+        Estimate estimate = Estimators.mean(3, 3, 3);
+
+        assertThat(estimate.sd()).hasValue(0);
+        assertThat(estimate.interval()).isEmpty();
+    }
+
+    @Test
+    void anAmountIsNotSaidToBeNegative() {
+        // Mean 1, sd 2, n 4: 1 - 3.182 * 2/2 < 0.
+        Estimate estimate = Estimators.amount(0, 0, 0, 4);
+
+        assertThat(estimate.interval().orElseThrow().low()).isZero();
+        assertThat(estimate.interval().orElseThrow().high()).isCloseTo(1 + 3.182446, within(1e-6));
+    }
+
+    @Test
+    void aShareInTheMiddleHasStudentsInterval() {
+        // Shares 0.4, 0.5, 0.6: mean 0.5, sd 0.1; t(2) 0.975 = 4.302653; half width 0.248414.
+        Estimate estimate = Estimators.share(new long[] {40, 50, 60}, new long[] {100, 100, 100});
+
+        Interval interval = estimate.interval().orElseThrow();
+        assertThat(interval.method()).isEqualTo(Interval.Method.STUDENT_T);
+        assertThat(interval.low()).isCloseTo(0.5 - 0.248414, within(1e-6));
+        assertThat(interval.high()).isCloseTo(0.5 + 0.248414, within(1e-6));
+    }
+
+    @Test
+    void aShareOfOneHasWilsonsBoundFromAllTrials() {
+        Estimate estimate = Estimators.share(new long[] {100, 100}, new long[] {100, 100});
+
+        assertThat(estimate.mean()).isEqualTo(1);
+        assertThat(estimate.interval()).contains(Wilson.interval(1, 200));
+    }
+
+    @Test
+    void aShareThatDoesNotVaryHasWilsonsInterval() {
+        Estimate estimate = Estimators.share(new long[] {50, 50}, new long[] {100, 100});
+
+        assertThat(estimate.interval()).contains(Wilson.interval(0.5, 200));
+    }
+
+    @Test
+    void aSingleReplicationHasWilsonsInterval() {
+        Estimate estimate = Estimators.share(new long[] {81}, new long[] {263});
+
+        assertThat(estimate.sd()).isEmpty();
+        assertThat(estimate.interval()).contains(Wilson.interval(81 / 263.0, 263));
+    }
+
+    @Test
+    void withFewFailuresTheIntervalIsWilsonsAndStaysBelowOne() {
+        // One failure in each of three replications out of ten; student's t would reach beyond 1.
+        long[] trials = new long[10];
+        Arrays.fill(trials, 100);
+        long[] successes = {100, 100, 99, 100, 99, 100, 100, 100, 99, 100};
+        Interval interval = Estimators.share(successes, trials).interval().orElseThrow();
+
+        // Variance between shares 0.21 / 9 * 1e-2^2 * 10 = 2.33e-6 is below 0.997 * 0.003 / 100 = 2.99e-5: no design
+        // effect.
+        assertThat(interval).isEqualTo(Wilson.interval(0.997, 1000));
+        assertThat(interval.high()).isLessThan(1);
+    }
+
+    @Test
+    void failuresThatComeInBunchesCountForFewerTrials() {
+        // Nine failures, all in one of ten replications: shares nine times 1 and once 0.91, variance 0.09^2 / 10 =
+        // 8.1e-4;
+        // independent trials would give 0.991 * 0.009 / 100 = 8.919e-5. Design effect 9.08174.
+        long[] trials = new long[10];
+        Arrays.fill(trials, 100);
+        long[] successes = trials.clone();
+        successes[4] = 91;
+        Interval interval = Estimators.share(successes, trials).interval().orElseThrow();
+
+        Interval expected = Wilson.interval(0.991, 1000 / 9.081735620);
+        assertThat(interval.low()).isCloseTo(expected.low(), within(1e-9));
+        assertThat(interval.high()).isCloseTo(expected.high(), within(1e-9));
+    }
+
+    @Test
+    void replicationsWithoutTrialsAreLeftOut() {
+        Estimate estimate = Estimators.share(new long[] {0, 3, 4}, new long[] {0, 4, 4});
+
+        assertThat(estimate.mean()).isEqualTo(0.875);
+        assertThat(estimate.replications()).isEqualTo(2);
+    }
+
+    @Test
+    void aRateOfNothingSeenHasTheRuleOfThree() {
+        // 3 / (200 + 100) shifts
+        Estimate estimate = Estimators.rate(new long[] {0, 0}, new double[] {200, 100});
+
+        Interval interval = estimate.interval().orElseThrow();
+        assertThat(interval.method()).isEqualTo(Interval.Method.RULE_OF_THREE);
+        assertThat(interval.low()).isZero();
+        assertThat(interval.high()).isCloseTo(0.01, within(1e-15));
+    }
+
+    @Test
+    void aRateIsTheMeanOfTheReplicationsRates() {
+        // 2/4 and 9/6: mean 1, sd 0.7071; t(1) 0.975 = 12.7062; half width 6.3531, cut at 0 below.
+        Estimate estimate = Estimators.rate(new long[] {2, 9}, new double[] {4, 6});
+
+        assertThat(estimate.mean()).isEqualTo(1);
+        assertThat(estimate.interval().orElseThrow().low()).isZero();
+        assertThat(estimate.interval().orElseThrow().high()).isCloseTo(7.3531, within(1e-4));
+    }
+
+    @Test
+    void anIntervalOfZeroWidthIsRefused() {
+        assertThatThrownBy(() -> new Interval(1, 1, Interval.Method.STUDENT_T))
+                .hasMessage("interval from 1.0 to 1.0; must have a width");
+        assertThatThrownBy(() -> new Interval(Double.NaN, 1, Interval.Method.STUDENT_T))
+                .hasMessageContaining("NaN");
+    }
+
+    /** Over 4,000 seeds the standard error of a coverage of 95 % is 0.34 %; three of them are allowed either way. */
+    @ParameterizedTest
+    @CsvSource({"10, 100, 0.9", "20, 200, 0.95", "20, 500, 0.99", "5, 100, 0.5"})
+    void ofManyIntervals95PercentHoldTheTrueShare(int replications, int trials, double share) {
+        assertThat(coverage(replications, trials, share)).isBetween(0.94, 0.96);
+    }
+
+    /**
+     * With an expected two to five failures counts are coarse, and so is the coverage, which comes from the binomial
+     * distribution; what matters is that it does not fall much below 95 %.
+     */
+    @ParameterizedTest
+    @CsvSource({"10, 100, 0.998", "20, 50, 0.996", "50, 200, 0.9995"})
+    void withFewFailuresIntervalsAreNotMuchTooShort(int replications, int trials, double share) {
+        assertThat(coverage(replications, trials, share)).isBetween(0.93, 0.99);
+    }
+
+    private static double coverage(int replications, int trials, double share) {
+        int held = 0;
+        int seeds = 4000;
+        for (int seed = 0; seed < seeds; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            long[] successes = new long[replications];
+            long[] all = new long[replications];
+            for (int i = 0; i < replications; i++) {
+                all[i] = trials;
+                for (int k = 0; k < trials; k++) {
+                    successes[i] += random.nextDouble() < share ? 1 : 0;
+                }
+            }
+            held += Estimators.share(successes, all).interval().orElseThrow().contains(share) ? 1 : 0;
+        }
+        return (double) held / seeds;
+    }
+}
