@@ -8,7 +8,7 @@ public final class LineSimulator {
     private final Line line;
     private final RunPlan plan;
 
-    /** A simulator of {@code line} under {@code plan}; the seed's streams for all replications are laid out here. */
+    /** A simulator of {@code line} under {@code plan}. */
     public LineSimulator(Line line, RunPlan plan) {
         this.line = line;
         this.plan = plan;
@@ -19,9 +19,7 @@ public final class LineSimulator {
      *
      * @throws SimulationException when the run cannot go on
      */
-    @SuppressWarnings("DoNotCallSuggester")
     public Replication run(int index, Detail detail) {
-        throw new SimulationException(
-                "no engine yet for replication " + index + " of " + line + " under " + plan + " with " + detail);
+        return new LineRun(line, plan, index, detail).run();
     }
 }

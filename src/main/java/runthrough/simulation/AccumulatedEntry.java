@@ -1,0 +1,335 @@
+package runthrough.simulation;
+
+import runthrough.plant.Entry;
+import runthrough.plant.Line;
+import runthrough.simulation.Trace.EntryState;
+
+/**
+ * An entry section that feeds an accumulator.
+ *
+ * <p>It fills until the <em>settled level</em> reaches the capacity C: the level at which strip would come to rest if the
+ * entry now ramped to the speed v* that the process is heading for. Then it ramps to v* and is matched when both have it.
+ * All in SI units.
+ */
+final class AccumulatedEntry implements EntrySection {
+
+    private enum Mode {
+        /** Ramps to, and holds, the greatest speed allowed. */
+        FILLING,
+        /** Ramps to v* and holds it until the process has it too. */
+        SETTLING,
+        /** Full, with the process speeding up: ramps to the process's present speed, to follow it from there. */
+        HEADING_FOR_PROCESS,
+        /** Has the process's speed and shares its ramp; not matched before both have v*. */
+        FOLLOWING,
+        /** Above capacity and slower than v*: holds its speed until the excess is used up. */
+        HOLDING,
+        MATCHED,
+        RUNNING_OUT,
+        STANDING
+    }
+
+    private final Strip strip;
+    private final ProcessControl process;
+    private final RunOut tail;
+    private final double capacity;
+    private final double tolerance;
+    private final double fillRateLimit;
+    private final double topSpeed;
+    private final double up;
+    private final double down;
+    private final double processUp;
+    private final double processDown;
+
+    private Mode mode = Mode.MATCHED;
+    private double goal;
+    private double headingSeen;
+    private boolean arrivesFull;
+
+    AccumulatedEntry(Line line, Strip strip, ProcessControl process, RunOut tail, double tolerance) {
+        this.strip = strip;
+        this.process = process;
+        this.tail = tail;
+        this.tolerance = tolerance;
+        Entry entry = line.entry();
+        capacity = line.accumulator().capacity();
+        fillRateLimit = line.accumulator().fillRateLimit();
+        topSpeed = entry.topSpeed();
+        up = entry.acceleration();
+        down = entry.deceleration();
+        processUp = line.process().acceleration();
+        processDown = line.process().deceleration();
+    }
+
+    @Override
+    public void begin() {
+        strip.level = capacity;
+        strip.entrySpeed = strip.processSpeed;
+        headingSeen = process.heading();
+        mode = Mode.MATCHED;
+    }
+
+    @Override
+    public void release() {
+        tail.newCoil(strip.remaining);
+        strip.entrySpeed = 0;
+        strip.entryAcceleration = 0;
+        headingSeen = process.heading();
+        assess();
+    }
+
+    @Override
+    public void runOut() {
+        tail.start(strip.entrySpeed);
+        mode = Mode.RUNNING_OUT;
+    }
+
+    /** Where the level would come to rest if the entry now ramped to the speed that the process is heading for. */
+    private double settledLevel() {
+        return settledLevel(strip.entrySpeed);
+    }
+
+    private double settledLevel(double entrySpeed) {
+        double target = process.heading();
+        double ofEntry = entrySpeed >= target
+                ? Kinematics.rampDistance(entrySpeed - target, down)
+                : -Kinematics.rampDistance(target - entrySpeed, up);
+        double ofProcess = strip.processSpeed >= target
+                ? -Kinematics.rampDistance(strip.processSpeed - target, processDown)
+                : Kinematics.rampDistance(target - strip.processSpeed, processUp);
+        return strip.level + ofEntry + ofProcess;
+    }
+
+    private boolean isFull(double level) {
+        return level >= capacity - tolerance;
+    }
+
+    /** Chooses what to do after the process changed its mind, or a joint was released. */
+    private void assess() {
+        double settled = settledLevel();
+        arrivesFull = Math.abs(settled - capacity) <= tolerance;
+        if (!isFull(settled)) {
+            mode = Mode.FILLING;
+        } else if (strip.entrySpeed >= process.heading()) {
+            mode = Mode.SETTLING;
+        } else if (strip.level > capacity + tolerance) {
+            mode = Mode.HOLDING;
+        } else if (strip.entrySpeed == strip.processSpeed) {
+            mode = up >= processUp ? Mode.FOLLOWING : Mode.FILLING;
+        } else {
+            mode = Mode.HEADING_FOR_PROCESS;
+        }
+    }
+
+    /** The entry has come to the process's present speed, which is below v*. */
+    private void meetProcess() {
+        strip.entrySpeed = strip.processSpeed;
+        if (strip.level > capacity + tolerance) {
+            mode = isFull(settledLevel()) ? Mode.HOLDING : Mode.FILLING;
+        } else {
+            mode = up >= processUp ? Mode.FOLLOWING : Mode.FILLING;
+        }
+    }
+
+    @Override
+    public void plan() {
+        if (mode == Mode.MATCHED) {
+            stayMatched();
+        } else if (mode != Mode.RUNNING_OUT && mode != Mode.STANDING && process.heading() != headingSeen) {
+            assess();
+        }
+        headingSeen = process.heading();
+        ramp();
+        noticeMatch();
+    }
+
+    /** A matched entry follows the process's ramps where its own acceleration allows. */
+    private void stayMatched() {
+        if (strip.processAcceleration == 0 && strip.processSpeed == strip.entrySpeed) {
+            return;
+        }
+        boolean slowing = process.heading() < strip.entrySpeed;
+        boolean canFollow = slowing ? down >= processDown : up >= processUp;
+        if (canFollow && strip.processSpeed <= Math.max(strip.entrySpeed, tail.jumpCeiling(strip.remaining))) {
+            return;
+        }
+        arrivesFull = false;
+        mode = slowing || isFull(settledLevel()) ? Mode.SETTLING : Mode.FILLING;
+    }
+
+    /** A settled entry is matched when both have v*, unless strip lacks after all. */
+    private void noticeMatch() {
+        boolean settled = mode == Mode.SETTLING || mode == Mode.FOLLOWING;
+        boolean together = strip.entrySpeed == strip.processSpeed && strip.processSpeed == process.heading();
+        if (!settled || !together) {
+            return;
+        }
+        if (mode == Mode.SETTLING && arrivesFull) {
+            strip.level = capacity;
+        }
+        mode = isFull(strip.level) ? Mode.MATCHED : Mode.FILLING;
+        ramp();
+    }
+
+    /** Sets the entry's ramp for its mode. */
+    private void ramp() {
+        switch (mode) {
+            case FILLING -> {
+                goal = Math.min(Math.min(topSpeed, process.heading() + fillRateLimit), tail.ceiling());
+                rampTo(goal, true);
+            }
+            case SETTLING -> {
+                goal = Math.min(process.heading(), Math.max(strip.entrySpeed, tail.ceiling()));
+                rampTo(goal, false);
+            }
+            case HEADING_FOR_PROCESS -> headForProcess();
+            case FOLLOWING, MATCHED -> {
+                strip.entrySpeed = strip.processSpeed;
+                strip.entryAcceleration = strip.processAcceleration;
+            }
+            case RUNNING_OUT -> {
+                goal = tail.goal();
+                strip.rampEntry(goal, up, down);
+            }
+            case HOLDING, STANDING -> strip.entryAcceleration = 0;
+        }
+    }
+
+    /** Ramps to {@code target}; a jump upwards stops short of what would overfill or overrun the tail. */
+    private void rampTo(double target, boolean filling) {
+        double reachable = target;
+        if (strip.entrySpeed < target && up == Double.POSITIVE_INFINITY) {
+            double jump = tail.jumpCeiling(strip.remaining);
+            if (filling) {
+                double room = capacity - settledLevel(process.heading());
+                jump = Math.min(jump, process.heading() + Math.sqrt(2 * down * Math.max(0, room)));
+            }
+            reachable = Math.max(strip.entrySpeed, Math.min(target, jump));
+        }
+        strip.rampEntry(reachable, up, down);
+    }
+
+    private void headForProcess() {
+        goal = strip.processSpeed;
+        double rate = strip.entrySpeed > strip.processSpeed ? down : up;
+        if (rate == Double.POSITIVE_INFINITY || strip.entrySpeed == strip.processSpeed) {
+            meetProcess();
+            ramp();
+        } else {
+            strip.entryAcceleration = strip.entrySpeed > strip.processSpeed ? -rate : rate;
+        }
+    }
+
+    @Override
+    public void offerTo(Soonest soonest) {
+        double speed = strip.entrySpeed;
+        double acceleration = strip.entryAcceleration;
+        switch (mode) {
+            case STANDING -> {
+                return;
+            }
+            case RUNNING_OUT ->
+                soonest.offer(Motion.CREEP_ENDS, tail.timeToEndCreep(speed, acceleration, strip.remaining));
+            default -> {
+                soonest.offer(Motion.CHANGE_STARTS, tail.timeToStart(speed, acceleration, strip.remaining));
+                soonest.offer(Motion.CREEP_ZONE, tail.timeToComeNear(speed, acceleration, strip.remaining));
+            }
+        }
+        switch (mode) {
+            case HEADING_FOR_PROCESS -> soonest.offer(Motion.ENTRY_MEETS_PROCESS, timeToMeet());
+            case FILLING -> {
+                soonest.offer(Motion.SETTLES, timeToSettle());
+                soonest.offer(Motion.ENTRY_RAMP, rampTime());
+            }
+            case SETTLING, RUNNING_OUT -> soonest.offer(Motion.ENTRY_RAMP, rampTime());
+            case HOLDING ->
+                soonest.offer(Motion.SETTLES, Math.max(0, settledLevel() - capacity) / (process.heading() - speed));
+            case FOLLOWING, MATCHED, STANDING -> {}
+        }
+    }
+
+    private double rampTime() {
+        return strip.entryAcceleration == 0
+                ? Kinematics.NEVER
+                : Math.max(0, (goal - strip.entrySpeed) / strip.entryAcceleration);
+    }
+
+    private double timeToMeet() {
+        double closing = strip.processAcceleration - strip.entryAcceleration;
+        double time = (strip.entrySpeed - strip.processSpeed) / closing;
+        return time >= 0 ? time : Kinematics.NEVER;
+    }
+
+    /** Seconds until the settled level of a filling entry is the capacity, with the entry no slower than v*. */
+    private double timeToSettle() {
+        double over = strip.entrySpeed - process.heading();
+        double acceleration = strip.entryAcceleration;
+        double room = capacity - settledLevel();
+        if (over < 0) {
+            // Until it has v*, the settled level stays as it is.
+            double reaches = acceleration > 0 ? -over / acceleration : Kinematics.NEVER;
+            return room <= tolerance ? reaches : reaches + riseOfSettledLevel(room, 0, acceleration);
+        }
+        if (room <= tolerance) {
+            return 0;
+        }
+        // Braking at its own rate, it leaves the settled level as it is.
+        return acceleration < 0 ? Kinematics.NEVER : riseOfSettledLevel(room, over, acceleration);
+    }
+
+    private double riseOfSettledLevel(double room, double over, double acceleration) {
+        double share = 1 + acceleration / down;
+        return Kinematics.rise(room, over * share, acceleration / 2 * share);
+    }
+
+    @Override
+    public void perform(Motion motion) {
+        switch (motion) {
+            case ENTRY_RAMP -> {
+                strip.entrySpeed = goal;
+                strip.entryAcceleration = 0;
+            }
+            case ENTRY_MEETS_PROCESS -> meetProcess();
+            case CREEP_ZONE -> tail.comeNearTail();
+            case CREEP_ENDS -> tail.endCreep();
+            case SETTLES -> {
+                // An entry that jumps or speeds up while full to begin with may settle above the capacity.
+                arrivesFull = settledLevel() <= capacity + tolerance;
+                mode = Mode.SETTLING;
+            }
+            default -> throw new IllegalArgumentException("not a motion of the entry: " + motion);
+        }
+    }
+
+    @Override
+    public boolean tailHasStopped() {
+        if (mode != Mode.RUNNING_OUT || tail.isCreeping() || strip.entrySpeed > 0) {
+            return false;
+        }
+        mode = Mode.STANDING;
+        strip.entryAcceleration = 0;
+        strip.remaining = 0;
+        return true;
+    }
+
+    @Override
+    public boolean isMatched() {
+        return mode == Mode.MATCHED;
+    }
+
+    @Override
+    public boolean isBlocked() {
+        return mode == Mode.MATCHED && strip.entrySpeed == 0 && strip.entryAcceleration == 0;
+    }
+
+    @Override
+    public EntryState state() {
+        return switch (mode) {
+            case FILLING -> EntryState.FILLING;
+            case SETTLING, HEADING_FOR_PROCESS, FOLLOWING, HOLDING -> EntryState.SETTLING;
+            case MATCHED -> EntryState.MATCHED;
+            case RUNNING_OUT -> EntryState.RUNNING_OUT;
+            case STANDING -> EntryState.STANDING;
+        };
+    }
+}

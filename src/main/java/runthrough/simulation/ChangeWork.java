@@ -1,0 +1,196 @@
+package runthrough.simulation;
+
+import java.util.List;
+import runthrough.plant.CoilChange;
+import runthrough.plant.CoilChange.Reject;
+import runthrough.plant.Distribution;
+import runthrough.plant.Line;
+import runthrough.plant.Practice;
+import runthrough.plant.WorkElement;
+import runthrough.plant.WorkElement.Occurrence;
+import runthrough.plant.WorkElement.WorkTime;
+import runthrough.simulation.WorkRecord.WorkList;
+import umontreal.ssj.rng.MRG32k3a;
+
+/**
+ * The people's side of a coil change: who prepares which coil when, the work on the standing strip, rejects.
+ *
+ * <p>Coil 1 runs at time 0. Preparing coil j may begin when the tail of coil j - U has left its uncoiler and coil j - 1 is
+ * prepared. A crew of one begins the tail work before any preparation, finishes a preparation once begun, and with the strip
+ * standing prepares only the coil that the joint waits for.
+ */
+final class ChangeWork {
+    private final CoilFeed feed;
+    private final Agenda agenda;
+    private final Ledger ledger;
+    private final Runnable onRelease;
+    private final int uncoilers;
+    private final boolean single;
+    private final Reject reject;
+    private final MRG32k3a rejectStream;
+    private final WorkSequence prepare;
+    private final WorkSequence redoPrepare;
+    private final WorkSequence tail;
+    private final WorkSequence join;
+
+    private int running = 1;
+    private int prepared = 1;
+    private int lastGone;
+    private boolean preparing;
+    private boolean standing;
+    private boolean tailWaitsForCrew;
+    private boolean joinWaitsForCoil;
+    private int pass;
+    private double waitingSince;
+    private double waited;
+
+    ChangeWork(
+            Line line,
+            CoilFeed feed,
+            Agenda agenda,
+            Ledger ledger,
+            Recorder recorder,
+            Streams streams,
+            Runnable onRelease) {
+        this.feed = feed;
+        this.agenda = agenda;
+        this.ledger = ledger;
+        this.onRelease = onRelease;
+        CoilChange change = line.change();
+        boolean rethreads = line.practice() == Practice.RETHREAD;
+        uncoilers = line.entry().uncoilers();
+        single = change.crew() == 1;
+        reject = rethreads ? new Reject.Never() : change.reject();
+        rejectStream = streams.stream(Source.REJECT);
+        WorkQueue prepareList = new WorkQueue(WorkList.PREPARE, change.prepare(), streams);
+        List<WorkElement> joinWork = rethreads ? List.of(rethreading(change.rethread())) : change.join();
+        prepare = new WorkSequence(prepareList, agenda, recorder, this::coilPrepared);
+        redoPrepare = new WorkSequence(prepareList, agenda, recorder, this::beginTail);
+        tail = new WorkSequence(
+                new WorkQueue(WorkList.TAIL, rethreads ? List.of() : change.tail(), streams),
+                agenda,
+                recorder,
+                this::tailDone);
+        join = new WorkSequence(new WorkQueue(WorkList.JOIN, joinWork, streams), agenda, recorder, this::joinDone);
+    }
+
+    private static WorkElement rethreading(Distribution time) {
+        return new WorkElement("rethread", new WorkTime.Timed(time), new Occurrence.Always(), false);
+    }
+
+    /** Number of the running coil, from 1; also that of the coil change that ends it. */
+    int runningCoil() {
+        return running;
+    }
+
+    /** Whether the running coil's tail has yet to leave its uncoiler. */
+    boolean tailIsOnUncoiler() {
+        return lastGone < running;
+    }
+
+    /** At time 0 the preparation of the coils on the other uncoilers may begin. */
+    void begin() {
+        prepareNext();
+    }
+
+    /** The running coil's tail has left its uncoiler. */
+    void tailLeftUncoiler() {
+        lastGone = running;
+        prepareNext();
+    }
+
+    /** The tail has stopped in the joiner (T1). */
+    void tailStopped() {
+        standing = true;
+        pass = 1;
+        waited = 0;
+        waitingSince = agenda.now();
+        lastGone = running;
+        tailWaitsForCrew = single && preparing;
+        if (!tailWaitsForCrew) {
+            beginTail();
+        }
+        prepareNext();
+    }
+
+    private void prepareNext() {
+        int next = prepared + 1;
+        boolean crewIsFree = !single || !standing || (joinWaitsForCoil && next == running + 1);
+        if (!preparing && next <= lastGone + uncoilers && crewIsFree) {
+            preparing = true;
+            prepare.begin(next - 1, 1, width(next - 1));
+        }
+    }
+
+    private void coilPrepared() {
+        preparing = false;
+        prepared++;
+        if (tailWaitsForCrew) {
+            tailWaitsForCrew = false;
+            beginTail();
+        } else if (joinWaitsForCoil && prepared > running) {
+            beginJoin();
+        }
+        prepareNext();
+    }
+
+    private void beginTail() {
+        if (pass == 1) {
+            waited += agenda.now() - waitingSince;
+        }
+        tail.begin(running, pass, width(running));
+    }
+
+    private void tailDone() {
+        waitingSince = agenda.now();
+        if (prepared > running) {
+            beginJoin();
+        } else {
+            joinWaitsForCoil = true;
+            prepareNext();
+        }
+    }
+
+    private void beginJoin() {
+        joinWaitsForCoil = false;
+        if (pass == 1) {
+            waited += agenda.now() - waitingSince;
+        }
+        join.begin(running, pass, width(running));
+    }
+
+    private void joinDone() {
+        ledger.jointMade(feed.coil(running), feed.coil(running + 1));
+        if (isRejected()) {
+            pass++;
+            redoPrepare.begin(running, pass, width(running));
+        } else {
+            standing = false;
+            running++;
+            onRelease.run();
+            prepareNext();
+        }
+    }
+
+    private boolean isRejected() {
+        if (reject instanceof Reject.Chance chance) {
+            return rejectStream.nextDouble() < chance.p();
+        }
+        return reject instanceof Reject.Every every && pass == 1 && running % every.n() == 0;
+    }
+
+    /** The wider (m) of coil {@code number} and the one that follows it. */
+    private double width(int number) {
+        return Math.max(feed.coil(number).width(), feed.coil(number + 1).width());
+    }
+
+    /** How long the last joint waited for preparation (s). */
+    double waited() {
+        return waited;
+    }
+
+    /** How often the last joint was made, from 1. */
+    int passes() {
+        return pass;
+    }
+}

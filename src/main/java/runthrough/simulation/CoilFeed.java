@@ -1,0 +1,91 @@
+package runthrough.simulation;
+
+import java.util.List;
+import runthrough.plant.Coil;
+import runthrough.plant.Line;
+import runthrough.plant.Supply;
+import umontreal.ssj.rng.MRG32k3a;
+
+/**
+ * The coils in the order in which they come, from number 1. Coil n takes draw n of the coil streams, whether or not it is
+ * used; only the last few are remembered.
+ */
+final class CoilFeed {
+    private final List<Coil> kinds;
+    private final double[] cumulativeWeight;
+    private final boolean repeats;
+    private final MRG32k3a choice;
+    private final MRG32k3a size;
+    private final int[] kind;
+    private final double[] sizeDraw;
+    private final int mask;
+    private int drawn;
+
+    /** The coils of {@code line}, of which up to {@code lookAhead} beyond the running one may be asked for. */
+    CoilFeed(Line line, Streams streams, int lookAhead) {
+        kinds = line.coils();
+        cumulativeWeight = line.supply() instanceof Supply.Mix mix ? cumulate(mix) : new double[0];
+        repeats = cumulativeWeight.length == 0;
+        choice = streams.stream(Source.COIL_CHOICE);
+        size = streams.stream(Source.COIL_SIZE);
+        int window = Integer.highestOneBit(lookAhead + 4) * 2;
+        kind = new int[window];
+        sizeDraw = new double[window];
+        mask = window - 1;
+    }
+
+    private static double[] cumulate(Supply.Mix mix) {
+        double[] cumulative = new double[mix.shares().size()];
+        double sum = 0;
+        for (int i = 0; i < cumulative.length; i++) {
+            sum += mix.shares().get(i).weight();
+            cumulative[i] = sum;
+        }
+        return cumulative;
+    }
+
+    /** Index in {@code line.coils()} of the kind of coil {@code number}. */
+    int kind(int number) {
+        drawUpTo(number);
+        return kind[number & mask];
+    }
+
+    /** Coil {@code number}. */
+    Coil coil(int number) {
+        return kinds.get(kind(number));
+    }
+
+    /**
+     * Usable length of coil {@code number} (m).
+     *
+     * @throws SimulationException when the coil is no longer than its crops
+     */
+    double usableLength(int number) {
+        Coil coil = coil(number);
+        double usable = coil.usableLength(sizeDraw[number & mask]);
+        if (!(usable > 0)) {
+            throw new SimulationException("coil " + number + " ('" + coil.name() + "', draw " + number
+                    + " of the coil stream) is " + coil.length(sizeDraw[number & mask])
+                    + " m long, no longer than its crops of " + coil.headCrop() + " m and " + coil.tailCrop()
+                    + " m. Give longer coils or shorter crops");
+        }
+        return usable;
+    }
+
+    private void drawUpTo(int number) {
+        while (drawn < number) {
+            drawn++;
+            kind[drawn & mask] = repeats ? (drawn - 1) % kinds.size() : choose(choice.nextDouble());
+            sizeDraw[drawn & mask] = size.nextDouble();
+        }
+    }
+
+    private int choose(double u) {
+        double target = u * cumulativeWeight[cumulativeWeight.length - 1];
+        int index = 0;
+        while (index < cumulativeWeight.length - 1 && target >= cumulativeWeight[index]) {
+            index++;
+        }
+        return index;
+    }
+}

@@ -1,0 +1,56 @@
+package runthrough.simulation;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import runthrough.plant.ProcessSection.OwnStops;
+
+/** When stops of the process's own fall due, counted while it moves, and when they end. Does nothing where there are none. */
+final class OwnStopClock {
+    private final Agenda agenda;
+    private final Agenda.Timer due;
+    private final Agenda.Timer ends;
+    private final @Nullable Sampler running;
+    private final @Nullable Sampler standing;
+    private double left;
+
+    OwnStopClock(
+            Optional<OwnStops> stops, Agenda agenda, Steps steps, Streams streams, Runnable onDue, Runnable onEnd) {
+        this.agenda = agenda;
+        running = stops.map(own ->
+                        new Sampler("time between own stops", own.runningTime(), streams.stream(Source.OWN_RUNNING)))
+                .orElse(null);
+        standing = stops.map(own -> new Sampler("own stop", own.standingTime(), streams.stream(Source.OWN_STANDING)))
+                .orElse(null);
+        due = steps.timer("own stop due", Motion.OWN_STOP_ORDER, onDue);
+        ends = steps.timer("own stop ends", Motion.TIMER_ORDER, onEnd);
+    }
+
+    /** Draws the running time until the next stop falls due. */
+    void draw() {
+        if (running != null) {
+            left = running.next();
+        }
+    }
+
+    /** The process moves: the clock runs. */
+    void run() {
+        if (running != null) {
+            due.start(left);
+        }
+    }
+
+    /** The process has come to rest: the clock stands, and what is left of it is kept, be it nothing. */
+    void pause() {
+        if (due.isPending()) {
+            left = due.dueAt() - agenda.now();
+            due.cancel();
+        }
+    }
+
+    /** The process has come to rest in a stop of its own, which now takes its time. */
+    void stand() {
+        if (standing != null) {
+            ends.start(standing.next());
+        }
+    }
+}

@@ -1,0 +1,33 @@
+package runthrough.simulation;
+
+import runthrough.simulation.WorkRecord.WorkList;
+
+/** Numbers of the sources of randomness: fixed, so that a source keeps its luck when others come or go. */
+final class Source {
+    static final int COIL_CHOICE = 0;
+    static final int COIL_SIZE = 1;
+    static final int REJECT = 2;
+    static final int RESTART_DELAY = 3;
+    static final int OWN_RUNNING = 4;
+    static final int OWN_STANDING = 5;
+    static final int RETHREAD = 6;
+    private static final int WORK = 16;
+    private static final int LISTS = 3;
+
+    private Source() {}
+
+    /** The durations of an element of the work. */
+    static int duration(WorkList list, int element) {
+        int place = switch (list) {
+            case PREPARE -> 0;
+            case TAIL -> 1;
+            case JOIN -> 2;
+        };
+        return WORK + 2 * (element * LISTS + place);
+    }
+
+    /** Whether that element is done. */
+    static int chance(WorkList list, int element) {
+        return duration(list, element) + 1;
+    }
+}

@@ -1,0 +1,55 @@
+package runthrough.simulation;
+
+/** Does the elements of one list one after another, then says that it is done. */
+final class WorkSequence {
+    private final WorkQueue queue;
+    private final Recorder recorder;
+    private final Agenda agenda;
+    private final Agenda.Timer timer;
+    private final Runnable whenDone;
+    private int change;
+    private int pass;
+    private boolean redoing;
+    private double width;
+    private int next;
+    private double begun;
+
+    WorkSequence(WorkQueue queue, Agenda agenda, Recorder recorder, Runnable whenDone) {
+        this.queue = queue;
+        this.agenda = agenda;
+        this.recorder = recorder;
+        this.whenDone = whenDone;
+        timer = agenda.timer(
+                queue.list().name().toLowerCase(java.util.Locale.ROOT), Motion.TIMER_ORDER, this::elementDone);
+    }
+
+    /**
+     * Begins the list for coil change {@code onChange}, pass {@code ofJoint} from 1; passes after the first do only what is
+     * marked for redoing. An empty list is done at once.
+     */
+    void begin(int onChange, int ofJoint, double strip) {
+        change = onChange;
+        pass = ofJoint;
+        redoing = ofJoint > 1;
+        width = strip;
+        next = 0;
+        proceed();
+    }
+
+    private void elementDone() {
+        recorder.work(change, pass, queue.list(), next - 1, begun, agenda.now());
+        proceed();
+    }
+
+    private void proceed() {
+        while (next < queue.size()) {
+            int element = next++;
+            if (queue.isDone(element, change, redoing)) {
+                begun = agenda.now();
+                timer.start(queue.draw(element, width));
+                return;
+            }
+        }
+        whenDone.run();
+    }
+}
