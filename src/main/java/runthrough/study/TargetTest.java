@@ -19,7 +19,7 @@ record TargetTest(double target, Estimate share, long trials, long failures, boo
     /** Whether the target is met. One failure is enough to miss a target of 1. */
     Answer answer() {
         if (!chance) {
-            return share.mean() >= target ? Answer.MEETS : Answer.MISSES;
+            return seen() >= target ? Answer.MEETS : Answer.MISSES;
         }
         if (target == 1 && failures > 0) {
             return Answer.MISSES;
@@ -40,16 +40,23 @@ record TargetTest(double target, Estimate share, long trials, long failures, boo
 
     /** Both kinds of interval narrow with the square root of the trials; what they say of spread is kept. */
     private double trialsToDecide() {
-        double gap = target - share.mean();
+        double gap = target - seen();
         if (gap == 0) {
             return Double.POSITIVE_INFINITY;
         }
         Interval interval = interval();
         if (interval.method() == Interval.Method.WILSON) {
-            return Wilson.trialsToTell(share.mean(), target);
+            // An end of the interval tells for how many independent trials these have counted.
+            double end = seen() > 0 ? interval.low() : interval.high();
+            return trials * Wilson.trialsToTell(seen(), target) / Wilson.trialsToTell(seen(), end);
         }
         double reach = gap > 0 ? interval.high() - share.mean() : share.mean() - interval.low();
         return trials * (reach / gap) * (reach / gap);
+    }
+
+    /** The share of all trials, from their counts: unlike a mean of ratios it is not off by a rounding error. */
+    private double seen() {
+        return (double) (trials - failures) / trials;
     }
 
     private Interval interval() {

@@ -1,0 +1,145 @@
+package runthrough.study;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import runthrough.plant.Accumulator;
+import runthrough.plant.Brief;
+import runthrough.plant.Coil;
+import runthrough.plant.CoilChange;
+import runthrough.plant.CoilSize;
+import runthrough.plant.Distribution;
+import runthrough.plant.Entry;
+import runthrough.plant.Line;
+import runthrough.plant.Practice;
+import runthrough.plant.ProcessSection;
+import runthrough.plant.RunPlan;
+import runthrough.plant.Supply;
+import runthrough.plant.WorkElement;
+import runthrough.quantity.UnitSystem;
+import runthrough.simulation.ChangeRecord;
+import runthrough.simulation.Outcome;
+import runthrough.simulation.Replication;
+import runthrough.simulation.Totals;
+
+/**
+ * An invented line of round numbers, and coil changes and replications of it made by hand: 1 m/s, entry 2 m/s, all ramps
+ * 0.5 m/s2, 50 m of strip. So T0 to T1 takes 2 s, the stop level is 1^2/(2 * 0.5) = 1 m, and a joint of T seconds needs
+ * T + 1 + 1 metres.
+ */
+final class HandMade {
+    static final double CAPACITY = 50;
+    static final double STOP_LEVEL = 1;
+
+    private HandMade() {}
+
+    /** A line whose weld takes {@code weld}. */
+    static Line line(Distribution weld) {
+        return line(weld, Practice.JOIN_WITH_ACCUMULATOR, Optional.empty(), Optional.empty(), OptionalDouble.empty());
+    }
+
+    static Line line(
+            Distribution weld,
+            Practice practice,
+            Optional<Entry.Creep> creep,
+            Optional<ProcessSection.Slowing> slowing,
+            OptionalDouble secondCoilSpeed) {
+        Coil coil = coil(OptionalDouble.empty());
+        Supply supply = secondCoilSpeed.isPresent()
+                ? new Supply.Schedule(List.of(coil, coil(secondCoilSpeed)))
+                : new Supply.Repeated(coil);
+        ProcessSection process =
+                new ProcessSection(1, 0.5, 0.5, Double.NaN, Distribution.constant(0), slowing, Optional.empty(), 0, 0);
+        WorkElement work = new WorkElement(
+                "weld", new WorkElement.WorkTime.Timed(weld), new WorkElement.Occurrence.Always(), true);
+        CoilChange change = new CoilChange(
+                2, List.of(), List.of(), List.of(work), new CoilChange.Reject.Never(), Distribution.constant(0));
+        Accumulator accumulator = practice.isOneStrip() ? Accumulator.none() : Accumulator.ofCapacity(CAPACITY);
+        return new Line(
+                supply, new Entry(2, 2, 0.5, 0.5, creep, 0), accumulator, process, change, practice, Optional.empty());
+    }
+
+    private static Coil coil(OptionalDouble speed) {
+        return new Coil("strip", 0.002, 0.25, 8000, new CoilSize.ByLength(Distribution.constant(1000)), 0, 0, speed);
+    }
+
+    /** {@code replications} of {@code changes} coil changes, for a target of 90 %. */
+    static Brief brief(Line line, int changes, int replications) {
+        return new Brief(
+                "Line of round numbers (invented)",
+                List.of(),
+                line,
+                new RunPlan(new RunPlan.Extent.Changes(changes), 0, replications, 1, 0.9),
+                UnitSystem.METRIC);
+    }
+
+    /** A coil change that began at {@code level} and kept the strip standing for {@code joint} seconds. */
+    static ChangeRecord change(double level, double joint, double waiting, double lowest, Outcome outcome) {
+        return new ChangeRecord(
+                1,
+                0,
+                0,
+                100,
+                102,
+                102 + joint,
+                waiting,
+                1,
+                level,
+                lowest,
+                STOP_LEVEL,
+                outcome,
+                outcome == Outcome.STOPPED ? 1 : 0,
+                outcome == Outcome.STOPPED ? 30 : 0,
+                Double.NaN);
+    }
+
+    /** One that began full and ran through a joint of {@code joint} seconds, without waiting. */
+    static ChangeRecord ranThrough(double joint) {
+        return change(CAPACITY, joint, 0, CAPACITY - joint - 2, Outcome.RAN_THROUGH);
+    }
+
+    /** A replication of an hour with the coil changes given; each scraps a metre (4 kg). */
+    static Replication hour(int index, ChangeRecord... changes) {
+        int ran = count(Outcome.RAN_THROUGH, changes);
+        int stopped = count(Outcome.STOPPED, changes);
+        int slowed = count(Outcome.SLOWED, changes);
+        double lost = 30 * stopped;
+        Totals totals = new Totals(
+                3600,
+                changes.length,
+                ran,
+                slowed,
+                stopped,
+                ran,
+                stopped,
+                slowed,
+                0,
+                3600 - lost,
+                4 * (3600 - lost),
+                3600 - lost,
+                3600,
+                lost,
+                lost,
+                changes.length,
+                4 * changes.length,
+                0,
+                0,
+                lost,
+                0,
+                0,
+                3600 * 45.0,
+                8 - index,
+                index / 10.0,
+                index,
+                0);
+        return new Replication(index, totals, List.of(changes), List.of(), Optional.empty());
+    }
+
+    private static int count(Outcome outcome, ChangeRecord... changes) {
+        int count = 0;
+        for (ChangeRecord change : changes) {
+            count += change.outcome() == outcome ? 1 : 0;
+        }
+        return count;
+    }
+}
