@@ -59,7 +59,8 @@ class TargetTestTest {
 
     @Test
     void failuresThatComeInBunchesTakeMoreCoilChangesToTell() {
-        // Four failures, all in one of ten replications of 100: shares nine times 1 and once 0.96, variance 0.04^2 / 10 =
+        // Four failures, all in one of ten replications of 100: shares nine times 1 and once 0.96, variance 0.04^2 / 10
+        // =
         // 1.6e-4 over 0.996 * 0.004 / 100 = 3.984e-5, a factor of 4.016064; times 19111.3, as for single failures.
         long[] trials = new long[10];
         Arrays.fill(trials, 100);
