@@ -32,6 +32,7 @@ final class AccumulatedEntry implements EntrySection {
     private final Strip strip;
     private final ProcessControl process;
     private final RunOut tail;
+    private final SettledLevel settled;
     private final double capacity;
     private final double tolerance;
     private final double fillRateLimit;
@@ -50,6 +51,7 @@ final class AccumulatedEntry implements EntrySection {
         this.strip = strip;
         this.process = process;
         this.tail = tail;
+        settled = new SettledLevel(line, strip, process);
         this.tolerance = tolerance;
         Entry entry = line.entry();
         capacity = line.accumulator().capacity();
@@ -84,31 +86,15 @@ final class AccumulatedEntry implements EntrySection {
         mode = Mode.RUNNING_OUT;
     }
 
-    /** Where the level would come to rest if the entry now ramped to the speed that the process is heading for. */
-    private double settledLevel() {
-        return settledLevel(strip.entrySpeed);
-    }
-
-    private double settledLevel(double entrySpeed) {
-        double target = process.heading();
-        double ofEntry = entrySpeed >= target
-                ? Kinematics.rampDistance(entrySpeed - target, down)
-                : -Kinematics.rampDistance(target - entrySpeed, up);
-        double ofProcess = strip.processSpeed >= target
-                ? -Kinematics.rampDistance(strip.processSpeed - target, processDown)
-                : Kinematics.rampDistance(target - strip.processSpeed, processUp);
-        return strip.level + ofEntry + ofProcess;
-    }
-
     private boolean isFull(double level) {
         return level >= capacity - tolerance;
     }
 
     /** Chooses what to do after the process changed its mind, or a joint was released. */
     private void assess() {
-        double settled = settledLevel();
-        arrivesFull = Math.abs(settled - capacity) <= tolerance;
-        if (!isFull(settled)) {
+        double settledLevel = settled.now();
+        arrivesFull = Math.abs(settledLevel - capacity) <= tolerance;
+        if (!isFull(settledLevel)) {
             mode = Mode.FILLING;
         } else if (strip.entrySpeed >= process.heading()) {
             mode = Mode.SETTLING;
@@ -125,7 +111,7 @@ final class AccumulatedEntry implements EntrySection {
     private void meetProcess() {
         strip.entrySpeed = strip.processSpeed;
         if (strip.level > capacity + tolerance) {
-            mode = isFull(settledLevel()) ? Mode.HOLDING : Mode.FILLING;
+            mode = isFull(settled.now()) ? Mode.HOLDING : Mode.FILLING;
         } else {
             mode = up >= processUp ? Mode.FOLLOWING : Mode.FILLING;
         }
@@ -154,14 +140,14 @@ final class AccumulatedEntry implements EntrySection {
             return;
         }
         arrivesFull = false;
-        mode = slowing || isFull(settledLevel()) ? Mode.SETTLING : Mode.FILLING;
+        mode = slowing || isFull(settled.now()) ? Mode.SETTLING : Mode.FILLING;
     }
 
     /** A settled entry is matched when both have v*, unless strip lacks after all. */
     private void noticeMatch() {
-        boolean settled = mode == Mode.SETTLING || mode == Mode.FOLLOWING;
+        boolean isSettled = mode == Mode.SETTLING || mode == Mode.FOLLOWING;
         boolean together = strip.entrySpeed == strip.processSpeed && strip.processSpeed == process.heading();
-        if (!settled || !together) {
+        if (!isSettled || !together) {
             return;
         }
         if (mode == Mode.SETTLING && arrivesFull) {
@@ -201,8 +187,7 @@ final class AccumulatedEntry implements EntrySection {
         if (strip.entrySpeed < target && up == Double.POSITIVE_INFINITY) {
             double jump = tail.jumpCeiling(strip.remaining);
             if (filling) {
-                double room = capacity - settledLevel(process.heading());
-                jump = Math.min(jump, process.heading() + Math.sqrt(2 * down * Math.max(0, room)));
+                jump = Math.min(jump, settled.highestJump(capacity));
             }
             reachable = Math.max(strip.entrySpeed, Math.min(target, jump));
         }
@@ -238,12 +223,11 @@ final class AccumulatedEntry implements EntrySection {
         switch (mode) {
             case HEADING_FOR_PROCESS -> soonest.offer(Motion.ENTRY_MEETS_PROCESS, timeToMeet());
             case FILLING -> {
-                soonest.offer(Motion.SETTLES, timeToSettle());
+                soonest.offer(Motion.SETTLES, settled.timeToRise(capacity, tolerance));
                 soonest.offer(Motion.ENTRY_RAMP, rampTime());
             }
             case SETTLING, RUNNING_OUT -> soonest.offer(Motion.ENTRY_RAMP, rampTime());
-            case HOLDING ->
-                soonest.offer(Motion.SETTLES, Math.max(0, settledLevel() - capacity) / (process.heading() - speed));
+            case HOLDING -> soonest.offer(Motion.SETTLES, settled.timeToFall(capacity));
             case FOLLOWING, MATCHED, STANDING -> {}
         }
     }
@@ -260,28 +244,6 @@ final class AccumulatedEntry implements EntrySection {
         return time >= 0 ? time : Kinematics.NEVER;
     }
 
-    /** Seconds until the settled level of a filling entry is the capacity, with the entry no slower than v*. */
-    private double timeToSettle() {
-        double over = strip.entrySpeed - process.heading();
-        double acceleration = strip.entryAcceleration;
-        double room = capacity - settledLevel();
-        if (over < 0) {
-            // Until it has v*, the settled level stays as it is.
-            double reaches = acceleration > 0 ? -over / acceleration : Kinematics.NEVER;
-            return room <= tolerance ? reaches : reaches + riseOfSettledLevel(room, 0, acceleration);
-        }
-        if (room <= tolerance) {
-            return 0;
-        }
-        // Braking at its own rate, it leaves the settled level as it is.
-        return acceleration < 0 ? Kinematics.NEVER : riseOfSettledLevel(room, over, acceleration);
-    }
-
-    private double riseOfSettledLevel(double room, double over, double acceleration) {
-        double share = 1 + acceleration / down;
-        return Kinematics.rise(room, over * share, acceleration / 2 * share);
-    }
-
     @Override
     public void perform(Motion motion) {
         switch (motion) {
@@ -294,7 +256,7 @@ final class AccumulatedEntry implements EntrySection {
             case CREEP_ENDS -> tail.endCreep();
             case SETTLES -> {
                 // An entry that jumps or speeds up while full to begin with may settle above the capacity.
-                arrivesFull = settledLevel() <= capacity + tolerance;
+                arrivesFull = settled.now() <= capacity + tolerance;
                 mode = Mode.SETTLING;
             }
             default -> throw new IllegalArgumentException("not a motion of the entry: " + motion);
