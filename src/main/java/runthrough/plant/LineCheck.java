@@ -13,7 +13,7 @@ public final class LineCheck {
 
     /** What is wrong with {@code line}; values are named in metric units. */
     public static List<Finding> check(Line line) {
-        Findings findings = new Findings(new Wording(UnitSystem.METRIC));
+        Findings findings = new Findings(Wording.in(UnitSystem.METRIC));
         checkLine(line, findings);
         return findings.list();
     }
@@ -29,7 +29,7 @@ public final class LineCheck {
     }
 
     private static List<Finding> check(Line line, RunPlan run, UnitSystem units) {
-        Findings findings = new Findings(new Wording(units));
+        Findings findings = new Findings(Wording.in(units));
         checkLine(line, findings);
         RunCheck.check(line, run, findings);
         return findings.list();

@@ -1,32 +1,35 @@
 package runthrough.plant;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
+import runthrough.quantity.Kind;
+import runthrough.quantity.Numbers;
 import runthrough.quantity.UnitSystem;
+import runthrough.quantity.Units;
 
 /** Numbers in messages: SI in, text in the user's units out. */
-record Wording(UnitSystem units) {
-    private static final double FOOT = 0.3048;
-    private static final MathContext DIGITS = new MathContext(4);
+record Wording(Units units) {
+
+    static Wording in(UnitSystem system) {
+        return new Wording(Units.of(system));
+    }
 
     /** A length of strip (m). */
     String length(double metres) {
-        return metric() ? number(metres) + " m" : number(metres / FOOT) + " ft";
+        return units.text(Kind.LENGTH, metres);
     }
 
     /** A strip speed (m/s). */
     String speed(double metresPerSecond) {
-        return metric() ? number(metresPerSecond * 60) + " m/min" : number(metresPerSecond * 60 / FOOT) + " ft/min";
+        return units.text(Kind.SPEED, metresPerSecond);
     }
 
     /** A time (s). */
     String time(double seconds) {
-        return number(seconds) + " s";
+        return units.text(Kind.TIME, seconds);
     }
 
     /** A share of 1. */
     String share(double share) {
-        return number(share * 100) + " %";
+        return units.text(Kind.SHARE, share);
     }
 
     /** A count. */
@@ -36,18 +39,6 @@ record Wording(UnitSystem units) {
 
     /** The reciprocal of a share, for "1 in ...": two digits are enough. */
     String oneIn(double share) {
-        return new BigDecimal(Math.max(1, 1 / share)).round(new MathContext(2)).toPlainString();
-    }
-
-    private boolean metric() {
-        return units == UnitSystem.METRIC;
-    }
-
-    private static String number(double value) {
-        if (!Double.isFinite(value)) {
-            return value > 0 ? "no limit" : Double.toString(value);
-        }
-        BigDecimal rounded = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
-        return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+        return Numbers.text(Math.max(1, 1 / share), 2);
     }
 }

@@ -1,0 +1,187 @@
+package runthrough.handcalc;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import runthrough.plant.Coil;
+import runthrough.plant.Line;
+import runthrough.plant.Practice;
+import runthrough.plant.Supply;
+import runthrough.quantity.Kind;
+
+/**
+ * The numbers of the hand calculation for one kind of coil, as if every coil were of that kind.
+ *
+ * @param width mean of the wider of the two strips of a joint (m)
+ * @param work of a joint, without waiting
+ * @param idealCycle from one coil change to the next, without waiting (s)
+ * @param leaving time from when the tail leaves its uncoiler until it stops in the joiner (s)
+ */
+record LineCase(
+        Line line,
+        int kind,
+        ClosedForms forms,
+        double width,
+        JointTime work,
+        double idealCycle,
+        double leaving,
+        Preparation preparation) {
+
+    static LineCase of(Line line, int kind) {
+        ClosedForms forms = ClosedForms.of(line, line.coils().get(kind));
+        double width = meanWiderWidth(line.supply(), kind);
+        JointTime work = line.practice() == Practice.RETHREAD
+                ? JointTime.ofRethread(line.change())
+                : JointTime.of(line.change(), width);
+        double missed = line.practice().isOneStrip() ? forms.entry().missed(work.total() + restartDelay(line)) : 0;
+        double cycle = (forms.usable() + missed) / forms.entry().speed();
+        double leaving = leaving(line, forms, cycle - work.total());
+        double needed = JointTime.total(line.change().prepare(), width);
+        Preparation preparation = Preparation.of(line, needed, cycle, work.total(), work.tail(), leaving);
+        return new LineCase(line, kind, forms, width, work, cycle, leaving, preparation);
+    }
+
+    /** A coil no longer than the path counts as gone when the joint at its head is released. */
+    private static double leaving(Line line, ClosedForms forms, double betweenJoints) {
+        double path = line.entry().uncoilerPath();
+        return path < forms.usable() ? forms.entry().timeOfLast(path) : Math.max(0, betweenJoints);
+    }
+
+    /** After a joint the strip stands for this, too (s), where entry and process are one strip. */
+    private static double restartDelay(Line line) {
+        return line.practice() == Practice.JOIN_WITHOUT_ACCUMULATOR
+                ? line.process().restartDelay().mean()
+                : 0;
+    }
+
+    /** The mean, over what may follow a coil of this kind, of the wider of the two strips (m). */
+    private static double meanWiderWidth(Supply supply, int kind) {
+        List<Coil> kinds = supply.kinds();
+        double own = kinds.get(kind).width();
+        if (supply instanceof Supply.Mix mix) {
+            return mix.shares().stream()
+                            .mapToDouble(share ->
+                                    share.weight() * Math.max(own, share.coil().width()))
+                            .sum()
+                    / mix.totalWeight();
+        }
+        return Math.max(own, kinds.get((kind + 1) % kinds.size()).width());
+    }
+
+    Coil coil() {
+        return line.coils().get(kind);
+    }
+
+    boolean isOneStrip() {
+        return line.practice().isOneStrip();
+    }
+
+    /** The joint time with its waiting. */
+    JointTime joint() {
+        return work.withWaiting(preparation.waiting());
+    }
+
+    /** From one coil change to the next (s). Waiting stretches it where the process waits, too. */
+    double cycle() {
+        return isOneStrip() ? idealCycle + preparation.waiting() : idealCycle;
+    }
+
+    /**
+     * The time there is to prepare a coil before the process must stop (s), against what it takes: that before the joint
+     * must wait, and as long as the accumulator bears the waiting.
+     */
+    Margin preparationTime() {
+        double given = preparation.withoutWaiting();
+        if (!isOneStrip()) {
+            given = switch (preparation.rule()) {
+                case WHOLE_CYCLE, BETWEEN_JOINTS -> given;
+                case UNTIL_TAIL_WORK_DONE -> given + bearableWaiting();
+                case UNTIL_TAIL_STOPS ->
+                    line.entry().uncoilers() == 1
+                            ? given + bearableWaiting()
+                            : Math.min(given + bearableWaiting(), Math.max(0, idealCycle - work.total()));
+            };
+        }
+        return new Margin(Kind.TIME, given, preparation.needed());
+    }
+
+    private double bearableWaiting() {
+        OptionalDouble refilled = forms.longestRefilledJoint();
+        double longest = Math.min(forms.longestJoint(), refilled.orElse(forms.longestJoint()));
+        return Math.max(0, longest - work.total());
+    }
+
+    Storage storage() {
+        double joint = joint().total();
+        Optional<Refill> refill = forms.refill(joint);
+        return new Storage(
+                forms.stripDrawn(joint),
+                new Margin(Kind.LENGTH, forms.capacity(), forms.capacityNeeded(joint)),
+                new Margin(Kind.TIME, forms.longestJoint(), joint),
+                new Margin(Kind.SPEED, forms.fastestSpeed(joint), forms.entry().speed()),
+                refill,
+                refill.map(r -> new Margin(Kind.LENGTH, forms.stripBeforeChange(), r.entryStrip())));
+    }
+
+    Standstill standstill() {
+        StopAndGo strip = forms.entry();
+        double standing = joint().total() + restartDelay(line);
+        double lost = strip.missed(standing);
+        double output = forms.usable() / cycle();
+        return new Standstill(
+                standing,
+                strip.runOutTime() + standing + strip.speed() / strip.acceleration(),
+                lost,
+                cycle(),
+                output,
+                output / strip.speed());
+    }
+
+    /**
+     * How much of what there is each limit takes, see {@link Margin#load}. Waiting for preparation is laid to preparation
+     * alone: the other two are taken without it.
+     */
+    Map<Limit, Double> loads() {
+        Map<Limit, Double> loads = new EnumMap<>(Limit.class);
+        double joint = work.total();
+        loads.put(Limit.CAPACITY, new Margin(Kind.LENGTH, forms.capacity(), forms.capacityNeeded(joint)).load());
+        loads.put(
+                Limit.REFILL,
+                forms.refill(joint)
+                        .map(r -> new Margin(Kind.LENGTH, forms.stripBeforeChange(), r.entryStrip()).load())
+                        .orElse(Double.POSITIVE_INFINITY));
+        loads.put(Limit.PREPARATION, preparationTime().load());
+        return loads;
+    }
+
+    /** How hard this kind of coil is on the line: the greatest load, or the share of time lost. */
+    double severity() {
+        return isOneStrip()
+                ? 1 - standstill().utilisation()
+                : loads().values().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .max()
+                        .orElseThrow();
+    }
+
+    /**
+     * What keeps the line from running through, or is nearest to it. Too little strip for the work of a joint comes first,
+     * since nothing else would help; then too slow a refill; then the limit with the greatest load, of equals the first.
+     */
+    Limit binding() {
+        Map<Limit, Double> loads = loads();
+        Limit binding = Limit.CAPACITY;
+        for (Limit limit : Limit.values()) {
+            if (load(loads, binding) <= 1 && load(loads, limit) > load(loads, binding)) {
+                binding = limit;
+            }
+        }
+        return binding;
+    }
+
+    private static double load(Map<Limit, Double> loads, Limit limit) {
+        return loads.getOrDefault(limit, 0.0);
+    }
+}

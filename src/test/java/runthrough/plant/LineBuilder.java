@@ -1,0 +1,244 @@
+package runthrough.plant;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+
+/**
+ * A line for tests, changed part by part from an invented one on which nothing is to be found fault with: a coil of 600 m
+ * between its crops, the entry up to 2.5 m/s, 200 m of strip, the process at 1.5 m/s, 90 s of joint.
+ */
+public final class LineBuilder {
+    private Supply supply = new Supply.Repeated(coil(600));
+    private Entry entry = new Entry(2, 2.5, 0.4, 0.5, Optional.empty(), 0);
+    private Accumulator accumulator = Accumulator.ofCapacity(200);
+    private ProcessSection process = ProcessSection.running(1.5, 0.2, 0.5);
+    private CoilChange change = new CoilChange(
+            2,
+            List.of(timed("load", 120)),
+            List.of(timed("shear tail", 10)),
+            List.of(timed("weld", 80)),
+            new CoilChange.Reject.Never(),
+            Distribution.constant(0));
+    private Practice practice = Practice.JOIN_WITH_ACCUMULATOR;
+    private Optional<Bending> bending = Optional.empty();
+
+    private LineBuilder() {}
+
+    public static LineBuilder line() {
+        return new LineBuilder();
+    }
+
+    /** A coil of the given length (m) without crops, 1.25 m wide and 2 mm thick. */
+    public static Coil coil(double length) {
+        return coil(Distribution.constant(length), 0, 0);
+    }
+
+    /** A coil 1.25 m wide and 2 mm thick. */
+    public static Coil coil(Distribution length, double headCrop, double tailCrop) {
+        return new Coil(
+                "coil", 0.002, 1.25, 7850, new CoilSize.ByLength(length), headCrop, tailCrop, OptionalDouble.empty());
+    }
+
+    /** The same coil with a process speed of its own (m/s). */
+    public static Coil atSpeed(Coil coil, double speed) {
+        return new Coil(
+                coil.name(),
+                coil.thickness(),
+                coil.width(),
+                coil.density(),
+                coil.size(),
+                coil.headCrop(),
+                coil.tailCrop(),
+                OptionalDouble.of(speed));
+    }
+
+    /** An element that always takes {@code seconds}, done every time and again after a reject. */
+    public static WorkElement timed(String name, double seconds) {
+        return timed(name, Distribution.constant(seconds));
+    }
+
+    public static WorkElement timed(String name, Distribution time) {
+        return new WorkElement(name, new WorkElement.WorkTime.Timed(time), new WorkElement.Occurrence.Always(), true);
+    }
+
+    public LineBuilder supply(Supply value) {
+        supply = value;
+        return this;
+    }
+
+    public LineBuilder coils(Coil first, Coil... others) {
+        List<Coil> coils = new ArrayList<>(List.of(first));
+        coils.addAll(List.of(others));
+        supply = others.length == 0 ? new Supply.Repeated(first) : new Supply.Schedule(coils);
+        return this;
+    }
+
+    public LineBuilder entry(int uncoilers, double topSpeed, double acceleration, double deceleration) {
+        entry = new Entry(uncoilers, topSpeed, acceleration, deceleration, entry.creep(), entry.uncoilerPath());
+        return this;
+    }
+
+    public LineBuilder uncoilers(int value) {
+        return entry(value, entry.topSpeed(), entry.acceleration(), entry.deceleration());
+    }
+
+    public LineBuilder topSpeed(double value) {
+        return entry(entry.uncoilers(), value, entry.acceleration(), entry.deceleration());
+    }
+
+    public LineBuilder creep(double speed, double length) {
+        entry = new Entry(
+                entry.uncoilers(),
+                entry.topSpeed(),
+                entry.acceleration(),
+                entry.deceleration(),
+                Optional.of(new Entry.Creep(speed, length)),
+                entry.uncoilerPath());
+        return this;
+    }
+
+    public LineBuilder uncoilerPath(double value) {
+        entry = new Entry(
+                entry.uncoilers(), entry.topSpeed(), entry.acceleration(), entry.deceleration(), entry.creep(), value);
+        return this;
+    }
+
+    public LineBuilder capacity(double value) {
+        return accumulator(new Accumulator(
+                new StorageForm.Direct(value),
+                accumulator.ownFillRateLimit(),
+                accumulator.reserve(),
+                accumulator.overtravelAllowance()));
+    }
+
+    public LineBuilder reserve(double value) {
+        return accumulator(new Accumulator(
+                accumulator.form(), accumulator.ownFillRateLimit(), value, accumulator.overtravelAllowance()));
+    }
+
+    public LineBuilder fillRateLimit(double value) {
+        return accumulator(
+                new Accumulator(accumulator.form(), value, accumulator.reserve(), accumulator.overtravelAllowance()));
+    }
+
+    public LineBuilder accumulator(Accumulator value) {
+        accumulator = value;
+        return this;
+    }
+
+    public LineBuilder process(ProcessSection value) {
+        process = value;
+        return this;
+    }
+
+    public LineBuilder process(double speed, double acceleration, double deceleration) {
+        return process(new ProcessSection(
+                speed,
+                acceleration,
+                deceleration,
+                process.restartLevel(),
+                process.restartDelay(),
+                process.slowing(),
+                process.ownStops(),
+                process.path(),
+                process.spoiltPerStop()));
+    }
+
+    public LineBuilder processSpeed(double value) {
+        return process(value, process.acceleration(), process.deceleration());
+    }
+
+    public LineBuilder restart(double level, Distribution delay) {
+        return process(new ProcessSection(
+                process.speed(),
+                process.acceleration(),
+                process.deceleration(),
+                level,
+                delay,
+                process.slowing(),
+                process.ownStops(),
+                process.path(),
+                process.spoiltPerStop()));
+    }
+
+    public LineBuilder slowing(double speed, double level, double resumeLevel) {
+        return process(new ProcessSection(
+                process.speed(),
+                process.acceleration(),
+                process.deceleration(),
+                process.restartLevel(),
+                process.restartDelay(),
+                Optional.of(new ProcessSection.Slowing(speed, level, resumeLevel)),
+                process.ownStops(),
+                process.path(),
+                process.spoiltPerStop()));
+    }
+
+    public LineBuilder ownStops(Distribution runningTime, Distribution standingTime) {
+        return process(new ProcessSection(
+                process.speed(),
+                process.acceleration(),
+                process.deceleration(),
+                process.restartLevel(),
+                process.restartDelay(),
+                process.slowing(),
+                Optional.of(new ProcessSection.OwnStops(runningTime, standingTime)),
+                process.path(),
+                process.spoiltPerStop()));
+    }
+
+    public LineBuilder change(UnaryOperator<CoilChange> edit) {
+        change = edit.apply(change);
+        return this;
+    }
+
+    public LineBuilder crew(int value) {
+        return change(c -> new CoilChange(value, c.prepare(), c.tail(), c.join(), c.reject(), c.rethread()));
+    }
+
+    public LineBuilder prepare(WorkElement... value) {
+        return change(c -> new CoilChange(c.crew(), List.of(value), c.tail(), c.join(), c.reject(), c.rethread()));
+    }
+
+    public LineBuilder tail(WorkElement... value) {
+        return change(c -> new CoilChange(c.crew(), c.prepare(), List.of(value), c.join(), c.reject(), c.rethread()));
+    }
+
+    public LineBuilder join(WorkElement... value) {
+        return change(c -> new CoilChange(c.crew(), c.prepare(), c.tail(), List.of(value), c.reject(), c.rethread()));
+    }
+
+    public LineBuilder reject(CoilChange.Reject value) {
+        return change(c -> new CoilChange(c.crew(), c.prepare(), c.tail(), c.join(), value, c.rethread()));
+    }
+
+    /** The practice of rethreading: no joiner, no accumulator. */
+    public LineBuilder rethread(Distribution time) {
+        practice = Practice.RETHREAD;
+        accumulator = Accumulator.none();
+        return change(c -> new CoilChange(c.crew(), c.prepare(), List.of(), List.of(), c.reject(), time));
+    }
+
+    /** The practice of joining without an accumulator. */
+    public LineBuilder withoutAccumulator() {
+        accumulator = Accumulator.none();
+        return practice(Practice.JOIN_WITHOUT_ACCUMULATOR);
+    }
+
+    public LineBuilder practice(Practice value) {
+        practice = value;
+        return this;
+    }
+
+    public LineBuilder bending(Bending value) {
+        bending = Optional.of(value);
+        return this;
+    }
+
+    public Line build() {
+        return new Line(supply, entry, accumulator, process, change, practice, bending);
+    }
+}
