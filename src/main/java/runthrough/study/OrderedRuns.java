@@ -31,7 +31,7 @@ final class OrderedRuns {
      *
      * @param work from the number of a piece to its result; called on several threads
      * @param taker gets the results in order, on this thread
-     * @param cancelled asked on this thread before each result is awaited
+     * @param cancelled asked on this thread before each result is awaited; an interrupt of it counts as a yes
      */
     <T> void run(int count, IntFunction<T> work, Consumer<T> taker, BooleanSupplier cancelled) {
         ExecutorService pool = Executors.newFixedThreadPool(Math.min(threads, Math.max(1, count)), OrderedRuns::daemon);
@@ -43,7 +43,7 @@ final class OrderedRuns {
                     int number = next;
                     begun.add(pool.submit(() -> work.apply(number)));
                 }
-                if (cancelled.getAsBoolean()) {
+                if (cancelled.getAsBoolean() || Thread.currentThread().isInterrupted()) {
                     throw new CancellationException("given up after " + due + " of " + count + " replications");
                 }
                 taker.accept(result(begun.remove()));
@@ -58,7 +58,7 @@ final class OrderedRuns {
             return future.get();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw new CancellationException("interrupted");
+            throw new CancellationException("given up while waiting for a replication");
         } catch (ExecutionException e) {
             if (e.getCause() instanceof RuntimeException failure) {
                 throw failure;

@@ -116,15 +116,15 @@ class LineStudyTest {
 
     /**
      * The accumulator is always refilled here, so coil changes are independent and the share run through is exactly that of
-     * joints below 47 s. Over 1,000 seeds the standard error of a coverage of 95 % is 0.69 %; three of them are allowed.
+     * joints below 47 s. Over 500 seeds the standard error of a coverage of 95 % is 0.97 %; three of them are allowed.
      */
     @Test
     void ofManyStudies95PercentOfIntervalsHoldTheExactShare() {
         int held = 0;
-        int seeds = 1000;
+        int seeds = 500;
         for (int seed = 1; seed <= seeds; seed++) {
-            Brief brief = HandMade.brief(RANDOM, 20, 10);
-            RunPlan plan = new RunPlan(brief.run().extent(), 0, 10, seed, 0.9);
+            Brief brief = HandMade.brief(RANDOM, 40, 5);
+            RunPlan plan = new RunPlan(brief.run().extent(), 0, 5, seed, 0.9);
             held += run(brief.with(plan))
                             .shareRunThrough()
                             .interval()
@@ -133,7 +133,7 @@ class LineStudyTest {
                     ? 1
                     : 0;
         }
-        assertThat(held / (double) seeds).isBetween(0.929, 0.971);
+        assertThat(held / (double) seeds).isBetween(0.921, 0.979);
     }
 
     private static Line varied(int uncoilers, List<WorkElement> prepare, double weld, double length) {

@@ -127,20 +127,43 @@ class OrderedRunsTest {
     }
 
     @Test
+    void interruptedInBetween_itIsGivenUp() {
+        List<Integer> taken = new ArrayList<>();
+
+        assertThatThrownBy(() -> new OrderedRuns(2)
+                        .run(
+                                100,
+                                i -> i,
+                                i -> {
+                                    taken.add(i);
+                                    if (i == 4) {
+                                        Thread.currentThread().interrupt();
+                                    }
+                                },
+                                () -> false))
+                .isInstanceOf(CancellationException.class)
+                .hasMessage("given up after 5 of 100 replications");
+        assertThat(Thread.interrupted()).isTrue();
+        assertThat(taken).hasSize(5);
+    }
+
+    @Test
     void interruptedWhileWaiting_itIsGivenUpAndTheThreadStaysInterrupted() {
         CountDownLatch never = new CountDownLatch(1);
-        Thread.currentThread().interrupt();
+        Thread caller = Thread.currentThread();
 
         assertThatThrownBy(() -> new OrderedRuns(1)
                         .run(
                                 1,
                                 i -> {
+                                    caller.interrupt();
                                     await(never);
                                     return i;
                                 },
                                 i -> {},
                                 () -> false))
-                .isInstanceOf(CancellationException.class);
+                .isInstanceOf(CancellationException.class)
+                .hasMessageStartingWith("given up");
         // Asking clears the mark, so that the next test does not see it.
         assertThat(Thread.interrupted()).isTrue();
     }
