@@ -197,7 +197,7 @@ final class LineRun {
             finish();
             return;
         }
-        if (number == plan.leaveOut() + 1) {
+        if (plan.leaveOut() > 0 && number == plan.leaveOut() + 1) {
             ledger.beginTotals(agenda.now());
         }
         released = false;
