@@ -3,13 +3,12 @@ package runthrough.study;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.Line;
-import runthrough.plant.ProcessSection;
 import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Outcome;
 
 /**
- * Lays each coil change that did not run through to its {@link Cause}, and says what each had to spare. The coil changes of
- * one replication must come in order.
+ * Lays each coil change that did not run through to its {@link Cause}. The coil changes of one replication must come in
+ * order.
  *
  * <p>With the process kept at its rated speed the strip held at the start either lasts through the coil change or it does
  * not, see {@link StripNeeded}. Causes are tried in their order: without the wait for preparation it would have lasted; else
@@ -22,6 +21,7 @@ final class CauseFinder {
 
     private final Line line;
     private final StripNeeded needed;
+    private final SpareStrip spare;
     private final double capacity;
     private final double rounding;
     private @Nullable Cause before;
@@ -29,6 +29,7 @@ final class CauseFinder {
     CauseFinder(Line line) {
         this.line = line;
         this.needed = new StripNeeded(line);
+        this.spare = new SpareStrip(line);
         this.capacity = line.accumulator().capacity();
         this.rounding = ROUNDING * Math.max(1, capacity);
     }
@@ -48,7 +49,7 @@ final class CauseFinder {
         if (line.practice().isOneStrip()) {
             return Cause.PRACTICE;
         }
-        double level = change.levelAtStart() - holdLevel(change) + rounding;
+        double level = change.levelAtStart() - spare.holdLevel(change) + rounding;
         double strip = needed.of(change);
         if (before != null && strip <= level) {
             return before;
@@ -57,30 +58,7 @@ final class CauseFinder {
         if (change.waiting() > 0 && stripWithoutWait <= level) {
             return Cause.PREPARATION;
         }
-        double full = capacity - holdLevel(change) + rounding;
+        double full = capacity - spare.holdLevel(change) + rounding;
         return change.levelAtStart() < capacity - rounding && stripWithoutWait <= full ? Cause.REFILL : Cause.CAPACITY;
-    }
-
-    /** The level (m) above which the process holds its rated speed: that at which it slows, or else stops. */
-    private double holdLevel(ChangeRecord change) {
-        double slowing =
-                line.process().slowing().map(ProcessSection.Slowing::level).orElse(0.0);
-        return Math.max(change.stopLevel(), slowing);
-    }
-
-    /**
-     * Metres to spare above the level at which the process slows or stops. Where it did so, what is missing (negative) is
-     * reckoned with the process kept at its rated speed, for a process that stops takes less.
-     */
-    double spareMetres(ChangeRecord change) {
-        double spare = change.lowestLevel() - holdLevel(change);
-        return change.outcome() == Outcome.RAN_THROUGH
-                ? spare
-                : Math.min(spare, change.levelAtStart() - needed.of(change) - holdLevel(change));
-    }
-
-    /** The same as seconds of joint time at the rated speed. */
-    double spareSeconds(ChangeRecord change) {
-        return spareMetres(change) / needed.ratedSpeed(change);
     }
 }

@@ -20,6 +20,7 @@ import runthrough.study.statistics.Sample;
 final class Fold {
     private final boolean oneStrip;
     private final CauseFinder finder;
+    private final SpareStrip spare;
     private final List<Totals> totals = new ArrayList<>();
     private final List<Long> waited = new ArrayList<>();
     private final Map<Cause, Long> causes = new EnumMap<>(Cause.class);
@@ -30,14 +31,16 @@ final class Fold {
     private final Pool refillTime = new Pool();
     private final Pool spareMetres = new Pool();
     private final Pool spareSeconds = new Pool();
+    private final Pool spareSpeed = new Pool();
     private final List<Pool> pools =
-            List.of(jointTime, waiting, margin, stripDrawn, refillTime, spareMetres, spareSeconds);
+            List.of(jointTime, waiting, margin, stripDrawn, refillTime, spareMetres, spareSeconds, spareSpeed);
 
     private @Nullable Replication first;
 
     Fold(Line line) {
         this.oneStrip = line.practice().isOneStrip();
         this.finder = new CauseFinder(line);
+        this.spare = new SpareStrip(line);
     }
 
     /** Takes up the next replication. */
@@ -64,8 +67,9 @@ final class Fold {
             margin.add(change.margin());
             stripDrawn.add(change.stripDrawn());
             refillTime.add(change.refillTime());
-            spareMetres.add(finder.spareMetres(change));
-            spareSeconds.add(finder.spareSeconds(change));
+            spareMetres.add(spare.metres(change));
+            spareSeconds.add(spare.seconds(change));
+            spareSpeed.add(spare.speed(change));
         }
     }
 
@@ -127,6 +131,10 @@ final class Fold {
 
     Pool spareSeconds() {
         return spareSeconds;
+    }
+
+    Pool spareSpeed() {
+        return spareSpeed;
     }
 
     /** The coil changes pooled, for charts. */

@@ -1,5 +1,6 @@
 package runthrough.study;
 
+import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Brief;
 import runthrough.simulation.LineSimulator;
 import runthrough.simulation.Replication;
@@ -42,7 +43,8 @@ public final class RunThroughStudy {
                     + " replications; give a longer run, or fewer coil changes to leave out");
         }
         Verdict verdict = new VerdictMaker(brief, fold).verdict();
-        return new StudyResult(brief, verdict, fold.totals(), fold.pooled(), fold.first());
+        return new StudyResult(
+                brief, verdict, HandCalculation.of(brief.line()), fold.totals(), fold.pooled(), fold.first());
     }
 
     private static void take(Replication replication, Fold fold, StudyListener listener, int total) {

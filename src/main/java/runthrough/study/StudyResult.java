@@ -2,6 +2,7 @@ package runthrough.study;
 
 import java.util.List;
 import java.util.Optional;
+import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Brief;
 import runthrough.simulation.Replication;
 import runthrough.simulation.Totals;
@@ -12,11 +13,18 @@ import runthrough.study.statistics.Sample;
  *
  * @param brief what was asked
  * @param verdict the answer
+ * @param handCalculation the closed forms, for the kind of coil that is hardest on the line
  * @param totals what each replication gave, in order of its index
  * @param pooled the coil changes of all replications, quantity by quantity, for charts
  * @param first the first replication, with the detail asked for
  */
-public record StudyResult(Brief brief, Verdict verdict, List<Totals> totals, Pooled pooled, Replication first) {
+public record StudyResult(
+        Brief brief,
+        Verdict verdict,
+        HandCalculation handCalculation,
+        List<Totals> totals,
+        Pooled pooled,
+        Replication first) {
 
     public StudyResult {
         totals = List.copyOf(totals);

@@ -2,7 +2,6 @@ package runthrough.study;
 
 import java.util.Comparator;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Summary;
@@ -99,11 +98,11 @@ public record Verdict(
      * @param metres of strip above the level at which the process slows or stops; what is missing is reckoned with the process
      *     kept at its rated speed
      * @param seconds of joint time that these metres are at the rated speed
-     * @param speed by which the process could run faster, or has to run slower (m/s): from the closed form, with a full
-     *     accumulator and the joint time not exceeded by the share {@code target} of coil changes; empty when coils are run
-     *     at different speeds
+     * @param speed by which the process could run faster, or has to run slower (m/s), through these joints on the strip held
+     *     when they began: from the closed form for an entry at the process's speed, and no faster than the entry can. What a
+     *     faster process does to refill and preparation is not in it
      */
-    public record Spare(double metres, double seconds, OptionalDouble speed) {}
+    public record Spare(double metres, double seconds, double speed) {}
 
     /**
      * Stops, and what they cost. A shift is 8 h.

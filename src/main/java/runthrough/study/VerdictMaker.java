@@ -1,7 +1,6 @@
 package runthrough.study;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
 import java.util.stream.LongStream;
@@ -53,7 +52,7 @@ final class VerdictMaker {
         return new Verdict.Spare(
                 fold.spareMetres().sample().percentile(share),
                 fold.spareSeconds().sample().percentile(share),
-                OptionalDouble.empty());
+                fold.spareSpeed().sample().percentile(share));
     }
 
     private Verdict.Stoppages stoppages() {

@@ -1,8 +1,6 @@
 package runthrough.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-import static runthrough.simulation.Outcome.RAN_THROUGH;
 import static runthrough.simulation.Outcome.SLOWED;
 import static runthrough.simulation.Outcome.STOPPED;
 
@@ -69,9 +67,6 @@ class CauseFinderTest {
                 OptionalDouble.empty()));
 
         assertThat(slowing.causeOf(HandMade.change(50, 40, 0, 9, SLOWED))).contains(Cause.CAPACITY);
-        assertThat(slowing.spareMetres(HandMade.change(50, 40, 0, 9, SLOWED))).isCloseTo(-2, within(1e-12));
-        assertThat(slowing.spareMetres(HandMade.change(50, 30, 0, 18, RAN_THROUGH)))
-                .isEqualTo(8);
     }
 
     @Test
@@ -102,20 +97,5 @@ class CauseFinderTest {
                 OptionalDouble.empty()));
 
         assertThat(oneStrip.causeOf(HandMade.change(0, 40, 40, 0, STOPPED))).contains(Cause.PRACTICE);
-    }
-
-    @Test
-    void spareIsTheMarginOfACoilChangeThatRanThrough() {
-        // 50 - 42 - 1, at 1 m/s
-        assertThat(finder.spareMetres(HandMade.ranThrough(40))).isEqualTo(7);
-        assertThat(finder.spareSeconds(HandMade.ranThrough(40))).isEqualTo(7);
-    }
-
-    @Test
-    void missingIsReckonedWithTheProcessKeptAtItsSpeed_notFromTheLevelAtWhichItStopped() {
-        // 62 m needed, 49 there: 13 missing, although the level never fell more than half a metre below the stop level.
-        assertThat(finder.spareMetres(HandMade.change(50, 60, 0, 0.5, STOPPED))).isCloseTo(-13, within(1e-12));
-        assertThat(finder.spareSeconds(HandMade.change(50, 60, 0, 0.5, STOPPED)))
-                .isCloseTo(-13, within(1e-12));
     }
 }

@@ -76,6 +76,10 @@ class RunThroughStudyTest {
         // values lies at h = 0.7, between the least two.
         assertThat(verdict.spare().orElseThrow().metres()).isCloseTo(-13, within(1e-12));
         assertThat(verdict.spare().orElseThrow().seconds()).isCloseTo(-13, within(1e-12));
+        // Speeds: -0.288019 for the 40 s from 30 m, -0.198766 for 60 s from 50 m; 0.7 of the way from the one to the
+        // other.
+        assertThat(verdict.spare().orElseThrow().speed())
+                .isCloseTo(-0.288019 + 0.7 * (0.288019 - 0.198766), within(1e-6));
     }
 
     @Test
@@ -148,6 +152,13 @@ class RunThroughStudyTest {
         assertThat(result.pooled().refillTime()).isEmpty();
         assertThat(result.totals()).containsExactly(GOOD.totals(), BAD.totals());
         assertThat(result.first()).isSameAs(GOOD);
+    }
+
+    @Test
+    void theHandCalculationStandsBesideIt() {
+        // The mean joint is 45 s: 47 m needed above the stop level of 1 m.
+        assertThat(result.handCalculation().storage().orElseThrow().capacity().needed())
+                .isCloseTo(48, within(1e-12));
     }
 
     @Test
