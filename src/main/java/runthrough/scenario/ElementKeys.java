@@ -1,0 +1,130 @@
+package runthrough.scenario;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import runthrough.plant.Distribution;
+import runthrough.plant.WorkElement;
+import runthrough.plant.WorkElement.Occurrence;
+import runthrough.plant.WorkElement.WorkTime;
+import runthrough.quantity.Dimension;
+import runthrough.scenario.grammar.Amount;
+import runthrough.scenario.grammar.Context;
+import runthrough.scenario.grammar.Count;
+import runthrough.scenario.grammar.Key;
+import runthrough.scenario.grammar.Law;
+import runthrough.scenario.grammar.LawKeys;
+import runthrough.scenario.grammar.Range;
+import runthrough.scenario.grammar.Schemas;
+import runthrough.scenario.grammar.Section;
+import runthrough.scenario.grammar.Shape;
+import runthrough.scenario.grammar.Values;
+import runthrough.scenario.grammar.Ways;
+import runthrough.scenario.grammar.Ways.Way;
+import runthrough.scenario.grammar.Word;
+import runthrough.scenario.source.Raw;
+
+/**
+ * A work element: its name with a time ({@code inspect: 10 s}), a law ({@code fit up: {lognormal: [20 s, 6 s]}}) or more
+ * ({@code weld: {travel: 600 mm/min, plus: 6 s}}).
+ *
+ * @param redoByDefault whether it is done again after a reject unless it says otherwise
+ */
+record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
+
+    private static final Law TIME = new Law(Dimension.TIME, Range.NOT_NEGATIVE);
+    private static final LawKeys LAWS = LawKeys.of(Dimension.TIME, Range.NOT_NEGATIVE);
+
+    private static final Key<Double> TRAVEL = Key.optional(
+            "travel",
+            "the speed across the strip; the time is the width of the wider strip over it",
+            CoilKeys.positive(Dimension.SPEED),
+            "600 mm/min");
+    private static final Key<Distribution> PLUS = Key.optional(
+                    "plus", "the time added to the travel across the strip", TIME, "6 s")
+            .orElse("0 s");
+    private static final Key<Integer> EVERY = Key.optional(
+            "every",
+            "n, when it is done on coil changes n, 2n, 3n and so on only",
+            new Count(1, 1_000_000).map(Math::toIntExact),
+            "20");
+    private static final Key<Double> CHANCE = Key.optional(
+            "chance",
+            "the share of coil changes at which it is done, drawn at random",
+            new Amount(Dimension.SHARE, Range.SHARE),
+            "10 %");
+    private static final Key<Boolean> REDO = Key.optional(
+                    "redo", "whether it is done again when the joint is rejected", Word.yesOrNo(), "no")
+            .withDefaultWords("yes for tail and join elements, no for prepare");
+
+    private static final Section ELEMENT = element();
+
+    private static Section element() {
+        Key<?>[] keys = Stream.concat(LAWS.kinds().stream(), Stream.of(LAWS.shift(), TRAVEL, PLUS, EVERY, CHANCE, REDO))
+                .toArray(Key<?>[]::new);
+        Way[] times = Stream.concat(
+                        Stream.of(LAWS.waysWith(LAWS.shift().name())),
+                        Stream.of(Way.of(TRAVEL.name()).with(PLUS.name())))
+                .toArray(Way[]::new);
+        return Section.of("work element", "a name with a time, a random time, or more of these keys", keys)
+                .with(Ways.oneOf("how long the element takes", times))
+                .with(Ways.atMostOneOf("when the element is done", Way.of(EVERY.name()), Way.of(CHANCE.name())));
+    }
+
+    @Override
+    public Optional<WorkElement> read(Raw raw, Context context) {
+        if (!(raw instanceof Raw.Mapping mapping) || mapping.entries().size() != 1) {
+            context.error(raw, "must be " + allowed(), "Write it like \"- inspect: 10 s\", one element to an item.");
+            return Optional.empty();
+        }
+        Raw.Entry entry = mapping.entries().get(0);
+        Context here = context.named(entry.key())
+                .withRemedy("Give the time that the element takes, such as 10 s or {triangular: [8 s, 10 s, 20 s]}.");
+        if (!(entry.value() instanceof Raw.Mapping)) {
+            return TIME.read(entry.value(), here)
+                    .map(time -> new WorkElement(
+                            entry.key(), new WorkTime.Timed(time), new Occurrence.Always(), redoByDefault));
+        }
+        return ELEMENT.read(entry.value(), here)
+                .map(values -> new WorkElement(
+                        entry.key(),
+                        time(values),
+                        occurrence(values),
+                        values.find(REDO).orElse(redoByDefault)));
+    }
+
+    private static WorkTime time(Values values) {
+        return LAWS.law(values)
+                .<WorkTime>map(WorkTime.Timed::new)
+                .orElseGet(() -> new WorkTime.Travel(values.get(TRAVEL), values.get(PLUS)));
+    }
+
+    private static Occurrence occurrence(Values values) {
+        if (values.has(EVERY)) {
+            return new Occurrence.Every(values.get(EVERY));
+        }
+        return values.has(CHANCE) ? new Occurrence.Chance(values.get(CHANCE)) : new Occurrence.Always();
+    }
+
+    @Override
+    public String allowed() {
+        return "the name of a work element with its time";
+    }
+
+    @Override
+    public ObjectNode schema(Schemas schemas) {
+        return schemas.shared("work-element", () -> {
+            ObjectNode body = schemas.anyOf(
+                    new Amount(Dimension.TIME, Range.NOT_NEGATIVE).schema(schemas), schemas.section(ELEMENT));
+            ObjectNode schema = schemas.type("object").put("minProperties", 1).put("maxProperties", 1);
+            schema.set("additionalProperties", body);
+            return schema;
+        });
+    }
+
+    @Override
+    public List<Section> sections() {
+        return List.of(ELEMENT);
+    }
+}

@@ -1,0 +1,98 @@
+package runthrough.scenario;
+
+import java.util.List;
+import java.util.Optional;
+import runthrough.plant.Bending;
+import runthrough.plant.Practice;
+import runthrough.quantity.Dimension;
+import runthrough.quantity.UnitSystem;
+import runthrough.scenario.grammar.Deferred;
+import runthrough.scenario.grammar.Items;
+import runthrough.scenario.grammar.Key;
+import runthrough.scenario.grammar.Section;
+import runthrough.scenario.grammar.Text;
+import runthrough.scenario.grammar.Values;
+import runthrough.scenario.grammar.Ways;
+import runthrough.scenario.grammar.Ways.Way;
+import runthrough.scenario.grammar.Word;
+import runthrough.scenario.grammar.WordOr;
+import runthrough.scenario.source.Raw;
+
+/** What a scenario may say: the one description from which reading, schema and listing come. */
+final class ScenarioKeys {
+
+    static final Key<String> TITLE =
+            Key.required("title", "the title of the report", new Text("a title"), "Kestrel Road tube line (invented)");
+    static final Key<List<String>> NOTES = Key.optional(
+                    "notes",
+                    "what the reader of the report should know",
+                    new Items<>(new Text("a text"), "texts", 0, true),
+                    "Joint times measured over two weeks")
+            .orElse("none", List.of());
+    static final Key<UnitSystem> RESULTS_IN = Key.optional(
+                    "results-in",
+                    "the units of the results",
+                    Word.<UnitSystem>choice().or("metric", UnitSystem.METRIC).or("us", UnitSystem.US_CUSTOMARY),
+                    "us")
+            .orElse("metric");
+    static final Key<Practice> PRACTICE = Key.optional(
+                    "practice",
+                    "how the line gets from one coil to the next",
+                    Word.<Practice>choice()
+                            .or("join with accumulator", Practice.JOIN_WITH_ACCUMULATOR)
+                            .or("join without accumulator", Practice.JOIN_WITHOUT_ACCUMULATOR)
+                            .or("rethread", Practice.RETHREAD),
+                    "rethread")
+            .orElse("join with accumulator");
+    static final Key<Values> COIL = Key.optional("coil", "the coil that comes every time", CoilKeys.COIL, "");
+    static final Key<Raw.Mapping> COILS =
+            Key.optional("coils", "several kinds of coil", new Deferred(CoilsKeys.COILS), "");
+    static final Key<Values> ENTRY = Key.optional("entry", "the entry section", EntryKeys.ENTRY, "")
+            .depending("required unless the practice is rethread");
+    static final Key<Optional<Values>> ACCUMULATOR = Key.optional(
+                    "accumulator",
+                    "the accumulator, or the word none",
+                    new WordOr<>("none", Optional.<Values>empty(), AccumulatorKeys.ACCUMULATOR.map(Optional::of)),
+                    "{capacity: 60 m}")
+            .depending("required when the practice is join with accumulator");
+    static final Key<Values> PROCESS =
+            Key.required("process", "the process section", ProcessKeys.PROCESS, "{speed: 45 m/min}");
+    static final Key<Values> CHANGE =
+            Key.required("coil-change", "the work of a coil change", ChangeKeys.CHANGE, "{join: [{join strip: 90 s}]}");
+    static final Key<Values> RUN = Key.optional("run", "how long and how often to run", RunKeys.RUN, "");
+
+    private static final Key<Double> MODULUS =
+            Key.required("modulus", "the modulus of elasticity", CoilKeys.positive(Dimension.STRESS), "210 GPa");
+    private static final Key<Double> YIELD =
+            Key.required("yield", "the yield stress", CoilKeys.positive(Dimension.STRESS), "280 MPa");
+    private static final Key<Double> RADIUS = Key.required(
+            "radius", "the smallest radius of roll or loop", CoilKeys.positive(Dimension.LENGTH), "400 mm");
+    static final Key<Values> BENDING = Key.optional(
+            "bending",
+            "what the strip is bent over, to report whether it stays elastic",
+            Section.of("bending", "reported, not simulated", MODULUS, YIELD, RADIUS),
+            "");
+
+    static final Section SCENARIO = Section.of(
+                    "",
+                    "a strip line and how to run it",
+                    TITLE,
+                    NOTES,
+                    RESULTS_IN,
+                    PRACTICE,
+                    COIL,
+                    COILS,
+                    ENTRY,
+                    ACCUMULATOR,
+                    PROCESS,
+                    CHANGE,
+                    BENDING,
+                    RUN)
+            .with(Ways.oneOf("which coils come", Way.of(COIL.name()), Way.of(COILS.name())));
+
+    private ScenarioKeys() {}
+
+    static Bending bending(Values values) {
+        return new Bending(values.get(MODULUS), values.get(YIELD), values.get(RADIUS));
+    }
+}

@@ -1,0 +1,145 @@
+package runthrough.scenario;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import runthrough.plant.Accumulator;
+import runthrough.plant.Brief;
+import runthrough.plant.Entry;
+import runthrough.plant.Line;
+import runthrough.plant.LineCheck;
+import runthrough.plant.Practice;
+import runthrough.plant.ProcessSection;
+import runthrough.plant.Supply;
+import runthrough.scenario.grammar.Context;
+import runthrough.scenario.grammar.Key;
+import runthrough.scenario.grammar.Section;
+import runthrough.scenario.grammar.Values;
+import runthrough.scenario.source.Problems;
+import runthrough.scenario.source.Raw;
+import runthrough.scenario.source.TextFile;
+import runthrough.scenario.source.YamlText;
+
+/** Reads a scenario file into what was asked, or into everything that is wrong with it. */
+public final class ScenarioReader {
+
+    private static final int LARGEST_FILE = 1_000_000;
+
+    private final Path file;
+    private final Problems problems = new Problems();
+    private final Context top = Context.top(problems);
+
+    private ScenarioReader(Path file) {
+        this.file = file;
+    }
+
+    /** Reads {@code file} and the files it names. Never throws for what a file holds. */
+    public static ScenarioReading read(Path file) {
+        return new ScenarioReader(file).read();
+    }
+
+    private ScenarioReading read() {
+        Optional<Brief> brief = TextFile.read(file, file.toString(), "scenario", LARGEST_FILE, problems)
+                .flatMap(text -> YamlText.read(text, problems))
+                .flatMap(this::brief);
+        return brief.isPresent() && problems.none()
+                ? new ScenarioReading.Accepted(brief.get(), problems.warnings())
+                : new ScenarioReading.Refused(problems.errors(), problems.further(), problems.warnings());
+    }
+
+    private Optional<Brief> brief(Raw raw) {
+        if (!(raw instanceof Raw.Mapping mapping)) {
+            problems.error(
+                    raw.place(),
+                    "",
+                    raw.shown(),
+                    "must be a group of keys such as title, coil, entry",
+                    "Begin with a copy of a shipped scenario.");
+            return Optional.empty();
+        }
+        Values scenario = ScenarioKeys.SCENARIO.readPartly(mapping, top);
+        checkPractice(scenario);
+        Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
+        Optional<SupplyReader.Found> found = new SupplyReader(folder, top).read(scenario);
+        if (!problems.none() || found.isEmpty()) {
+            return Optional.empty();
+        }
+        Brief brief = brief(scenario, found.get().supply());
+        FindingPlaces places =
+                new FindingPlaces(mapping, found.get().supply(), found.get().places());
+        LineCheck.check(brief).forEach(finding -> places.tell(finding, problems));
+        return Optional.of(brief.line().practice().isOneStrip() ? withoutAccumulator(brief) : brief);
+    }
+
+    /** Tells of keys that the practice needs and that are not there. */
+    private void checkPractice(Values scenario) {
+        boolean isPracticeWrong = !scenario.has(ScenarioKeys.PRACTICE) && isWritten(scenario, ScenarioKeys.PRACTICE);
+        if (isPracticeWrong) {
+            return;
+        }
+        Practice practice = scenario.get(ScenarioKeys.PRACTICE);
+        if (practice == Practice.JOIN_WITH_ACCUMULATOR) {
+            require(scenario, ScenarioKeys.ACCUMULATOR, top);
+        }
+        if (practice == Practice.RETHREAD) {
+            scenario.find(ScenarioKeys.CHANGE)
+                    .ifPresent(change -> require(change, ChangeKeys.RETHREAD, top.at(ScenarioKeys.CHANGE)));
+        } else {
+            require(scenario, ScenarioKeys.ENTRY, top);
+            scenario.find(ScenarioKeys.ENTRY)
+                    .ifPresent(entry -> require(entry, EntryKeys.TOP_SPEED, top.at(ScenarioKeys.ENTRY)));
+        }
+    }
+
+    private static void require(Values values, Key<?> key, Context context) {
+        if (!isWritten(values, key)) {
+            Section.tellMissing(key, values.raw(), context);
+        }
+    }
+
+    private static boolean isWritten(Values values, Key<?> key) {
+        return values.raw().entries().stream().anyMatch(entry -> entry.key().equals(key.name()));
+    }
+
+    private static Brief brief(Values scenario, Supply supply) {
+        ProcessSection process = ProcessKeys.process(scenario.get(ScenarioKeys.PROCESS));
+        // Without a joiner the strip runs at the process speed from the uncoiler on.
+        double fastest = supply.kinds().stream()
+                .mapToDouble(coil -> coil.processSpeed().orElse(process.speed()))
+                .max()
+                .orElse(process.speed());
+        Entry entry = scenario.find(ScenarioKeys.ENTRY)
+                .map(values -> EntryKeys.entry(values, fastest))
+                .orElseGet(() ->
+                        new Entry(1, fastest, process.acceleration(), process.deceleration(), Optional.empty(), 0));
+        Line line = new Line(
+                supply,
+                entry,
+                scenario.find(ScenarioKeys.ACCUMULATOR)
+                        .flatMap(values -> values)
+                        .map(AccumulatorKeys::accumulator)
+                        .orElseGet(Accumulator::none),
+                process,
+                ChangeKeys.change(scenario.get(ScenarioKeys.CHANGE)),
+                scenario.get(ScenarioKeys.PRACTICE),
+                scenario.find(ScenarioKeys.BENDING).map(ScenarioKeys::bending));
+        return new Brief(
+                scenario.get(ScenarioKeys.TITLE),
+                scenario.get(ScenarioKeys.NOTES),
+                line,
+                scenario.find(ScenarioKeys.RUN).map(RunKeys::run).orElseGet(RunKeys::defaultRun),
+                scenario.get(ScenarioKeys.RESULTS_IN));
+    }
+
+    /** Where entry and process are one strip, an accumulator that was described all the same holds nothing. */
+    private static Brief withoutAccumulator(Brief brief) {
+        Line line = brief.line();
+        return brief.with(new Line(
+                line.supply(),
+                line.entry(),
+                Accumulator.none(),
+                line.process(),
+                line.change(),
+                line.practice(),
+                line.bending()));
+    }
+}

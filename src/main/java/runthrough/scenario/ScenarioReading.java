@@ -1,0 +1,34 @@
+package runthrough.scenario;
+
+import java.util.List;
+import runthrough.plant.Brief;
+import runthrough.scenario.source.Problem;
+
+/** What came of reading a scenario. */
+public sealed interface ScenarioReading {
+
+    /**
+     * It can be run.
+     *
+     * @param warnings what the user should know all the same
+     */
+    record Accepted(Brief brief, List<Problem> warnings) implements ScenarioReading {
+        public Accepted {
+            warnings = List.copyOf(warnings);
+        }
+    }
+
+    /**
+     * It cannot be run.
+     *
+     * @param problems all that is wrong, in the order of files, lines and columns; at least one
+     * @param further how many more there are than are listed
+     * @param warnings what the user should know besides
+     */
+    record Refused(List<Problem> problems, int further, List<Problem> warnings) implements ScenarioReading {
+        public Refused {
+            problems = List.copyOf(problems);
+            warnings = List.copyOf(warnings);
+        }
+    }
+}

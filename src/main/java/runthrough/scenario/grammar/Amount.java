@@ -1,0 +1,60 @@
+package runthrough.scenario.grammar;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
+import runthrough.quantity.Dimension;
+import runthrough.quantity.Quantity;
+import runthrough.quantity.QuantityParser;
+import runthrough.quantity.Reading;
+import runthrough.scenario.source.Raw;
+
+/**
+ * A number with its unit, read into SI.
+ *
+ * @param dimension what it measures
+ * @param range which values are allowed
+ */
+public record Amount(Dimension dimension, Range range) implements Shape<Double> {
+
+    /** Smaller ones (SI) are slips of the exponent, and would only be divided by. */
+    private static final double SMALLEST = 1e-9;
+
+    @Override
+    public Optional<Double> read(Raw raw, Context context) {
+        if (!(raw instanceof Raw.Scalar scalar) || scalar.text().isBlank()) {
+            context.wrongShape(raw, allowed());
+            return Optional.empty();
+        }
+        Reading reading = QuantityParser.read(scalar.text(), dimension);
+        if (reading instanceof Reading.Unreadable unreadable) {
+            context.error(raw, unreadable.rule(), unreadable.remedy());
+            return Optional.empty();
+        }
+        Quantity quantity = (Quantity) reading;
+        double si = quantity.si();
+        if (!range.allows(si)) {
+            context.error(
+                    raw,
+                    "must be "
+                            + range.words(
+                                    quantity.unit().symbol(), quantity.unit().fromSi(1)));
+            return Optional.empty();
+        }
+        if (si != 0 && !(Math.abs(si) >= SMALLEST && Math.abs(si) <= Range.largest(dimension))) {
+            context.error(raw, "is beyond any strip line; must be " + allowed() + " of a sensible size");
+            return Optional.empty();
+        }
+        return Optional.of(si);
+    }
+
+    @Override
+    public String allowed() {
+        String limits = dimension == Dimension.SHARE ? range.words("%", 100) : range.words("", 1);
+        return "a " + dimension.label() + " with its unit, " + limits;
+    }
+
+    @Override
+    public ObjectNode schema(Schemas schemas) {
+        return schemas.quantity(dimension, range.least() < 0);
+    }
+}

@@ -1,0 +1,64 @@
+package runthrough.scenario.grammar;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import runthrough.plant.Distribution;
+import runthrough.scenario.source.Raw;
+
+/**
+ * The fixed number of values that describe a law.
+ *
+ * @param each what each may be, in order
+ * @param rule that binds them to one another
+ * @param law made of them
+ */
+record Arguments(List<Shape<Double>> each, Rule rule, Function<List<Double>, Distribution> law)
+        implements Shape<Distribution> {
+
+    /** What binds the values to one another. */
+    enum Rule {
+        NONE,
+        /** None is smaller than the one before. */
+        RISING
+    }
+
+    @Override
+    public Optional<Distribution> read(Raw raw, Context context) {
+        if (!(raw instanceof Raw.Sequence sequence) || sequence.items().size() != each.size()) {
+            context.error(raw, "must be " + allowed());
+            return Optional.empty();
+        }
+        List<Double> read = new ArrayList<>();
+        for (int i = 0; i < each.size(); i++) {
+            each.get(i).read(sequence.items().get(i), context.item(i + 1)).ifPresent(read::add);
+        }
+        if (read.size() < each.size()) {
+            return Optional.empty();
+        }
+        for (int i = 1; rule == Rule.RISING && i < read.size(); i++) {
+            if (read.get(i) < read.get(i - 1)) {
+                Raw.Scalar before = (Raw.Scalar) sequence.items().get(i - 1);
+                context.item(i + 1).error(sequence.items().get(i), "must be at least the one before, " + before.text());
+                return Optional.empty();
+            }
+        }
+        return Optional.of(law.apply(read));
+    }
+
+    @Override
+    public String allowed() {
+        return "a list of " + each.size() + " values in brackets";
+    }
+
+    @Override
+    public ObjectNode schema(Schemas schemas) {
+        ObjectNode schema = schemas.type("array");
+        ArrayNode items = schema.putArray("items");
+        each.forEach(shape -> items.add(shape.schema(schemas)));
+        return schema.put("minItems", each.size()).put("maxItems", each.size());
+    }
+}

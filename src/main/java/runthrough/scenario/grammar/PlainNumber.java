@@ -1,0 +1,51 @@
+package runthrough.scenario.grammar;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
+import runthrough.quantity.QuantityParser;
+import runthrough.scenario.source.Raw;
+
+/**
+ * A number that has no unit.
+ *
+ * @param range which values are allowed
+ */
+public record PlainNumber(Range range) implements Shape<Double> {
+
+    /** Beyond any factor, weight or shape that a line can have. */
+    private static final double LARGEST = 1e9;
+
+    @Override
+    public Optional<Double> read(Raw raw, Context context) {
+        Optional<Double> value =
+                raw instanceof Raw.Scalar scalar ? QuantityParser.readNumber(scalar.text()) : Optional.empty();
+        if (value.isEmpty()) {
+            context.wrongShape(raw, allowed());
+            return Optional.empty();
+        }
+        if (!range.allows(value.get()) || (value.get() != 0 && !isSensible(Math.abs(value.get())))) {
+            context.error(raw, "must be " + allowed());
+            return Optional.empty();
+        }
+        return value;
+    }
+
+    private static boolean isSensible(double size) {
+        return size >= 1 / LARGEST && size <= LARGEST;
+    }
+
+    @Override
+    public String allowed() {
+        return "a number without a unit, " + range.words("", 1);
+    }
+
+    @Override
+    public ObjectNode schema(Schemas schemas) {
+        ObjectNode schema = schemas.type("number");
+        schema.put(range.leastIncluded() ? "minimum" : "exclusiveMinimum", range.least());
+        if (range.greatest() < Double.POSITIVE_INFINITY) {
+            schema.put(range.greatestIncluded() ? "maximum" : "exclusiveMaximum", range.greatest());
+        }
+        return schema;
+    }
+}

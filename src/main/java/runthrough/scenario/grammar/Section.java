@@ -1,0 +1,155 @@
+package runthrough.scenario.grammar;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import runthrough.scenario.source.Nearest;
+import runthrough.scenario.source.Raw;
+
+/**
+ * Keys that stand together.
+ *
+ * @param name of the section in the listing, such as "coil"
+ * @param meaning in a few words
+ * @param keys in the order of the listing
+ * @param ways to choose between
+ * @param orders of values
+ */
+public record Section(String name, String meaning, List<Key<?>> keys, List<Ways> ways, List<Order> orders)
+        implements Shape<Values> {
+
+    /** What a decimal comma leaves behind between braces. */
+    private static final Pattern REST_OF_A_NUMBER = Pattern.compile("[0-9].*");
+
+    public Section {
+        keys = List.copyOf(keys);
+        ways = List.copyOf(ways);
+        orders = List.copyOf(orders);
+    }
+
+    /** A section of {@code keys}. */
+    public static Section of(String name, String meaning, Key<?>... keys) {
+        return new Section(name, meaning, List.of(keys), List.of(), List.of());
+    }
+
+    /** This section with a choice between several ways to say one thing. */
+    public Section with(Ways choice) {
+        List<Ways> more = new ArrayList<>(ways);
+        more.add(choice);
+        return new Section(name, meaning, keys, more, orders);
+    }
+
+    /** This section with {@code larger} to be more than {@code smaller}. */
+    public Section inOrder(Key<Double> smaller, Key<Double> larger, boolean mayBeEqual) {
+        List<Order> more = new ArrayList<>(orders);
+        more.add(new Order(smaller, larger, mayBeEqual));
+        return new Section(name, meaning, keys, ways, more);
+    }
+
+    @Override
+    public Optional<Values> read(Raw raw, Context context) {
+        if (!(raw instanceof Raw.Mapping mapping)) {
+            context.wrongShape(raw, allowed());
+            return Optional.empty();
+        }
+        int before = context.problems().count();
+        Values values = readPartly(mapping, context);
+        return context.problems().count() == before ? Optional.of(values) : Optional.empty();
+    }
+
+    /** Reads what can be read of {@code mapping}; keys with a wrong value are left out, and {@code context} knows why. */
+    public Values readPartly(Raw.Mapping mapping, Context context) {
+        Map<String, Raw.Entry> entries = entries(mapping, context);
+        Set<String> meant = meant(entries.keySet());
+        Map<String, Object> given = new HashMap<>();
+        for (Key<?> key : keys) {
+            Raw.Entry entry = entries.get(key.name());
+            if (entry != null) {
+                Context here = context.at(key);
+                key.shape().read(entry.value(), here).ifPresent(value -> given.put(key.name(), value));
+            } else if (key.need() == Key.Need.REQUIRED && !meant.contains(key.name())) {
+                tellMissing(key, mapping, context);
+            }
+        }
+        ways.forEach(choice -> choice.check(mapping, meant, context));
+        Values values = new Values(given, mapping);
+        orders.forEach(order -> order.check(values, context));
+        return values;
+    }
+
+    /** The keys that were probably meant by words that are none: to call them missing would be to complain twice. */
+    private Set<String> meant(Collection<String> words) {
+        return words.stream()
+                .filter(word -> key(word) == null)
+                .flatMap(word -> Nearest.to(word, names()).stream())
+                .collect(Collectors.toSet());
+    }
+
+    private List<String> names() {
+        return keys.stream().map(Key::name).toList();
+    }
+
+    /** Tells that {@code key} is missing in {@code mapping}. */
+    public static void tellMissing(Key<?> key, Raw.Mapping mapping, Context context) {
+        String rule = "is missing; must be " + key.shape().allowed();
+        context.problems().error(mapping.place(), context.pathTo(key.name()), "", rule, key.remedy());
+    }
+
+    private Map<String, Raw.Entry> entries(Raw.Mapping mapping, Context context) {
+        Map<String, Raw.Entry> entries = new LinkedHashMap<>();
+        for (Raw.Entry entry : mapping.entries()) {
+            Raw.Entry earlier = entries.putIfAbsent(entry.key(), entry);
+            if (earlier != null) {
+                tell(entry, "is given twice, first in line " + earlier.place().line(), "Leave out one.", context);
+            } else if (key(entry.key()) == null) {
+                tellUnknown(entry, context);
+            }
+        }
+        return entries;
+    }
+
+    private void tellUnknown(Raw.Entry entry, Context context) {
+        String remedy = Nearest.to(entry.key(), names())
+                .map(nearest -> "Did you mean " + nearest + "?")
+                .orElseGet(() -> REST_OF_A_NUMBER.matcher(entry.key()).matches()
+                        ? "A comma ends the value before it: write decimals with a point."
+                        : "Allowed here are: " + String.join(", ", names()) + ".");
+        tell(entry, "is not a known key" + (name.isEmpty() ? "" : " of " + name), remedy, context);
+    }
+
+    private static void tell(Raw.Entry entry, String rule, String remedy, Context context) {
+        context.problems()
+                .error(entry.place(), context.pathTo(entry.key()), entry.value().shown(), rule, remedy);
+    }
+
+    private @Nullable Key<?> key(String wanted) {
+        return keys.stream()
+                .filter(key -> key.name().equals(wanted))
+                .findFirst()
+                .orElse(null);
+    }
+
+    @Override
+    public String allowed() {
+        return "a group of keys";
+    }
+
+    @Override
+    public ObjectNode schema(Schemas schemas) {
+        return schemas.section(this);
+    }
+
+    @Override
+    public List<Section> sections() {
+        return List.of(this);
+    }
+}

@@ -1,0 +1,39 @@
+package runthrough.scenario.grammar;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
+import runthrough.scenario.source.Raw;
+
+/**
+ * A text that is not empty.
+ *
+ * @param what it is, to follow "must be": "a title"
+ */
+public record Text(String what) implements Shape<String> {
+
+    private static final int LONGEST = 2000;
+
+    @Override
+    public Optional<String> read(Raw raw, Context context) {
+        if (!(raw instanceof Raw.Scalar scalar) || scalar.text().isBlank()) {
+            context.wrongShape(raw, allowed());
+            return Optional.empty();
+        }
+        String text = scalar.text().strip();
+        if (text.length() > LONGEST) {
+            context.error(raw, "must be no longer than " + LONGEST + " characters");
+            return Optional.empty();
+        }
+        return Optional.of(text);
+    }
+
+    @Override
+    public String allowed() {
+        return what;
+    }
+
+    @Override
+    public ObjectNode schema(Schemas schemas) {
+        return schemas.type("string");
+    }
+}

@@ -1,0 +1,147 @@
+package runthrough.scenario.grammar;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import runthrough.scenario.source.Raw;
+
+/**
+ * Several ways to say one thing, of which one is taken.
+ *
+ * @param what is said, such as "the size of a coil"
+ * @param required whether one way must be taken
+ * @param ways in the order of the listing
+ */
+public record Ways(String what, boolean required, List<Way> ways) {
+
+    /**
+     * One way.
+     *
+     * @param must keys that this way needs
+     * @param may keys that only make sense with this way
+     */
+    public record Way(List<String> must, List<String> may) {
+
+        /** A way that needs all of {@code keys}. */
+        public static Way of(String... keys) {
+            return new Way(List.of(keys), List.of());
+        }
+
+        /** This way with keys that may be added. */
+        public Way with(String... keys) {
+            return new Way(must, List.of(keys));
+        }
+
+        String words() {
+            return must.size() == 1
+                    ? must.get(0)
+                    : String.join(", ", must.subList(0, must.size() - 1)) + " with " + must.get(must.size() - 1);
+        }
+    }
+
+    /** Exactly one of {@code ways}. */
+    public static Ways oneOf(String what, Way... ways) {
+        return new Ways(what, true, List.of(ways));
+    }
+
+    /** One of {@code ways}, or none. */
+    public static Ways atMostOneOf(String what, Way... ways) {
+        return new Ways(what, false, List.of(ways));
+    }
+
+    /** The ways in words: "length; mass; outer-diameter with inner-diameter". */
+    public String words() {
+        return ways.stream().map(Way::words).collect(Collectors.joining("; "));
+    }
+
+    /**
+     * Tells {@code context} when not exactly one way is taken.
+     *
+     * @param meant keys that were probably meant by misspelt ones, which have been told of
+     */
+    void check(Raw.Mapping mapping, Set<String> meant, Context context) {
+        List<Raw.Entry> first = List.of();
+        Optional<Way> taken = Optional.empty();
+        for (Way way : ways) {
+            List<Raw.Entry> found = entriesOf(mapping, way.must());
+            if (found.isEmpty()) {
+                continue;
+            }
+            if (taken.isPresent()) {
+                tellTwice(first.get(0), found.get(0), context);
+                return;
+            }
+            taken = Optional.of(way);
+            first = found;
+        }
+        if (taken.isEmpty() && required && keys().noneMatch(meant::contains)) {
+            context.error(
+                    mapping, "does not say " + what + "; give one of: " + words(), "Add one of these to this section.");
+        }
+        taken.ifPresent(way -> checkComplete(mapping, way, context));
+        checkLoose(mapping, taken, context);
+    }
+
+    private void tellTwice(Raw.Entry one, Raw.Entry other, Context context) {
+        Raw.Entry later = one.place().isBehind(other.place()) ? one : other;
+        Raw.Entry earlier = later.equals(one) ? other : one;
+        context.problems()
+                .error(
+                        later.place(),
+                        context.pathTo(later.key()),
+                        later.value().shown(),
+                        what + " is already given by " + earlier.key() + "; allowed is one of: " + words(),
+                        "Leave out all but one.");
+    }
+
+    private static void checkComplete(Raw.Mapping mapping, Way way, Context context) {
+        List<Raw.Entry> found = entriesOf(mapping, way.must());
+        String given = found.stream().map(Raw.Entry::key).collect(Collectors.joining(" and "));
+        for (String key : way.must()) {
+            if (found.stream().noneMatch(entry -> entry.key().equals(key))) {
+                context.problems()
+                        .error(
+                                found.get(0).place(),
+                                context.pathTo(key),
+                                "",
+                                "is missing; " + given + " needs it",
+                                "Add " + key + ".");
+            }
+        }
+    }
+
+    /** Tells of keys that only make sense with a way that is not taken. */
+    private void checkLoose(Raw.Mapping mapping, Optional<Way> taken, Context context) {
+        for (Way way : ways) {
+            boolean isTaken = taken.isPresent() && taken.get().equals(way);
+            if (isTaken || (taken.isEmpty() && required)) {
+                continue;
+            }
+            for (Raw.Entry entry : entriesOf(mapping, way.may())) {
+                if (taken.isPresent() && taken.get().may().contains(entry.key())) {
+                    continue;
+                }
+                context.problems()
+                        .error(
+                                entry.place(),
+                                context.pathTo(entry.key()),
+                                entry.value().shown(),
+                                "only goes with " + way.words(),
+                                "Leave it out, or give " + way.words() + ".");
+            }
+        }
+    }
+
+    private static List<Raw.Entry> entriesOf(Raw.Mapping mapping, List<String> keys) {
+        return mapping.entries().stream()
+                .filter(entry -> keys.contains(entry.key()))
+                .toList();
+    }
+
+    /** The keys of every way. */
+    Stream<String> keys() {
+        return ways.stream().flatMap(way -> Stream.concat(way.must().stream(), way.may().stream()));
+    }
+}

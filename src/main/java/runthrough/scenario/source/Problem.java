@@ -1,0 +1,37 @@
+package runthrough.scenario.source;
+
+/**
+ * Something that is wrong with an input file, or worth a warning.
+ *
+ * @param file as the user named it
+ * @param line counted from 1; 0 when the file as a whole is meant
+ * @param column counted from 1; 0 when the file as a whole is meant
+ * @param path of the key, such as {@code accumulator.stroke}; empty when no key is meant
+ * @param value as it stands in the file; empty when there is none
+ * @param rule what is wrong or what is allowed
+ * @param remedy how to mend it
+ */
+public record Problem(String file, int line, int column, String path, String value, String rule, String remedy) {
+
+    private static final int LONGEST_VALUE = 60;
+
+    static Problem at(Place place, String path, String value, String rule, String remedy) {
+        return new Problem(place.file(), place.line(), place.column(), path, printable(value), rule, remedy);
+    }
+
+    /** One line: {@code tube-mill.yaml:14:13 accumulator.stroke = -9 m; must be more than 0 m. Give ...}. */
+    @Override
+    public String toString() {
+        String what = path.isEmpty() || value.isEmpty() ? path + value : path + " = " + value;
+        String where = new Place(file, line, column).toString();
+        return where + (what.isEmpty() ? ": " : " " + what + "; ") + rule + ". " + remedy;
+    }
+
+    /** On one line, of bounded length and without control characters, which might play tricks on a terminal. */
+    private static String printable(String text) {
+        String plain = text.strip().replaceAll("\\s+", " ").replaceAll("\\p{Cntrl}|\\p{Cf}", "?");
+        return plain.codePointCount(0, plain.length()) <= LONGEST_VALUE
+                ? plain
+                : plain.substring(0, plain.offsetByCodePoints(0, LONGEST_VALUE)) + "...";
+    }
+}

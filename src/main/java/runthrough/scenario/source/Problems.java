@@ -1,0 +1,60 @@
+package runthrough.scenario.source;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Collects what is wrong while reading goes on, so that the user learns of everything at once. */
+public final class Problems {
+
+    /** More than anybody mends in one go; what exceeds it is only counted. */
+    private static final int MOST = 100;
+
+    private static final Comparator<Problem> BY_PLACE =
+            Comparator.comparing(Problem::file).thenComparing(Problem::line).thenComparing(Problem::column);
+
+    private final List<Problem> errors = new ArrayList<>();
+    private final List<Problem> warnings = new ArrayList<>();
+    private int further;
+
+    /** Adds something that must be mended before anything runs. */
+    public void error(Place place, String path, String value, String rule, String remedy) {
+        if (errors.size() < MOST) {
+            errors.add(Problem.at(place, path, value, rule, remedy));
+        } else {
+            further++;
+        }
+    }
+
+    /** Adds something that the user should know. */
+    public void warning(Place place, String path, String value, String rule, String remedy) {
+        if (warnings.size() < MOST) {
+            warnings.add(Problem.at(place, path, value, rule, remedy));
+        }
+    }
+
+    /** Whether nothing must be mended so far. */
+    public boolean none() {
+        return errors.isEmpty();
+    }
+
+    /** How many errors so far, so that a reader can tell whether it added one. */
+    public int count() {
+        return errors.size() + further;
+    }
+
+    /** The errors in the order of the files, lines and columns; the first {@value #MOST} found. */
+    public List<Problem> errors() {
+        return errors.stream().sorted(BY_PLACE).toList();
+    }
+
+    /** The warnings in the order of the files, lines and columns. */
+    public List<Problem> warnings() {
+        return warnings.stream().sorted(BY_PLACE).toList();
+    }
+
+    /** How many errors there are beyond those listed. */
+    public int further() {
+        return further;
+    }
+}

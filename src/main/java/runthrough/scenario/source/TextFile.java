@@ -1,0 +1,137 @@
+package runthrough.scenario.source;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A text file read with care: an ordinary file of bounded size in UTF-8, with or without a byte order mark.
+ *
+ * @param name as the user gave it, for messages
+ * @param text without byte order mark
+ */
+public record TextFile(String name, String text) {
+
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
+
+    /**
+     * Reads {@code path}, or adds to {@code problems} why not.
+     *
+     * @param name as the user gave it, for messages
+     * @param what the file is, such as "scenario"
+     * @param largest size that is read (bytes)
+     */
+    public static Optional<TextFile> read(Path path, String name, String what, int largest, Problems problems) {
+        Refusal refusal = (rule, remedy) -> {
+            problems.error(Place.whole(name), "", "", rule, remedy);
+            return Optional.empty();
+        };
+        try {
+            if (!Files.exists(path)) {
+                return refusal.because("there is no such file", remedyForMissing(path, what));
+            }
+            if (Files.isDirectory(path)) {
+                return refusal.because("is a directory", "Give the " + what + " file itself.");
+            }
+            if (!Files.isRegularFile(path)) {
+                return refusal.because("is not an ordinary file", "Give the " + what + " file itself.");
+            }
+            String limit = "is larger than a " + what + " may be, " + largest / 1_000_000 + " MB";
+            if (Files.size(path) > largest) {
+                return refusal.because(limit, "Give another file, or leave out what is not needed.");
+            }
+            byte[] bytes = firstBytes(path, largest + 1);
+            return bytes.length > largest
+                    ? refusal.because(limit, "Give another file, or leave out what is not needed.")
+                    : decode(bytes, name, problems);
+        } catch (AccessDeniedException e) {
+            return refusal.because("may not be read", "Ask for permission to read it.");
+        } catch (IOException e) {
+            return refusal.because("cannot be read (" + e.getMessage() + ")", "Check the disk or the connection.");
+        }
+    }
+
+    /** The file may grow, or have no honest size; what is read is bounded all the same. */
+    private static byte[] firstBytes(Path path, int count) throws IOException {
+        try (InputStream in = Files.newInputStream(path)) {
+            return in.readNBytes(count);
+        }
+    }
+
+    private static Optional<TextFile> decode(byte[] bytes, String name, Problems problems) {
+        CharsetDecoder decoder = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        CharBuffer out = CharBuffer.allocate(bytes.length);
+        CoderResult result = decoder.decode(ByteBuffer.wrap(bytes), out, true);
+        out.flip();
+        String text = out.toString();
+        if (result.isError()) {
+            problems.error(
+                    placeAfter(text, name), "", "", "the text is not UTF-8", "Save the file with the encoding UTF-8.");
+            return Optional.empty();
+        }
+        String plain = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+        int strange = firstControlCharacter(plain);
+        if (strange >= 0) {
+            problems.error(
+                    placeAfter(plain.substring(0, strange), name),
+                    "",
+                    "",
+                    String.format("holds a control character (U+%04X)", (int) plain.charAt(strange)),
+                    "Give a plain text file in UTF-8.");
+            return Optional.empty();
+        }
+        return Optional.of(new TextFile(name, plain));
+    }
+
+    private static int firstControlCharacter(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean isLayout = c == '\n' || c == '\r' || c == '\t';
+            if ((Character.isISOControl(c) && !isLayout) || c >= 0xFFFE) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** The place right behind {@code before}. */
+    private static Place placeAfter(String before, String name) {
+        int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
+        return new Place(name, line, before.length() - before.lastIndexOf('\n'));
+    }
+
+    private static String remedyForMissing(Path path, String what) {
+        Path folder = Optional.ofNullable(path.toAbsolutePath().getParent()).orElse(path);
+        if (!Files.isDirectory(folder)) {
+            return "There is no folder " + folder.getFileName() + " either.";
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            List<String> names = files.map(file -> String.valueOf(file.getFileName()))
+                    .sorted()
+                    .toList();
+            return Nearest.to(String.valueOf(path.getFileName()), names)
+                    .map(nearest -> "Did you mean " + nearest + "?")
+                    .orElse("Give the name of a " + what + " file.");
+        } catch (IOException e) {
+            return "Give the name of a " + what + " file.";
+        }
+    }
+
+    private interface Refusal {
+        Optional<TextFile> because(String rule, String remedy);
+    }
+}
