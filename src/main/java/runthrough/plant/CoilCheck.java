@@ -79,7 +79,7 @@ final class CoilCheck {
         int first = indices.get(0);
         Coil coil = coils.get(first);
         String path = Keys.coil(line.supply(), first);
-        String others = indices.size() == 1 ? "" : " (and " + (indices.size() - 1) + " more coils like it)";
+        String others = indices.size() == 1 ? "" : " (and " + (indices.size() - 1) + " more like it)";
         String given = usable(coil) + " of usable strip" + others + "; ";
         switch (trouble) {
             case SHORTER_THAN_CROPS ->

@@ -29,13 +29,17 @@ final class Keys {
 
     private Keys() {}
 
-    /** The key of the coil of kind {@code index}, counted from 0. */
+    /** The key of the coil of kind {@code index}, counted from 0; keys count from 1, as people do. */
     static String coil(Supply supply, int index) {
-        return supply instanceof Supply.Repeated ? "coil" : "coils[" + index + "]";
+        if (supply instanceof Supply.Repeated) {
+            return "coil";
+        }
+        String list = supply instanceof Supply.Mix ? "coils.mix" : "coils.schedule";
+        return element(list, index);
     }
 
-    /** The key of element {@code index} of a list of work, counted from 0. */
+    /** The key of element {@code index} of a list, counted from 0; keys count from 1, as people do. */
     static String element(String list, int index) {
-        return list + "[" + index + "]";
+        return list + "[" + (index + 1) + "]";
     }
 }

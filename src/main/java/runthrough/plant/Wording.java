@@ -7,14 +7,15 @@ import runthrough.quantity.Units;
 
 /** Numbers in messages: SI in, text in the user's units out. */
 record Wording(Units units) {
+    private static final double MICROMETRE = 1e-6;
 
     static Wording in(UnitSystem system) {
         return new Wording(Units.of(system));
     }
 
-    /** A length of strip (m). */
+    /** A length of strip (m); less than a micrometre is rounding, not strip. */
     String length(double metres) {
-        return units.text(Kind.LENGTH, metres);
+        return units.text(Kind.LENGTH, Math.rint(metres / MICROMETRE) * MICROMETRE);
     }
 
     /** A strip speed (m/s). */
