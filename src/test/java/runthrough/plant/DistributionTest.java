@@ -1,0 +1,211 @@
+package runthrough.plant;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.commons.statistics.distribution.ContinuousDistribution;
+import org.apache.commons.statistics.distribution.ExponentialDistribution;
+import org.apache.commons.statistics.distribution.GammaDistribution;
+import org.apache.commons.statistics.distribution.LogNormalDistribution;
+import org.apache.commons.statistics.distribution.TriangularDistribution;
+import org.apache.commons.statistics.distribution.TruncatedNormalDistribution;
+import org.apache.commons.statistics.distribution.UniformContinuousDistribution;
+import org.apache.commons.statistics.distribution.WeibullDistribution;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The laws of random quantities, against Apache Commons Statistics, which has them by other ways. */
+class DistributionTest {
+
+    private static final double[] SHARES = {
+        1e-9, 1e-6, 1e-3, 0.01, 0.1, 0.25, 0.5, 0.75, 0.9, 0.99, 0.999, 1 - 1e-6, 1 - 1e-9
+    };
+
+    static Stream<Arguments> laws() {
+        return Stream.of(
+                Arguments.of(Distribution.uniform(5, 9), UniformContinuousDistribution.of(5, 9)),
+                Arguments.of(Distribution.triangular(60, 90, 240), TriangularDistribution.of(60, 90, 240)),
+                Arguments.of(Distribution.triangular(60, 60, 240), TriangularDistribution.of(60, 60, 240)),
+                Arguments.of(Distribution.triangular(60, 240, 240), TriangularDistribution.of(60, 240, 240)),
+                Arguments.of(Distribution.normal(10, 3), truncated(10, 3)),
+                Arguments.of(Distribution.normal(1, 2), truncated(1, 2)),
+                Arguments.of(Distribution.normal(0.1, 5), truncated(0.1, 5)),
+                Arguments.of(Distribution.normal(100, 1), truncated(100, 1)),
+                Arguments.of(Distribution.lognormal(120, 30), lognormal(120, 30)),
+                Arguments.of(Distribution.lognormal(2, 5), lognormal(2, 5)),
+                Arguments.of(Distribution.gamma(120, 60), gamma(120, 60)),
+                Arguments.of(Distribution.gamma(1, 3), gamma(1, 3)),
+                Arguments.of(Distribution.gamma(50, 50), gamma(50, 50)),
+                Arguments.of(Distribution.gamma(200, 5), gamma(200, 5)),
+                Arguments.of(Distribution.weibull(1.72, 606.5), WeibullDistribution.of(1.72, 606.5)),
+                Arguments.of(Distribution.weibull(0.7, 30), WeibullDistribution.of(0.7, 30)),
+                Arguments.of(Distribution.exponential(3600), ExponentialDistribution.of(3600)));
+    }
+
+    private static ContinuousDistribution truncated(double mean, double sd) {
+        return TruncatedNormalDistribution.of(mean, sd, 0, Double.POSITIVE_INFINITY);
+    }
+
+    private static ContinuousDistribution lognormal(double mean, double sd) {
+        double variance = Math.log1p(sd / mean * (sd / mean));
+        return LogNormalDistribution.of(Math.log(mean) - variance / 2, Math.sqrt(variance));
+    }
+
+    private static ContinuousDistribution gamma(double mean, double sd) {
+        return GammaDistribution.of(mean * mean / (sd * sd), sd * sd / mean);
+    }
+
+    @ParameterizedTest
+    @MethodSource("laws")
+    void meanAndSpread_areThoseOfTheOracle(Distribution law, ContinuousDistribution oracle) {
+        assertThat(law.mean()).isCloseTo(oracle.getMean(), within(1e-10 * oracle.getMean()));
+        assertThat(law.sd()).isCloseTo(Math.sqrt(oracle.getVariance()), within(1e-8 * law.sd()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("laws")
+    void quantiles_areWhereTheOracleHasTheirShare(Distribution law, ContinuousDistribution oracle) {
+        // The share is compared, on the side where it is small: a quantile may be ill conditioned, its share is not.
+        // Near an
+        // end that is not zero the quantile itself is rounded, by a few parts in 1e16.
+        for (double p : SHARES) {
+            double value = law.quantile(p);
+            double share = p < 0.5 ? oracle.cumulativeProbability(value) : oracle.survivalProbability(value);
+            double wanted = p < 0.5 ? p : 1 - p;
+            assertThat(share).as("share of %s at %s", law, p).isCloseTo(wanted, within(1e-8 * wanted + 1e-15));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("laws")
+    void quantiles_neverFallAndStayBetweenTheirEnds(Distribution law) {
+        double before = law.lowest();
+        for (int i = 1; i < 4000; i++) {
+            double value = law.quantile(i / 4000.0);
+            assertThat(value).isGreaterThanOrEqualTo(before).isLessThanOrEqualTo(law.highest());
+            before = value;
+        }
+        assertThat(law.quantile(Distribution.LEAST_DRAW))
+                .isGreaterThanOrEqualTo(law.lowest())
+                .isFinite();
+        assertThat(law.quantile(1 - Distribution.LEAST_DRAW))
+                .isLessThanOrEqualTo(law.highest())
+                .isFinite();
+    }
+
+    @ParameterizedTest
+    @MethodSource("laws")
+    void ends_areThoseOfTheOracle(Distribution law, ContinuousDistribution oracle) {
+        assertThat(law.lowest()).isEqualTo(oracle.getSupportLowerBound());
+        assertThat(law.highest()).isEqualTo(oracle.getSupportUpperBound());
+        assertThat(law.isConstant()).isFalse();
+    }
+
+    @Test
+    void meanOfTheQuantiles_isTheMean() {
+        // Midpoint rule over p: the mean of any law is the integral of its quantiles.
+        laws().map(arguments -> (Distribution) arguments.get()[0]).forEach(law -> {
+            int n = 20_000;
+            double sum = 0;
+            for (int i = 0; i < n; i++) {
+                sum += law.quantile((i + 0.5) / n);
+            }
+            assertThat(sum / n).as("mean of %s", law).isCloseTo(law.mean(), within(2e-3 * law.mean()));
+        });
+    }
+
+    @Test
+    void normalConditionedOnPositive_hasALargerMeanThanItsParent() {
+        // Hazard of the standard normal at -1: 0.24197/0.84134 = 0.2876, so 2 + 2 * 0.2876 = 2.5752.
+        assertThat(Distribution.normal(2, 2).mean()).isCloseTo(2.5752, within(1e-4));
+    }
+
+    @Test
+    void constant_isItselfAtEveryShare() {
+        Distribution constant = Distribution.constant(7);
+        assertThat(List.of(
+                        constant.quantile(0.01),
+                        constant.quantile(0.99),
+                        constant.mean(),
+                        constant.lowest(),
+                        constant.highest()))
+                .containsOnly(7.0);
+        assertThat(constant.sd()).isZero();
+        assertThat(constant.isConstant()).isTrue();
+    }
+
+    @Test
+    void spreadOfZero_actsAsConstant() {
+        assertThat(Distribution.normal(5, 0)).isEqualTo(Distribution.constant(5));
+        assertThat(Distribution.lognormal(5, 0)).isEqualTo(Distribution.constant(5));
+        assertThat(Distribution.gamma(5, 0)).isEqualTo(Distribution.constant(5));
+        assertThat(Distribution.uniform(5, 5).isConstant()).isTrue();
+        assertThat(Distribution.uniform(5, 5).quantile(0.3)).isEqualTo(5);
+        assertThat(Distribution.triangular(5, 5, 5).quantile(0.3)).isEqualTo(5);
+    }
+
+    @Test
+    void observedValues_areDrawnEachWithItsShare() {
+        // Mean (2 + 4 + 4 + 10)/4 = 5, squares 9 + 1 + 1 + 25 = 36, over all four: sqrt(36/4) = 3.
+        Distribution observed = Distribution.observed(List.of(4.0, 10.0, 2.0, 4.0));
+        assertThat(observed.mean()).isEqualTo(5);
+        assertThat(observed.sd()).isEqualTo(3);
+        assertThat(observed.lowest()).isEqualTo(2);
+        assertThat(observed.highest()).isEqualTo(10);
+        assertThat(observed.quantile(0.2499)).isEqualTo(2);
+        assertThat(observed.quantile(0.25)).isEqualTo(4);
+        assertThat(observed.quantile(0.7499)).isEqualTo(4);
+        assertThat(observed.quantile(1 - Distribution.LEAST_DRAW)).isEqualTo(10);
+    }
+
+    @Test
+    void observedValuesAllAlike_areConstant() {
+        assertThat(Distribution.observed(List.of(3.0, 3.0)).isConstant()).isTrue();
+    }
+
+    @Test
+    void shift_movesAllButTheSpread() {
+        Distribution shifted = Distribution.triangular(60, 90, 240).shifted(-20);
+        assertThat(shifted.mean()).isEqualTo(110);
+        assertThat(shifted.sd()).isEqualTo(Distribution.triangular(60, 90, 240).sd());
+        assertThat(shifted.lowest()).isEqualTo(40);
+        assertThat(shifted.highest()).isEqualTo(220);
+        assertThat(shifted.quantile(0.3))
+                .isEqualTo(Distribution.triangular(60, 90, 240).quantile(0.3) - 20);
+        assertThat(Distribution.constant(5).shifted(1).isConstant()).isTrue();
+    }
+
+    @Test
+    void shiftOfNothing_isTheLawItself() {
+        Distribution law = Distribution.exponential(5);
+        assertThat(law.shifted(0)).isSameAs(law);
+    }
+
+    @Test
+    void whatNoLawCanBe_isRefusedWithItsValues() {
+        assertThatThrownBy(() -> Distribution.constant(Double.NaN))
+                .hasMessage("value = NaN; must be 0 or more and finite");
+        assertThatThrownBy(() -> Distribution.uniform(5, 4)).hasMessage("max = 4.0; must be min (5.0) or more");
+        assertThatThrownBy(() -> Distribution.triangular(60, 50, 240))
+                .hasMessage("triangular 60.0, 50.0, 240.0; must be in the order least, most likely, greatest");
+        assertThatThrownBy(() -> Distribution.normal(0, 1)).hasMessage("mean = 0.0; must be more than 0 and finite");
+        assertThatThrownBy(() -> Distribution.normal(0, 0)).hasMessage("mean = 0.0; must be more than 0 and finite");
+        assertThatThrownBy(() -> Distribution.lognormal(1, -1)).hasMessage("sd = -1.0; must be more than 0 and finite");
+        assertThatThrownBy(() -> Distribution.gamma(Double.NaN, 1))
+                .hasMessage("mean = NaN; must be more than 0 and finite");
+        assertThatThrownBy(() -> Distribution.weibull(0, 1)).hasMessage("shape = 0.0; must be more than 0 and finite");
+        assertThatThrownBy(() -> Distribution.weibull(1, Double.NaN))
+                .hasMessage("scale = NaN; must be more than 0 and finite");
+        assertThatThrownBy(() -> Distribution.exponential(0)).hasMessage("mean = 0.0; must be more than 0 and finite");
+        assertThatThrownBy(() -> Distribution.observed(List.of())).hasMessage("no observed values; give at least one");
+        assertThatThrownBy(() -> Distribution.observed(List.of(1.0, -2.0)))
+                .hasMessage("observed value = -2.0; must be 0 or more and finite");
+        assertThatThrownBy(() -> Distribution.constant(1).shifted(Double.NaN))
+                .hasMessage("shift = NaN; must be finite");
+    }
+}
