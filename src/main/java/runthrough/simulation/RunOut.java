@@ -43,13 +43,17 @@ final class RunOut {
 
     /** The greatest speed (m/s) that the entry may jump to and still bring the tail to rest in time. */
     double jumpCeiling(double remaining) {
-        double toStop = Math.sqrt(2 * deceleration * remaining);
         if (!hasCreep()) {
-            return toStop;
+            return fastestToSlow(remaining, 0);
         }
         return nearTail
-                ? Math.min(creepSpeed, toStop)
-                : Math.sqrt(creepSpeed * creepSpeed + 2 * deceleration * (remaining - creepLength));
+                ? Math.min(creepSpeed, fastestToSlow(remaining, 0))
+                : fastestToSlow(remaining - creepLength, creepSpeed);
+    }
+
+    /** The greatest speed (m/s) from which {@code distance} is enough to slow to {@code endSpeed}. */
+    private double fastestToSlow(double distance, double endSpeed) {
+        return distance > 0 ? Math.sqrt(endSpeed * endSpeed + 2 * deceleration * distance) : endSpeed;
     }
 
     /** Seconds until the coil change starts, if nothing changes before. */
