@@ -1,0 +1,53 @@
+package runthrough.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import runthrough.handcalc.HandCalculation;
+import runthrough.plant.Line;
+import runthrough.quantity.UnitSystem;
+import runthrough.simulation.ChangeRecord;
+import runthrough.simulation.Replication;
+import runthrough.study.StudyResult;
+
+/** All charts of a study, in the order in which they tell its story. */
+public final class Charts {
+    private Charts() {}
+
+    /**
+     * The charts that {@code result} has the data for: those over time need the first replication's trace and work, those of
+     * strip an accumulator.
+     */
+    public static List<Chart> of(StudyResult result) {
+        Line line = result.brief().line();
+        Setting setting =
+                setting(line, result.brief().resultsIn(), result.totals().size());
+        List<Chart> charts = new ArrayList<>();
+        Replication first = result.first();
+        List<ChangeRecord> changes = first.changes();
+        boolean traced = first.trace().isPresent() && !changes.isEmpty();
+        if (traced) {
+            charts.add(LevelChart.of(setting, first));
+            charts.add(CloseUpChart.of(setting, first));
+        }
+        charts.add(JointTimeChart.of(setting, result.pooled().jointTime(), longestJoint(line)));
+        result.pooled().margin().ifPresent(margins -> charts.add(MarginChart.of(setting, margins)));
+        if (setting.stores() && !changes.isEmpty()) {
+            charts.add(DrawnChart.of(setting, changes));
+            charts.add(RunChart.of(setting, changes));
+        }
+        return List.copyOf(charts);
+    }
+
+    /** The longest joint time (s) that a full accumulator bears, by the hand calculation. */
+    private static OptionalDouble longestJoint(Line line) {
+        return HandCalculation.of(line)
+                .storage()
+                .map(storage -> OptionalDouble.of(storage.jointTime().given()))
+                .orElseGet(OptionalDouble::empty);
+    }
+
+    static Setting setting(Line line, UnitSystem system, int replications) {
+        return new Setting(new ChartStyle(), line, ChartUnits.of(system), replications);
+    }
+}

@@ -1,0 +1,100 @@
+package runthrough.chart;
+
+import java.util.List;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.Layer;
+import org.jfree.chart.ui.TextAnchor;
+import runthrough.plant.Practice;
+import runthrough.simulation.ChangeRecord;
+import runthrough.simulation.Replication;
+import runthrough.simulation.Trace;
+
+/** One coil change in close-up: level, speeds and the work elements as bars, all over the same time. */
+final class CloseUpChart {
+    private static final int ROW_HEIGHT = 22;
+
+    private CloseUpChart() {}
+
+    static Chart of(Setting setting, Replication replication) {
+        ChartStyle style = setting.style();
+        Trace trace = replication.trace().orElseThrow();
+        ChangeRecord change = FeaturedChange.of(setting, replication.changes());
+        TraceWindow window = window(trace, change);
+        WorkBars bars = new WorkBars(setting.line(), change, replication.work(), window.from(), window.to());
+        TracePlots plots = new TracePlots(setting, window, change.start());
+        NumberAxis time = plots.timeAxis("from the start of the coil change");
+        CombinedDomainXYPlot combined = style.combined(time);
+        boolean stores = setting.stores();
+        if (stores) {
+            combined.add(named(marked(plots.level(trace.capacity()), plots, change), setting, plots, change), 190);
+        }
+        XYPlot speeds = marked(plots.speeds(), plots, change);
+        combined.add(stores ? speeds : named(speeds, setting, plots, change), 120);
+        int barsHeight = ROW_HEIGHT * bars.rows().size() + 8;
+        if (bars.rows().size() > 0) {
+            combined.add(marked(WorkPlot.of(bars, style, plots), plots, change), barsHeight);
+        }
+        String title = setting.ofFirst(
+                "Coil change " + change.number() + " in close-up, " + FeaturedChange.why(setting, change));
+        int height = (stores ? 190 : 0) + 120 + barsHeight + 170;
+        String reading = reading(change, setting);
+        return new Chart(
+                "close-up",
+                title,
+                reading,
+                "Over one time axis: " + (stores ? "the level in the accumulator, " : "")
+                        + (stores ? "entry and process speed" : "the strip speed") + ", and "
+                        + "each work element of the coil change as a bar. " + reading,
+                style.picture(title, combined, plots.legend(), height));
+    }
+
+    /** From a little before the start until matched, or as long again as the strip stood, whichever is shorter. */
+    private static TraceWindow window(Trace trace, ChangeRecord change) {
+        double stood = change.released() - change.start();
+        double refill = Double.isNaN(change.refillTime()) ? 1.5 * stood : change.refillTime();
+        double from = change.start() - 0.14 * stood;
+        return TraceWindow.of(trace, List.of(change), from, change.released() + Math.min(1.15 * refill, 1.5 * stood));
+    }
+
+    private static XYPlot marked(XYPlot plot, TracePlots plots, ChangeRecord change) {
+        plots.shadeChanges(plot);
+        for (double instant : new double[] {change.start(), change.tailStopped(), change.released()}) {
+            ValueMarker marker = new ValueMarker(plots.x(instant), Palette.FAINT, Palette.THIN);
+            marker.setAlpha(1);
+            plot.addDomainMarker(marker, Layer.BACKGROUND);
+        }
+        return plot;
+    }
+
+    /** Says above the data what the three instants are. */
+    private static XYPlot named(XYPlot plot, Setting setting, TracePlots plots, ChangeRecord change) {
+        ChartStyle style = setting.style();
+        double top = plot.getRangeAxis().getUpperBound();
+        String end = setting.line().practice() == Practice.RETHREAD ? " threaded" : " joint released";
+        style.name(plot, "begins ", plots.x(change.start()), top, TextAnchor.TOP_RIGHT);
+        style.name(plot, " tail stopped", plots.x(change.tailStopped()), top, TextAnchor.TOP_LEFT);
+        style.name(plot, end, plots.x(change.released()), top, TextAnchor.TOP_LEFT);
+        return plot;
+    }
+
+    private static String reading(ChangeRecord change, Setting setting) {
+        ChartUnits units = setting.units();
+        String text = "The strip stands at the joiner for " + units.time(change.jointTime());
+        if (change.waiting() > 0) {
+            text += ", " + units.time(change.waiting()) + " of it waiting for preparation";
+        }
+        if (change.passes() > 1) {
+            text += ", the joint being made " + change.passes() + " times";
+        }
+        if (!setting.stores()) {
+            return text + ".";
+        }
+        return text
+                + (Double.isNaN(change.refillTime())
+                        ? "; the accumulator is not full again before the next coil change."
+                        : "; the accumulator is full again " + units.time(change.refillTime()) + " after release.");
+    }
+}

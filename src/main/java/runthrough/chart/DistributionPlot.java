@@ -1,0 +1,144 @@
+package runthrough.chart;
+
+import java.awt.Color;
+import java.awt.Stroke;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.IntFunction;
+import org.jfree.chart.annotations.XYLineAnnotation;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.IntervalMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.StandardXYBarPainter;
+import org.jfree.chart.renderer.xy.XYBarRenderer;
+import org.jfree.chart.ui.Layer;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.xy.XYIntervalSeries;
+import org.jfree.data.xy.XYIntervalSeriesCollection;
+
+/**
+ * A histogram with marked values. The marks' names stand above all bars, the leftmost highest, each line ending at its
+ * name, so that no name is crossed by another's line.
+ */
+final class DistributionPlot {
+    static final int HEIGHT = 400;
+
+    /** Height of a line of text as share of the height of the plot. */
+    private static final double LINE = 0.062;
+    /** Width of the plot itself (px), or a little less. */
+    private static final double PLOT_WIDTH = 800;
+
+    private final ChartStyle style;
+    private final Histogram histogram;
+    private final List<Mark> marks = new ArrayList<>();
+
+    DistributionPlot(ChartStyle style, Histogram histogram) {
+        this.style = style;
+        this.histogram = histogram;
+    }
+
+    /** A value worth a line and a name; {@code at} in the unit shown. */
+    private record Mark(double at, String name, Color colour, Stroke stroke) {}
+
+    /** Marks a value. */
+    void mark(double at, String name, Color colour, Stroke stroke) {
+        marks.add(new Mark(at, name, colour, stroke));
+    }
+
+    /** The plot; {@code colour} gives each bin's. */
+    XYPlot plot(String axisLabel, IntFunction<Color> colour) {
+        marks.sort(Comparator.comparingDouble(Mark::at));
+        NumberAxis domain = style.axis(axisLabel);
+        double from = Math.min(histogram.left(0), least());
+        double to = Math.max(histogram.to(), greatest());
+        double room = 0.02 * (to - from);
+        domain.setRange(from - room, Math.max(to + room, rightOfNames(from - room)));
+        NumberAxis range = style.axis("share of coil changes, %");
+        double band = LINE * (marks.size() + 0.5);
+        range.setRange(0, 100 * histogram.greatestShare() / (1 - band));
+        XYPlot plot = style.plot(domain, range);
+        plot.setDomainGridlinesVisible(false);
+        plot.setDataset(bars());
+        plot.setRenderer(renderer(colour));
+        draw(plot, range.getUpperBound());
+        return plot;
+    }
+
+    /** Shades a region of the axis behind the bars. */
+    static void shade(XYPlot plot, double from, double to, Color colour) {
+        IntervalMarker region = new IntervalMarker(from, to, colour);
+        region.setAlpha(1);
+        plot.addDomainMarker(region, Layer.BACKGROUND);
+    }
+
+    private XYIntervalSeriesCollection bars() {
+        XYIntervalSeriesCollection data = new XYIntervalSeriesCollection();
+        for (int i = 0; i < histogram.counts().size(); i++) {
+            XYIntervalSeries series = new XYIntervalSeries(i, false, true);
+            double share = 100 * histogram.share(i);
+            double left = histogram.left(i);
+            double right = histogram.left(i + 1);
+            if (share > 0) {
+                series.add((left + right) / 2, left, right, share, 0, share);
+            }
+            data.addSeries(series);
+        }
+        return data;
+    }
+
+    private XYBarRenderer renderer(IntFunction<Color> colour) {
+        XYBarRenderer renderer = new XYBarRenderer();
+        renderer.setBarPainter(new StandardXYBarPainter());
+        renderer.setShadowVisible(false);
+        renderer.setDrawBarOutline(true);
+        for (int i = 0; i < histogram.counts().size(); i++) {
+            renderer.setSeriesPaint(i, colour.apply(i));
+            renderer.setSeriesOutlinePaint(i, Palette.EDGE);
+            renderer.setSeriesOutlineStroke(i, Palette.HAIR);
+        }
+        return renderer;
+    }
+
+    private void draw(XYPlot plot, double top) {
+        for (int row = 0; row < marks.size(); row++) {
+            Mark mark = marks.get(row);
+            double y = top * (1 - LINE * (row + 0.75));
+            if (isBeyond(mark)) {
+                style.name(plot, mark.name() + " → ", plot.getDomainAxis().getUpperBound(), y, TextAnchor.CENTER_RIGHT);
+            } else {
+                plot.addAnnotation(new XYLineAnnotation(mark.at(), 0, mark.at(), y, mark.stroke(), mark.colour()));
+                style.name(plot, " " + mark.name(), mark.at(), y, TextAnchor.CENTER_LEFT);
+            }
+        }
+    }
+
+    /** Whether a value lies where only what is counted apart does. */
+    private boolean isBeyond(Mark mark) {
+        return histogram.beyond() > 0 && mark.at() > histogram.to();
+    }
+
+    /** Where the axis must end for every name to fit on it. */
+    private double rightOfNames(double from) {
+        double right = from;
+        for (Mark mark : marks) {
+            if (!isBeyond(mark)) {
+                double share = style.width(mark.name() + "  ") / PLOT_WIDTH;
+                right = Math.max(right, (mark.at() - from * share) / (1 - share));
+            }
+        }
+        return right;
+    }
+
+    private double least() {
+        return marks.stream().mapToDouble(Mark::at).min().orElse(histogram.left(0));
+    }
+
+    private double greatest() {
+        return marks.stream()
+                .filter(mark -> !isBeyond(mark))
+                .mapToDouble(Mark::at)
+                .max()
+                .orElse(histogram.left(0));
+    }
+}

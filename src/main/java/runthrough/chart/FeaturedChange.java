@@ -1,0 +1,25 @@
+package runthrough.chart;
+
+import java.util.Comparator;
+import java.util.List;
+import runthrough.simulation.ChangeRecord;
+
+/** The coil change worth a closer look: the one that cost most, or, where none cost anything, that came nearest to a stop; the first of equals. */
+final class FeaturedChange {
+    private FeaturedChange() {}
+
+    static ChangeRecord of(Setting setting, List<ChangeRecord> changes) {
+        Comparator<ChangeRecord> order = setting.stores()
+                ? Comparator.comparingDouble((ChangeRecord change) -> -change.lostMetres())
+                        .thenComparingDouble(ChangeRecord::margin)
+                : Comparator.comparingDouble(ChangeRecord::jointTime).reversed();
+        return changes.stream().min(order).orElseThrow(() -> new IllegalArgumentException("a chart of no coil change"));
+    }
+
+    /** Why {@code change} was chosen, in words. */
+    static String why(Setting setting, ChangeRecord change) {
+        return !setting.stores()
+                ? "the longest"
+                : change.lostMetres() > 0 ? "the costliest" : "the one with least margin";
+    }
+}

@@ -1,0 +1,106 @@
+package runthrough.chart;
+
+import java.util.Arrays;
+import java.util.List;
+import runthrough.study.statistics.Sample;
+
+/**
+ * A sample counted into bins of equal width, whose borders are round numbers of the unit shown. The few values far beyond
+ * all others are counted apart, so that they do not squeeze the rest into a few bins.
+ *
+ * @param first lower border of the first bin, in widths of a bin
+ * @param width of a bin in the unit shown, {@code > 0}
+ * @param counts of each bin; a value on a border belongs to the bin above it
+ * @param beyond how many values are above the last bin
+ * @param total of all values
+ */
+record Histogram(double first, double width, List<Integer> counts, int beyond, int total) {
+    private static final int MOST_BINS = 48;
+    private static final int FEWEST_BINS = 12;
+    /** Values further above the 95th percentile than this many times the spread from the 5th to it are far beyond. */
+    private static final double FAR = 2.5;
+
+    Histogram {
+        counts = List.copyOf(counts);
+    }
+
+    /**
+     * Counts {@code sample}, {@code perSi} of the unit shown being one SI unit. The width follows the rule of Freedman and
+     * Diaconis (1981), twice the interquartile range over the cube root of the count, rounded to 1, 2 or 5 times a power of
+     * ten, within sensible numbers of bins.
+     */
+    static Histogram of(Sample sample, double perSi) {
+        double least = sample.get(0) * perSi;
+        double greatest = sample.get(sample.count() - 1) * perSi;
+        double scale = Math.max(Math.abs(least), Math.abs(greatest));
+        // All alike, but for rounding: one bin around the value.
+        if (!(greatest - least > 1e-9 * scale)) {
+            double width = scale == 0 ? 1 : round(scale / 50);
+            return new Histogram(least / width - 0.5, width, List.of(sample.count()), 0, sample.count());
+        }
+        double shown = greatestShown(sample) * perSi;
+        double spread = (sample.percentile(0.75) - sample.percentile(0.25)) * perSi;
+        double rule = 2 * spread / Math.cbrt(sample.count());
+        double range = shown - least;
+        double width = round(Math.min(range / FEWEST_BINS, Math.max(range / MOST_BINS, rule)));
+        double first = Math.floor(least / width);
+        int[] counts = new int[(int) (Math.floor(shown / width) - first) + 1];
+        int beyond = 0;
+        for (double value : sample.values()) {
+            int bin = (int) (Math.floor(value * perSi / width) - first);
+            if (bin < counts.length) {
+                counts[bin]++;
+            } else {
+                beyond++;
+            }
+        }
+        return new Histogram(first, width, Arrays.stream(counts).boxed().toList(), beyond, sample.count());
+    }
+
+    /** The greatest value that is not far beyond all others. */
+    private static double greatestShown(Sample sample) {
+        double high = sample.percentile(0.95);
+        double spread = high - sample.percentile(0.05);
+        int last = sample.count() - 1;
+        while (spread > 0 && sample.get(last) > high + FAR * spread) {
+            last--;
+        }
+        return sample.get(last);
+    }
+
+    /** The next of 1, 2 or 5 times a power of ten that is not below {@code value}. */
+    private static double round(double value) {
+        double power = Math.pow(10, Math.floor(Math.log10(value)));
+        double lead = value / power;
+        return (lead <= 1 ? 1 : lead <= 2 ? 2 : lead <= 5 ? 5 : 10) * power;
+    }
+
+    /** Lower border of bin {@code i}. */
+    double left(int i) {
+        return (first + i) * width;
+    }
+
+    /** Share of all values that are in bin {@code i}, in [0, 1]. */
+    double share(int i) {
+        return (double) counts.get(i) / total;
+    }
+
+    /** Share of all values that are above the last bin, in [0, 1]. */
+    double shareBeyond() {
+        return (double) beyond / total;
+    }
+
+    /** Upper border of the last bin. */
+    double to() {
+        return left(counts.size());
+    }
+
+    /** Share in the fullest bin. */
+    double greatestShare() {
+        double greatest = 0;
+        for (int i = 0; i < counts.size(); i++) {
+            greatest = Math.max(greatest, share(i));
+        }
+        return greatest;
+    }
+}

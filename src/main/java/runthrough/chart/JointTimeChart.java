@@ -1,0 +1,105 @@
+package runthrough.chart;
+
+import java.util.OptionalDouble;
+import org.jfree.chart.LegendItemCollection;
+import org.jfree.chart.plot.XYPlot;
+import runthrough.plant.Practice;
+import runthrough.quantity.Unit;
+import runthrough.study.statistics.Sample;
+
+/** How long the strip stands at the joiner: a histogram with percentiles, and the longest time that the storage bridges. */
+final class JointTimeChart {
+    private static final double[] PERCENTILES = {0.5, 0.9, 0.95, 0.99};
+    /** A limit this many times the longest joint time or more would leave the picture empty. */
+    private static final double FAR = 1.8;
+
+    private final Setting setting;
+    private final Sample times;
+    private final OptionalDouble longest;
+    private final boolean rethread;
+
+    private JointTimeChart(Setting setting, Sample times, OptionalDouble longest) {
+        this.setting = setting;
+        this.times = times;
+        this.longest = longest;
+        this.rethread = setting.line().practice() == Practice.RETHREAD;
+    }
+
+    /**
+     * The chart of the joint times of all replications.
+     *
+     * @param longest joint time (s) that a full accumulator bridges at rated speed, where there is an accumulator
+     */
+    static Chart of(Setting setting, Sample times, OptionalDouble longest) {
+        return new JointTimeChart(setting, times, longest).chart();
+    }
+
+    private Chart chart() {
+        // Nearly all joints; the few that take far longer are not to set the scale.
+        Unit clock = ChartUnits.clock(times.percentile(0.95));
+        Histogram histogram = Histogram.of(times, clock.fromSi(1));
+        DistributionPlot distribution = new DistributionPlot(setting.style(), histogram);
+        mark(distribution, clock);
+        String name = rethread ? "standing time" : "joint time";
+        XYPlot plot = distribution.plot(name + ", " + clock.symbol(), i -> Palette.ENOUGH);
+        String title = rethread
+                ? "Standing time: how long the strip stands for rethreading"
+                : "Joint time: how long the strip stands at the joiner";
+        String reading = reading(histogram, clock);
+        return new Chart(
+                "joint-time",
+                title,
+                reading,
+                "Histogram of " + times.count() + " times from " + text(times.percentile(0)) + " to "
+                        + text(times.percentile(1)) + ". " + reading,
+                setting.style().picture(title, plot, new LegendItemCollection(), DistributionPlot.HEIGHT));
+    }
+
+    private void mark(DistributionPlot distribution, Unit clock) {
+        if (varies()) {
+            for (double p : PERCENTILES) {
+                double value = times.percentile(p);
+                String name = Math.round(100 * p) + " % take at most " + text(value);
+                distribution.mark(clock.fromSi(value), name, Palette.PROCESS, Palette.DASHES);
+            }
+        }
+        longest.ifPresent(limit -> {
+            if (limit > 0 && limit <= FAR * times.percentile(1)) {
+                String name = "longest that a full accumulator bridges: " + text(limit);
+                distribution.mark(clock.fromSi(limit), name, Palette.LIMIT, Palette.BOLD);
+            }
+        });
+    }
+
+    private String reading(Histogram histogram, Unit clock) {
+        String each = rethread ? "rethreadings" : "joints";
+        String text = varies()
+                ? "Half of the " + each + " take at most " + text(times.percentile(0.5)) + ", 95 % at most "
+                        + text(times.percentile(0.95))
+                : "Each of the " + each + " takes " + text(times.percentile(0));
+        if (histogram.beyond() > 0) {
+            text += "; " + setting.units().share(histogram.shareBeyond()) + " take longer than the "
+                    + ChartUnits.text(clock.toSi(histogram.to()), clock) + " shown, up to " + text(times.percentile(1));
+        }
+        return text + (longest.isPresent() ? bridged(longest.getAsDouble()) : "") + ".";
+    }
+
+    private String bridged(double limit) {
+        if (!(limit > 0)) {
+            return "; at this speed the accumulator bridges no joint at all";
+        }
+        double longer = 1 - times.shareBelow(Math.nextUp(limit));
+        String which = longer == 0
+                ? "none takes"
+                : longer == 1 ? "all take" : setting.units().share(longer) + " take";
+        return "; a full accumulator bridges " + text(limit) + ", and " + which + " longer";
+    }
+
+    private boolean varies() {
+        return times.percentile(1) > times.percentile(0);
+    }
+
+    private String text(double seconds) {
+        return setting.units().time(seconds);
+    }
+}
