@@ -50,9 +50,9 @@ final class VerdictMaker {
     private Verdict.Spare spare(double target) {
         double share = 1 - target;
         return new Verdict.Spare(
-                fold.spareMetres().sample().percentile(share),
-                fold.spareSeconds().sample().percentile(share),
-                fold.spareSpeed().sample().percentile(share));
+                fold.spareMetres().percentile(share),
+                fold.spareSeconds().percentile(share),
+                fold.spareSpeed().percentile(share));
     }
 
     private Verdict.Stoppages stoppages() {

@@ -1,10 +1,15 @@
 package runthrough.study.statistics;
 
 import java.util.Arrays;
+import org.apache.commons.statistics.descriptive.Quantile;
 import org.jspecify.annotations.Nullable;
 
 /** Takes up one quantity, coil change by coil change and replication by replication. Not safe for use by several threads. */
 public final class Pool {
+    /** Hyndman and Fan's definition 7. */
+    private static final Quantile QUANTILE =
+            Quantile.withDefaults().withCopy(true).with(Quantile.EstimationMethod.HF7);
+
     private double[] values = new double[1024];
     private int count;
     private int begun;
@@ -46,6 +51,11 @@ public final class Pool {
             sample = Sample.of(Arrays.copyOf(values, begun));
         }
         return sample;
+    }
+
+    /** One percentile, as {@link Sample#percentile} defines it, without putting all values in order. */
+    public double percentile(double p) {
+        return QUANTILE.evaluateRange(values, 0, begun, p);
     }
 
     /** The mean over the replications ended so far, of which at least one must have given a value. */

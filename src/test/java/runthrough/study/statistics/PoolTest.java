@@ -1,7 +1,9 @@
 package runthrough.study.statistics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class PoolTest {
@@ -60,5 +62,19 @@ class PoolTest {
         pool.endReplication();
 
         assertThat(pool.sample().values()).containsExactly(1, 2);
+    }
+
+    @Test
+    void aSinglePercentileIsThatOfTheSample() {
+        Pool pool = new Pool();
+        SplittableRandom random = new SplittableRandom(11);
+        for (int i = 0; i < 1001; i++) {
+            pool.add(random.nextDouble());
+        }
+        pool.endReplication();
+
+        for (double p : new double[] {0, 0.005, 0.1, 1 / 3.0, 0.5, 0.995, 1}) {
+            assertThat(pool.percentile(p)).isCloseTo(pool.sample().percentile(p), within(1e-15));
+        }
     }
 }
