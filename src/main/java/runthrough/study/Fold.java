@@ -23,6 +23,7 @@ final class Fold {
     private final SpareStrip spare;
     private final List<Totals> totals = new ArrayList<>();
     private final List<Long> waited = new ArrayList<>();
+    private final List<Long> stops = new ArrayList<>();
     private final Map<Cause, Long> causes = new EnumMap<>(Cause.class);
     private final Pool jointTime = new Pool();
     private final Pool waiting = new Pool();
@@ -51,11 +52,14 @@ final class Fold {
         totals.add(replication.totals());
         finder.startReplication();
         long haveWaited = 0;
+        long haveStopped = 0;
         for (ChangeRecord change : replication.changes()) {
             add(change);
             haveWaited += change.waiting() > 0 ? 1 : 0;
+            haveStopped += change.starvedStops();
         }
         waited.add(haveWaited);
+        stops.add(haveStopped);
         pools.forEach(Pool::endReplication);
     }
 
@@ -95,6 +99,11 @@ final class Fold {
     /** How many coil changes of each replication waited for preparation. */
     long[] waited() {
         return waited.stream().mapToLong(Long::longValue).toArray();
+    }
+
+    /** How many starved stops belong to the coil changes of each replication; not those of one cut off at the end. */
+    long[] stops() {
+        return stops.stream().mapToLong(Long::longValue).toArray();
     }
 
     Verdict.Causes causes() {

@@ -107,8 +107,8 @@ public record Verdict(
     /**
      * Stops, and what they cost. A shift is 8 h.
      *
-     * @param starvedPerHundredChanges stops for want of strip per 100 coil changes
-     * @param starvedPerShift the same per shift
+     * @param starvedPerHundredChanges stops for want of strip that belong to coil changes, per 100 of them
+     * @param starvedPerShift all stops for want of strip, per shift
      * @param slowingsPerShift how often the process slowed on a low level, per shift
      * @param ownStopsPerShift stops of the process's own per shift
      * @param lostMetresPerShift metres not run for want of strip, per shift (m)

@@ -3,6 +3,7 @@ package runthrough.study;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import runthrough.plant.Brief;
 import runthrough.simulation.Totals;
@@ -66,16 +67,15 @@ final class VerdictMaker {
                 perShift(Totals::lostTime));
     }
 
+    /** Replications without a coil change are left out. */
     private Estimate stopsPerHundredChanges() {
-        Totals[] counting =
-                fold.totals().stream().filter(totals -> totals.changes() > 0).toArray(Totals[]::new);
-        long[] stops = new long[counting.length];
-        double[] hundreds = new double[counting.length];
-        for (int i = 0; i < counting.length; i++) {
-            stops[i] = counting[i].starvedStops();
-            hundreds[i] = counting[i].changes() / 100.0;
-        }
-        return Estimators.rate(stops, hundreds);
+        long[] changes = fold.counts(Totals::changes);
+        long[] stops = fold.stops();
+        int[] counting =
+                IntStream.range(0, changes.length).filter(i -> changes[i] > 0).toArray();
+        return Estimators.rate(
+                IntStream.of(counting).mapToLong(i -> stops[i]).toArray(),
+                IntStream.of(counting).mapToDouble(i -> changes[i] / 100.0).toArray());
     }
 
     private Verdict.Output output() {

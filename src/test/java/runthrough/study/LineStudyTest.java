@@ -20,6 +20,7 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.Supply;
 import runthrough.plant.WorkElement;
 import runthrough.simulation.Detail;
+import runthrough.simulation.Outcome;
 import runthrough.simulation.Replication;
 
 /** Whole studies of simulated lines, see {@link HandMade} for the line of round numbers. */
@@ -80,6 +81,26 @@ class LineStudyTest {
         // Standard error of that percentile: sqrt(0.1 * 0.9 / 10,000) / (0.02 per metre) = 0.15 m.
         assertThat(spare.metres()).isCloseTo(-18, within(0.6));
         assertThat(spare.seconds()).isCloseTo(-18, within(0.6));
+    }
+
+    @Test
+    void stripNeededExplainsEveryCoilChange() {
+        // What was needed is worked out from the times alone, what was left comes from the level.
+        StripNeeded needed = new StripNeeded(RANDOM);
+        Collected collected = new Collected();
+        new RunThroughStudy(HandMade.brief(RANDOM, 100, 10)).run(StudyOptions.plain(), collected);
+
+        assertThat(collected.seen)
+                .flatExtracting(Replication::changes)
+                .hasSize(1000)
+                .allSatisfy(change -> {
+                    double left = change.levelAtStart() - needed.of(change) - change.stopLevel();
+                    if (change.outcome() == Outcome.RAN_THROUGH) {
+                        assertThat(change.margin()).isCloseTo(left, within(1e-9));
+                    } else {
+                        assertThat(left).isNegative();
+                    }
+                });
     }
 
     @Test

@@ -14,7 +14,7 @@ import org.apache.commons.statistics.distribution.TDistribution;
  * place, or none:
  *
  * <ul>
- *   <li>A single replication, or several that all gave the same: no t interval.
+ *   <li>A single replication, or several that all gave the same but for rounding: no t interval.
  *   <li>A share: Wilson's interval from the pooled counts in these cases, and also when fewer than {@value #FEW} trials went
  *       the one way or the other, for t is too narrow and reaches beyond 0 or 1 there. If shares spread more between
  *       replications than independent trials would, the pooled count is lowered by that factor (the design effect).
@@ -24,6 +24,9 @@ import org.apache.commons.statistics.distribution.TDistribution;
 public final class Estimators {
     /** With fewer successes or failures than this a share's interval is Wilson's. */
     static final int FEW = 10;
+
+    /** An interval of less than this part of its mean comes from rounding alone. */
+    private static final double ROUNDING = 1e-12;
 
     /** Share of a symmetric distribution below the upper end of the interval. */
     private static final double UPPER = (1 + Interval.CONFIDENCE) / 2;
@@ -100,8 +103,9 @@ public final class Estimators {
         double half = studentQuantile(moments.n() - 1) * moments.sd() / Math.sqrt(moments.n());
         double low = Math.max(floor, moments.mean() - half);
         double high = Math.min(ceiling, moments.mean() + half);
-        Optional<Interval> interval =
-                low < high ? Optional.of(new Interval(low, high, Interval.Method.STUDENT_T)) : Optional.empty();
+        Optional<Interval> interval = high - low > ROUNDING * Math.abs(moments.mean())
+                ? Optional.of(new Interval(low, high, Interval.Method.STUDENT_T))
+                : Optional.empty();
         return new Estimate(moments.mean(), moments.n(), OptionalDouble.of(moments.sd()), interval);
     }
 

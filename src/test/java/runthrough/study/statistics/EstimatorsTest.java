@@ -59,6 +59,12 @@ class EstimatorsTest {
     }
 
     @Test
+    void replicationsThatDifferByRoundingAloneHaveNoInterval() {
+        assertThat(Estimators.mean(0.1 + 0.2, 0.3).interval()).isEmpty();
+        assertThat(Estimators.mean(0.3, 0.3 + 1e-9).interval()).isPresent();
+    }
+
+    @Test
     void anAmountIsNotSaidToBeNegative() {
         // Mean 1, sd 2, n 4: 1 - 3.182 * 2/2 < 0.
         Estimate estimate = Estimators.amount(0, 0, 0, 4);
