@@ -111,7 +111,7 @@ public record ClosedForms(
      * at which both ramps gain just that: {@code u^2/(2 a) + u^2/(2 d) = D}. Else it holds u for {@code (D - gain)/u}. The
      * strip that passes the joiner is what is gained and what the process uses meanwhile, after the start from rest.
      */
-    private Refill refillOf(double drawn) {
+    Refill refillOf(double drawn) {
         double perSpeed = 1 / entry.acceleration() + 1 / entry.deceleration();
         double u = overspeed();
         double gain = gainOnRamps();

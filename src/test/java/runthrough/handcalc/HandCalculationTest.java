@@ -1,0 +1,355 @@
+package runthrough.handcalc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static runthrough.plant.LineBuilder.atSpeed;
+import static runthrough.plant.LineBuilder.coil;
+import static runthrough.plant.LineBuilder.line;
+import static runthrough.plant.LineBuilder.timed;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import runthrough.handcalc.Preparation.Rule;
+import runthrough.plant.Accumulator;
+import runthrough.plant.Bending;
+import runthrough.plant.Coil;
+import runthrough.plant.CoilChange.Reject;
+import runthrough.plant.CoilSize;
+import runthrough.plant.Distribution;
+import runthrough.plant.Line;
+import runthrough.plant.LineBuilder;
+import runthrough.plant.StorageForm;
+import runthrough.plant.Supply;
+import runthrough.plant.WorkElement;
+import runthrough.plant.WorkElement.Occurrence;
+import runthrough.plant.WorkElement.WorkTime;
+
+/**
+ * The hand calculation of whole lines. The line changed here draws 140.0625 m at its 90 s of joint (K06 of the closed forms),
+ * of 200 m, with a process that stops in 2.25 m; a coil runs for 400 s.
+ */
+class HandCalculationTest {
+
+    @Test
+    void everyNumberStandsBesideWhatThereIs() {
+        HandCalculation calculation = HandCalculation.of(line().build());
+        Storage storage = calculation.storage().orElseThrow();
+        assertThat(calculation.joint().total()).isEqualTo(90);
+        assertThat(calculation.coilRun()).isEqualTo(400);
+        assertThat(storage.stripDrawn()).isEqualTo(140.0625);
+        assertThat(storage.capacity().given()).isEqualTo(200);
+        assertThat(storage.capacity().needed()).isEqualTo(142.3125);
+        // (200 - 142.3125)/1.5 s more than 90 s
+        assertThat(storage.jointTime().spare()).isCloseTo(38.4583333, within(1e-7));
+        assertThat(storage.speed().needed()).isEqualTo(1.5);
+        // V^2 (1 + 1.25 + 1) + 90 V - 200 = 0
+        double fastest = storage.speed().given();
+        assertThat(3.25 * fastest * fastest + 90 * fastest).isCloseTo(200, within(1e-9));
+        assertThat(storage.refill().orElseThrow().time()).isEqualTo(142.3125);
+        assertThat(storage.coilStrip().orElseThrow().spare()).isCloseTo(1.5 * 160.9375, within(1e-9));
+        assertThat(calculation.preparationTime().given()).isEqualTo(400);
+        assertThat(calculation.preparationTime().needed()).isEqualTo(120);
+        assertThat(calculation.standstill()).isEmpty();
+        assertThat(calculation.emptying()).isEmpty();
+        assertThat(calculation.bending()).isEmpty();
+    }
+
+    @Nested
+    class Binding {
+
+        @Test
+        void mostLoadedLimit_isNearest() {
+            // Capacity 142.3/200 = 0.71, refill 356.3/597.75 = 0.60, preparation 120/400 = 0.3.
+            assertThat(HandCalculation.of(line().build()).binding()).contains(Limit.CAPACITY);
+            assertThat(HandCalculation.of(line().capacity(300).build()).binding())
+                    .contains(Limit.REFILL);
+            assertThat(HandCalculation.of(line().prepare(timed("load", 380)).build())
+                            .binding())
+                    .contains(Limit.PREPARATION);
+        }
+
+        @Test
+        void tooSmallAnAccumulator_comesFirst() {
+            assertThat(HandCalculation.of(line().capacity(140)
+                                    .coils(coil(300))
+                                    .prepare(timed("load", 900))
+                                    .build())
+                            .binding())
+                    .contains(Limit.CAPACITY);
+        }
+
+        @Test
+        void coilTooShortToRefill_comesBeforePreparation() {
+            assertThat(HandCalculation.of(line().coils(coil(300))
+                                    .prepare(timed("load", 900))
+                                    .build())
+                            .binding())
+                    .contains(Limit.REFILL);
+        }
+
+        @Test
+        void entryThatNeverRefills_bindsByRefill() {
+            HandCalculation calculation =
+                    HandCalculation.of(line().topSpeed(1.5).build());
+            assertThat(calculation.binding()).contains(Limit.REFILL);
+            assertThat(calculation.storage().orElseThrow().refill()).isEmpty();
+            assertThat(calculation.storage().orElseThrow().coilStrip()).isEmpty();
+        }
+
+        @Test
+        void waitingThatTheAccumulatorDoesNotBear_bindsByPreparation() {
+            // One uncoiler: 120 s less the 10 s of tail work are waited for, 200 s of joint in all, 305 m of strip
+            // drawn.
+            HandCalculation calculation = HandCalculation.of(line().uncoilers(1).build());
+            assertThat(calculation.joint().waiting()).isEqualTo(110);
+            assertThat(calculation.storage().orElseThrow().capacity().isEnough())
+                    .isFalse();
+            assertThat(calculation.binding()).contains(Limit.PREPARATION);
+            assertThat(calculation.preparationTime().isEnough()).isFalse();
+        }
+
+        @Test
+        void waitingThatTheAccumulatorBears_isNoFailure() {
+            // 30 s: 20 s of them waited for, of the 38.46 s that the accumulator has to spare.
+            HandCalculation calculation = HandCalculation.of(
+                    line().uncoilers(1).prepare(timed("load", 30)).build());
+            assertThat(calculation.preparation().waiting()).isEqualTo(20);
+            assertThat(calculation.preparationTime().given()).isCloseTo(10 + 38.4583333, within(1e-7));
+            assertThat(calculation.preparationTime().isEnough()).isTrue();
+            assertThat(calculation.storage().orElseThrow().capacity().isEnough())
+                    .isTrue();
+        }
+    }
+
+    /** The strip stops in 3 s after T0; a path of 2.25 m is left 3 s before the tail stops. */
+    @Nested
+    class Preparing {
+
+        private Preparation of(LineBuilder line) {
+            return HandCalculation.of(line.build()).preparation();
+        }
+
+        @Test
+        void oneUncoilerTwoPeople_fromTailLeavingUntilTailWorkDone() {
+            Preparation preparation = of(line().uncoilers(1).uncoilerPath(2.25));
+            assertThat(preparation.rule()).isEqualTo(Rule.UNTIL_TAIL_WORK_DONE);
+            assertThat(preparation.withoutWaiting()).isCloseTo(3 + 10, within(1e-12));
+            assertThat(preparation.waiting()).isCloseTo(107, within(1e-12));
+            assertThat(preparation.grows()).isFalse();
+        }
+
+        @Test
+        void twoUncoilersTwoPeople_aWholeCycle() {
+            Preparation preparation = of(line().prepare(timed("load", 399)));
+            assertThat(preparation.rule()).isEqualTo(Rule.WHOLE_CYCLE);
+            assertThat(preparation.withoutWaiting()).isEqualTo(400);
+            assertThat(preparation.waiting()).isZero();
+        }
+
+        @Test
+        void moreWorkThanCycle_waitsLongerAndLonger() {
+            Preparation preparation = of(line().prepare(timed("load", 401)));
+            assertThat(preparation.grows()).isTrue();
+            assertThat(preparation.waiting()).isZero();
+        }
+
+        @Test
+        void onePersonTwoUncoilers_whatTheJointLeavesOfACycle() {
+            Preparation preparation = of(line().crew(1).prepare(timed("load", 310)));
+            assertThat(preparation.rule()).isEqualTo(Rule.BETWEEN_JOINTS);
+            assertThat(preparation.withoutWaiting()).isEqualTo(400 - 90);
+            assertThat(preparation.grows()).isFalse();
+            assertThat(of(line().crew(1).prepare(timed("load", 311))).grows()).isTrue();
+        }
+
+        @Test
+        void onePersonOneUncoiler_waitsForAllOfIt() {
+            Preparation preparation = of(line().crew(1).uncoilers(1));
+            assertThat(preparation.rule()).isEqualTo(Rule.UNTIL_TAIL_STOPS);
+            assertThat(preparation.withoutWaiting()).isZero();
+            assertThat(preparation.waiting()).isEqualTo(120);
+        }
+
+        @Test
+        void onePersonWhoseUncoilerIsFreedEarly_letsTheTailWait() {
+            Preparation preparation = of(line().crew(1).uncoilerPath(2.25));
+            assertThat(preparation.rule()).isEqualTo(Rule.UNTIL_TAIL_STOPS);
+            assertThat(preparation.withoutWaiting()).isCloseTo(3, within(1e-12));
+            assertThat(preparation.waiting()).isCloseTo(117, within(1e-12));
+        }
+
+        @Test
+        void coilWithinThePath_isGoneWhenItsJointIsReleased() {
+            // 400 s of cycle less 90 s of joint.
+            Preparation preparation = of(line().uncoilers(1).uncoilerPath(600));
+            assertThat(preparation.withoutWaiting()).isCloseTo(310 + 10, within(1e-9));
+        }
+
+        @Test
+        void nothingToPrepare_waitsForNothing() {
+            Preparation preparation = of(line().uncoilers(1).prepare());
+            assertThat(preparation.needed()).isZero();
+            assertThat(preparation.waiting()).isZero();
+        }
+    }
+
+    @Nested
+    class HardestCoil {
+
+        @Test
+        void fastestCoilNeedsTheMostStrip() {
+            HandCalculation calculation =
+                    HandCalculation.of(line().coils(coil(600), atSpeed(coil(600), 1.8), atSpeed(coil(600), 1.2))
+                            .build());
+            assertThat(calculation.kind()).isEqualTo(1);
+            assertThat(calculation.kinds()).isEqualTo(3);
+            assertThat(calculation.speed()).isEqualTo(1.8);
+        }
+
+        @Test
+        void shortestCoilLeavesTheLeastTimeToRefill() {
+            HandCalculation calculation = HandCalculation.of(
+                    line().capacity(400).coils(coil(600), coil(450), coil(900)).build());
+            assertThat(calculation.coil().meanLength()).isEqualTo(450);
+        }
+
+        @Test
+        void ofEqualCoils_theFirst() {
+            assertThat(HandCalculation.of(line().coils(coil(600), coil(600)).build())
+                            .kind())
+                    .isZero();
+        }
+
+        @Test
+        void withoutAccumulator_theOneThatLosesTheMost() {
+            HandCalculation calculation = HandCalculation.of(line().withoutAccumulator()
+                    .coils(coil(600), coil(300), coil(900))
+                    .build());
+            assertThat(calculation.kind()).isEqualTo(1);
+        }
+
+        @Test
+        void anyOtherCoil_canBeAskedFor() {
+            Line line = line().coils(coil(600), atSpeed(coil(600), 1.8)).build();
+            assertThat(HandCalculation.of(line, 0).speed()).isEqualTo(1.5);
+        }
+
+        @Test
+        void weldCrossesTheWiderOfTwoStrips() {
+            WorkElement weld = new WorkElement(
+                    "weld", new WorkTime.Travel(0.01, Distribution.constant(0)), new Occurrence.Always(), true);
+            Coil narrow = wide(0.5);
+            Coil broad = wide(1.5);
+            // In a schedule the coil that follows is known: 0.5 to 1.5 m, 1.5 to 0.5 m, 0.5 to 0.5 m.
+            LineBuilder scheduled = line().tail().join(weld).coils(narrow, broad, narrow);
+            assertThat(HandCalculation.of(scheduled.build(), 0).joint().total()).isCloseTo(150, within(1e-9));
+            assertThat(HandCalculation.of(scheduled.build(), 1).joint().total()).isCloseTo(150, within(1e-9));
+            assertThat(HandCalculation.of(scheduled.build(), 2).joint().total()).isCloseTo(50, within(1e-9));
+            // In a mix a quarter of those that follow a narrow coil are wide: (3 * 50 + 150)/4 s.
+            LineBuilder mixed = line().tail()
+                    .join(weld)
+                    .supply(new Supply.Mix(List.of(new Supply.Share(narrow, 3), new Supply.Share(broad, 1))));
+            assertThat(HandCalculation.of(mixed.build(), 0).joint().total()).isCloseTo(75, within(1e-9));
+            assertThat(HandCalculation.of(mixed.build(), 1).joint().total()).isCloseTo(150, within(1e-9));
+        }
+
+        private Coil wide(double width) {
+            return new Coil(
+                    width + " m",
+                    0.002,
+                    width,
+                    7850,
+                    new CoilSize.ByLength(Distribution.constant(600)),
+                    0,
+                    0,
+                    OptionalDouble.empty());
+        }
+    }
+
+    @Test
+    void rejects_costCropsOfTheNextCoil() {
+        // 0.25 extra passes, each 0.7 m: 600 - 0.7 - 0.175 m of usable strip.
+        HandCalculation calculation = HandCalculation.of(line().coils(coil(Distribution.constant(600), 0.4, 0.3))
+                .reject(new Reject.Chance(0.2))
+                .build());
+        assertThat(calculation.coilRun()).isCloseTo(599.125 / 1.5, within(1e-9));
+    }
+
+    @Nested
+    class OneStrip {
+
+        @Test
+        void joiningWithout_standsForJointAndRestartDelay() {
+            // 90 s and 60 s; ramps of 0.5 and 0.2 m/s2 miss 2.25 m and 5.625 m: 232.875 m in 3 + 150 + 7.5 s.
+            HandCalculation calculation = HandCalculation.of(line().withoutAccumulator()
+                    .restart(Double.NaN, Distribution.constant(60))
+                    .build());
+            Standstill standstill = calculation.standstill().orElseThrow();
+            assertThat(standstill.standing()).isEqualTo(150);
+            assertThat(standstill.stopped()).isCloseTo(160.5, within(1e-12));
+            assertThat(standstill.lostMetres()).isCloseTo(232.875, within(1e-12));
+            assertThat(standstill.cycle()).isCloseTo((600 + 232.875) / 1.5, within(1e-9));
+            assertThat(calculation.coilRun()).isEqualTo(standstill.cycle());
+            assertThat(standstill.utilisation()).isCloseTo(600 / 832.875, within(1e-12));
+            assertThat(standstill.output()).isCloseTo(1.5 * 600 / 832.875, within(1e-12));
+            assertThat(calculation.storage()).isEmpty();
+            assertThat(calculation.binding()).isEmpty();
+            assertThat(calculation.emptying()).isEmpty();
+        }
+
+        @Test
+        void rethreading_standsForTheRethreadOnly() {
+            HandCalculation calculation = HandCalculation.of(line().rethread(Distribution.constant(600))
+                    .restart(Double.NaN, Distribution.constant(60))
+                    .build());
+            assertThat(calculation.standstill().orElseThrow().standing()).isEqualTo(600);
+        }
+
+        @Test
+        void waitingStretchesTheCycle_untilPreparingFitsIn() {
+            HandCalculation calculation = HandCalculation.of(
+                    line().withoutAccumulator().prepare(timed("load", 900)).build());
+            // Ideal cycle (600 + 142.875)/1.5 = 495.25 s; preparing takes 900 s in each.
+            assertThat(calculation.preparation().waiting()).isCloseTo(900 - 495.25, within(1e-9));
+            assertThat(calculation.preparation().grows()).isFalse();
+            assertThat(calculation.coilRun()).isCloseTo(900, within(1e-9));
+            assertThat(calculation.standstill().orElseThrow().output()).isCloseTo(600.0 / 900, within(1e-12));
+        }
+    }
+
+    @Test
+    void bendingIsCheckedForEachThickness_thickestFirst() {
+        // 210 GPa / (2 * 300 MPa) = 350 thicknesses: 0.7 m for 2 mm, 0.35 m for 1 mm, over a roll of 0.5 m.
+        Coil thin = new Coil(
+                "thin",
+                0.001,
+                1.25,
+                7850,
+                new CoilSize.ByLength(Distribution.constant(600)),
+                0,
+                0,
+                OptionalDouble.empty());
+        HandCalculation calculation = HandCalculation.of(line().coils(thin, coil(600), thin)
+                .bending(new Bending(210e9, 300e6, 0.5))
+                .build());
+        assertThat(calculation.bending()).extracting(BendingCheck::thickness).containsExactly(0.002, 0.001);
+        assertThat(calculation.bending().get(0).radius().needed()).isCloseTo(0.7, within(1e-12));
+        assertThat(calculation.bending())
+                .extracting(check -> check.radius().isEnough())
+                .containsExactly(false, true);
+    }
+
+    @Test
+    void carriageMustGiveStripAsFastAsTheFastestCoilRuns() {
+        HandCalculation calculation =
+                HandCalculation.of(line().accumulator(Accumulator.of(new StorageForm.Strands(8, 25, 0.3, 0.2, false)))
+                        .coils(coil(600), atSpeed(coil(600), 1.7))
+                        .build());
+        Margin emptying = calculation.emptying().orElseThrow();
+        assertThat(emptying.given()).isCloseTo(1.6, within(1e-12));
+        assertThat(emptying.needed()).isEqualTo(1.7);
+        assertThat(emptying.isEnough()).isFalse();
+    }
+}
