@@ -1,0 +1,211 @@
+package runthrough.handcalc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static runthrough.plant.LineBuilder.coil;
+import static runthrough.plant.LineBuilder.line;
+import static runthrough.plant.LineBuilder.timed;
+
+import java.math.BigDecimal;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import runthrough.plant.Accumulator;
+import runthrough.plant.Coil;
+import runthrough.plant.CoilChange.Reject;
+import runthrough.plant.CoilSize;
+import runthrough.plant.Distribution;
+import runthrough.plant.Line;
+import runthrough.plant.StorageForm;
+import runthrough.plant.WorkElement;
+import runthrough.plant.WorkElement.Occurrence;
+import runthrough.plant.WorkElement.WorkTime;
+import runthrough.quantity.Kind;
+import runthrough.quantity.UnitSystem;
+
+/** Whoever follows the worked calculation with a pocket calculator comes to the same numbers. */
+class WorkedStepsTest {
+
+    private static final double AT_ONCE = Double.POSITIVE_INFINITY;
+
+    /** Lines that between them take every turn of the calculation. */
+    static Stream<Line> lines() {
+        WorkElement weld = new WorkElement(
+                "weld", new WorkTime.Travel(0.01, Distribution.constant(6)), new Occurrence.Always(), true);
+        WorkElement grind = new WorkElement(
+                "grind", new WorkTime.Travel(0.05, Distribution.constant(0)), new Occurrence.Chance(0.1), true);
+        WorkElement change = new WorkElement(
+                "change wheel", new WorkTime.Timed(Distribution.uniform(30, 50)), new Occurrence.Every(12), false);
+        Coil byMass = new Coil(
+                "by mass",
+                0.002,
+                1.25,
+                7850,
+                new CoilSize.ByMass(Distribution.constant(12000)),
+                0.4,
+                0.3,
+                OptionalDouble.empty());
+        Coil byDiameters = new Coil(
+                "by diameters",
+                0.002,
+                0.24,
+                7850,
+                new CoilSize.ByDiameters(1.45, 0.508, 0.97),
+                0.4,
+                0.3,
+                OptionalDouble.empty());
+        StorageForm strands = new StorageForm.Strands(8, 25, 0.07, 0.2, false);
+        return Stream.of(
+                        line(),
+                        line().creep(0.5, 3).reserve(4),
+                        line().entry(2, 2.5, AT_ONCE, AT_ONCE).process(1.5, AT_ONCE, AT_ONCE),
+                        line().entry(2, 2.5, AT_ONCE, 0.5).creep(0.5, 3),
+                        line().entry(2, 2.5, 0.4, AT_ONCE).creep(0.5, 3),
+                        line().accumulator(new Accumulator(strands, AT_ONCE, 3, 1))
+                                .coils(byMass),
+                        line().accumulator(Accumulator.of(new StorageForm.FreeLoop(12, 4, 9, 0.5)))
+                                .coils(byDiameters),
+                        line().accumulator(Accumulator.of(new StorageForm.Spiral(40, 4.2, 2.4))),
+                        // Refilled in a triangle: the entry might reach 22 m/s.
+                        line().topSpeed(22).coils(coil(2000)),
+                        line().tail(grind, timed("shear", 8))
+                                .join(timed("fit up", Distribution.lognormal(20, 6)), weld, change)
+                                .reject(new Reject.Chance(0.02)),
+                        line().join(weld).reject(new Reject.Every(5)).coils(byMass),
+                        line().tail().join().prepare(),
+                        line().uncoilers(1),
+                        line().uncoilers(1).uncoilerPath(1),
+                        line().uncoilers(1).uncoilerPath(8),
+                        line().uncoilers(1).uncoilerPath(600),
+                        line().uncoilers(1).creep(0.5, 3).uncoilerPath(0.2),
+                        line().uncoilers(1).creep(0.5, 3).uncoilerPath(1),
+                        line().uncoilers(1).creep(0.5, 3).uncoilerPath(4),
+                        line().uncoilers(1).creep(0.5, 3).uncoilerPath(9),
+                        line().crew(1),
+                        line().crew(1).uncoilers(1),
+                        line().crew(1).uncoilerPath(2),
+                        line().topSpeed(1.5),
+                        line().withoutAccumulator().creep(0.5, 3).restart(Double.NaN, Distribution.uniform(50, 70)),
+                        line().withoutAccumulator().prepare(timed("load", 900)),
+                        line().rethread(Distribution.triangular(360, 540, 900)).uncoilers(1),
+                        line().rethread(Distribution.constant(600)))
+                .map(builder -> builder.build());
+    }
+
+    private static double exactly(Step step, UnitSystem system) {
+        Coherent coherent = new Coherent(system);
+        return PocketCalculator.workOut(step.fill(term -> {
+            double value = coherent.unit(term.kind())
+                    .map(unit -> unit.fromSi(term.value()))
+                    .orElse(term.value());
+            return new BigDecimal(value).toPlainString();
+        }));
+    }
+
+    @ParameterizedTest
+    @MethodSource("lines")
+    void everyFormulaGivesItsResult(Line line) {
+        for (UnitSystem system : UnitSystem.values()) {
+            Coherent coherent = new Coherent(system);
+            for (Step step : HandCalculation.of(line).steps()) {
+                Term result = step.result();
+                double value = coherent.unit(result.kind())
+                        .map(unit -> unit.fromSi(result.value()))
+                        .orElse(result.value());
+                assertThat(exactly(step, system))
+                        .as("%s = %s in %s", result.symbol(), step.formula(), system)
+                        .isCloseTo(value, within(1e-9 * (1 + Math.abs(value))));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("lines")
+    void formulasWithTheNumbersShown_giveTheNumbersShown(Line line) {
+        // Six digits are shown; differences of lengths may lose two of them.
+        Coherent coherent = new Coherent(UnitSystem.METRIC);
+        for (Step step : HandCalculation.of(line).steps()) {
+            double value = step.result().value();
+            assertThat(PocketCalculator.workOut(coherent.numbers(step)))
+                    .as("%s = %s = %s", step.result().symbol(), step.formula(), coherent.numbers(step))
+                    .isCloseTo(value, within(2e-3 + 1e-4 * Math.abs(value)));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("lines")
+    void everySymbolIsGivenOrWorkedOutOnlyOnce(Line line) {
+        HandCalculation calculation = HandCalculation.of(line);
+        Set<String> known = new HashSet<>();
+        calculation
+                .givens()
+                .forEach(given ->
+                        assertThat(known.add(given.symbol())).as(given.symbol()).isTrue());
+        calculation
+                .steps()
+                .forEach(step -> assertThat(known.add(step.result().symbol()))
+                        .as(step.result().symbol())
+                        .isTrue());
+    }
+
+    @Test
+    void stepsReadAsAnEngineerWouldWriteThem() {
+        assertThat(shown(line().creep(0.5, 3).reserve(4).build()))
+                .containsSubsequence(
+                        "t_c = (l_c - v_c^2 / (2 * d_e)) / v_c = (3 - 0.5^2 / (2 * 0.5)) / 0.5 = 5.5 s",
+                        "L_out = l_c + V^2 / (2 * d_e) - v_c^2 / (2 * d_e)"
+                                + " = 3 + 1.5^2 / (2 * 0.5) - 0.5^2 / (2 * 0.5) = 5 m",
+                        "K = L / V = 600 / 1.5 = 400 s",
+                        "T_tail = shear tail = 10 = 10 s",
+                        "W = T_tail + T_join = 10 + 80 = 90 s",
+                        "D = V * T + V^2 / (2 * d_e) + V^2 / (2 * a_e) + (V - v_c) * t_c"
+                                + " = 1.5 * 90 + 1.5^2 / (2 * 0.5) + 1.5^2 / (2 * 0.4) + (1.5 - 0.5) * 5.5 = 145.563 m",
+                        "C_min = D + R + V^2 / (2 * d_p) = 145.563 + 4 + 1.5^2 / (2 * 0.5) = 151.813 m",
+                        "u = V_e - V = 2.5 - 1.5 = 1 m/s",
+                        "T_fill = u / a_e + u / d_e + (D - G) / u = 1 / 0.4 + 1 / 0.5 + (145.563 - 2.25) / 1 = 147.813 s",
+                        "L_run = L - L_out = 600 - 5 = 595 m",
+                        "L_fill = D + V * T_fill + V^2 / (2 * a_e)"
+                                + " = 145.563 + 1.5 * 147.813 + 1.5^2 / (2 * 0.4) = 370.094 m");
+    }
+
+    private static List<String> shown(Line line) {
+        Coherent coherent = new Coherent(UnitSystem.METRIC);
+        return HandCalculation.of(line).steps().stream()
+                .map(step -> step.result().symbol() + " = " + step.formula() + " = " + coherent.numbers(step) + " = "
+                        + coherent.text(step.result()))
+                .toList();
+    }
+
+    @Test
+    void whatIsHeldAgainstSomething_saysSo() {
+        assertThat(HandCalculation.of(line().build()).steps())
+                .filteredOn(step -> step.margin().isPresent())
+                .extracting(step -> step.result().symbol())
+                .containsExactly("T_free", "C_min", "T_max", "V_max", "L_fill");
+    }
+
+    @Test
+    void limitlessTermsAndShares_areShownWithoutUnit() {
+        Coherent coherent = new Coherent(UnitSystem.US_CUSTOMARY);
+        assertThat(coherent.text(new Term("a", "a", AT_ONCE, Kind.ACCELERATION)))
+                .isEqualTo("unlimited");
+        assertThat(coherent.text(new Term("n", "n", 0.25, Kind.SHARE))).isEqualTo("0.25");
+        assertThat(coherent.text(new Term("L", "L", 30.48, Kind.LENGTH))).isEqualTo("100 ft");
+        assertThatThrownBy(() -> coherent.number(new Term("E", "E", 1, Kind.STRESS)))
+                .hasMessage("STRESS does not occur in a worked calculation");
+    }
+
+    @Test
+    void formulaWithoutPlaceForItsTerms_isRefused() {
+        Term term = new Term("V", "speed", 1, Kind.SPEED);
+        assertThatThrownBy(() -> new Step(term, "{} + {}", List.of(term), Optional.empty()))
+                .hasMessage("{} + {} has room for 2 terms, not for 1");
+    }
+}
