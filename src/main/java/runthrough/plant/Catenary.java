@@ -22,6 +22,47 @@ public final class Catenary {
         return span * Math.sinh(u) / u;
     }
 
+    /**
+     * Sag (m) of a loop that holds {@code arc} metres of strip: {@link #arc} turned round.
+     *
+     * @param span distance between the supports (m), {@code > 0}
+     * @param arc length of strip (m); no more than the span, but for rounding, hangs straight
+     */
+    public static double sag(double span, double arc) {
+        if (!(arc > span)) {
+            return 0;
+        }
+        double u = halfSpanOverParameterOfArc(arc / span);
+        double half = Math.sinh(u / 2);
+        return span * half * half / u;
+    }
+
+    /**
+     * The u = S/2a for which {@code sinh u / u = ratio}, {@code > 1}, by bisection: sinh u / u rises, from {@code 1 + u^2/6}
+     * on, so that the root is no more than {@code sqrt(6 (ratio - 1))}.
+     */
+    private static double halfSpanOverParameterOfArc(double ratio) {
+        double low = 0;
+        double high = Math.sqrt(6 * (ratio - 1));
+        while (true) {
+            double middle = (low + high) / 2;
+            if (!(low < middle && middle < high)) {
+                return middle;
+            }
+            if (sinhExcess(middle) < ratio - 1) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+    }
+
+    /** {@code sinh u / u - 1}, without losing its digits when u is small. */
+    private static double sinhExcess(double u) {
+        double square = u * u;
+        return u < 0.1 ? square / 6 * (1 + square / 20 * (1 + square / 42 * (1 + square / 72))) : Math.sinh(u) / u - 1;
+    }
+
     /** The u = S/2a for which {@code (cosh u - 1)/u = ratio}: Newton from above on a convex function, to full precision. */
     private static double halfSpanOverParameter(double ratio) {
         // cosh u - 1 = 2 sinh^2(u/2) keeps its digits when u is small. 2 ratio is the root of the parabola u/2 = ratio,

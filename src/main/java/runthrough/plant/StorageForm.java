@@ -1,10 +1,42 @@
 package runthrough.plant;
 
+import java.util.Optional;
+
 /** How an accumulator holds strip, and so how much of it. */
 public sealed interface StorageForm {
 
     /** Usable capacity C (m), {@code >= 0}. */
     double capacity();
+
+    /**
+     * The same form made to hold {@code capacity} (m), {@code > 0}, by what is adjustable of it; all else stays.
+     *
+     * @throws UnsupportedOperationException when there is no accumulator
+     */
+    StorageForm resizedTo(double capacity);
+
+    /** What a designer adjusts to give it another capacity; empty when there is no accumulator. */
+    Optional<Adjustable> adjustable();
+
+    /**
+     * What gives a form its capacity.
+     *
+     * @param measure which it is
+     * @param metres its value (m), {@code >= 0}
+     */
+    record Adjustable(Measure measure, double metres) {}
+
+    /** What gives a form its capacity; each in metres. */
+    enum Measure {
+        /** The capacity itself. */
+        CAPACITY,
+        /** Carriage travel. */
+        STROKE,
+        /** Sag of the full loop. */
+        GREATEST_SAG,
+        /** Mean diameter of a wrap when full. */
+        FULL_DIAMETER
+    }
 
     /** Greatest rate at which the form itself can take up strip (m/s); infinite when it sets no limit. */
     default double fillRateLimit() {
@@ -20,6 +52,16 @@ public sealed interface StorageForm {
     record Direct(double capacity) implements StorageForm {
         public Direct {
             Ranges.notNegative("capacity", capacity);
+        }
+
+        @Override
+        public Direct resizedTo(double wanted) {
+            return new Direct(wanted);
+        }
+
+        @Override
+        public Optional<Adjustable> adjustable() {
+            return Optional.of(new Adjustable(Measure.CAPACITY, capacity));
         }
     }
 
@@ -44,6 +86,16 @@ public sealed interface StorageForm {
         @Override
         public double capacity() {
             return strands * stroke;
+        }
+
+        @Override
+        public Strands resizedTo(double wanted) {
+            return new Strands(strands, wanted / strands, fillingSpeed, emptyingSpeed, vertical);
+        }
+
+        @Override
+        public Optional<Adjustable> adjustable() {
+            return Optional.of(new Adjustable(Measure.STROKE, stroke));
         }
 
         @Override
@@ -80,6 +132,17 @@ public sealed interface StorageForm {
         public double capacity() {
             return loops * (Catenary.arc(span, greatestSag) - Catenary.arc(span, leastSag));
         }
+
+        @Override
+        public FreeLoop resizedTo(double wanted) {
+            double arc = Catenary.arc(span, leastSag) + wanted / loops;
+            return new FreeLoop(loops, span, Math.max(leastSag, Catenary.sag(span, arc)), leastSag);
+        }
+
+        @Override
+        public Optional<Adjustable> adjustable() {
+            return Optional.of(new Adjustable(Measure.GREATEST_SAG, greatestSag));
+        }
     }
 
     /**
@@ -103,6 +166,16 @@ public sealed interface StorageForm {
         public double capacity() {
             return wraps * Math.PI * (fullDiameter - emptyDiameter);
         }
+
+        @Override
+        public Spiral resizedTo(double wanted) {
+            return new Spiral(wraps, emptyDiameter + wanted / (wraps * Math.PI), emptyDiameter);
+        }
+
+        @Override
+        public Optional<Adjustable> adjustable() {
+            return Optional.of(new Adjustable(Measure.FULL_DIAMETER, fullDiameter));
+        }
     }
 
     /** No accumulator: entry and process are one strip. */
@@ -110,6 +183,16 @@ public sealed interface StorageForm {
         @Override
         public double capacity() {
             return 0;
+        }
+
+        @Override
+        public StorageForm resizedTo(double wanted) {
+            throw new UnsupportedOperationException("there is no accumulator to resize to " + wanted + " m");
+        }
+
+        @Override
+        public Optional<Adjustable> adjustable() {
+            return Optional.empty();
         }
     }
 }

@@ -1,0 +1,32 @@
+package runthrough.study.limits;
+
+import java.util.List;
+import java.util.OptionalInt;
+import runthrough.study.Evaluation;
+
+/**
+ * The smallest number of people or uncoilers with which the target is met.
+ *
+ * @param what is counted
+ * @param present how many there are now
+ * @param smallest the smallest number at which the share seen meets the target; empty when none that was tried does
+ * @param sure the smallest number at which the target is shown to be met; empty when none that was tried is
+ * @param tried each number that was tried, from 1 up
+ */
+public record CountLimit(What what, int present, OptionalInt smallest, OptionalInt sure, List<Tried> tried) {
+
+    public CountLimit {
+        tried = List.copyOf(tried);
+    }
+
+    /** What is counted. */
+    public enum What {
+        /** People. */
+        CREW,
+        /** Uncoilers. */
+        UNCOILERS
+    }
+
+    /** A number, and what became of the line with it. */
+    public record Tried(int count, Evaluation evaluation) {}
+}

@@ -1,0 +1,36 @@
+package runthrough.study.limits;
+
+import java.util.List;
+import java.util.Optional;
+import runthrough.handcalc.HandCalculation;
+import runthrough.plant.Brief;
+import runthrough.study.Evaluation;
+
+/**
+ * How far each number of the line as it is can be driven, all others kept, until the target is no longer met.
+ *
+ * @param brief what was asked
+ * @param target share of coil changes that should run through, in (0, 1]
+ * @param applicable false where entry and process are one strip: every coil change stops the process, so no number has a limit
+ *     at which it begins to. The fields below are empty then
+ * @param chance whether anything in the line is left to chance
+ * @param present the line as it is; empty where it does not apply
+ * @param limits one for each of {@link LineLimit.What}, in that order
+ * @param counts one for each of {@link CountLimit.What}, in that order
+ * @param handCalculation closed forms of the line as it is, for the coil that is hardest on it
+ */
+public record Limits(
+        Brief brief,
+        double target,
+        boolean applicable,
+        boolean chance,
+        Optional<Evaluation> present,
+        List<LineLimit> limits,
+        List<CountLimit> counts,
+        HandCalculation handCalculation) {
+
+    public Limits {
+        limits = List.copyOf(limits);
+        counts = List.copyOf(counts);
+    }
+}

@@ -1,0 +1,98 @@
+package runthrough.study.limits;
+
+import java.util.List;
+import java.util.Optional;
+import runthrough.handcalc.Limit;
+import runthrough.quantity.Kind;
+import runthrough.study.Verdict;
+import runthrough.study.search.Crossing;
+
+/**
+ * One number driven to its limit.
+ *
+ * @param what is driven
+ * @param present its value now, in the unit of {@link What}
+ * @param scaledAlike whether several values are behind it (coils with speeds or lengths of their own), which were all changed
+ *     by the same factor; {@code present} and the limit are then those told at {@link What}
+ * @param crossing the limit, in the unit of {@link What}
+ * @param neighbour what the closed forms say; empty where they know no limit within the range searched
+ * @param differences why the two are not the same, the weightiest first; empty when they agree within the precision of the
+ *     search, or where one of them is missing
+ * @param beyond what the coil changes that did not run through just beyond the limit are laid to; empty when the target is met
+ *     throughout, or where the line's own check refuses what lies beyond
+ */
+public record LineLimit(
+        What what,
+        double present,
+        boolean scaledAlike,
+        Crossing crossing,
+        Optional<Neighbour> neighbour,
+        List<Difference> differences,
+        Optional<Verdict.Causes> beyond) {
+
+    public LineLimit {
+        differences = List.copyOf(differences);
+    }
+
+    /** A number that can be driven. */
+    public enum What {
+        /** Fastest rated process speed of any coil (m/s); the limit is the largest that meets the target. */
+        PROCESS_SPEED(Kind.SPEED, Crossing.Harder.LARGER),
+        /** Factor on the time of all work on the standing strip, 1 now; the limit is the largest. */
+        JOINT_TIME_FACTOR(Kind.SHARE, Crossing.Harder.LARGER),
+        /** Seconds more on every joint, 0 now; the limit is the most. */
+        JOINT_TIME_ADDED(Kind.TIME, Crossing.Harder.LARGER),
+        /** Top speed of the entry (m/s); the limit is the lowest. */
+        ENTRY_TOP_SPEED(Kind.SPEED, Crossing.Harder.SMALLER),
+        /** Mean length of the coils as they come (m), crops included; the limit is the shortest. */
+        COIL_LENGTH(Kind.LENGTH, Crossing.Harder.SMALLER);
+
+        private final Kind kind;
+        private final Crossing.Harder harder;
+
+        What(Kind kind, Crossing.Harder harder) {
+            this.kind = kind;
+            this.harder = harder;
+        }
+
+        /** What its values are about. */
+        public Kind kind() {
+            return kind;
+        }
+
+        /** Which of its values are harder on the line. */
+        public Crossing.Harder harder() {
+            return harder;
+        }
+    }
+
+    /**
+     * The limit by closed form: mean times, one kind of coil (that which is hardest on the line), and the accumulator full
+     * again before every coil change.
+     *
+     * @param value the hardest value at which nothing is overloaded, in the unit of {@link What}
+     * @param binding what is overloaded just beyond it; empty where the line's own check refuses what lies beyond, such as a
+     *     process faster than the entry
+     */
+    public record Neighbour(double value, Optional<Limit> binding) {}
+
+    /** Why a limit by simulation is not the one by closed form. */
+    public enum Difference {
+        /** The closed form takes every time at its mean; in the simulation they vary from coil change to coil change. */
+        CHANCE,
+        /** The target lets some coil changes fail; the closed form lets none. */
+        TARGET,
+        /** Coil changes that fail begin with the accumulator not full. */
+        REFILL,
+        /** Coil changes that fail wait for their coil to be prepared. */
+        PREPARATION,
+        /** The process slows on a low level before it has to stop, which counts as not run through. */
+        SLOWING,
+        /** The process has stops of its own, in which the accumulator fills and after which it may be held. */
+        OWN_STOPS,
+        /** Coils of several kinds come; the closed form knows only the one that is hardest on the line. */
+        COILS_DIFFER,
+        /** Some work is not done at every coil change; the closed form spreads it evenly over all of them. */
+        OCCASIONAL_WORK
+    }
+}

@@ -1,0 +1,78 @@
+package runthrough.study.search;
+
+import java.util.OptionalDouble;
+
+/**
+ * Where along one number of a line the share of coil changes run through crosses the target. All values are in the SI unit
+ * of that number. "Hard" is the direction in which more is asked of the line: a smaller accumulator, a faster process.
+ *
+ * <p>Of all that was simulated, under the same luck, three values are told:
+ *
+ * <ul>
+ *   <li>{@code value}, the hardest at which the share seen meets the target: the best guess.
+ *   <li>{@code sure}, the hardest at which the target is shown to be met: the whole 95 % interval of the share is at or above
+ *       it. At this value the verdict says "meets".
+ *   <li>{@code possible}, the hardest at which the target is not shown to be missed.
+ * </ul>
+ *
+ * From {@code sure} to {@code possible} is the 95 % interval of the value at which the true share is the target: the interval
+ * of the share, turned round. Where nothing is left to chance all three are the same.
+ *
+ * @param found whether the target is crossed within the range
+ * @param harder in which direction the number is harder on the line
+ * @param from lower end of the range searched
+ * @param to upper end of the range searched, {@code >= from}
+ * @param value see above; empty when the target is missed throughout
+ * @param sure see above; empty when no value of the range is shown to meet the target
+ * @param possible see above; empty when all of the range is shown to miss the target
+ * @param precision greatest relative distance between each of the three and the next harder value that was tried
+ * @param evaluations how many values were tried
+ * @param fall by how much the share fell at most, in [0, 1], between two values of which the second was easier on the line,
+ *     under the same luck: 0 where the line behaves as one expects. Where it does not, a value counts as good enough when a
+ *     harder one is
+ */
+public record Crossing(
+        Found found,
+        Harder harder,
+        double from,
+        double to,
+        OptionalDouble value,
+        OptionalDouble sure,
+        OptionalDouble possible,
+        double precision,
+        int evaluations,
+        double fall) {
+
+    /** Whether the target is crossed within the range searched. */
+    public enum Found {
+        /** It is met at the easy end and missed at the hard end. */
+        CROSSED,
+        /** It is met in all of the range: the limit lies beyond its hard end. */
+        MET_THROUGHOUT,
+        /** It is missed in all of the range: the limit lies beyond its easy end, if there is one. */
+        MISSED_THROUGHOUT
+    }
+
+    /** Which values of a number are harder on the line. */
+    public enum Harder {
+        /** Larger ones, as of the process speed or the joint time. */
+        LARGER,
+        /** Smaller ones, as of the capacity or the entry's top speed. */
+        SMALLER
+    }
+
+    /** Lower end of the 95 % interval; empty where it lies beyond the range. */
+    public OptionalDouble low() {
+        return harder == Harder.LARGER ? sure : possible;
+    }
+
+    /** Upper end of the 95 % interval; empty where it lies beyond the range. */
+    public OptionalDouble high() {
+        return harder == Harder.LARGER ? possible : sure;
+    }
+
+    /** Whether an easier value never read as worse. */
+    public boolean isMonotone() {
+        return fall == 0;
+    }
+}

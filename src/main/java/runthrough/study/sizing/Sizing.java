@@ -1,0 +1,104 @@
+package runthrough.study.sizing;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import runthrough.handcalc.HandCalculation;
+import runthrough.plant.Brief;
+import runthrough.study.Cause;
+import runthrough.study.Verdict;
+import runthrough.study.search.Crossing;
+import runthrough.study.statistics.Estimate;
+
+/**
+ * How large the accumulator must be, so that the target share of coil changes runs through.
+ *
+ * <p>Only the capacity is changed, by the stroke, sag or diameter of the accumulator as it is; reserve and every level given
+ * in metres stay as they are. A capacity that the line's own check refuses, say one below the reserve, is not enough.
+ *
+ * @param brief what was asked
+ * @param target share of coil changes that should run through, in (0, 1)
+ * @param answer what came out; says which of the fields below are filled
+ * @param chance whether anything in the line is left to chance; if not, the capacity is exact but for its precision
+ * @param replications that each capacity was tried with, {@code >= 1}
+ * @param capacity the smallest capacity (m) and its 95 % interval; empty unless {@link Answer#FOUND}. Its {@code value} is
+ *     there always, its {@code sure}, the upper end, only where the run can show the target met
+ * @param smallest the accumulator of that capacity; empty with it
+ * @param sure the accumulator of the upper end of the interval; empty with it
+ * @param possible the accumulator of the lower end of the interval; empty with it
+ * @param present the accumulator as it is and what share runs through with it; empty where it does not apply
+ * @param interval whether the interval is as narrow as was asked for; empty where there is none to speak of
+ * @param resolution how many coil changes it takes to tell the target from a share of 1
+ * @param curve share against capacity, smallest capacity first; each point under the same luck
+ * @param handCalculation closed forms of the line as it is, for the coil that is hardest on it: capacity needed for the mean
+ *     joint time
+ * @param noneEnough why no capacity is enough and what would free it; only with {@link Answer#NONE_IS_ENOUGH}
+ */
+public record Sizing(
+        Brief brief,
+        double target,
+        Answer answer,
+        boolean chance,
+        int replications,
+        Optional<Crossing> capacity,
+        Optional<Size> smallest,
+        Optional<Size> sure,
+        Optional<Size> possible,
+        Optional<Point> present,
+        Optional<Narrowness> interval,
+        Verdict.Resolution resolution,
+        List<Point> curve,
+        HandCalculation handCalculation,
+        Optional<NoneEnough> noneEnough) {
+
+    public Sizing {
+        curve = List.copyOf(curve);
+    }
+
+    /** What came of it. */
+    public enum Answer {
+        /** There is a smallest capacity. */
+        FOUND,
+        /** However large the accumulator, it runs empty in the long run. */
+        NONE_IS_ENOUGH,
+        /** Entry and process are one strip: there is no accumulator to size. */
+        NOT_APPLICABLE
+    }
+
+    /**
+     * One capacity that was tried.
+     *
+     * @param size the accumulator
+     * @param share of coil changes run through and its interval; empty where the line's own check refuses the capacity
+     * @param envelope the greatest share seen at this or any smaller capacity, in [0, 1]: what to draw, so that more capacity
+     *     never reads as worse; the same as the mean of {@code share} unless the line is not monotone, see {@link
+     *     Crossing#fall}
+     */
+    public record Point(Size size, Optional<Estimate> share, double envelope) {}
+
+    /**
+     * How narrow the interval of the capacity is. A half-width is that of the interval as a part of the capacity.
+     *
+     * @param asked half-width asked for, {@code > 0}
+     * @param halfWidth the half-width there is; empty where the interval has no upper end
+     * @param reached whether it is as narrow as asked for
+     * @param limit replications that were allowed
+     * @param wouldDo so many replications would about do; empty when it was reached, or when that cannot be told
+     */
+    public record Narrowness(double asked, OptionalDouble halfWidth, boolean reached, int limit, OptionalInt wouldDo) {}
+
+    /**
+     * Why no capacity is enough.
+     *
+     * @param cause {@link Cause#REFILL}: the entry brings less strip in the long run than the process uses; or {@link
+     *     Cause#PREPARATION}: it would bring enough if the joints did not wait for their coils
+     * @param growth how much more strip (m) is missing after each coil change than after the one before, {@code > 0}
+     * @param remedies each of which, on its own, lets some capacity be enough; those that do not help are told too
+     */
+    public record NoneEnough(Cause cause, Estimate growth, List<Remedy> remedies) {
+        public NoneEnough {
+            remedies = List.copyOf(remedies);
+        }
+    }
+}

@@ -1,0 +1,28 @@
+package runthrough.study.speed;
+
+import runthrough.study.Answer;
+import runthrough.study.statistics.Estimate;
+
+/**
+ * What comes out at one speed. Estimates are means over replications; a shift is 8 h.
+ *
+ * @param speed fastest rated process speed (m/s)
+ * @param factor on all rated speeds, 1 for the line as it is
+ * @param answer whether the target is met
+ * @param shareRunThrough share of coil changes run through
+ * @param output metres processed over time (m/s)
+ * @param massFlow kilograms processed over time (kg/s)
+ * @param utilisation metres processed over metres at the rated speed, in [0, 1]
+ * @param stopsPerShift stops for want of strip per shift
+ * @param lostTimePerShift time at the rated speed that is lost for want of strip, per shift (s)
+ */
+public record SpeedPoint(
+        double speed,
+        double factor,
+        Answer answer,
+        Estimate shareRunThrough,
+        Estimate output,
+        Estimate massFlow,
+        Estimate utilisation,
+        Estimate stopsPerShift,
+        Estimate lostTimePerShift) {}
