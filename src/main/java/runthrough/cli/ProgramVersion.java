@@ -2,6 +2,7 @@ package runthrough.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import picocli.CommandLine.IVersionProvider;
@@ -10,9 +11,15 @@ import picocli.CommandLine.IVersionProvider;
 final class ProgramVersion implements IVersionProvider {
 
     @Override
-    public String[] getVersion() throws IOException {
+    public String[] getVersion() {
+        return new String[] {text()};
+    }
+
+    static String text() {
         try (InputStream text = Objects.requireNonNull(ProgramVersion.class.getResourceAsStream("version.txt"))) {
-            return new String[] {new String(text.readAllBytes(), StandardCharsets.UTF_8).strip()};
+            return new String(text.readAllBytes(), StandardCharsets.UTF_8).strip();
+        } catch (IOException e) {
+            throw new UncheckedIOException("version.txt of the program itself", e);
         }
     }
 }

@@ -8,8 +8,21 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "runthrough",
         description = "Says whether a strip line can run through its coil changes without a stop.",
-        mixinStandardHelpOptions = true,
-        versionProvider = ProgramVersion.class)
+        synopsisSubcommandLabel = "COMMAND",
+        commandListHeading = "%nCommands:%n",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            ExitCode.DONE_MEANS,
+            ExitCode.INTERNAL_ERROR_MEANS,
+            ExitCode.BAD_INPUT_MEANS,
+            ExitCode.TARGET_NOT_MET_MEANS
+        },
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  runthrough run scenarios/tube-line.yaml      simulate it, print the verdict, write a report",
+            "  runthrough check scenarios/*.yaml            read and check only",
+            "  runthrough run --help                        what run understands"
+        })
 final class RunthroughCommand implements Runnable {
 
     @Spec

@@ -1,0 +1,55 @@
+package runthrough.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Reads and checks scenarios without running them. */
+@Command(
+        name = "check",
+        description = "Reads and checks scenarios, and prints all that is wrong or doubtful. Runs nothing.",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:all can be run, though perhaps with warnings",
+            ExitCode.INTERNAL_ERROR_MEANS,
+            "2:one of them cannot be run"
+        },
+        footerHeading = "%nExamples:%n",
+        footer = {"  runthrough check my-line.yaml", "  runthrough check scenarios/*.yaml"})
+final class CheckCommand implements Callable<Integer> {
+    private final Surroundings surroundings;
+
+    @Parameters(paramLabel = "SCENARIO", arity = "1..*", description = "The scenario files.")
+    private List<Path> scenarios;
+
+    CheckCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() {
+        long refused = scenarios.stream().filter(scenario -> !isGood(scenario)).count();
+        return refused == 0 ? ExitCode.DONE : ExitCode.BAD_INPUT;
+    }
+
+    private boolean isGood(Path file) {
+        PrintWriter err = surroundings.err();
+        try {
+            List<String> warnings = Scenario.read(surroundings.path(file)).warnings();
+            warnings.stream().map(Scenario::asWarning).forEach(err::println);
+            String doubts = switch (warnings.size()) {
+                case 0 -> "";
+                case 1 -> ", with 1 warning";
+                default -> ", with " + warnings.size() + " warnings";
+            };
+            surroundings.out().println(file + ": can be run" + doubts);
+            return true;
+        } catch (BadInputException e) {
+            e.lines().forEach(err::println);
+            return false;
+        }
+    }
+}

@@ -1,0 +1,24 @@
+package runthrough.cli;
+
+/** When to print in colour. */
+enum Colour {
+    AUTO,
+    ALWAYS,
+    NEVER;
+
+    Paint in(Surroundings surroundings) {
+        return new Paint(
+                switch (this) {
+                    case AUTO -> surroundings.suitsColour();
+                    case ALWAYS -> true;
+                    case NEVER -> false;
+                });
+    }
+
+    /** Reads one of the three words. */
+    static final class Words extends Choice<Colour> {
+        Words() {
+            or("auto", AUTO).or("always", ALWAYS).or("never", NEVER);
+        }
+    }
+}

@@ -1,0 +1,47 @@
+package runthrough.cli;
+
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * Lets the program clean up when the user interrupts it (Ctrl-C) or the system ends it: the thread that works is interrupted,
+ * and the virtual machine waits for it to let go, but not for ever.
+ */
+final class Interruption {
+    private static final int LONGEST_WAIT_SECONDS = 10;
+
+    private final CountDownLatch letGo = new CountDownLatch(1);
+    private final Thread hook;
+
+    private Interruption(Thread worker) {
+        hook = new Thread(() -> passOn(worker), "interruption");
+    }
+
+    /** Watches over the calling thread until its end. */
+    static Interruption watch() {
+        Interruption interruption = new Interruption(Thread.currentThread());
+        Runtime.getRuntime().addShutdownHook(interruption.hook);
+        return interruption;
+    }
+
+    private void passOn(Thread worker) {
+        worker.interrupt();
+        try {
+            if (!letGo.await(LONGEST_WAIT_SECONDS, TimeUnit.SECONDS)) {
+                worker.interrupt();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** The work is over: nothing is left to interrupt. */
+    void end() {
+        letGo.countDown();
+        try {
+            Runtime.getRuntime().removeShutdownHook(hook);
+        } catch (IllegalStateException e) {
+            // The virtual machine is ending already: that is what was watched for.
+        }
+    }
+}

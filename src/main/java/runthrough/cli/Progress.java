@@ -1,0 +1,75 @@
+package runthrough.cli;
+
+import java.io.PrintWriter;
+import java.time.Duration;
+import java.util.Map;
+import me.tongfei.progressbar.DelegatingProgressBarConsumer;
+import me.tongfei.progressbar.ProgressBar;
+import me.tongfei.progressbar.ProgressBarBuilder;
+import me.tongfei.progressbar.ProgressBarStyle;
+import org.jspecify.annotations.Nullable;
+import runthrough.study.StudyListener;
+
+/**
+ * A bar with the time left, on standard error. It appears at a terminal only, and only once a second has gone by; when it is
+ * closed nothing of it is left.
+ */
+final class Progress implements StudyListener, AutoCloseable {
+    private static final Duration PATIENCE = Duration.ofSeconds(1);
+    private static final int USUAL_WIDTH = 80;
+
+    private final PrintWriter err;
+    private final int width;
+    private final boolean isWanted;
+    private final long start = System.nanoTime();
+    private @Nullable ProgressBar bar;
+
+    Progress(Surroundings surroundings) {
+        err = surroundings.err();
+        isWanted = surroundings.terminal();
+        width = width(surroundings.environment());
+    }
+
+    private static int width(Map<String, String> environment) {
+        String columns = environment.getOrDefault("COLUMNS", "");
+        return columns.matches("[1-9][0-9]{1,3}") ? Integer.parseInt(columns) - 1 : USUAL_WIDTH - 1;
+    }
+
+    @Override
+    public void progress(int done, int total) {
+        if (!isWanted) {
+            return;
+        }
+        Duration elapsed = Duration.ofNanos(System.nanoTime() - start);
+        if (bar == null && elapsed.compareTo(PATIENCE) >= 0 && done < total) {
+            bar = bar(done, total, elapsed);
+        }
+        if (bar != null) {
+            bar.stepTo(done);
+        }
+    }
+
+    private ProgressBar bar(int done, int total, Duration elapsed) {
+        return new ProgressBarBuilder()
+                .setTaskName("Simulating")
+                .setInitialMax(total)
+                .startsFrom(done, elapsed)
+                .setStyle(ProgressBarStyle.ASCII)
+                .setUpdateIntervalMillis(200)
+                .setConsumer(new DelegatingProgressBarConsumer(this::print, width))
+                .clearDisplayOnFinish()
+                .build();
+    }
+
+    private void print(String text) {
+        err.print('\r' + text);
+        err.flush();
+    }
+
+    @Override
+    public void close() {
+        if (bar != null) {
+            bar.close();
+        }
+    }
+}

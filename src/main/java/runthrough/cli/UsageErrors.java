@@ -1,0 +1,64 @@
+package runthrough.cli;
+
+import java.io.PrintWriter;
+import java.util.Collection;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+import runthrough.scenario.source.Nearest;
+
+/** Tells what is wrong with a command line: in one line, with what was probably meant. */
+final class UsageErrors implements IParameterExceptionHandler {
+    /** How picocli begins when a converter refuses a value; what follows is the converter's own text. */
+    private static final String CONVERTER_SAYS = "Invalid value for ";
+
+    @Override
+    public int handleParseException(ParameterException failure, String[] args) {
+        CommandLine command = failure.getCommandLine();
+        PrintWriter err = command.getErr();
+        err.println(message(failure));
+        err.println("See " + command.getCommandSpec().qualifiedName() + " --help");
+        return ExitCode.BAD_INPUT;
+    }
+
+    private static String message(ParameterException failure) {
+        if (failure instanceof UnmatchedArgumentException unmatched
+                && !unmatched.getUnmatched().isEmpty()) {
+            return unmatched(
+                    unmatched.getUnmatched().get(0), failure.getCommandLine().getCommandSpec());
+        }
+        String message = String.valueOf(failure.getMessage());
+        ArgSpec argument = failure.getArgSpec();
+        if (argument != null && message.startsWith(CONVERTER_SAYS)) {
+            String name = argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel();
+            return name + " = " + message.substring(message.indexOf(": ") + 2);
+        }
+        return message;
+    }
+
+    private static String unmatched(String word, CommandSpec command) {
+        if (word.startsWith("-")) {
+            List<String> options = command.options().stream()
+                    .flatMap(option -> List.of(option.names()).stream())
+                    .toList();
+            String name = word.replaceFirst("=.*", "");
+            return name + " is not an option of " + command.qualifiedName() + "." + meant(name, options);
+        }
+        if (!command.subcommands().isEmpty()) {
+            Collection<String> commands = command.subcommands().keySet();
+            return word + " is not a command." + meant(word, commands);
+        }
+        return word + " is one argument too many for " + command.qualifiedName() + ".";
+    }
+
+    private static String meant(String word, Collection<String> known) {
+        return Nearest.to(word, known)
+                .map(nearest -> " Did you mean " + nearest + "?")
+                .orElse("");
+    }
+}

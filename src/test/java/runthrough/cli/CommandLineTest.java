@@ -1,0 +1,88 @@
+package runthrough.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What all commands have in common: help, version, and what is said of a mistyped command line. */
+class CommandLineTest {
+    @TempDir
+    private Path folder;
+
+    private Session session;
+
+    @BeforeEach
+    void writeScenario() {
+        session = new Session(folder).write("line.yaml", Session.LINE);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--version", "-V", "run --version", "check --version"})
+    void versionIsTheOneOfTheBuild(String args) {
+        Session.Done done = session.run(args.split(" "));
+
+        assertThat(done.code()).isZero();
+        assertThat(done.out().strip()).isEqualTo("Runthrough " + System.getProperty("project.version"));
+    }
+
+    @Test
+    void helpSaysWhatTheProgramIsForWithoutColoursInAPipe() {
+        Session.Done done = session.run("--help");
+
+        assertThat(done.code()).isZero();
+        assertThat(done.out())
+                .startsWith("Usage: runthrough")
+                .contains("run through its coil changes")
+                .doesNotContain("\u001B[");
+        assertThat(done.err()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"run", "check"})
+    void helpOfEveryCommandHasExamplesAndExitCodes(String command) {
+        Session.Done done = session.run(command, "--help");
+
+        assertThat(done.code()).isZero();
+        assertThat(done.out()).contains("Exit codes:", "Examples:", "runthrough " + command);
+    }
+
+    @Test
+    void noArgumentsPrintTheHelp() {
+        Session.Done done = session.run();
+
+        assertThat(done.code()).isZero();
+        assertThat(done.out()).startsWith("Usage: runthrough");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    --vresion                             | --vresion is not an option of runthrough. Did you mean --version?
+                    rnu line.yaml                         | rnu is not a command. Did you mean run?
+                    frobnicate                            | frobnicate is not a command.
+                    run line.yaml --replication=3         | --replication is not an option of runthrough run. Did you mean --replications?
+                    run line.yaml other.yaml              | other.yaml is one argument too many for runthrough run.
+                    run                                   | Missing required parameter: 'SCENARIO'
+                    run line.yaml --replications 0        | --replications = 0; must be a whole number from 1 to 100000
+                    run line.yaml --replications many     | --replications = many; must be a whole number from 1 to 100000
+                    run line.yaml --coil-changes 1.5      | --coil-changes = 1.5; must be a whole number from 1 to 1000000
+                    run line.yaml --seed -1               | --seed = -1; must be a whole number from 0 to 9007199254740991
+                    run line.yaml --threads 0             | --threads = 0; must be a whole number from 1 to 1024
+                    run line.yaml --results-in metirc     | --results-in = metirc; must be one of metric, us. Did you mean metric?
+                    run line.yaml --colour sometimes      | --colour = sometimes; must be one of auto, always, never
+                    """)
+    void mistypedCommandLineIsBadInput_andSaysWhatWasMeant(String args, String message) {
+        Session.Done done = session.run(args.strip().split(" +"));
+
+        assertThat(done.code()).isEqualTo(2);
+        assertThat(done.errLines()).hasSize(2).first().isEqualTo(message);
+        assertThat(done.errLines().get(1)).startsWith("See runthrough").endsWith(" --help");
+        assertThat(done.out()).isEmpty();
+        assertThat(session.files()).containsExactly("line.yaml");
+    }
+}
