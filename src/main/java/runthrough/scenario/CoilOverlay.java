@@ -15,21 +15,30 @@ final class CoilOverlay {
 
     private CoilOverlay() {}
 
-    /** {@code coil} over {@code defaults}; its own size wins over a default that gives the size in another way. */
+    /**
+     * {@code coil} over {@code defaults}. Its own size wins over a default that gives the size in another way; among the
+     * defaults a length or mass wins over diameters of which the outer one is not there.
+     */
     static Raw.Mapping over(List<Raw.Entry> defaults, Raw.Mapping coil) {
-        Set<String> own = coil.entries().stream().map(Raw.Entry::key).collect(Collectors.toSet());
-        boolean saysLengthOrMass = own.stream().anyMatch(BY_LENGTH_OR_MASS::contains);
-        boolean saysDiameters = own.stream().anyMatch(BY_DIAMETERS::contains);
+        Set<String> own = keys(coil.entries());
+        Set<String> shared = keys(defaults);
+        boolean ownLength = own.stream().anyMatch(BY_LENGTH_OR_MASS::contains);
+        boolean ownDiameters = own.stream().anyMatch(BY_DIAMETERS::contains);
+        boolean sharedLength =
+                shared.stream().anyMatch(BY_LENGTH_OR_MASS::contains) && !shared.contains(CoilKeys.OUTER.name());
         List<Raw.Entry> entries = new ArrayList<>(coil.entries());
         for (Raw.Entry entry : defaults) {
-            boolean isLengthOrMass = BY_LENGTH_OR_MASS.contains(entry.key());
-            boolean isDiameter = BY_DIAMETERS.contains(entry.key());
-            boolean isOverruled =
-                    (saysLengthOrMass && (isLengthOrMass || isDiameter)) || (saysDiameters && isLengthOrMass);
+            boolean isOverruled = BY_LENGTH_OR_MASS.contains(entry.key())
+                    ? ownLength || ownDiameters
+                    : BY_DIAMETERS.contains(entry.key()) && (ownLength || (sharedLength && !ownDiameters));
             if (!own.contains(entry.key()) && !isOverruled) {
                 entries.add(entry);
             }
         }
         return new Raw.Mapping(entries, coil.place());
+    }
+
+    private static Set<String> keys(List<Raw.Entry> entries) {
+        return entries.stream().map(Raw.Entry::key).collect(Collectors.toSet());
     }
 }

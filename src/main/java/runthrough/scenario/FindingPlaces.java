@@ -4,68 +4,43 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import runthrough.plant.Finding;
-import runthrough.plant.Supply;
 import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
 
 /**
  * Finds the line and column that a finding about the line is about: those of its key, or of the nearest part around it that
- * stands in the file.
+ * stands in the file; for a coil of a schedule those of its row.
+ *
+ * @param scenario the whole file
+ * @param coils where each kind of coil is described
  */
-final class FindingPlaces {
+record FindingPlaces(Raw scenario, List<Place> coils) {
 
-    private static final Pattern COIL = Pattern.compile("coils?(?:\\[(\\d+)])?(.*)");
-    private static final Pattern INDEX = Pattern.compile("\\[(\\d+)](.*)");
-    /** Findings count items from 0, people from 1. */
-    private static final Pattern ANY_INDEX = Pattern.compile("\\[(\\d+)]");
-
-    private final Raw scenario;
-    private final Supply supply;
-    private final List<Place> coils;
-
-    /**
-     * Places in one scenario.
-     *
-     * @param coils where each kind of coil is described
-     */
-    FindingPlaces(Raw scenario, Supply supply, List<Place> coils) {
-        this.scenario = scenario;
-        this.supply = supply;
-        this.coils = coils;
-    }
+    private static final Pattern SCHEDULED_COIL = Pattern.compile("coils\\.schedule\\[(\\d+)].*");
+    /** Items are counted from 1. */
+    private static final Pattern ITEM = Pattern.compile("\\[(\\d+)](.*)");
 
     /** Adds {@code finding} to {@code problems} with its place. */
     void tell(Finding finding, Problems problems) {
         Place place = place(finding.path());
+        // What was found reads "value; rule", or is a rule alone.
         String[] parts = finding.what().split("; ", 2);
         String value = parts.length == 2 ? parts[0] : "";
         String rule = parts[parts.length - 1];
-        String path = shown(finding.path());
         if (finding.severity() == Finding.Severity.ERROR) {
-            problems.error(place, path, value, rule, finding.remedy());
+            problems.error(place, finding.path(), value, rule, finding.remedy());
         } else {
-            problems.warning(place, path, value, rule, finding.remedy());
+            problems.warning(place, finding.path(), value, rule, finding.remedy());
         }
     }
 
     private Place place(String path) {
-        Matcher coil = COIL.matcher(path);
+        Matcher coil = SCHEDULED_COIL.matcher(path);
         if (coil.matches()) {
-            int index = coil.group(1) == null ? 0 : Integer.parseInt(coil.group(1));
-            return index < coils.size() ? coils.get(index) : scenario.place();
+            return coils.get(Integer.parseInt(coil.group(1)) - 1);
         }
         return place(scenario, path);
-    }
-
-    private String shown(String path) {
-        Matcher coil = COIL.matcher(path);
-        if (coil.matches() && supply instanceof Supply.Schedule) {
-            return "coil" + coil.group(2);
-        }
-        String counted =
-                ANY_INDEX.matcher(path).replaceAll(found -> "[" + (Integer.parseInt(found.group(1)) + 1) + "]");
-        return coil.matches() && supply instanceof Supply.Mix ? counted.replaceFirst("^coils", "coils.mix") : counted;
     }
 
     private static Place place(Raw raw, String path) {
@@ -81,11 +56,11 @@ final class FindingPlaces {
                 }
             }
         }
-        Matcher index = INDEX.matcher(path);
-        if (raw instanceof Raw.Sequence sequence && index.matches()) {
-            int item = Integer.parseInt(index.group(1));
-            if (item < sequence.items().size()) {
-                return place(sequence.items().get(item), index.group(2));
+        Matcher item = ITEM.matcher(path);
+        if (raw instanceof Raw.Sequence sequence && item.matches()) {
+            int number = Integer.parseInt(item.group(1));
+            if (number <= sequence.items().size()) {
+                return place(sequence.items().get(number - 1), item.group(2));
             }
         }
         return raw.place();

@@ -64,8 +64,7 @@ public final class ScenarioReader {
             return Optional.empty();
         }
         Brief brief = brief(scenario, found.get().supply());
-        FindingPlaces places =
-                new FindingPlaces(mapping, found.get().supply(), found.get().places());
+        FindingPlaces places = new FindingPlaces(mapping, found.get().places());
         LineCheck.check(brief).forEach(finding -> places.tell(finding, problems));
         return Optional.of(brief.line().practice().isOneStrip() ? withoutAccumulator(brief) : brief);
     }

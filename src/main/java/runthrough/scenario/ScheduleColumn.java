@@ -74,7 +74,8 @@ record ScheduleColumn(String header, Key<?> key, String unit) {
             String remedy = Nearest.to(name, names)
                     .map(nearest -> "Did you mean " + nearest + "?")
                     .orElse("Allowed columns are: " + String.join(", ", names) + ".");
-            problems.error(cell.place(), "", cell.text(), "is not a known column", remedy);
+            String rule = name.isEmpty() ? "the column has no name" : "is not a known column";
+            problems.error(cell.place(), "", cell.text(), rule, remedy);
             return Optional.empty();
         }
         return dimension(key.get())

@@ -50,7 +50,8 @@ public record Amount(Dimension dimension, Range range) implements Shape<Double> 
     @Override
     public String allowed() {
         String limits = dimension == Dimension.SHARE ? range.words("%", 100) : range.words("", 1);
-        return "a " + dimension.label() + " with its unit, " + limits;
+        String article = dimension == Dimension.ACCELERATION ? "an " : "a ";
+        return article + dimension.label() + " with its unit, " + limits;
     }
 
     @Override

@@ -16,7 +16,14 @@ public record Problem(String file, int line, int column, String path, String val
     private static final int LONGEST_VALUE = 60;
 
     static Problem at(Place place, String path, String value, String rule, String remedy) {
-        return new Problem(place.file(), place.line(), place.column(), path, printable(value), rule, remedy);
+        return new Problem(
+                place.file(),
+                place.line(),
+                place.column(),
+                printable(path),
+                shortened(printable(value)),
+                printable(rule),
+                printable(remedy));
     }
 
     /** One line: {@code tube-mill.yaml:14:13 accumulator.stroke = -9 m; must be more than 0 m. Give ...}. */
@@ -27,11 +34,14 @@ public record Problem(String file, int line, int column, String path, String val
         return where + (what.isEmpty() ? ": " : " " + what + "; ") + rule + ". " + remedy;
     }
 
-    /** On one line, of bounded length and without control characters, which might play tricks on a terminal. */
+    /** On one line and without control characters, which might play tricks on a terminal. */
     private static String printable(String text) {
-        String plain = text.strip().replaceAll("\\s+", " ").replaceAll("\\p{Cntrl}|\\p{Cf}", "?");
-        return plain.codePointCount(0, plain.length()) <= LONGEST_VALUE
-                ? plain
-                : plain.substring(0, plain.offsetByCodePoints(0, LONGEST_VALUE)) + "...";
+        return text.strip().replaceAll("\\s+", " ").replaceAll("\\p{Cntrl}|\\p{Cf}", "?");
+    }
+
+    private static String shortened(String text) {
+        return text.codePointCount(0, text.length()) <= LONGEST_VALUE
+                ? text
+                : text.substring(0, text.offsetByCodePoints(0, LONGEST_VALUE)) + "...";
     }
 }

@@ -63,7 +63,7 @@ public final class YamlText {
         } catch (YamlEngineException e) {
             throw new Fault(Place.whole(file.name()), "is not YAML", "The parser says: " + e.getMessage());
         }
-        if (root == null) {
+        if (root == null || (root instanceof Raw.Scalar scalar && scalar.text().isBlank())) {
             throw new Fault(
                     Place.whole(file.name()),
                     "is empty",

@@ -1,0 +1,105 @@
+package runthrough.scenario;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.apache.commons.text.WordUtils;
+import runthrough.quantity.Dimension;
+import runthrough.scenario.grammar.Key;
+import runthrough.scenario.grammar.Law;
+import runthrough.scenario.grammar.Section;
+import runthrough.scenario.grammar.Ways;
+
+/** What a scenario may say, for people: every section with its keys, their meaning, range, default and an example. */
+public final class ScenarioGuide {
+
+    private static final int WIDTH = 100;
+    private static final String INDENT = "      ";
+
+    private final StringBuilder out = new StringBuilder();
+    /** Section in which a key was listed first, by name and meaning, so that none is listed twice. */
+    private final Map<String, String> listed = new HashMap<>();
+
+    private ScenarioGuide() {}
+
+    /** The whole listing. */
+    public static String text() {
+        ScenarioGuide guide = new ScenarioGuide();
+        guide.introduction();
+        Law.listed().forEach(guide::section);
+        sections().values().forEach(guide::section);
+        return guide.out.toString();
+    }
+
+    /** Every section by its name, outer ones before those within. */
+    private static Map<String, Section> sections() {
+        Map<String, Section> sections = new LinkedHashMap<>();
+        collect(ScenarioKeys.SCENARIO, sections);
+        return sections;
+    }
+
+    private static void collect(Section section, Map<String, Section> sections) {
+        if (sections.putIfAbsent(section.name(), section) == null) {
+            section.keys().forEach(key -> key.shape().sections().forEach(inner -> collect(inner, sections)));
+        }
+    }
+
+    private void introduction() {
+        paragraph(
+                "",
+                "A scenario is a YAML file in UTF-8. A quantity is a number with its unit, such as 45 m/min;"
+                        + " decimals have a point. Metric and US customary units may be mixed. A # begins a comment.");
+        out.append("\nUnits\n");
+        for (Dimension dimension : Dimension.values()) {
+            if (dimension != Dimension.MASS_RATE) {
+                out.append(String.format("  %-14s%s%n", dimension.label(), dimension.unitList())
+                        .replace("\r\n", "\n"));
+            }
+        }
+    }
+
+    private void section(Section section) {
+        out.append('\n');
+        paragraph(
+                "",
+                section.name().isEmpty()
+                        ? "Top level: " + section.meaning()
+                        : section.name() + ": " + section.meaning());
+        TreeSet<String> elsewhere = new TreeSet<>();
+        for (Key<?> key : section.keys()) {
+            String home = listed.putIfAbsent(key.name() + "|" + key.meaning(), section.name());
+            if (home == null) {
+                key(key);
+            } else {
+                elsewhere.add(home);
+            }
+        }
+        elsewhere.forEach(home -> out.append("  and the keys of ").append(home).append('\n'));
+        for (Ways ways : section.ways()) {
+            paragraph("  ", (ways.required() ? "Give exactly one of: " : "Give at most one of: ") + ways.words() + ".");
+        }
+    }
+
+    private void key(Key<?> key) {
+        paragraph("  ", key.name() + ": " + key.meaning());
+        List<String> facts = new ArrayList<>(List.of(key.shape().allowed()));
+        if (key.need() == Key.Need.REQUIRED) {
+            facts.add("required");
+        } else if (!key.byDefault().isEmpty()) {
+            facts.add(key.need() == Key.Need.DEPENDS ? key.byDefault() : "default: " + key.byDefault());
+        }
+        if (!key.example().isEmpty()) {
+            facts.add("such as " + key.example());
+        }
+        paragraph(INDENT, String.join("; ", facts));
+    }
+
+    /** Adds {@code text}, wrapped and indented. */
+    private void paragraph(String indent, String text) {
+        String wrapped = WordUtils.wrap(text, WIDTH - indent.length(), "\n" + indent, false);
+        out.append(indent).append(wrapped).append('\n');
+    }
+}

@@ -1,0 +1,251 @@
+package runthrough.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import runthrough.plant.Coil;
+import runthrough.plant.CoilSize;
+import runthrough.plant.Distribution;
+import runthrough.plant.Supply;
+
+/** Schedules of coils in a CSV file. */
+class ScheduleReaderTest {
+
+    private static final String HEADER = "id,thickness [mm],width [mm],density [kg/m3],length [m]\n";
+
+    @TempDir
+    private Path folder;
+
+    private Written written = new Written(Path.of("."));
+
+    @BeforeEach
+    void writeIntoTheFolder() {
+        written = new Written(folder);
+    }
+
+    private String scenario(String csv, String defaults) {
+        written.file("coils.csv", csv);
+        return Written.without("coil") + "coils: {schedule: coils.csv" + defaults + "}\n";
+    }
+
+    private List<Coil> coils(String csv, String defaults) {
+        Supply supply = written.brief(scenario(csv, defaults)).line().supply();
+        assertThat(supply).isInstanceOf(Supply.Schedule.class);
+        return ((Supply.Schedule) supply).coils();
+    }
+
+    private List<String> refusal(String csv) {
+        return written.refusal(scenario(csv, ""));
+    }
+
+    @Test
+    void oneRowIsOneCoilInTheOrderOfTheFile() {
+        List<Coil> coils = coils(HEADER + "A1,2,240,7850,900\nA2,1.5,200,7850,1200.5\n", "");
+
+        assertThat(coils).extracting(Coil::name).containsExactly("A1", "A2");
+        assertThat(coils).extracting(Coil::thickness).containsExactly(0.002, 0.0015);
+        assertThat(coils)
+                .extracting(Coil::size)
+                .containsExactly(
+                        new CoilSize.ByLength(Distribution.constant(900)),
+                        new CoilSize.ByLength(Distribution.constant(1200.5)));
+    }
+
+    @Test
+    void columnsMayComeInAnyOrderAndUnit() {
+        String csv = """
+                process-speed [ft/min],mass [lb],density [lb/in3],width [in],thickness [in]
+                120,4000,0.2836,9.5,0.078
+                """;
+        Coil coil = coils(csv, "").get(0);
+
+        assertThat(coil.name()).isEqualTo("coil 1");
+        assertThat(coil.thickness()).isCloseTo(0.078 * 0.0254, within(1e-15));
+        assertThat(coil.size()).isEqualTo(new CoilSize.ByMass(Distribution.constant(4000 * 0.45359237)));
+        assertThat(coil.processSpeed().orElseThrow()).isCloseTo(0.6096, within(1e-15));
+    }
+
+    @Test
+    void whatARowDoesNotSayIsTakenFromTheDefaults() {
+        List<Coil> coils = coils(
+                "width [mm],length [m],outer-diameter [mm],head-crop [m]\n240,,,0.5\n200,800,,\n200,,1400,\n",
+                ", defaults: {thickness: 2 mm, density: 7850 kg/m3, length: 900 m, inner-diameter: 508 mm,"
+                        + " head-crop: 0.1 m}");
+
+        assertThat(coils).extracting(Coil::headCrop).containsExactly(0.5, 0.1, 0.1);
+        assertThat(coils.get(1).size()).isEqualTo(new CoilSize.ByLength(Distribution.constant(800)));
+        assertThat(coils.get(2).size()).isEqualTo(new CoilSize.ByDiameters(1.4, 0.508, 1));
+    }
+
+    @Test
+    void spacesCommentsEmptyLinesQuotesAndAByteOrderMarkDoNoHarm() {
+        List<Coil> coils = coils(
+                "\uFEFF# a day\r\n id , thickness [mm], width [mm],density [kg/m3],length [m]\r\n\r\n\"A, 1\", 2 ,240,7850,900\r\n",
+                "");
+
+        assertThat(coils).extracting(Coil::name).containsExactly("A, 1");
+        assertThat(coils).extracting(Coil::thickness).containsExactly(0.002);
+    }
+
+    @Test
+    void aBadNumberInLineThreeThousandIsShownThere() {
+        String rows = IntStream.rangeClosed(2, 4000)
+                .mapToObj(line -> "A" + line + ",2," + (line == 3000 ? "2 40" : "240") + ",7850,900\n")
+                .collect(Collectors.joining());
+
+        assertThat(refusal(HEADER + rows))
+                .containsExactly(
+                        "coils.csv:3000:9 width [mm] = 2 40; must be a plain number, since the header gives the"
+                                + " unit. Write it with a decimal point and nothing else, such as 12.5.");
+    }
+
+    @Test
+    void linesAreCountedAsAnEditorDoesAlsoBehindCommentsAndQuotedLines() {
+        assertThat(refusal("# one\n\n" + HEADER + "# four\n\"A\n1\",2,240,7850,900\nA2,2,x,7850,900\n"))
+                .singleElement()
+                .asString()
+                .startsWith("coils.csv:7:6 width [mm] = x; ");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=1+1", "=cmd()", "@A1", "1.5 mm", "NaN", "inf", "1.2.3", "0x2", "two", "1/2"})
+    void whatIsNotAPlainNumberIsRefused(String cell) {
+        assertThat(refusal(HEADER + "A1," + cell + ",240,7850,900\n"))
+                .singleElement()
+                .asString()
+                .startsWith("coils.csv:2:4 thickness [mm] = " + cell + "; must be a plain number");
+    }
+
+    @Test
+    void aDecimalCommaShowsAsOneCellTooMany() {
+        assertThat(refusal(HEADER + "A1,1,5,240,7850,900\n"))
+                .containsExactly("coils.csv:2:17 900; the row has more cells than the header has columns, 5. "
+                        + "Check the commas; a number has a decimal point.");
+        assertThat(refusal(HEADER + "A1,\"1,5\",240,7850,900\n"))
+                .singleElement()
+                .asString()
+                .startsWith("coils.csv:2:4 thickness [mm] = 1,5; must be a plain number");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        0    | must be more than 0 mm
+        -2   | must be more than 0 mm
+        2e12 | is beyond any strip line
+        """)
+    void aNumberOutOfRangeIsShownWithTheUnitOfItsColumn(String cell, String rule) {
+        assertThat(refusal(HEADER + "A1," + cell + ",240,7850,900\n"))
+                .singleElement()
+                .asString()
+                .startsWith("coils.csv:2:4 thickness = " + cell + " mm; " + rule);
+    }
+
+    @Test
+    void anEmptyCellWithoutADefaultIsMissing() {
+        assertThat(refusal(HEADER + "A1,2,,7850,900\n"))
+                .containsExactly("coils.csv:2:1 width; is missing; must be a length with its unit, more than 0. "
+                        + "Give the strip width, such as 240 mm.");
+        assertThat(refusal(HEADER + "A1,2,240,7850\n"))
+                .singleElement()
+                .asString()
+                .startsWith("coils.csv:2:1 ")
+                .contains("does not say the size of the coil");
+    }
+
+    @Test
+    void aMissingColumnIsToldOnceAndNotForEveryRow() {
+        assertThat(refusal("id,thickness [mm],density [kg/m3],length [m]\nA1,2,7850,900\nA2,2,7850,900\n"))
+                .containsExactly("coils.csv:1:1: the column width is missing. Add it, or give the value for all coils "
+                        + "under coils.defaults of the scenario.");
+        assertThat(refusal("thickness [mm],width [mm],density [kg/m3],outer-diameter [mm]\n2,240,7850,1400\n"))
+                .containsExactly("coils.csv:1:1: no column gives the size of the coil. "
+                        + "Add one of: length; mass; outer-diameter with inner-diameter.");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        thikness [mm] | is not a known column. Did you mean thickness?
+        colour        | is not a known column. Allowed columns are: id, name, thickness,
+        thickness     | the unit is missing; allowed are um, mm,
+        thickness []  | the unit is missing; allowed are um, mm,
+        thickness [kg]| [kg] is not a unit of length; allowed are um, mm,
+        thickness (mm)| is not a known column
+        winding-factor [mm] | this column has no unit. Write it as winding-factor.
+        ""            | the column has no name. Allowed columns are: id,
+        """)
+    void aHeaderThatIsNoneIsRefused(String header, String message) {
+        assertThat(refusal(HEADER.strip() + "," + header + "\nA1,2,240,7850,900,1\n"))
+                .singleElement()
+                .asString()
+                .startsWith("coils.csv:1:57")
+                .contains(message);
+    }
+
+    @Test
+    void aColumnGivenTwiceIsRefused() {
+        assertThat(refusal(HEADER.strip() + ",width [m]\nA1,2,240,7850,900,0.2\n"))
+                .containsExactly("coils.csv:1:57 width [m]; a second column of this name. Keep only one.");
+        assertThat(refusal(HEADER.strip() + ",name\nA1,2,240,7850,900,B\n"))
+                .singleElement()
+                .asString()
+                .contains("name; a second column of this name");
+    }
+
+    @Test
+    void aTableSeparatedBySemicolonsIsRecognised() {
+        assertThat(refusal("id;thickness [mm];width [mm]\nA1;2,0;240\n"))
+                .containsExactly("coils.csv:1:1 id;thickness [mm];width [mm]; the columns are not separated by commas. "
+                        + "Save the table as CSV with commas between columns and decimal points in numbers.");
+    }
+
+    @Test
+    void aTableWithoutRowsIsRefused() {
+        assertThat(refusal("")).containsExactly("coils.csv: is empty. Give a header and one row for each coil.");
+        assertThat(refusal(HEADER)).containsExactly("coils.csv: has no rows. Give one row for each coil.");
+    }
+
+    @Test
+    void aQuoteThatIsNeverClosedIsShown() {
+        assertThat(refusal(HEADER + "A1,2,240,7850,900\n\"A2,2,240,7850,900\n"))
+                .containsExactly("coils.csv:2:1: is not CSV from here on. Check quotes: each needs its closing one.");
+    }
+
+    @Test
+    void aScheduleThatIsNotThereIsAnsweredWithTheNearestFile() {
+        written.file("coils.csv", HEADER);
+
+        assertThat(written.refusal(Written.without("coil") + "coils: {schedule: coil.csv}\n"))
+                .containsExactly("coil.csv: there is no such file. Did you mean coils.csv?");
+    }
+
+    @Test
+    void problemsOfScenarioAndScheduleAreToldTogether() {
+        written.file("coils.csv", HEADER + "A1,2,x,7850,900\n");
+
+        assertThat(written.refusal(Written.without("coil").replace("target: 90 %", "target: 900 %")
+                        + "coils: {schedule: coils.csv}\n"))
+                .hasSize(2)
+                .anyMatch(problem -> problem.startsWith("coils.csv:2:6 width [mm] = x"))
+                .anyMatch(problem -> problem.startsWith("line.yaml:7:34 run.target = 900 %"));
+    }
+
+    @Test
+    void aFindingAboutACoilIsShownAtItsRow() {
+        assertThat(written.refusal(
+                        scenario(HEADER + "A1,2,240,7850,900\nA2,2,240,7850,1\n", ", defaults: {head-crop: 2 m}")))
+                .singleElement()
+                .asString()
+                .startsWith(
+                        "coils.csv:3:1 coils.schedule[2] = -1 m of usable strip; must be more than 0 after its crops");
+    }
+}
