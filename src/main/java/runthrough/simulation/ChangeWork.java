@@ -1,6 +1,7 @@
 package runthrough.simulation;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
@@ -27,7 +28,9 @@ final class ChangeWork {
     private final int uncoilers;
     private final boolean single;
     private final Reject reject;
-    private final MRG32k3a rejectStream;
+    /** Present where chance decides on rejects. */
+    private final @Nullable MRG32k3a rejectStream;
+
     private final WorkSequence prepare;
     private final WorkSequence redoPrepare;
     private final WorkSequence tail;
@@ -61,7 +64,7 @@ final class ChangeWork {
         uncoilers = line.entry().uncoilers();
         single = change.crew() == 1;
         reject = rethreads ? new Reject.Never() : change.reject();
-        rejectStream = streams.stream(Source.REJECT);
+        rejectStream = reject instanceof Reject.Chance ? streams.stream(Source.REJECT) : null;
         WorkQueue prepareList = new WorkQueue(WorkList.PREPARE, change.prepare(), streams);
         List<WorkElement> joinWork = rethreads ? List.of(rethreading(change.rethread())) : change.join();
         prepare = new WorkSequence(prepareList, agenda, recorder, this::coilPrepared);
@@ -173,7 +176,7 @@ final class ChangeWork {
     }
 
     private boolean isRejected() {
-        if (reject instanceof Reject.Chance chance) {
+        if (reject instanceof Reject.Chance chance && rejectStream != null) {
             return rejectStream.nextDouble() < chance.p();
         }
         return reject instanceof Reject.Every every && pass == 1 && running % every.n() == 0;

@@ -1,6 +1,7 @@
 package runthrough.simulation;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import runthrough.plant.Coil;
 import runthrough.plant.Line;
 import runthrough.plant.Supply;
@@ -13,9 +14,11 @@ import umontreal.ssj.rng.MRG32k3a;
 final class CoilFeed {
     private final List<Coil> kinds;
     private final double[] cumulativeWeight;
-    private final boolean repeats;
-    private final MRG32k3a choice;
-    private final MRG32k3a size;
+    /** Absent where coils come in turn. */
+    private final @Nullable MRG32k3a choice;
+    /** Absent where the coils of each kind are all alike. */
+    private final @Nullable MRG32k3a size;
+
     private final int[] kind;
     private final double[] sizeDraw;
     private final int mask;
@@ -25,9 +28,9 @@ final class CoilFeed {
     CoilFeed(Line line, Streams streams, int lookAhead) {
         kinds = line.coils();
         cumulativeWeight = line.supply() instanceof Supply.Mix mix ? cumulate(mix) : new double[0];
-        repeats = cumulativeWeight.length == 0;
-        choice = streams.stream(Source.COIL_CHOICE);
-        size = streams.stream(Source.COIL_SIZE);
+        choice = cumulativeWeight.length > 0 ? streams.stream(Source.COIL_CHOICE) : null;
+        boolean alike = kinds.stream().allMatch(coil -> coil.size().isConstant());
+        size = alike ? null : streams.stream(Source.COIL_SIZE);
         int window = Integer.highestOneBit(lookAhead + 4) * 2;
         kind = new int[window];
         sizeDraw = new double[window];
@@ -75,8 +78,8 @@ final class CoilFeed {
     private void drawUpTo(int number) {
         while (drawn < number) {
             drawn++;
-            kind[drawn & mask] = repeats ? (drawn - 1) % kinds.size() : choose(choice.nextDouble());
-            sizeDraw[drawn & mask] = size.nextDouble();
+            kind[drawn & mask] = choice == null ? (drawn - 1) % kinds.size() : choose(choice.nextDouble());
+            sizeDraw[drawn & mask] = size == null ? 0 : size.nextDouble();
         }
     }
 

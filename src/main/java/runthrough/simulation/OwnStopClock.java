@@ -16,10 +16,10 @@ final class OwnStopClock {
     OwnStopClock(
             Optional<OwnStops> stops, Agenda agenda, Steps steps, Streams streams, Runnable onDue, Runnable onEnd) {
         this.agenda = agenda;
-        running = stops.map(own ->
-                        new Sampler("time between own stops", own.runningTime(), streams.stream(Source.OWN_RUNNING)))
+        running = stops.map(
+                        own -> new Sampler("time between own stops", own.runningTime(), streams, Source.OWN_RUNNING))
                 .orElse(null);
-        standing = stops.map(own -> new Sampler("own stop", own.standingTime(), streams.stream(Source.OWN_STANDING)))
+        standing = stops.map(own -> new Sampler("own stop", own.standingTime(), streams, Source.OWN_STANDING))
                 .orElse(null);
         due = steps.timer("own stop due", Motion.OWN_STOP_ORDER, onDue);
         ends = steps.timer("own stop ends", Motion.TIMER_ORDER, onEnd);

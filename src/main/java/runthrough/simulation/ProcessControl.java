@@ -51,8 +51,7 @@ final class ProcessControl {
         up = line.startingAcceleration();
         down = line.stoppingDeceleration();
         slowedSpeed = line.process().slowing().map(Slowing::speed).orElse(Double.POSITIVE_INFINITY);
-        restartDelay =
-                new Sampler("restart delay", line.process().restartDelay(), streams.stream(Source.RESTART_DELAY));
+        restartDelay = new Sampler("restart delay", line.process().restartDelay(), streams, Source.RESTART_DELAY);
         restart = steps.timer("restart after delay", Motion.TIMER_ORDER, this::letGo);
         ownStopClock = new OwnStopClock(
                 line.process().ownStops(), agenda, steps, streams, this::beginOwnStop, this::endOwnStop);

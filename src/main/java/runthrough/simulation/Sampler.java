@@ -1,23 +1,23 @@
 package runthrough.simulation;
 
+import org.jspecify.annotations.Nullable;
 import runthrough.plant.Distribution;
 import umontreal.ssj.rng.MRG32k3a;
 
-/** Draws from one law with one stream, by inversion: one uniform number a draw, none where every draw is the same. */
+/** Draws from one law by inversion: one uniform number a draw from a stream of its own, none where every draw is the same. */
 final class Sampler {
     private final String name;
     private final Distribution law;
-    private final MRG32k3a stream;
-    private final boolean constant;
     private final double value;
+    private final @Nullable MRG32k3a stream;
     private long draws;
 
-    Sampler(String name, Distribution law, MRG32k3a stream) {
+    /** A sampler of {@code law} for the source of randomness {@code source}. */
+    Sampler(String name, Distribution law, Streams streams, int source) {
         this.name = name;
         this.law = law;
-        this.stream = stream;
-        this.constant = law.isConstant();
-        this.value = constant ? law.mean() : 0;
+        value = law.lowest();
+        stream = law.isConstant() ? null : streams.stream(source);
     }
 
     /**
@@ -27,7 +27,7 @@ final class Sampler {
      */
     double next() {
         draws++;
-        double drawn = constant ? value : law.quantile(stream.nextDouble());
+        double drawn = stream == null ? value : law.quantile(stream.nextDouble());
         if (!(drawn >= 0)) {
             throw new SimulationException("draw " + draws + " of '" + name + "' is " + drawn
                     + ", below 0; its shift takes it there. Give a smaller shift");

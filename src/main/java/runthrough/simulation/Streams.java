@@ -11,34 +11,36 @@ import umontreal.ssj.util.ArithmeticMod;
  * substreams", Operations Research 50(6), 2002. A source keeps its number when others come or go, so that variants of a
  * line compared under the same seed see the same luck. The seed is spread over the generator's six numbers by the SplitMix64
  * mixer (Steele, Lea, Flood, OOPSLA 2014; constants from memory); seed 0 is the generator's published default state.
+ *
+ * <p>The matrices of the jumps are worked out once for all: making a stream must be cheap beside a short replication.
  */
 final class Streams {
     private static final double M1 = 4294967087.0;
     private static final double M2 = 4294944443.0;
     private static final long DEFAULT_STATE = 12345;
-    private static final int STREAM_LOG = 127;
-    private static final int REPLICATION_LOG = 76;
     private static final double[][] STEP1 = {{0, 1, 0}, {0, 0, 1}, {-810728, 1403580, 0}};
     private static final double[][] STEP2 = {{0, 1, 0}, {0, 0, 1}, {-1370589, 0, 527612}};
+    private static final double[][][] SOURCE1 = jumps(STEP1, 127, M1);
+    private static final double[][][] SOURCE2 = jumps(STEP2, 127, M2);
+    private static final double[][][] REPLICATION1 = jumps(STEP1, 76, M1);
+    private static final double[][][] REPLICATION2 = jumps(STEP2, 76, M2);
 
-    private final double[][] replication1;
-    private final double[][] replication2;
-    private final double[] start1;
-    private final double[] start2;
+    private final double[] start1 = new double[3];
+    private final double[] start2 = new double[3];
 
     /** Streams of {@code seed} for replication {@code index}, from 0. */
     Streams(long seed, int index) {
-        start1 = new double[3];
-        start2 = new double[3];
         spread(seed);
-        replication1 = jump(STEP1, REPLICATION_LOG, index, M1);
-        replication2 = jump(STEP2, REPLICATION_LOG, index, M2);
+        advance(start1, REPLICATION1, index, M1);
+        advance(start2, REPLICATION2, index, M2);
     }
 
     /** The stream of source {@code number}, {@code >= 0}. */
     MRG32k3a stream(int number) {
-        double[] state1 = times(replication1, times(jump(STEP1, STREAM_LOG, number, M1), start1, M1), M1);
-        double[] state2 = times(replication2, times(jump(STEP2, STREAM_LOG, number, M2), start2, M2), M2);
+        double[] state1 = start1.clone();
+        double[] state2 = start2.clone();
+        advance(state1, SOURCE1, number, M1);
+        advance(state2, SOURCE2, number, M2);
         // The constructor takes its state from a shared field, in a race between threads; setSeed replaces it whole.
         MRG32k3a stream = new MRG32k3a();
         stream.setSeed(new long[] {
@@ -68,18 +70,22 @@ final class Streams {
         return z ^ (z >>> 31);
     }
 
-    /** The matrix of {@code times 2^log} steps. */
-    private static double[][] jump(double[][] step, int log, int times, double modulus) {
-        double[][] far = new double[3][3];
-        ArithmeticMod.matTwoPowModM(step, far, modulus, log);
-        double[][] result = new double[3][3];
-        ArithmeticMod.matPowModM(far, result, modulus, times);
-        return result;
+    /** The matrices of {@code 2^log, 2^(log + 1), ...} steps, one for each bit of a positive int. */
+    private static double[][][] jumps(double[][] step, int log, double modulus) {
+        double[][][] jumps = new double[Integer.SIZE - 1][3][3];
+        ArithmeticMod.matTwoPowModM(step, jumps[0], modulus, log);
+        for (int bit = 1; bit < jumps.length; bit++) {
+            ArithmeticMod.matMatModM(jumps[bit - 1], jumps[bit - 1], jumps[bit], modulus);
+        }
+        return jumps;
     }
 
-    private static double[] times(double[][] matrix, double[] state, double modulus) {
-        double[] result = new double[3];
-        ArithmeticMod.matVecModM(matrix, state, result, modulus);
-        return result;
+    /** Advances {@code state} by {@code times} the first of the jumps. */
+    private static void advance(double[] state, double[][][] jumps, int times, double modulus) {
+        for (int bit = 0; times >> bit > 0; bit++) {
+            if ((times >> bit & 1) == 1) {
+                ArithmeticMod.matVecModM(jumps[bit], state, state, modulus);
+            }
+        }
     }
 }

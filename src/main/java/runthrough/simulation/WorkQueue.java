@@ -2,6 +2,7 @@ package runthrough.simulation;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.simulation.WorkRecord.WorkList;
@@ -15,14 +16,16 @@ final class WorkQueue {
     WorkQueue(WorkList list, List<WorkElement> elements, Streams streams) {
         this.list = list;
         items = IntStream.range(0, elements.size())
-                .mapToObj(i -> new Item(
-                        elements.get(i),
-                        new Sampler(
-                                elements.get(i).name(),
-                                elements.get(i).time().drawn(),
-                                streams.stream(Source.duration(list, i))),
-                        streams.stream(Source.chance(list, i))))
+                .mapToObj(i -> item(elements.get(i), i, streams))
                 .toArray(Item[]::new);
+    }
+
+    private Item item(WorkElement element, int index, Streams streams) {
+        boolean leftToChance = element.occurrence() instanceof Occurrence.Chance;
+        return new Item(
+                element,
+                new Sampler(element.name(), element.time().drawn(), streams, Source.duration(list, index)),
+                leftToChance ? streams.stream(Source.chance(list, index)) : null);
     }
 
     WorkList list() {
@@ -43,7 +46,10 @@ final class WorkQueue {
         if (occurrence instanceof Occurrence.Every every) {
             return change % every.n() == 0;
         }
-        return !(occurrence instanceof Occurrence.Chance chance) || item.chance.nextDouble() < chance.p();
+        if (occurrence instanceof Occurrence.Chance chance && item.chance != null) {
+            return item.chance.nextDouble() < chance.p();
+        }
+        return true;
     }
 
     /** How long element {@code index} takes this time (s), the wider of the two strips being {@code width} (m). */
@@ -52,5 +58,7 @@ final class WorkQueue {
         return item.element.time().duration(item.time.next(), width);
     }
 
-    private record Item(WorkElement element, Sampler time, MRG32k3a chance) {}
+    /** An element, and what it draws from; {@code chance} only where chance decides whether it is done. */
+    private record Item(
+            WorkElement element, Sampler time, @Nullable MRG32k3a chance) {}
 }
