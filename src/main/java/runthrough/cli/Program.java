@@ -16,7 +16,10 @@ final class Program {
         this.surroundings = surroundings;
         this.commandLine = new CommandLine(new RunthroughCommand())
                 .addSubcommand(new RunCommand(surroundings))
-                .addSubcommand(new CheckCommand(surroundings));
+                .addSubcommand(new CheckCommand(surroundings))
+                .addSubcommand(new KeysCommand(surroundings))
+                .addSubcommand(new SchemaCommand(surroundings))
+                .addSubcommand(new CompletionCommand(surroundings));
         addCommonOptions(commandLine);
         commandLine.getSubcommands().values().forEach(Program::addCommonOptions);
         configure();

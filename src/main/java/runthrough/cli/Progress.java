@@ -50,7 +50,7 @@ final class Progress implements StudyListener, AutoCloseable {
     }
 
     private ProgressBar bar(int done, int total, Duration elapsed) {
-        return new ProgressBarBuilder()
+        ProgressBar begun = new ProgressBarBuilder()
                 .setTaskName("Simulating")
                 .setInitialMax(total)
                 .startsFrom(done, elapsed)
@@ -59,6 +59,7 @@ final class Progress implements StudyListener, AutoCloseable {
                 .setConsumer(new DelegatingProgressBarConsumer(this::print, width))
                 .clearDisplayOnFinish()
                 .build();
+        return begun.setExtraMessage("gone / left");
     }
 
     private void print(String text) {

@@ -19,9 +19,9 @@ import picocli.CommandLine.Spec;
         },
         footerHeading = "%nExamples:%n",
         footer = {
-            "  runthrough run scenarios/tube-line.yaml      simulate it, print the verdict, write a report",
-            "  runthrough check scenarios/*.yaml            read and check only",
-            "  runthrough run --help                        what run understands"
+            "  runthrough run scenarios/tube-line.yaml   simulate, print the verdict, report",
+            "  runthrough check scenarios/*.yaml         read and check only",
+            "  runthrough run --help                     what run understands"
         })
 final class RunthroughCommand implements Runnable {
 

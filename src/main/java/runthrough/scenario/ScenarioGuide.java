@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.text.WordUtils;
 import runthrough.quantity.Dimension;
 import runthrough.scenario.grammar.Key;
@@ -32,6 +35,27 @@ public final class ScenarioGuide {
         Law.listed().forEach(guide::section);
         sections().values().forEach(guide::section);
         return guide.out.toString();
+    }
+
+    /** The names of all parts of the listing, in its order: those of the sections, and "units". */
+    public static List<String> names() {
+        return parts().map(ScenarioGuide::name).toList();
+    }
+
+    /** What the listing says of {@code name} and of the sections within it; empty when there is no such part. */
+    public static String text(String name) {
+        return parts().filter(part -> name(part).equals(name) || name(part).startsWith(name + "."))
+                .collect(Collectors.joining("\n"));
+    }
+
+    /** The paragraphs of the listing but for the introduction, each with its line end. */
+    private static Stream<String> parts() {
+        return Stream.of(text().split("\n(?=\n)")).skip(1).map(part -> part.strip() + "\n");
+    }
+
+    private static String name(String part) {
+        String heading = part.lines().findFirst().orElse("").replaceAll(":.*", "");
+        return heading.toLowerCase(Locale.ROOT);
     }
 
     /** Every section by its name, outer ones before those within. */

@@ -44,12 +44,21 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"run", "check"})
+    @ValueSource(strings = {"run", "check", "keys", "schema", "completion"})
     void helpOfEveryCommandHasExamplesAndExitCodes(String command) {
         Session.Done done = session.run(command, "--help");
 
         assertThat(done.code()).isZero();
         assertThat(done.out()).contains("Exit codes:", "Examples:", "runthrough " + command);
+    }
+
+    @Test
+    void helpFitsATerminalOf80Columns() {
+        assertThat(session.run("--help").out().lines())
+                .allSatisfy(
+                        line -> assertThat(line).hasSizeLessThanOrEqualTo(80).doesNotStartWith("write"));
+        assertThat(session.run("run", "--help").out().lines())
+                .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
     }
 
     @Test

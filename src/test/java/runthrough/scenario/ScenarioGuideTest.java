@@ -73,6 +73,19 @@ class ScenarioGuideTest {
     }
 
     @Test
+    void aPartComesWithThoseWithinIt() {
+        assertThat(ScenarioGuide.names()).contains("units", "top level", "process", "process.own-stops", "run");
+        assertThat(ScenarioGuide.text("process"))
+                .startsWith("process: ")
+                .contains("\n\nprocess.own-stops: ")
+                .doesNotContain("coil-change");
+        assertThat(ScenarioGuide.text("process.slowing"))
+                .startsWith("process.slowing: ")
+                .doesNotContain("\n\n");
+        assertThat(ScenarioGuide.text("proces")).isEmpty();
+    }
+
+    @Test
     void noLineIsWiderThanATerminal() {
         assertThat(GUIDE.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }

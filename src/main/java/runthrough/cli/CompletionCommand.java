@@ -1,0 +1,37 @@
+package runthrough.cli;
+
+import java.util.concurrent.Callable;
+import picocli.AutoComplete;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** Prints the script that lets a shell complete commands and options. */
+@Command(
+        name = "completion",
+        description = "Prints a script with which bash or zsh completes commands and options.",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS},
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  alias runthrough='java -jar /path/to/runthrough.jar'",
+            "  source <(runthrough completion)              both lines belong into .bashrc or .zshrc"
+        })
+final class CompletionCommand implements Callable<Integer> {
+    private final Surroundings surroundings;
+
+    @Spec
+    private CommandSpec spec;
+
+    CompletionCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() {
+        CommandSpec program = spec.root();
+        surroundings.out().print(AutoComplete.bash(program.name(), program.commandLine()));
+        surroundings.out().flush();
+        return ExitCode.DONE;
+    }
+}

@@ -1,0 +1,77 @@
+package runthrough.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import runthrough.scenario.ScenarioGuide;
+import runthrough.scenario.ScenarioSchema;
+
+/** The commands that describe: what a scenario may say, and what the commands are. */
+class DescribingCommandsTest {
+    @TempDir
+    private Path folder;
+
+    private Session session;
+
+    @BeforeEach
+    void open() {
+        session = new Session(folder);
+    }
+
+    @Test
+    void keysListsAllThatAScenarioMaySay() {
+        Session.Done done = session.run("keys");
+
+        assertThat(done.code()).isZero();
+        assertThat(done.out()).isEqualTo(ScenarioGuide.text());
+    }
+
+    @Test
+    void keysListsOneSection() {
+        Session.Done done = session.run("keys", "accumulator");
+
+        assertThat(done.code()).isZero();
+        assertThat(done.out())
+                .startsWith("accumulator: ")
+                .contains("stroke: the carriage travel")
+                .doesNotContain("\nprocess");
+    }
+
+    @Test
+    void mistypedSectionComesWithTheNearestOne() {
+        Session.Done done = session.run("keys", "acumulator");
+
+        assertThat(done.code()).isEqualTo(2);
+        assertThat(done.out()).isEmpty();
+        assertThat(done.err())
+                .isEqualToIgnoringNewLines("acumulator is not a section of a scenario. Did you mean accumulator?");
+        assertThat(session.run("keys", "frobnicate").err())
+                .contains("There are: units, random quantity, top level, coil,");
+    }
+
+    @Test
+    void schemaIsPrintedAsItIsShipped() {
+        Session.Done done = session.run("schema");
+
+        assertThat(done.code()).isZero();
+        assertThat(done.out()).isEqualTo(ScenarioSchema.text());
+    }
+
+    @Test
+    void completionIsAScriptThatKnowsCommandsOptionsAndWords() {
+        Session.Done done = session.run("completion");
+
+        assertThat(done.code()).isZero();
+        assertThat(done.out())
+                .startsWith("#!/usr/bin/env bash")
+                .contains(
+                        "complete -F _complete_runthrough",
+                        "--require-target",
+                        "\"metric\" \"us\"",
+                        "process.own-stops");
+        assertThat(done.err()).isEmpty();
+    }
+}
