@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import runthrough.plant.Coil;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
+import runthrough.plant.Practice;
 
 /**
  * What a coil change takes from an accumulator, in closed form, for coils of one kind at one rated process speed V. The
@@ -40,7 +41,12 @@ public record ClosedForms(
                 line.accumulator().reserve(),
                 line.accumulator().fillRateLimit(),
                 line.process().deceleration(),
-                coil.meanUsableLength() - line.change().reject().meanExtraPasses() * crops);
+                coil.meanUsableLength() - extraPasses(line) * crops);
+    }
+
+    /** How often per coil change a joint is made again; without a joiner there is none to be rejected. */
+    static double extraPasses(Line line) {
+        return line.practice() == Practice.RETHREAD ? 0 : line.change().reject().meanExtraPasses();
     }
 
     private double speed() {

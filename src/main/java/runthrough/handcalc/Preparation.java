@@ -17,6 +17,8 @@ import runthrough.plant.Line;
  *       begun, and the tail work waits: {@code p}. With one uncoiler and {@code p = 0} the tail work is done first, and all
  *       of the preparing is waited for: 0.
  *   <li>One person, two uncoilers or more, {@code p = 0}: what is left of a cycle beside the work of the joint: {@code K - W}.
+ *       The same where preparing takes longer than that, whatever p: then the person is never idle when an uncoiler is
+ *       freed, and begins to prepare when a joint is released.
  * </ul>
  *
  * What preparing takes beyond that, the joint waits for. Waiting lengthens the joint time; with two uncoilers or more it may
@@ -55,7 +57,7 @@ public record Preparation(Rule rule, double needed, double withoutWaiting, doubl
         boolean alone = line.change().crew() == 1;
         boolean single = line.entry().uncoilers() == 1;
         Rule rule = alone
-                ? single || leaving > 0 ? Rule.UNTIL_TAIL_STOPS : Rule.BETWEEN_JOINTS
+                ? single || (leaving > 0 && needed <= cycle - work) ? Rule.UNTIL_TAIL_STOPS : Rule.BETWEEN_JOINTS
                 : single ? Rule.UNTIL_TAIL_WORK_DONE : Rule.WHOLE_CYCLE;
         double time = Math.max(
                 0,

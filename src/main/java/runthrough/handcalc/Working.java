@@ -38,9 +38,7 @@ final class Working {
     private void work() {
         workWorking.givens();
         Term usable = givenWorking.usable(
-                lineCase.coil(),
-                line.change().reject().meanExtraPasses(),
-                lineCase.forms().usable());
+                lineCase.coil(), ClosedForms.extraPasses(line), lineCase.forms().usable());
         if (lineCase.isOneStrip()) {
             Term work = jointWork();
             Standstill standstill = lineCase.standstill();

@@ -1,0 +1,336 @@
+package runthrough.handcalc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import runthrough.plant.Accumulator;
+import runthrough.plant.Coil;
+import runthrough.plant.CoilChange;
+import runthrough.plant.CoilChange.Reject;
+import runthrough.plant.CoilSize;
+import runthrough.plant.Distribution;
+import runthrough.plant.Entry;
+import runthrough.plant.Finding;
+import runthrough.plant.Line;
+import runthrough.plant.LineBuilder;
+import runthrough.plant.LineCheck;
+import runthrough.plant.Practice;
+import runthrough.plant.ProcessSection;
+import runthrough.plant.RunPlan;
+import runthrough.plant.StorageForm;
+import runthrough.plant.Supply;
+import runthrough.plant.WorkElement;
+import runthrough.plant.WorkElement.Occurrence;
+import runthrough.plant.WorkElement.WorkTime;
+import runthrough.simulation.ChangeRecord;
+import runthrough.simulation.Detail;
+import runthrough.simulation.LineSimulator;
+import runthrough.simulation.Outcome;
+
+/**
+ * Simulation and closed forms are two ways to the same numbers: over random lines without chance, each named by its seed, they
+ * must agree to 1e-9.
+ */
+class SimulationAgreementTest {
+
+    private static final double TOLERANCE = 1e-9;
+    private static final int CHANGES = 40;
+    /** At first people prepare all coils that have room, which may make the first joints wait. */
+    private static final int SETTLED = 35;
+
+    private static List<ChangeRecord> simulate(Line line) {
+        return simulate(line, CHANGES);
+    }
+
+    private static List<ChangeRecord> simulate(Line line, int changes) {
+        RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(changes), 0, 1, 1, 0.9);
+        return new LineSimulator(line, plan).run(0, Detail.CHANGES).changes();
+    }
+
+    /** A line of which the process may or may not run through. */
+    private static Line lineWithAccumulator(RandomForms random) {
+        ClosedForms forms = random.forms();
+        double longest =
+                Math.min(forms.longestJoint(), forms.longestRefilledJoint().orElseThrow());
+        double work = random.between(0, 1.2) * Math.max(1, longest);
+        Line line = new Line(
+                new Supply.Repeated(coil(random, forms.usable())),
+                entry(random, forms),
+                new Accumulator(
+                        new StorageForm.Direct(forms.capacity()),
+                        forms.fillRateLimit(),
+                        forms.reserve(),
+                        Double.POSITIVE_INFINITY),
+                ProcessSection.running(forms.entry().speed(), random.acceleration(), forms.processDeceleration()),
+                change(random, work, Math.max(10, forms.coilRun() - work)),
+                Practice.JOIN_WITH_ACCUMULATOR,
+                Optional.empty());
+        return isSound(line) ? line : lineWithAccumulator(random);
+    }
+
+    /** A line of which every coil change stops the process. */
+    private static Line lineOfOneStrip(RandomForms random) {
+        ClosedForms forms = random.forms();
+        double deceleration = random.acceleration();
+        double work = random.between(1, 900);
+        boolean rethreads = random.chance(0.5);
+        Line line = new Line(
+                new Supply.Repeated(coil(random, forms.usable())),
+                entry(random, forms),
+                Accumulator.none(),
+                new ProcessSection(
+                        forms.entry().speed(),
+                        random.acceleration(),
+                        deceleration,
+                        Double.NaN,
+                        Distribution.constant(random.chance(0.5) ? 0 : random.between(1, 90)),
+                        Optional.empty(),
+                        Optional.empty(),
+                        0,
+                        0),
+                change(random, work, forms.coilRun() + work),
+                rethreads ? Practice.RETHREAD : Practice.JOIN_WITHOUT_ACCUMULATOR,
+                Optional.empty());
+        return isSound(line) ? line : lineOfOneStrip(random);
+    }
+
+    private static boolean isSound(Line line) {
+        return LineCheck.check(line).stream().noneMatch(Finding::isError);
+    }
+
+    private static Coil coil(RandomForms random, double usable) {
+        double headCrop = random.chance(0.5) ? 0 : random.between(0, 2);
+        double tailCrop = random.chance(0.5) ? 0 : random.between(0, 2);
+        return new Coil(
+                "coil",
+                random.between(0.0003, 0.006),
+                random.between(0.1, 2),
+                7850,
+                new CoilSize.ByLength(Distribution.constant(usable + headCrop + tailCrop)),
+                headCrop,
+                tailCrop,
+                OptionalDouble.empty());
+    }
+
+    private static Entry entry(RandomForms random, ClosedForms forms) {
+        StopAndGo strip = forms.entry();
+        double path = random.chance(0.5) ? 0 : random.between(0, 3) * strip.runOutLength();
+        return new Entry(
+                random.upTo(3), forms.topSpeed(), strip.acceleration(), strip.deceleration(), strip.creep(), path);
+    }
+
+    /** Work that takes about {@code work} seconds a joint; with rejects it is half of it, done twice. */
+    private static CoilChange change(RandomForms random, double work, double timeToPrepare) {
+        boolean rejected = random.chance(0.2);
+        double once = rejected ? work / 2 : work;
+        double prepare = random.chance(0.5)
+                ? random.between(0, 0.2) * once
+                : random.between(0, random.chance(0.9) ? 0.8 : 1.4) * timeToPrepare;
+        WorkElement weld = new WorkElement(
+                "weld",
+                new WorkTime.Travel(random.between(5, 20) / (once + 1), Distribution.constant(0)),
+                new Occurrence.Always(),
+                random.chance(0.8));
+        return new CoilChange(
+                random.upTo(2),
+                List.of(LineBuilder.timed("load", prepare / 2), again("open", prepare / 2, random.chance(0.1))),
+                List.of(again("shear", random.between(0, 0.3) * once, random.chance(0.8))),
+                List.of(again("fit up", random.between(0, 0.5) * once, random.chance(0.8)), weld),
+                rejected ? new Reject.Every(1) : new Reject.Never(),
+                Distribution.constant(work));
+    }
+
+    private static WorkElement again(String name, double seconds, boolean redo) {
+        return new WorkElement(name, new WorkTime.Timed(Distribution.constant(seconds)), new Occurrence.Always(), redo);
+    }
+
+    private static void assertClose(String what, double simulated, double byHand) {
+        assertThat(simulated).as(what).isCloseTo(byHand, within(TOLERANCE * (1 + Math.abs(byHand))));
+    }
+
+    /** Both ways: what runs through by hand does so in the simulation with the same numbers, what does not does not. */
+    @Test
+    void withAnAccumulator() {
+        Map<String, Integer> cases = new TreeMap<>();
+        LongStream.range(0, 1500).forEach(seed -> {
+            Line line = lineWithAccumulator(new RandomForms(seed));
+            HandCalculation hand = HandCalculation.of(line);
+            Storage storage = hand.storage().orElseThrow();
+            List<ChangeRecord> changes = simulate(line);
+            String what = "seed " + seed;
+            if (!storage.capacity().isEnough()) {
+                // Not at each change: strip left above the capacity by one stop may see the process through the next.
+                cases.merge("runs out", 1, Integer::sum);
+                assertThat(changes)
+                        .as(what)
+                        .anySatisfy(change -> assertThat(change.outcome()).isEqualTo(Outcome.STOPPED));
+            } else if (!storage.coilStrip().orElseThrow().isEnough()) {
+                cases.merge("not refilled", 1, Integer::sum);
+                assertThat(changes)
+                        .as(what)
+                        .anySatisfy(change -> assertThat(change.refillTime()).isNaN());
+            } else if (hand.preparation().grows()) {
+                cases.merge("waiting grows", 1, Integer::sum);
+                assertThat(isStoppedOrWaitsLonger(changes)).as(what).isTrue();
+            } else {
+                cases.merge("runs through", 1, Integer::sum);
+                IntStream.range(SETTLED, CHANGES)
+                        .forEach(i -> assertAgreement(what, hand, changes.get(i), changes.get(i - 1)));
+            }
+        });
+        // That every case was met, and the main one often.
+        assertThat(cases).containsOnlyKeys("not refilled", "runs out", "runs through", "waiting grows");
+        assertThat(cases.get("runs through")).isGreaterThan(1000);
+    }
+
+    /** Waiting grows until it stops the process, which gives the people the time that they lack. */
+    private static boolean isStoppedOrWaitsLonger(List<ChangeRecord> changes) {
+        return changes.stream().anyMatch(change -> change.outcome() == Outcome.STOPPED)
+                || changes.get(CHANGES - 1).waiting() > changes.get(2).waiting() + 1e-3;
+    }
+
+    private static void assertAgreement(String what, HandCalculation hand, ChangeRecord change, ChangeRecord before) {
+        Storage storage = hand.storage().orElseThrow();
+        assertThat(change.outcome()).as(what).isEqualTo(Outcome.RAN_THROUGH);
+        assertClose(what, change.jointTime(), hand.joint().total());
+        assertClose(what, change.waiting(), hand.joint().waiting());
+        assertClose(what, change.levelAtStart(), storage.capacity().given());
+        assertClose(what, change.stripDrawn(), storage.stripDrawn());
+        assertClose(what, change.margin(), storage.capacity().spare());
+        assertClose(what, change.refillTime(), storage.refill().orElseThrow().timeFromRelease());
+        assertClose(what, change.start() - before.start(), hand.coilRun());
+    }
+
+    @Test
+    void onOneStrip() {
+        LongStream.range(0, 1000).forEach(seed -> {
+            Line line = lineOfOneStrip(new RandomForms(seed));
+            HandCalculation hand = HandCalculation.of(line);
+            Standstill standstill = hand.standstill().orElseThrow();
+            String what = "seed " + seed;
+            List<ChangeRecord> changes = simulate(line);
+            IntStream.range(SETTLED, CHANGES).forEach(i -> {
+                ChangeRecord change = changes.get(i);
+                assertThat(change.outcome()).as(what).isEqualTo(Outcome.STOPPED);
+                assertThat(change.starvedStops()).as(what).isOne();
+                assertClose(what, change.jointTime(), hand.joint().total());
+                assertClose(what, change.waiting(), hand.joint().waiting());
+                assertClose(what, change.lostMetres(), standstill.lostMetres());
+                assertClose(what, change.start() - changes.get(i - 1).start(), standstill.cycle());
+            });
+        });
+    }
+
+    /** Just below the limit the process runs through, just above it stops. */
+    @Test
+    void longestJointAndFastestSpeed_areWhereTheProcessBeginsToStop() {
+        LongStream.range(0, 300).forEach(seed -> {
+            Line line = lineWithAccumulator(new RandomForms(seed));
+            HandCalculation hand = HandCalculation.of(line);
+            Storage storage = hand.storage().orElseThrow();
+            double longest = storage.jointTime().given();
+            double fastest = storage.speed().given();
+            String what = "seed " + seed;
+            if (longest > 1 && hand.preparation().rule() == Preparation.Rule.WHOLE_CYCLE) {
+                assertThat(firstOutcome(withJoint(line, longest * (1 - 1e-7))))
+                        .as(what)
+                        .isEqualTo(Outcome.RAN_THROUGH);
+                assertThat(firstOutcome(withJoint(line, longest * (1 + 1e-7))))
+                        .as(what)
+                        .isEqualTo(Outcome.STOPPED);
+            }
+            double creepSpeed = line.entry().creep().map(Entry.Creep::speed).orElse(0.0);
+            if (fastest < line.entry().topSpeed() / (1 + 1e-6) && fastest > creepSpeed * (1 + 1e-6)) {
+                Line joined = withJoint(line, hand.joint().total());
+                assertThat(firstOutcome(atSpeed(joined, fastest * (1 - 1e-7))))
+                        .as(what)
+                        .isEqualTo(Outcome.RAN_THROUGH);
+                assertThat(firstOutcome(atSpeed(joined, fastest * (1 + 1e-7))))
+                        .as(what)
+                        .isEqualTo(Outcome.STOPPED);
+            }
+        });
+    }
+
+    @Test
+    void longestRefilledJoint_isWhereTheAccumulatorIsJustFullAgain() {
+        LongStream.range(0, 300).forEach(seed -> {
+            Line line = withJoint(withCapacity(lineWithAccumulator(new RandomForms(seed)), 1e5), 1);
+            double longest = ClosedForms.of(line, line.coils().get(0))
+                    .longestRefilledJoint()
+                    .orElseThrow();
+            String what = "seed " + seed;
+            if (longest > 1) {
+                assertThat(firstRefill(withJoint(line, longest * (1 - 1e-7))))
+                        .as(what)
+                        .isNotNaN();
+                assertThat(firstRefill(withJoint(line, longest * (1 + 1e-7))))
+                        .as(what)
+                        .isNaN();
+            }
+        });
+    }
+
+    private static Outcome firstOutcome(Line line) {
+        return simulate(line, 1).get(0).outcome();
+    }
+
+    private static double firstRefill(Line line) {
+        return simulate(line, 1).get(0).refillTime();
+    }
+
+    /** The same line with a joint of {@code seconds} and nothing to prepare. */
+    private static Line withJoint(Line line, double seconds) {
+        CoilChange change = new CoilChange(
+                2,
+                List.of(),
+                List.of(),
+                List.of(LineBuilder.timed("join", seconds)),
+                new Reject.Never(),
+                Distribution.constant(0));
+        return new Line(
+                line.supply(),
+                line.entry(),
+                line.accumulator(),
+                line.process(),
+                change,
+                line.practice(),
+                line.bending());
+    }
+
+    private static Line atSpeed(Line line, double speed) {
+        ProcessSection process = line.process();
+        return new Line(
+                line.supply(),
+                line.entry(),
+                line.accumulator(),
+                ProcessSection.running(speed, process.acceleration(), process.deceleration()),
+                line.change(),
+                line.practice(),
+                line.bending());
+    }
+
+    private static Line withCapacity(Line line, double capacity) {
+        Accumulator accumulator = new Accumulator(
+                new StorageForm.Direct(capacity),
+                line.accumulator().ownFillRateLimit(),
+                line.accumulator().reserve(),
+                Double.POSITIVE_INFINITY);
+        return new Line(
+                line.supply(),
+                line.entry(),
+                accumulator,
+                line.process(),
+                line.change(),
+                line.practice(),
+                line.bending());
+    }
+}
