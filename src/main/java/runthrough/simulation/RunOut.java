@@ -8,6 +8,9 @@ import runthrough.plant.Entry.Creep;
  * when the coil change starts (T0), and what the entry may do near the tail.
  */
 final class RunOut {
+    /** A speed this near to creep speed, relative to it, counts as creep speed: rounding must not part the two. */
+    private static final double ROUNDING = 1e-9;
+
     private final double deceleration;
     private final double creepSpeed;
     private final double creepLength;
@@ -23,6 +26,10 @@ final class RunOut {
 
     private boolean hasCreep() {
         return creepLength > 0;
+    }
+
+    private boolean hasCreepSpeed(double speed) {
+        return speed >= creepSpeed * (1 - ROUNDING);
     }
 
     /** A coil of usable length {@code remaining} (m) has begun. */
@@ -41,19 +48,22 @@ final class RunOut {
         return nearTail ? creepSpeed : Double.POSITIVE_INFINITY;
     }
 
-    /** The greatest speed (m/s) that the entry may jump to and still bring the tail to rest in time. */
+    /**
+     * The greatest speed (m/s) that the entry may jump to and still bring the tail to rest in time; more than 0 even with
+     * nothing left, so that a line that was stopped there can start its coil change.
+     */
     double jumpCeiling(double remaining) {
-        if (!hasCreep()) {
-            return fastestToSlow(remaining, 0);
+        if (nearTail) {
+            return Math.min(creepSpeed, fastestToSlow(remaining, 0));
         }
-        return nearTail
-                ? Math.min(creepSpeed, fastestToSlow(remaining, 0))
-                : fastestToSlow(remaining - creepLength, creepSpeed);
+        return hasCreep() ? fastestToSlow(remaining - creepLength, creepSpeed) : fastestToSlow(remaining, 0);
     }
 
-    /** The greatest speed (m/s) from which {@code distance} is enough to slow to {@code endSpeed}. */
+    /** The greatest speed (m/s) from which {@code distance} is enough to slow to {@code endSpeed}; a hair more than that at least. */
     private double fastestToSlow(double distance, double endSpeed) {
-        return distance > 0 ? Math.sqrt(endSpeed * endSpeed + 2 * deceleration * distance) : endSpeed;
+        return deceleration < Double.POSITIVE_INFINITY
+                ? Math.sqrt(endSpeed * endSpeed + 2 * deceleration * Math.max(distance, Double.MIN_NORMAL))
+                : Double.POSITIVE_INFINITY;
     }
 
     /** Seconds until the coil change starts, if nothing changes before. */
@@ -70,7 +80,7 @@ final class RunOut {
             return Kinematics.NEVER;
         }
         double time = timeToBrake(remaining - creepLength, speed, acceleration, creepSpeed);
-        return speed + acceleration * time >= creepSpeed ? time : Kinematics.NEVER;
+        return hasCreepSpeed(speed + acceleration * time) ? time : Kinematics.NEVER;
     }
 
     /** Seconds until the tail comes within the creep length at no more than creep speed. */
@@ -79,7 +89,7 @@ final class RunOut {
             return Kinematics.NEVER;
         }
         double time = Kinematics.travel(remaining - creepLength, speed, acceleration);
-        return speed + acceleration * time <= creepSpeed ? time : Kinematics.NEVER;
+        return speed + acceleration * time <= creepSpeed * (1 + ROUNDING) ? time : Kinematics.NEVER;
     }
 
     /** Seconds until the last ramp must begin, while creeping. */
@@ -93,7 +103,7 @@ final class RunOut {
                 - Kinematics.rampDistance(speed, deceleration)
                 + Kinematics.rampDistance(endSpeed, deceleration);
         if (spare <= 0) {
-            return speed > 0 ? 0 : Kinematics.NEVER;
+            return speed > 0 || acceleration > 0 ? 0 : Kinematics.NEVER;
         }
         // Spare distance shrinks by (1 + a/d) for each metre run, and stays the same while braking at the full rate.
         double shrinkage = 1 + acceleration / deceleration;
@@ -102,7 +112,7 @@ final class RunOut {
 
     /** The coil change starts with the entry at {@code speed} (m/s). */
     void start(double speed) {
-        creeping = hasCreep() && (nearTail ? speed >= creepSpeed : speed > creepSpeed);
+        creeping = hasCreep() && (!nearTail || hasCreepSpeed(speed));
         nearTail = hasCreep();
     }
 
