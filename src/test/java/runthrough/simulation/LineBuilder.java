@@ -95,8 +95,45 @@ public final class LineBuilder {
                 OptionalDouble.of(processSpeed));
     }
 
+    /** A coil of {@code length} (m) and {@code width} (m) without crops. */
+    public static Coil wide(double length, double width) {
+        return new Coil(
+                "coil " + width + " m wide",
+                0.002,
+                width,
+                7850,
+                new CoilSize.ByLength(Distribution.constant(length)),
+                0,
+                0,
+                OptionalDouble.empty());
+    }
+
     public static WorkElement element(Distribution time) {
         return new WorkElement("work", new WorkTime.Timed(time), new Occurrence.Always(), true);
+    }
+
+    /** Work of {@code seconds} that is not done again after a reject. */
+    public static WorkElement once(double seconds) {
+        return new WorkElement(
+                "work done once", new WorkTime.Timed(Distribution.constant(seconds)), new Occurrence.Always(), false);
+    }
+
+    /** Work of {@code seconds} on coil changes n, 2n, ... */
+    public static WorkElement every(int n, double seconds) {
+        return new WorkElement(
+                "work every " + n, new WorkTime.Timed(Distribution.constant(seconds)), new Occurrence.Every(n), true);
+    }
+
+    /** Work of {@code seconds} that is done with the chance {@code p}. */
+    public static WorkElement chance(double p, double seconds) {
+        return new WorkElement(
+                "work by chance", new WorkTime.Timed(Distribution.constant(seconds)), new Occurrence.Chance(p), true);
+    }
+
+    /** A weld at {@code speed} (m/s) with {@code plus} seconds more. */
+    public static WorkElement weld(double speed, double plus) {
+        return new WorkElement(
+                "weld", new WorkTime.Travel(speed, Distribution.constant(plus)), new Occurrence.Always(), true);
     }
 
     public LineBuilder coils(Coil... coils) {

@@ -23,7 +23,8 @@ class StreamsTest {
 
     @Test
     void firstFiveNumbersOfStream1() {
-        // Recomputed from the recurrences of P. L'Ecuyer, Operations Research 47(1), 1999, by an independent integer program.
+        // Recomputed from the recurrences of P. L'Ecuyer, Operations Research 47(1), 1999, by an independent integer
+        // program.
         double[] expected = {
             0.1270111220465771, 0.3185275653967945, 0.3091860155832701, 0.8258468629271135, 0.2216299157820229
         };

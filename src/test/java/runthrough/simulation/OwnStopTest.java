@@ -1,0 +1,226 @@
+package runthrough.simulation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static runthrough.simulation.Near.assertNear;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import runthrough.plant.Distribution;
+import runthrough.plant.Practice;
+import runthrough.simulation.Trace.ProcessState;
+
+/**
+ * Stops of the process's own. Coils of 600 m, 200 m of accumulator, process 1.5 m/s, entry 2.5 m/s with speeds that jump: the
+ * tail stops after 400 s of running; with a joint of 160 s T2 = 560 s.
+ */
+class OwnStopTest {
+
+    private static Distribution constant(double value) {
+        return Distribution.constant(value);
+    }
+
+    private static LineBuilder line(double running, double standing) {
+        return new LineBuilder().join(160).ownStops(constant(running), constant(standing));
+    }
+
+    private static void assertTimes(List<Double> actual, double... expected) {
+        assertThat(actual).hasSize(expected.length);
+        for (int i = 0; i < expected.length; i++) {
+            assertNear(actual.get(i), expected[i]);
+        }
+    }
+
+    @Test
+    void s01_comeAfterTheirRunningTime_whichBeginsAnewWhenAStopEnds() {
+        Replication run = line(100, 40).runFor(400);
+
+        assertTimes(Course.of(run).times(ProcessState.OWN_STOP), 100, 240, 380);
+        assertThat(run.totals().ownStops()).isEqualTo(3);
+        assertNear(run.totals().ownStopSeconds(), 40 + 40 + 20);
+        assertThat(run.totals().starvedStops()).isEqualTo(0);
+    }
+
+    @Test
+    void s02_standingTimeRunsFromWhenItCameToRest() {
+        // 6 s down, 20 s, 3 s up, of which running time: due 100 s later counting the ramp up.
+        Replication run =
+                line(100, 20).entry(2.5, 0.5, 0.25).process(1.5, 0.5, 0.25).runFor(300);
+        Course course = Course.of(run);
+
+        assertNear(course.processSpeed(103), 0.75);
+        assertNear(course.processAcceleration(126), 0.5);
+        assertTimes(course.times(ProcessState.OWN_STOP), 100, 226);
+        assertNear(run.totals().ownStopSeconds(), 26 + 26);
+    }
+
+    @Test
+    void s03_clockStandsWhileTheProcessStarves() {
+        // Starved from 533.33 to 568 s. 540 s of running time: 6.67 s after that.
+        Replication run = line(540, 40).runFor(700);
+
+        assertTimes(Course.of(run).times(ProcessState.OWN_STOP), 568 + 540 - 400 - 200 / 1.5);
+    }
+
+    @Test
+    void s04_clockRunsDuringRamps() {
+        // As 02: 3 s of ramp up and 97 s.
+        Replication run =
+                line(100, 20).entry(2.5, 0.5, 0.25).process(1.5, 0.5, 0.25).runFor(227);
+
+        assertNear(Course.of(run).takesUp(ProcessState.OWN_STOP, 2), 126 + 100);
+    }
+
+    @Test
+    void s05_dueWhileRampingDownForWantOfStrip_isTakenAtOnce_andStandsFromRest() {
+        // x_stop = 4.5: starved from 400 + 195.5/1.5 = 530.33 s, at rest 6 s later. Own stop due at 532.33 s stands
+        // from rest for
+        // 100 s. The accumulator has 4.5 + 20 m for a restart 9.8 s after T2 = 560 s: the own stop ends later.
+        Replication run =
+                line(400 + 195.5 / 1.5 + 2, 100).process(1.5, 0.5, 0.25).runFor(700);
+        Course course = Course.of(run);
+        double rest = 400 + 195.5 / 1.5 + 6;
+
+        assertTimes(course.times(ProcessState.OWN_STOP), rest - 4);
+        assertNear(course.processAcceleration(rest - 1), -0.25);
+        assertNear(course.takesUp(ProcessState.RUNNING, 2), rest + 100);
+        assertThat(run.totals().starvedStops()).isEqualTo(1);
+        assertThat(run.totals().ownStops()).isEqualTo(1);
+        // Lost for want of strip: the first 2 s of the ramp, 0.25 2^2/2; then the own stop's time; then 1.5^2/1.0
+        // speeding up.
+        assertNear(run.totals().lostMetres(), 0.5 + 2.25);
+        assertThat(run.changes().get(0).outcome()).isEqualTo(Outcome.STOPPED);
+    }
+
+    @Test
+    void s06_starvedStopOutlastsTheOwnStopTakenDuringItsRamp() {
+        // As 05 with 10 s of standing: it ends at rest + 10, before T2; starved until 24.5/2.5 = 9.8 s after T2.
+        Replication run =
+                line(400 + 195.5 / 1.5 + 2, 10).process(1.5, 0.5, 0.25).runFor(700);
+        double rest = 400 + 195.5 / 1.5 + 6;
+
+        assertNear(Course.of(run).takesUp(ProcessState.STARVED, 2), rest + 10);
+        assertNear(Course.of(run).takesUp(ProcessState.RUNNING, 2), 560 + 9.8);
+        assertNear(run.totals().lostMetres(), 0.5 + 1.5 * (569.8 - rest - 10) + 2.25);
+        assertNear(run.totals().starvedSeconds(), 569.8 - rest - 10);
+        assertThat(run.totals().starvedStops()).isEqualTo(1);
+    }
+
+    @Test
+    void s07_clockRunsOutAtTheInstantTheProcessComesToRest_fallsDueWhenItNextMoves() {
+        // One strip, 1 m/s and 0.5 m/s2: T0 = 512 s, at rest at 514 s, just as 514 s of running time are over. The
+        // ramp's end comes
+        // first. T2 = 574 s: the strip would move, and the own stop is taken.
+        Replication run = new LineBuilder()
+                .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
+                .coils(LineBuilder.coil(513))
+                .process(1, 0.5, 0.5)
+                .join(60)
+                .ownStops(constant(514), constant(40))
+                .runFor(700);
+        Course course = Course.of(run);
+
+        assertThat(course.processState(540)).isEqualTo(ProcessState.STARVED);
+        assertThat(course.times(ProcessState.OWN_STOP)).containsExactly(574.0);
+        assertThat(course.times(ProcessState.RUNNING)).containsExactly(0.0, 614.0);
+    }
+
+    @Test
+    void s08_clockRunsOutJustAfterTheProcessCameToRest_fallsDueThatMuchAfterItMoves() {
+        // Starved at 533.33 s with 1 s of running time to go; restart at 568 s.
+        Replication run = line(401 + 200 / 1.5, 40).runFor(700);
+
+        assertTimes(Course.of(run).times(ProcessState.OWN_STOP), 569);
+    }
+
+    @Test
+    void s09_restartDelayAndOwnStopRunConcurrently_delayLonger() {
+        // As 05: delay of 90 s from 569.8 s, own stop until rest + 100 = 636.33 s.
+        Replication run = line(400 + 195.5 / 1.5 + 2, 100)
+                .process(1.5, 0.5, 0.25)
+                .restart(Double.NaN, constant(90))
+                .runFor(700);
+
+        assertNear(Course.of(run).takesUp(ProcessState.RUNNING, 2), 569.8 + 90);
+    }
+
+    @Test
+    void s10_restartDelayAndOwnStopRunConcurrently_ownStopLonger() {
+        Replication run = line(400 + 195.5 / 1.5 + 2, 100)
+                .process(1.5, 0.5, 0.25)
+                .restart(Double.NaN, constant(20))
+                .runFor(700);
+
+        assertNear(Course.of(run).takesUp(ProcessState.RUNNING, 2), 400 + 195.5 / 1.5 + 106);
+    }
+
+    @Test
+    void s11_endsWithTooLittleStrip_isHeldAsStarved_withoutANewStop() {
+        // Due at 528 s with x = 8: rest at 534 s with x = 3.5 < x_stop = 4.5; it ends at 544 s, T2 = 560 s; 24.5 m
+        // after 8.4 s.
+        Replication run = line(528, 10).process(1.5, 0.5, 0.25).runFor(700);
+        Course course = Course.of(run);
+        ChangeRecord change = run.changes().get(0);
+
+        assertNear(course.level(534), 3.5);
+        assertNear(course.takesUp(ProcessState.STARVED, 1), 544);
+        assertNear(course.takesUp(ProcessState.RUNNING, 2), 568.4);
+        assertThat(change.starvedStops()).isEqualTo(0);
+        assertThat(run.totals().starvedStops()).isEqualTo(0);
+        assertThat(change.outcome()).isEqualTo(Outcome.STOPPED);
+        // From the own stop's end: 24.4 s standing, 2.25 m speeding up.
+        assertNear(change.lostMetres(), 1.5 * 24.4 + 2.25);
+        assertNear(run.totals().starvedSeconds(), 24.4);
+    }
+
+    @Test
+    void s12_endsWithJustEnoughStrip_isNotHeld() {
+        // Due with x = 9 m: 4.5 m at rest.
+        Replication run = line(400 + 191 / 1.5, 10).process(1.5, 0.5, 0.25).runFor(545);
+        Course course = Course.of(run);
+
+        assertNear(course.processAcceleration(400 + 191 / 1.5 + 16), 0.5);
+    }
+
+    @Test
+    void s13_ownStopOnly_ranThrough_nothingLostForWantOfStrip() {
+        Replication run =
+                new LineBuilder().join(60).ownStops(constant(450), constant(30)).run(1);
+
+        assertThat(run.changes().get(0).outcome()).isEqualTo(Outcome.RAN_THROUGH);
+        assertThat(run.totals().lostMetres()).isEqualTo(0);
+        // It stood for 30 s of the joint: 45 m less drawn... T2 = 460: 15 m from 440 to 450 s on; none while it stands.
+        assertNear(run.changes().get(0).stripDrawn(), 75);
+    }
+
+    @Test
+    void s14_dueWhileSlowing_stopsAndReturnsToTheSlowedSpeed() {
+        // Slowed below 100 m from 466.67 s at 0.25 m/s2; due 2 s later at 1.0 m/s: 4 s down, 10 s, then up to 0.5 m/s.
+        double slows = 400 + 100 / 1.5;
+        Replication run = line(slows + 2, 10)
+                .process(1.5, 0.5, 0.25)
+                .slowing(0.5, 100, 150)
+                .runFor(560);
+        Course course = Course.of(run);
+
+        assertNear(course.processSpeed(slows + 4), 0.5);
+        assertNear(course.takesUp(ProcessState.SLOWED, 2), slows + 16);
+        assertNear(course.processSpeed(slows + 18), 0.5);
+        // Lost: while slowing until due, 0.25 2^2/2; from its end 1 s up to 0.5 m/s (1.5 - 0.25 on average), then 1.0
+        // m/s till 560 s.
+        assertNear(run.totals().lostMetres(), 0.5 + 1.25 + (560 - slows - 17));
+    }
+
+    @Test
+    void s15_starvesAfterwardsOnItsWayUp_isAStarvedStopOfItsOwn() {
+        // Due at 520 s with x = 20: at rest at 526 s with 15.5 m. From 536 s up at 0.01 m/s2 with the entry standing:
+        // g = 15.5 - 0.005 t^2 - (0.01 t)^2/0.5, 0 at t = sqrt(15.5/0.0052).
+        Replication run = new LineBuilder()
+                .process(1.5, 0.01, 0.25)
+                .join(300)
+                .ownStops(constant(520), constant(10))
+                .runFor(650);
+
+        assertNear(Course.of(run).takesUp(ProcessState.STARVED, 1), 536 + Math.sqrt(15.5 / 0.0052));
+        assertThat(run.totals().starvedStops()).isEqualTo(1);
+    }
+}

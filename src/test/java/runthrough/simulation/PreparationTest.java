@@ -1,0 +1,270 @@
+package runthrough.simulation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static runthrough.simulation.LineBuilder.coil;
+import static runthrough.simulation.LineBuilder.every;
+import static runthrough.simulation.Near.assertNear;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import runthrough.plant.Practice;
+import runthrough.simulation.WorkRecord.WorkList;
+
+/**
+ * Who prepares which coil when: uncoilers, the strip path to the joiner, a crew of one or more.
+ *
+ * <p>All speeds jump; the process runs 1.5 m/s and never stops, so that without waiting the n-th coil change of coils of 600
+ * m starts at n 400 s. The accumulator is large enough for any wait.
+ */
+class PreparationTest {
+
+    private static LineBuilder line() {
+        return new LineBuilder().capacity(10_000);
+    }
+
+    /** Start and end of each piece of work in {@code list}, as "change: start-end" in whole seconds. */
+    private static List<String> work(Replication run, WorkList list) {
+        return run.work().stream()
+                .filter(piece -> piece.list() == list)
+                .map(piece -> piece.change() + ": " + Math.round(piece.start()) + "-" + Math.round(piece.end()))
+                .collect(Collectors.toList());
+    }
+
+    @Test
+    void s01_twoUncoilers_nextCoilIsPreparedFromTimeZero_theOneAfterWhenAnUncoilerIsFree() {
+        Replication run = line().uncoilers(2, 0).prepare(100).join(60).run(3);
+
+        assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 0-100", "2: 400-500", "3: 800-900", "4: 1200-1300");
+        assertThat(run.changes()).allMatch(change -> change.waiting() == 0 && change.jointTime() == 60);
+    }
+
+    @Test
+    void s02_oneUncoiler_preparesWithTheStripStanding() {
+        Replication run = line().uncoilers(1, 0).prepare(100).join(60).run(1);
+        ChangeRecord change = run.changes().get(0);
+
+        assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 400-500");
+        assertThat(work(run, WorkList.JOIN)).containsExactly("1: 500-560");
+        assertNear(change.waiting(), 100);
+        assertNear(change.jointTime(), 160);
+    }
+
+    @Test
+    void s03_threeUncoilers_twoCoilsAreMadeReadyOneAfterAnother() {
+        Replication run = line().uncoilers(3, 0).prepare(150).join(60).run(2);
+
+        assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 0-150", "2: 150-300", "3: 400-550", "4: 800-950");
+    }
+
+    @Test
+    void s04_threeUncoilers_slowPreparation_oneAtATimeWithNothingBetween() {
+        // 450 s each: ready at 450, 900, 1350. Changes start at 400 (waits 50, T2 = 510), 800 (waits 100, T2 = 960),
+        // 1200 (150).
+        Replication run = line().uncoilers(3, 0).prepare(450).join(60).run(3);
+
+        assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 0-450", "2: 450-900", "3: 900-1350");
+        assertThat(run.changes()).extracting(ChangeRecord::waiting).containsExactly(50.0, 100.0, 150.0);
+    }
+
+    @Test
+    void s05_oneUncoilerWithAPath_preparationBeginsWhenTheTailHasLeftTheUncoiler() {
+        // r = 75 m at 350 s; the tail stops at 400 s.
+        Replication run = line().uncoilers(1, 75).prepare(100).join(60).run(1);
+
+        assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 350-450");
+        assertNear(run.changes().get(0).waiting(), 50);
+    }
+
+    @Test
+    void s06_pathIsPassedDuringRunOut_atTheInstantTheStripHasMovedThatFar() {
+        // Entry slows at 0.5 m/s2 from r = 2.25: r = v^2 = 1.0 when v = 1.0, 1 s after T0 at 398.5 s.
+        Replication run = line().entry(2.5, 0.4, 0.5)
+                .uncoilers(1, 1)
+                .prepare(100)
+                .join(60)
+                .run(1);
+
+        assertNear(run.work().get(0).start(), 399.5);
+    }
+
+    @Test
+    void s07_coilNoLongerThanThePath_countsAsGoneWhenItsJointIsReleased() {
+        // Coil 2 has 50 m, path 75 m: with one uncoiler coil 3 may be prepared from T2 of change 1 on.
+        Replication run = line().coils(coil(600), coil(50))
+                .uncoilers(1, 75)
+                .prepare(100)
+                .join(60)
+                .run(2);
+        double released = run.changes().get(0).released();
+
+        assertNear(released, 510);
+        assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 350-450", "2: 510-610");
+        assertNear(run.changes().get(1).waiting(), 610 - run.changes().get(1).tailStopped());
+    }
+
+    @Test
+    void s08_crewOfTwo_preparesWhileTheTailIsWorkedOn() {
+        // Tail work 30 s and preparation 100 s both from 400 s: the joint waits 70 s after the tail work.
+        Replication run = line().uncoilers(1, 0).prepare(100).tail(30).join(60).run(1);
+
+        assertThat(work(run, WorkList.TAIL)).containsExactly("1: 400-430");
+        assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 400-500");
+        assertThat(work(run, WorkList.JOIN)).containsExactly("1: 500-560");
+        assertNear(run.changes().get(0).waiting(), 70);
+    }
+
+    @Test
+    void s09_crewOfOne_tailWorkIsBegunBeforeAPreparationThatBecomesPossibleAtTheSameInstant() {
+        Replication run =
+                line().crew(1).uncoilers(1, 0).prepare(100).tail(30).join(60).run(1);
+
+        assertThat(work(run, WorkList.TAIL)).containsExactly("1: 400-430");
+        assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 430-530");
+        assertThat(work(run, WorkList.JOIN)).containsExactly("1: 530-590");
+        assertNear(run.changes().get(0).waiting(), 100);
+    }
+
+    @Test
+    void s10_crewOfOne_preparationOnceBegunIsFinishedFirst_waitingHasTwoParts() {
+        // Path 75 m, one uncoiler: preparation 350-450 in two elements; the tail has stood since 400: waits 50 s, tail
+        // 30 s, join 60 s.
+        Replication run = line().crew(1)
+                .uncoilers(1, 75)
+                .prepare(60, 40)
+                .tail(30)
+                .join(60)
+                .run(1);
+        ChangeRecord change = run.changes().get(0);
+
+        assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 350-410", "1: 410-450");
+        assertThat(work(run, WorkList.TAIL)).containsExactly("1: 450-480");
+        assertThat(work(run, WorkList.JOIN)).containsExactly("1: 480-540");
+        assertNear(change.waiting(), 50);
+        assertNear(change.jointTime(), 140);
+    }
+
+    @Test
+    void s11_crewOfOne_waitsForTheCrewBeforeTheTailAndForTheCoilAfterIt() {
+        // Three uncoilers: coil 2 is prepared 0-250, coil 3 250-500. T1 = 400: tail work waits 100 s; coil 2 is ready:
+        // joint at
+        // once. T2 = 590; coil 4 (uncoiler of coil 1, free since 400) 590-840. Coil 2 refills 285 m all the way, at 2.5
+        // m/s: change 2
+        // starts at 590 + 240 = 830, its tail waits 10 s.
+        Replication run =
+                line().crew(1).uncoilers(3, 0).prepare(250).tail(30).join(60).run(2);
+
+        assertThat(work(run, WorkList.PREPARE)).startsWith("1: 0-250", "2: 250-500", "3: 590-840");
+        assertThat(work(run, WorkList.TAIL)).containsExactly("1: 500-530", "2: 840-870");
+        assertThat(run.changes()).extracting(ChangeRecord::waiting).containsExactly(100.0, 10.0);
+    }
+
+    @Test
+    void s12_crewOfOne_doesNotBeginAPreparationTheJointDoesNotWaitFor() {
+        // Two uncoilers, coil 2 ready at 100 s: between T1 and T2 nothing is prepared; coil 3 at T2 = 490.
+        Replication run =
+                line().crew(1).uncoilers(2, 0).prepare(100).tail(30).join(60).run(1);
+
+        assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 0-100", "2: 490-590");
+    }
+
+    @Test
+    void s13_crewOfTwo_sameLine_preparesMeanwhile() {
+        Replication run =
+                line().crew(2).uncoilers(2, 0).prepare(100).tail(30).join(60).run(1);
+
+        assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 0-100", "2: 400-500");
+    }
+
+    @Test
+    void s14_crewOfOne_finishesTheCoilUnderWayThenTailThenTheVeryCoilTheJointWaitsFor() {
+        // Two uncoilers with a path of 150 m: coil 2 is prepared 0-450 by the one crew, coil 1 leaves its uncoiler at
+        // 300.
+        // T1 = 400: tail work 450-480; coil 2 is ready: joint 480-540. Coil 3 may be begun only at T2 = 540, though its
+        // uncoiler
+        // has been free since 300: ready at 990. Change 2: T1 = 800 waits 190, tail 990-1020, joint; coil 4 from T2 =
+        // 1080.
+        Replication run =
+                line().crew(1).uncoilers(2, 150).prepare(450).tail(30).join(60).run(2);
+
+        assertThat(work(run, WorkList.PREPARE)).startsWith("1: 0-450", "2: 540-990");
+        assertThat(work(run, WorkList.TAIL)).containsExactly("1: 450-480", "2: 990-1020");
+        assertThat(run.changes()).extracting(ChangeRecord::waiting).containsExactly(50.0, 190.0);
+    }
+
+    @Test
+    void s15_prepareElementEveryN_countsByTheChangeThatConsumesItsCoil() {
+        // An extra 20 s for coil 3, consumed by change 2, and for coil 5 by change 4, whenever they are prepared.
+        Replication run = line().uncoilers(3, 0)
+                .prepare(10)
+                .prepare(every(2, 20))
+                .join(60)
+                .run(4);
+
+        assertThat(work(run, WorkList.PREPARE))
+                .startsWith("1: 0-10", "2: 10-20", "2: 20-40", "3: 400-410", "4: 800-810", "4: 810-830");
+    }
+
+    @Test
+    void s16_nothingToDo_jointTakesNoTime() {
+        ChangeRecord change = line().uncoilers(1, 0).run(1).changes().get(0);
+
+        assertThat(change.jointTime()).isEqualTo(0);
+        assertThat(change.waiting()).isEqualTo(0);
+    }
+
+    @Test
+    void s17_nothingToPrepare_nothingToWaitFor() {
+        ChangeRecord change = line().crew(1)
+                .uncoilers(1, 0)
+                .tail(10)
+                .join(60)
+                .run(1)
+                .changes()
+                .get(0);
+
+        assertNear(change.jointTime(), 70);
+        assertThat(change.waiting()).isEqualTo(0);
+    }
+
+    @Test
+    void s18_rethreadWaitsForPreparationLikeAJoint() {
+        // One uncoiler: process stands from 400 s, coil prepared 400-500, rethread of 600 s until 1100.
+        Replication run = new LineBuilder()
+                .rethread(runthrough.plant.Distribution.constant(600))
+                .crew(1)
+                .uncoilers(1, 0)
+                .prepare(100)
+                .run(1);
+
+        assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 400-500");
+        assertThat(work(run, WorkList.JOIN)).containsExactly("1: 500-1100");
+        assertNear(run.changes().get(0).waiting(), 100);
+        assertNear(run.changes().get(0).jointTime(), 700);
+    }
+
+    @Test
+    void s19_rethreadByOnePersonWaitsForThePreparationUnderWay() {
+        Replication run = new LineBuilder()
+                .rethread(runthrough.plant.Distribution.constant(600))
+                .crew(1)
+                .uncoilers(3, 0)
+                .prepare(250)
+                .run(1);
+
+        // As in 11: coil 3 is prepared until 500.
+        assertNear(run.changes().get(0).waiting(), 100);
+    }
+
+    @Test
+    void s20_preparationWhileTheProcessStandsGoesOn_joinWithoutAccumulator() {
+        Replication run = new LineBuilder()
+                .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
+                .uncoilers(2, 0)
+                .prepare(100)
+                .join(60)
+                .run(2);
+
+        assertThat(work(run, WorkList.PREPARE)).startsWith("1: 0-100", "2: 400-500");
+    }
+}
