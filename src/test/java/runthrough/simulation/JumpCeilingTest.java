@@ -23,10 +23,17 @@ class JumpCeilingTest {
     }
 
     @Test
-    void nothingLeft_evenLessByRounding_meansNoSpeed() {
-        assertThat(new RunOut(0.4, NO_CREEP).jumpCeiling(-1e-14)).isZero();
-        assertThat(new RunOut(AT_ONCE, NO_CREEP).jumpCeiling(0)).isZero();
-        assertThat(new RunOut(AT_ONCE, CREEP).jumpCeiling(5)).isEqualTo(0.5);
+    void nothingLeft_evenLessByRounding_meansNextToNoSpeed_soThatTheCoilChangeCanStart() {
+        assertThat(new RunOut(0.4, NO_CREEP).jumpCeiling(0)).isPositive().isLessThan(1e-100);
+        assertThat(new RunOut(0.4, NO_CREEP).jumpCeiling(-1e-14)).isPositive().isLessThan(1e-100);
+        assertThat(new RunOut(0.4, CREEP).jumpCeiling(5)).isEqualTo(0.5);
+    }
+
+    @Test
+    void stoppingAtOnce_takesNoStrip_soThatAnySpeedWillDo() {
+        assertThat(new RunOut(AT_ONCE, NO_CREEP).jumpCeiling(0)).isEqualTo(AT_ONCE);
+        assertThat(new RunOut(AT_ONCE, NO_CREEP).jumpCeiling(-1e-14)).isEqualTo(AT_ONCE);
+        assertThat(new RunOut(AT_ONCE, CREEP).jumpCeiling(5)).isEqualTo(AT_ONCE);
     }
 
     @Test

@@ -26,10 +26,6 @@ class SettlingTest {
                 .ownStops(Distribution.constant(stopAt), Distribution.constant(standing));
     }
 
-    private static double level(double time) {
-        return 61.1875 + (time - 497.75);
-    }
-
     @Test
     void s01_processStopsNearlyFull_entrySlowsAtOnceAndWhatRisesAboveIsOvertravel() {
         // At 635 s x = 198.4375 and X = x + 2.5^2/1.0 = 204.6875 > 200: it ramps to 0 in 5 s.
