@@ -70,23 +70,17 @@ public final class QuantityParser {
     public static Reading read(String text, Dimension wanted) {
         String stripped = text.strip();
         Matcher matcher = NUMBER_AND_UNIT.matcher(stripped);
-        if (COMMA_NUMBER.matcher(stripped).matches()) {
-            return unreadable("a number has a decimal point and no commas", remedyForComma(stripped));
+        boolean isNumber = matcher.matches();
+        Optional<Unit> unit = isNumber ? Unit.bySymbol(matcher.group(2)) : Optional.empty();
+        if (unit.isPresent() && unit.get().dimension() == wanted) {
+            double value = Double.parseDouble(matcher.group(1));
+            return Double.isFinite(value) && Double.isFinite(unit.get().toSi(value))
+                    ? new Quantity(value, unit.get())
+                    : unreadable("must be a finite number with a unit", "The number is too large.");
         }
-        if (NOT_FINITE.matcher(stripped).matches()) {
-            return unreadable("must be a finite number with a unit", example(wanted));
-        }
-        if (HEXADECIMAL.matcher(stripped).matches() || !matcher.matches()) {
-            return unreadable("must be a number with a unit of " + wanted.label(), example(wanted));
-        }
-        if (FRACTION.matcher(stripped).matches()) {
-            return unreadable("fractions are not read", "Write it as a decimal number, such as 0.25 in.");
-        }
-        double value = Double.parseDouble(matcher.group(1));
-        if (!Double.isFinite(value)) {
-            return unreadable("must be a finite number with a unit", "The number is too large.");
-        }
-        return withUnit(value, matcher.group(2), wanted);
+        return isNumber && !isOddlyWritten(stripped)
+                ? wrongUnit(matcher.group(2), unit, wanted)
+                : wrongNumber(stripped, wanted);
     }
 
     /** Reads {@code text} as a number without a unit. */
@@ -99,16 +93,30 @@ public final class QuantityParser {
         return Double.isFinite(value) ? Optional.of(value) : Optional.empty();
     }
 
-    private static Reading withUnit(double value, String symbol, Dimension wanted) {
+    /** Whether what looks like a number with a strange unit is rather a number written in a way that is not read. */
+    private static boolean isOddlyWritten(String text) {
+        return COMMA_NUMBER.matcher(text).matches()
+                || FRACTION.matcher(text).matches()
+                || HEXADECIMAL.matcher(text).matches();
+    }
+
+    private static Reading wrongNumber(String text, Dimension wanted) {
+        if (COMMA_NUMBER.matcher(text).matches()) {
+            return unreadable("a number has a decimal point and no commas", remedyForComma(text));
+        }
+        if (FRACTION.matcher(text).matches()) {
+            return unreadable("fractions are not read", "Write it as a decimal number, such as 0.25 in.");
+        }
+        boolean isNotFinite = NOT_FINITE.matcher(text).matches();
+        String rule = isNotFinite
+                ? "must be a finite number with a unit"
+                : "must be a number with a unit of " + wanted.label();
+        return unreadable(rule, example(wanted));
+    }
+
+    private static Reading wrongUnit(String symbol, Optional<Unit> unit, Dimension wanted) {
         if (symbol.isEmpty()) {
             return unreadable("the unit is missing; allowed for " + allowed(wanted), example(wanted));
-        }
-        Optional<Unit> unit = Unit.bySymbol(symbol);
-        if (unit.isPresent() && unit.get().dimension() == wanted) {
-            double si = unit.get().toSi(value);
-            return Double.isFinite(si)
-                    ? new Quantity(value, unit.get())
-                    : unreadable("must be a finite number with a unit", "The number is too large.");
         }
         if (unit.isPresent()) {
             String found = unit.get().dimension().label();

@@ -1,7 +1,9 @@
 package runthrough.quantity;
 
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The closed table of units that may be read and written. Each is {@code multiplier / divisor} SI units, both whole
@@ -77,6 +79,9 @@ public enum Unit {
     POUND_PER_HOUR("lb/h", Dimension.MASS_RATE, 45359237, 3600e8),
     SHORT_TON_PER_HOUR("short ton/h", Dimension.MASS_RATE, 90718474, 3600e5);
 
+    private static final Map<String, Unit> BY_SYMBOL =
+            Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Unit::symbol, unit -> unit));
+
     private final String symbol;
     private final Dimension dimension;
     private final double multiplier;
@@ -110,8 +115,8 @@ public enum Unit {
 
     /** The unit with exactly this symbol; {@code m/s^2} and {@code m/s²} are read as {@code m/s2}. */
     public static Optional<Unit> bySymbol(String symbol) {
-        String plain = plain(symbol);
-        return Arrays.stream(values()).filter(unit -> unit.symbol.equals(plain)).findFirst();
+        Unit unit = BY_SYMBOL.get(symbol);
+        return Optional.ofNullable(unit == null ? BY_SYMBOL.get(plain(symbol)) : unit);
     }
 
     /** One spelling of powers, of micro and of spaces. */

@@ -58,8 +58,7 @@ public final class ScenarioReader {
         }
         Values scenario = ScenarioKeys.SCENARIO.readPartly(mapping, top);
         checkPractice(scenario);
-        Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
-        Optional<SupplyReader.Found> found = new SupplyReader(folder, top).read(scenario);
+        Optional<SupplyReader.Found> found = new SupplyReader(file, top).read(scenario);
         if (!problems.none() || found.isEmpty()) {
             return Optional.empty();
         }

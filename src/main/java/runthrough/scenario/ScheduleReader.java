@@ -18,14 +18,15 @@ import runthrough.scenario.source.TextFile;
 /** Reads a schedule of coils from a CSV file: one row a coil, columns named like the keys of a coil. */
 final class ScheduleReader {
 
-    private static final int LARGEST_FILE = 10_000_000;
+    /** Some 80,000 coils: years of them. */
+    private static final int LARGEST_FILE = 2_000_000;
 
-    private final Path folder;
+    private final Path scenario;
     private final List<Raw.Entry> defaults;
     private final Problems problems;
 
-    ScheduleReader(Path folder, List<Raw.Entry> defaults, Problems problems) {
-        this.folder = folder;
+    ScheduleReader(Path scenario, List<Raw.Entry> defaults, Problems problems) {
+        this.scenario = scenario;
         this.defaults = defaults;
         this.problems = problems;
     }
@@ -34,7 +35,7 @@ final class ScheduleReader {
     Optional<SupplyReader.Found> read(String name, Place place) {
         Path path;
         try {
-            path = folder.resolve(name);
+            path = scenario.resolveSibling(name);
         } catch (InvalidPathException e) {
             problems.error(place, "coils.schedule", name, "is not a file name", "Give the name of a CSV file.");
             return Optional.empty();

@@ -18,7 +18,7 @@ final class SupplyReader {
     /** Shares in percent are decimal fractions; their sum may miss 1 by this much and still be meant to be 1. */
     private static final double SLACK = 1e-9;
 
-    private final Path folder;
+    private final Path scenario;
     private final Context top;
 
     /**
@@ -31,23 +31,23 @@ final class SupplyReader {
     /**
      * A reader of the coils of one scenario.
      *
-     * @param folder that file names are relative to
+     * @param scenario file; the names of other files are relative to it
      * @param top of the scenario file
      */
-    SupplyReader(Path folder, Context top) {
-        this.folder = folder;
+    SupplyReader(Path scenario, Context top) {
+        this.scenario = scenario;
         this.top = top;
     }
 
-    /** The coils that {@code scenario} describes; when there are none, problems were told. */
-    Optional<Found> read(Values scenario) {
-        if (scenario.has(ScenarioKeys.COIL)) {
-            Values values = scenario.get(ScenarioKeys.COIL);
-            Coil coil = CoilKeys.coil(values, "coil");
+    /** The coils that {@code values} describe; when there are none, problems were told. */
+    Optional<Found> read(Values values) {
+        if (values.has(ScenarioKeys.COIL)) {
+            Values only = values.get(ScenarioKeys.COIL);
+            Coil coil = CoilKeys.coil(only, "coil");
             return Optional.of(
-                    new Found(new Supply.Repeated(coil), List.of(values.raw().place())));
+                    new Found(new Supply.Repeated(coil), List.of(only.raw().place())));
         }
-        return scenario.find(ScenarioKeys.COILS).flatMap(this::readCoils);
+        return values.find(ScenarioKeys.COILS).flatMap(this::readCoils);
     }
 
     private Optional<Found> readCoils(Raw.Mapping raw) {
@@ -117,7 +117,7 @@ final class SupplyReader {
                 .filter(candidate -> candidate.key().equals(CoilsKeys.SCHEDULE.name()))
                 .findFirst()
                 .orElseThrow();
-        return new ScheduleReader(folder, defaults, top.problems())
+        return new ScheduleReader(scenario, defaults, top.problems())
                 .read(name, entry.value().place());
     }
 }

@@ -91,6 +91,18 @@ class BadFileTest {
                         + "Give another file, or leave out what is not needed.");
     }
 
+    @Test
+    void aScheduleThatIsTooLargeIsRefusedByItsSizeUnread() throws IOException {
+        try (RandomAccessFile large =
+                new RandomAccessFile(folder.resolve("coils.csv").toFile(), "rw")) {
+            large.setLength(100_000_000);
+        }
+
+        assertThat(written.refusal(Written.without("coil") + "coils: {schedule: coils.csv}\n"))
+                .containsExactly("coils.csv: is larger than a schedule may be, 2 MB. "
+                        + "Give another file, or leave out what is not needed.");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"", "\n\n", "# only a comment\n", "---\n", "\uFEFF", "\"\""})
     void anEmptyFileIsSaidToBeEmpty(String text) {

@@ -281,8 +281,8 @@ class BadScenarioTest {
         {triangular: 60 s}               | triangular = 60 s; must be a list of 3 values in brackets
         {lognormal: [0 s, 2 s]}          | lognormal[1] = 0 s; must be more than 0 s
         {lognormal: [9 s, -2 s]}         | lognormal[2] = -2 s; must be 0 s or more
-        {weibull: [2 s, 9 s]}            | weibull[1] = 2 s; must be a number without a unit, more than 0
-        {weibull: [0, 9 s]}              | weibull[1] = 0; must be a number without a unit, more than 0
+        {weibull: [2 s, 9 s]}            | weibull[1] = 2 s; must be a number without a unit, at least 0.1 and at most 1000
+        {weibull: [0, 9 s]}              | weibull[1] = 0; must be a number without a unit, at least 0.1 and at most 1000
         {weibull: [2, 9]}                | weibull[2] = 9; the unit is missing
         {exponential: 0 s}               | exponential = 0 s; must be more than 0 s
         {observed: []}                   | observed = []; must be a list of measured values, at least 1

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 
@@ -67,6 +68,21 @@ class ScenarioSchemaTest {
     void theScenarioOfTheTestsPasses() {
         assertThat(underlined(Written.with())).isEmpty();
         assertThat(underlined(Written.with("results-in: us", "notes: [a, b]", "accumulator: none")))
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0.3 m/s2", "0.3 m/s^2", "0.3 m/s²", "0.3m/s2", ".3 m/s2", "3e-1 ft/min/s"})
+    void everySpellingOfAUnitPasses(String acceleration) {
+        assertThat(underlined(Written.with("entry: {top-speed: 90 m/min, acceleration: " + acceleration + "}")))
+                .isEmpty();
+    }
+
+    @Test
+    void aCoilMayBeCalledByANumber() {
+        assertThat(underlined(
+                        Written.with("coil: {name: 4711, thickness: 90 µm, width: 9 in, density: 7850 kg/m³, mass: 3"
+                                + " short ton}")))
                 .isEmpty();
     }
 

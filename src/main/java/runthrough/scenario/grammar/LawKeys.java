@@ -16,12 +16,15 @@ import runthrough.scenario.grammar.Ways.Way;
  */
 public record LawKeys(List<Key<Distribution>> kinds, Key<Double> shift) {
 
+    /** Outside of this a Weibull law is hardly random, or its mean is beyond all that is likely to be drawn. */
+    private static final Range WEIBULL_SHAPE = new Range(0.1, true, 1000, true);
+
     /** The keys for quantities of {@code dimension} that are in {@code range}. */
     public static LawKeys of(Dimension dimension, Range range) {
         Amount given = new Amount(dimension, range);
         Amount least = new Amount(dimension, Range.NOT_NEGATIVE);
         Amount positive = new Amount(dimension, Range.POSITIVE);
-        PlainNumber shape = new PlainNumber(Range.POSITIVE);
+        PlainNumber shape = new PlainNumber(WEIBULL_SHAPE);
         String[] unit = units(dimension);
         Key<Distribution> constant =
                 Key.optional("constant", "always the same value", given.map(Distribution::constant), unit[1]);

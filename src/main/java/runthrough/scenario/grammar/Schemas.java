@@ -56,7 +56,7 @@ public final class Schemas {
         return shared((mayBeNegative ? "signed-" : "") + dimension.label().replace(' ', '-'), () -> {
             String units = dimension.units().stream()
                     .map(Unit::symbol)
-                    .map(Schemas::quoted)
+                    .map(Schemas::spellings)
                     .collect(Collectors.joining("|"));
             ObjectNode schema = type("string");
             schema.put("pattern", "^" + (mayBeNegative ? "[+-]?" : "\\+?") + UNSIGNED + "\\s*(" + units + ")$");
@@ -66,9 +66,14 @@ public final class Schemas {
         });
     }
 
-    /** Quotes what a regular expression would take for an operator, in the way that JavaScript reads too. */
-    private static String quoted(String symbol) {
-        return Pattern.compile("[.*+?^${}()|\\[\\]\\\\/]").matcher(symbol).replaceAll("\\\\$0");
+    /** What matches a unit's symbol in all its spellings, in the way that JavaScript reads regular expressions too. */
+    private static String spellings(String symbol) {
+        String quoted =
+                Pattern.compile("[.*+?^${}()|\\[\\]\\\\/]").matcher(symbol).replaceAll("\\\\$0");
+        return quoted.replaceAll("2$", "(\\\\^?2|²)")
+                .replaceAll("3$", "(\\\\^?3|³)")
+                .replaceAll("^um$", "[uµμ]m")
+                .replace(" ", "\\s+");
     }
 
     /** An object with the keys of {@code section} and no others. */

@@ -34,6 +34,9 @@ public record Text(String what) implements Shape<String> {
 
     @Override
     public ObjectNode schema(Schemas schemas) {
-        return schemas.type("string");
+        // A coil may well be called 4711, which an editor takes for a number.
+        ObjectNode schema = schemas.any();
+        schema.putArray("type").add("string").add("number");
+        return schema;
     }
 }

@@ -1,0 +1,45 @@
+package runthrough.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import runthrough.plant.Brief;
+import runthrough.scenario.ScenarioReader;
+import runthrough.scenario.ScenarioReading;
+
+/** The answers that the comments of the shipped scenarios promise. */
+class ShippedAnswersTest {
+
+    private static Verdict verdict(String name) {
+        ScenarioReading reading = ScenarioReader.read(Path.of("scenarios", name + ".yaml"));
+        Brief brief = ((ScenarioReading.Accepted) reading).brief();
+        return new RunThroughStudy(brief)
+                .run(StudyOptions.plain(), StudyListener.NONE)
+                .verdict();
+    }
+
+    // Shares in percent of coil changes, as rounded in the comments; stops per 8 h; main cause.
+    @ParameterizedTest
+    @CsvSource({
+        "tube-line,        MISSES,    97.6, 0.7, CAPACITY",
+        "stamping-rethread,MISSES,    0,    6.5, PRACTICE",
+        "stamping-joiner,  UNDECIDED, 89,   0.3, CAPACITY",
+        "tube-spiral,      MEETS,     99.4, 0.2, CAPACITY",
+        "roll-former,      MISSES,    60,   3.2, PREPARATION",
+        "coating-line,     MEETS,     99.95,0,   CAPACITY",
+        "slitter,          MISSES,    87,   8.5, CAPACITY",
+        "perforating-line, MISSES,    0,    9.2, PRACTICE"
+    })
+    void theAnswerIsTheOneThatTheCommentsPromise(
+            String name, Answer answer, double percent, double stopsPerShift, Cause mainCause) {
+        Verdict verdict = verdict(name);
+
+        assertThat(verdict.answer()).isEqualTo(answer);
+        assertThat(100 * verdict.shareRunThrough().mean()).isCloseTo(percent, within(0.51));
+        assertThat(verdict.stoppages().starvedPerShift().mean()).isCloseTo(stopsPerShift, within(0.1));
+        assertThat(verdict.causes().main()).contains(mainCause);
+    }
+}
