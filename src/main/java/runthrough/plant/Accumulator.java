@@ -38,6 +38,17 @@ public record Accumulator(StorageForm form, double ownFillRateLimit, double rese
         return of(new StorageForm.None());
     }
 
+    /** The same made to hold {@code capacity} (m), {@code > 0}; reserve and allowance stay. */
+    public Accumulator resizedTo(double capacity) {
+        return new Accumulator(form.resizedTo(capacity), ownFillRateLimit, reserve, overtravelAllowance);
+    }
+
+    /** The same with {@code factor} times its fill-rate limit, {@code > 0}. */
+    public Accumulator fillingTimesAsFast(double factor) {
+        return new Accumulator(
+                form.fillingTimesAsFast(factor), ownFillRateLimit * factor, reserve, overtravelAllowance);
+    }
+
     /** Usable capacity C (m). */
     public double capacity() {
         return form.capacity();

@@ -33,6 +33,18 @@ public record Coil(
         processSpeed.ifPresent(speed -> Ranges.finitePositive("process speed", speed));
     }
 
+    /** The same with a coil {@code factor} times as long, {@code factor > 0}; the crops stay. */
+    public Coil withLengthTimes(double factor) {
+        return new Coil(name, thickness, width, density, size.scaled(factor), headCrop, tailCrop, processSpeed);
+    }
+
+    /** The same with {@code factor} times the speed that it asks for, if it asks for one; {@code factor > 0}. */
+    public Coil withSpeedTimes(double factor) {
+        OptionalDouble speed =
+                processSpeed.isPresent() ? OptionalDouble.of(processSpeed.getAsDouble() * factor) : processSpeed;
+        return new Coil(name, thickness, width, density, size, headCrop, tailCrop, speed);
+    }
+
     /** Mass of a metre of strip (kg/m). */
     public double massPerMetre() {
         return density * width * thickness;

@@ -2,6 +2,7 @@ package runthrough.plant;
 
 import java.util.List;
 import java.util.stream.Stream;
+import runthrough.plant.WorkElement.WorkTime;
 
 /**
  * The work of a coil change.
@@ -26,6 +27,33 @@ public record CoilChange(
         prepare = List.copyOf(prepare);
         tail = List.copyOf(tail);
         join = List.copyOf(join);
+    }
+
+    /** The same with another number of people, {@code >= 1}. */
+    public CoilChange withCrew(int people) {
+        return new CoilChange(people, prepare, tail, join, reject, rethread);
+    }
+
+    /** The same with every element of preparation taking {@code factor} times as long, {@code factor > 0}. */
+    public CoilChange withPreparationTimes(double factor) {
+        return new CoilChange(crew, times(prepare, factor), tail, join, reject, rethread);
+    }
+
+    /** The same with all work on the standing strip, tail and join, taking {@code factor} times as long, {@code > 0}. */
+    public CoilChange withStandingWorkTimes(double factor) {
+        return new CoilChange(crew, prepare, times(tail, factor), times(join, factor), reject, rethread);
+    }
+
+    /** The same with {@code seconds} more, {@code >= 0}, before each joint is released; a rejected one costs no more for it. */
+    public CoilChange withJoinLongerBy(double seconds) {
+        WorkTime time = new WorkTime.Timed(Distribution.constant(seconds));
+        WorkElement added = new WorkElement("added", time, new WorkElement.Occurrence.Always(), false);
+        return new CoilChange(
+                crew, prepare, tail, Stream.concat(join.stream(), Stream.of(added)).toList(), reject, rethread);
+    }
+
+    private static List<WorkElement> times(List<WorkElement> elements, double factor) {
+        return elements.stream().map(element -> element.takingTimes(factor)).toList();
     }
 
     /** Whether chance decides how long the work of {@code practice} takes. */

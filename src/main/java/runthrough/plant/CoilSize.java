@@ -12,11 +12,19 @@ public sealed interface CoilSize {
     /** Greatest lower bound of the length (m). */
     double shortestLength(Coil coil);
 
+    /** A size that gives coils {@code factor} times as long, {@code factor > 0}. */
+    CoilSize scaled(double factor);
+
     /** Whether coils of this size are all alike. */
     boolean isConstant();
 
     /** Length given directly (m). */
     record ByLength(Distribution length) implements CoilSize {
+        @Override
+        public ByLength scaled(double factor) {
+            return new ByLength(length.scaled(factor));
+        }
+
         @Override
         public double length(Coil coil, double p) {
             return length.quantile(p);
@@ -40,6 +48,11 @@ public sealed interface CoilSize {
 
     /** Mass given (kg): {@code m = rho w t L}. */
     record ByMass(Distribution mass) implements CoilSize {
+        @Override
+        public ByMass scaled(double factor) {
+            return new ByMass(mass.scaled(factor));
+        }
+
         @Override
         public double length(Coil coil, double p) {
             return mass.quantile(p) / coil.massPerMetre();
@@ -79,6 +92,13 @@ public sealed interface CoilSize {
                 throw new IllegalArgumentException(
                         "winding factor = " + windingFactor + "; must be more than 0 and at most 1");
             }
+        }
+
+        /** The inner diameter is that of the mandrel and stays. */
+        @Override
+        public ByDiameters scaled(double factor) {
+            double section = (outer - inner) * (outer + inner) * factor;
+            return new ByDiameters(Math.sqrt(inner * inner + section), inner, windingFactor);
         }
 
         @Override

@@ -16,7 +16,8 @@ public sealed interface Distribution
                 Distributions.Weibull,
                 Distributions.Exponential,
                 Distributions.Observed,
-                Distributions.Shifted {
+                Distributions.Shifted,
+                Distributions.Scaled {
 
     /** The smallest share that any draw is made at, and as far below 1 the largest: random numbers have 32 bits. */
     double LEAST_DRAW = 0x1p-32;
@@ -92,5 +93,10 @@ public sealed interface Distribution
     /** This law with {@code shift} added to each draw; a draw that ends below 0 is an error when it is drawn. */
     default Distribution shifted(double shift) {
         return shift == 0 ? this : new Distributions.Shifted(this, shift);
+    }
+
+    /** This law with each draw multiplied by {@code factor}, {@code > 0}. */
+    default Distribution scaled(double factor) {
+        return factor == 1 ? this : new Distributions.Scaled(this, factor);
     }
 }

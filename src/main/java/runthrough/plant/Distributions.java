@@ -364,4 +364,36 @@ public final class Distributions {
             return parent.highest() + shift;
         }
     }
+
+    /** {@code parent} with each draw multiplied by {@code factor}. */
+    public record Scaled(Distribution parent, double factor) implements Distribution {
+        public Scaled {
+            Ranges.finitePositive("factor", factor);
+        }
+
+        @Override
+        public double quantile(double p) {
+            return parent.quantile(p) * factor;
+        }
+
+        @Override
+        public double mean() {
+            return parent.mean() * factor;
+        }
+
+        @Override
+        public double sd() {
+            return parent.sd() * factor;
+        }
+
+        @Override
+        public double lowest() {
+            return parent.lowest() * factor;
+        }
+
+        @Override
+        public double highest() {
+            return parent.highest() * factor;
+        }
+    }
 }

@@ -28,6 +28,16 @@ public record Entry(
         Ranges.notNegative("uncoiler path", uncoilerPath);
     }
 
+    /** The same with another number of uncoilers, {@code >= 1}. */
+    public Entry withUncoilers(int number) {
+        return new Entry(number, topSpeed, acceleration, deceleration, creep, uncoilerPath);
+    }
+
+    /** The same with another top speed (m/s), {@code > 0}. */
+    public Entry withTopSpeed(double speed) {
+        return new Entry(uncoilers, speed, acceleration, deceleration, creep, uncoilerPath);
+    }
+
     /**
      * Creep speed over the last metres of a coil.
      *

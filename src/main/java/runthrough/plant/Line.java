@@ -23,6 +23,38 @@ public record Line(
         Practice practice,
         Optional<Bending> bending) {
 
+    /** The same line with other coils. */
+    public Line with(Supply other) {
+        return new Line(other, entry, accumulator, process, change, practice, bending);
+    }
+
+    /** The same line with another entry section. */
+    public Line with(Entry other) {
+        return new Line(supply, other, accumulator, process, change, practice, bending);
+    }
+
+    /** The same line with another accumulator. */
+    public Line with(Accumulator other) {
+        return new Line(supply, entry, other, process, change, practice, bending);
+    }
+
+    /** The same line with other work at a coil change. */
+    public Line with(CoilChange other) {
+        return new Line(supply, entry, accumulator, process, other, practice, bending);
+    }
+
+    /** The same line with every rated speed, its own and those of its coils, times {@code factor}, {@code > 0}. */
+    public Line withRatedSpeedsTimes(double factor) {
+        return new Line(
+                supply.withEach(coil -> coil.withSpeedTimes(factor)),
+                entry,
+                accumulator,
+                process.withSpeed(process.speed() * factor),
+                change,
+                practice,
+                bending);
+    }
+
     /** Rated process speed (m/s) with {@code coil} in the process section: the coil's own, or the line's. */
     public double ratedSpeed(Coil coil) {
         double rated = coil.processSpeed().orElse(process.speed());

@@ -50,6 +50,20 @@ public record ProcessSection(
                 0);
     }
 
+    /** The same with another rated speed (m/s), {@code > 0}; what it slows to on a low level stays. */
+    public ProcessSection withSpeed(double other) {
+        return new ProcessSection(
+                other,
+                acceleration,
+                deceleration,
+                restartLevel,
+                restartDelay,
+                slowing,
+                ownStops,
+                path,
+                spoiltPerStop);
+    }
+
     /**
      * Running slower while little strip is left.
      *

@@ -21,6 +21,11 @@ public record RunPlan(Extent extent, int leaveOut, int replications, long seed, 
         }
     }
 
+    /** The same with another number of replications, {@code >= 1}; those that both plans have are the same. */
+    public RunPlan withReplications(int number) {
+        return new RunPlan(extent, leaveOut, number, seed, target);
+    }
+
     /** What ends a replication. */
     public sealed interface Extent {
 

@@ -48,6 +48,11 @@ public sealed interface StorageForm {
         return Double.POSITIVE_INFINITY;
     }
 
+    /** The same form taking up strip {@code factor} times as fast, {@code > 0}, where it sets a limit to that. */
+    default StorageForm fillingTimesAsFast(double factor) {
+        return this;
+    }
+
     /** Capacity given directly (m). */
     record Direct(double capacity) implements StorageForm {
         public Direct {
@@ -101,6 +106,11 @@ public sealed interface StorageForm {
         @Override
         public double fillRateLimit() {
             return strands * fillingSpeed;
+        }
+
+        @Override
+        public Strands fillingTimesAsFast(double factor) {
+            return new Strands(strands, stroke, fillingSpeed * factor, emptyingSpeed, vertical);
         }
 
         @Override

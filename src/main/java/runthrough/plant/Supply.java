@@ -1,12 +1,16 @@
 package runthrough.plant;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** Which coils come, in which order. */
 public sealed interface Supply {
 
     /** Every kind of coil that may come, each once where it is cheap to know. */
     List<Coil> kinds();
+
+    /** The same order or chances of coils, each coil changed. */
+    Supply withEach(UnaryOperator<Coil> change);
 
     /** Whether chance decides which coil comes next or how long it is. */
     default boolean isRandom() {
@@ -18,6 +22,11 @@ public sealed interface Supply {
         @Override
         public List<Coil> kinds() {
             return List.of(coil);
+        }
+
+        @Override
+        public Repeated withEach(UnaryOperator<Coil> change) {
+            return new Repeated(change.apply(coil));
         }
     }
 
@@ -33,6 +42,13 @@ public sealed interface Supply {
         @Override
         public List<Coil> kinds() {
             return shares.stream().map(Share::coil).toList();
+        }
+
+        @Override
+        public Mix withEach(UnaryOperator<Coil> change) {
+            return new Mix(shares.stream()
+                    .map(share -> new Share(change.apply(share.coil()), share.weight()))
+                    .toList());
         }
 
         @Override
@@ -69,6 +85,11 @@ public sealed interface Supply {
         @Override
         public List<Coil> kinds() {
             return coils;
+        }
+
+        @Override
+        public Schedule withEach(UnaryOperator<Coil> change) {
+            return new Schedule(coils.stream().map(change).toList());
         }
     }
 }

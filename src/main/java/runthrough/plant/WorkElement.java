@@ -68,11 +68,19 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
         /** Time (s) when the drawn part is {@code drawn} and the wider of the two strips is {@code width} (m). */
         double duration(double drawn, double width);
 
+        /** {@code factor} times as long, {@code factor > 0}. */
+        WorkTime scaled(double factor);
+
         /** A time of its own. */
         record Timed(Distribution drawn) implements WorkTime {
             @Override
             public double duration(double drawn, double width) {
                 return drawn;
+            }
+
+            @Override
+            public Timed scaled(double factor) {
+                return new Timed(drawn.scaled(factor));
             }
         }
 
@@ -91,7 +99,17 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
             public double duration(double drawn, double width) {
                 return width / speed + drawn;
             }
+
+            @Override
+            public Travel scaled(double factor) {
+                return new Travel(speed / factor, drawn.scaled(factor));
+            }
         }
+    }
+
+    /** The same taking {@code factor} times as long, {@code factor > 0}. */
+    public WorkElement takingTimes(double factor) {
+        return new WorkElement(name, time.scaled(factor), occurrence, redo);
     }
 
     /** Whether chance decides if it is done or how long it takes. */

@@ -61,6 +61,38 @@ public record Totals(
         int overfull,
         int stripBreaks) {
 
+    /** The same with a level lower by {@code metres} throughout. */
+    public Totals withLevelLower(double metres) {
+        return new Totals(
+                duration,
+                changes,
+                ranThrough,
+                slowedChanges,
+                stoppedChanges,
+                refilledChanges,
+                starvedStops,
+                slowings,
+                ownStops,
+                processedMetres,
+                processedKilograms,
+                enteredMetres,
+                ratedMetres,
+                lostMetres,
+                lostTime,
+                scrapMetres,
+                scrapKilograms,
+                jointSeconds,
+                waitingSeconds,
+                starvedSeconds,
+                ownStopSeconds,
+                blockedSeconds,
+                levelIntegral - metres * duration,
+                lowestLevel - metres,
+                overtravel,
+                overfull,
+                stripBreaks);
+    }
+
     /** Share of coil changes run through, in [0, 1]; NaN without coil changes. */
     public double shareRunThrough() {
         return (double) ranThrough / changes;

@@ -1,8 +1,15 @@
 package runthrough.study;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
+import java.util.stream.LongStream;
+import runthrough.plant.Line;
+import runthrough.simulation.ChangeRecord;
+import runthrough.simulation.Replication;
 import runthrough.simulation.Totals;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Estimators;
@@ -12,7 +19,7 @@ import runthrough.study.statistics.Estimators;
  * replication i of one may be held against replication i of the other.
  *
  * @param chance whether anything in the line is left to chance; if not, one replication says all
- * @param replications in order of their index, at least one
+ * @param replications in order of their index
  */
 public record Evaluation(boolean chance, List<Tally> replications) {
 
@@ -25,8 +32,32 @@ public record Evaluation(boolean chance, List<Tally> replications) {
      *
      * @param totals of it
      * @param causes what its coil changes that did not run through are laid to
+     * @param stops how many starved stops belong to its coil changes
      */
-    public record Tally(Totals totals, Verdict.Causes causes) {}
+    public record Tally(Totals totals, Verdict.Causes causes, long stops) {
+
+        /** What {@code replication} of {@code line} adds up to. */
+        public static Tally of(Line line, Replication replication) {
+            CauseFinder finder = new CauseFinder(line);
+            Map<Cause, Long> causes = new EnumMap<>(Cause.class);
+            long stops = 0;
+            for (ChangeRecord change : replication.changes()) {
+                finder.causeOf(change).ifPresent(cause -> causes.merge(cause, 1L, Long::sum));
+                stops += change.starvedStops();
+            }
+            return new Tally(replication.totals(), Verdict.Causes.of(causes), stops);
+        }
+    }
+
+    /** Replication {@code index}, if there are as many. */
+    public Optional<Tally> replication(int index) {
+        return index < replications.size() ? Optional.of(replications.get(index)) : Optional.empty();
+    }
+
+    /** No replication of {@code line} yet. */
+    public static Evaluation none(Line line) {
+        return new Evaluation(!line.isDeterministic(), List.of());
+    }
 
     /** Coil changes of all replications. */
     public long changes() {
@@ -40,7 +71,7 @@ public record Evaluation(boolean chance, List<Tally> replications) {
 
     /** Share of coil changes run through. */
     public Estimate shareRunThrough() {
-        return Estimators.share(counts(Totals::ranThrough), counts(Totals::changes));
+        return Estimators.share(estimates().counts(Totals::ranThrough), estimates().counts(Totals::changes));
     }
 
     /** Whether {@code target}, in (0, 1], is met. */
@@ -74,45 +105,47 @@ public record Evaluation(boolean chance, List<Tally> replications) {
         return number >= replications.size() ? this : new Evaluation(chance, replications.subList(0, number));
     }
 
-    /** The mean of one value of each replication. */
+    /** Stops for want of strip, and what they cost. */
+    public Verdict.Stoppages stoppages() {
+        return estimates().stoppages();
+    }
+
+    /** What comes out, and what is lost as scrap. */
+    public Verdict.Output output() {
+        return estimates().output();
+    }
+
+    /** The mean of one value of each replication, which may be negative. */
     public Estimate mean(ToDoubleFunction<Totals> value) {
-        return Estimators.mean(each(value));
+        return Estimators.mean(estimates().each(value));
     }
 
     /**
      * The mean of how much greater a value is here than in {@code other}, replication by replication: under the same luck
      * this is known far better than the two values themselves.
      *
-     * @param other has as many replications, under the same seed
+     * @param other has as many replications, run under the same seed
      */
     public Estimate difference(Evaluation other, ToDoubleFunction<Totals> value) {
-        double[] here = each(value);
-        double[] there = other.each(value);
-        if (here.length != there.length) {
-            throw new IllegalArgumentException(here.length + " replications cannot be paired with " + there.length);
+        if (replications.size() != other.replications.size()) {
+            throw new IllegalArgumentException(
+                    replications.size() + " replications cannot be paired with " + other.replications.size());
         }
+        double[] here = estimates().each(value);
+        double[] there = other.estimates().each(value);
         for (int i = 0; i < here.length; i++) {
             here[i] -= there[i];
         }
         return Estimators.mean(here);
     }
 
-    /** One value of each replication. */
-    double[] each(ToDoubleFunction<Totals> value) {
-        return replications.stream()
-                .mapToDouble(tally -> value.applyAsDouble(tally.totals()))
-                .toArray();
-    }
-
-    private long[] counts(ToLongFunction<Totals> count) {
-        return replications.stream()
-                .mapToLong(tally -> count.applyAsLong(tally.totals()))
-                .toArray();
+    private TotalsEstimates estimates() {
+        return new TotalsEstimates(
+                replications.stream().map(Tally::totals).toList(),
+                replications.stream().mapToLong(Tally::stops).toArray());
     }
 
     private long sum(ToLongFunction<Totals> count) {
-        return replications.stream()
-                .mapToLong(tally -> count.applyAsLong(tally.totals()))
-                .sum();
+        return LongStream.of(estimates().counts(count)).sum();
     }
 }

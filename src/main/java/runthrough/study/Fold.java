@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
-import java.util.function.ToLongFunction;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.Line;
 import runthrough.simulation.ChangeRecord;
@@ -86,16 +84,6 @@ final class Fold {
         return Objects.requireNonNull(first, "no replication yet");
     }
 
-    /** One value of each replication. */
-    double[] each(ToDoubleFunction<Totals> value) {
-        return totals.stream().mapToDouble(value).toArray();
-    }
-
-    /** One count of each replication. */
-    long[] counts(ToLongFunction<Totals> value) {
-        return totals.stream().mapToLong(value).toArray();
-    }
-
     /** How many coil changes of each replication waited for preparation. */
     long[] waited() {
         return waited.stream().mapToLong(Long::longValue).toArray();
@@ -107,11 +95,7 @@ final class Fold {
     }
 
     Verdict.Causes causes() {
-        return new Verdict.Causes(
-                causes.getOrDefault(Cause.PRACTICE, 0L),
-                causes.getOrDefault(Cause.PREPARATION, 0L),
-                causes.getOrDefault(Cause.REFILL, 0L),
-                causes.getOrDefault(Cause.CAPACITY, 0L));
+        return Verdict.Causes.of(causes);
     }
 
     Pool jointTime() {

@@ -1,6 +1,7 @@
 package runthrough.study;
 
 import java.util.Comparator;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import runthrough.study.statistics.Estimate;
@@ -62,6 +63,15 @@ public record Verdict(
      * @param capacity see {@link Cause#CAPACITY}
      */
     public record Causes(long practice, long preparation, long refill, long capacity) {
+
+        /** Counts by cause; what is not there counts as none. */
+        static Causes of(Map<Cause, Long> counts) {
+            return new Causes(
+                    counts.getOrDefault(Cause.PRACTICE, 0L),
+                    counts.getOrDefault(Cause.PREPARATION, 0L),
+                    counts.getOrDefault(Cause.REFILL, 0L),
+                    counts.getOrDefault(Cause.CAPACITY, 0L));
+        }
 
         /** How many are laid to {@code cause}. */
         public long count(Cause cause) {

@@ -1,9 +1,7 @@
 package runthrough.study;
 
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
-import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import runthrough.plant.Brief;
 import runthrough.simulation.Totals;
@@ -14,15 +12,14 @@ import runthrough.study.statistics.Summary;
 
 /** Draws the verdict from what the replications gave. */
 final class VerdictMaker {
-    /** A shift (s). */
-    private static final double SHIFT = 8 * 3600.0;
-
     private final Brief brief;
     private final Fold fold;
+    private final TotalsEstimates estimates;
 
     VerdictMaker(Brief brief, Fold fold) {
         this.brief = brief;
         this.fold = fold;
+        this.estimates = new TotalsEstimates(fold.totals(), fold.stops());
     }
 
     Verdict verdict() {
@@ -30,7 +27,7 @@ final class VerdictMaker {
                 sum(Totals::changes), sum(Totals::ranThrough), sum(Totals::slowedChanges), sum(Totals::stoppedChanges));
         boolean chance = !brief.line().isDeterministic();
         double target = brief.run().target();
-        Estimate share = shareOfChanges(fold.counts(Totals::ranThrough));
+        Estimate share = shareOfChanges(estimates.counts(Totals::ranThrough));
         TargetTest test = new TargetTest(target, share, changes.total(), changes.failed(), chance);
         boolean oneStrip = brief.line().practice().isOneStrip();
         return new Verdict(
@@ -42,8 +39,8 @@ final class VerdictMaker {
                 changes,
                 fold.causes(),
                 oneStrip ? Optional.empty() : Optional.of(spare(target)),
-                stoppages(),
-                output(),
+                estimates.stoppages(),
+                estimates.output(),
                 joint(),
                 oneStrip ? Optional.empty() : Optional.of(storage()));
     }
@@ -56,40 +53,6 @@ final class VerdictMaker {
                 fold.spareSpeed().percentile(share));
     }
 
-    private Verdict.Stoppages stoppages() {
-        double[] shifts = fold.each(totals -> totals.duration() / SHIFT);
-        return new Verdict.Stoppages(
-                stopsPerHundredChanges(),
-                Estimators.rate(fold.counts(Totals::starvedStops), shifts),
-                Estimators.rate(fold.counts(Totals::slowings), shifts),
-                Estimators.rate(fold.counts(Totals::ownStops), shifts),
-                perShift(Totals::lostMetres),
-                perShift(Totals::lostTime));
-    }
-
-    /** Replications without a coil change are left out. */
-    private Estimate stopsPerHundredChanges() {
-        long[] changes = fold.counts(Totals::changes);
-        long[] stops = fold.stops();
-        int[] counting =
-                IntStream.range(0, changes.length).filter(i -> changes[i] > 0).toArray();
-        return Estimators.rate(
-                IntStream.of(counting).mapToLong(i -> stops[i]).toArray(),
-                IntStream.of(counting).mapToDouble(i -> changes[i] / 100.0).toArray());
-    }
-
-    private Verdict.Output output() {
-        return new Verdict.Output(
-                Estimators.amount(fold.each(totals -> totals.processedMetres() / totals.duration())),
-                Estimators.amount(fold.each(totals -> totals.processedKilograms() / totals.duration())),
-                Estimators.amount(fold.each(Totals::utilisation)),
-                perShift(Totals::scrapMetres),
-                perShift(Totals::scrapKilograms),
-                Estimators.amount(fold.each(Totals::scrapShare)),
-                perShift(Totals::changes),
-                Estimators.amount(fold.each(Totals::duration)));
-    }
-
     private Verdict.Joint joint() {
         return new Verdict.Joint(summary(fold.jointTime()), summary(fold.waiting()), shareOfChanges(fold.waited()));
     }
@@ -99,8 +62,8 @@ final class VerdictMaker {
                 summary(fold.margin()),
                 summary(fold.stripDrawn()),
                 fold.refillTime().count() == 0 ? Optional.empty() : Optional.of(summary(fold.refillTime())),
-                shareOfChanges(fold.counts(Totals::refilledChanges)),
-                Estimators.mean(fold.each(Totals::meanLevel)),
+                shareOfChanges(estimates.counts(Totals::refilledChanges)),
+                Estimators.mean(estimates.each(Totals::meanLevel)),
                 fold.totals().stream().mapToDouble(Totals::lowestLevel).min().orElseThrow(),
                 fold.totals().stream().mapToDouble(Totals::overtravel).max().orElseThrow(),
                 sum(Totals::overfull),
@@ -108,15 +71,11 @@ final class VerdictMaker {
     }
 
     private Estimate shareOfChanges(long[] counts) {
-        return Estimators.share(counts, fold.counts(Totals::changes));
-    }
-
-    private Estimate perShift(ToDoubleFunction<Totals> value) {
-        return Estimators.amount(fold.each(totals -> value.applyAsDouble(totals) / totals.duration() * SHIFT));
+        return Estimators.share(counts, estimates.counts(Totals::changes));
     }
 
     private long sum(ToLongFunction<Totals> count) {
-        return LongStream.of(fold.counts(count)).sum();
+        return LongStream.of(estimates.counts(count)).sum();
     }
 
     private static Summary summary(Pool pool) {

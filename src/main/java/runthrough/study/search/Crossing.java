@@ -25,6 +25,7 @@ import java.util.OptionalDouble;
  * @param value see above; empty when the target is missed throughout
  * @param sure see above; empty when no value of the range is shown to meet the target
  * @param possible see above; empty when all of the range is shown to miss the target
+ * @param missed the next harder value tried, at which the target is seen to be missed; there when the target is crossed
  * @param precision greatest relative distance between each of the three and the next harder value that was tried
  * @param evaluations how many values were tried
  * @param fall by how much the share fell at most, in [0, 1], between two values of which the second was easier on the line,
@@ -39,6 +40,7 @@ public record Crossing(
         OptionalDouble value,
         OptionalDouble sure,
         OptionalDouble possible,
+        OptionalDouble missed,
         double precision,
         int evaluations,
         double fall) {

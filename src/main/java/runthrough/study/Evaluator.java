@@ -1,0 +1,99 @@
+package runthrough.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Function;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import runthrough.plant.Line;
+import runthrough.plant.RunPlan;
+import runthrough.simulation.Detail;
+import runthrough.simulation.LineSimulator;
+import runthrough.simulation.Replication;
+import runthrough.simulation.SimulationException;
+import runthrough.study.Evaluation.Tally;
+
+/**
+ * Tries variants of a line, of which no more is kept than what each replication adds up to. All variants that are run under
+ * one plan see the same luck. A line in which nothing is left to chance is run once, for every replication would be the same.
+ */
+public final class Evaluator {
+    private final OrderedRuns runs;
+    private final BooleanSupplier cancelled;
+
+    /**
+     * An evaluator.
+     *
+     * @param threads how many replications run at once, {@code >= 1}; does not change what comes out
+     * @param cancelled asked between replications: true gives up with a {@link java.util.concurrent.CancellationException}
+     */
+    public Evaluator(int threads, BooleanSupplier cancelled) {
+        this.runs = new OrderedRuns(threads);
+        this.cancelled = cancelled;
+    }
+
+    /**
+     * Runs {@code line}, which must have passed its check, under {@code plan}.
+     *
+     * @throws StudyException when a replication cannot go on, or none completed a coil change
+     */
+    public Evaluation evaluate(Line line, RunPlan plan) {
+        return evaluate(line, plan, index -> Optional.empty());
+    }
+
+    /**
+     * Runs {@code line} under {@code plan}, but for the replications that are known.
+     *
+     * @param known from the index of a replication to what it gives, where that is known
+     * @throws StudyException when a replication cannot go on, or none completed a coil change
+     */
+    public Evaluation evaluate(Line line, RunPlan plan, IntFunction<Optional<Tally>> known) {
+        int wanted = replications(line, plan);
+        List<Optional<Tally>> all =
+                IntStream.range(0, wanted).mapToObj(known).collect(Collectors.toCollection(ArrayList::new));
+        int[] lacking = IntStream.range(0, wanted)
+                .filter(index -> all.get(index).isEmpty())
+                .toArray();
+        List<Tally> run = observe(line, plan, lacking, replication -> Tally.of(line, replication));
+        for (int i = 0; i < lacking.length; i++) {
+            all.set(lacking[i], Optional.of(run.get(i)));
+        }
+        Evaluation evaluation = new Evaluation(
+                !line.isDeterministic(), all.stream().map(Optional::orElseThrow).toList());
+        if (evaluation.changes() == 0) {
+            throw new StudyException("no coil change was completed in any of " + wanted
+                    + " replications; give a longer run, or fewer coil changes to leave out");
+        }
+        return evaluation;
+    }
+
+    /** How many replications of {@code line} say all that the plan asks for. */
+    public static int replications(Line line, RunPlan plan) {
+        return line.isDeterministic() ? 1 : plan.replications();
+    }
+
+    /**
+     * Runs some replications and keeps of each what {@code eye} sees in it.
+     *
+     * @param indices of the replications, from 0; what is seen comes in their order
+     * @param eye called on several threads
+     * @throws StudyException when a replication cannot go on
+     */
+    public <T> List<T> observe(Line line, RunPlan plan, int[] indices, Function<Replication, T> eye) {
+        LineSimulator simulator = new LineSimulator(line, plan);
+        List<T> seen = new ArrayList<>();
+        runs.run(indices.length, i -> eye.apply(run(simulator, indices[i])), seen::add, cancelled);
+        return seen;
+    }
+
+    private static Replication run(LineSimulator simulator, int index) {
+        try {
+            return simulator.run(index, Detail.CHANGES);
+        } catch (SimulationException e) {
+            throw new StudyException("replication " + (index + 1) + ": " + e.getMessage(), e);
+        }
+    }
+}

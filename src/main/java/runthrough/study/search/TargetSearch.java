@@ -1,0 +1,135 @@
+package runthrough.study.search;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+import runthrough.study.Evaluation;
+import runthrough.study.search.Crossing.Found;
+import runthrough.study.search.Trials.Question;
+
+/**
+ * Finds where along one number the target is crossed, see {@link Crossing}.
+ *
+ * <p>From a guess it gallops, in steps that grow threefold, until a value that is good enough and a harder one that is not
+ * lie side by side; then it halves what is between them until that is within the precision. The trial of a value answers all
+ * three questions (is the target seen to be met, shown to be met, not shown to be missed), so that none is tried twice. A
+ * better guess costs fewer trials; it changes the result by no more than the precision.
+ */
+public final class TargetSearch {
+    /** By how much a step grows while galloping. */
+    private static final double GROWTH = 3;
+
+    /** A first step, relative, from a guess that may be some way off. */
+    private static final double FAR = 0.02;
+
+    private final Scale scale;
+    private final Trials trials;
+
+    /**
+     * A search.
+     *
+     * @param trial from a value to what the line gives with it; empty where the line is refused, which is not good enough
+     * @param target share of coil changes that should run through, in (0, 1]
+     * @param scale where to search, and how finely
+     */
+    public TargetSearch(DoubleFunction<Optional<Evaluation>> trial, double target, Scale scale) {
+        this.scale = scale;
+        this.trials = new Trials(ease -> trial.apply(scale.ease(ease)), target);
+    }
+
+    /**
+     * Guesses at the three values of a {@link Crossing}.
+     *
+     * @param isNear whether they are likely to be right within the precision
+     */
+    public record Guess(double value, double sure, double possible, boolean isNear) {
+
+        /** A guess that may be some way off. */
+        public static Guess about(double value) {
+            return new Guess(value, value, value, false);
+        }
+    }
+
+    /** Searches, beginning at {@code guess}. */
+    public Crossing from(Guess guess) {
+        double step = guess.isNear() ? 0.9 * scale.precision() : FAR;
+        settle(Question.SEEN, guess.value(), step);
+        OptionalDouble value = trials.hardestGood(Question.SEEN);
+        double known = value.isPresent() && !guess.isNear() ? scale.ease(value.getAsDouble()) : Double.NaN;
+        double next = guess.isNear() ? step : Math.min(step, 4 * scale.precision());
+        settle(Question.POSSIBLE, Double.isNaN(known) ? guess.possible() : known, next);
+        if (trials.canBeSure()) {
+            settle(Question.SURE, Double.isNaN(known) ? guess.sure() : known, next);
+        }
+        return crossing(value);
+    }
+
+    /** Tries values until the hardest good one and a bad one beside it are known to the precision, or an end is reached. */
+    private void settle(Question question, double guess, double firstStep) {
+        double next = scale.ease(guess);
+        double step = firstStep * scale.span(next);
+        while (!isSettled(question)) {
+            next = within(question, next);
+            next += trials.isGood(question, next) ? -step : step;
+            step *= GROWTH;
+        }
+    }
+
+    private boolean isSettled(Question question) {
+        OptionalDouble good = trials.hardestGood(question);
+        OptionalDouble bad = trials.easiestBad(question);
+        if (good.isPresent() && bad.isPresent()) {
+            return scale.distance(good.getAsDouble(), bad.getAsDouble()) <= scale.precision();
+        }
+        return good.isPresent() ? good.getAsDouble() <= scale.hardest() : bad.orElse(Double.NEGATIVE_INFINITY) >= scale.easiest();
+    }
+
+    /** {@code ease}, or if it tells nothing new, what lies half-way between the good and the bad or at the end of the range. */
+    private double within(Question question, double ease) {
+        double good = trials.hardestGood(question).orElse(Double.POSITIVE_INFINITY);
+        double bad = trials.easiestBad(question).orElse(Double.NEGATIVE_INFINITY);
+        if (bad < ease && ease < good) {
+            return Math.min(Math.max(ease, scale.hardest()), scale.easiest());
+        }
+        if (Double.isFinite(good) && Double.isFinite(bad)) {
+            return (good + bad) / 2;
+        }
+        return Double.isFinite(good) ? scale.hardest() : scale.easiest();
+    }
+
+    private Crossing crossing(OptionalDouble value) {
+        boolean crossed = value.isPresent() && trials.easiestBad(Question.SEEN).isPresent();
+        return new Crossing(
+                crossed ? Found.CROSSED : value.isPresent() ? Found.MET_THROUGHOUT : Found.MISSED_THROUGHOUT,
+                scale.harder(),
+                scale.from(),
+                scale.to(),
+                hardest(Question.SEEN),
+                hardest(Question.SURE),
+                hardest(Question.POSSIBLE),
+                crossed ? value(trials.easiestBad(Question.SEEN)) : OptionalDouble.empty(),
+                precision(),
+                trials.count(),
+                trials.fall());
+    }
+
+    private OptionalDouble hardest(Question question) {
+        return value(trials.hardestGood(question));
+    }
+
+    private OptionalDouble value(OptionalDouble ease) {
+        return ease.isPresent() ? OptionalDouble.of(scale.ease(ease.getAsDouble())) : ease;
+    }
+
+    private double precision() {
+        double widest = 0;
+        for (Question question : Question.values()) {
+            OptionalDouble good = trials.hardestGood(question);
+            OptionalDouble bad = trials.easiestBad(question);
+            if (good.isPresent() && bad.isPresent()) {
+                widest = Math.max(widest, scale.distance(good.getAsDouble(), bad.getAsDouble()));
+            }
+        }
+        return widest;
+    }
+}

@@ -1,0 +1,117 @@
+package runthrough.study.search;
+
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.function.DoubleFunction;
+import runthrough.study.Evaluation;
+import runthrough.study.statistics.Interval;
+
+/** The values tried so far, in order of their ease, and what the line gave with each. */
+final class Trials {
+    private final DoubleFunction<Optional<Evaluation>> line;
+    private final double target;
+    private final NavigableMap<Double, Shares> byEase = new TreeMap<>();
+
+    /**
+     * No trials yet.
+     *
+     * @param line from the ease of a value to what the line gives; empty where it is refused
+     */
+    Trials(DoubleFunction<Optional<Evaluation>> line, double target) {
+        this.line = line;
+        this.target = target;
+    }
+
+    /** What is asked of a value. */
+    enum Question {
+        /** Whether the share seen meets the target. */
+        SEEN,
+        /** Whether the target is shown to be met. */
+        SURE,
+        /** Whether the target is not shown to be missed. */
+        POSSIBLE
+    }
+
+    /** The share seen and the ends of its interval; all -1 where the line was refused, which answers no to everything. */
+    private record Shares(double seen, double low, double high, boolean canBeSure) {
+        private static final Shares REFUSED = new Shares(-1, -1, -1, true);
+
+        static Shares of(Evaluation evaluation, double target) {
+            double seen = (double) evaluation.ranThrough() / evaluation.changes();
+            Optional<Interval> interval =
+                    evaluation.chance() ? evaluation.shareRunThrough().interval() : Optional.empty();
+            boolean canBeSure = evaluation
+                    .resolution(target)
+                    .leastToShow()
+                    .map(least -> least <= evaluation.changes())
+                    .orElse(!evaluation.chance());
+            return new Shares(
+                    seen,
+                    interval.map(Interval::low).orElse(seen),
+                    interval.map(Interval::high).orElse(seen),
+                    canBeSure);
+        }
+
+        double of(Question question) {
+            return switch (question) {
+                case SEEN -> seen;
+                case SURE -> low;
+                case POSSIBLE -> high;
+            };
+        }
+    }
+
+    /** Tries a value, if it has not been tried, and tells whether it is good enough. */
+    boolean isGood(Question question, double ease) {
+        return byEase.computeIfAbsent(
+                                ease,
+                                key -> line.apply(key)
+                                        .map(evaluation -> Shares.of(evaluation, target))
+                                        .orElse(Shares.REFUSED))
+                        .of(question)
+                >= target;
+    }
+
+    /** The hardest value tried that is good enough. */
+    OptionalDouble hardestGood(Question question) {
+        return first(byEase.entrySet().stream()
+                .filter(entry -> entry.getValue().of(question) >= target)
+                .findFirst());
+    }
+
+    /** The easiest value tried that is harder than every good one; none of the two need be there. */
+    OptionalDouble easiestBad(Question question) {
+        OptionalDouble good = hardestGood(question);
+        return first(Optional.ofNullable(
+                good.isPresent() ? byEase.lowerEntry(good.getAsDouble()) : byEase.lastEntry()));
+    }
+
+    private static OptionalDouble first(Optional<Map.Entry<Double, Shares>> entry) {
+        return entry.map(e -> OptionalDouble.of(e.getKey())).orElseGet(OptionalDouble::empty);
+    }
+
+    /** Whether any number of successes in as many coil changes as were run would show the target met. */
+    boolean canBeSure() {
+        return byEase.values().stream().allMatch(Shares::canBeSure);
+    }
+
+    int count() {
+        return byEase.size();
+    }
+
+    /** By how much the share seen fell at most on the way to easier values. */
+    double fall() {
+        double greatest = 0;
+        double fall = 0;
+        for (Shares shares : byEase.values()) {
+            if (shares.seen() >= 0) {
+                fall = Math.max(fall, greatest - shares.seen());
+                greatest = Math.max(greatest, shares.seen());
+            }
+        }
+        return fall;
+    }
+}

@@ -1,0 +1,51 @@
+package runthrough.study.sizing;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import runthrough.plant.Finding;
+import runthrough.plant.Line;
+import runthrough.plant.LineCheck;
+import runthrough.plant.RunPlan;
+import runthrough.plant.StorageForm;
+import runthrough.study.Evaluation;
+import runthrough.study.Evaluator;
+
+/** A line tried with other capacities under the same luck; what was tried once is not run again. */
+final class Capacities {
+    private final Line line;
+    private final Evaluator evaluator;
+    private final StripNeeds needs;
+    private final Map<Double, Evaluation> tried = new HashMap<>();
+
+    Capacities(Line line, Evaluator evaluator, StripNeeds needs) {
+        this.line = line;
+        this.evaluator = evaluator;
+        this.needs = needs;
+    }
+
+    /** The accumulator of {@code capacity} (m). */
+    Size size(double capacity) {
+        return new Size(form().resizedTo(capacity));
+    }
+
+    private StorageForm form() {
+        return line.accumulator().form();
+    }
+
+    /** What {@code capacity} (m) gives under {@code plan}, which differs from others only in its replications; empty when refused. */
+    Optional<Evaluation> evaluate(double capacity, RunPlan plan) {
+        Line variant = line.with(line.accumulator().resizedTo(capacity));
+        if (LineCheck.check(variant).stream().anyMatch(Finding::isError)) {
+            return Optional.empty();
+        }
+        Evaluation before = tried.getOrDefault(capacity, Evaluation.none(variant));
+        if (before.replications().size() >= Evaluator.replications(variant, plan)) {
+            return Optional.of(before.first(plan.replications()));
+        }
+        Evaluation evaluation = evaluator.evaluate(
+                variant, plan, index -> before.replication(index).or(() -> needs.known(index, capacity)));
+        tried.put(capacity, evaluation);
+        return Optional.of(evaluation);
+    }
+}

@@ -1,0 +1,84 @@
+package runthrough.study.sizing;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import runthrough.plant.Line;
+import runthrough.plant.LineCheck;
+import runthrough.plant.Finding;
+import runthrough.plant.RunPlan;
+import runthrough.simulation.ChangeRecord;
+import runthrough.simulation.Replication;
+import runthrough.study.Cause;
+import runthrough.study.Evaluator;
+import runthrough.study.statistics.Estimate;
+import runthrough.study.statistics.Estimators;
+import runthrough.study.statistics.Interval;
+
+/**
+ * Whether an accumulator, however large, lasts. In one that never runs empty a line is watched over many coil changes. If the
+ * entry brings less in the long run than the process uses, the level falls from coil change to coil change and the
+ * accumulator is never full again: no capacity is enough, it only takes longer to run empty.
+ *
+ * @param growth how much lower the level is at the start of a coil change than at that before (m), over the later half
+ * @param refilled share of coil changes of the later half after which the accumulator was full again
+ * @param waited strip (m) that the process used per coil change while joints waited for their coils
+ */
+record Endurance(Estimate growth, double refilled, double waited) {
+    /** Long enough to tell a drift from a run of bad luck, see {@link #lasts}. */
+    private static final int CHANGES = 1000;
+
+    private static final int REPLICATIONS = 4;
+
+    /** When the accumulator is full again more often than this, a falling level is bad luck. */
+    private static final double SELDOM = 0.01;
+
+    /** A drift (m) less than this is rounding. */
+    private static final double ROUNDING = 1e-6;
+
+    /** What is seen in one replication. */
+    private record Seen(double growth, int refilled, int changes, double waited) {}
+
+    /** Watches {@code ample}, whose accumulator holds more than is ever drawn. */
+    static Endurance of(Line ample, long seed, Evaluator evaluator) {
+        int replications = ample.isDeterministic() ? 1 : REPLICATIONS;
+        RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(CHANGES), 0, replications, seed, 1);
+        List<Seen> seen = evaluator.observe(
+                ample, plan, IntStream.range(0, replications).toArray(), replication -> look(ample, replication));
+        double changes = seen.stream().mapToInt(Seen::changes).sum();
+        return new Endurance(
+                Estimators.mean(seen.stream().mapToDouble(Seen::growth).toArray()),
+                seen.stream().mapToInt(Seen::refilled).sum() / changes,
+                seen.stream().mapToDouble(Seen::waited).sum() / changes);
+    }
+
+    private static Seen look(Line line, Replication replication) {
+        List<ChangeRecord> changes = replication.changes();
+        List<ChangeRecord> later = changes.subList(changes.size() / 2, changes.size());
+        double fallen = later.get(0).levelAtStart() - later.get(later.size() - 1).levelAtStart();
+        int refilled = (int) later.stream()
+                .filter(change -> !Double.isNaN(change.refillTime()))
+                .count();
+        double waited = later.stream()
+                .mapToDouble(change ->
+                        change.waiting() * line.ratedSpeed(line.coils().get(change.tailCoil())))
+                .sum();
+        return new Seen(fallen / (later.size() - 1), refilled, later.size(), waited);
+    }
+
+    /** Whether {@code line} passes its own check and some capacity is enough for it. */
+    static boolean lasts(Line line, long seed, Evaluator evaluator) {
+        return LineCheck.check(line).stream().noneMatch(Finding::isError)
+                && of(line, seed, evaluator).lasts();
+    }
+
+    /** Whether some capacity is enough. */
+    boolean lasts() {
+        double least = growth.interval().map(Interval::low).orElse(growth.mean());
+        return refilled >= SELDOM || least <= ROUNDING;
+    }
+
+    /** Why none is, when none is. */
+    Cause cause() {
+        return growth.mean() <= waited ? Cause.PREPARATION : Cause.REFILL;
+    }
+}

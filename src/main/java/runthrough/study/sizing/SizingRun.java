@@ -1,0 +1,184 @@
+package runthrough.study.sizing;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import runthrough.handcalc.HandCalculation;
+import runthrough.plant.Accumulator;
+import runthrough.plant.Brief;
+import runthrough.plant.Line;
+import runthrough.plant.RunPlan;
+import runthrough.study.Evaluation;
+import runthrough.study.Evaluator;
+import runthrough.study.StudyListener;
+import runthrough.study.Verdict;
+import runthrough.study.search.Crossing;
+import runthrough.study.search.Crossing.Harder;
+import runthrough.study.search.Scale;
+import runthrough.study.search.TargetSearch;
+import runthrough.study.search.TargetSearch.Guess;
+import runthrough.study.sizing.Sizing.Answer;
+import runthrough.study.sizing.Sizing.Narrowness;
+import runthrough.study.sizing.Sizing.NoneEnough;
+import runthrough.study.sizing.Sizing.Point;
+
+/** One run of a {@link SizingStudy}, for a line with an accumulator. */
+final class SizingRun {
+    /** What never runs empty, as a multiple of what the hand calculation needs or of what there is. */
+    private static final double AMPLE = 2000;
+
+    /** Capacities closer than this are not told apart where nothing is left to chance. */
+    private static final double EXACT = 1e-4;
+
+    /** The same as a part of the half-width asked for, where something is. */
+    private static final double FINE = 0.2;
+
+    /** The part of the half-width asked for that the needs must promise, for they are a guess. */
+    private static final double PROMISE = 0.95;
+
+    /** About so many capacities are tried. */
+    private static final int EXPECTED_TRIALS = 20;
+
+    private final Brief brief;
+    private final SizingOptions options;
+    private final boolean chance;
+    private final Evaluator evaluator;
+    private final StudyListener listener;
+    private final Capacities capacities;
+    private final HandCalculation handCalculation;
+    private final Line ample;
+    private final StripNeeds needs;
+    private RunPlan plan;
+    private int trials;
+
+    SizingRun(Brief brief, SizingOptions options, Evaluator evaluator, StudyListener listener) {
+        this.brief = brief;
+        this.options = options;
+        this.chance = !brief.line().isDeterministic();
+        this.evaluator = evaluator;
+        this.listener = listener;
+        this.plan = brief.run();
+        this.handCalculation = HandCalculation.of(brief.line());
+        this.ample = brief.line().with(ample(brief.line().accumulator(), handCalculation));
+        this.needs = new StripNeeds(ample);
+        this.capacities = new Capacities(brief.line(), evaluator, needs);
+    }
+
+    private static Accumulator ample(Accumulator now, HandCalculation handCalculation) {
+        double needed = handCalculation.storage().orElseThrow().capacity().needed();
+        return now.resizedTo(AMPLE * Math.max(needed, now.capacity()));
+    }
+
+    Sizing run() {
+        listener.progress(0, EXPECTED_TRIALS);
+        Endurance endurance = Endurance.of(ample, plan.seed(), evaluator);
+        Sizing sizing = endurance.lasts() ? found() : noneEnough(endurance);
+        listener.progress(EXPECTED_TRIALS, EXPECTED_TRIALS);
+        return sizing;
+    }
+
+    private Sizing found() {
+        needs.extend(evaluator, plan);
+        while (chance && promised() > PROMISE * options.halfWidth() && mayRunMore()) {
+            // Intervals narrow with the square root; where there is none yet, twice as many may give one.
+            double more = Math.min(2, Math.pow(promised() / (PROMISE * options.halfWidth()), 2));
+            runMore(Math.max(plan.replications() + 1, (int) Math.ceil(more * plan.replications())));
+        }
+        Crossing crossing = search();
+        Narrowness narrowness = narrowness(crossing);
+        while (chance && !narrowness.reached() && narrowness.wouldDo().isPresent() && mayRunMore()) {
+            runMore(narrowness.wouldDo().getAsInt());
+            crossing = search();
+            narrowness = narrowness(crossing);
+        }
+        return sizing(Answer.FOUND, Optional.of(crossing), Optional.empty());
+    }
+
+    private boolean mayRunMore() {
+        return plan.replications() < options.maxReplications();
+    }
+
+    private void runMore(int replications) {
+        plan = plan.withReplications(Math.min(replications, options.maxReplications()));
+        needs.extend(evaluator, plan);
+    }
+
+    /** The relative half-width that the needs promise. */
+    private double promised() {
+        double target = options.target();
+        return needs.canBeSure(target)
+                ? (needs.forSure(target) - needs.forPossible(target)) / (2 * needs.forSeen(target))
+                : Double.POSITIVE_INFINITY;
+    }
+
+    private Crossing search() {
+        double target = options.target();
+        // A little more than the needs, so that rounding does not make a capacity of just the right size too small.
+        double precision = chance ? FINE * options.halfWidth() : EXACT;
+        double ease = 1 + precision / 10;
+        double seen = ease * needs.forSeen(target);
+        Guess guess = new Guess(seen, ease * needs.forSure(target), ease * needs.forPossible(target), true);
+        Scale scale = Scale.of(
+                Harder.SMALLER, precision * seen, ample.accumulator().capacity(), precision);
+        return new TargetSearch(this::evaluate, target, scale).from(guess);
+    }
+
+    private Optional<Evaluation> evaluate(double capacity) {
+        trials++;
+        listener.progress(Math.min(trials, EXPECTED_TRIALS - 1), EXPECTED_TRIALS);
+        return capacities.evaluate(capacity, plan);
+    }
+
+    private Narrowness narrowness(Crossing crossing) {
+        double asked = options.halfWidth();
+        if (crossing.sure().isEmpty() || crossing.possible().isEmpty()) {
+            return new Narrowness(
+                    asked, OptionalDouble.empty(), false, options.maxReplications(), OptionalInt.empty());
+        }
+        double width = crossing.sure().getAsDouble() - crossing.possible().getAsDouble();
+        double half = width / (2 * crossing.value().orElseThrow());
+        boolean reached = half <= asked;
+        int wouldDo = (int) Math.min(1e9, Math.ceil(1.1 * plan.replications() * (half / asked) * (half / asked)));
+        return new Narrowness(
+                asked,
+                OptionalDouble.of(half),
+                reached,
+                options.maxReplications(),
+                reached ? OptionalInt.empty() : OptionalInt.of(wouldDo));
+    }
+
+    private Sizing noneEnough(Endurance endurance) {
+        List<Remedy> remedies = new Freeing(ample, plan.seed(), evaluator).remedies();
+        NoneEnough none = new NoneEnough(endurance.cause(), endurance.growth(), remedies);
+        return sizing(Answer.NONE_IS_ENOUGH, Optional.empty(), Optional.of(none));
+    }
+
+    private Sizing sizing(Answer answer, Optional<Crossing> capacity, Optional<NoneEnough> none) {
+        RunPlan asPlanned = brief.run();
+        double now = brief.line().accumulator().capacity();
+        CapacityCurve curve = new CapacityCurve(c -> capacities.evaluate(c, asPlanned), capacities::size);
+        List<Point> points = capacity.map(crossing -> curve.about(crossing, needs, now)).orElse(List.of());
+        Evaluation present = capacities.evaluate(now, asPlanned).orElseThrow();
+        return new Sizing(
+                brief,
+                options.target(),
+                answer,
+                chance,
+                chance ? plan.replications() : 1,
+                capacity,
+                capacity.flatMap(crossing -> size(crossing.value())),
+                capacity.flatMap(crossing -> size(crossing.sure())),
+                capacity.flatMap(crossing -> size(crossing.possible())),
+                Optional.of(curve.point(now)),
+                chance ? capacity.map(this::narrowness) : Optional.empty(),
+                new Verdict.Resolution(present.resolution(options.target()).leastToShow(), Optional.empty()),
+                points,
+                handCalculation,
+                none);
+    }
+
+    private Optional<Size> size(OptionalDouble capacity) {
+        return capacity.isPresent() ? Optional.of(capacities.size(capacity.getAsDouble())) : Optional.empty();
+    }
+}

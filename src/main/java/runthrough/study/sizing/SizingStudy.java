@@ -1,0 +1,62 @@
+package runthrough.study.sizing;
+
+import java.util.List;
+import java.util.Optional;
+import runthrough.handcalc.HandCalculation;
+import runthrough.plant.Brief;
+import runthrough.study.Evaluator;
+import runthrough.study.StudyListener;
+import runthrough.study.Verdict;
+import runthrough.study.sizing.Sizing.Answer;
+
+/**
+ * Finds the smallest accumulator with which the target is met.
+ *
+ * <p>First the line is watched with an accumulator that never runs empty: does the entry keep up in the long run ({@link
+ * Endurance}), and what would each coil change have needed ({@link StripNeeds})? From the needs comes how many replications
+ * make the interval narrow enough, and a guess at its ends; both cost one run each. Then capacities about the guess are tried
+ * in earnest ({@link runthrough.study.search.TargetSearch}), so that what is told does not rest on the guess.
+ */
+public final class SizingStudy {
+    private final Brief brief;
+    private final SizingOptions options;
+
+    /** A study of {@code brief}, whose line must have passed its check; the target is that of {@code options}. */
+    public SizingStudy(Brief brief, SizingOptions options) {
+        this.brief = brief;
+        this.options = options;
+    }
+
+    /**
+     * Runs it.
+     *
+     * @param threads how many replications run at once, {@code >= 1}; does not change the answer
+     * @throws runthrough.study.StudyException when a replication cannot go on
+     * @throws java.util.concurrent.CancellationException when the listener or an interrupt gave it up
+     */
+    public Sizing run(int threads, StudyListener listener) {
+        if (brief.line().practice().isOneStrip()) {
+            return notApplicable();
+        }
+        return new SizingRun(brief, options, new Evaluator(threads, listener::cancelled), listener).run();
+    }
+
+    private Sizing notApplicable() {
+        return new Sizing(
+                brief,
+                options.target(),
+                Answer.NOT_APPLICABLE,
+                !brief.line().isDeterministic(),
+                brief.run().replications(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                new Verdict.Resolution(Optional.empty(), Optional.empty()),
+                List.of(),
+                HandCalculation.of(brief.line()),
+                Optional.empty());
+    }
+}
