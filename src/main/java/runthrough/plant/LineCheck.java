@@ -28,6 +28,11 @@ public final class LineCheck {
         return check(brief.line(), brief.run(), brief.resultsIn());
     }
 
+    /** Whether nothing is wrong with {@code line} that is refused; there may be warnings. */
+    public static boolean accepts(Line line) {
+        return check(line).stream().noneMatch(Finding::isError);
+    }
+
     private static List<Finding> check(Line line, RunPlan run, UnitSystem units) {
         Findings findings = new Findings(Wording.in(units));
         checkLine(line, findings);

@@ -9,6 +9,7 @@ import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import runthrough.plant.Line;
+import runthrough.plant.LineCheck;
 import runthrough.plant.RunPlan;
 import runthrough.simulation.Detail;
 import runthrough.simulation.LineSimulator;
@@ -68,6 +69,18 @@ public final class Evaluator {
                     + " replications; give a longer run, or fewer coil changes to leave out");
         }
         return evaluation;
+    }
+
+    /** The same; empty where the line does not pass its check, or where a replication of it cannot go on. */
+    public Optional<Evaluation> attempt(Line line, RunPlan plan) {
+        if (!LineCheck.accepts(line)) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(evaluate(line, plan));
+        } catch (StudyException e) {
+            return Optional.empty();
+        }
     }
 
     /** How many replications of {@code line} say all that the plan asks for. */

@@ -3,7 +3,6 @@ package runthrough.study.sizing;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import runthrough.plant.Finding;
 import runthrough.plant.Line;
 import runthrough.plant.LineCheck;
 import runthrough.plant.RunPlan;
@@ -36,7 +35,7 @@ final class Capacities {
     /** What {@code capacity} (m) gives under {@code plan}, which differs from others only in its replications; empty when refused. */
     Optional<Evaluation> evaluate(double capacity, RunPlan plan) {
         Line variant = line.with(line.accumulator().resizedTo(capacity));
-        if (LineCheck.check(variant).stream().anyMatch(Finding::isError)) {
+        if (!LineCheck.accepts(variant)) {
             return Optional.empty();
         }
         Evaluation before = tried.getOrDefault(capacity, Evaluation.none(variant));

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import runthrough.plant.Line;
 import runthrough.plant.LineCheck;
-import runthrough.plant.Finding;
 import runthrough.plant.RunPlan;
 import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Replication;
@@ -67,8 +66,7 @@ record Endurance(Estimate growth, double refilled, double waited) {
 
     /** Whether {@code line} passes its own check and some capacity is enough for it. */
     static boolean lasts(Line line, long seed, Evaluator evaluator) {
-        return LineCheck.check(line).stream().noneMatch(Finding::isError)
-                && of(line, seed, evaluator).lasts();
+        return LineCheck.accepts(line) && of(line, seed, evaluator).lasts();
     }
 
     /** Whether some capacity is enough. */

@@ -11,6 +11,7 @@ import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
+import runthrough.study.Steps;
 import runthrough.study.StudyListener;
 import runthrough.study.Verdict;
 import runthrough.study.search.Crossing;
@@ -44,20 +45,19 @@ final class SizingRun {
     private final SizingOptions options;
     private final boolean chance;
     private final Evaluator evaluator;
-    private final StudyListener listener;
+    private final Steps steps;
     private final Capacities capacities;
     private final HandCalculation handCalculation;
     private final Line ample;
     private final StripNeeds needs;
     private RunPlan plan;
-    private int trials;
 
     SizingRun(Brief brief, SizingOptions options, Evaluator evaluator, StudyListener listener) {
         this.brief = brief;
         this.options = options;
         this.chance = !brief.line().isDeterministic();
         this.evaluator = evaluator;
-        this.listener = listener;
+        this.steps = new Steps(listener, EXPECTED_TRIALS);
         this.plan = brief.run();
         this.handCalculation = HandCalculation.of(brief.line());
         this.ample = brief.line().with(ample(brief.line().accumulator(), handCalculation));
@@ -71,10 +71,9 @@ final class SizingRun {
     }
 
     Sizing run() {
-        listener.progress(0, EXPECTED_TRIALS);
         Endurance endurance = Endurance.of(ample, plan.seed(), evaluator);
         Sizing sizing = endurance.lasts() ? found() : noneEnough(endurance);
-        listener.progress(EXPECTED_TRIALS, EXPECTED_TRIALS);
+        steps.finish();
         return sizing;
     }
 
@@ -125,8 +124,7 @@ final class SizingRun {
     }
 
     private Optional<Evaluation> evaluate(double capacity) {
-        trials++;
-        listener.progress(Math.min(trials, EXPECTED_TRIALS - 1), EXPECTED_TRIALS);
+        steps.next();
         return capacities.evaluate(capacity, plan);
     }
 

@@ -1,0 +1,65 @@
+package runthrough.study.limits;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import runthrough.handcalc.Limit;
+import runthrough.plant.CoilChange;
+import runthrough.plant.Line;
+import runthrough.plant.WorkElement.Occurrence;
+import runthrough.study.Cause;
+import runthrough.study.Verdict;
+import runthrough.study.limits.LineLimit.Difference;
+import runthrough.study.limits.LineLimit.Neighbour;
+
+/** Why simulation and closed form do not give the same limit: what is in the line that the closed form leaves out. */
+final class Differences {
+
+    private Differences() {}
+
+    /**
+     * The differences, the weightiest first: what the failures just beyond the limit are laid to, when that is not what the
+     * closed form found binding; then chance, which widens everything; then the rest.
+     */
+    static List<Difference> of(
+            Line line, double target, Neighbour neighbour, Optional<Verdict.Causes> beyond) {
+        List<Difference> differences = new ArrayList<>();
+        beyond.flatMap(Verdict.Causes::main)
+                .filter(cause -> !isKnown(cause, neighbour))
+                .flatMap(Differences::of)
+                .ifPresent(differences::add);
+        add(differences, Difference.CHANCE, !line.isDeterministic());
+        add(differences, Difference.SLOWING, line.process().slowing().isPresent());
+        add(differences, Difference.OWN_STOPS, line.process().ownStops().isPresent());
+        add(differences, Difference.COILS_DIFFER, line.coils().size() > 1);
+        add(differences, Difference.OCCASIONAL_WORK, hasOccasionalWork(line.change()));
+        add(differences, Difference.TARGET, target < 1);
+        return differences;
+    }
+
+    private static void add(List<Difference> differences, Difference difference, boolean applies) {
+        if (applies) {
+            differences.add(difference);
+        }
+    }
+
+    private static boolean isKnown(Cause cause, Neighbour neighbour) {
+        return neighbour.binding().map(Limit::name).filter(cause.name()::equals).isPresent();
+    }
+
+    private static Optional<Difference> of(Cause cause) {
+        return switch (cause) {
+            case REFILL -> Optional.of(Difference.REFILL);
+            case PREPARATION -> Optional.of(Difference.PREPARATION);
+            case CAPACITY, PRACTICE -> Optional.empty();
+        };
+    }
+
+    private static boolean hasOccasionalWork(CoilChange change) {
+        return change.reject().meanExtraPasses() > 0
+                || Stream.of(change.prepare(), change.tail(), change.join())
+                        .flatMap(List::stream)
+                        .anyMatch(element -> !(element.occurrence() instanceof Occurrence.Always));
+    }
+}

@@ -1,0 +1,77 @@
+package runthrough.study.limits;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import runthrough.plant.Line;
+import runthrough.study.Evaluation;
+import runthrough.study.Verdict;
+import runthrough.study.limits.LineLimit.Neighbour;
+import runthrough.study.search.Crossing;
+import runthrough.study.search.Scale;
+import runthrough.study.search.TargetSearch;
+import runthrough.study.search.TargetSearch.Guess;
+
+/** Drives one number to its limit, beginning at what the closed forms say. */
+final class LimitSearch {
+    /** Values closer than this, relatively, are not told apart where nothing is left to chance. */
+    private static final double EXACT = 1e-4;
+
+    /** The same where something is; intervals are wider than this for any run of bearable length. */
+    private static final double FINE = 2e-3;
+
+    /** What lies within the precision does so in spite of rounding. */
+    private static final double ROUNDED = 1.001;
+
+    private final Driven driven;
+    private final double target;
+    private final Variants variants;
+    private final double precision;
+    private final Map<Double, Optional<Evaluation>> tried = new HashMap<>();
+
+    LimitSearch(Driven driven, double target, Variants variants) {
+        this.driven = driven;
+        this.target = target;
+        this.variants = variants;
+        this.precision = driven.line().isDeterministic() ? EXACT : FINE;
+    }
+
+    LineLimit limit() {
+        Optional<Neighbour> neighbour = new ClosedFormLimit(driven).find();
+        Scale scale = new Scale(
+                driven.what().harder(), driven.from(), driven.to(), precision, driven.reference());
+        double guess = neighbour.map(Neighbour::value).orElse(driven.present());
+        Crossing crossing = new TargetSearch(this::attempt, target, scale).from(Guess.about(guess));
+        Optional<Verdict.Causes> beyond = beyond(crossing.missed());
+        return new LineLimit(
+                driven.what(),
+                driven.present(),
+                driven.scaledAlike(),
+                crossing,
+                neighbour,
+                differences(crossing, neighbour, beyond),
+                beyond);
+    }
+
+    private Optional<Evaluation> attempt(double value) {
+        return tried.computeIfAbsent(value, v -> variants.attempt(driven.variant().apply(v)));
+    }
+
+    private Optional<Verdict.Causes> beyond(OptionalDouble missed) {
+        return missed.isPresent() ? attempt(missed.getAsDouble()).map(Evaluation::causes) : Optional.empty();
+    }
+
+    private List<LineLimit.Difference> differences(
+            Crossing crossing, Optional<Neighbour> neighbour, Optional<Verdict.Causes> beyond) {
+        if (crossing.value().isEmpty() || neighbour.isEmpty()) {
+            return List.of();
+        }
+        double value = crossing.value().getAsDouble();
+        double distance = Math.abs(value - neighbour.get().value());
+        boolean agree = distance <= ROUNDED * precision * Math.max(Math.abs(value), driven.reference());
+        Line line = driven.variant().apply(value);
+        return agree ? List.of() : Differences.of(line, target, neighbour.get(), beyond);
+    }
+}

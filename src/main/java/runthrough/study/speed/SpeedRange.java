@@ -1,0 +1,112 @@
+package runthrough.study.speed;
+
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import runthrough.plant.Entry;
+import runthrough.plant.Finding;
+import runthrough.plant.Line;
+import runthrough.plant.LineCheck;
+import runthrough.plant.Practice;
+import runthrough.plant.ProcessSection;
+import runthrough.quantity.Kind;
+import runthrough.quantity.UnitSystem;
+import runthrough.quantity.Units;
+import runthrough.study.StudyException;
+
+/**
+ * Which speeds to try: fastest rated process speeds (m/s). What cannot be asked is refused with a {@link StudyException},
+ * whose message is for the user.
+ *
+ * @param from slowest, {@code > 0}
+ * @param to fastest, {@code > from}
+ * @param points how many, evenly spaced, from {@value #FEWEST} to {@value #MOST}
+ */
+public record SpeedRange(double from, double to, int points) {
+    /** With fewer points there is no curve to see. */
+    public static final int FEWEST = 3;
+
+    /** More points than can be told apart. */
+    public static final int MOST = 1000;
+
+    /** So many points unless told otherwise. */
+    public static final int USUAL_POINTS = 15;
+
+    /** The usual range, as factors on the present speed. */
+    private static final double SLOWER = 0.6;
+
+    private static final double FASTER = 1.4;
+
+    /** A little faster than a speed at which the line's check refuses. */
+    private static final double ABOVE = 1.001;
+
+    /** Enough halvings to come within a millionth of the range. */
+    private static final int HALVINGS = 20;
+
+    public SpeedRange {
+        if (!(from > 0 && from < to && to < Double.POSITIVE_INFINITY)) {
+            Units units = Units.of(UnitSystem.METRIC);
+            throw new StudyException("range of speeds = " + units.text(Kind.SPEED, from) + " to "
+                    + units.text(Kind.SPEED, to)
+                    + "; must be more than 0 and not upside down. Give two speeds, the slower one first.");
+        }
+        if (!(points >= FEWEST && points <= MOST)) {
+            throw new StudyException("points = " + points + "; must be from " + FEWEST + " to " + MOST
+                    + ". Leave it out for " + USUAL_POINTS + ".");
+        }
+    }
+
+    /** The range from 0.6 to 1.4 times the present speed, as far as {@code line} allows it. */
+    public static SpeedRange usual(Line line) {
+        double now = line.fastestRatedSpeed();
+        double slowest = Math.min(now, Math.max(SLOWER * now, ABOVE * creepOrSlowed(line)));
+        double most = line.practice() == Practice.RETHREAD
+                ? FASTER * now
+                : Math.min(FASTER * now, Math.max(now, line.entry().topSpeed()));
+        return new SpeedRange(slowest, fastestAccepted(line, now, most), USUAL_POINTS);
+    }
+
+    /** The speed that the fastest rated one must be above, for no coil to be run at less than it creeps or is slowed to. */
+    private static double creepOrSlowed(Line line) {
+        double creep = line.entry().creep().map(Entry.Creep::speed).orElse(0.0);
+        double slowed =
+                line.process().slowing().map(ProcessSection.Slowing::speed).orElse(0.0);
+        return Math.max(creep * line.fastestRatedSpeed() / line.slowestRatedSpeed(), slowed);
+    }
+
+    private static double fastestAccepted(Line line, double now, double most) {
+        double good = now;
+        double next = most;
+        double bad = most;
+        for (int i = 0; i < HALVINGS && good < most; i++) {
+            if (LineCheck.accepts(line.withRatedSpeedsTimes(next / now))) {
+                good = next;
+            } else {
+                bad = next;
+            }
+            next = (good + bad) / 2;
+        }
+        return good;
+    }
+
+    /** The speeds, slowest first. */
+    DoubleStream speeds() {
+        return IntStream.range(0, points)
+                .mapToDouble(i -> i == points - 1 ? to : from + (to - from) * i / (points - 1));
+    }
+
+    /** Refuses the range when {@code line} does not pass its check at one of its ends. */
+    void check(Line line) {
+        DoubleStream.of(from, to).forEach(speed -> check(line, speed));
+    }
+
+    private static void check(Line line, double speed) {
+        Line variant = line.withRatedSpeedsTimes(speed / line.fastestRatedSpeed());
+        Optional<Finding> refused =
+                LineCheck.check(variant).stream().filter(Finding::isError).findFirst();
+        refused.ifPresent(finding -> {
+            throw new StudyException("range of speeds = " + Units.of(UnitSystem.METRIC).text(Kind.SPEED, speed)
+                    + " at one end; the line cannot be run so: " + finding.text());
+        });
+    }
+}

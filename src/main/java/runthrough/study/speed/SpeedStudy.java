@@ -1,0 +1,90 @@
+package runthrough.study.speed;
+
+import java.util.Optional;
+import runthrough.plant.Brief;
+import runthrough.plant.Line;
+import runthrough.study.Evaluation;
+import runthrough.study.Evaluator;
+import runthrough.study.Share;
+import runthrough.study.Steps;
+import runthrough.study.StudyListener;
+import runthrough.study.search.Crossing;
+import runthrough.study.search.Crossing.Harder;
+import runthrough.study.search.Scale;
+import runthrough.study.search.TargetSearch;
+import runthrough.study.search.TargetSearch.Guess;
+
+/** Runs a line slower and faster than it is, and tells what comes out. */
+public final class SpeedStudy {
+    /** Speeds closer than this, relatively, are not told apart where nothing is left to chance. */
+    private static final double EXACT = 1e-4;
+
+    /** The same where something is. */
+    private static final double FINE = 2e-3;
+
+    /** About so many speeds are tried beside those of the range. */
+    private static final int EXPECTED_MORE = 25;
+
+    private final Brief brief;
+    private final double target;
+    private final SpeedRange range;
+
+    /**
+     * A study of {@code brief}, whose line must have passed its check.
+     *
+     * @param target share of coil changes that should run through, in (0, 1]
+     * @throws runthrough.study.StudyException when that is not so, or the line cannot be run at an end of the range
+     */
+    public SpeedStudy(Brief brief, double target, SpeedRange range) {
+        this.brief = brief;
+        this.target = Share.target(target);
+        this.range = range;
+        range.check(brief.line());
+    }
+
+    /**
+     * Runs it.
+     *
+     * @param threads how many replications run at once, {@code >= 1}; does not change the answer
+     * @throws runthrough.study.StudyException when a replication cannot go on
+     * @throws java.util.concurrent.CancellationException when the listener or an interrupt gave it up
+     */
+    public SpeedCurve run(int threads, StudyListener listener) {
+        Line line = brief.line();
+        Steps steps = new Steps(listener, range.points() + EXPECTED_MORE);
+        Evaluator evaluator = new Evaluator(threads, listener::cancelled);
+        double now = line.fastestRatedSpeed();
+        Speeds speeds = new Speeds(now, target, speed -> {
+            steps.next();
+            return evaluator.evaluate(line.withRatedSpeedsTimes(speed / now), brief.run());
+        });
+        range.speeds().forEach(speeds::at);
+        SpeedPoint present = speeds.point(now);
+        double precision = line.isDeterministic() ? EXACT : FINE;
+        SpeedCurve.Peak peak = new PeakSearch(speeds, range, precision).peak();
+        SpeedCurve curve = new SpeedCurve(
+                brief,
+                target,
+                line.coils().stream().anyMatch(coil -> coil.processSpeed().isPresent()),
+                range.from(),
+                range.to(),
+                speeds.points(range),
+                present,
+                peak,
+                line.practice().isOneStrip() ? Optional.empty() : Optional.of(targetLost(speeds, precision)));
+        steps.finish();
+        return curve;
+    }
+
+    private Crossing targetLost(Speeds speeds, double precision) {
+        Scale scale = Scale.of(Harder.LARGER, range.from(), range.to(), precision);
+        double guess = range.speeds()
+                .filter(speed -> {
+                    Evaluation evaluation = speeds.at(speed);
+                    return evaluation.ranThrough() >= target * evaluation.changes();
+                })
+                .max()
+                .orElse(range.from());
+        return new TargetSearch(speed -> Optional.of(speeds.at(speed)), target, scale).from(Guess.about(guess));
+    }
+}

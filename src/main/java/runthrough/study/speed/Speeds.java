@@ -1,0 +1,73 @@
+package runthrough.study.speed;
+
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.TreeMap;
+import java.util.function.DoubleFunction;
+import java.util.stream.DoubleStream;
+import runthrough.study.Evaluation;
+import runthrough.study.Verdict;
+
+/** The speeds tried so far, and what the line gave at each; none is run twice. */
+final class Speeds {
+    private final double now;
+    private final double target;
+    private final DoubleFunction<Evaluation> line;
+    private final NavigableMap<Double, Evaluation> tried = new TreeMap<>();
+
+    /**
+     * No speeds yet.
+     *
+     * @param now the present speed (m/s)
+     * @param target share of coil changes that should run through
+     * @param line from a speed (m/s) to what the line gives at it
+     */
+    Speeds(double now, double target, DoubleFunction<Evaluation> line) {
+        this.now = now;
+        this.target = target;
+        this.line = line;
+    }
+
+    /** What the line gives at {@code speed} (m/s). */
+    Evaluation at(double speed) {
+        Evaluation known = tried.get(speed);
+        if (known == null) {
+            known = line.apply(speed);
+            tried.put(speed, known);
+        }
+        return known;
+    }
+
+    /** Every speed tried so far (m/s), slowest first. */
+    List<Double> tried() {
+        return List.copyOf(tried.keySet());
+    }
+
+    /** The points of {@code range}, and the present speed where it lies in it. */
+    List<SpeedPoint> points(SpeedRange range) {
+        return DoubleStream.concat(
+                        range.speeds(),
+                        DoubleStream.of(now).filter(speed -> range.from() <= speed && speed <= range.to()))
+                .sorted()
+                .distinct()
+                .mapToObj(this::point)
+                .toList();
+    }
+
+    /** What comes out at {@code speed} (m/s). */
+    SpeedPoint point(double speed) {
+        Evaluation evaluation = at(speed);
+        Verdict.Output output = evaluation.output();
+        Verdict.Stoppages stoppages = evaluation.stoppages();
+        return new SpeedPoint(
+                speed,
+                speed / now,
+                evaluation.answer(target),
+                evaluation.shareRunThrough(),
+                output.speed(),
+                output.massFlow(),
+                output.utilisation(),
+                stoppages.starvedPerShift(),
+                stoppages.lostTimePerShift());
+    }
+}
