@@ -49,7 +49,12 @@ public record CoilChange(
         WorkTime time = new WorkTime.Timed(Distribution.constant(seconds));
         WorkElement added = new WorkElement("added", time, new WorkElement.Occurrence.Always(), false);
         return new CoilChange(
-                crew, prepare, tail, Stream.concat(join.stream(), Stream.of(added)).toList(), reject, rethread);
+                crew,
+                prepare,
+                tail,
+                Stream.concat(join.stream(), Stream.of(added)).toList(),
+                reject,
+                rethread);
     }
 
     private static List<WorkElement> times(List<WorkElement> elements, double factor) {

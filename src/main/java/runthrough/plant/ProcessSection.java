@@ -53,15 +53,7 @@ public record ProcessSection(
     /** The same with another rated speed (m/s), {@code > 0}; what it slows to on a low level stays. */
     public ProcessSection withSpeed(double other) {
         return new ProcessSection(
-                other,
-                acceleration,
-                deceleration,
-                restartLevel,
-                restartDelay,
-                slowing,
-                ownStops,
-                path,
-                spoiltPerStop);
+                other, acceleration, deceleration, restartLevel, restartDelay, slowing, ownStops, path, spoiltPerStop);
     }
 
     /**

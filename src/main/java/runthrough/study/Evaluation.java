@@ -71,7 +71,7 @@ public record Evaluation(boolean chance, List<Tally> replications) {
 
     /** Share of coil changes run through. */
     public Estimate shareRunThrough() {
-        return Estimators.share(estimates().counts(Totals::ranThrough), estimates().counts(Totals::changes));
+        return estimates().shareRunThrough();
     }
 
     /** Whether {@code target}, in (0, 1], is met. */

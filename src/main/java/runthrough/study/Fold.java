@@ -11,6 +11,7 @@ import runthrough.plant.Line;
 import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Replication;
 import runthrough.simulation.Totals;
+import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Pool;
 import runthrough.study.statistics.Sample;
 
@@ -89,9 +90,23 @@ final class Fold {
         return waited.stream().mapToLong(Long::longValue).toArray();
     }
 
-    /** How many starved stops belong to the coil changes of each replication; not those of one cut off at the end. */
-    long[] stops() {
+    private long[] stops() {
         return stops.stream().mapToLong(Long::longValue).toArray();
+    }
+
+    /** Whether any coil change was completed. */
+    boolean hasChanges() {
+        return jointTime.count() > 0;
+    }
+
+    /** Share of coil changes run through; there must be any. */
+    Estimate shareRunThrough() {
+        return estimates().shareRunThrough();
+    }
+
+    /** What the totals tell. */
+    TotalsEstimates estimates() {
+        return new TotalsEstimates(totals, stops());
     }
 
     Verdict.Causes causes() {

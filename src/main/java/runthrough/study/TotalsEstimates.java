@@ -36,6 +36,11 @@ final class TotalsEstimates {
         return totals.stream().mapToLong(value).toArray();
     }
 
+    /** Share of coil changes run through; there must be any. */
+    Estimate shareRunThrough() {
+        return Estimators.share(counts(Totals::ranThrough), counts(Totals::changes));
+    }
+
     Verdict.Stoppages stoppages() {
         double[] shifts = each(one -> one.duration() / SHIFT);
         return new Verdict.Stoppages(

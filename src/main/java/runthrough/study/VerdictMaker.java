@@ -19,7 +19,7 @@ final class VerdictMaker {
     VerdictMaker(Brief brief, Fold fold) {
         this.brief = brief;
         this.fold = fold;
-        this.estimates = new TotalsEstimates(fold.totals(), fold.stops());
+        this.estimates = fold.estimates();
     }
 
     Verdict verdict() {

@@ -40,8 +40,7 @@ final class ClosedFormLimit {
         }
         Line beyond = driven.variant().apply(not);
         return Optional.of(new Neighbour(
-                borne,
-                LineCheck.accepts(beyond) ? HandCalculation.of(beyond).binding() : Optional.empty()));
+                borne, LineCheck.accepts(beyond) ? HandCalculation.of(beyond).binding() : Optional.empty()));
     }
 
     /** Whether nothing is overloaded: capacity, refill and preparation are each enough. */

@@ -32,7 +32,11 @@ final class CountSearch {
         int crew = line.change().crew();
         int uncoilers = line.entry().uncoilers();
         return List.of(
-                search.limit(What.CREW, crew, USEFUL_CREW, n -> line.with(line.change().withCrew(n))),
+                search.limit(
+                        What.CREW,
+                        crew,
+                        USEFUL_CREW,
+                        n -> line.with(line.change().withCrew(n))),
                 search.limit(
                         What.UNCOILERS,
                         uncoilers,
@@ -44,13 +48,15 @@ final class CountSearch {
         List<Tried> tried = new ArrayList<>();
         for (int number = 1; number <= most; number++) {
             int count = number;
-            variants.attempt(variant.apply(number))
-                    .ifPresent(evaluation -> tried.add(new Tried(count, evaluation)));
+            variants.attempt(variant.apply(number)).ifPresent(evaluation -> tried.add(new Tried(count, evaluation)));
         }
         return new CountLimit(
                 what,
                 present,
-                first(tried, one -> one.evaluation().ranThrough() >= target * one.evaluation().changes()),
+                first(
+                        tried,
+                        one -> one.evaluation().ranThrough()
+                                >= target * one.evaluation().changes()),
                 first(tried, one -> one.evaluation().answer(target) == Answer.MEETS),
                 tried);
     }

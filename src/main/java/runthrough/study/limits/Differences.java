@@ -22,8 +22,7 @@ final class Differences {
      * The differences, the weightiest first: what the failures just beyond the limit are laid to, when that is not what the
      * closed form found binding; then chance, which widens everything; then the rest.
      */
-    static List<Difference> of(
-            Line line, double target, Neighbour neighbour, Optional<Verdict.Causes> beyond) {
+    static List<Difference> of(Line line, double target, Neighbour neighbour, Optional<Verdict.Causes> beyond) {
         List<Difference> differences = new ArrayList<>();
         beyond.flatMap(Verdict.Causes::main)
                 .filter(cause -> !isKnown(cause, neighbour))

@@ -46,9 +46,14 @@ record Driven(
 
     /** The value with which {@code line} is as it is, moved by {@code factor} at the most. */
     private static Driven scaled(
-            What what, Line line, double present, boolean alike, double least, double most, DoubleFunction<Line> variant) {
-        return new Driven(
-                what, line, present, alike, least, most, 0, value -> variant.apply(value / present));
+            What what,
+            Line line,
+            double present,
+            boolean alike,
+            double least,
+            double most,
+            DoubleFunction<Line> variant) {
+        return new Driven(what, line, present, alike, least, most, 0, value -> variant.apply(value / present));
     }
 
     /** No faster than the entry, and no slower than what the line creeps or is slowed to. */
@@ -58,7 +63,8 @@ record Driven(
         double slowed =
                 line.process().slowing().map(ProcessSection.Slowing::speed).orElse(0.0);
         double least = Math.max(fastest / FAR, ABOVE * Math.max(creep, slowed));
-        boolean alike = line.coils().stream().anyMatch(coil -> coil.processSpeed().isPresent());
+        boolean alike =
+                line.coils().stream().anyMatch(coil -> coil.processSpeed().isPresent());
         return scaled(
                 What.PROCESS_SPEED,
                 line,
@@ -114,7 +120,8 @@ record Driven(
                 What.COIL_LENGTH,
                 line,
                 now,
-                line.coils().size() > 1 || line.coils().stream().anyMatch(coil -> !coil.size().isConstant()),
+                line.coils().size() > 1
+                        || line.coils().stream().anyMatch(coil -> !coil.size().isConstant()),
                 now / FAR,
                 FAR * now,
                 factor -> line.with(line.supply().withEach(coil -> coil.withLengthTimes(factor))));

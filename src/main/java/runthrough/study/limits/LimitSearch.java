@@ -40,8 +40,7 @@ final class LimitSearch {
 
     LineLimit limit() {
         Optional<Neighbour> neighbour = new ClosedFormLimit(driven).find();
-        Scale scale = new Scale(
-                driven.what().harder(), driven.from(), driven.to(), precision, driven.reference());
+        Scale scale = new Scale(driven.what().harder(), driven.from(), driven.to(), precision, driven.reference());
         double guess = neighbour.map(Neighbour::value).orElse(driven.present());
         Crossing crossing = new TargetSearch(this::attempt, target, scale).from(Guess.about(guess));
         Optional<Verdict.Causes> beyond = beyond(crossing.missed());
@@ -56,7 +55,8 @@ final class LimitSearch {
     }
 
     private Optional<Evaluation> attempt(double value) {
-        return tried.computeIfAbsent(value, v -> variants.attempt(driven.variant().apply(v)));
+        return tried.computeIfAbsent(
+                value, v -> variants.attempt(driven.variant().apply(v)));
     }
 
     private Optional<Verdict.Causes> beyond(OptionalDouble missed) {

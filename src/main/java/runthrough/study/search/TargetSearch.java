@@ -81,7 +81,9 @@ public final class TargetSearch {
         if (good.isPresent() && bad.isPresent()) {
             return scale.distance(good.getAsDouble(), bad.getAsDouble()) <= scale.precision();
         }
-        return good.isPresent() ? good.getAsDouble() <= scale.hardest() : bad.orElse(Double.NEGATIVE_INFINITY) >= scale.easiest();
+        return good.isPresent()
+                ? good.getAsDouble() <= scale.hardest()
+                : bad.orElse(Double.NEGATIVE_INFINITY) >= scale.easiest();
     }
 
     /** {@code ease}, or if it tells nothing new, what lies half-way between the good and the bad or at the end of the range. */

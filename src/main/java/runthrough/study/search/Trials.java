@@ -85,8 +85,8 @@ final class Trials {
     /** The easiest value tried that is harder than every good one; none of the two need be there. */
     OptionalDouble easiestBad(Question question) {
         OptionalDouble good = hardestGood(question);
-        return first(Optional.ofNullable(
-                good.isPresent() ? byEase.lowerEntry(good.getAsDouble()) : byEase.lastEntry()));
+        return first(
+                Optional.ofNullable(good.isPresent() ? byEase.lowerEntry(good.getAsDouble()) : byEase.lastEntry()));
     }
 
     private static OptionalDouble first(Optional<Map.Entry<Double, Shares>> entry) {

@@ -2,8 +2,8 @@ package runthrough.study.sizing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.DoubleFunction;
 import runthrough.study.Evaluation;
@@ -34,8 +34,7 @@ final class CapacityCurve {
     private Point point(double capacity, double envelope) {
         Optional<Evaluation> evaluation = trial.apply(capacity);
         double seen = evaluation.map(e -> (double) e.ranThrough() / e.changes()).orElse(0.0);
-        return new Point(
-                size.apply(capacity), evaluation.map(Evaluation::shareRunThrough), Math.max(envelope, seen));
+        return new Point(size.apply(capacity), evaluation.map(Evaluation::shareRunThrough), Math.max(envelope, seen));
     }
 
     /** The curve about {@code found}, as far as the present capacity {@code now} (m) where that is not far off. */
@@ -48,7 +47,7 @@ final class CapacityCurve {
             from = Math.min(from, 0.98 * now);
             to = Math.max(to, 1.02 * now);
         }
-        SortedSet<Double> capacities = new TreeSet<>();
+        NavigableSet<Double> capacities = new TreeSet<>();
         for (int i = 0; i < POINTS; i++) {
             capacities.add(from + (to - from) * i / (POINTS - 1));
         }

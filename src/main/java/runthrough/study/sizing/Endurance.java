@@ -53,7 +53,8 @@ record Endurance(Estimate growth, double refilled, double waited) {
     private static Seen look(Line line, Replication replication) {
         List<ChangeRecord> changes = replication.changes();
         List<ChangeRecord> later = changes.subList(changes.size() / 2, changes.size());
-        double fallen = later.get(0).levelAtStart() - later.get(later.size() - 1).levelAtStart();
+        double fallen =
+                later.get(0).levelAtStart() - later.get(later.size() - 1).levelAtStart();
         int refilled = (int) later.stream()
                 .filter(change -> !Double.isNaN(change.refillTime()))
                 .count();

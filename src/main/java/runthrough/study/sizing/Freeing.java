@@ -45,17 +45,24 @@ final class Freeing {
                                 scaled(What.ENTRY_TOP_SPEED, ample.entry().topSpeed(), MUCH_FASTER, this::entryFaster)),
                         fillRate < Double.POSITIVE_INFINITY
                                 ? Stream.of(scaled(
-                                        What.FILL_RATE_LIMIT, fillRate, MUCH_FASTER, f -> ample.with(
-                                                ample.accumulator().fillingTimesAsFast(f))))
+                                        What.FILL_RATE_LIMIT,
+                                        fillRate,
+                                        MUCH_FASTER,
+                                        f -> ample.with(ample.accumulator().fillingTimesAsFast(f))))
                                 : Stream.<Remedy>empty(),
                         hand.preparation().needed() > 0
                                 ? Stream.of(scaled(
-                                        What.PREPARATION_TIME, hand.preparation().needed(), HARDLY_ANY, f -> ample.with(
-                                                ample.change().withPreparationTimes(f))))
+                                        What.PREPARATION_TIME,
+                                        hand.preparation().needed(),
+                                        HARDLY_ANY,
+                                        f -> ample.with(ample.change().withPreparationTimes(f))))
                                 : Stream.<Remedy>empty(),
                         Stream.of(
-                                scaled(What.JOINT_WORK, hand.joint().work(), HARDLY_ANY, f -> ample.with(
-                                        ample.change().withStandingWorkTimes(f))),
+                                scaled(
+                                        What.JOINT_WORK,
+                                        hand.joint().work(),
+                                        HARDLY_ANY,
+                                        f -> ample.with(ample.change().withStandingWorkTimes(f))),
                                 uncoilers(),
                                 scaled(
                                         What.PROCESS_SPEED,
@@ -75,10 +82,7 @@ final class Freeing {
     private Remedy scaled(What what, double now, double furthest, DoubleFunction<Line> variant) {
         OptionalDouble factor = nearest(furthest, variant);
         return new Remedy(
-                what,
-                now,
-                factor.isPresent() ? OptionalDouble.of(now * factor.getAsDouble()) : factor,
-                now * furthest);
+                what, now, factor.isPresent() ? OptionalDouble.of(now * factor.getAsDouble()) : factor, now * furthest);
     }
 
     /** The factor nearest to 1 that lasts; it is known that 1 does not. */

@@ -2,14 +2,13 @@ package runthrough.study.sizing;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Brief;
 import runthrough.study.Cause;
 import runthrough.study.Verdict;
 import runthrough.study.search.Crossing;
 import runthrough.study.statistics.Estimate;
+import runthrough.study.statistics.Narrowness;
 
 /**
  * How large the accumulator must be, so that the target share of coil changes runs through.
@@ -28,8 +27,9 @@ import runthrough.study.statistics.Estimate;
  * @param sure the accumulator of the upper end of the interval; empty with it
  * @param possible the accumulator of the lower end of the interval; empty with it
  * @param present the accumulator as it is and what share runs through with it; empty where it does not apply
- * @param interval whether the interval is as narrow as was asked for; empty where there is none to speak of
- * @param resolution how many coil changes it takes to tell the target from a share of 1
+ * @param interval whether the interval is as narrow as was asked for, its half-width being a part of the capacity; empty unless
+ *     {@link Answer#FOUND}
+ * @param resolution how many coil changes it takes to show the target met at all; its {@code toDecide} is empty here
  * @param curve share against capacity, smallest capacity first; each point under the same luck
  * @param handCalculation closed forms of the line as it is, for the coil that is hardest on it: capacity needed for the mean
  *     joint time
@@ -76,17 +76,6 @@ public record Sizing(
      *     Crossing#fall}
      */
     public record Point(Size size, Optional<Estimate> share, double envelope) {}
-
-    /**
-     * How narrow the interval of the capacity is. A half-width is that of the interval as a part of the capacity.
-     *
-     * @param asked half-width asked for, {@code > 0}
-     * @param halfWidth the half-width there is; empty where the interval has no upper end
-     * @param reached whether it is as narrow as asked for
-     * @param limit replications that were allowed
-     * @param wouldDo so many replications would about do; empty when it was reached, or when that cannot be told
-     */
-    public record Narrowness(double asked, OptionalDouble halfWidth, boolean reached, int limit, OptionalInt wouldDo) {}
 
     /**
      * Why no capacity is enough.

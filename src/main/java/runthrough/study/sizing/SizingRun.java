@@ -3,7 +3,6 @@ package runthrough.study.sizing;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Brief;
@@ -20,9 +19,9 @@ import runthrough.study.search.Scale;
 import runthrough.study.search.TargetSearch;
 import runthrough.study.search.TargetSearch.Guess;
 import runthrough.study.sizing.Sizing.Answer;
-import runthrough.study.sizing.Sizing.Narrowness;
 import runthrough.study.sizing.Sizing.NoneEnough;
 import runthrough.study.sizing.Sizing.Point;
+import runthrough.study.statistics.Narrowness;
 
 /** One run of a {@link SizingStudy}, for a line with an accumulator. */
 final class SizingRun {
@@ -86,7 +85,7 @@ final class SizingRun {
         }
         Crossing crossing = search();
         Narrowness narrowness = narrowness(crossing);
-        while (chance && !narrowness.reached() && narrowness.wouldDo().isPresent() && mayRunMore()) {
+        while (!narrowness.reached() && narrowness.wouldDo().isPresent() && mayRunMore()) {
             runMore(narrowness.wouldDo().getAsInt());
             crossing = search();
             narrowness = narrowness(crossing);
@@ -118,8 +117,8 @@ final class SizingRun {
         double ease = 1 + precision / 10;
         double seen = ease * needs.forSeen(target);
         Guess guess = new Guess(seen, ease * needs.forSure(target), ease * needs.forPossible(target), true);
-        Scale scale = Scale.of(
-                Harder.SMALLER, precision * seen, ample.accumulator().capacity(), precision);
+        Scale scale =
+                Scale.of(Harder.SMALLER, precision * seen, ample.accumulator().capacity(), precision);
         return new TargetSearch(this::evaluate, target, scale).from(guess);
     }
 
@@ -129,21 +128,15 @@ final class SizingRun {
     }
 
     private Narrowness narrowness(Crossing crossing) {
-        double asked = options.halfWidth();
-        if (crossing.sure().isEmpty() || crossing.possible().isEmpty()) {
-            return new Narrowness(
-                    asked, OptionalDouble.empty(), false, options.maxReplications(), OptionalInt.empty());
+        if (!chance) {
+            return Narrowness.exact(options.halfWidth(), options.maxReplications());
         }
-        double width = crossing.sure().getAsDouble() - crossing.possible().getAsDouble();
-        double half = width / (2 * crossing.value().orElseThrow());
-        boolean reached = half <= asked;
-        int wouldDo = (int) Math.min(1e9, Math.ceil(1.1 * plan.replications() * (half / asked) * (half / asked)));
-        return new Narrowness(
-                asked,
-                OptionalDouble.of(half),
-                reached,
-                options.maxReplications(),
-                reached ? OptionalInt.empty() : OptionalInt.of(wouldDo));
+        OptionalDouble half = OptionalDouble.empty();
+        if (crossing.sure().isPresent() && crossing.possible().isPresent()) {
+            double width = crossing.sure().getAsDouble() - crossing.possible().getAsDouble();
+            half = OptionalDouble.of(width / (2 * crossing.value().orElseThrow()));
+        }
+        return Narrowness.of(options.halfWidth(), half, plan.replications(), options.maxReplications());
     }
 
     private Sizing noneEnough(Endurance endurance) {
@@ -156,7 +149,8 @@ final class SizingRun {
         RunPlan asPlanned = brief.run();
         double now = brief.line().accumulator().capacity();
         CapacityCurve curve = new CapacityCurve(c -> capacities.evaluate(c, asPlanned), capacities::size);
-        List<Point> points = capacity.map(crossing -> curve.about(crossing, needs, now)).orElse(List.of());
+        List<Point> points =
+                capacity.map(crossing -> curve.about(crossing, needs, now)).orElse(List.of());
         Evaluation present = capacities.evaluate(now, asPlanned).orElseThrow();
         return new Sizing(
                 brief,
@@ -169,7 +163,7 @@ final class SizingRun {
                 capacity.flatMap(crossing -> size(crossing.sure())),
                 capacity.flatMap(crossing -> size(crossing.possible())),
                 Optional.of(curve.point(now)),
-                chance ? capacity.map(this::narrowness) : Optional.empty(),
+                capacity.map(this::narrowness),
                 new Verdict.Resolution(present.resolution(options.target()).leastToShow(), Optional.empty()),
                 points,
                 handCalculation,

@@ -13,8 +13,10 @@ import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Replication;
 import runthrough.study.Evaluation.Tally;
 import runthrough.study.Evaluator;
+import runthrough.study.StudyException;
 import runthrough.study.statistics.Estimators;
 import runthrough.study.statistics.Interval;
+import runthrough.study.statistics.Sample;
 
 /**
  * What capacity each coil change would have needed, seen in an accumulator that never runs empty: how far below full the
@@ -33,7 +35,7 @@ final class StripNeeds {
     private final double ampleCapacity;
     private final double slowLevel;
     private final List<Needs> byReplication = new ArrayList<>();
-    private double[] sorted = {};
+    private Sample sorted = Sample.of();
 
     /**
      * One replication.
@@ -42,7 +44,7 @@ final class StripNeeds {
      * @param most a capacity (m) with which it would be the same as here, but for the level; infinite when that is not known
      * @param tally what it adds up to
      */
-    private record Needs(double[] sorted, double most, Tally tally) {}
+    private record Needs(Sample sorted, double most, Tally tally) {}
 
     /** Needs of a line whose accumulator holds more than is ever drawn. */
     StripNeeds(Line ample) {
@@ -58,18 +60,20 @@ final class StripNeeds {
                 .toArray();
         byReplication.addAll(
                 evaluator.observe(ample, plan, lacking, replication -> needs(replication, plan.leaveOut() > 0)));
-        sorted = byReplication.stream()
-                .flatMapToDouble(needs -> Arrays.stream(needs.sorted()))
-                .sorted()
-                .toArray();
+        sorted = Sample.of(byReplication.stream()
+                .flatMapToDouble(needs -> Arrays.stream(needs.sorted().values()))
+                .toArray());
+        if (sorted.isEmpty()) {
+            throw new StudyException("no coil change was completed in any of " + byReplication.size()
+                    + " replications; give a longer run, or fewer coil changes to leave out");
+        }
     }
 
     private Needs needs(Replication replication, boolean hasUnseen) {
-        double[] needs =
-                replication.changes().stream().mapToDouble(this::need).sorted().toArray();
+        double[] needs = replication.changes().stream().mapToDouble(this::need).toArray();
         double hold = Math.max(ample.stopLevel(ample.fastestRatedSpeed()), slowLevel);
         double most = ampleCapacity - replication.totals().lowestLevel() + hold;
-        return new Needs(needs, hasUnseen ? Double.POSITIVE_INFINITY : most, Tally.of(ample, replication));
+        return new Needs(Sample.of(needs), hasUnseen ? Double.POSITIVE_INFINITY : most, Tally.of(ample, replication));
     }
 
     private double need(ChangeRecord change) {
@@ -91,19 +95,19 @@ final class StripNeeds {
                 : Optional.empty();
     }
 
-    /** The need (m) that about the share {@code p}, in [0, 1], of coil changes does not exceed. */
+    /** The need (m) that the share {@code p}, in [0, 1], of coil changes does not exceed. */
     double quantile(double p) {
-        return sorted[Math.min(sorted.length - 1, (int) (p * sorted.length))];
+        return sorted.percentile(p);
     }
 
     /** Whether {@code target} would be shown to be met if every coil change ran through. */
     boolean canBeSure(double target) {
-        return interval(sorted.length - 1).low() >= target;
+        return interval(sorted.count() - 1).low() >= target;
     }
 
     /** The smallest capacity (m) at which the share that would run through is at least {@code target}. */
     double forSeen(double target) {
-        return smallest(index -> (double) (index + 1) / sorted.length >= target);
+        return smallest(index -> (double) (index + 1) / sorted.count() >= target);
     }
 
     /** The smallest capacity (m) at which this is shown, or the largest need when none is. */
@@ -119,20 +123,21 @@ final class StripNeeds {
     /** The interval of the share that would run through with as much capacity as the need at {@code index}. */
     private Interval interval(int index) {
         long[] through = byReplication.stream()
-                .mapToLong(needs -> countUpTo(needs.sorted(), sorted[index]))
+                .mapToLong(needs -> countUpTo(needs.sorted(), sorted.get(index)))
                 .toArray();
-        long[] changes =
-                byReplication.stream().mapToLong(needs -> needs.sorted().length).toArray();
+        long[] changes = byReplication.stream()
+                .mapToLong(needs -> needs.sorted().count())
+                .toArray();
         return Estimators.share(through, changes).interval().orElseThrow();
     }
 
-    /** How many of {@code values}, smallest first, are at most {@code limit}. */
-    private static int countUpTo(double[] values, double limit) {
+    /** How many of {@code values} are at most {@code limit}. */
+    private static int countUpTo(Sample values, double limit) {
         int from = 0;
-        int to = values.length;
+        int to = values.count();
         while (from < to) {
             int middle = (from + to) >>> 1;
-            if (values[middle] <= limit) {
+            if (values.get(middle) <= limit) {
                 from = middle + 1;
             } else {
                 to = middle;
@@ -144,7 +149,7 @@ final class StripNeeds {
     /** The need at the lowest index that does, or the largest. */
     private double smallest(IntPredicate does) {
         int low = 0;
-        int high = sorted.length - 1;
+        int high = sorted.count() - 1;
         while (low < high) {
             int middle = (low + high) >>> 1;
             if (does.test(middle)) {
@@ -153,6 +158,6 @@ final class StripNeeds {
                 low = middle + 1;
             }
         }
-        return sorted[low];
+        return sorted.get(low);
     }
 }

@@ -37,7 +37,12 @@ final class PeakSearch {
         return new Peak(
                 speeds.point(best),
                 where,
-                asGood(best, speeds.tried().stream().filter(s -> s <= best).sorted(Comparator.reverseOrder()).toList()),
+                asGood(
+                        best,
+                        speeds.tried().stream()
+                                .filter(s -> s <= best)
+                                .sorted(Comparator.reverseOrder())
+                                .toList()),
                 asGood(best, speeds.tried().stream().filter(s -> s >= best).toList()),
                 loss(best, range.to()));
     }

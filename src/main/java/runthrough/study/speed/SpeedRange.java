@@ -105,8 +105,9 @@ public record SpeedRange(double from, double to, int points) {
         Optional<Finding> refused =
                 LineCheck.check(variant).stream().filter(Finding::isError).findFirst();
         refused.ifPresent(finding -> {
-            throw new StudyException("range of speeds = " + Units.of(UnitSystem.METRIC).text(Kind.SPEED, speed)
-                    + " at one end; the line cannot be run so: " + finding.text());
+            throw new StudyException(
+                    "range of speeds = " + Units.of(UnitSystem.METRIC).text(Kind.SPEED, speed)
+                            + " at one end; the line cannot be run so: " + finding.text());
         });
     }
 }

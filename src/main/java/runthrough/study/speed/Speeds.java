@@ -10,6 +10,9 @@ import runthrough.study.Verdict;
 
 /** The speeds tried so far, and what the line gave at each; none is run twice. */
 final class Speeds {
+    /** Two speeds closer than this, relatively, are one. */
+    private static final double ROUNDING = 1e-9;
+
     private final double now;
     private final double target;
     private final DoubleFunction<Evaluation> line;
@@ -30,12 +33,18 @@ final class Speeds {
 
     /** What the line gives at {@code speed} (m/s). */
     Evaluation at(double speed) {
-        Evaluation known = tried.get(speed);
+        double exact = exactly(speed);
+        Evaluation known = tried.get(exact);
         if (known == null) {
-            known = line.apply(speed);
-            tried.put(speed, known);
+            known = line.apply(exact);
+            tried.put(exact, known);
         }
         return known;
+    }
+
+    /** The present speed, if {@code speed} is that but for rounding. */
+    private double exactly(double speed) {
+        return Math.abs(speed - now) <= ROUNDING * now ? now : speed;
     }
 
     /** Every speed tried so far (m/s), slowest first. */
@@ -48,14 +57,16 @@ final class Speeds {
         return DoubleStream.concat(
                         range.speeds(),
                         DoubleStream.of(now).filter(speed -> range.from() <= speed && speed <= range.to()))
+                .map(this::exactly)
                 .sorted()
                 .distinct()
                 .mapToObj(this::point)
                 .toList();
     }
 
-    /** What comes out at {@code speed} (m/s). */
-    SpeedPoint point(double speed) {
+    /** What comes out at {@code given} (m/s). */
+    SpeedPoint point(double given) {
+        double speed = exactly(given);
         Evaluation evaluation = at(speed);
         Verdict.Output output = evaluation.output();
         Verdict.Stoppages stoppages = evaluation.stoppages();
