@@ -51,12 +51,12 @@ final class CloseUpChart {
                 style.picture(title, combined, plots.legend(), height));
     }
 
-    /** From a little before the start until matched, or as long again as the strip stood, whichever is shorter. */
+    /** Until matched, or one and a half times as long as the strip stood; with room before the start for a name. */
     private static TraceWindow window(Trace trace, ChangeRecord change) {
         double stood = change.released() - change.start();
         double refill = Double.isNaN(change.refillTime()) ? 1.5 * stood : change.refillTime();
-        double from = change.start() - 0.14 * stood;
-        return TraceWindow.of(trace, List.of(change), from, change.released() + Math.min(1.15 * refill, 1.5 * stood));
+        double after = stood + Math.min(1.15 * refill, 1.5 * stood);
+        return TraceWindow.of(trace, List.of(change), change.start() - 0.1 * after, change.start() + after);
     }
 
     private static XYPlot marked(XYPlot plot, TracePlots plots, ChangeRecord change) {
@@ -82,7 +82,8 @@ final class CloseUpChart {
 
     private static String reading(ChangeRecord change, Setting setting) {
         ChartUnits units = setting.units();
-        String text = "The strip stands at the joiner for " + units.time(change.jointTime());
+        String where = setting.line().practice() == Practice.RETHREAD ? "" : " at the joiner";
+        String text = "The strip stands" + where + " for " + units.time(change.jointTime());
         if (change.waiting() > 0) {
             text += ", " + units.time(change.waiting()) + " of it waiting for preparation";
         }

@@ -17,11 +17,14 @@ final class JointTimeChart {
     private final Sample times;
     private final OptionalDouble longest;
     private final boolean rethread;
+    private final Unit clock;
 
     private JointTimeChart(Setting setting, Sample times, OptionalDouble longest) {
         this.setting = setting;
         this.times = times;
         this.longest = longest;
+        // Nearly all joints; the few that take far longer are not to set the scale.
+        this.clock = ChartUnits.clock(times.percentile(0.95));
         this.rethread = setting.line().practice() == Practice.RETHREAD;
     }
 
@@ -35,17 +38,15 @@ final class JointTimeChart {
     }
 
     private Chart chart() {
-        // Nearly all joints; the few that take far longer are not to set the scale.
-        Unit clock = ChartUnits.clock(times.percentile(0.95));
         Histogram histogram = Histogram.of(times, clock.fromSi(1));
         DistributionPlot distribution = new DistributionPlot(setting.style(), histogram);
-        mark(distribution, clock);
+        mark(distribution);
         String name = rethread ? "standing time" : "joint time";
         XYPlot plot = distribution.plot(name + ", " + clock.symbol(), i -> Palette.ENOUGH);
         String title = rethread
                 ? "Standing time: how long the strip stands for rethreading"
                 : "Joint time: how long the strip stands at the joiner";
-        String reading = reading(histogram, clock);
+        String reading = reading(histogram);
         return new Chart(
                 "joint-time",
                 title,
@@ -55,7 +56,7 @@ final class JointTimeChart {
                 setting.style().picture(title, plot, new LegendItemCollection(), DistributionPlot.HEIGHT));
     }
 
-    private void mark(DistributionPlot distribution, Unit clock) {
+    private void mark(DistributionPlot distribution) {
         if (varies()) {
             for (double p : PERCENTILES) {
                 double value = times.percentile(p);
@@ -71,7 +72,7 @@ final class JointTimeChart {
         });
     }
 
-    private String reading(Histogram histogram, Unit clock) {
+    private String reading(Histogram histogram) {
         String each = rethread ? "rethreadings" : "joints";
         String text = varies()
                 ? "Half of the " + each + " take at most " + text(times.percentile(0.5)) + ", 95 % at most "
@@ -100,6 +101,6 @@ final class JointTimeChart {
     }
 
     private String text(double seconds) {
-        return setting.units().time(seconds);
+        return clock == Unit.SECOND ? setting.units().time(seconds) : ChartUnits.text(seconds, clock);
     }
 }

@@ -1,0 +1,44 @@
+package runthrough.report;
+
+import runthrough.plant.Distribution;
+import runthrough.plant.Distributions;
+import runthrough.quantity.Kind;
+import runthrough.quantity.Numbers;
+
+/** The law of a random quantity in words, with its numbers as described. */
+final class DistributionText {
+    private DistributionText() {}
+
+    static String of(Distribution law, Kind kind, InputTexts texts) {
+        if (law instanceof Distributions.Constant constant) {
+            return texts.text(kind, constant.value());
+        } else if (law instanceof Distributions.Uniform uniform) {
+            return "uniform, " + texts.text(kind, uniform.min()) + " to " + texts.text(kind, uniform.max());
+        } else if (law instanceof Distributions.Triangular triangular) {
+            return "triangular, " + texts.text(kind, triangular.min()) + ", most often "
+                    + texts.text(kind, triangular.mode()) + ", to " + texts.text(kind, triangular.max());
+        } else if (law instanceof Distributions.Normal normal) {
+            return "normal, " + spread(normal.parentMean(), normal.parentSd(), kind, texts);
+        } else if (law instanceof Distributions.Lognormal lognormal) {
+            return "lognormal, " + spread(lognormal.mean(), lognormal.sd(), kind, texts);
+        } else if (law instanceof Distributions.Gamma gamma) {
+            return "gamma, " + spread(gamma.mean(), gamma.sd(), kind, texts);
+        } else if (law instanceof Distributions.Weibull weibull) {
+            return "Weibull, shape " + Numbers.text(weibull.shape(), 6) + ", scale "
+                    + texts.text(kind, weibull.scale());
+        } else if (law instanceof Distributions.Exponential exponential) {
+            return "exponential, mean " + texts.text(kind, exponential.mean());
+        } else if (law instanceof Distributions.Observed observed) {
+            return "measured, " + observed.values().size() + " values, "
+                    + spread(observed.mean(), observed.sd(), kind, texts);
+        } else if (law instanceof Distributions.Shifted shifted) {
+            String sign = shifted.shift() < 0 ? ", less " : ", plus ";
+            return of(shifted.parent(), kind, texts) + sign + texts.text(kind, Math.abs(shifted.shift()));
+        }
+        throw new IllegalArgumentException("a law without words: " + law);
+    }
+
+    private static String spread(double mean, double sd, Kind kind, InputTexts texts) {
+        return "mean " + texts.text(kind, mean) + ", standard deviation " + texts.text(kind, sd);
+    }
+}

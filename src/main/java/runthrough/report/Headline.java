@@ -1,0 +1,113 @@
+package runthrough.report;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Optional;
+import runthrough.study.Answer;
+import runthrough.study.Verdict;
+import runthrough.study.statistics.Interval;
+
+/**
+ * The verdict in a word, a sentence, and where it cannot be told, in what would tell.
+ *
+ * @param mark the word
+ * @param sentence the answer with its numbers
+ * @param further what else must be known to read it, such as how many coil changes would decide
+ */
+record Headline(Mark mark, String sentence, Optional<String> further) {
+
+    /** The verdict in a word. */
+    enum Mark {
+        RUNS_THROUGH("RUNS THROUGH", "✓"),
+        MARGINAL("MARGINAL", "◆"),
+        SLOWS("SLOWS", "▼"),
+        STOPS("STOPS", "✗");
+
+        private final String word;
+        private final String sign;
+
+        Mark(String word, String sign) {
+            this.word = word;
+            this.sign = sign;
+        }
+
+        String word() {
+            return word;
+        }
+
+        /** A sign whose shape tells the marks apart without colour. */
+        String sign() {
+            return sign;
+        }
+    }
+
+    static Headline of(RunThroughResult result) {
+        Texts texts = new Texts(result);
+        Verdict verdict = result.verdict();
+        if (result.isOneStrip() && verdict.changes().ranThrough() == 0) {
+            String sentence = "Every coil change stops the process, each for "
+                    + texts.time(verdict.joint().time().mean().mean()) + " on average.";
+            return new Headline(Mark.STOPS, sentence, Optional.empty());
+        }
+        return new Headline(mark(verdict), sentence(verdict, texts), further(verdict, texts));
+    }
+
+    private static Mark mark(Verdict verdict) {
+        return switch (verdict.answer()) {
+            case MEETS -> Mark.RUNS_THROUGH;
+            case UNDECIDED -> Mark.MARGINAL;
+            case MISSES -> verdict.changes().stopped() > 0 ? Mark.STOPS : Mark.SLOWS;
+        };
+    }
+
+    private static String sentence(Verdict verdict, Texts texts) {
+        boolean all = verdict.changes().failed() == 0;
+        String seen = all
+                ? "The process runs through every coil change"
+                : "The process runs through "
+                        + texts.share(verdict.shareRunThrough().mean()) + " of coil changes";
+        String sure = verdict.shareRunThrough()
+                .interval()
+                .filter(interval -> verdict.chance())
+                .map(interval -> sure(interval, all, texts))
+                .orElse("");
+        return seen + sure + "; " + against(verdict.answer(), all) + " " + texts.share(verdict.target()) + ".";
+    }
+
+    private static String sure(Interval interval, boolean all, Texts texts) {
+        return all
+                ? " (at least " + texts.share(interval.low()) + " with 95 % confidence)"
+                : " (95 % interval " + texts.share(interval.low()) + " to " + texts.share(interval.high()) + ")";
+    }
+
+    private static String against(Answer answer, boolean all) {
+        return switch (answer) {
+            case MEETS -> "this meets the target of";
+            case MISSES -> "this misses the target of";
+            case UNDECIDED -> all ? "too few were run to show the target of" : "the interval holds the target of";
+        };
+    }
+
+    private static Optional<String> further(Verdict verdict, Texts texts) {
+        if (verdict.answer() != Answer.UNDECIDED) {
+            return Optional.empty();
+        }
+        boolean all = verdict.changes().failed() == 0;
+        String run = Texts.count(verdict.changes().total()) + " coil changes were run";
+        return Optional.of(
+                (all ? verdict.resolution().leastToShow() : verdict.resolution().toDecide())
+                        .map(number -> all
+                                ? run + "; it takes at least " + about(number) + " to show a share of "
+                                        + texts.share(verdict.target()) + "."
+                                : run + "; about " + about(number) + " would decide, if the share stays what it is.")
+                        .orElse(run + "; no number of them would decide."));
+    }
+
+    /** Rounded up to three digits: it is an estimate. */
+    private static String about(long number) {
+        return Texts.count(new BigDecimal(number)
+                .round(new MathContext(3, RoundingMode.CEILING))
+                .longValueExact());
+    }
+}

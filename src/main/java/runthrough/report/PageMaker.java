@@ -1,0 +1,193 @@
+package runthrough.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import runthrough.chart.Charts;
+import runthrough.handcalc.Coherent;
+import runthrough.handcalc.HandCalculation;
+import runthrough.handcalc.Margin;
+import runthrough.handcalc.Refill;
+import runthrough.plant.Brief;
+import runthrough.plant.Practice;
+import runthrough.plant.RunPlan;
+import runthrough.quantity.Kind;
+import runthrough.quantity.Unit;
+import runthrough.report.ReportPage.KeyFigure;
+import runthrough.study.Verdict;
+
+/** Puts a result into the page that the template lays out. */
+final class PageMaker {
+    private final RunThroughResult result;
+    private final Verdict verdict;
+    private final HandCalculation hand;
+    private final Texts texts;
+    private final Coherent coherent;
+
+    private PageMaker(RunThroughResult result) {
+        this.result = result;
+        this.verdict = result.verdict();
+        this.hand = result.handCalculation();
+        this.texts = new Texts(result);
+        this.coherent = new Coherent(result.system());
+    }
+
+    static ReportPage page(RunThroughResult result) {
+        return new PageMaker(result).page();
+    }
+
+    private ReportPage page() {
+        Brief brief = result.study().brief();
+        Diagnosis diagnosis = new Diagnosis(result);
+        return new ReportPage(
+                brief.title(),
+                brief.notes(),
+                result.provenance().date().orElse(""),
+                mark(),
+                figures(),
+                new ReportPage.Findings(diagnosis.binds(), diagnosis.spare().orElse(""), diagnosis.changes()),
+                Charts.of(result.study()),
+                hand(),
+                ResultTables.of(result),
+                InputTables.of(brief),
+                result.warnings(),
+                method(),
+                provenance());
+    }
+
+    private ReportPage.Mark mark() {
+        Headline headline = Headline.of(result);
+        return new ReportPage.Mark(
+                headline.mark().sign(),
+                headline.mark().word(),
+                headline.mark().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                headline.sentence(),
+                headline.further().orElse(""));
+    }
+
+    private List<KeyFigure> figures() {
+        List<KeyFigure> figures = new ArrayList<>();
+        figures.add(new KeyFigure(
+                "run through", texts.share(verdict.shareRunThrough().mean()), sure()));
+        verdict.spare()
+                .ifPresent(spare -> figures.add(new KeyFigure(
+                        spare.metres() >= 0 ? "to spare at the target" : "missing at the target",
+                        texts.length(Math.abs(spare.metres())),
+                        "or " + texts.time(Math.abs(spare.seconds())) + ", or "
+                                + texts.speed(Math.abs(spare.speed())))));
+        Verdict.Stoppages stoppages = verdict.stoppages();
+        figures.add(new KeyFigure(
+                "stops for want of strip per 8 h",
+                texts.mean(stoppages.starvedPerShift()),
+                texts.interval(stoppages.starvedPerShift()).orElse("")));
+        figures.add(new KeyFigure(
+                "lost for want of strip per 8 h",
+                texts.time(stoppages.lostTimePerShift().mean()),
+                texts.length(stoppages.lostMetresPerShift().mean()) + " of strip"));
+        figures.add(new KeyFigure(
+                result.line().practice() == Practice.RETHREAD ? "rethreading, on average" : "joint time, on average",
+                texts.time(verdict.joint().time().mean().mean()),
+                "95 % at most " + texts.time(verdict.joint().time().p95())));
+        figures.add(new KeyFigure(
+                "output",
+                texts.mean(Kind.RATE_LENGTH, verdict.output().speed()),
+                texts.of(Kind.RATE_MASS, verdict.output().massFlow().mean()) + ", "
+                        + texts.share(verdict.output().utilisation().mean()) + " of rated"));
+        return figures;
+    }
+
+    private String sure() {
+        return result.isOneStrip()
+                ? "entry and process are one strip"
+                : texts.interval(Kind.SHARE, verdict.shareRunThrough()).orElse("nothing is left to chance");
+    }
+
+    private ReportPage.Hand hand() {
+        List<ReportPage.Given> givens = hand.givens().stream()
+                .map(term -> new ReportPage.Given(
+                        FormulaText.symbol(term), FormulaText.raised(coherent.text(term)), term.name()))
+                .toList();
+        List<ReportPage.Step> steps = hand.steps().stream()
+                .map(step -> new ReportPage.Step(
+                        step.result().name(),
+                        FormulaText.symbols(step),
+                        FormulaText.numbers(step, coherent),
+                        FormulaText.raised(coherent.text(step.result()))))
+                .toList();
+        String coil = hand.kinds() == 1 ? "" : hand.coil().name();
+        return new ReportPage.Hand(coil, limits(), givens, steps);
+    }
+
+    private Table limits() {
+        List<List<String>> rows = new ArrayList<>();
+        hand.storage().ifPresent(storage -> {
+            rows.add(limit("Capacity of the accumulator", storage.capacity()));
+            rows.add(limit("Joint time: longest, and on average", storage.jointTime()));
+            rows.add(limit("Process speed: fastest, and rated", storage.speed()));
+            storage.coilStrip().ifPresent(strip -> rows.add(limit("Strip of a coil to fill up on", strip)));
+        });
+        rows.add(limit("Time to prepare a coil", hand.preparationTime()));
+        hand.emptying().ifPresent(margin -> rows.add(limit("Speed at which the accumulator can give strip", margin)));
+        hand.bending()
+                .forEach(check -> rows.add(limit(
+                        "Bending radius, strip of " + texts.of(Kind.THICKNESS, check.thickness()), check.radius())));
+        hand.storage().ifPresent(storage -> {
+            rows.add(fact("Strip drawn at a coil change", texts.length(storage.stripDrawn())));
+            storage.refill()
+                    .map(Refill::timeFromRelease)
+                    .ifPresent(time -> rows.add(fact("Refill, from the release of the joint", texts.time(time))));
+        });
+        hand.standstill().ifPresent(standstill -> {
+            rows.add(fact("Strip stands at a coil change", texts.time(standstill.standing())));
+            rows.add(fact("Strip not run at a coil change", texts.length(standstill.lostMetres())));
+            rows.add(fact("Output", texts.of(Kind.RATE_LENGTH, standstill.output())));
+        });
+        rows.add(fact("From one coil change to the next", texts.time(hand.coilRun())));
+        hand.binding().ifPresent(limit -> rows.add(fact("Nearest limit", HandCalculationText.named(limit))));
+        return new Table("What there is and what is needed", List.of("", "There is", "Needed", "To spare"), rows, true);
+    }
+
+    private List<String> limit(String name, Margin margin) {
+        Unit unit = texts.unit(margin.kind(), Math.max(finite(margin.given()), finite(margin.needed())));
+        String spare = texts.in(unit, Math.abs(margin.spare()));
+        return List.of(
+                name,
+                texts.in(unit, margin.given()),
+                texts.in(unit, margin.needed()),
+                margin.isEnough() ? spare : spare + " missing");
+    }
+
+    private static List<String> fact(String name, String value) {
+        return List.of(name, value, "", "");
+    }
+
+    private static double finite(double value) {
+        return Double.isFinite(value) ? Math.abs(value) : 0;
+    }
+
+    private ReportPage.Method method() {
+        RunPlan run = result.study().brief().run();
+        String extent = run.extent() instanceof RunPlan.Extent.Time time
+                ? texts.time(time.duration()) + " each"
+                : Texts.count(((RunPlan.Extent.Changes) run.extent()).changes()) + " coil changes each";
+        return new ReportPage.Method(
+                !result.isOneStrip(),
+                result.line().practice() == Practice.RETHREAD,
+                verdict.chance(),
+                run.replications() > 1,
+                (run.replications() == 1 ? "one replication of " : run.replications() + " replications of ")
+                        + extent.replace(" each", run.replications() == 1 ? "" : " each"));
+    }
+
+    private List<KeyFigure> provenance() {
+        List<KeyFigure> rows = new ArrayList<>();
+        result.provenance().date().ifPresent(date -> rows.add(new KeyFigure("Date", date, "")));
+        rows.add(new KeyFigure("Program", result.provenance().program(), ""));
+        result.provenance()
+                .fingerprint()
+                .ifPresent(digits -> rows.add(new KeyFigure("SHA-256 of the scenario file", digits, "")));
+        rows.add(
+                new KeyFigure("Seed", Long.toString(result.study().brief().run().seed()), ""));
+        return rows;
+    }
+}

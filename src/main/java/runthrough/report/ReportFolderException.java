@@ -1,0 +1,10 @@
+package runthrough.report;
+
+/** A report that could not be written; the message is for the user and says why. Nothing of it has been left behind. */
+public final class ReportFolderException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    ReportFolderException(String message, Throwable cause) {
+        super(message, cause);
+    }
+}

@@ -1,0 +1,93 @@
+package runthrough.report;
+
+import java.util.List;
+import runthrough.chart.Chart;
+
+/**
+ * All that the template lays out; every number is text already, in the user's units.
+ *
+ * @param title of the scenario
+ * @param notes of the user
+ * @param date as given, or empty
+ * @param mark the verdict
+ * @param figures the numbers that matter most
+ * @param findings what binds and what to change
+ * @param charts in order
+ * @param hand the hand calculation
+ * @param results tables of results
+ * @param inputs tables of what was described
+ * @param warnings in words
+ * @param method what depends on the line in how it was computed
+ * @param provenance name and value of what makes the result repeatable
+ */
+public record ReportPage(
+        String title,
+        List<String> notes,
+        String date,
+        Mark mark,
+        List<KeyFigure> figures,
+        Findings findings,
+        List<Chart> charts,
+        Hand hand,
+        List<Table> results,
+        List<Table> inputs,
+        List<String> warnings,
+        Method method,
+        List<KeyFigure> provenance) {
+
+    public ReportPage {
+        notes = List.copyOf(notes);
+        figures = List.copyOf(figures);
+        charts = List.copyOf(charts);
+        results = List.copyOf(results);
+        inputs = List.copyOf(inputs);
+        warnings = List.copyOf(warnings);
+        provenance = List.copyOf(provenance);
+    }
+
+    /**
+     * The verdict.
+     *
+     * @param sign whose shape tells it without colour
+     * @param word that tells it
+     * @param style name of its style
+     * @param sentence with its numbers
+     * @param further what else must be known, or empty
+     */
+    public record Mark(String sign, String word, String style, String sentence, String further) {}
+
+    /** A number with its name and, or empty, what qualifies it. */
+    public record KeyFigure(String name, String value, String note) {}
+
+    /** What binds, what is to spare (or empty), and what would help. */
+    public record Findings(String binds, String spare, List<String> changes) {}
+
+    /**
+     * The hand calculation.
+     *
+     * @param coil which coil it is for, or empty
+     * @param limits what there is held against what is needed
+     * @param givens what it starts from
+     * @param steps line by line
+     */
+    public record Hand(String coil, Table limits, List<Given> givens, List<Step> steps) {}
+
+    /** What a calculation starts from. */
+    public record Given(List<Piece> symbol, String value, String name) {}
+
+    /** A line of the calculation; the numbers are empty where there is nothing to put in. */
+    public record Step(String name, List<Piece> formula, List<Piece> numbers, String result) {}
+
+    /** A piece of a formula. */
+    public record Piece(String text, Style style) {}
+
+    /** How a piece of a formula is set. */
+    public enum Style {
+        PLAIN,
+        RAISED,
+        LOWERED
+    }
+
+    /** What the account of the method says of this run. */
+    public record Method(boolean stores, boolean rethread, boolean chance, boolean several, String basis) {}
+}

@@ -1,0 +1,45 @@
+package runthrough.report;
+
+import java.util.List;
+import runthrough.handcalc.HandCalculation;
+import runthrough.plant.Line;
+import runthrough.quantity.UnitSystem;
+import runthrough.study.StudyResult;
+import runthrough.study.Verdict;
+
+/**
+ * All that is reported: what the study gave, the hand calculation beside it, what was warned of, and where it comes from.
+ *
+ * @param study what was asked and what the replications gave
+ * @param handCalculation of the kind of coil that is hardest on the line
+ * @param warnings in words, in order
+ * @param provenance what to state so that the result can be made again
+ */
+public record RunThroughResult(
+        StudyResult study, HandCalculation handCalculation, List<String> warnings, Provenance provenance) {
+
+    public RunThroughResult {
+        warnings = List.copyOf(warnings);
+    }
+
+    /** The result of {@code study}, with its hand calculation. */
+    public static RunThroughResult of(StudyResult study, List<String> warnings, Provenance provenance) {
+        return new RunThroughResult(study, HandCalculation.of(study.brief().line()), warnings, provenance);
+    }
+
+    Verdict verdict() {
+        return study.verdict();
+    }
+
+    Line line() {
+        return study.brief().line();
+    }
+
+    UnitSystem system() {
+        return study.brief().resultsIn();
+    }
+
+    boolean isOneStrip() {
+        return line().practice().isOneStrip();
+    }
+}

@@ -1,0 +1,60 @@
+package runthrough.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Lines of plain text no wider than a terminal. Text of the user loses its control characters here. */
+final class TextLines {
+    static final int WIDTH = 80;
+
+    private final List<String> lines = new ArrayList<>();
+
+    /** An empty line. */
+    void gap() {
+        lines.add("");
+    }
+
+    /** A single line, cut to the width. */
+    void line(String text) {
+        String plain = plain(text);
+        lines.add(plain.length() <= WIDTH ? plain : plain.substring(0, WIDTH - 3) + "...");
+    }
+
+    /** A paragraph, broken between words; lines after the first begin with {@code indent} spaces. */
+    void paragraph(String text, int indent) {
+        hang("", text, indent);
+    }
+
+    /** A label and, from {@code column} on, its value, broken between words. */
+    void row(String label, String value, int column) {
+        hang(label + " ".repeat(Math.max(1, column - label.length())), value, column);
+    }
+
+    private void hang(String start, String text, int indent) {
+        StringBuilder line = new StringBuilder(start);
+        boolean empty = true;
+        for (String word : plain(text).split(" ", -1)) {
+            if (!empty && line.length() + 1 + word.length() > WIDTH) {
+                lines.add(line.toString());
+                line = new StringBuilder(" ".repeat(indent));
+                empty = true;
+            }
+            line.append(empty ? "" : " ").append(word);
+            empty = false;
+            while (line.length() > WIDTH) {
+                lines.add(line.substring(0, WIDTH));
+                line = new StringBuilder(" ".repeat(indent)).append(line.substring(WIDTH));
+            }
+        }
+        lines.add(line.toString());
+    }
+
+    List<String> lines() {
+        return List.copyOf(lines);
+    }
+
+    /** Without what a terminal could take for a command. */
+    static String plain(String text) {
+        return text.replaceAll("\\p{Cntrl}", " ");
+    }
+}

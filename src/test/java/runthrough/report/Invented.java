@@ -1,0 +1,126 @@
+package runthrough.report;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import runthrough.plant.Accumulator;
+import runthrough.plant.Brief;
+import runthrough.plant.Coil;
+import runthrough.plant.CoilChange;
+import runthrough.plant.CoilChange.Reject;
+import runthrough.plant.CoilSize;
+import runthrough.plant.Distribution;
+import runthrough.plant.Entry;
+import runthrough.plant.Line;
+import runthrough.plant.Practice;
+import runthrough.plant.ProcessSection;
+import runthrough.plant.RunPlan;
+import runthrough.plant.StorageForm;
+import runthrough.plant.Supply;
+import runthrough.plant.WorkElement;
+import runthrough.quantity.UnitSystem;
+import runthrough.study.RunThroughStudy;
+import runthrough.study.StudyListener;
+import runthrough.study.StudyOptions;
+import runthrough.study.StudyResult;
+
+/** An invented tube line and what a study of it gives, to be reported. */
+final class Invented {
+    static final String FINGERPRINT = "0123456789abcdef".repeat(4);
+    static final Provenance PROVENANCE = new Provenance("runthrough 0.1.0", Optional.of(FINGERPRINT), Optional.empty());
+
+    private Invented() {}
+
+    /** A tube line whose joint takes {@code fitUp} seconds and what is fixed: 48 s. */
+    static Line line(Distribution fitUp) {
+        return line("2.0 x 240", "fit up", fitUp, new Reject.Never());
+    }
+
+    static Line line(String coil, String element, Distribution fitUp, Reject reject) {
+        CoilChange change = new CoilChange(
+                2,
+                List.of(timed("load and open", Distribution.lognormal(120, 30))),
+                List.of(timed("shear tail", Distribution.constant(8))),
+                List.of(timed(element, fitUp), timed("weld and inspect", Distribution.constant(40))),
+                reject,
+                Distribution.constant(0));
+        return new Line(
+                new Supply.Repeated(coil(coil)),
+                new Entry(2, 1.5, 0.3, 0.4, Optional.empty(), 0),
+                new Accumulator(
+                        new StorageForm.Strands(8, 9, 0.2, Double.POSITIVE_INFINITY, false),
+                        Double.POSITIVE_INFINITY,
+                        2,
+                        Double.POSITIVE_INFINITY),
+                ProcessSection.running(0.75, 0.2, 0.25),
+                change,
+                Practice.JOIN_WITH_ACCUMULATOR,
+                Optional.empty());
+    }
+
+    static Coil coil(String name) {
+        return new Coil(
+                name, 0.002, 0.24, 7850, new CoilSize.ByDiameters(1.45, 0.508, 1), 0.4, 0.3, OptionalDouble.empty());
+    }
+
+    /** The same without joiner and accumulator. */
+    static Line rethread() {
+        Line line = line(Distribution.constant(25));
+        CoilChange change = new CoilChange(
+                2,
+                line.change().prepare(),
+                List.of(),
+                List.of(),
+                new Reject.Never(),
+                Distribution.triangular(300, 400, 900));
+        return new Line(
+                line.supply(),
+                line.entry(),
+                Accumulator.none(),
+                line.process(),
+                change,
+                Practice.RETHREAD,
+                Optional.empty());
+    }
+
+    /** The same with a joiner but no accumulator. */
+    static Line withoutAccumulator() {
+        Line line = line(Distribution.constant(25));
+        return new Line(
+                line.supply(),
+                line.entry(),
+                Accumulator.none(),
+                line.process(),
+                line.change(),
+                Practice.JOIN_WITHOUT_ACCUMULATOR,
+                Optional.empty());
+    }
+
+    static WorkElement timed(String name, Distribution time) {
+        return new WorkElement(name, new WorkElement.WorkTime.Timed(time), new WorkElement.Occurrence.Always(), true);
+    }
+
+    static Brief brief(Line line) {
+        return brief("Kestrel Road tube line (invented)", line, UnitSystem.METRIC, 0.99);
+    }
+
+    static Brief brief(String title, Line line, UnitSystem system, double target) {
+        return new Brief(title, List.of(), line, new RunPlan(new RunPlan.Extent.Changes(40), 0, 5, 7, target), system);
+    }
+
+    static RunThroughResult result(Line line) {
+        return result(brief(line));
+    }
+
+    static RunThroughResult result(Brief brief) {
+        return result(brief, List.of());
+    }
+
+    static RunThroughResult result(Brief brief, List<String> warnings) {
+        return RunThroughResult.of(study(brief), warnings, PROVENANCE);
+    }
+
+    static StudyResult study(Brief brief) {
+        return new RunThroughStudy(brief).run(StudyOptions.forReport(), StudyListener.NONE);
+    }
+}
