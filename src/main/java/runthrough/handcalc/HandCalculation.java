@@ -83,7 +83,7 @@ public record HandCalculation(
                 lineCase.preparationTime(),
                 isOneStrip ? Optional.empty() : Optional.of(lineCase.storage()),
                 isOneStrip ? Optional.of(lineCase.standstill()) : Optional.empty(),
-                isOneStrip ? Optional.empty() : Optional.of(lineCase.binding()),
+                isOneStrip ? Optional.empty() : Optional.of(lineCase.loads().binding()),
                 BendingCheck.of(line),
                 emptying(line),
                 sheet.givens(),

@@ -1,8 +1,6 @@
 package runthrough.handcalc;
 
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import runthrough.plant.Coil;
@@ -119,10 +117,18 @@ record LineCase(
         return new Storage(
                 forms.stripDrawn(joint),
                 new Margin(Kind.LENGTH, forms.capacity(), forms.capacityNeeded(joint)),
+                withoutSlowing(joint),
                 new Margin(Kind.TIME, forms.longestJoint(), joint),
                 new Margin(Kind.SPEED, forms.fastestSpeed(joint), forms.entry().speed()),
                 refill,
-                refill.map(r -> new Margin(Kind.LENGTH, forms.stripBeforeChange(), r.entryStrip())));
+                refill.map(this::coilStrip));
+    }
+
+    /** What it takes for the level to stay above that at which the process slows: {@code D + x_slow}. */
+    private Optional<Margin> withoutSlowing(double joint) {
+        return line.process()
+                .slowing()
+                .map(slowing -> new Margin(Kind.LENGTH, forms.capacity(), forms.stripDrawn(joint) + slowing.level()));
     }
 
     Standstill standstill() {
@@ -139,49 +145,22 @@ record LineCase(
                 output / strip.speed());
     }
 
-    /**
-     * How much of what there is each limit takes, see {@link Margin#load}. Waiting for preparation is laid to preparation
-     * alone: the other two are taken without it.
-     */
-    Map<Limit, Double> loads() {
-        Map<Limit, Double> loads = new EnumMap<>(Limit.class);
+    /** The loads of the three limits. Waiting for preparation is laid to preparation alone: the other two are taken without it. */
+    Loads loads() {
         double joint = work.total();
-        loads.put(Limit.CAPACITY, new Margin(Kind.LENGTH, forms.capacity(), forms.capacityNeeded(joint)).load());
-        loads.put(
-                Limit.REFILL,
-                forms.refill(joint)
-                        .map(r -> new Margin(Kind.LENGTH, forms.stripBeforeChange(), r.entryStrip()).load())
-                        .orElse(Double.POSITIVE_INFINITY));
-        loads.put(Limit.PREPARATION, preparationTime().load());
-        return loads;
+        double notToStop = new Margin(Kind.LENGTH, forms.capacity(), forms.capacityNeeded(joint)).load();
+        double notToSlow = withoutSlowing(joint).map(Margin::load).orElse(0.0);
+        double refill = forms.refill(joint).map(r -> coilStrip(r).load()).orElse(Double.POSITIVE_INFINITY);
+        return new Loads(
+                Math.max(notToStop, notToSlow), refill, preparationTime().load());
+    }
+
+    private Margin coilStrip(Refill refill) {
+        return new Margin(Kind.LENGTH, forms.stripBeforeChange(), refill.entryStrip());
     }
 
     /** How hard this kind of coil is on the line: the greatest load, or the share of time lost. */
     double severity() {
-        return isOneStrip()
-                ? 1 - standstill().utilisation()
-                : loads().values().stream()
-                        .mapToDouble(Double::doubleValue)
-                        .max()
-                        .orElseThrow();
-    }
-
-    /**
-     * What keeps the line from running through, or is nearest to it. Too little strip for the work of a joint comes first,
-     * since nothing else would help; then too slow a refill; then the limit with the greatest load, of equals the first.
-     */
-    Limit binding() {
-        Map<Limit, Double> loads = loads();
-        Limit binding = Limit.CAPACITY;
-        for (Limit limit : Limit.values()) {
-            if (load(loads, binding) <= 1 && load(loads, limit) > load(loads, binding)) {
-                binding = limit;
-            }
-        }
-        return binding;
-    }
-
-    private static double load(Map<Limit, Double> loads, Limit limit) {
-        return loads.getOrDefault(limit, 0.0);
+        return isOneStrip() ? 1 - standstill().utilisation() : loads().greatest();
     }
 }

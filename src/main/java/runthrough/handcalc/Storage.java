@@ -6,7 +6,8 @@ import java.util.Optional;
  * The accumulator, held against a coil change.
  *
  * @param stripDrawn D (m)
- * @param capacity C against what is needed (m)
+ * @param capacity C against what is needed so that the process need not stop (m)
+ * @param withoutSlowing C against what is needed so that it need not slow either (m); empty where it does not slow
  * @param jointTime the longest that the accumulator bears against T (s)
  * @param speed the fastest at which the accumulator bears T against V (m/s)
  * @param refill filling up again; empty when the entry cannot run faster than the process
@@ -16,6 +17,7 @@ import java.util.Optional;
 public record Storage(
         double stripDrawn,
         Margin capacity,
+        Optional<Margin> withoutSlowing,
         Margin jointTime,
         Margin speed,
         Optional<Refill> refill,

@@ -34,9 +34,22 @@ final class StorageWorking {
                 new Term("C_min", "capacity needed", storage.capacity().needed(), Kind.LENGTH),
                 storage.capacity(),
                 new Sum().plus("{}", drawn).plus("{}", reserve).plusRamp(speed, stopping));
+        storage.withoutSlowing().ifPresent(margin -> withoutSlowing(margin, drawn));
         longestJoint(capacity, reserve, stopping);
         fastestSpeed(capacity, reserve, stopping, joint);
         refill(drawn);
+    }
+
+    private void withoutSlowing(Margin margin, Term drawn) {
+        Term level = sheet.given("x_slow", "level at which the process slows", slowLevel(), Kind.LENGTH);
+        sheet.step(
+                new Term("C_slow", "capacity needed not to slow", margin.needed(), Kind.LENGTH),
+                margin,
+                new Sum().plus("{}", drawn).plus("{}", level));
+    }
+
+    private double slowLevel() {
+        return lineCase.line().process().slowing().orElseThrow().level();
     }
 
     private void longestJoint(Term capacity, Term reserve, Term stopping) {

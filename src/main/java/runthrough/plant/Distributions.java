@@ -6,7 +6,10 @@ import umontreal.ssj.probdist.GammaDist;
 import umontreal.ssj.probdist.NormalDist;
 import umontreal.ssj.util.Num;
 
-/** The laws behind {@link Distribution}; made by its factory methods. Formulas are the textbook moments and inverses. */
+/**
+ * The laws behind {@link Distribution}; made by its factory methods. Formulas are the textbook moments and inverses. All of
+ * them stand in one file, although it is a long one, because each is a few lines that read best beside the others.
+ */
 public final class Distributions {
 
     private Distributions() {}

@@ -41,6 +41,7 @@ class HandCalculationTest {
         assertThat(storage.stripDrawn()).isEqualTo(140.0625);
         assertThat(storage.capacity().given()).isEqualTo(200);
         assertThat(storage.capacity().needed()).isEqualTo(142.3125);
+        assertThat(storage.withoutSlowing()).isEmpty();
         // (200 - 142.3125)/1.5 s more than 90 s
         assertThat(storage.jointTime().spare()).isCloseTo(38.4583333, within(1e-7));
         assertThat(storage.speed().needed()).isEqualTo(1.5);
@@ -54,6 +55,20 @@ class HandCalculationTest {
         assertThat(calculation.standstill()).isEmpty();
         assertThat(calculation.emptying()).isEmpty();
         assertThat(calculation.bending()).isEmpty();
+    }
+
+    @Test
+    void processThatSlows_takesMoreNotToSlow() {
+        // 140.0625 m drawn and 70 m at which it slows, of 200 m.
+        HandCalculation calculation = HandCalculation.of(
+                line().slowing(1, 70, Double.NaN).topSpeed(1.6).build());
+        Storage storage = calculation.storage().orElseThrow();
+        assertThat(storage.capacity().isEnough()).isTrue();
+        assertThat(storage.withoutSlowing().orElseThrow().needed()).isEqualTo(210.0625);
+        assertThat(storage.withoutSlowing().orElseThrow().isEnough()).isFalse();
+        // The entry is so slow that it is not refilled in time, but that comes after.
+        assertThat(storage.coilStrip().orElseThrow().isEnough()).isFalse();
+        assertThat(calculation.binding()).contains(Limit.CAPACITY);
     }
 
     @Nested

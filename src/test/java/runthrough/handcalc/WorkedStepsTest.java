@@ -65,6 +65,7 @@ class WorkedStepsTest {
         return Stream.of(
                         line(),
                         line().creep(0.5, 3).reserve(4),
+                        line().slowing(1, 30, 60),
                         line().entry(2, 2.5, AT_ONCE, AT_ONCE).process(1.5, AT_ONCE, AT_ONCE),
                         line().entry(2, 2.5, AT_ONCE, 0.5).creep(0.5, 3),
                         line().entry(2, 2.5, 0.4, AT_ONCE).creep(0.5, 3),
