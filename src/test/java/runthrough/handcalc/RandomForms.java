@@ -45,7 +45,8 @@ final class RandomForms {
         double deceleration = acceleration();
         return new ClosedForms(
                 new StopAndGo(speed, acceleration(), deceleration, creep(speed, deceleration)),
-                speed + between(0.05, 3),
+                // One in eight so fast that its ramps alone fill the accumulator.
+                speed + (chance(0.125) ? between(5, 40) : between(0.05, 3)),
                 between(20, 900),
                 between(0, 15),
                 chance(0.5) ? Double.POSITIVE_INFINITY : between(0.02, 2),

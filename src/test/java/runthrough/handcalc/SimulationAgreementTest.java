@@ -180,6 +180,8 @@ class SimulationAgreementTest {
             } else if (hand.preparation().grows()) {
                 cases.merge("waiting grows", 1, Integer::sum);
                 assertThat(isStoppedOrWaitsLonger(changes)).as(what).isTrue();
+            } else if (leavesUncoilerAboveProcessSpeed(line, storage)) {
+                cases.merge("leaves its uncoiler faster than assumed", 1, Integer::sum);
             } else {
                 cases.merge("runs through", 1, Integer::sum);
                 IntStream.range(SETTLED, CHANGES)
@@ -187,8 +189,21 @@ class SimulationAgreementTest {
             }
         });
         // That every case was met, and the main one often.
-        assertThat(cases).containsOnlyKeys("not refilled", "runs out", "runs through", "waiting grows");
+        assertThat(cases)
+                .containsOnlyKeys(
+                        "leaves its uncoiler faster than assumed",
+                        "not refilled",
+                        "runs out",
+                        "runs through",
+                        "waiting grows");
         assertThat(cases.get("runs through")).isGreaterThan(1000);
+    }
+
+    /** By hand the metres from uncoiler to joiner run at the process's speed; where the accumulator still fills, they do not. */
+    private static boolean leavesUncoilerAboveProcessSpeed(Line line, Storage storage) {
+        double runOut = line.runOutLength(line.fastestRatedSpeed());
+        return line.entry().uncoilerPath()
+                > runOut + storage.coilStrip().orElseThrow().spare();
     }
 
     /** Waiting grows until it stops the process, which gives the people the time that they lack. */
@@ -247,15 +262,11 @@ class SimulationAgreementTest {
                         .as(what)
                         .isEqualTo(Outcome.STOPPED);
             }
-            double creepSpeed = line.entry().creep().map(Entry.Creep::speed).orElse(0.0);
-            if (fastest < line.entry().topSpeed() / (1 + 1e-6) && fastest > creepSpeed * (1 + 1e-6)) {
-                Line joined = withJoint(line, hand.joint().total());
-                assertThat(firstOutcome(atSpeed(joined, fastest * (1 - 1e-7))))
-                        .as(what)
-                        .isEqualTo(Outcome.RAN_THROUGH);
-                assertThat(firstOutcome(atSpeed(joined, fastest * (1 + 1e-7))))
-                        .as(what)
-                        .isEqualTo(Outcome.STOPPED);
+            Line slower = atSpeed(withJoint(line, hand.joint().total()), fastest * (1 - 1e-7));
+            Line faster = atSpeed(slower, fastest * (1 + 1e-7));
+            if (isSound(slower) && isSound(faster)) {
+                assertThat(firstOutcome(slower)).as(what).isEqualTo(Outcome.RAN_THROUGH);
+                assertThat(firstOutcome(faster)).as(what).isEqualTo(Outcome.STOPPED);
             }
         });
     }

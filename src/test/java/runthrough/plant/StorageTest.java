@@ -4,9 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import runthrough.plant.StorageForm.Adjustable;
+import runthrough.plant.StorageForm.Measure;
 
 /** How much an accumulator holds, and how fast it takes and gives. */
 class StorageTest {
@@ -81,6 +85,61 @@ class StorageTest {
                 .isCloseTo(2 * (integratedArc(4, 3.5) - integratedArc(4, 0.5)), within(1e-8));
         assertThat(new StorageForm.Spiral(20, 4.2, 2.4).capacity()).isCloseTo(20 * Math.PI * 1.8, within(1e-12));
         assertThat(new StorageForm.None().capacity()).isZero();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"4, 0.01", "4, 0.5", "4, 2", "4, 40", "1, 300", "12, 1e-5"})
+    void sagTurnsArcRound(double span, double sag) {
+        // In a shallow loop the arc's last digit stands for many of the sag: within 1e-16 span / (d arc / d sag).
+        double tolerance = 1e-12 * sag + 1e-15 * span * span / sag;
+        assertThat(Catenary.sag(span, Catenary.arc(span, sag))).isCloseTo(sag, within(tolerance));
+    }
+
+    @Test
+    void stripNoLongerThanTheSpan_hangsStraight() {
+        assertThat(Catenary.sag(4, 4)).isZero();
+        assertThat(Catenary.sag(4, 3.9)).isZero();
+    }
+
+    static Stream<StorageForm> forms() {
+        return Stream.of(
+                new StorageForm.Direct(60),
+                new StorageForm.Strands(8, 9, 0.2, 0.3, true),
+                new StorageForm.FreeLoop(2, 4, 3.5, 0.5),
+                new StorageForm.Spiral(20, 4.2, 2.4));
+    }
+
+    @ParameterizedTest
+    @MethodSource("forms")
+    void resizedForm_holdsWhatIsWantedAndIsElseTheSame(StorageForm form) {
+        for (double wanted : new double[] {0.5, 17, 400}) {
+            StorageForm resized = form.resizedTo(wanted);
+            assertThat(resized.capacity()).isCloseTo(wanted, within(1e-9 * wanted));
+            assertThat(resized.resizedTo(form.capacity())
+                            .adjustable()
+                            .orElseThrow()
+                            .metres())
+                    .isCloseTo(form.adjustable().orElseThrow().metres(), within(1e-9));
+            assertThat(resized.fillRateLimit()).isEqualTo(form.fillRateLimit());
+            assertThat(resized.emptyingRateLimit()).isEqualTo(form.emptyingRateLimit());
+        }
+    }
+
+    @Test
+    void whatIsAdjustedOfEachForm() {
+        assertThat(forms().map(form -> form.adjustable().orElseThrow()))
+                .containsExactly(
+                        new Adjustable(Measure.CAPACITY, 60),
+                        new Adjustable(Measure.STROKE, 9),
+                        new Adjustable(Measure.GREATEST_SAG, 3.5),
+                        new Adjustable(Measure.FULL_DIAMETER, 4.2));
+    }
+
+    @Test
+    void noAccumulator_cannotBeResized() {
+        assertThat(new StorageForm.None().adjustable()).isEmpty();
+        assertThatThrownBy(() -> new StorageForm.None().resizedTo(10))
+                .hasMessage("there is no accumulator to resize to 10.0 m");
     }
 
     @Test
