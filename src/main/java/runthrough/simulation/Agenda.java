@@ -1,5 +1,6 @@
 package runthrough.simulation;
 
+import java.util.function.Supplier;
 import umontreal.ssj.simevents.Event;
 import umontreal.ssj.simevents.Simulator;
 import umontreal.ssj.simevents.eventlist.DoublyLinked;
@@ -13,9 +14,15 @@ final class Agenda {
     private static final int MOST_AT_ONE_INSTANT = 1000;
 
     private final Simulator simulator = new Simulator(new DoublyLinked());
+    private final Supplier<String> state;
     private double instant = -1;
     private int atThisInstant;
     private String lastEvent = "start";
+
+    /** A calendar of a run that describes its {@code state} in error messages. */
+    Agenda(Supplier<String> state) {
+        this.state = state;
+    }
 
     /** The time of the event under way (s). */
     double now() {
@@ -44,7 +51,7 @@ final class Agenda {
             atThisInstant = 0;
         } else if (++atThisInstant > MOST_AT_ONE_INSTANT) {
             throw new SimulationException("no progress: more than " + MOST_AT_ONE_INSTANT + " events at " + now
-                    + " s, going round between '" + lastEvent + "' and '" + name + "'");
+                    + " s, the last '" + lastEvent + "' and '" + name + "': " + state.get());
         }
         lastEvent = name;
     }

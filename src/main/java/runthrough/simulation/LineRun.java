@@ -14,7 +14,7 @@ final class LineRun {
     private final Line line;
     private final RunPlan plan;
     private final int index;
-    private final Agenda agenda = new Agenda();
+    private final Agenda agenda = new Agenda(this::describe);
     private final Strip strip = new Strip();
     private final Soonest soonest = new Soonest();
     private final ChangeBook book = new ChangeBook();

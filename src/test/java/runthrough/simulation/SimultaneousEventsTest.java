@@ -1,0 +1,185 @@
+package runthrough.simulation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static runthrough.simulation.LineBuilder.AT_ONCE;
+import static runthrough.simulation.LineBuilder.coil;
+import static runthrough.simulation.LineBuilder.coilAt;
+
+import org.junit.jupiter.api.Test;
+import runthrough.plant.Distribution;
+import runthrough.simulation.Trace.EntryState;
+
+/**
+ * What goes first when two things happen at one instant, where that makes a difference; and what becomes of runs that get
+ * nowhere. Numbers are exact in binary, so that the instants are the same to the last digit. The other pairs have their tests
+ * where their rules do: ramp's end before own stop, own stop before coil change, coil change before restart.
+ */
+class SimultaneousEventsTest {
+
+    private static Distribution constant(double value) {
+        return Distribution.constant(value);
+    }
+
+    @Test
+    void s01_newRatedSpeedBeforeTheCoilChangeThatStartsThen() {
+        // Accumulator and coils of 256 m, joints of no time: coil 2 is in the process at metre 512, as change 2 starts.
+        Replication run = new LineBuilder()
+                .coils(coilAt(256, 1), coilAt(256, 0.5))
+                .capacity(256)
+                .process(1, AT_ONCE, 0.25)
+                .join(0)
+                .run(2);
+
+        assertThat(run.changes().get(1).start()).isEqualTo(512);
+        // 0.5^2/0.5, not 1^2/0.5.
+        assertThat(run.changes().get(1).stopLevel()).isEqualTo(0.5);
+    }
+
+    @Test
+    void s02_coilChangeBeforeTheAccumulatorIsFull() {
+        // 64 s of joint at 1 m/s; filled at 2 m/s in 64 s, as coil 2 of 128 m is through: not refilled.
+        Replication run = new LineBuilder()
+                .coils(coil(512), coil(128), coil(512))
+                .entry(2, AT_ONCE, AT_ONCE)
+                .process(1, AT_ONCE, AT_ONCE)
+                .join(64)
+                .run(2);
+
+        assertThat(run.changes().get(1).start()).isEqualTo(512 + 64 + 64);
+        assertThat(run.changes().get(0).refillTime()).isNaN();
+        assertThat(run.changes().get(1).levelAtStart()).isEqualTo(200);
+    }
+
+    @Test
+    void s03_tailStopsInOneInstantWhereSpeedsJump_thenTheWorkBegins() {
+        Replication run = new LineBuilder().tail(0).join(0, 60, 0).run(1);
+        ChangeRecord change = run.changes().get(0);
+
+        assertThat(change.start()).isEqualTo(400);
+        assertThat(change.tailStopped()).isEqualTo(400);
+        assertThat(change.released()).isEqualTo(460);
+        assertThat(run.work().stream().filter(work -> work.change() == 1)).hasSize(4);
+    }
+
+    @Test
+    void s04_everythingOfNoTimeAtAll_goesThroughInOneInstant() {
+        Replication run =
+                new LineBuilder().uncoilers(1, 0).prepare(0, 0).tail(0).join(0).run(3);
+
+        assertThat(run.changes()).extracting(ChangeRecord::start).containsExactly(400.0, 800.0, 1200.0);
+        assertThat(run.changes()).allMatch(change -> change.jointTime() == 0 && change.lowestLevel() == 200);
+        assertThat(Course.of(run).points()).allMatch(point -> point.level() == 200);
+    }
+
+    @Test
+    void s05_jointOfNoTimeWithAFullAccumulator_isMatchedAtOnce() {
+        Replication run = new LineBuilder().join(0).run(1);
+
+        assertThat(run.changes().get(0).refillTime()).isEqualTo(0);
+        assertThat(Course.of(run).entryState(400)).isEqualTo(EntryState.MATCHED);
+    }
+
+    @Test
+    void s06_accumulatorExactlyEmptyAsTheJointEnds_lineKeepsRunning() {
+        Replication run = new LineBuilder()
+                .coils(coil(1024))
+                .capacity(256)
+                .process(1, AT_ONCE, AT_ONCE)
+                .join(256)
+                .run(3);
+
+        assertThat(run.changes()).allMatch(change -> change.outcome() == Outcome.RAN_THROUGH);
+        assertThat(run.totals().lowestLevel()).isEqualTo(0);
+        assertThat(run.totals().starvedStops()).isEqualTo(0);
+        assertThat(run.totals().stripBreaks()).isEqualTo(0);
+    }
+
+    @Test
+    void s07_jointEndsAsAnOwnStopDoes_theLineStartsAsOne() {
+        // Own stop at 400 s, at T0: the coil change waits for its end. Joint from 464 to 528 s.
+        Replication run = new LineBuilder()
+                .coils(coil(512))
+                .process(1, AT_ONCE, AT_ONCE)
+                .join(64)
+                .ownStops(constant(512), constant(64))
+                .run(1);
+
+        assertThat(run.changes().get(0).start()).isEqualTo(576);
+        assertThat(run.changes().get(0).tailStopped()).isEqualTo(576);
+    }
+
+    @Test
+    void s08_preparationEndsAsTheTailStops_nothingIsWaitedFor() {
+        ChangeRecord change = new LineBuilder()
+                .crew(1)
+                .prepare(400)
+                .tail(10)
+                .join(60)
+                .run(1)
+                .changes()
+                .get(0);
+
+        assertThat(change.waiting()).isEqualTo(0);
+        assertThat(change.jointTime()).isEqualTo(70);
+    }
+
+    @Test
+    void s09_preparationEndsAsTheTailWorkDoes_nothingIsWaitedFor() {
+        ChangeRecord change = new LineBuilder()
+                .uncoilers(1, 0)
+                .prepare(10)
+                .tail(10)
+                .join(60)
+                .run(1)
+                .changes()
+                .get(0);
+
+        assertThat(change.waiting()).isEqualTo(0);
+        assertThat(change.jointTime()).isEqualTo(70);
+    }
+
+    @Test
+    void s10_fullAsItsRateLimitedFillEnds_levelIsExactlyTheCapacity() {
+        Replication run = new LineBuilder()
+                .coils(coil(2048))
+                .fillRate(0.125)
+                .capacity(256)
+                .process(1, AT_ONCE, AT_ONCE)
+                .join(128)
+                .run(1);
+
+        assertThat(run.changes().get(0).refillTime()).isEqualTo(1024);
+        assertThat(run.totals().overtravel()).isEqualTo(0);
+    }
+
+    @Test
+    void s11_restartsIntoAStopForEver_isAnErrorThatNamesTimeAndState() {
+        // The reserve of 10 m is above the restart level: with the entry still slow the process may start and must
+        // stop, at once.
+        LineBuilder line = new LineBuilder()
+                .entry(2.5, 0.4, AT_ONCE)
+                .process(1.5, AT_ONCE, AT_ONCE)
+                .reserve(10)
+                .restart(0, constant(0))
+                .join(160);
+
+        assertThatThrownBy(() -> line.run(1))
+                .isInstanceOf(SimulationException.class)
+                .hasMessageMatching("no progress: more than 1000 events at 560\\.0\\d* s, the last '\\w+' and '\\w+': "
+                        + "entry FILLING at .* m/s, process at .* m/s heading for .* m/s, level 9\\.99\\d* m, .* m of coil 2 left, "
+                        + "joint released");
+    }
+
+    @Test
+    void s12_nothingLeftToHappen_isAnErrorThatNamesTimeAndState() {
+        // A restart level above the capacity: full and stopped for good.
+        LineBuilder line = new LineBuilder().restart(201, constant(0)).join(160);
+
+        assertThatThrownBy(() -> line.run(1))
+                .isInstanceOf(SimulationException.class)
+                .hasMessageMatching(
+                        "nothing is left to happen at 640\\.\\d+ s: entry MATCHED at 0\\.0 m/s, process at 0\\.0 m/s heading "
+                                + "for 0\\.0 m/s, level 200\\.0 m, (400\\.0|399\\.99)\\d* m of coil 2 left, joint released");
+    }
+}
