@@ -1,0 +1,358 @@
+package runthrough.simulation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static runthrough.simulation.LineBuilder.AT_ONCE;
+import static runthrough.simulation.LineBuilder.coil;
+import static runthrough.simulation.LineBuilder.coilAt;
+import static runthrough.simulation.LineBuilder.cropped;
+import static runthrough.simulation.Near.assertNear;
+
+import org.junit.jupiter.api.Test;
+import runthrough.plant.Distribution;
+import runthrough.plant.Practice;
+import runthrough.simulation.Trace.ProcessState;
+
+/**
+ * What each reported number counts. Coils of 600 m, 200 m of accumulator, process 1.5 m/s, entry 2.5 m/s with speeds that jump
+ * unless said otherwise: coil changes start every 400 s as long as the process does not stop.
+ */
+class ReportedNumbersTest {
+
+    private static Distribution constant(double value) {
+        return Distribution.constant(value);
+    }
+
+    private static LineBuilder line() {
+        return new LineBuilder();
+    }
+
+    @Test
+    void s01_oneChange_everyNumberOfItsRecord() {
+        // d_p = 0.25: x_stop = 4.5 m. Waits 20 s for the coil, joint of 60 s more; 120 m drawn, filled at 1 m/s.
+        Replication run = line().process(1.5, 0.5, 0.25)
+                .uncoilers(1, 0)
+                .prepare(30)
+                .tail(10)
+                .join(60)
+                .run(1);
+
+        assertThat(run.changes().get(0))
+                .isEqualTo(
+                        new ChangeRecord(1, 0, 0, 400, 400, 490, 20, 1, 200, 65, 4.5, Outcome.RAN_THROUGH, 0, 0, 135));
+        ChangeRecord change = run.changes().get(0);
+        assertNear(change.jointTime(), 90);
+        assertNear(change.stripDrawn(), 135);
+        assertNear(change.margin(), 60.5);
+    }
+
+    @Test
+    void s02_lowestLevelIsThatUntilMatchedAgain_whatComesAfterIsNot() {
+        // a_e = 0.1, joints of no time. Change 1 at 0.5 m/s draws 0.5^2/0.2 = 1.25 m. Then the process jumps to 1.5 m/s
+        // as coil 2 gets
+        // there: the matched entry falls behind by 1.0^2/0.2 = 5 m, which is not of the change.
+        Replication run = line().coils(coilAt(600, 0.5), coilAt(900, 1.5))
+                .entry(2.5, 0.1, AT_ONCE)
+                .join(0)
+                .run(1);
+
+        assertNear(run.changes().get(0).lowestLevel(), 198.75);
+        assertNear(run.totals().lowestLevel(), 195);
+    }
+
+    @Test
+    void s03_notMatchedBeforeTheNextChange_lowestLevelEndsThere_notRefilled() {
+        // Change 1 draws 90 m; coil 2 of 100 m gives back 1 m/s for 40 s: 150 m at T0 of change 2, which draws 90 m to
+        // 60 m.
+        Replication run = line().coils(coil(600), coil(100), coil(900)).join(60).run(2);
+        ChangeRecord first = run.changes().get(0);
+        ChangeRecord second = run.changes().get(1);
+
+        assertNear(first.lowestLevel(), 110);
+        assertThat(first.refillTime()).isNaN();
+        assertNear(second.levelAtStart(), 150);
+        assertNear(second.lowestLevel(), 60);
+        assertNear(second.stripDrawn(), 90);
+        // 140 m at 1 m/s.
+        assertNear(second.refillTime(), 140);
+        assertThat(run.totals().refilledChanges()).isEqualTo(1);
+    }
+
+    @Test
+    void s04_stopThatLastsIntoTheNextChange_makesThatOneStoppedToo_withoutACountOfItsOwn() {
+        // Starved at 533.33 s; T2 = 560; coil 2 of 10 m is through at 564 s; 20 m only at 728 s, after T2 = 724 of
+        // change 2.
+        Replication run = line().coils(coil(600), coil(10), coil(600)).join(160).run(2);
+        ChangeRecord first = run.changes().get(0);
+        ChangeRecord second = run.changes().get(1);
+
+        assertThat(first.outcome()).isEqualTo(Outcome.STOPPED);
+        assertThat(second.outcome()).isEqualTo(Outcome.STOPPED);
+        assertThat(first.starvedStops()).isEqualTo(1);
+        assertThat(second.starvedStops()).isEqualTo(0);
+        // What is lost from T0 of change 2 on belongs to it, the latest begun.
+        assertNear(first.lostMetres(), 1.5 * (164 - 200 / 1.5));
+        assertNear(second.lostMetres(), 1.5 * 164);
+        assertNear(run.totals().lostMetres(), 1.5 * (328 - 200 / 1.5));
+    }
+
+    @Test
+    void s05_slowingThatLastsIntoTheNextChange_makesThatOneSlowedToo() {
+        // Slowed below 150 m at 433.33 s; T2 = 460: x = 150 - 0.5 26.67; coil 2 of 25 m through 10 s later, 20 m more;
+        // resumes at 190.
+        Replication run = line().coils(coil(600), coil(25), coil(900))
+                .slowing(0.5, 150, 190)
+                .join(60)
+                .run(2);
+
+        assertThat(run.changes()).extracting(ChangeRecord::outcome).containsExactly(Outcome.SLOWED, Outcome.SLOWED);
+        assertThat(run.totals().slowings()).isEqualTo(1);
+        assertThat(run.totals().slowedChanges()).isEqualTo(2);
+    }
+
+    @Test
+    void s06_speedingUpAfterAStop_doesNotMakeTheNextChangeStopped_butItsLossIsTheirs() {
+        // One uncoiler; the coil of change 3 takes 160 s to prepare, so that the process starves. It restarts at 20 m
+        // and takes 150 s
+        // to its speed; coil 4 of 50 m is through after 20 s.
+        Replication stopped = line().coils(coil(600), coil(50), coil(600), coil(50))
+                .process(1.5, 0.01, AT_ONCE)
+                .uncoilers(1, 0)
+                .prepare(LineBuilder.every(3, 160))
+                .run(4);
+        ChangeRecord third = stopped.changes().get(2);
+        ChangeRecord fourth = stopped.changes().get(3);
+
+        assertThat(third.outcome()).isEqualTo(Outcome.STOPPED);
+        assertThat(Course.of(stopped).processState(fourth.start())).isEqualTo(ProcessState.RUNNING);
+        assertThat(fourth.outcome()).isEqualTo(Outcome.RAN_THROUGH);
+        assertThat(fourth.lostMetres()).isPositive();
+        assertNear(third.lostMetres() + fourth.lostMetres(), stopped.totals().lostMetres());
+    }
+
+    @Test
+    void s07_whatBeginsBeforeTheFirstChange_isInTheTotalsOnly() {
+        // Own stop from 100 to 110 s; matched again at 0.4 m/s2 the entry falls behind by 2.8125 m: slowed below 199 m
+        // to 0.5 m/s.
+        // It resumes when full, well before T0.
+        Replication run = line().entry(2.5, 0.4, AT_ONCE)
+                .slowing(0.5, 199, 200)
+                .ownStops(constant(100), constant(10))
+                .join(0)
+                .runFor(180);
+        Course course = Course.of(run);
+
+        assertThat(course.times(ProcessState.SLOWED)).hasSize(1);
+        assertThat(run.totals().slowings()).isEqualTo(1);
+        double slowed = course.takesUp(ProcessState.RUNNING, 3) - course.takesUp(ProcessState.SLOWED, 1);
+        assertNear(run.totals().lostMetres(), 1.0 * slowed);
+    }
+
+    @Test
+    void s08_slowedSinceBeforeTheFirstChange_leavesThatOneRunThrough() {
+        // As 07 but filled at 0.001 m/s only: it lasts into the change at T0.
+        Replication run = line().entry(2.5, 0.4, AT_ONCE)
+                .fillRate(0.001)
+                .slowing(0.5, 199, 200)
+                .ownStops(constant(300), constant(10))
+                .join(10)
+                .runFor(1000);
+        ChangeRecord change = run.changes().get(0);
+
+        assertThat(Course.of(run).processState(change.start())).isEqualTo(ProcessState.SLOWED);
+        assertThat(change.outcome()).isEqualTo(Outcome.RAN_THROUGH);
+        assertThat(change.lostMetres()).isEqualTo(0);
+        assertThat(run.totals().lostMetres()).isPositive();
+        assertThat(run.totals().slowings()).isEqualTo(1);
+    }
+
+    @Test
+    void s09_slowedThenStopped_theWorstCounts() {
+        Replication run = line().slowing(0.5, 100, 150).join(300).run(1);
+
+        assertThat(run.changes().get(0).outcome()).isEqualTo(Outcome.STOPPED);
+        assertThat(run.totals().stoppedChanges()).isEqualTo(1);
+        assertThat(run.totals().slowedChanges()).isEqualTo(0);
+    }
+
+    @Test
+    void s10_lostTimeIsLostMetresOverTheSpeedInForce() {
+        // As 04: 328 - 133.33 s at rest, but for coil 3, none of which has reached the process.
+        Replication run = line().coils(coil(600), coil(10), coil(600)).join(160).run(2);
+
+        assertNear(run.totals().lostTime(), 328 - 200 / 1.5);
+        assertNear(run.totals().lostMetres(), 1.5 * run.totals().lostTime());
+    }
+
+    @Test
+    void s11_utilisationIsMetresProcessedOverMetresAtRatedSpeed() {
+        // Own stops of 100 s after 300 s each: three quarters.
+        Replication run = line().join(0).ownStops(constant(300), constant(100)).runFor(4000);
+
+        assertNear(run.totals().ratedMetres(), 6000);
+        assertNear(run.totals().processedMetres(), 4500);
+        assertNear(run.totals().utilisation(), 0.75);
+    }
+
+    @Test
+    void s12_scrapIsCropsAndWhatEachStopSpoils_ofWhateverKind() {
+        // Change at 400 s: 3 m of crops. Starved at 533.33 s, own stop after 550 s of running: 2 m each.
+        Replication run = line().coils(cropped(603, 1, 2))
+                .spoilt(2)
+                .join(160)
+                .ownStops(constant(550), constant(40))
+                .run(1);
+
+        assertThat(run.totals().starvedStops()).isEqualTo(1);
+        assertThat(run.totals().ownStops()).isEqualTo(1);
+        assertNear(run.totals().scrapMetres(), 3 + 2 + 2);
+        assertNear(run.totals().scrapKilograms(), 7 * 15.7);
+        double processed = run.totals().processedKilograms();
+        assertNear(run.totals().scrapShare(), 7 * 15.7 / (7 * 15.7 + processed));
+    }
+
+    @Test
+    void s13_ownStopTakenDuringAStarvedRamp_isOneStopToTheStrip() {
+        Replication run = line().spoilt(2)
+                .process(1.5, 0.5, 0.25)
+                .join(160)
+                .ownStops(constant(400 + 195.5 / 1.5 + 2), constant(10))
+                .run(1);
+
+        assertNear(run.totals().scrapMetres(), 2);
+    }
+
+    @Test
+    void s14_cropsWeighAsTheirOwnCoils() {
+        // 15.7 kg/m, but the second coil is half as thick: tail 2 m of the one, head 1 m of the other.
+        runthrough.plant.Coil thin = new runthrough.plant.Coil(
+                "thin",
+                0.001,
+                1,
+                7850,
+                new runthrough.plant.CoilSize.ByLength(constant(603)),
+                1,
+                2,
+                java.util.OptionalDouble.empty());
+        Replication run = line().coils(cropped(603, 1, 2), thin).join(0).run(1);
+
+        assertNear(run.totals().scrapKilograms(), 2 * 15.7 + 1 * 7.85);
+    }
+
+    @Test
+    void s15_meanLevelIsTheTimeAverage() {
+        // 200 m but for a triangle of 90 m over 60 + 90 s, in 800 s.
+        Replication run = line().join(60).run(1);
+
+        assertNear(run.totals().levelIntegral(), 200 * 800 - 90 * 150 / 2.0);
+        assertNear(run.totals().meanLevel(), 200 - 6750 / 800.0);
+    }
+
+    @Test
+    void s16_meanLevelOnRamps() {
+        // Missing: 0.25 t^2 for 3 s; 2.25 + 1.5 t for 90 s; 137.25 + 1.5 t - 0.2 t^2 for 6.25 s; from 138.8125 to 1 at
+        // 1 m/s;
+        // 1 - t + 0.25 t^2 for 2 s.
+        Replication run = line().entry(2.5, 0.4, 0.5).join(90).run(1);
+        double missing = 0.25 * 27 / 3
+                + 2.25 * 90
+                + 0.75 * 8100
+                + (137.25 * 6.25 + 0.75 * 39.0625 - 0.2 / 3 * 244.140625)
+                + (138.8125 * 138.8125 - 1) / 2
+                + (2 - 2 + 0.25 * 8 / 3);
+
+        assertNear(run.totals().levelIntegral(), 200 * run.totals().duration() - missing);
+    }
+
+    @Test
+    void s17_overtravelIsTheLargestSeen_overfullCountsEachPassing() {
+        // Own stops: process down at once, entry at 0.5 m/s2: 2.25 m above; it starts at 0.4 m/s2 slower than the
+        // process, which
+        // takes 2.8125 m: below the capacity again, and full. Allowance of 2 m is passed at 100 s and 210 s.
+        LineBuilder line = line().entry(2.5, 0.4, 0.5).join(0).ownStops(constant(100), constant(10));
+
+        assertThat(line.allowance(2).runFor(250).totals().overfull()).isEqualTo(2);
+        assertThat(line.allowance(2.25).runFor(250).totals().overfull()).isEqualTo(0);
+        assertNear(line.runFor(250).totals().overtravel(), 2.25);
+    }
+
+    @Test
+    void s18_stayingAboveTheAllowance_isOnePassing() {
+        // Matched s04's line: 1.5 m of overtravel stay while the entry follows, and the next stop adds 1.5 m.
+        Replication run = line().entry(2.5, 0.4, 0.5)
+                .process(1.5, 0.4, 1.5)
+                .allowance(1)
+                .join(0)
+                .ownStops(constant(100), constant(10))
+                .runFor(250);
+
+        assertNear(run.totals().overtravel(), 3);
+        assertThat(run.totals().overfull()).isEqualTo(1);
+    }
+
+    @Test
+    void s19_timesOfEachState() {
+        // As 12 without spoiling: joint 160 s; starved 34.67 s; own stop 40 s. Waiting 100 s of it for preparation.
+        Replication run = line().uncoilers(1, 0)
+                .prepare(100)
+                .join(60)
+                .ownStops(constant(550), constant(40))
+                .run(1);
+        Totals totals = run.totals();
+
+        assertNear(totals.jointSeconds(), 160);
+        assertNear(totals.waitingSeconds(), 100);
+        assertNear(totals.starvedSeconds(), 168 - 200 / 1.5);
+        assertNear(totals.ownStopSeconds(), 40);
+    }
+
+    @Test
+    void s20_ownStopDuringAStarvedStop_countsAsOwnStopNotAsStarved() {
+        // One strip, coil change from 397 s: an own stop falls due at 400 s and lasts until 503 s, the joint until 603
+        // s.
+        Replication run = line().practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
+                .entry(2.5, 0.4, 0.5)
+                .process(1.5, 0.3, 0.25)
+                .join(200)
+                .ownStops(constant(400), constant(100))
+                .runFor(610);
+
+        assertNear(run.totals().ownStopSeconds(), 103);
+        assertNear(run.totals().starvedSeconds(), 100);
+        // 3 s of slowing, 100 s of standing, 5 s of starting.
+        assertNear(run.totals().lostMetres(), 1.125 + 1.5 * 100 + 3.75);
+    }
+
+    @Test
+    void s21_recoveryEndsWhenTheRatedSpeedIsReached_losesNothingAfterwards() {
+        // Restart at 568 s at 0.5 m/s2: 3 s. Own stops after that lose nothing for want of strip.
+        Replication run = line().process(1.5, 0.5, AT_ONCE)
+                .join(160)
+                .ownStops(constant(600), constant(40))
+                .run(1);
+
+        assertNear(run.totals().lostMetres(), 1.5 * (168 - 200 / 1.5) + 2.25);
+    }
+
+    @Test
+    void s22_ownStopDuringRecovery_isLeftOut_theRestOfTheRecoveryIsNot() {
+        // Restart at 568 s; own stop due 1 s later at 0.5 m/s, at rest at once, 40 s; then 3 s up from nought.
+        Replication run = line().process(1.5, 0.5, AT_ONCE)
+                .join(160)
+                .ownStops(constant(400 + 200 / 1.5 + 1), constant(40))
+                .run(1);
+
+        // 1 s at 1.25 below on average, then 2.25 m.
+        assertNear(run.totals().lostMetres(), 1.5 * (168 - 200 / 1.5) + 1.25 + 2.25);
+    }
+
+    @Test
+    void s23_sharesAndCountsOfChanges() {
+        // Joint of 160 s on every third change, else 60 s.
+        Replication run = line().join(60).join(LineBuilder.every(3, 100)).run(7);
+
+        assertThat(run.totals().ranThrough()).isEqualTo(5);
+        assertThat(run.totals().stoppedChanges()).isEqualTo(2);
+        assertThat(run.totals().starvedStops()).isEqualTo(2);
+        assertNear(run.totals().shareRunThrough(), 5 / 7.0);
+    }
+}

@@ -1,0 +1,170 @@
+package runthrough.simulation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static runthrough.simulation.LineBuilder.AT_ONCE;
+import static runthrough.simulation.LineBuilder.coil;
+import static runthrough.simulation.LineBuilder.coilAt;
+import static runthrough.simulation.Near.assertNear;
+
+import org.junit.jupiter.api.Test;
+import runthrough.plant.Distribution;
+import runthrough.plant.RunPlan.Extent;
+import runthrough.simulation.Trace.EntryState;
+import runthrough.simulation.Trace.Point;
+import runthrough.simulation.Trace.ProcessState;
+
+/** Where a replication begins and ends, and what its totals cover. Coils of 600 m at 1.5 m/s: a coil change every 400 s. */
+class RunLengthTest {
+
+    @Test
+    void s01_beginsFullAndAtSpeedWithAWholeCoil() {
+        Point first = Course.of(new LineBuilder()
+                        .coils(coilAt(600, 1.25))
+                        .entry(2.5, 0.4, 0.5)
+                        .join(60)
+                        .run(1))
+                .points()
+                .get(0);
+
+        assertThat(first)
+                .isEqualTo(new Point(0, 200, 1.25, 0, 1.25, 0, 600, 1.25, EntryState.MATCHED, ProcessState.RUNNING));
+    }
+
+    @Test
+    void s02_nCoilChanges_endAtTheStartOfTheNextOne() {
+        Replication run = new LineBuilder().join(60).run(3);
+
+        assertNear(run.totals().duration(), 1600);
+        assertThat(run.changes()).extracting(ChangeRecord::number).containsExactly(1, 2, 3);
+        assertThat(run.totals().changes()).isEqualTo(3);
+    }
+
+    @Test
+    void s03_firstChangesLeftOut_totalsRunFromTheStartOfTheNextAndRecordsBeginThere() {
+        // From 1200 s (T0 of change 3) to 2400 s (T0 of change 6): changes 3, 4, 5.
+        LineBuilder line = new LineBuilder()
+                .coils(LineBuilder.cropped(602, 1, 1))
+                .join(60)
+                .ownStops(Distribution.constant(1100), Distribution.constant(30));
+        Totals totals = line.totals(5, 2, 1, 7).get(0);
+
+        // The own stop at 1100 s, before T0 of change 3 at 1230 s, is left out; the next is at 1130 + 1100 = 2230 s.
+        assertNear(totals.duration(), 1200 + 30);
+        assertThat(totals.changes()).isEqualTo(3);
+        assertThat(totals.ownStops()).isEqualTo(1);
+        assertNear(totals.processedMetres(), 1800);
+        assertNear(totals.processedKilograms(), 1800 * 15.7);
+        assertNear(totals.enteredMetres(), 1800);
+        assertNear(totals.ratedMetres(), 1.5 * 1230);
+        assertNear(totals.jointSeconds(), 180);
+        assertNear(totals.scrapMetres(), 6);
+        assertNear(totals.ownStopSeconds(), 30);
+        assertNear(totals.lowestLevel(), 110);
+    }
+
+    @Test
+    void s04_timeCutBeforeTheJointIsReleased_leavesThatChangeOut() {
+        Replication run = new LineBuilder().join(60).runFor(859.5);
+
+        assertThat(run.totals().duration()).isEqualTo(859.5);
+        assertThat(run.changes()).extracting(ChangeRecord::number).containsExactly(1);
+        assertThat(run.totals().changes()).isEqualTo(1);
+        // Its element was not finished either.
+        assertThat(run.work()).hasSize(1);
+        assertNear(run.totals().jointSeconds(), 60);
+    }
+
+    @Test
+    void s05_timeCutAfterTheJointIsReleased_keepsThatChange() {
+        // T2 of change 2 = 860 s, 90 m drawn; not matched before 950 s.
+        Replication run = new LineBuilder().join(60).runFor(900);
+
+        assertThat(run.changes()).extracting(ChangeRecord::number).containsExactly(1, 2);
+        assertThat(run.changes().get(1).refillTime()).isNaN();
+        assertNear(run.changes().get(1).stripDrawn(), 90);
+        assertThat(run.totals().refilledChanges()).isEqualTo(1);
+    }
+
+    @Test
+    void s06_timeCutBeforeAnyChange_hasTotalsOnly() {
+        Replication run = new LineBuilder().join(60).runFor(100);
+
+        assertThat(run.changes()).isEmpty();
+        assertNear(run.totals().processedMetres(), 150);
+        assertThat(run.totals().shareRunThrough()).isNaN();
+    }
+
+    @Test
+    void s07_whatFallsOnTheLastInstantOfATimeStillHappens() {
+        // T0 and an own stop at 400 s exactly, and the end of the joint of change 1 at 460 s.
+        assertThat(new LineBuilder()
+                        .ownStops(Distribution.constant(400), Distribution.constant(1))
+                        .join(60)
+                        .runFor(400)
+                        .totals()
+                        .ownStops())
+                .isEqualTo(1);
+        assertThat(new LineBuilder().join(60).runFor(460).changes()).hasSize(1);
+    }
+
+    @Test
+    void s08_leftOutChangesOfATimedRun_haveNoRecords() {
+        LineSimulator simulator = new LineSimulator(
+                new LineBuilder().join(60).build(), new runthrough.plant.RunPlan(new Extent.Time(1700), 2, 1, 7, 0.9));
+        Replication run = simulator.run(0, Detail.CHANGES);
+
+        // Changes at 400, 800, 1200, 1600 s; the first two are left out.
+        assertThat(run.changes()).extracting(ChangeRecord::number).containsExactly(3, 4);
+        assertNear(run.totals().duration(), 500);
+    }
+
+    @Test
+    void s09_coilsRepeatFromTheTopOfTheSchedule() {
+        Replication run =
+                new LineBuilder().coils(coil(600), coil(300), coil(450)).join(0).run(5);
+
+        // 600, 300, 450, 600, 300, 450 m at 1.5 m/s; joints take no time.
+        assertThat(run.changes()).extracting(ChangeRecord::start).containsExactly(400.0, 600.0, 900.0, 1300.0, 1500.0);
+        assertThat(run.changes()).extracting(ChangeRecord::tailCoil).containsExactly(0, 1, 2, 0, 1);
+        assertThat(run.changes()).extracting(ChangeRecord::headCoil).containsExactly(1, 2, 0, 1, 2);
+    }
+
+    @Test
+    void s10_firstCoilJustLongEnoughToStopIn_startsRunningOutAtOnce() {
+        // 1.5^2/1.0 = 2.25 m.
+        ChangeRecord change = new LineBuilder()
+                .coils(coil(2.25), coil(600))
+                .entry(2.5, 0.4, 0.5)
+                .process(1.5, AT_ONCE, AT_ONCE)
+                .join(60)
+                .run(1)
+                .changes()
+                .get(0);
+
+        assertThat(change.start()).isEqualTo(0);
+        assertNear(change.tailStopped(), 3);
+        assertThat(change.levelAtStart()).isEqualTo(200);
+    }
+
+    @Test
+    void s11_detailOfChangesOnly_keepsNeitherWorkNorTrace() {
+        Replication run = new LineBuilder().join(60).run(new Extent.Changes(2), Detail.CHANGES);
+
+        assertThat(run.work()).isEmpty();
+        assertThat(run.trace()).isEmpty();
+        assertThat(run.changes()).hasSize(2);
+    }
+
+    @Test
+    void s12_detailDoesNotChangeTheResult() {
+        LineBuilder line = new LineBuilder()
+                .prepare(30)
+                .join(Distribution.lognormal(60, 30))
+                .ownStops(Distribution.exponential(500), Distribution.exponential(40));
+        Replication all = line.run(new Extent.Changes(50), Detail.TRACE);
+
+        assertThat(line.run(new Extent.Changes(50), Detail.CHANGES).totals()).isEqualTo(all.totals());
+        assertThat(line.run(new Extent.Changes(50), Detail.CHANGES).changes()).isEqualTo(all.changes());
+        assertThat(line.run(new Extent.Changes(50), Detail.ELEMENTS).work()).isEqualTo(all.work());
+    }
+}
