@@ -29,6 +29,9 @@ final class AccumulatedEntry implements EntrySection {
         STANDING
     }
 
+    /** How far (m/s) the exact end of a ramp that both have run may lie from where it took them. */
+    private static final double ROUNDING = 1e-9;
+
     private final Strip strip;
     private final ProcessControl process;
     private final RunOut tail;
@@ -131,7 +134,8 @@ final class AccumulatedEntry implements EntrySection {
 
     /** A matched entry follows the process's ramps where its own acceleration allows. */
     private void stayMatched() {
-        if (strip.processAcceleration == 0 && strip.processSpeed == strip.entrySpeed) {
+        boolean together = Math.abs(strip.processSpeed - strip.entrySpeed) <= ROUNDING;
+        if (strip.processAcceleration == 0 && together) {
             return;
         }
         boolean slowing = process.heading() < strip.entrySpeed;

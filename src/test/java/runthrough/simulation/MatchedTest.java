@@ -153,4 +153,18 @@ class MatchedTest {
 
         assertNear(run.changes().get(0).start(), 1400);
     }
+
+    @Test
+    void s11_roundingDoesNotPartTheTwoSpeeds_matchedToTheEndOfTheRamp() {
+        // Numbers that are not exact in binary; the entry could not follow upwards, but it need not.
+        for (int i = 1; i <= 50; i++) {
+            Replication run = new LineBuilder()
+                    .entry(2.5, 0.1, 0.7)
+                    .process(1 + i / 93.0, 0.6, 0.2 + i / 107.0)
+                    .ownStops(Distribution.constant(101 + i / 7.0), Distribution.constant(100))
+                    .runFor(130);
+
+            assertThat(Course.of(run).points()).allMatch(point -> point.entryState() == EntryState.MATCHED);
+        }
+    }
 }
