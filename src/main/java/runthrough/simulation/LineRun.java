@@ -11,6 +11,9 @@ import runthrough.plant.RunPlan.Extent;
  * process before entry.
  */
 final class LineRun {
+    /** Relative; a coil of exactly the length needed is long enough. */
+    private static final double ROUNDING = 1e-12;
+
     private final Line line;
     private final RunPlan plan;
     private final int index;
@@ -103,7 +106,7 @@ final class LineRun {
 
     private void begin() {
         Coil first = feed.coil(1);
-        strip.remaining = feed.usableLength(1);
+        strip.remaining = firstUsableLength();
         ledger.weigh(first.massPerMetre());
         process.begin(line.ratedSpeed(first));
         levels.ratedSpeed(process.rated());
@@ -114,6 +117,19 @@ final class LineRun {
             step("end of run", Motion.END_ORDER, this::finish).start(time.duration());
         }
         replan();
+    }
+
+    /** Usable length (m) of the coil that is running at time 0, at speed: it must be enough to stop in. */
+    private double firstUsableLength() {
+        double usable = feed.usableLength(1);
+        double needed = line.runOutLength(line.ratedSpeed(feed.coil(1)));
+        if (usable < needed * (1 - ROUNDING)) {
+            throw new SimulationException(
+                    "coil 1 ('" + feed.coil(1).name() + "', draw 1 of the coil stream) has " + usable
+                            + " m of usable strip, too short to stop in, which takes " + needed
+                            + " m. Give longer coils or a faster stop");
+        }
+        return usable;
     }
 
     private Agenda.Timer step(String name, int order, Runnable action) {

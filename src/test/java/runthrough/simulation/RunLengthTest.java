@@ -1,6 +1,7 @@
 package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static runthrough.simulation.LineBuilder.AT_ONCE;
 import static runthrough.simulation.LineBuilder.coil;
 import static runthrough.simulation.LineBuilder.coilAt;
@@ -147,7 +148,21 @@ class RunLengthTest {
     }
 
     @Test
-    void s11_detailOfChangesOnly_keepsNeitherWorkNorTrace() {
+    void s11_firstCoilDrawnTooShortToStopIn_isAnErrorThatNamesTheDraw() {
+        // 1.5^2/1.0 = 2.25 m; with creep of 0.5 m/s over 1 m: 1 + 2.0 = 3 m.
+        LineBuilder line =
+                new LineBuilder().coils(coil(2.24)).entry(2.5, 0.4, 0.5).join(60);
+
+        assertThatThrownBy(() -> line.run(1))
+                .isInstanceOf(SimulationException.class)
+                .hasMessage(
+                        "coil 1 ('coil', draw 1 of the coil stream) has 2.24 m of usable strip, too short to stop in, which "
+                                + "takes 2.25 m. Give longer coils or a faster stop");
+        assertThatThrownBy(() -> line.coils(coil(2.99)).creep(0.5, 1).run(1)).hasMessageContaining("which takes 3.0 m");
+    }
+
+    @Test
+    void s12_detailOfChangesOnly_keepsNeitherWorkNorTrace() {
         Replication run = new LineBuilder().join(60).run(new Extent.Changes(2), Detail.CHANGES);
 
         assertThat(run.work()).isEmpty();
@@ -156,7 +171,7 @@ class RunLengthTest {
     }
 
     @Test
-    void s12_detailDoesNotChangeTheResult() {
+    void s13_detailDoesNotChangeTheResult() {
         LineBuilder line = new LineBuilder()
                 .prepare(30)
                 .join(Distribution.lognormal(60, 30))
