@@ -1,0 +1,188 @@
+package runthrough.simulation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import runthrough.plant.Accumulator;
+import runthrough.plant.Coil;
+import runthrough.plant.CoilChange;
+import runthrough.plant.CoilChange.Reject;
+import runthrough.plant.CoilSize;
+import runthrough.plant.Distribution;
+import runthrough.plant.Entry;
+import runthrough.plant.Entry.Creep;
+import runthrough.plant.Finding;
+import runthrough.plant.Line;
+import runthrough.plant.LineCheck;
+import runthrough.plant.Practice;
+import runthrough.plant.ProcessSection;
+import runthrough.plant.ProcessSection.OwnStops;
+import runthrough.plant.ProcessSection.Slowing;
+import runthrough.plant.StorageForm;
+import runthrough.plant.Supply;
+import runthrough.plant.WorkElement;
+import runthrough.plant.WorkElement.Occurrence;
+import runthrough.plant.WorkElement.WorkTime;
+
+/**
+ * A line drawn at random with every feature that a line may have, all of them at once now and then: small accumulators, short
+ * coils and frequent stops, so that much comes together that seldom does in practice.
+ */
+final class RandomLine {
+    private static final double AT_ONCE = Double.POSITIVE_INFINITY;
+
+    private final SplittableRandom random;
+
+    private RandomLine(SplittableRandom random) {
+        this.random = random;
+    }
+
+    /** The line of {@code seed}: the first drawn that is not refused. */
+    static Line of(long seed) {
+        RandomLine draw = new RandomLine(new SplittableRandom(seed));
+        Line line = draw.line();
+        while (LineCheck.check(line).stream().anyMatch(Finding::isError)) {
+            line = draw.line();
+        }
+        return line;
+    }
+
+    private Line line() {
+        int kind = random.nextInt(10);
+        Practice practice = kind == 0
+                ? Practice.RETHREAD
+                : kind == 1 ? Practice.JOIN_WITHOUT_ACCUMULATOR : Practice.JOIN_WITH_ACCUMULATOR;
+        double capacity = between(5, 150);
+        double speed = between(0.5, 2);
+        return new Line(
+                supply(speed),
+                new Entry(
+                        random.nextInt(1, 4),
+                        between(2, 5),
+                        rate(),
+                        rate(),
+                        maybe(0.4) ? Optional.of(new Creep(between(0.1, 0.6), between(0.3, 8))) : Optional.empty(),
+                        maybe(0.5) ? 0 : between(0, 30)),
+                practice.isOneStrip()
+                        ? Accumulator.none()
+                        : new Accumulator(
+                                new StorageForm.Direct(capacity),
+                                maybe(0.3) ? between(0.05, 1) : AT_ONCE,
+                                maybe(0.5) ? 0 : between(0, capacity / 4),
+                                maybe(0.5) ? AT_ONCE : between(0, 2)),
+                process(speed, capacity, practice),
+                change(),
+                practice,
+                Optional.empty());
+    }
+
+    private Supply supply(double speed) {
+        List<Coil> coils = IntStream.range(0, random.nextInt(1, 5))
+                .mapToObj(i -> coil(i, speed))
+                .toList();
+        return switch (random.nextInt(3)) {
+            case 0 -> new Supply.Repeated(coils.get(0));
+            case 1 -> new Supply.Schedule(coils);
+            default ->
+                new Supply.Mix(coils.stream()
+                        .map(coil -> new Supply.Share(coil, between(0.1, 1)))
+                        .toList());
+        };
+    }
+
+    private Coil coil(int index, double speed) {
+        double length = maybe(0.3) ? between(5, 30) : between(50, 400);
+        double crops = maybe(0.5) ? 0 : 1;
+        Distribution drawn = switch (random.nextInt(3)) {
+            case 0 -> Distribution.constant(length);
+            case 1 -> Distribution.uniform(length / 2, length);
+            default -> Distribution.exponential(length).shifted(4);
+        };
+        return new Coil(
+                "coil " + index,
+                between(0.0005, 0.004),
+                between(0.2, 1.5),
+                7850,
+                new CoilSize.ByLength(drawn),
+                crops * between(0, 0.1),
+                crops * between(0, 0.1),
+                maybe(0.4) ? OptionalDouble.of(speed * between(0.4, 1.2)) : OptionalDouble.empty());
+    }
+
+    private ProcessSection process(double speed, double capacity, Practice practice) {
+        double slowLevel = between(0.2, 0.9) * capacity;
+        return new ProcessSection(
+                speed,
+                rate(),
+                rate(),
+                maybe(0.5) || practice.isOneStrip() ? Double.NaN : between(0.2, 1) * capacity,
+                maybe(0.5) ? Distribution.constant(0) : time(20),
+                maybe(0.4)
+                        ? Optional.of(new Slowing(
+                                between(0.1, 0.9) * speed,
+                                slowLevel,
+                                maybe(0.5) ? Double.NaN : slowLevel + between(0.1, 1) * (capacity - slowLevel)))
+                        : Optional.empty(),
+                maybe(0.5) ? Optional.of(new OwnStops(time(between(5, 200)), time(30))) : Optional.empty(),
+                maybe(0.5) ? 0 : between(0, 60),
+                maybe(0.5) ? 0 : between(0, 3));
+    }
+
+    private CoilChange change() {
+        return new CoilChange(
+                random.nextInt(1, 3),
+                elements(between(0, 120)),
+                elements(10),
+                elements(between(0, 60)),
+                switch (random.nextInt(3)) {
+                    case 0 -> new Reject.Never();
+                    case 1 -> new Reject.Chance(between(0, 0.4));
+                    default -> new Reject.Every(random.nextInt(1, 4));
+                },
+                time(100));
+    }
+
+    private List<WorkElement> elements(double about) {
+        List<WorkElement> elements = new ArrayList<>();
+        int count = random.nextInt(4);
+        for (int i = 0; i < count; i++) {
+            WorkTime time = maybe(0.2)
+                    ? new WorkTime.Travel(between(0.02, 0.2), time(2))
+                    : new WorkTime.Timed(time(about / count));
+            Occurrence occurrence = switch (random.nextInt(4)) {
+                case 0 -> new Occurrence.Every(random.nextInt(1, 4));
+                case 1 -> new Occurrence.Chance(between(0, 1));
+                default -> new Occurrence.Always();
+            };
+            elements.add(new WorkElement("element " + i, time, occurrence, maybe(0.6)));
+        }
+        return elements;
+    }
+
+    private Distribution time(double mean) {
+        return switch (random.nextInt(7)) {
+            case 0 -> Distribution.constant(0);
+            case 1 -> Distribution.constant(mean);
+            case 2 -> Distribution.uniform(0, 2 * mean);
+            case 3 -> Distribution.triangular(mean / 2, mean, 1.5 * mean);
+            case 4 -> Distribution.lognormal(mean + 0.1, mean / 2 + 0.1);
+            case 5 -> Distribution.observed(List.of(mean / 2, mean, 2 * mean));
+            default -> Distribution.exponential(mean + 0.1);
+        };
+    }
+
+    private double rate() {
+        return maybe(0.2) ? AT_ONCE : between(0.05, 1);
+    }
+
+    private double between(double low, double high) {
+        return low + (high - low) * random.nextDouble();
+    }
+
+    private boolean maybe(double chance) {
+        return random.nextDouble() < chance;
+    }
+}

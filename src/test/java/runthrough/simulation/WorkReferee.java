@@ -1,0 +1,76 @@
+package runthrough.simulation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Comparator;
+import java.util.List;
+import runthrough.plant.Line;
+import runthrough.plant.Practice;
+import runthrough.simulation.WorkRecord.WorkList;
+
+/** Judges the work of a run by the rules: who may do what when, and what a joint time is made of. */
+final class WorkReferee {
+    private final Line line;
+    private final Replication run;
+
+    WorkReferee(Line line, Replication run) {
+        this.line = line;
+        this.run = run;
+    }
+
+    void judge() {
+        judgeOneAtATime(run.work().stream()
+                .filter(work -> work.list() == WorkList.PREPARE && work.pass() == 1)
+                .toList());
+        if (line.change().crew() == 1) {
+            judgeOneAtATime(run.work());
+        }
+        run.changes().forEach(this::judgeJoint);
+        for (int i = 0; i < run.changes().size(); i++) {
+            judgePreparation(run.changes().get(i), i);
+        }
+    }
+
+    private void judgeOneAtATime(List<WorkRecord> work) {
+        List<WorkRecord> sorted = work.stream()
+                .sorted(Comparator.comparingDouble(WorkRecord::start).thenComparingDouble(WorkRecord::end))
+                .toList();
+        for (int i = 1; i < sorted.size(); i++) {
+            assertThat(sorted.get(i).start())
+                    .isGreaterThanOrEqualTo(sorted.get(i - 1).end());
+        }
+    }
+
+    /** Joint time = waiting + work with the strip standing; elements follow one another. */
+    private void judgeJoint(ChangeRecord change) {
+        List<WorkRecord> standing = run.work().stream()
+                .filter(work -> work.change() == change.number())
+                .filter(work -> work.list() != WorkList.PREPARE || work.pass() > 1)
+                .toList();
+        double worked =
+                standing.stream().mapToDouble(work -> work.end() - work.start()).sum();
+        assertThat(change.jointTime())
+                .isCloseTo(change.waiting() + worked, within(1e-9 * Math.max(1, change.released())));
+        assertThat(change.waiting()).isGreaterThanOrEqualTo(0);
+        assertThat(standing).allMatch(work -> work.start() >= change.tailStopped() && work.end() <= change.released());
+        assertThat(standing).allMatch(work -> work.pass() <= change.passes());
+        if (line.practice() == Practice.RETHREAD) {
+            assertThat(standing).hasSize(1);
+        }
+    }
+
+    /** The coil joined at {@code change} was prepared in time, and not before there was an uncoiler for it. */
+    private void judgePreparation(ChangeRecord change, int index) {
+        List<WorkRecord> prepared = run.work().stream()
+                .filter(work -> work.change() == change.number() && work.list() == WorkList.PREPARE && work.pass() == 1)
+                .toList();
+        assertThat(prepared).allMatch(work -> work.end() <= change.released());
+        // Coil n + 1 stands where coil n + 1 - U did, gone by its T1 at the latest, and with no path not before it.
+        int freed = index + 1 - line.entry().uncoilers();
+        if (freed >= 0 && line.entry().uncoilerPath() == 0) {
+            double gone = run.changes().get(freed).tailStopped();
+            assertThat(prepared).allMatch(work -> work.start() >= gone);
+        }
+    }
+}
