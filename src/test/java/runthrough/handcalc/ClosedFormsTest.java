@@ -2,6 +2,7 @@ package runthrough.handcalc;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static runthrough.report.validation.Topic.KINEMATICS;
 
 import java.util.Optional;
 import org.assertj.core.data.Offset;
@@ -9,9 +10,13 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import runthrough.checks.CheckBook;
+import runthrough.checks.RecordsChecks;
+import runthrough.checks.Sources;
 import runthrough.plant.Entry.Creep;
 
 /** The closed forms against worked examples of uniform acceleration (elementary mechanics, any text on it). */
+@RecordsChecks
 class ClosedFormsTest {
 
     private static final double NO_LIMIT = Double.POSITIVE_INFINITY;
@@ -27,6 +32,15 @@ class ClosedFormsTest {
                 NO_LIMIT,
                 AT_ONCE,
                 usable);
+    }
+
+    private static void check(CheckBook book, String id, String what, String unit, double expected, double got) {
+        book.check(KINEMATICS, id, "by hand: " + what)
+                .source(Sources.MECHANICS)
+                .unit(unit)
+                .expected(expected)
+                .relative(1e-9)
+                .got(got);
     }
 
     private static Offset<Double> relative(double value) {
@@ -50,43 +64,56 @@ class ClosedFormsTest {
             double stopDistance,
             double startDistance,
             double drawn,
-            double refillTime) {
+            double refillTime,
+            CheckBook book) {
         ClosedForms forms = forms(speed, topSpeed, acceleration, deceleration, 200, 1000);
-        assertThat(forms.entry().runOutTime()).isCloseTo(stopTime, relative(stopTime));
-        assertThat(forms.entry().stoppingLength()).isCloseTo(stopDistance, relative(stopDistance));
-        assertThat(forms.entry().startingLength()).isCloseTo(startDistance, relative(startDistance));
-        assertThat(forms.stripDrawn(joint)).isCloseTo(drawn, relative(drawn));
-        assertThat(forms.refill(joint).orElseThrow().time()).isCloseTo(refillTime, relative(refillTime));
+        check(book, id, "time to stop", "s", stopTime, forms.entry().runOutTime());
+        check(book, id, "length to stop in", "m", stopDistance, forms.entry().stoppingLength());
+        check(book, id, "length to start in", "m", startDistance, forms.entry().startingLength());
+        check(book, id, "strip drawn", "m", drawn, forms.stripDrawn(joint));
+        check(
+                book,
+                id,
+                "refill time",
+                "s",
+                refillTime,
+                forms.refill(joint).orElseThrow().time());
         assertThat(forms.refill(joint).orElseThrow().isHeld()).isTrue();
     }
 
     /** K04: 1 m is regained before the entry reaches its top speed of 2.5 m/s; it turns back at 2.166666667 m/s after 1/3 of it. */
     @Test
-    void smallDeficit_isRefilledInATriangle() {
+    void smallDeficit_isRefilledInATriangle(CheckBook book) {
         Refill refill = forms(1.5, 2.5, 0.4, 0.5, 200, 1000).refillOf(1);
-        assertThat(refill.time()).isCloseTo(3.0, relative(3));
-        assertThat(1.5 + refill.overspeed()).isCloseTo(2.166666667, within(1e-9));
+        check(book, "K04", "refill time", "s", 3, refill.time());
+        check(book, "K04", "peak speed of the entry", "m/s", 2.166666667, 1.5 + refill.overspeed());
         assertThat(refill.isHeld()).isFalse();
         assertThat(refill.gainOnRamps()).isCloseTo(1, relative(1));
     }
 
     /** K06: a whole cycle of 400 s: 3 s down, 90 s standing, 3.75 s up, 142.3125 s refill, and 160.9375 s at 1.5 m/s. */
     @Test
-    void wholeCycle() {
+    void wholeCycle(CheckBook book) {
         ClosedForms forms = forms(1.5, 2.5, 0.4, 0.5, 200, 600);
         Refill refill = forms.refill(90).orElseThrow();
         double matchedTime = (forms.stripBeforeChange() - refill.entryStrip()) / 1.5;
-        assertThat(forms.coilRun()).isCloseTo(400, relative(400));
-        assertThat(matchedTime).isCloseTo(160.9375, relative(160.9375));
+        check(book, "K06", "strip drawn", "m", 140.0625, forms.stripDrawn(90));
+        check(book, "K06", "refill time", "s", 142.3125, refill.time());
+        check(book, "K06", "time from one coil change to the next", "s", 400, forms.coilRun());
+        check(book, "K06", "time at the speed of the process", "s", 160.9375, matchedTime);
         assertThat(refill.timeFromRelease()).isCloseTo(3.75 + 142.3125, relative(146.0625));
     }
 
     /** K08: exponential joint time of mean 60 s; the process runs out with the chance P(T > (200 - 5.0625)/1.5). */
     @Test
-    void longestJoint_givesTheChanceOfRunningOut() {
+    void longestJoint_givesTheChanceOfRunningOut(CheckBook book) {
         ClosedForms forms = forms(1.5, 2.5, 0.4, 0.5, 200, 600);
-        assertThat(forms.stripDrawn(0)).isCloseTo(5.0625, relative(5.0625));
-        assertThat(Math.exp(-forms.longestJoint() / 60)).isCloseTo(0.114638426, within(5e-10));
+        check(book, "K08", "strip drawn by a joint of no time", "m", 5.0625, forms.stripDrawn(0));
+        book.check(KINEMATICS, "K08", "by hand: chance that a joint runs out, exponential time")
+                .source(Sources.MECHANICS)
+                .expected(0.114638426)
+                .within(5e-10, "half of the last digit")
+                .got(Math.exp(-forms.longestJoint() / 60));
     }
 
     @Test

@@ -2,11 +2,15 @@ package runthrough.handcalc;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static runthrough.report.validation.Topic.WORK;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import runthrough.checks.CheckBook;
+import runthrough.checks.RecordsChecks;
+import runthrough.checks.Sources;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
@@ -16,6 +20,7 @@ import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
 
 /** The mean time of a joint. */
+@RecordsChecks
 class JointTimeTest {
 
     private static WorkElement element(WorkTime time, Occurrence occurrence, boolean redo) {
@@ -37,7 +42,7 @@ class JointTimeTest {
 
     /** W4: 1250 mm welded at 1500 mm/min are 50 s, with 20 s, 15 s and 10 s of other work 95 s. Elementary arithmetic. */
     @Test
-    void elementsAddUp() {
+    void elementsAddUp(CheckBook book) {
         WorkElement weld =
                 element(new WorkTime.Travel(1.5 / 60, Distribution.constant(0)), new Occurrence.Always(), true);
         JointTime joint = JointTime.of(
@@ -50,7 +55,12 @@ class JointTimeTest {
         assertThat(joint.tail()).isEqualTo(20);
         assertThat(joint.join()).isCloseTo(75, within(1e-12));
         assertThat(joint.redo()).isZero();
-        assertThat(joint.total()).isCloseTo(95, within(1e-12));
+        book.check(WORK, "W4", "joint time: 20 s, 15 s, weld of 1250 mm at 1500 mm/min, 10 s")
+                .source(Sources.WELD_TRAVEL)
+                .unit("s")
+                .expected(95)
+                .within(1e-12, "rounding")
+                .got(joint.total());
     }
 
     @Test

@@ -2,15 +2,21 @@ package runthrough.handcalc;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static runthrough.report.validation.Topic.TWO_WAYS;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
+import runthrough.checks.CheckBook;
+import runthrough.checks.RecordsChecks;
+import runthrough.checks.Sources;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
@@ -39,6 +45,7 @@ import runthrough.simulation.Outcome;
  * Simulation and closed forms are two ways to the same numbers: over random lines without chance, each named by its seed, they
  * must agree to 1e-9.
  */
+@RecordsChecks
 class SimulationAgreementTest {
 
     private static final double TOLERANCE = 1e-9;
@@ -152,13 +159,27 @@ class SimulationAgreementTest {
         return new WorkElement(name, new WorkTime.Timed(Distribution.constant(seconds)), new Occurrence.Always(), redo);
     }
 
-    private static void assertClose(String what, double simulated, double byHand) {
+    /** Asserts that both ways agree, and returns the difference over the value and 1. */
+    private static double assertClose(String what, double simulated, double byHand) {
         assertThat(simulated).as(what).isCloseTo(byHand, within(TOLERANCE * (1 + Math.abs(byHand))));
+        return Math.abs(simulated - byHand) / (1 + Math.abs(byHand));
+    }
+
+    private static double greatest(double... errors) {
+        return DoubleStream.of(errors).max().orElseThrow();
+    }
+
+    private static void record(CheckBook book, String id, String what, List<Double> errors) {
+        book.check(TWO_WAYS, id, what)
+                .source(Sources.CLOSED_FORMS)
+                .within(TOLERANCE, "1e-9 of the value and 1 m or 1 s")
+                .errors("random line", errors);
     }
 
     /** Both ways: what runs through by hand does so in the simulation with the same numbers, what does not does not. */
     @Test
-    void withAnAccumulator() {
+    void withAnAccumulator(CheckBook book) {
+        List<Double> errors = new ArrayList<>();
         Map<String, Integer> cases = new TreeMap<>();
         LongStream.range(0, 1500).forEach(seed -> {
             Line line = lineWithAccumulator(new RandomForms(seed));
@@ -184,8 +205,10 @@ class SimulationAgreementTest {
                 cases.merge("leaves its uncoiler faster than assumed", 1, Integer::sum);
             } else {
                 cases.merge("runs through", 1, Integer::sum);
-                IntStream.range(SETTLED, CHANGES)
-                        .forEach(i -> assertAgreement(what, hand, changes.get(i), changes.get(i - 1)));
+                errors.add(IntStream.range(SETTLED, CHANGES)
+                        .mapToDouble(i -> assertAgreement(what, hand, changes.get(i), changes.get(i - 1)))
+                        .max()
+                        .orElseThrow());
             }
         });
         // That every case was met, and the main one often.
@@ -197,6 +220,11 @@ class SimulationAgreementTest {
                         "runs through",
                         "waiting grows");
         assertThat(cases.get("runs through")).isGreaterThan(1000);
+        record(
+                book,
+                "A1",
+                "joint time, waiting, level, strip drawn, margin, refill, cycle; line that runs through",
+                errors);
     }
 
     /** By hand the metres from uncoiler to joiner run at the process's speed; where the accumulator still fills, they do not. */
@@ -212,36 +240,48 @@ class SimulationAgreementTest {
                 || changes.get(CHANGES - 1).waiting() > changes.get(2).waiting() + 1e-3;
     }
 
-    private static void assertAgreement(String what, HandCalculation hand, ChangeRecord change, ChangeRecord before) {
+    private static double assertAgreement(String what, HandCalculation hand, ChangeRecord change, ChangeRecord before) {
         Storage storage = hand.storage().orElseThrow();
         assertThat(change.outcome()).as(what).isEqualTo(Outcome.RAN_THROUGH);
-        assertClose(what, change.jointTime(), hand.joint().total());
-        assertClose(what, change.waiting(), hand.joint().waiting());
-        assertClose(what, change.levelAtStart(), storage.capacity().given());
-        assertClose(what, change.stripDrawn(), storage.stripDrawn());
-        assertClose(what, change.margin(), storage.capacity().spare());
-        assertClose(what, change.refillTime(), storage.refill().orElseThrow().timeFromRelease());
-        assertClose(what, change.start() - before.start(), hand.coilRun());
+        return greatest(
+                assertClose(what, change.jointTime(), hand.joint().total()),
+                assertClose(what, change.waiting(), hand.joint().waiting()),
+                assertClose(what, change.levelAtStart(), storage.capacity().given()),
+                assertClose(what, change.stripDrawn(), storage.stripDrawn()),
+                assertClose(what, change.margin(), storage.capacity().spare()),
+                assertClose(
+                        what,
+                        change.refillTime(),
+                        storage.refill().orElseThrow().timeFromRelease()),
+                assertClose(what, change.start() - before.start(), hand.coilRun()));
     }
 
     @Test
-    void onOneStrip() {
+    void onOneStrip(CheckBook book) {
+        List<Double> errors = new ArrayList<>();
         LongStream.range(0, 1000).forEach(seed -> {
             Line line = lineOfOneStrip(new RandomForms(seed));
             HandCalculation hand = HandCalculation.of(line);
             Standstill standstill = hand.standstill().orElseThrow();
             String what = "seed " + seed;
             List<ChangeRecord> changes = simulate(line);
-            IntStream.range(SETTLED, CHANGES).forEach(i -> {
-                ChangeRecord change = changes.get(i);
-                assertThat(change.outcome()).as(what).isEqualTo(Outcome.STOPPED);
-                assertThat(change.starvedStops()).as(what).isOne();
-                assertClose(what, change.jointTime(), hand.joint().total());
-                assertClose(what, change.waiting(), hand.joint().waiting());
-                assertClose(what, change.lostMetres(), standstill.lostMetres());
-                assertClose(what, change.start() - changes.get(i - 1).start(), standstill.cycle());
-            });
+            errors.add(IntStream.range(SETTLED, CHANGES)
+                    .mapToDouble(i -> assertAgreement(what, hand, standstill, changes.get(i), changes.get(i - 1)))
+                    .max()
+                    .orElseThrow());
         });
+        record(book, "A2", "joint time, waiting, metres lost, cycle; line of one strip, which stops each time", errors);
+    }
+
+    private static double assertAgreement(
+            String what, HandCalculation hand, Standstill standstill, ChangeRecord change, ChangeRecord before) {
+        assertThat(change.outcome()).as(what).isEqualTo(Outcome.STOPPED);
+        assertThat(change.starvedStops()).as(what).isOne();
+        return greatest(
+                assertClose(what, change.jointTime(), hand.joint().total()),
+                assertClose(what, change.waiting(), hand.joint().waiting()),
+                assertClose(what, change.lostMetres(), standstill.lostMetres()),
+                assertClose(what, change.start() - before.start(), standstill.cycle()));
     }
 
     /** Just below the limit the process runs through, just above it stops. */

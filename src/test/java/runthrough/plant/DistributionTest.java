@@ -3,7 +3,9 @@ package runthrough.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static runthrough.report.validation.Topic.RANDOM_NUMBERS;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.statistics.distribution.ContinuousDistribution;
@@ -18,8 +20,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import runthrough.checks.CheckBook;
+import runthrough.checks.RecordsChecks;
+import runthrough.checks.Sources;
 
 /** The laws of random quantities, against Apache Commons Statistics, which has them by other ways. */
+@RecordsChecks
 class DistributionTest {
 
     private static final double[] SHARES = {
@@ -79,6 +85,33 @@ class DistributionTest {
             double wanted = p < 0.5 ? p : 1 - p;
             assertThat(share).as("share of %s at %s", law, p).isCloseTo(wanted, within(1e-8 * wanted + 1e-15));
         }
+    }
+
+    /** The same over all laws at once, for the record. */
+    @Test
+    void errorsOfAllLawsAgainstTheOracle(CheckBook book) {
+        List<Double> means = new ArrayList<>();
+        List<Double> shares = new ArrayList<>();
+        laws().map(Arguments::get).forEach(pair -> {
+            Distribution law = (Distribution) pair[0];
+            ContinuousDistribution oracle = (ContinuousDistribution) pair[1];
+            means.add(Math.abs(law.mean() / oracle.getMean() - 1));
+            for (double p : SHARES) {
+                double value = law.quantile(p);
+                double share = p < 0.5 ? oracle.cumulativeProbability(value) : oracle.survivalProbability(value);
+                double wanted = p < 0.5 ? p : 1 - p;
+                // Beside 1e-8 of the share, 1e-15: what rounding the quantile does to it near an end that is not zero.
+                shares.add(Math.abs(share - wanted) / (wanted + 1e-7));
+            }
+        });
+        book.check(RANDOM_NUMBERS, "D1", "means of the laws of random times")
+                .source(Sources.COMMONS_STATISTICS)
+                .within(1e-10, "1e-10 of the value")
+                .errors("law", means);
+        book.check(RANDOM_NUMBERS, "D2", "share of each law below, or above, its own quantile, from 1e-9 to 1 - 1e-9")
+                .source(Sources.COMMONS_STATISTICS)
+                .within(1e-8, "1e-8 of the share and 1e-7")
+                .errors("quantile", shares);
     }
 
     @ParameterizedTest

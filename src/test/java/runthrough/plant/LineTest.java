@@ -7,12 +7,17 @@ import static runthrough.plant.LineBuilder.atSpeed;
 import static runthrough.plant.LineBuilder.coil;
 import static runthrough.plant.LineBuilder.line;
 import static runthrough.plant.LineBuilder.timed;
+import static runthrough.report.validation.Topic.GEOMETRY;
+import static runthrough.report.validation.Topic.WORK;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import runthrough.checks.CheckBook;
+import runthrough.checks.RecordsChecks;
+import runthrough.checks.Sources;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.ProcessSection.Slowing;
 import runthrough.plant.WorkElement.Occurrence;
@@ -20,6 +25,7 @@ import runthrough.plant.WorkElement.WorkTime;
 import runthrough.quantity.UnitSystem;
 
 /** What follows from a described line. */
+@RecordsChecks
 class LineTest {
 
     @Test
@@ -116,10 +122,19 @@ class LineTest {
      * mm/min with 20, 15 and 10 s of other work. Elementary arithmetic.
      */
     @ParameterizedTest
-    @CsvSource({"0.003, 0, 416.666667", "0.01, 0, 125", "0.025, 45, 95"})
-    void weldTravelsAcrossTheStrip(double speed, double more, double seconds) {
+    @CsvSource({
+        "W1, arc weld at 3 mm/s, 0.003, 0, 416.666667",
+        "W2, arc weld at 600 mm/min, 0.01, 0, 125",
+        "W4, weld at 1500 mm/min and 45 s of other work, 0.025, 45, 95"
+    })
+    void weldTravelsAcrossTheStrip(String id, String what, double speed, double more, double seconds, CheckBook book) {
         WorkTime weld = new WorkTime.Travel(speed, Distribution.constant(more));
-        assertThat(weld.duration(more, 1.25)).isCloseTo(seconds, within(1e-6));
+        book.check(WORK, id, what)
+                .source(Sources.WELD_TRAVEL)
+                .unit("s")
+                .expected(seconds)
+                .relative(2e-9)
+                .got(weld.duration(more, 1.25));
     }
 
     @Test
@@ -142,9 +157,21 @@ class LineTest {
     }
 
     @Test
-    void elasticRadius_isThatOfElementaryBending() {
+    void elasticRadius_isThatOfElementaryBending(CheckBook book) {
         // 210 GPa * 2 mm / (2 * 300 MPa) = 0.7 m
-        assertThat(new Bending(210e9, 300e6, 1).elasticRadius(0.002)).isCloseTo(0.7, within(1e-12));
+        book.check(GEOMETRY, "B1", "least elastic radius, 2 mm, 210 GPa, 300 MPa")
+                .source(Sources.BENDING)
+                .unit("m")
+                .expected(0.7)
+                .relative(1e-12)
+                .got(new Bending(210e9, 300e6, 1).elasticRadius(0.002));
+        // Aluminium: 70 GPa * 0.5 mm / (2 * 140 MPa) = 0.125 m
+        book.check(GEOMETRY, "B2", "least elastic radius, 0.5 mm, 70 GPa, 140 MPa")
+                .source(Sources.BENDING)
+                .unit("m")
+                .expected(0.125)
+                .relative(1e-12)
+                .got(new Bending(70e9, 140e6, 1).elasticRadius(0.0005));
     }
 
     @Test

@@ -3,16 +3,21 @@ package runthrough.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static runthrough.report.validation.Topic.GEOMETRY;
 
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import runthrough.checks.CheckBook;
+import runthrough.checks.RecordsChecks;
+import runthrough.checks.Sources;
 import runthrough.plant.StorageForm.Adjustable;
 import runthrough.plant.StorageForm.Measure;
 
 /** How much an accumulator holds, and how fast it takes and gives. */
+@RecordsChecks
 class StorageTest {
 
     /** Strip in a loop by integrating its shape y = a cosh(x/a), with the parameter a found by halving an interval. */
@@ -42,10 +47,24 @@ class StorageTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"4, 0.1", "4, 0.5", "4, 1", "4, 2", "4, 3.5", "4, 8", "4, 40", "1, 30", "12, 0.3"})
-    void catenaryArcIsTheIntegralAlongTheLoop(double span, double sag) {
-        double integrated = integratedArc(span, sag);
-        assertThat(Catenary.arc(span, sag)).isCloseTo(integrated, within(integrated * 1e-9));
+    @CsvSource({
+        "CA1, 4, 0.1",
+        "CA2, 4, 0.5",
+        "CA3, 4, 1",
+        "CA4, 4, 2",
+        "CA5, 4, 3.5",
+        "CA6, 4, 8",
+        "CA7, 4, 40",
+        "CA8, 1, 30",
+        "CA9, 12, 0.3"
+    })
+    void catenaryArcIsTheIntegralAlongTheLoop(String id, double span, double sag, CheckBook book) {
+        book.check(GEOMETRY, id, "strip in a loop, span " + span + " m, sag " + sag + " m")
+                .source(Sources.CATENARY)
+                .unit("m")
+                .expected(integratedArc(span, sag))
+                .relative(1e-9)
+                .got(Catenary.arc(span, sag));
     }
 
     @Test

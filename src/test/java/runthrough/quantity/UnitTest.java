@@ -2,6 +2,7 @@ package runthrough.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static runthrough.report.validation.Topic.UNITS;
 import static tech.units.indriya.unit.Units.CUBIC_METRE;
 import static tech.units.indriya.unit.Units.DAY;
 import static tech.units.indriya.unit.Units.GRAM;
@@ -22,9 +23,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import runthrough.checks.CheckBook;
+import runthrough.checks.RecordsChecks;
+import runthrough.checks.Sources;
 import systems.uom.common.USCustomary;
 import tech.units.indriya.AbstractUnit;
 
+@RecordsChecks
 class UnitTest {
 
     /** The same units built from the reference implementation of JSR 385, by its API (its text parsing is not used). */
@@ -120,43 +125,90 @@ class UnitTest {
         assertThat(unit.toSi(1)).isCloseTo(expected, within(2e-15 * expected));
     }
 
-    // NIST SP 811 (2008), Appendix B, exact entries. The exact rows must agree to the last bit.
+    // The exact rows must agree to the last bit.
     @ParameterizedTest
     @CsvSource({
-        "in, 0.0254",
-        "ft, 0.3048",
-        "ft/min, 0.00508",
-        "lb, 0.45359237",
-        "short ton, 907.18474",
-        "long ton, 1016.0469088"
+        "U1, in, 0.0254, m",
+        "U2, ft, 0.3048, m",
+        "U3, ft/min, 0.00508, m/s",
+        "U4, lb, 0.45359237, kg",
+        "U5, short ton, 907.18474, kg",
+        "U6, long ton, 1016.0469088, kg"
     })
-    void exactFactorsAreThoseOfNistSp811(String symbol, double factor) {
-        assertThat(Unit.bySymbol(symbol).orElseThrow().toSi(1)).isEqualTo(factor);
+    void exactFactorsAreThoseOfNistSp811(String id, String symbol, double factor, String si, CheckBook book) {
+        book.check(UNITS, id, "1 " + symbol)
+                .source("U3".equals(id) ? Sources.NIST_SP_811_SEEN : Sources.NIST_SP_811)
+                .unit(si)
+                .expected(factor)
+                .exactly()
+                .got(Unit.bySymbol(symbol).orElseThrow().toSi(1));
     }
 
-    // NIST SP 811 (2008), Appendix B, recomputed there from the exact ones and rounded to the twelve digits shown:
-    // half a unit of the last one is at most 5e-12 of the value.
+    // Recomputed from the exact ones and rounded to the twelve digits shown: half a unit of the last one is at most
+    // 5e-12 of the value.
     @ParameterizedTest
-    @CsvSource({"psi, 6894.75729317", "lb/ft3, 16.0184633740", "lb/in3, 27679.9047102"})
-    void roundedFactorsAreThoseOfNistSp811(String symbol, double factor) {
-        assertThat(Unit.bySymbol(symbol).orElseThrow().toSi(1)).isCloseTo(factor, within(5e-12 * factor));
+    @CsvSource({"U8, psi, 6894.75729317, Pa", "U9, lb/ft3, 16.0184633740, kg/m3", "U10, lb/in3, 27679.9047102, kg/m3"})
+    void roundedFactorsAreThoseOfNistSp811(String id, String symbol, double factor, String si, CheckBook book) {
+        book.check(UNITS, id, "1 " + symbol)
+                .source(Sources.NIST_SP_811)
+                .unit(si)
+                .expected(factor)
+                .relative(5e-12)
+                .got(Unit.bySymbol(symbol).orElseThrow().toSi(1));
+    }
+
+    /** Units that no scenario needs as such, made of those that it does. */
+    @Test
+    void unitsOfTheTradeAreMadeOfThese(CheckBook book) {
+        double pound = Unit.POUND.toSi(1);
+        double foot = Unit.FOOT.toSi(1);
+        double inch = Unit.INCH.toSi(1);
+        book.check(UNITS, "U7", "1 lbf, from psi and in")
+                .source(Sources.NIST_SP_811)
+                .unit("N")
+                .expected(4.4482216152605)
+                .relative(1e-12)
+                .got(Unit.POUND_PER_SQUARE_INCH.toSi(1) * inch * inch);
+        book.check(UNITS, "U11", "1 lb/ft2, from lb and ft")
+                .source(Sources.NIST_SP_811)
+                .unit("kg/m2")
+                .expected(4.88242763638)
+                .relative(5e-12)
+                .got(pound / (foot * foot));
+        book.check(UNITS, "U12", "1 lb/ft, from lb and ft")
+                .source(Sources.NIST_SP_811)
+                .unit("kg/m")
+                .expected(1.48816394357)
+                .relative(5e-12)
+                .got(pound / foot);
+        book.check(UNITS, "U13", "1 lb per inch of width, from lb and in")
+                .source(Sources.NIST_SP_811)
+                .unit("kg/mm")
+                .expected(0.0178579673228)
+                .relative(5e-12)
+                .got(pound / (1000 * inch));
     }
 
     // Worked from the exact factors: 350 x 0.3048 / 60 m/s, 600 x 0.3048 / 60 m/s, 40000 x 0.45359237 kg,
     // 0.0598 x 0.0254 m, 48 x 0.0254 m, 22 x 907.18474 kg.
     @ParameterizedTest
     @CsvSource({
-        "350, ft/min, 1.778",
-        "600, ft/min, 3.048",
-        "40000, lb, 18143.6948",
-        "0.0598, in, 0.00151892",
-        "48, in, 1.2192",
-        "22, short ton, 19958.06428",
-        "45, m/min, 0.75",
-        "2, mm, 0.002"
+        "350, ft/min, 1.778, m/s",
+        "600, ft/min, 3.048, m/s",
+        "40000, lb, 18143.6948, kg",
+        "0.0598, in, 0.00151892, m",
+        "48, in, 1.2192, m",
+        "22, short ton, 19958.06428, kg",
+        "45, m/min, 0.75, m/s",
+        "2, mm, 0.002, m"
     })
-    void conversionsRoundAtMostInTheLastPlace(double value, String symbol, double si) {
-        assertThat(Unit.bySymbol(symbol).orElseThrow().toSi(value)).isCloseTo(si, within(Math.ulp(si)));
+    void conversionsRoundAtMostInTheLastPlace(double value, String symbol, double si, String unit, CheckBook book) {
+        book.check(UNITS, "U", Numbers.plain(value) + " " + symbol)
+                .source(Sources.CONVERSIONS)
+                .unit(unit)
+                .expected(si)
+                .within(Math.ulp(si), "last bit")
+                .got(Unit.bySymbol(symbol).orElseThrow().toSi(value));
     }
 
     @ParameterizedTest

@@ -1,12 +1,17 @@
 package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
+import static runthrough.report.validation.Topic.RANDOM_NUMBERS;
 
 import java.util.HashSet;
 import java.util.Set;
-import org.assertj.core.data.Offset;
+import java.util.stream.Collectors;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
+import runthrough.checks.CheckBook;
+import runthrough.checks.RecordsChecks;
+import runthrough.checks.Sources;
+import runthrough.report.validation.Reference;
 import umontreal.ssj.rng.MRG32k3a;
 
 /**
@@ -14,57 +19,74 @@ import umontreal.ssj.rng.MRG32k3a;
  * many long streams and substreams", Operations Research 50(6), 2002, and the reference output of the authors' package (file
  * test2RngStream.res). Seed 0 is the published default state, source i the published stream i + 1.
  */
+@RecordsChecks
 class StreamsTest {
-    private static final Offset<Double> PRINTED = within(1e-13);
+    /** Thirteen digits are printed, or more. */
+    private static final double PRINTED = 1e-13;
 
     private static MRG32k3a published(int stream) {
         return new Streams(0, 0).stream(stream - 1);
     }
 
-    @Test
-    void firstFiveNumbersOfStream1() {
-        // Recomputed from the recurrences of P. L'Ecuyer, Operations Research 47(1), 1999, by an independent integer
-        // program.
-        double[] expected = {
-            0.1270111220465771, 0.3185275653967945, 0.3091860155832701, 0.8258468629271135, 0.2216299157820229
-        };
-        MRG32k3a stream = published(1);
+    private static String state(MRG32k3a stream) {
+        return LongStream.of(stream.getState()).mapToObj(Long::toString).collect(Collectors.joining(", "));
+    }
 
-        for (double value : expected) {
-            assertThat(stream.nextDouble()).isCloseTo(value, PRINTED);
+    private static void check(CheckBook book, String id, Reference source, double[] expected, MRG32k3a stream) {
+        for (int i = 0; i < expected.length; i++) {
+            book.check(RANDOM_NUMBERS, id, "number " + (i + 1))
+                    .source(source)
+                    .expected(expected[i])
+                    .within(PRINTED, "digits printed")
+                    .got(stream.nextDouble());
         }
     }
 
     @Test
-    void startsOfStreams2And3() {
-        assertThat(published(2).getState())
-                .containsExactly(3692455944L, 1366884236L, 2968912127L, 335948734L, 4161675175L, 475798818L);
-        assertThat(published(3).getState())
-                .containsExactly(1015873554L, 1310354410L, 2249465273L, 994084013L, 2912484720L, 3876682925L);
+    void firstFiveNumbersOfStream1(CheckBook book) {
+        double[] expected = {
+            0.1270111220465771, 0.3185275653967945, 0.3091860155832701, 0.8258468629271135, 0.2216299157820229
+        };
+        check(book, "R1", Sources.MRG32K3A, expected, published(1));
     }
 
     @Test
-    void stateAndNextNumberOfStream1After35Draws() {
+    void startsOfStreams2And3(CheckBook book) {
+        book.check(RANDOM_NUMBERS, "R2", "start of stream 2")
+                .source(Sources.RNG_STREAMS)
+                .same("3692455944, 1366884236, 2968912127, 335948734, 4161675175, 475798818", state(published(2)));
+        book.check(RANDOM_NUMBERS, "R3", "start of stream 3")
+                .source(Sources.RNG_STREAMS)
+                .same("1015873554, 1310354410, 2249465273, 994084013, 2912484720, 3876682925", state(published(3)));
+    }
+
+    @Test
+    void stateAndNextNumberOfStream1After35Draws(CheckBook book) {
         MRG32k3a stream = published(1);
         int sum = 0;
         for (int i = 0; i < 35; i++) {
             sum += 1 + (int) (10 * stream.nextDouble());
         }
 
-        assertThat(sum).isEqualTo(186);
-        assertThat(stream.getState())
-                .containsExactly(1040577685L, 3747037609L, 277208355L, 1712706441L, 627445683L, 2408037141L);
-        assertThat(stream.nextDouble()).isCloseTo(0.07941673614985, PRINTED);
+        book.check(RANDOM_NUMBERS, "R7", "sum of 35 whole numbers from 1 to 10")
+                .source(Sources.RNG_STREAMS)
+                .expected(186)
+                .exactly()
+                .got(sum);
+        book.check(RANDOM_NUMBERS, "R4", "state of stream 1 after 35 draws")
+                .source(Sources.RNG_STREAMS)
+                .same("1040577685, 3747037609, 277208355, 1712706441, 627445683, 2408037141", state(stream));
+        book.check(RANDOM_NUMBERS, "R5", "next number of stream 1")
+                .source(Sources.RNG_STREAMS)
+                .expected(0.07941673614985)
+                .within(PRINTED, "digits printed")
+                .got(stream.nextDouble());
     }
 
     @Test
-    void firstFiveNumbersOfStream3() {
+    void firstFiveNumbersOfStream3(CheckBook book) {
         double[] expected = {0.7285097861965, 0.9655872822837, 0.9961841304801, 0.1149884161813, 0.9731454191297};
-        MRG32k3a stream = published(3);
-
-        for (double value : expected) {
-            assertThat(stream.nextDouble()).isCloseTo(value, PRINTED);
-        }
+        check(book, "R6", Sources.RNG_STREAMS, expected, published(3));
     }
 
     @Test

@@ -3,13 +3,18 @@ package runthrough.study.statistics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static runthrough.report.validation.Topic.STATISTICS;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import runthrough.checks.CheckBook;
+import runthrough.checks.RecordsChecks;
+import runthrough.checks.Sources;
 
+@RecordsChecks
 class EstimatorsTest {
 
     /**
@@ -18,8 +23,12 @@ class EstimatorsTest {
      */
     @ParameterizedTest
     @CsvSource({"4, 2.776445105", "9, 2.262157163", "19, 2.093024054", "29, 2.045229642", "99, 1.984216952"})
-    void studentQuantiles(int freedom, double quantile) {
-        assertThat(Estimators.studentQuantile(freedom)).isCloseTo(quantile, within(1e-9));
+    void studentQuantiles(int freedom, double quantile, CheckBook book) {
+        book.check(STATISTICS, "Q1", "Student's t, 0.975, " + freedom + " degrees of freedom")
+                .source(Sources.STUDENT)
+                .expected(quantile)
+                .within(1e-9, "digits printed")
+                .got(Estimators.studentQuantile(freedom));
     }
 
     /**
@@ -27,7 +36,7 @@ class EstimatorsTest {
      * standard deviation 0.022789, limits printed as 9.258242 and 9.264679.
      */
     @Test
-    void nistHandbookConfidenceLimitsForTheMean() {
+    void nistHandbookConfidenceLimitsForTheMean(CheckBook book) {
         // 97 values a standard deviation above the mean, 97 below, and the mean: variance 194 s^2 / 194 = s^2.
         double[] values = new double[195];
         for (int i = 0; i < values.length; i++) {
@@ -35,8 +44,27 @@ class EstimatorsTest {
         }
         Interval interval = Estimators.mean(values).interval().orElseThrow();
 
-        assertThat(interval.low()).isCloseTo(9.258242, within(1.5e-6));
-        assertThat(interval.high()).isCloseTo(9.264679, within(1.5e-6));
+        book.check(STATISTICS, "Q4", "lower limit of the mean, as printed")
+                .source(Sources.NIST_MEAN_INTERVAL)
+                .expected(9.258242)
+                .within(1.5e-6, "digits of the data printed")
+                .got(interval.low());
+        book.check(STATISTICS, "Q4", "upper limit of the mean, as printed")
+                .source(Sources.NIST_MEAN_INTERVAL)
+                .expected(9.264679)
+                .within(1.5e-6, "digits of the data printed")
+                .got(interval.high());
+        // 9.261460 -+ 1.972267533 * 0.022789 / sqrt(195)
+        book.check(STATISTICS, "Q4", "lower limit of the mean, recomputed")
+                .source(Sources.STUDENT)
+                .expected(9.258241)
+                .within(5e-7, "half of the last digit")
+                .got(interval.low());
+        book.check(STATISTICS, "Q4", "upper limit of the mean, recomputed")
+                .source(Sources.STUDENT)
+                .expected(9.264679)
+                .within(5e-7, "half of the last digit")
+                .got(interval.high());
         assertThat(interval.method()).isEqualTo(Interval.Method.STUDENT_T);
     }
 

@@ -2,36 +2,53 @@ package runthrough.study.statistics;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static runthrough.report.validation.Topic.STATISTICS;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import runthrough.checks.CheckBook;
+import runthrough.checks.RecordsChecks;
+import runthrough.checks.Sources;
 
 /**
  * Published values: R. G. Newcombe, "Two-sided confidence intervals for the single proportion: comparison of seven methods",
  * Statistics in Medicine 17, 857-872, 1998, Table I, method 3 (printed to four decimals: 0.2553 to 0.3662, 0.0624 to 0.1605,
  * 0 to 0.1611); further decimals from the formula at high precision.
  */
+@RecordsChecks
 class WilsonTest {
 
     @ParameterizedTest
     @CsvSource({
-        "81, 263, 0.255288520, 0.366209577",
-        "15, 148, 0.062386400, 0.160487242",
-        "0, 20, 0, 0.161125158",
+        "Q5, 81, 263, 0.255288520, 0.366209577",
+        "Q6, 15, 148, 0.062386400, 0.160487242",
+        "Q7, 0, 20, 0, 0.161125158",
     })
-    void newcombeTableI(int successes, int trials, double low, double high) {
+    void newcombeTableI(String id, int successes, int trials, double low, double high, CheckBook book) {
         Interval interval = Wilson.interval((double) successes / trials, trials);
 
-        assertThat(interval.low()).isCloseTo(low, within(1e-9));
-        assertThat(interval.high()).isCloseTo(high, within(1e-9));
+        String what = successes + " of " + trials + ", ";
+        book.check(STATISTICS, id, what + "lower limit")
+                .source(Sources.NEWCOMBE)
+                .expected(low)
+                .within(successes == 0 ? 0 : 1e-9, successes == 0 ? "none is none" : "digits printed")
+                .got(interval.low());
+        book.check(STATISTICS, id, what + "upper limit")
+                .source(Sources.NEWCOMBE)
+                .expected(high)
+                .within(1e-9, "digits printed")
+                .got(interval.high());
         assertThat(interval.method()).isEqualTo(Interval.Method.WILSON);
     }
 
     @Test
-    void normalDeviateOf95Percent() {
-        // Any table of the normal distribution prints 1.960.
-        assertThat(Wilson.Z).isCloseTo(1.959963984540, within(1e-12));
+    void normalDeviateOf95Percent(CheckBook book) {
+        book.check(STATISTICS, "Q3", "normal deviate of 95 %")
+                .source(Sources.NORMAL_QUANTILE)
+                .expected(1.959963984540)
+                .within(1e-12, "digits printed")
+                .got(Wilson.Z);
     }
 
     @Test

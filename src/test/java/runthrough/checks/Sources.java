@@ -1,0 +1,124 @@
+package runthrough.checks;
+
+import static runthrough.report.validation.Standing.COMMON_PRACTICE;
+import static runthrough.report.validation.Standing.DERIVED_HERE;
+import static runthrough.report.validation.Standing.FROM_MEMORY;
+import static runthrough.report.validation.Standing.READ;
+import static runthrough.report.validation.Standing.SECOND_HAND;
+
+import runthrough.report.validation.Reference;
+
+/** Where the outside values of the checks come from, and how far each was seen. */
+public final class Sources {
+    private Sources() {}
+
+    /** Numbers solved for these checks; the books named hold the method, and their pages were not seen. */
+    public static final Reference TWO_MACHINES = new Reference(
+            "Exact solution of the two-machine line with a finite buffer, solved here at 60 digits or more and confirmed by a "
+                    + "separate simulation. Method: J. Wijngaard, AIIE Transactions 11(1), 1979; S. B. Gershwin, Manufacturing "
+                    + "Systems Engineering, 1994, ch. 3 (both from memory); B. Tan and S. B. Gershwin, Annals of Operations "
+                    + "Research 182, 2011 (abstract read)",
+            DERIVED_HERE);
+
+    public static final Reference FLUID_QUEUE = new Reference(
+            "Fluid queue with one source, solved here, the same as the two-machine solution to 12 digits. Model: D. Anick, D. "
+                    + "Mitra, M. M. Sondhi, Stochastic theory of a data-handling system with multiple sources, Bell System "
+                    + "Technical Journal 61(8), 1982, case of one source (from memory)",
+            DERIVED_HERE);
+
+    public static final Reference LINDLEY = new Reference(
+            "Recursion of the strip missing at each joint, solved here and confirmed by a separate simulation. Theory: D. V. "
+                    + "Lindley, The theory of queues with a single server, Proc. Camb. Phil. Soc. 48, 1952; L. Kleinrock, "
+                    + "Queueing Systems I, 1975, ch. 5 and 6 (both from memory)",
+            DERIVED_HERE);
+
+    public static final Reference DAM = new Reference(
+            "Recursion of the strip missing at each joint with a finite accumulator, solved here and confirmed by a separate "
+                    + "simulation. Theory: P. A. P. Moran, The Theory of Storage, 1959, finite dam (from memory)",
+            DERIVED_HERE);
+
+    public static final Reference MECHANICS = new Reference(
+            "Uniform acceleration, elementary mechanics: any text on it; worked by hand here", DERIVED_HERE);
+
+    public static final Reference COIL_GEOMETRY = new Reference(
+            "Annulus, L = pi (OD^2 - ID^2) / 4t, worked out here; the formula as seen on public pages", DERIVED_HERE);
+
+    public static final Reference SPIRAL =
+            new Reference("Exact length of an Archimedean spiral of pitch t, worked out here", DERIVED_HERE);
+
+    public static final Reference GAUGES = new Reference(
+            "Manufacturers' standard gauge for sheet steel: thickness in inches is weight in lb/ft2 over 41.82, a conventional "
+                    + "number, not the density of steel; weights and inches as seen in public tables",
+            SECOND_HAND);
+
+    public static final Reference GAUGE_WEIGHT = new Reference(
+            "Manufacturers' standard gauge for sheet steel: 501.84 lb/ft3 by convention (41.82 lb/ft2 per inch), worked back "
+                    + "here to the weight of a square foot",
+            SECOND_HAND);
+
+    public static final Reference CATENARY =
+            new Reference("Integral of the length along y = a cosh(x/a), by Simpson's rule here", DERIVED_HERE);
+
+    public static final Reference BENDING = new Reference(
+            "Elementary bending: the outer fibre yields when t/2 over the radius is the yield strain, so radius = E t / 2 s_y; "
+                    + "worked by hand here",
+            DERIVED_HERE);
+
+    public static final Reference NIST_SP_811 = new Reference(
+            "B. N. Taylor and A. Thompson, Guide for the Use of the International System of Units, NIST SP 811, 2008, Appendix "
+                    + "B; quoted from memory, recomputed from 1 in = 0.0254 m, 1 lb = 0.45359237 kg",
+            FROM_MEMORY);
+
+    public static final Reference NIST_SP_811_SEEN = new Reference(
+            "B. N. Taylor and A. Thompson, Guide for the Use of the International System of Units, NIST SP 811, 2008, Appendix "
+                    + "B.8, in a public transcription",
+            SECOND_HAND);
+
+    public static final Reference CONVERSIONS =
+            new Reference("Worked by hand from the exact factors of inch, foot and pound", DERIVED_HERE);
+
+    public static final Reference MRG32K3A = new Reference(
+            "P. L'Ecuyer, Good parameters and implementations for combined multiple recursive random number generators, "
+                    + "Operations Research 47(1), 1999; recomputed by a separate integer program",
+            DERIVED_HERE);
+
+    public static final Reference RNG_STREAMS = new Reference(
+            "P. L'Ecuyer, R. Simard, E. J. Chen, W. D. Kelton, An object-oriented random-number package with many long streams "
+                    + "and substreams, Operations Research 50(6), 2002: the authors' reference output, test2RngStream.res",
+            READ);
+
+    public static final Reference COMMONS_STATISTICS =
+            new Reference("Apache Commons Statistics, which computes these laws by other ways", DERIVED_HERE);
+
+    public static final Reference NIST_STRD = new Reference(
+            "National Institute of Standards and Technology, Statistical Reference Datasets (StRD), univariate summary "
+                    + "statistics, certified values",
+            READ);
+
+    public static final Reference STUDENT = new Reference(
+            "Quantiles of Student's t at high precision; NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.2, prints "
+                    + "three decimals (from memory)",
+            DERIVED_HERE);
+
+    public static final Reference NORMAL_QUANTILE = new Reference(
+            "0.975 quantile of the normal distribution at high precision; any table prints 1.960", DERIVED_HERE);
+
+    public static final Reference NIST_MEAN_INTERVAL = new Reference(
+            "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.2, confidence limits for the mean", FROM_MEMORY);
+
+    public static final Reference NEWCOMBE = new Reference(
+            "R. G. Newcombe, Two-sided confidence intervals for the single proportion: comparison of seven methods, Statistics "
+                    + "in Medicine 17, 857-872, 1998, Table I, method 3 (four decimals, from memory); further digits from the "
+                    + "formula at high precision",
+            DERIVED_HERE);
+
+    public static final Reference WELD_TRAVEL =
+            new Reference("Seam length over travel speed; speeds as used in the trade", COMMON_PRACTICE);
+
+    public static final Reference CLOSED_FORMS = new Reference(
+            "Closed forms of uniform acceleration, a second way that shares no code with the simulation", DERIVED_HERE);
+
+    public static final Reference SECOND_ENGINE = new Reference(
+            "The same model written anew in Python on SimPy, in process style, from the description of the model alone",
+            DERIVED_HERE);
+}
