@@ -2,6 +2,8 @@ package runthrough.plant;
 
 /** Whether the run is long enough to tell what is asked of it. */
 final class RunCheck {
+    /** Square of the 97.5 % quantile of the standard normal law, 1.959964. */
+    private static final double Z_SQUARED = 3.841458820694124;
 
     private RunCheck() {}
 
@@ -25,23 +27,22 @@ final class RunCheck {
     }
 
     /**
-     * The rule of three: when all of n coil changes run through, the share that does not may still be as much as 3/n, with
-     * a confidence of 95 %.
+     * Wilson's score interval of a share, by which the answer is judged: when all of n coil changes run through, its lower
+     * end at a confidence of 95 % is {@code n/(n + z^2)}.
      */
     private static void target(RunPlan run, long changes, Findings findings) {
         Wording in = findings.in();
-        double allowed = 1 - run.target();
-        if (3.0 / changes <= allowed) {
+        double most = changes / (changes + Z_SQUARED);
+        if (most >= run.target()) {
             return;
         }
-        String most = in.share(Math.max(0, 1 - 3.0 / changes));
-        String remedy = allowed > 0
-                ? "Run at least " + in.count((long) Math.ceil(3 / allowed))
+        String remedy = run.target() < 1
+                ? "Run at least " + in.count((long) Math.ceil(Z_SQUARED * run.target() / (1 - run.target())))
                         + " coil changes in all replications together."
                 : "No number of coil changes can show it: give a target below 100 %.";
         findings.warning(
                 Keys.TARGET,
-                in.share(run.target()) + "; " + changes + " coil changes can show " + most
+                in.share(run.target()) + "; " + changes + " coil changes can show " + in.share(most)
                         + " at most, if all run through",
                 remedy);
     }

@@ -545,14 +545,16 @@ class LineCheckTest {
 
         @Test
         void targetBeyondWhatTheRunCanShow_isWarnedOfWithWhatWouldDo() {
-            // Rule of three: (25 - 5) * 20 = 400 changes show 1 - 3/400 = 99.25 % at most; 99.5 % take 3/0.005 = 600.
+            // (25 - 5) * 20 = 400 changes show 400/(400 + 1.96^2) = 99.05 % at most; 99.5 % take 1.96^2 * 0.995/0.005 =
+            // 765.
             assertThat(checked(random, 25, 5, 20, 0.995))
                     .extracting(Finding::severity, Finding::text)
                     .containsExactly(tuple(
                             Severity.WARNING,
-                            "run.target = 99.5 %; 400 coil changes can show 99.25 % at most, if all run through. Run at"
-                                    + " least 600 coil changes in all replications together."));
-            assertThat(checked(random, 35, 5, 20, 0.995)).isEmpty();
+                            "run.target = 99.5 %; 400 coil changes can show 99.05 % at most, if all run through. Run at"
+                                    + " least 765 coil changes in all replications together."));
+            assertThat(checked(random, 769, 5, 1, 0.995)).hasSize(1);
+            assertThat(checked(random, 770, 5, 1, 0.995)).isEmpty();
         }
 
         @Test
