@@ -48,7 +48,8 @@ final class DistributionPlot {
 
     /** The plot; {@code colour} gives each bin's. */
     XYPlot plot(String axisLabel, IntFunction<Color> colour) {
-        marks.sort(Comparator.comparingDouble(Mark::at));
+        // What is beyond the right edge stands highest: its name is at the right, where a line must not cross it.
+        marks.sort(Comparator.comparing((Mark mark) -> !isBeyond(mark)).thenComparingDouble(Mark::at));
         NumberAxis domain = style.axis(axisLabel);
         double from = Math.min(histogram.left(0), least());
         double to = Math.max(histogram.to(), greatest());

@@ -37,6 +37,9 @@ final class MarginChart {
         legend.add(ChartStyle.box("enough strip", Palette.ENOUGH));
         if (near) {
             DistributionPlot.shade(plot, plot.getDomainAxis().getLowerBound(), 0, Palette.RUN_OUT);
+            legend.add(ChartStyle.box("below the stop level", Palette.RUN_OUT));
+        }
+        if (margins.percentile(0) < 0) {
             legend.add(ChartStyle.box("ran out: the process had to stop", Palette.SHORT));
         }
         String title = "Margin: what was left above the stop level at each coil change";

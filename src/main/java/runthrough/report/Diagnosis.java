@@ -1,8 +1,10 @@
 package runthrough.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runthrough.handcalc.ClosedForms;
 import runthrough.handcalc.HandCalculation;
@@ -41,15 +43,19 @@ final class Diagnosis {
             return "Nothing failed. Nearest to it is "
                     + hand.binding().map(Diagnosis::named).orElse("none") + ", by the hand calculation.";
         }
-        List<String> parts = Stream.of(Cause.values())
+        List<Cause> causes = Stream.of(Cause.values())
                 .filter(cause -> verdict.causes().count(cause) > 0)
-                .sorted((a, b) ->
-                        Long.compare(verdict.causes().count(b), verdict.causes().count(a)))
-                .map(cause -> Texts.count(verdict.causes().count(cause)) + " " + laidTo(cause))
+                .sorted(Comparator.comparingLong(cause -> -verdict.causes().count(cause)))
                 .toList();
-        String failures =
-                failed == 1 ? " coil change that did not run through" : " coil changes that did not run through";
-        return "Of " + Texts.count(failed) + failures + ", " + String.join(", ", parts) + ".";
+        if (causes.size() == 1) {
+            String which = failed == 1 ? "The one coil change" : "All " + Texts.count(failed) + " coil changes";
+            return which + " that did not run through " + did(causes.get(0)) + ".";
+        }
+        return "Of " + Texts.count(failed) + " coil changes that did not run through, "
+                + causes.stream()
+                        .map(cause -> Texts.count(verdict.causes().count(cause)) + " " + did(cause))
+                        .collect(Collectors.joining(", "))
+                + ".";
     }
 
     /** What is to spare or missing at the target; empty where entry and process are one strip. */
@@ -120,7 +126,15 @@ final class Diagnosis {
                             + "stop at all.");
         }
         double joint = hand.joint().total();
-        double needed = ClosedForms.of(line, hand.coil()).capacityNeeded(joint);
+        Line joined = new Line(
+                line.supply(),
+                line.entry(),
+                line.accumulator(),
+                line.process(),
+                line.change(),
+                Practice.JOIN_WITH_ACCUMULATOR,
+                line.bending());
+        double needed = ClosedForms.of(joined, hand.coil()).capacityNeeded(joint);
         return List.of("An accumulator: to run through a joint of " + texts.time(joint) + " takes at least "
                 + texts.length(needed)
                 + " of strip, by the hand calculation, and an entry that is faster than the process.");
@@ -168,9 +182,9 @@ final class Diagnosis {
         };
     }
 
-    private static String laidTo(Cause cause) {
+    private static String did(Cause cause) {
         return switch (cause) {
-            case PRACTICE -> "laid to the practice";
+            case PRACTICE -> "stopped by the practice";
             case PREPARATION -> "waited for preparation";
             case REFILL -> "began with an accumulator not full";
             case CAPACITY -> "took more than a full accumulator gives";

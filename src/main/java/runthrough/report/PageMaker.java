@@ -77,11 +77,11 @@ final class PageMaker {
                                 + texts.speed(Math.abs(spare.speed())))));
         Verdict.Stoppages stoppages = verdict.stoppages();
         figures.add(new KeyFigure(
-                "stops for want of strip per 8 h",
+                "stops " + result.want() + " per 8 h",
                 texts.mean(stoppages.starvedPerShift()),
                 texts.interval(stoppages.starvedPerShift()).orElse("")));
         figures.add(new KeyFigure(
-                "lost for want of strip per 8 h",
+                "lost " + result.want() + " per 8 h",
                 texts.time(stoppages.lostTimePerShift().mean()),
                 texts.length(stoppages.lostMetresPerShift().mean()) + " of strip"));
         figures.add(new KeyFigure(

@@ -13,9 +13,11 @@ import runthrough.study.statistics.Summary;
 final class ResultTables {
     private final Verdict verdict;
     private final Texts texts;
+    private final String want;
 
     private ResultTables(RunThroughResult result) {
         this.verdict = result.verdict();
+        this.want = result.want();
         this.texts = new Texts(result);
     }
 
@@ -29,7 +31,7 @@ final class ResultTables {
         List<List<String>> rows = new ArrayList<>();
         rows.add(outcome("Ran through: the process held its rated speed", changes.ranThrough()));
         rows.add(outcome("Slowed: the process ran slower on a low level", changes.slowed()));
-        rows.add(outcome("Stopped: the process stopped for want of strip", changes.stopped()));
+        rows.add(outcome("Stopped: the process stopped " + want, changes.stopped()));
         for (Cause cause : Cause.values()) {
             if (verdict.causes().count(cause) > 0) {
                 rows.add(outcome("Of these, " + laidTo(cause), verdict.causes().count(cause)));
@@ -59,12 +61,12 @@ final class ResultTables {
         List<List<String>> rows = new ArrayList<>();
         rows.add(mean("Share of coil changes run through", Kind.SHARE, verdict.shareRunThrough()));
         Verdict.Stoppages stoppages = verdict.stoppages();
-        rows.add(plain("Stops for want of strip per 100 coil changes", stoppages.starvedPerHundredChanges()));
-        rows.add(plain("Stops for want of strip per 8 h", stoppages.starvedPerShift()));
+        rows.add(plain("Stops " + want + " per 100 coil changes", stoppages.starvedPerHundredChanges()));
+        rows.add(plain("Stops " + want + " per 8 h", stoppages.starvedPerShift()));
         rows.add(plain("Slowings on a low level per 8 h", stoppages.slowingsPerShift()));
         rows.add(plain("Stops of the process's own per 8 h", stoppages.ownStopsPerShift()));
-        rows.add(mean("Strip not run for want of strip, per 8 h", Kind.LENGTH, stoppages.lostMetresPerShift()));
-        rows.add(mean("Time lost for want of strip, per 8 h", Kind.TIME, stoppages.lostTimePerShift()));
+        rows.add(mean("Strip not run " + want + ", per 8 h", Kind.LENGTH, stoppages.lostMetresPerShift()));
+        rows.add(mean("Time lost " + want + ", per 8 h", Kind.TIME, stoppages.lostTimePerShift()));
         Verdict.Output output = verdict.output();
         rows.add(mean("Output, strip", Kind.RATE_LENGTH, output.speed()));
         rows.add(mean("Output, mass", Kind.RATE_MASS, output.massFlow()));

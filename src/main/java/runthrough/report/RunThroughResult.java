@@ -42,4 +42,9 @@ public record RunThroughResult(
     boolean isOneStrip() {
         return line().practice().isOneStrip();
     }
+
+    /** What the process stops for, in the words of its line. */
+    String want() {
+        return isOneStrip() ? "for coil changes" : "for want of strip";
+    }
 }

@@ -81,11 +81,11 @@ public final class TerminalReport {
 
     private void stoppages(Verdict.Stoppages stoppages) {
         row(
-                "stops for strip",
+                result.isOneStrip() ? "stops for coils" : "stops for strip",
                 with(stoppages.starvedPerShift(), "per 8 h") + ", "
                         + Texts.number(stoppages.starvedPerHundredChanges().mean()) + " per 100 coil changes");
         row(
-                "lost for strip",
+                result.isOneStrip() ? "lost for coils" : "lost for strip",
                 quantity(Kind.TIME, stoppages.lostTimePerShift(), "per 8 h") + ", "
                         + texts.length(stoppages.lostMetresPerShift().mean()) + " per 8 h");
         if (stoppages.ownStopsPerShift().mean() > 0) {
@@ -121,7 +121,10 @@ public final class TerminalReport {
         String refill = storage.refillTime()
                 .map(time -> ", in " + texts.time(time.mean().mean()) + " on average")
                 .orElse("");
-        row("full again", "before " + texts.share(storage.shareRefilled().mean()) + " of next coil changes" + refill);
+        row(
+                "full again",
+                "before the next change in "
+                        + texts.share(storage.shareRefilled().mean()) + " of cases" + refill);
         row(
                 "margin",
                 "least " + texts.length(storage.margin().least()) + ", half at most "

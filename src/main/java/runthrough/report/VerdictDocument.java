@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
  * <p>Names carry the unit: {@code _m} metres, {@code _s} seconds, {@code _kg} kilograms, {@code _m_per_s} metres per
  * second, {@code _per_8_h} per eight hours of simulated time. Shares are from 0 to 1. What is not known, not finite or does
  * not apply is null; there is no NaN and no infinity.
+ *
+ * <p>Long, because it is the description of the format, field by field, and nothing else.
  */
 record VerdictDocument(
         @JsonPropertyDescription("Name and version of this shape: runthrough-verdict/1.")

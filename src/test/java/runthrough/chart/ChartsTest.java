@@ -2,16 +2,20 @@ package runthrough.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.StringReader;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.jfree.data.xy.XYIntervalSeriesCollection;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.NodeList;
@@ -24,6 +28,7 @@ import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.WorkElement;
+import runthrough.quantity.Numbers;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.Replication;
 import runthrough.study.RunThroughStudy;
@@ -183,14 +188,13 @@ class ChartsTest {
         double refill = run.changes().get(0).refillTime();
         assertThat(CloseUpChart.of(setting(), run).reading())
                 .isEqualTo("The strip stands at the joiner for 60 s; the accumulator is full again "
-                        + runthrough.quantity.Numbers.text(refill, 3) + " s after release.");
+                        + Numbers.text(refill, 3) + " s after release.");
     }
 
     @Test
     void jointTimeChartSaysWhatTheStorageBridges() {
         // Of 0, 1 .. 100 s the median is 50 s, the 95th percentile 95 s; 20 of 101 are longer than 80 s.
-        double[] times =
-                java.util.stream.IntStream.rangeClosed(0, 100).asDoubleStream().toArray();
+        double[] times = IntStream.rangeClosed(0, 100).asDoubleStream().toArray();
         Chart chart = JointTimeChart.of(setting(), Sample.of(times), OptionalDouble.of(80));
         assertThat(chart.reading())
                 .isEqualTo(
@@ -246,12 +250,12 @@ class ChartsTest {
     @Test
     void runChartPutsManyChangesIntoOneBarWithoutLosingTheLowest() {
         double[] joints = new double[1000];
-        java.util.Arrays.fill(joints, 50);
+        Arrays.fill(joints, 50);
         joints[777] = 85;
         Replication run = HandMadeRun.of(joints);
         Chart chart = RunChart.of(setting(), run.changes());
-        org.jfree.data.xy.XYIntervalSeriesCollection bars = (org.jfree.data.xy.XYIntervalSeriesCollection)
-                chart.picture().chart().getXYPlot().getDataset(1);
+        XYIntervalSeriesCollection bars =
+                (XYIntervalSeriesCollection) chart.picture().chart().getXYPlot().getDataset(1);
         assertThat(bars.getItemCount(0)).isLessThanOrEqualTo(RunChart.MOST_BARS);
         double lowest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < bars.getItemCount(0); i++) {
@@ -345,7 +349,7 @@ class ChartsTest {
         return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
     }
 
-    private static String rgb(java.awt.Color colour) {
+    private static String rgb(Color colour) {
         return "rgb(" + colour.getRed() + "," + colour.getGreen() + "," + colour.getBlue() + ")";
     }
 }

@@ -2,6 +2,7 @@ package runthrough.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import runthrough.study.statistics.Sample;
@@ -16,7 +17,7 @@ class HistogramTest {
         for (int i = 0; i < histogram.counts().size(); i++) {
             double left = histogram.left(i);
             double right = histogram.left(i + 1);
-            long inside = java.util.Arrays.stream(sample.values())
+            long inside = Arrays.stream(sample.values())
                     .filter(v -> v >= left && v < right)
                     .count();
             assertThat((long) histogram.counts().get(i)).isEqualTo(inside);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jfree.data.xy.XYSeries;
 import org.junit.jupiter.api.Test;
@@ -60,7 +61,7 @@ class TraceCurveTest {
     @Test
     void longRunIsThinnedWithoutLosingItsLowestLevel() {
         double[] joints = new double[400];
-        java.util.Arrays.fill(joints, 60);
+        Arrays.fill(joints, 60);
         joints[251] = 88;
         Replication run = HandMadeRun.of(joints);
         XYSeries curve = levelOf(run.trace().orElseThrow());

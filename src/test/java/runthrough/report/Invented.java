@@ -31,7 +31,7 @@ final class Invented {
 
     private Invented() {}
 
-    /** A tube line whose joint takes {@code fitUp} seconds and what is fixed: 48 s. */
+    /** A tube line whose joint takes {@code fitUp} and 48 s; when that is constant, nothing is left to chance. */
     static Line line(Distribution fitUp) {
         return line("2.0 x 240", "fit up", fitUp, new Reject.Never());
     }
@@ -39,7 +39,9 @@ final class Invented {
     static Line line(String coil, String element, Distribution fitUp, Reject reject) {
         CoilChange change = new CoilChange(
                 2,
-                List.of(timed("load and open", Distribution.lognormal(120, 30))),
+                List.of(timed(
+                        "load and open",
+                        fitUp.isConstant() ? Distribution.constant(120) : Distribution.lognormal(120, 30))),
                 List.of(timed("shear tail", Distribution.constant(8))),
                 List.of(timed(element, fitUp), timed("weld and inspect", Distribution.constant(40))),
                 reject,

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import runthrough.plant.Brief;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
+import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
@@ -42,7 +43,7 @@ class TerminalReportTest {
                 5);
         Line busy = new Line(
                 line.supply(),
-                new runthrough.plant.Entry(1, 0.8, 0.3, 0.4, Optional.empty(), 0),
+                new Entry(1, 0.8, 0.3, 0.4, Optional.empty(), 0),
                 line.accumulator(),
                 process,
                 line.change(),
@@ -81,7 +82,7 @@ class TerminalReportTest {
         // 73 s of joint: 0.75 * 73 + 0.75^2 / 0.8 + 0.75^2 / 0.6 = 56.39 m drawn of 72 - 3.125 = 68.875 m: 12.48 m to
         // spare, which is 16.6 s at 0.75 m/s.
         Line line = Invented.line(Distribution.constant(25));
-        String text = TerminalReport.render(Invented.result(preparedIn(line, 120)), false);
+        String text = TerminalReport.render(Invented.result(line), false);
         assertThat(text)
                 .contains("RUNS THROUGH. The process runs through every coil change; this meets the target\nof 99 %.")
                 .contains("200: 200 ran through, 0 slowed, 0 stopped")
@@ -140,24 +141,5 @@ class TerminalReportTest {
                 Invented.brief(Invented.line(Distribution.constant(25))), List.of("line.yaml:3:1 never refills."));
         assertThat(TerminalReport.render(result, false))
                 .contains("1 warning\n\nwarning: line.yaml:3:1 never refills.\n");
-    }
-
-    /** The same with a preparation that always takes as long. */
-    private static Line preparedIn(Line line, double seconds) {
-        runthrough.plant.CoilChange change = line.change();
-        return new Line(
-                line.supply(),
-                line.entry(),
-                line.accumulator(),
-                line.process(),
-                new runthrough.plant.CoilChange(
-                        change.crew(),
-                        List.of(Invented.timed("load and open", Distribution.constant(seconds))),
-                        change.tail(),
-                        change.join(),
-                        change.reject(),
-                        change.rethread()),
-                line.practice(),
-                line.bending());
     }
 }
