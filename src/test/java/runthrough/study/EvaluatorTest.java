@@ -74,7 +74,8 @@ class EvaluatorTest {
     void onlyAsManyReplicationsCanBePaired() {
         Evaluation twenty = evaluator(1).evaluate(RANDOM, PLAN);
 
-        assertThat(twenty.first(5).replications()).isEqualTo(twenty.replications().subList(0, 5));
+        assertThat(twenty.first(5).replications())
+                .isEqualTo(twenty.replications().subList(0, 5));
         assertThat(twenty.first(30)).isSameAs(twenty);
         assertThatThrownBy(() -> twenty.first(5).difference(twenty, Totals::shareRunThrough))
                 .hasMessage("5 replications cannot be paired with 20");

@@ -30,7 +30,8 @@ class SequentialTest {
 
     @Test
     void itRunsBatchAfterBatchUntilTheShareIsKnownAsWellAsAsked() {
-        // Half-width 1.96 sqrt(0.54 * 0.46 / n) = 0.02 at n = 2,386 coil changes, 48 replications of 50: 5 batches of 10.
+        // Half-width 1.96 sqrt(0.54 * 0.46 / n) = 0.02 at n = 2,386 coil changes, 48 replications of 50: 5 batches of
+        // 10.
         SequentialResult result = until(HandMade.brief(RANDOM, 50, 10), 0.02, 1000, 2);
 
         int run = result.narrowness().replications();
@@ -66,8 +67,8 @@ class SequentialTest {
     void theReplicationsAreThoseOfAPlanThatAskedForThemAtOnce() {
         SequentialResult inBatches = until(HandMade.brief(RANDOM, 50, 10), 0.02, 1000, 2);
         int run = inBatches.narrowness().replications();
-        StudyResult atOnce = new RunThroughStudy(HandMade.brief(RANDOM, 50, run))
-                .run(StudyOptions.plain(), StudyListener.NONE);
+        StudyResult atOnce =
+                new RunThroughStudy(HandMade.brief(RANDOM, 50, run)).run(StudyOptions.plain(), StudyListener.NONE);
 
         assertThat(inBatches.result().verdict()).isEqualTo(atOnce.verdict());
         assertThat(inBatches.result().totals()).isEqualTo(atOnce.totals());
@@ -87,7 +88,9 @@ class SequentialTest {
 
     @Test
     void aFewReplicationsThatHappenToAgreeAreNotEnough() {
-        assertThat(until(HandMade.brief(RANDOM, 50, 2), 0.9, 100, 1).narrowness().replications())
+        assertThat(until(HandMade.brief(RANDOM, 50, 2), 0.9, 100, 1)
+                        .narrowness()
+                        .replications())
                 .isEqualTo(10);
     }
 
@@ -129,16 +132,28 @@ class SequentialTest {
         for (int seed = 1; seed <= studies; seed++) {
             Brief brief = HandMade.brief(RANDOM, 50, 10);
             SequentialResult result = until(brief.with(seeded(brief, seed)), 0.035, 200, 2);
-            held += result.result().verdict().shareRunThrough().interval().orElseThrow().contains(EXACT_SHARE) ? 1 : 0;
+            held += result.result()
+                            .verdict()
+                            .shareRunThrough()
+                            .interval()
+                            .orElseThrow()
+                            .contains(EXACT_SHARE)
+                    ? 1
+                    : 0;
         }
-        // Looking after each batch makes it stop a little early, so a little less than 95 % is to be expected: 190 of 200
+        // Looking after each batch makes it stop a little early, so a little less than 95 % is to be expected: 190 of
+        // 200
         // with a standard error of 3.1.
         assertThat(held).isBetween(180, 199);
     }
 
     private static runthrough.plant.RunPlan seeded(Brief brief, long seed) {
         return new runthrough.plant.RunPlan(
-                brief.run().extent(), 0, brief.run().replications(), seed, brief.run().target());
+                brief.run().extent(),
+                0,
+                brief.run().replications(),
+                seed,
+                brief.run().target());
     }
 
     @Test

@@ -48,7 +48,7 @@ class LimitsStudyTest {
     }
 
     private static LineLimit limit(Limits limits, What what) {
-        return limits.limits().get(what.ordinal());
+        return limits.limit(what).orElseThrow();
     }
 
     private static double value(LineLimit limit) {
@@ -108,7 +108,8 @@ class LimitsStudyTest {
 
     @Test
     void withoutChance_theSlowestEntryAndTheShortestCoilAreThoseThatJustRefill() {
-        // 60 s take 90 m. Entry: 600 (1 - 1.5/v) = 90 at v = 1.7647 m/s. Coil: L (1 - 1.5/2.5) = 90 at L = 225 m. Just beyond,
+        // 60 s take 90 m. Entry: 600 (1 - 1.5/v) = 90 at v = 1.7647 m/s. Coil: L (1 - 1.5/2.5) = 90 at L = 225 m. Just
+        // beyond,
         // a little more is missing after each coil, so in 3,000 coil changes the 110 m to spare are used up in the end.
         Line line = new LineBuilder().join(60).build();
         Limits limits = limits(brief(line, 3000, 1), 1);
@@ -217,8 +218,7 @@ class LimitsStudyTest {
     @Test
     void coilsWithSpeedsAndLengthsOfTheirOwnAreScaledAlike() {
         // The faster coil binds: 200 m / 60 s = 3.333 m/s; entry 5 m/s.
-        Supply supply =
-                new Supply.Schedule(List.of(LineBuilder.coilAt(6000, 1.5), LineBuilder.coilAt(3000, 2)));
+        Supply supply = new Supply.Schedule(List.of(LineBuilder.coilAt(6000, 1.5), LineBuilder.coilAt(3000, 2)));
         Line line = new LineBuilder()
                 .supply(supply)
                 .entry(5, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
@@ -250,7 +250,8 @@ class LimitsStudyTest {
 
     @Test
     void aProcessIsNotDrivenSlowerThanItIsSlowedTo() {
-        Line line = new LineBuilder().slowing(1, 100, 150).capacity(150).join(60).build();
+        Line line =
+                new LineBuilder().slowing(1, 100, 150).capacity(150).join(60).build();
         Crossing crossing =
                 limit(limits(brief(line, 10, 1), 1), What.PROCESS_SPEED).crossing();
 
@@ -265,12 +266,12 @@ class LimitsStudyTest {
         Line line = new LineBuilder().prepare(300).join(60).build();
         Limits limits = limits(brief(line, 50, 1), 0.9);
 
-        CountLimit crew = limits.counts().get(0);
+        CountLimit crew = limits.count(CountLimit.What.CREW).orElseThrow();
         assertThat(crew.what()).isEqualTo(CountLimit.What.CREW);
         assertThat(crew.present()).isEqualTo(2);
         assertThat(crew.smallest()).hasValue(1);
         assertThat(crew.sure()).hasValue(1);
-        CountLimit uncoilers = limits.counts().get(1);
+        CountLimit uncoilers = limits.count(CountLimit.What.UNCOILERS).orElseThrow();
         assertThat(uncoilers.smallest()).hasValue(2);
         assertThat(uncoilers.tried()).extracting(CountLimit.Tried::count).containsExactly(1, 2, 3);
         assertThat(uncoilers.tried().get(0).evaluation().ranThrough()).isZero();

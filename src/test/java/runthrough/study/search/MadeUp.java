@@ -24,8 +24,33 @@ public final class MadeUp {
     private static Tally tally(int ranThrough, int changes) {
         int stopped = changes - ranThrough;
         Totals totals = new Totals(
-                3600, changes, ranThrough, 0, stopped, ranThrough, stopped, 0, 0, 3600, 3600, 3600, 3600, 0, 0, 0, 0, 0,
-                0, 0, 0, 0, 0, 0, 0, 0, 0);
+                3600,
+                changes,
+                ranThrough,
+                0,
+                stopped,
+                ranThrough,
+                stopped,
+                0,
+                0,
+                3600,
+                3600,
+                3600,
+                3600,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0);
         return new Tally(totals, new Verdict.Causes(0, 0, 0, stopped), stopped);
     }
 }

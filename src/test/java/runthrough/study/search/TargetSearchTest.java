@@ -33,19 +33,15 @@ class TargetSearchTest {
     }
 
     /** A line of 1,000 coil changes of which at {@code value} the share {@code value}, in [0, 1], runs through. */
-    private DoubleFunction<Optional<Evaluation>> asTheShare() {
-        return value -> {
-            tried.add(value);
-            return Optional.of(MadeUp.random((int) Math.round(1000 * value), 1000, 1));
-        };
+    private static Optional<Evaluation> asTheShare(double value) {
+        return Optional.of(MadeUp.random((int) Math.round(1000 * value), 1000, 1));
     }
 
     @ParameterizedTest
     @CsvSource({"80", "79.99", "100", "20", "150", "500", "0.5", "1000", "0.001"})
     void theSmallestGoodValueIsFound_whateverTheGuess(double guess) {
         Scale scale = Scale.of(Harder.SMALLER, 0.001, 1000, 1e-4);
-        Crossing crossing =
-                new TargetSearch(certain(value -> value >= 80), 0.9, scale).from(Guess.about(guess));
+        Crossing crossing = new TargetSearch(certain(value -> value >= 80), 0.9, scale).from(Guess.about(guess));
 
         assertThat(crossing.found()).isEqualTo(Found.CROSSED);
         assertThat(crossing.value().orElseThrow()).isBetween(80.0, 80 * (1 + 1.01e-4));
@@ -61,8 +57,7 @@ class TargetSearchTest {
     @ValueSource(doubles = {3, 2.9, 8, 0.1, 10})
     void theLargestGoodValueIsFoundWhereLargerIsHarder(double guess) {
         Scale scale = Scale.of(Harder.LARGER, 0.1, 10, 1e-4);
-        Crossing crossing =
-                new TargetSearch(certain(value -> value <= 3), 0.9, scale).from(Guess.about(guess));
+        Crossing crossing = new TargetSearch(certain(value -> value <= 3), 0.9, scale).from(Guess.about(guess));
 
         assertThat(crossing.value().orElseThrow()).isBetween(3 * (1 - 1.01e-4), 3.0);
         assertThat(crossing.missed().orElseThrow()).isBetween(3.0, 3 * (1 + 1.01e-4));
@@ -121,9 +116,10 @@ class TargetSearchTest {
     @Test
     void theIntervalIsThatOfTheShareTurnedRound() {
         Scale scale = Scale.of(Harder.SMALLER, 0.01, 1, 1e-4);
-        Crossing crossing = new TargetSearch(asTheShare(), 0.9, scale).from(Guess.about(0.5));
+        Crossing crossing = new TargetSearch(TargetSearchTest::asTheShare, 0.9, scale).from(Guess.about(0.5));
 
-        // In steps of a thousandth: the share whose Wilson interval ends at the target, see WilsonTest for the interval.
+        // In steps of a thousandth: the share whose Wilson interval ends at the target, see WilsonTest for the
+        // interval.
         double sure = Math.round(1000 * crossing.sure().orElseThrow()) / 1000.0;
         double possible = Math.round(1000 * crossing.possible().orElseThrow()) / 1000.0;
         assertThat(Wilson.interval(sure, 1000).low()).isGreaterThanOrEqualTo(0.9);
@@ -139,12 +135,13 @@ class TargetSearchTest {
     void aTargetBeyondTheRunIsNeverSure_andNoTrialIsSpentOnIt() {
         Scale scale = Scale.of(Harder.SMALLER, 0.01, 1, 1e-3);
         // Wilson: 1,000 of 1,000 show 99.62 %.
-        Crossing crossing = new TargetSearch(asTheShare(), 0.999, scale).from(Guess.about(0.5));
+        Crossing crossing = new TargetSearch(TargetSearchTest::asTheShare, 0.999, scale).from(Guess.about(0.5));
 
         assertThat(crossing.value()).isPresent();
         assertThat(crossing.sure()).isEmpty();
         assertThat(crossing.high()).isEmpty();
-        assertThat(crossing.possible().orElseThrow()).isLessThan(crossing.value().orElseThrow());
+        assertThat(crossing.possible().orElseThrow())
+                .isLessThan(crossing.value().orElseThrow());
     }
 
     @Test

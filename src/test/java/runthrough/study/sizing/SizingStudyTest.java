@@ -127,7 +127,8 @@ class SizingStudyTest {
 
     @Test
     void alwaysRefilledRandomJoints_theIntervalHoldsTheQuantile() {
-        // The accumulator is always full again, so a change runs through if 1.5 m/s for the joint time is no more than it
+        // The accumulator is always full again, so a change runs through if 1.5 m/s for the joint time is no more than
+        // it
         // holds: 99 % of joints do with 1.5 times their 99 % quantile.
         Distribution joint = Distribution.lognormal(60, 12);
         double exact = 1.5 * joint.quantile(0.99);
@@ -156,13 +157,15 @@ class SizingStudyTest {
         int studies = 120;
         int held = 0;
         for (int seed = 1; seed <= studies; seed++) {
-            Crossing capacity = size(brief(line, 50, 10, seed), ROUGH).capacity().orElseThrow();
+            Crossing capacity =
+                    size(brief(line, 50, 10, seed), ROUGH).capacity().orElseThrow();
             held += capacity.low().orElseThrow() <= exact
                             && exact <= capacity.high().orElseThrow()
                     ? 1
                     : 0;
         }
-        // 114 of 120 are to be expected, with a standard error of 2.4; the ends are found to 10 % of the half-width asked for.
+        // 114 of 120 are to be expected, with a standard error of 2.4; the ends are found to 10 % of the half-width
+        // asked for.
         assertThat(held).isBetween(106, 120);
     }
 
@@ -176,8 +179,14 @@ class SizingStudyTest {
                 .build();
         Sizing sizing = size(brief(line, 100, 10, 1), ROUGH);
 
-        assertThat(sizing.curve()).hasSizeGreaterThan(8).extracting(Point::envelope).isSorted();
-        assertThat(sizing.curve()).extracting(point -> point.size().capacity()).isSorted().doesNotHaveDuplicates();
+        assertThat(sizing.curve())
+                .hasSizeGreaterThan(8)
+                .extracting(Point::envelope)
+                .isSorted();
+        assertThat(sizing.curve())
+                .extracting(point -> point.size().capacity())
+                .isSorted()
+                .doesNotHaveDuplicates();
         assertThat(sizing.curve())
                 .allSatisfy(point -> assertThat(point.share()).isPresent())
                 .allSatisfy(point -> assertThat(point.envelope())
@@ -231,9 +240,13 @@ class SizingStudyTest {
 
     @Test
     void anEntryNoFasterThanTheProcessNeverRefills_whateverTheCapacity() {
-        // With the joint the process uses 600 m of strip and 90 m more for each coil. The entry would have to gain 90 m while
+        // With the joint the process uses 600 m of strip and 90 m more for each coil. The entry would have to gain 90 m
+        // while
         // 600 m run: 600 (1 - 1.5/v) = 90 at v = 1.7647 m/s.
-        Line line = new LineBuilder().entry(1.5, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE).join(60).build();
+        Line line = new LineBuilder()
+                .entry(1.5, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
+                .join(60)
+                .build();
         Sizing sizing = size(line, 0.9);
 
         assertThat(sizing.answer()).isEqualTo(Answer.NONE_IS_ENOUGH);
@@ -256,7 +269,8 @@ class SizingStudyTest {
 
     @Test
     void aCarriageTooSlowToRefillIsNamed() {
-        // Coils of 600 m, 1.5 m/s: with an overspeed of F the coil takes 600/(1.5 + F) s and gains 600 F/(1.5 + F) m: 90 m at F
+        // Coils of 600 m, 1.5 m/s: with an overspeed of F the coil takes 600/(1.5 + F) s and gains 600 F/(1.5 + F) m:
+        // 90 m at F
         // = 0.2647 m/s.
         Line line = new LineBuilder().fillRate(0.2).join(60).build();
         Sizing.NoneEnough none = size(line, 0.9).noneEnough().orElseThrow();
@@ -269,7 +283,8 @@ class SizingStudyTest {
 
     @Test
     void preparationLongerThanACoilLastsIsNamed() {
-        // A coil lasts 600 m / 1.5 m/s = 400 s, and takes 500 s to prepare: two uncoilers or five, one person prepares at a
+        // A coil lasts 600 m / 1.5 m/s = 400 s, and takes 500 s to prepare: two uncoilers or five, one person prepares
+        // at a
         // time. Every 500 s 600 m come and 750 m are used.
         Line line = new LineBuilder().prepare(500).join(60).build();
         Sizing sizing = size(line, 0.9);
@@ -287,7 +302,8 @@ class SizingStudyTest {
 
     @Test
     void aSecondUncoilerIsNamedWhereItHelps() {
-        // One uncoiler: every joint waits for 200 s of preparation. 260 s take 390 m, and a coil gains 600 (1 - 1.5/2.5) =
+        // One uncoiler: every joint waits for 200 s of preparation. 260 s take 390 m, and a coil gains 600 (1 -
+        // 1.5/2.5) =
         // 240 m.
         Line line = new LineBuilder().uncoilers(1, 0).prepare(200).join(60).build();
         Sizing.NoneEnough none = size(line, 0.9).noneEnough().orElseThrow();
@@ -401,6 +417,8 @@ class SizingStudyTest {
             }
         });
 
-        assertThat(seen).isSortedAccordingTo(java.util.Comparator.reverseOrder()).endsWith(0);
+        assertThat(seen)
+                .isSortedAccordingTo(java.util.Comparator.reverseOrder())
+                .endsWith(0);
     }
 }

@@ -220,11 +220,8 @@ class SpeedStudyTest {
         assertThat(held.to()).isEqualTo(1.8);
 
         // To stop from V takes V^2/(2 * 0.1) of 15 m at most: V = 1.732 m/s.
-        SpeedRange stopping = SpeedRange.usual(new LineBuilder()
-                .process(1.5, 0.1, 0.1)
-                .capacity(15)
-                .join(1)
-                .build());
+        SpeedRange stopping = SpeedRange.usual(
+                new LineBuilder().process(1.5, 0.1, 0.1).capacity(15).join(1).build());
         assertThat(stopping.to()).isBetween(Math.sqrt(3) - 1e-4, Math.sqrt(3));
     }
 
