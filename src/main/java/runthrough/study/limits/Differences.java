@@ -34,6 +34,9 @@ final class Differences {
         add(differences, Difference.COILS_DIFFER, line.coils().size() > 1);
         add(differences, Difference.OCCASIONAL_WORK, hasOccasionalWork(line.change()));
         add(differences, Difference.TARGET, target < 1);
+        boolean grows =
+                neighbour.binding().filter(limit -> limit != Limit.CAPACITY).isPresent();
+        add(differences, Difference.RUN_LENGTH, grows);
         return differences;
     }
 

@@ -33,4 +33,14 @@ public record Limits(
         limits = List.copyOf(limits);
         counts = List.copyOf(counts);
     }
+
+    /** The limit of {@code what}; empty where limits do not apply. */
+    public Optional<LineLimit> limit(LineLimit.What what) {
+        return limits.stream().filter(limit -> limit.what() == what).findFirst();
+    }
+
+    /** The limit of {@code what}; empty where limits do not apply. */
+    public Optional<CountLimit> count(CountLimit.What what) {
+        return counts.stream().filter(limit -> limit.what() == what).findFirst();
+    }
 }

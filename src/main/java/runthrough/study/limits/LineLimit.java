@@ -93,6 +93,8 @@ public record LineLimit(
         /** Coils of several kinds come; the closed form knows only the one that is hardest on the line. */
         COILS_DIFFER,
         /** Some work is not done at every coil change; the closed form spreads it evenly over all of them. */
-        OCCASIONAL_WORK
+        OCCASIONAL_WORK,
+        /** The run begins with the accumulator full and ends before a lack that grows slowly has used it up. */
+        RUN_LENGTH
     }
 }

@@ -1,7 +1,7 @@
 /**
  * How far can the line as it is be driven before it misses its target?
  *
- * <p>Main types: {@link runthrough.study.limits.Limits} (the answer), {@link runthrough.study.limits.LineLimit} (one number
+ * <p>Main types: {@link runthrough.study.limits.LimitsStudy} (runs it), {@link runthrough.study.limits.Limits} (the answer), {@link runthrough.study.limits.LineLimit} (one number
  * driven to its limit).
  *
  * <p>Units: SI. Shares are in [0, 1].

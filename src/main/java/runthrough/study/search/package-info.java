@@ -1,7 +1,8 @@
 /**
  * Finds where along one number of a line its target is lost.
  *
- * <p>Main types: {@link runthrough.study.search.Crossing} (what was found).
+ * <p>Main types: {@link runthrough.study.search.TargetSearch} (searches), {@link runthrough.study.search.Scale} (where, and how
+ * finely), {@link runthrough.study.search.Crossing} (what was found).
  *
  * <p>Units: SI, those of the number that is changed. Shares are in [0, 1].
  *

@@ -52,8 +52,25 @@ public record Sizing(
         HandCalculation handCalculation,
         Optional<NoneEnough> noneEnough) {
 
+    /** Two shares closer than this are the same but for rounding. */
+    private static final double ROUNDING = 1e-12;
+
     public Sizing {
         curve = List.copyOf(curve);
+    }
+
+    /**
+     * By how much the share fell at most, in [0, 1], from a capacity to a larger one under the same luck, as far as was tried:
+     * 0 where more capacity never did worse.
+     */
+    public double fall() {
+        double onCurve = curve.stream()
+                .filter(point -> point.share().isPresent())
+                .mapToDouble(point -> point.envelope() - point.share().get().mean())
+                .max()
+                .orElse(0);
+        double searched = capacity.map(Crossing::fall).orElse(0.0);
+        return Math.max(searched, onCurve > ROUNDING ? onCurve : 0);
     }
 
     /** What came of it. */

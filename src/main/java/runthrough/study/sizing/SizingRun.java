@@ -31,7 +31,7 @@ final class SizingRun {
     /** Capacities closer than this are not told apart where nothing is left to chance. */
     private static final double EXACT = 1e-4;
 
-    /** The same as a part of the half-width asked for, where something is. */
+    /** The same as a part of the interval's half-width, where something is. */
     private static final double FINE = 0.2;
 
     /** The part of the half-width asked for that the needs must promise, for they are a guess. */
@@ -112,14 +112,19 @@ final class SizingRun {
 
     private Crossing search() {
         double target = options.target();
+        double precision = precision();
         // A little more than the needs, so that rounding does not make a capacity of just the right size too small.
-        double precision = chance ? FINE * options.halfWidth() : EXACT;
         double ease = 1 + precision / 10;
         double seen = ease * needs.forSeen(target);
         Guess guess = new Guess(seen, ease * needs.forSure(target), ease * needs.forPossible(target), true);
         Scale scale =
                 Scale.of(Harder.SMALLER, precision * seen, ample.accumulator().capacity(), precision);
         return new TargetSearch(this::evaluate, target, scale).from(guess);
+    }
+
+    /** Capacities closer than this, relatively, are not told apart. */
+    private double precision() {
+        return chance ? Math.max(EXACT, FINE * Math.min(options.halfWidth(), promised())) : EXACT;
     }
 
     private Optional<Evaluation> evaluate(double capacity) {

@@ -86,6 +86,9 @@ final class StripNeeds {
      * same as here, but for the level.
      */
     Optional<Tally> known(int index, double capacity) {
+        if (index >= byReplication.size()) {
+            return Optional.empty();
+        }
         Needs needs = byReplication.get(index);
         return capacity > needs.most() * (1 + ROUNDING)
                 ? Optional.of(new Tally(

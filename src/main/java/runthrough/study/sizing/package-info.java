@@ -1,12 +1,14 @@
 /**
  * How large must the accumulator be?
  *
- * <p>Main types: {@link runthrough.study.sizing.Sizing} (the answer).
+ * <p>Main types: {@link runthrough.study.sizing.SizingStudy} (runs it), {@link runthrough.study.sizing.SizingOptions} (what is
+ * asked), {@link runthrough.study.sizing.Sizing} (the answer). Behind them, {@code Endurance} tells whether any capacity lasts,
+ * {@code Freeing} what would help where none does, and {@code StripNeeds} makes a good guess of one run.
  *
  * <p>Units: SI. Shares are in [0, 1].
  *
  * <p>Invariants: all capacities are tried under the same luck; the same line, plan and seed give the same answer, whatever
- * the number of threads.
+ * the number of threads. What is told of a capacity was simulated with that capacity, or is known to be the same.
  */
 @NullMarked
 package runthrough.study.sizing;

@@ -1,7 +1,8 @@
 /**
  * What comes out of the line when the process is run slower or faster?
  *
- * <p>Main types: {@link runthrough.study.speed.SpeedCurve} (the answer), {@link runthrough.study.speed.SpeedPoint} (one
+ * <p>Main types: {@link runthrough.study.speed.SpeedStudy} (runs it), {@link runthrough.study.speed.SpeedRange} (what is
+ * asked), {@link runthrough.study.speed.SpeedCurve} (the answer), {@link runthrough.study.speed.SpeedPoint} (one
  * speed).
  *
  * <p>Units: SI; rates are "per shift", a shift being 8 h of simulated time. Shares are in [0, 1].

@@ -1,0 +1,319 @@
+package runthrough.study.limits;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import runthrough.handcalc.Limit;
+import runthrough.plant.Brief;
+import runthrough.plant.Coil;
+import runthrough.plant.Distribution;
+import runthrough.plant.Line;
+import runthrough.plant.Practice;
+import runthrough.plant.RunPlan;
+import runthrough.plant.Supply;
+import runthrough.quantity.UnitSystem;
+import runthrough.simulation.LineBuilder;
+import runthrough.study.Answer;
+import runthrough.study.StudyException;
+import runthrough.study.StudyListener;
+import runthrough.study.limits.LineLimit.Difference;
+import runthrough.study.limits.LineLimit.What;
+import runthrough.study.search.Crossing;
+import runthrough.study.search.Crossing.Found;
+
+/**
+ * Limits of lines for which they are known. The plain line of {@link LineBuilder}: coils of 600 m, entry 2.5 m/s, process 1.5
+ * m/s, 200 m of accumulator, speeds change at once.
+ */
+class LimitsStudyTest {
+
+    private static Brief brief(Line line, int changes, int replications) {
+        return new Brief(
+                "Line (invented)",
+                List.of(),
+                line,
+                new RunPlan(new RunPlan.Extent.Changes(changes), 0, replications, 11, 0.9),
+                UnitSystem.METRIC);
+    }
+
+    private static Limits limits(Brief brief, double target) {
+        return new LimitsStudy(brief, target).run(2, StudyListener.NONE);
+    }
+
+    private static LineLimit limit(Limits limits, What what) {
+        return limits.limit(what).orElseThrow();
+    }
+
+    private static double value(LineLimit limit) {
+        return limit.crossing().value().orElseThrow();
+    }
+
+    private static Offset<Double> parts(double value, double part) {
+        return within(value * part);
+    }
+
+    /** Ramps throughout, 3 m of reserve, 120 m, a joint of 60 s of work. */
+    private static final Line RAMPED = new LineBuilder()
+            .coils(LineBuilder.coil(2000))
+            .entry(2.5, 0.3, 0.4)
+            .process(1.5, 0.2, 0.25)
+            .reserve(3)
+            .capacity(120)
+            .tail(10)
+            .join(50)
+            .build();
+
+    /** Metres per (m/s)^2 that all ramps take together. */
+    private static final double RAMPS = 1 / 0.8 + 1 / 0.6 + 1 / 0.5;
+
+    @Test
+    void withoutChance_theFastestSpeedIsTheClosedForm() {
+        // k V^2 + 60 V = 117.
+        double exact = (-60 + Math.sqrt(3600 + 4 * RAMPS * 117)) / (2 * RAMPS);
+        LineLimit speed = limit(limits(brief(RAMPED, 40, 3), 0.995), What.PROCESS_SPEED);
+
+        assertThat(speed.present()).isEqualTo(1.5);
+        assertThat(speed.scaledAlike()).isFalse();
+        assertThat(value(speed)).isBetween(exact * (1 - 1.1e-4), exact * (1 + 1e-9));
+        assertThat(speed.crossing().found()).isEqualTo(Found.CROSSED);
+        assertThat(speed.crossing().sure()).isEqualTo(speed.crossing().value());
+        assertThat(speed.neighbour().orElseThrow().value()).isCloseTo(exact, parts(exact, 1e-9));
+        assertThat(speed.neighbour().orElseThrow().binding()).contains(Limit.CAPACITY);
+        assertThat(speed.differences()).isEmpty();
+        assertThat(speed.beyond().orElseThrow().capacity()).isPositive();
+    }
+
+    @Test
+    void withoutChance_theLongestJointIsTheClosedForm() {
+        double longest = (117 - RAMPS * 2.25) / 1.5;
+        Limits limits = limits(brief(RAMPED, 40, 3), 0.995);
+
+        LineLimit factor = limit(limits, What.JOINT_TIME_FACTOR);
+        assertThat(value(factor)).isCloseTo(longest / 60, parts(longest / 60, 1.1e-4));
+        assertThat(factor.neighbour().orElseThrow().value()).isCloseTo(longest / 60, parts(1, 1e-9));
+        LineLimit added = limit(limits, What.JOINT_TIME_ADDED);
+        // To 0.01 % of the 60 s of work.
+        assertThat(value(added)).isCloseTo(longest - 60, within(0.0061));
+        assertThat(added.present()).isZero();
+        assertThat(added.neighbour().orElseThrow().value()).isCloseTo(longest - 60, within(1e-9));
+        assertThat(added.differences()).isEmpty();
+    }
+
+    @Test
+    void withoutChance_theSlowestEntryAndTheShortestCoilAreThoseThatJustRefill() {
+        // 60 s take 90 m. Entry: 600 (1 - 1.5/v) = 90 at v = 1.7647 m/s. Coil: L (1 - 1.5/2.5) = 90 at L = 225 m. Just
+        // beyond,
+        // a little more is missing after each coil, so in 3,000 coil changes the 110 m to spare are used up in the end.
+        Line line = new LineBuilder().join(60).build();
+        Limits limits = limits(brief(line, 3000, 1), 1);
+
+        LineLimit entry = limit(limits, What.ENTRY_TOP_SPEED);
+        assertThat(value(entry)).isCloseTo(600 / (600 - 90.0) * 1.5, parts(1.7647, 1e-3));
+        assertThat(entry.neighbour().orElseThrow().value()).isCloseTo(600 / (600 - 90.0) * 1.5, within(1e-9));
+        assertThat(entry.neighbour().orElseThrow().binding()).contains(Limit.REFILL);
+        LineLimit coil = limit(limits, What.COIL_LENGTH);
+        assertThat(coil.present()).isEqualTo(600);
+        assertThat(value(coil)).isCloseTo(225, parts(225, 1e-3));
+        assertThat(coil.neighbour().orElseThrow().value()).isCloseTo(225, within(1e-6));
+        assertThat(coil.beyond().orElseThrow().refill()).isPositive();
+    }
+
+    @Test
+    void aRunTooShortToRunEmptyBearsMoreThanTheClosedForm_andSaysWhy() {
+        // In ten coil changes 110 m to spare make up for 11 m each that are not refilled.
+        Line line = new LineBuilder().join(60).build();
+        LineLimit coil = limit(limits(brief(line, 10, 1), 1), What.COIL_LENGTH);
+
+        assertThat(value(coil)).isLessThan(210);
+        assertThat(coil.neighbour().orElseThrow().value()).isCloseTo(225, within(1e-6));
+        assertThat(coil.beyond().orElseThrow().refill()).isPositive();
+        // Both say refill, and nothing else sets the line apart from its closed form.
+        assertThat(coil.differences()).containsExactly(Difference.RUN_LENGTH);
+    }
+
+    @Test
+    void preparationBindsTheShortestCoil() {
+        // A coil must last the 300 s that the next takes to prepare: 450 m.
+        Line line = new LineBuilder().prepare(300).join(60).build();
+        LineLimit coil = limit(limits(brief(line, 3000, 1), 1), What.COIL_LENGTH);
+
+        assertThat(value(coil)).isCloseTo(450, parts(450, 1e-3));
+        assertThat(coil.neighbour().orElseThrow().binding()).contains(Limit.PREPARATION);
+        assertThat(coil.beyond().orElseThrow().preparation()).isPositive();
+    }
+
+    @Test
+    void aProcessThatMayRunAsFastAsTheEntry_meetsTheTargetThroughout() {
+        // At 1.6 m/s too 60 s take no more than 96 m, and 2,000 m of coil refill them nearly up to that.
+        Line line = new LineBuilder()
+                .coils(LineBuilder.coil(20_000))
+                .entry(1.6, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
+                .capacity(1e4)
+                .join(60)
+                .build();
+        LineLimit speed = limit(limits(brief(line, 10, 1), 1), What.PROCESS_SPEED);
+
+        assertThat(speed.crossing().found()).isEqualTo(Found.MET_THROUGHOUT);
+        assertThat(value(speed)).isEqualTo(1.6);
+        assertThat(speed.beyond()).isEmpty();
+    }
+
+    @Test
+    void randomJoints_theIntervalHoldsTheExactFactor_andTheMeanIsNotEnough() {
+        // 200 m bear 133.3 s. 90 % of joints, uniform from 60 to 120 s, take up to 114 s; the mean is 90 s.
+        Line line = new LineBuilder()
+                .coils(LineBuilder.coil(5000))
+                .join(Distribution.uniform(60, 120))
+                .build();
+        Limits limits = limits(brief(line, 100, 20), 0.9);
+
+        LineLimit factor = limit(limits, What.JOINT_TIME_FACTOR);
+        double exact = 200 / 1.5 / 114;
+        assertThat(exact).isBetween(low(factor), high(factor));
+        assertThat(factor.neighbour().orElseThrow().value()).isCloseTo(200 / 1.5 / 90, within(1e-9));
+        assertThat(factor.differences()).containsExactly(Difference.CHANCE, Difference.TARGET);
+        LineLimit added = limit(limits, What.JOINT_TIME_ADDED);
+        assertThat(200 / 1.5 - 114).isBetween(low(added), high(added));
+        LineLimit speed = limit(limits, What.PROCESS_SPEED);
+        assertThat(200 / 114.0).isBetween(low(speed), high(speed));
+        assertThat(limits.chance()).isTrue();
+        assertThat(limits.present().orElseThrow().answer(0.9)).isEqualTo(Answer.MEETS);
+    }
+
+    private static double low(LineLimit limit) {
+        return limit.crossing().low().orElseThrow();
+    }
+
+    private static double high(LineLimit limit) {
+        return limit.crossing().high().orElseThrow();
+    }
+
+    @Test
+    void aLineThatMissesItsTarget_saysHowMuchItWouldHaveToBeRelieved() {
+        // 120 s take 180 m of 150 m: 1.25 m/s instead of 1.5 m/s, or 100 s.
+        Line line = new LineBuilder()
+                .coils(LineBuilder.coil(5000))
+                .capacity(150)
+                .join(120)
+                .build();
+        Limits limits = limits(brief(line, 10, 1), 1);
+
+        assertThat(value(limit(limits, What.PROCESS_SPEED))).isCloseTo(1.25, parts(1.25, 1.1e-4));
+        assertThat(value(limit(limits, What.JOINT_TIME_FACTOR))).isCloseTo(100 / 120.0, within(1e-4));
+        // No seconds can be added, no entry is fast enough, no coil long enough.
+        for (What what : List.of(What.JOINT_TIME_ADDED, What.ENTRY_TOP_SPEED, What.COIL_LENGTH)) {
+            assertThat(limit(limits, what).crossing().found()).isEqualTo(Found.MISSED_THROUGHOUT);
+            assertThat(limit(limits, what).crossing().value()).isEmpty();
+            assertThat(limit(limits, what).neighbour()).isEmpty();
+        }
+    }
+
+    @Test
+    void coilsWithSpeedsAndLengthsOfTheirOwnAreScaledAlike() {
+        // The faster coil binds: 200 m / 60 s = 3.333 m/s; entry 5 m/s.
+        Supply supply = new Supply.Schedule(List.of(LineBuilder.coilAt(6000, 1.5), LineBuilder.coilAt(3000, 2)));
+        Line line = new LineBuilder()
+                .supply(supply)
+                .entry(5, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
+                .join(60)
+                .build();
+        Limits limits = limits(brief(line, 20, 1), 0.9);
+
+        LineLimit speed = limit(limits, What.PROCESS_SPEED);
+        assertThat(speed.scaledAlike()).isTrue();
+        assertThat(speed.present()).isEqualTo(2);
+        assertThat(value(speed)).isCloseTo(200 / 60.0, parts(3.333, 1.1e-4));
+        LineLimit coil = limit(limits, What.COIL_LENGTH);
+        assertThat(coil.scaledAlike()).isTrue();
+        assertThat(coil.present()).isEqualTo(4500);
+    }
+
+    @Test
+    void aMixHasTheMeanLengthOfItsWeights() {
+        Coil shorter = LineBuilder.coil(1000);
+        Coil longer = LineBuilder.coil(2000);
+        Line line = new LineBuilder()
+                .supply(new Supply.Mix(List.of(new Supply.Share(shorter, 3), new Supply.Share(longer, 1))))
+                .join(60)
+                .build();
+
+        assertThat(limit(limits(brief(line, 20, 2), 0.9), What.COIL_LENGTH).present())
+                .isEqualTo(1250);
+    }
+
+    @Test
+    void aProcessIsNotDrivenSlowerThanItIsSlowedTo() {
+        Line line =
+                new LineBuilder().slowing(1, 100, 150).capacity(150).join(60).build();
+        Crossing crossing =
+                limit(limits(brief(line, 10, 1), 1), What.PROCESS_SPEED).crossing();
+
+        // 50 m above the level at which it slows bear 0.833 m/s only.
+        assertThat(crossing.from()).isBetween(1.0, 1.01);
+        assertThat(crossing.found()).isEqualTo(Found.MISSED_THROUGHOUT);
+    }
+
+    @Test
+    void theSmallestCountsThatDo() {
+        // One uncoiler: each joint would wait 300 s and take 540 m. One person has 300 + 60 s of work in 400 s.
+        Line line = new LineBuilder().prepare(300).join(60).build();
+        Limits limits = limits(brief(line, 50, 1), 0.9);
+
+        CountLimit crew = limits.count(CountLimit.What.CREW).orElseThrow();
+        assertThat(crew.what()).isEqualTo(CountLimit.What.CREW);
+        assertThat(crew.present()).isEqualTo(2);
+        assertThat(crew.smallest()).hasValue(1);
+        assertThat(crew.sure()).hasValue(1);
+        CountLimit uncoilers = limits.count(CountLimit.What.UNCOILERS).orElseThrow();
+        assertThat(uncoilers.smallest()).hasValue(2);
+        assertThat(uncoilers.tried()).extracting(CountLimit.Tried::count).containsExactly(1, 2, 3);
+        assertThat(uncoilers.tried().get(0).evaluation().ranThrough()).isZero();
+        assertThat(uncoilers.tried().get(0).evaluation().causes().preparation()).isPositive();
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Practice.class,
+            names = {"JOIN_WITHOUT_ACCUMULATOR", "RETHREAD"})
+    void oneStripHasNoLimitsThatItBeginsToMissTheTargetAt(Practice practice) {
+        Limits limits =
+                limits(brief(new LineBuilder().join(60).practice(practice).build(), 10, 1), 0.9);
+
+        assertThat(limits.applicable()).isFalse();
+        assertThat(limits.limits()).isEmpty();
+        assertThat(limits.counts()).isEmpty();
+        assertThat(limits.present()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {2, 5})
+    void threadsChangeNothing(int threads) {
+        Line line = new LineBuilder()
+                .coils(LineBuilder.coil(400))
+                .join(Distribution.lognormal(60, 20))
+                .build();
+        LimitsStudy study = new LimitsStudy(brief(line, 30, 7), 0.9);
+
+        Limits alone = study.run(1, StudyListener.NONE);
+        Limits together = study.run(threads, StudyListener.NONE);
+        assertThat(together.limits()).isEqualTo(alone.limits());
+        assertThat(together.counts()).isEqualTo(alone.counts());
+        assertThat(together.present()).isEqualTo(alone.present());
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -0.5, 1.01, Double.NaN})
+    void aTargetThatMakesNoSenseIsRefused(double target) {
+        assertThatThrownBy(() -> new LimitsStudy(brief(RAMPED, 10, 1), target))
+                .isInstanceOf(StudyException.class)
+                .hasMessageStartingWith("target = ")
+                .hasMessageContaining("must be more than 0 % and at most 100 %");
+    }
+}

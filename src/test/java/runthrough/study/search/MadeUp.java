@@ -1,0 +1,56 @@
+package runthrough.study.search;
+
+import java.util.Collections;
+import runthrough.simulation.Totals;
+import runthrough.study.Evaluation;
+import runthrough.study.Evaluation.Tally;
+import runthrough.study.Verdict;
+
+/** Evaluations of a given share, made by hand. */
+public final class MadeUp {
+
+    private MadeUp() {}
+
+    /** A random line, of whose coil changes in each of some replications so many ran through. */
+    public static Evaluation random(int ranThrough, int changes, int replications) {
+        return new Evaluation(true, Collections.nCopies(replications, tally(ranThrough, changes)));
+    }
+
+    /** A line in which nothing is left to chance. */
+    public static Evaluation certain(int ranThrough, int changes) {
+        return new Evaluation(false, Collections.nCopies(1, tally(ranThrough, changes)));
+    }
+
+    private static Tally tally(int ranThrough, int changes) {
+        int stopped = changes - ranThrough;
+        Totals totals = new Totals(
+                3600,
+                changes,
+                ranThrough,
+                0,
+                stopped,
+                ranThrough,
+                stopped,
+                0,
+                0,
+                3600,
+                3600,
+                3600,
+                3600,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0);
+        return new Tally(totals, new Verdict.Causes(0, 0, 0, stopped), stopped);
+    }
+}

@@ -1,0 +1,274 @@
+package runthrough.study.speed;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import runthrough.plant.Brief;
+import runthrough.plant.Distribution;
+import runthrough.plant.Line;
+import runthrough.plant.Practice;
+import runthrough.plant.RunPlan;
+import runthrough.quantity.UnitSystem;
+import runthrough.simulation.LineBuilder;
+import runthrough.study.Answer;
+import runthrough.study.RunThroughStudy;
+import runthrough.study.StudyException;
+import runthrough.study.StudyListener;
+import runthrough.study.StudyOptions;
+import runthrough.study.Verdict;
+import runthrough.study.search.Crossing;
+import runthrough.study.speed.SpeedCurve.Where;
+
+/**
+ * Output against speed. The plain line of {@link LineBuilder}: coils of 600 m, entry 2.5 m/s, process 1.5 m/s, speeds change
+ * at once. With 100 m of accumulator and a joint of 60 s it runs through up to 100/60 = 1.667 m/s.
+ */
+class SpeedStudyTest {
+    private static final double FASTEST = 100 / 60.0;
+
+    /** A process that stops for want of strip stands for a minute more. */
+    private static final Line TUNED = new LineBuilder()
+            .capacity(100)
+            .restart(Double.NaN, Distribution.constant(60))
+            .join(60)
+            .build();
+
+    private static final Line RANDOM = new LineBuilder()
+            .capacity(100)
+            .restart(Double.NaN, Distribution.constant(300))
+            .join(Distribution.lognormal(45, 10))
+            .build();
+
+    private static Brief brief(Line line, int changes, int replications) {
+        return new Brief(
+                "Line (invented)",
+                List.of(),
+                line,
+                new RunPlan(new RunPlan.Extent.Changes(changes), 0, replications, 5, 0.9),
+                UnitSystem.METRIC);
+    }
+
+    private static SpeedCurve curve(Brief brief, double from, double to, int points) {
+        return new SpeedStudy(brief, 0.9, new SpeedRange(from, to, points)).run(2, StudyListener.NONE);
+    }
+
+    @Test
+    void aTunedLineThatIsSpedUpGivesLess_andThePeakIsWhereItStillRunsThrough() {
+        SpeedCurve curve = curve(brief(TUNED, 200, 1), 1.2, 1.9, 15);
+
+        assertThat(curve.points()).hasSize(15).extracting(SpeedPoint::speed).isSorted();
+        for (SpeedPoint point : curve.points()) {
+            if (point.speed() < FASTEST) {
+                // All that the speed promises.
+                assertThat(point.output().mean()).isCloseTo(point.speed(), within(1e-9));
+                assertThat(point.answer()).isEqualTo(Answer.MEETS);
+                assertThat(point.stopsPerShift().mean()).isZero();
+            } else {
+                // At least a minute is lost every 600 m: less comes out than at 1.6 m/s.
+                assertThat(point.output().mean()).isLessThan(1.6);
+                assertThat(point.answer()).isEqualTo(Answer.MISSES);
+                assertThat(point.lostTimePerShift().mean()).isGreaterThan(3600);
+            }
+        }
+        assertThat(curve.peak().where()).isEqualTo(Where.INSIDE);
+        assertThat(curve.peak().at().speed()).isBetween(FASTEST * (1 - 2e-3), FASTEST);
+        assertThat(curve.peak().at().output().mean()).isCloseTo(FASTEST, within(2e-3 * FASTEST));
+        assertThat(curve.peak().asGoodFrom())
+                .isEqualTo(curve.peak().asGoodTo())
+                .isEqualTo(curve.peak().at().speed());
+        double last = curve.points().get(14).output().mean();
+        assertThat(curve.peak().lossAtTo().mean())
+                .isCloseTo(curve.peak().at().output().mean() - last, within(1e-12))
+                .isPositive();
+        Crossing lost = curve.targetLost().orElseThrow();
+        assertThat(lost.value().orElseThrow()).isBetween(FASTEST * (1 - 1.1e-4), FASTEST);
+    }
+
+    @Test
+    void aRandomLineToo() {
+        SpeedCurve curve = curve(brief(RANDOM, 100, 20), 1.2, 2.3, 8);
+
+        // 90 % of joints take up to the 90 % quantile.
+        double exact = 100 / Distribution.lognormal(45, 10).quantile(0.9);
+        Crossing lost = curve.targetLost().orElseThrow();
+        assertThat(exact).isBetween(lost.low().orElseThrow(), lost.high().orElseThrow());
+        // A stop costs five minutes: at 1.8 m/s, with one in eight joints too long, about as much as the speed gains.
+        assertThat(curve.peak().where()).isEqualTo(Where.INSIDE);
+        assertThat(curve.peak().at().output().mean())
+                .isGreaterThanOrEqualTo(curve.points().stream()
+                        .mapToDouble(point -> point.output().mean())
+                        .max()
+                        .orElseThrow());
+        assertThat(curve.peak().asGoodFrom())
+                .isLessThanOrEqualTo(curve.peak().at().speed());
+        assertThat(curve.peak().asGoodTo())
+                .isGreaterThanOrEqualTo(curve.peak().at().speed())
+                .isLessThan(2.3);
+        assertThat(curve.peak().lossAtTo().interval().orElseThrow().low()).isPositive();
+        // Both the share run through and the speed fall and rise as one expects, under the same luck.
+        assertThat(curve.points())
+                .extracting(point -> -point.shareRunThrough().mean())
+                .isSorted();
+    }
+
+    @Test
+    void aPointIsTheVerdictAtItsSpeed() {
+        SpeedCurve curve = curve(brief(RANDOM, 50, 10), 1.2, 1.8, 3);
+        Verdict verdict = new RunThroughStudy(brief(RANDOM, 50, 10))
+                .run(StudyOptions.plain(), StudyListener.NONE)
+                .verdict();
+
+        // 1.5 m/s lies in the middle, and is not there twice.
+        assertThat(curve.points()).extracting(SpeedPoint::speed).containsExactly(1.2, 1.5, 1.8);
+        SpeedPoint present = curve.present();
+        assertThat(curve.points()).contains(present);
+        assertThat(present.factor()).isEqualTo(1);
+        assertThat(present.shareRunThrough()).isEqualTo(verdict.shareRunThrough());
+        assertThat(present.answer()).isEqualTo(verdict.answer());
+        assertThat(present.output()).isEqualTo(verdict.output().speed());
+        assertThat(present.massFlow()).isEqualTo(verdict.output().massFlow());
+        assertThat(present.utilisation()).isEqualTo(verdict.output().utilisation());
+        assertThat(present.stopsPerShift()).isEqualTo(verdict.stoppages().starvedPerShift());
+        assertThat(present.lostTimePerShift()).isEqualTo(verdict.stoppages().lostTimePerShift());
+    }
+
+    @Test
+    void thePresentSpeedIsAPointOfItsOwnWhereItLiesBetweenThem() {
+        assertThat(curve(brief(TUNED, 20, 1), 1.2, 1.6, 4).points())
+                .extracting(SpeedPoint::speed)
+                .hasSize(5)
+                .contains(1.5);
+        assertThat(curve(brief(TUNED, 20, 1), 1.2, 1.4, 4).points()).hasSize(4);
+    }
+
+    @Test
+    void whereFasterIsMore_thePeakIsAtTheFastEnd() {
+        SpeedCurve curve = curve(brief(TUNED, 50, 1), 1.2, 1.6, 5);
+
+        assertThat(curve.peak().where()).isEqualTo(Where.AT_FASTEST);
+        assertThat(curve.peak().at().speed()).isEqualTo(1.6);
+        assertThat(curve.targetLost().orElseThrow().found()).isEqualTo(Crossing.Found.MET_THROUGHOUT);
+    }
+
+    @Test
+    void whereFasterIsLess_thePeakIsAtTheSlowEnd() {
+        // From the last speed at which it runs through, as near as it matters.
+        assertThat(curve(brief(TUNED, 200, 1), FASTEST - 1e-9, 1.75, 5).peak().where())
+                .isEqualTo(Where.AT_SLOWEST);
+    }
+
+    @Test
+    void coilsWithSpeedsOfTheirOwnAreScaledAlike() {
+        Line line = new LineBuilder()
+                .coils(LineBuilder.coilAt(600, 1), LineBuilder.coilAt(600, 1.5))
+                .capacity(100)
+                .join(60)
+                .build();
+        SpeedCurve curve = curve(brief(line, 100, 1), 1.2, 1.6, 5);
+
+        assertThat(curve.scaledAlike()).isTrue();
+        assertThat(curve.present().speed()).isEqualTo(1.5);
+        SpeedPoint first = curve.points().get(0);
+        assertThat(first.factor()).isCloseTo(0.8, within(1e-12));
+        // Half of the metres at 0.8 m/s, half at 1.2 m/s.
+        assertThat(first.output().mean()).isCloseTo(2 / (1 / 0.8 + 1 / 1.2), within(0.01));
+    }
+
+    @Test
+    void oneStripHasAnOutputButNoTargetToLose() {
+        Line line = new LineBuilder()
+                .join(60)
+                .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
+                .build();
+        SpeedCurve curve = curve(brief(line, 20, 1), 1, 2.5, 4);
+
+        assertThat(curve.targetLost()).isEmpty();
+        // 600 m take 600/2.5 and 60 s; the run begins and ends with a coil.
+        assertThat(curve.points().get(3).output().mean()).isCloseTo(2, within(0.03));
+        assertThat(curve.peak().where()).isEqualTo(Where.AT_FASTEST);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {2, 5})
+    void threadsChangeNothing(int threads) {
+        SpeedStudy study = new SpeedStudy(brief(RANDOM, 30, 7), 0.9, new SpeedRange(1.2, 1.9, 5));
+
+        assertThat(study.run(threads, StudyListener.NONE)).isEqualTo(study.run(1, StudyListener.NONE));
+    }
+
+    @Test
+    void theUsualRangeIsAboutThePresentSpeed_asFarAsTheLineAllows() {
+        // 0.6 and 1.4 times 1.5 m/s.
+        SpeedRange plain = SpeedRange.usual(new LineBuilder().join(60).build());
+        assertThat(plain.from()).isCloseTo(0.9, within(1e-12));
+        assertThat(plain.to()).isCloseTo(2.1, within(1e-12));
+
+        // No faster than the entry, and faster than the process is slowed to.
+        SpeedRange held = SpeedRange.usual(new LineBuilder()
+                .entry(1.8, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
+                .slowing(1.2, 20, 40)
+                .join(60)
+                .build());
+        assertThat(held.from()).isBetween(1.2, 1.21);
+        assertThat(held.to()).isEqualTo(1.8);
+
+        // To stop from V takes V^2/(2 * 0.1) of 15 m at most: V = 1.732 m/s.
+        SpeedRange stopping = SpeedRange.usual(
+                new LineBuilder().process(1.5, 0.1, 0.1).capacity(15).join(1).build());
+        assertThat(stopping.to()).isBetween(Math.sqrt(3) - 1e-4, Math.sqrt(3));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2, 1, 5", "1.5, 1.5, 5", "0, 1, 5", "NaN, 1, 5", "1, Infinity, 5"})
+    void aRangeUpsideDownOrEmptyIsRefused(double from, double to, int points) {
+        assertThatThrownBy(() -> new SpeedRange(from, to, points))
+                .isInstanceOf(StudyException.class)
+                .hasMessageStartingWith("range of speeds = ")
+                .hasMessageContaining("must be more than 0 and not upside down");
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {2, 1001})
+    void tooFewOrTooManyPointsAreRefused(int points) {
+        assertThatThrownBy(() -> new SpeedRange(1, 2, points))
+                .isInstanceOf(StudyException.class)
+                .hasMessage("points = " + points + "; must be from 3 to 1000. Leave it out for 15.");
+    }
+
+    @Test
+    void aRangeThatTheLineCannotRunIsRefusedBeforeAnythingRuns() {
+        assertThatThrownBy(() -> new SpeedStudy(brief(TUNED, 10, 1), 0.9, new SpeedRange(1, 3, 5)))
+                .isInstanceOf(StudyException.class)
+                .hasMessageStartingWith("range of speeds = 180 m/min at one end; the line cannot be run so: ")
+                .hasMessageContaining("entry.top-speed = 150 m/min; must be more than the process speed, 180 m/min");
+    }
+
+    @Test
+    void aTargetThatMakesNoSenseIsRefused() {
+        assertThatThrownBy(() -> new SpeedStudy(brief(TUNED, 10, 1), 0, new SpeedRange(1, 2, 5)))
+                .isInstanceOf(StudyException.class)
+                .hasMessageStartingWith("target = 0 %; must be more than 0 % and at most 100 %");
+    }
+
+    @Test
+    void progressNeverFallsAndEndsWhenTheStudyDoes() {
+        List<Integer> left = new java.util.ArrayList<>();
+        new SpeedStudy(brief(TUNED, 10, 1), 0.9, new SpeedRange(1, 2, 3)).run(1, new StudyListener() {
+            @Override
+            public void progress(int done, int total) {
+                left.add(total - done);
+            }
+        });
+
+        assertThat(left).endsWith(0);
+        assertThat(IntStream.range(1, left.size()).allMatch(i -> left.get(i) <= left.get(i - 1)))
+                .isTrue();
+    }
+}
