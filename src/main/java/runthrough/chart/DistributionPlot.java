@@ -10,12 +10,8 @@ import org.jfree.chart.annotations.XYLineAnnotation;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.StandardXYBarPainter;
-import org.jfree.chart.renderer.xy.XYBarRenderer;
 import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.TextAnchor;
-import org.jfree.data.xy.XYIntervalSeries;
-import org.jfree.data.xy.XYIntervalSeriesCollection;
 
 /**
  * A histogram with marked values. The marks' names stand above all bars, the leftmost highest, each line ending at its
@@ -59,9 +55,7 @@ final class DistributionPlot {
         double band = LINE * (marks.size() + 0.5);
         range.setRange(0, 100 * histogram.greatestShare() / (1 - band));
         XYPlot plot = style.plot(domain, range);
-        plot.setDomainGridlinesVisible(false);
-        plot.setDataset(bars());
-        plot.setRenderer(renderer(colour));
+        HistogramBars.put(plot, histogram, colour);
         draw(plot, range.getUpperBound());
         return plot;
     }
@@ -71,34 +65,6 @@ final class DistributionPlot {
         IntervalMarker region = new IntervalMarker(from, to, colour);
         region.setAlpha(1);
         plot.addDomainMarker(region, Layer.BACKGROUND);
-    }
-
-    private XYIntervalSeriesCollection bars() {
-        XYIntervalSeriesCollection data = new XYIntervalSeriesCollection();
-        for (int i = 0; i < histogram.counts().size(); i++) {
-            XYIntervalSeries series = new XYIntervalSeries(i, false, true);
-            double share = 100 * histogram.share(i);
-            double left = histogram.left(i);
-            double right = histogram.left(i + 1);
-            if (share > 0) {
-                series.add((left + right) / 2, left, right, share, 0, share);
-            }
-            data.addSeries(series);
-        }
-        return data;
-    }
-
-    private XYBarRenderer renderer(IntFunction<Color> colour) {
-        XYBarRenderer renderer = new XYBarRenderer();
-        renderer.setBarPainter(new StandardXYBarPainter());
-        renderer.setShadowVisible(false);
-        renderer.setDrawBarOutline(true);
-        for (int i = 0; i < histogram.counts().size(); i++) {
-            renderer.setSeriesPaint(i, colour.apply(i));
-            renderer.setSeriesOutlinePaint(i, Palette.EDGE);
-            renderer.setSeriesOutlineStroke(i, Palette.HAIR);
-        }
-        return renderer;
     }
 
     private void draw(XYPlot plot, double top) {

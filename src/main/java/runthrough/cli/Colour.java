@@ -6,12 +6,13 @@ enum Colour {
     ALWAYS,
     NEVER;
 
-    boolean isOnIn(Surroundings surroundings) {
-        return switch (this) {
-            case AUTO -> surroundings.suitsColour();
-            case ALWAYS -> true;
-            case NEVER -> false;
-        };
+    Paint in(Surroundings surroundings) {
+        return new Paint(
+                switch (this) {
+                    case AUTO -> surroundings.suitsColour();
+                    case ALWAYS -> true;
+                    case NEVER -> false;
+                });
     }
 
     /** Reads one of the three words. */

@@ -19,7 +19,8 @@ final class Program {
                 .addSubcommand(new CheckCommand(surroundings))
                 .addSubcommand(new KeysCommand(surroundings))
                 .addSubcommand(new SchemaCommand(surroundings))
-                .addSubcommand(new CompletionCommand(surroundings));
+                .addSubcommand(new CompletionCommand(surroundings))
+                .addSubcommand(new ValidationCommand(surroundings));
         addCommonOptions(commandLine);
         commandLine.getSubcommands().values().forEach(Program::addCommonOptions);
         configure();

@@ -4,29 +4,30 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Lines of plain text no wider than a terminal. Text of the user loses its control characters here. */
-final class TextLines {
-    static final int WIDTH = 80;
+public final class TextLines {
+    /** Columns of a terminal. */
+    public static final int WIDTH = 80;
 
     private final List<String> lines = new ArrayList<>();
 
     /** An empty line. */
-    void gap() {
+    public void gap() {
         lines.add("");
     }
 
     /** A single line, cut to the width. */
-    void line(String text) {
+    public void line(String text) {
         String plain = plain(text);
         lines.add(plain.length() <= WIDTH ? plain : plain.substring(0, WIDTH - 3) + "...");
     }
 
     /** A paragraph, broken between words; lines after the first begin with {@code indent} spaces. */
-    void paragraph(String text, int indent) {
+    public void paragraph(String text, int indent) {
         hang("", text, indent);
     }
 
     /** A label and, from {@code column} on, its value, broken between words. */
-    void row(String label, String value, int column) {
+    public void row(String label, String value, int column) {
         hang(label + " ".repeat(Math.max(1, column - label.length())), value, column);
     }
 
@@ -49,7 +50,8 @@ final class TextLines {
         lines.add(line.toString());
     }
 
-    List<String> lines() {
+    /** All lines so far. */
+    public List<String> lines() {
         return List.copyOf(lines);
     }
 

@@ -1,0 +1,87 @@
+package runthrough.cli;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import runthrough.report.validation.CheckFolder;
+import runthrough.report.validation.CheckFolderException;
+import runthrough.report.validation.ValidationReport;
+
+/** Makes the page that shows how the program's numbers were checked, for those who have its sources. */
+@Command(
+        name = "validation",
+        description =
+                "Shows how the numbers of this program were checked against the outside world: makes a page of what its "
+                        + "tests recorded, and prints the same as text. For those who build it: the tests write the records.",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:done, and all checks agree",
+            ExitCode.INTERNAL_ERROR_MEANS,
+            "2:no records, or the page cannot be written; nothing was written",
+            ExitCode.CHECK_FAILED_MEANS
+        },
+        footerHeading = "%nExamples:%n",
+        footer = {"  mvn verify && runthrough validation", "  runthrough validation --out /somewhere/else.html"})
+final class ValidationCommand implements Callable<Integer> {
+    private final Surroundings surroundings;
+
+    @Option(
+            names = "--from",
+            paramLabel = "FOLDER",
+            defaultValue = "target/checks",
+            description = "Where the tests left their records; ${DEFAULT-VALUE} by default.")
+    private Path from;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            defaultValue = "reports/validation.html",
+            description = "The page; ${DEFAULT-VALUE} by default.")
+    private Path out;
+
+    ValidationCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() {
+        ValidationReport report = read();
+        write(report.html());
+        surroundings.out().print(report.text());
+        surroundings.out().println("\nPage: " + out);
+        return report.passed() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
+    }
+
+    private ValidationReport read() {
+        try {
+            return new ValidationReport(new CheckFolder(surroundings.path(from)).read());
+        } catch (CheckFolderException e) {
+            throw new BadInputException(String.valueOf(e.getMessage()));
+        }
+    }
+
+    /** In place of an earlier page only when it is whole. */
+    private void write(String html) {
+        Path page = surroundings.path(out).toAbsolutePath().normalize();
+        if (Files.isDirectory(page)) {
+            throw refused("it is a folder");
+        }
+        Path unfinished = Path.of(page + ".part");
+        try {
+            Files.createDirectories(page.resolve("..").normalize());
+            Files.writeString(unfinished, html);
+            Files.move(unfinished, page, StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException e) {
+            throw refused(e instanceof AccessDeniedException ? "no permission" : String.valueOf(e.getMessage()));
+        }
+    }
+
+    private BadInputException refused(String why) {
+        return new BadInputException(out + " cannot be written: " + why + ". Name another file with --out.");
+    }
+}
