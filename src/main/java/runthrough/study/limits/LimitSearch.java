@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import runthrough.plant.Line;
 import runthrough.study.Evaluation;
 import runthrough.study.Verdict;
@@ -43,7 +42,7 @@ final class LimitSearch {
         Scale scale = new Scale(driven.what().harder(), driven.from(), driven.to(), precision, driven.reference());
         double guess = neighbour.map(Neighbour::value).orElse(driven.present());
         Crossing crossing = new TargetSearch(this::attempt, target, scale).from(Guess.about(guess));
-        Optional<Verdict.Causes> beyond = beyond(crossing.missed());
+        Optional<Verdict.Causes> beyond = beyond(crossing);
         return new LineLimit(
                 driven.what(),
                 driven.present(),
@@ -59,14 +58,22 @@ final class LimitSearch {
                 value, v -> variants.attempt(driven.variant().apply(v)));
     }
 
-    private Optional<Verdict.Causes> beyond(OptionalDouble missed) {
-        return missed.isPresent() ? attempt(missed.getAsDouble()).map(Evaluation::causes) : Optional.empty();
+    /** What failures are laid to just beyond the limit; where the target is missed throughout, in the line as it is. */
+    private Optional<Verdict.Causes> beyond(Crossing crossing) {
+        return switch (crossing.found()) {
+            case CROSSED -> attempt(crossing.missed().orElseThrow()).map(Evaluation::causes);
+            case MISSED_THROUGHOUT -> attempt(driven.present()).map(Evaluation::causes);
+            case MET_THROUGHOUT -> Optional.empty();
+        };
     }
 
     private List<LineLimit.Difference> differences(
             Crossing crossing, Optional<Neighbour> neighbour, Optional<Verdict.Causes> beyond) {
-        if (crossing.value().isEmpty() || neighbour.isEmpty()) {
+        if (neighbour.isEmpty()) {
             return List.of();
+        }
+        if (crossing.value().isEmpty()) {
+            return Differences.of(driven.line(), target, neighbour.get(), beyond);
         }
         double value = crossing.value().getAsDouble();
         double distance = Math.abs(value - neighbour.get().value());

@@ -17,9 +17,9 @@ import runthrough.study.search.Crossing;
  * @param crossing the limit, in the unit of {@link What}
  * @param neighbour what the closed forms say; empty where they know no limit within the range searched
  * @param differences why the two are not the same, the weightiest first; empty when they agree within the precision of the
- *     search, or where one of them is missing
- * @param beyond what the coil changes that did not run through just beyond the limit are laid to; empty when the target is met
- *     throughout, or where the line's own check refuses what lies beyond
+ *     search, or where the closed forms know no limit
+ * @param beyond what the coil changes that did not run through are laid to, just beyond the limit, or in the line as it is where
+ *     the target is missed throughout; empty when it is met throughout, or where the line's own check refuses what lies beyond
  */
 public record LineLimit(
         What what,

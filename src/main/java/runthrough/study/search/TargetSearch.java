@@ -22,6 +22,12 @@ public final class TargetSearch {
     /** A first step, relative, from a guess that may be some way off. */
     private static final double FAR = 0.02;
 
+    /** The same from a guess that is likely to be right, as a part of the precision: just enough to tell. */
+    private static final double NEAR = 0.9;
+
+    /** The same from the value that is the best guess, on the way to the ends of its interval. */
+    private static final double BESIDE = 4;
+
     private final Scale scale;
     private final Trials trials;
 
@@ -52,14 +58,14 @@ public final class TargetSearch {
 
     /** Searches, beginning at {@code guess}. */
     public Crossing from(Guess guess) {
-        double step = guess.isNear() ? 0.9 * scale.precision() : FAR;
-        settle(Question.SEEN, guess.value(), step);
-        OptionalDouble value = trials.hardestGood(Question.SEEN);
-        double known = value.isPresent() && !guess.isNear() ? scale.ease(value.getAsDouble()) : Double.NaN;
-        double next = guess.isNear() ? step : Math.min(step, 4 * scale.precision());
-        settle(Question.POSSIBLE, Double.isNaN(known) ? guess.possible() : known, next);
+        settle(Question.SEEN, guess.value(), guess.isNear() ? NEAR * scale.precision() : FAR);
+        OptionalDouble value = hardest(Question.SEEN);
+        // By as much as the guess was off, the guesses at the ends are likely to be.
+        double off = value.isPresent() ? value.getAsDouble() - guess.value() : 0;
+        double step = (guess.isNear() ? NEAR : BESIDE) * scale.precision();
+        settle(Question.POSSIBLE, guess.possible() + off, step);
         if (trials.canBeSure()) {
-            settle(Question.SURE, Double.isNaN(known) ? guess.sure() : known, next);
+            settle(Question.SURE, guess.sure() + off, step);
         }
         return crossing(value);
     }
@@ -106,7 +112,7 @@ public final class TargetSearch {
                 scale.harder(),
                 scale.from(),
                 scale.to(),
-                hardest(Question.SEEN),
+                value,
                 hardest(Question.SURE),
                 hardest(Question.POSSIBLE),
                 crossed ? value(trials.easiestBad(Question.SEEN)) : OptionalDouble.empty(),

@@ -17,7 +17,7 @@ public record SizingOptions(double target, double halfWidth, int maxReplications
     public static final double USUAL_HALF_WIDTH = 0.01;
 
     /** So many times the plan's replications are allowed unless told otherwise. */
-    private static final int USUAL_EXTENSION = 20;
+    private static final int USUAL_EXTENSION = 10;
 
     public SizingOptions {
         Share.targetBelowAll(target);
