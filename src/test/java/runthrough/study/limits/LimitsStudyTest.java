@@ -216,6 +216,22 @@ class LimitsStudyTest {
     }
 
     @Test
+    void whereTheMeanWouldDoButTheTargetIsMissed_itSaysWhy() {
+        // 150 m bear 100 s: more than the mean of 90 s, less than the 114 s that 90 % of joints take.
+        Line line = new LineBuilder()
+                .coils(LineBuilder.coil(5000))
+                .capacity(150)
+                .join(Distribution.uniform(60, 120))
+                .build();
+        LineLimit added = limit(limits(brief(line, 50, 10), 0.9), What.JOINT_TIME_ADDED);
+
+        assertThat(added.crossing().found()).isEqualTo(Found.MISSED_THROUGHOUT);
+        assertThat(added.neighbour().orElseThrow().value()).isCloseTo(10, within(1e-6));
+        assertThat(added.differences()).containsExactly(Difference.CHANCE, Difference.TARGET);
+        assertThat(added.beyond().orElseThrow().capacity()).isPositive();
+    }
+
+    @Test
     void coilsWithSpeedsAndLengthsOfTheirOwnAreScaledAlike() {
         // The faster coil binds: 200 m / 60 s = 3.333 m/s; entry 5 m/s.
         Supply supply = new Supply.Schedule(List.of(LineBuilder.coilAt(6000, 1.5), LineBuilder.coilAt(3000, 2)));
