@@ -71,12 +71,15 @@ final class SizingRun {
 
     Sizing run() {
         Endurance endurance = Endurance.of(ample, plan.seed(), evaluator);
-        Sizing sizing = endurance.lasts() ? found() : noneEnough(endurance);
+        Optional<Crossing> found = endurance.lasts()
+                ? Optional.of(smallest()).filter(c -> c.value().isPresent())
+                : Optional.empty();
+        Sizing sizing = found.isPresent() ? sizing(Answer.FOUND, found, Optional.empty()) : noneEnough(endurance);
         steps.finish();
         return sizing;
     }
 
-    private Sizing found() {
+    private Crossing smallest() {
         needs.extend(evaluator, plan);
         while (chance && promised() > PROMISE * options.halfWidth() && mayRunMore()) {
             // Intervals narrow with the square root; where there is none yet, twice as many may give one.
@@ -90,7 +93,7 @@ final class SizingRun {
             crossing = search();
             narrowness = narrowness(crossing);
         }
-        return sizing(Answer.FOUND, Optional.of(crossing), Optional.empty());
+        return crossing;
     }
 
     private boolean mayRunMore() {
