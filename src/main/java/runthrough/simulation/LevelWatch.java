@@ -76,9 +76,19 @@ final class LevelWatch {
         }
     }
 
+    /**
+     * Seconds until the level is {@code level} (m) or more. An entry that settles only touches the capacity as it arrives
+     * there: rounding must not take that for a crossing a moment before, so a touch is left to the arrival, which sets the
+     * level exactly.
+     */
     private double timeToReach(double level, double rate, double bend) {
         double rise = level - strip.level;
-        return rise <= tolerance ? 0 : Kinematics.rise(rise, rate, bend);
+        boolean isConstant = rate == 0 && bend == 0;
+        if (rise <= (isConstant ? tolerance : 0)) {
+            return 0;
+        }
+        boolean touches = bend < 0 && -rate * rate / (4 * bend) <= rise + tolerance;
+        return touches ? Kinematics.NEVER : Kinematics.rise(rise, rate, bend);
     }
 
     void perform(Motion motion) {

@@ -217,6 +217,7 @@ final class LineRun {
             ledger.beginTotals(agenda.now());
         }
         released = false;
+        wasMatched = false;
         ledger.changeBegins(
                 agenda.now(),
                 feed.kind(number),
