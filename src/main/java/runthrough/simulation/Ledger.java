@@ -11,6 +11,7 @@ final class Ledger {
     private final double capacity;
     private final double tolerance;
     private final double overfullLevel;
+    private final double brokenLevel;
     private final double spoiltPerStop;
 
     private double begun;
@@ -51,6 +52,8 @@ final class Ledger {
         this.tolerance = tolerance;
         capacity = line.practice().isOneStrip() ? 0 : line.accumulator().capacity();
         overfullLevel = capacity + line.accumulator().overtravelAllowance() + tolerance;
+        // Ten times what counts as a crossing of the stop level: a process that stopped in time is no strip break.
+        brokenLevel = -10 * tolerance;
         spoiltPerStop = line.process().spoiltPerStop();
     }
 
@@ -128,15 +131,24 @@ final class Ledger {
         lowest = Math.min(lowest, strip.lowest);
         highest = Math.max(highest, strip.highest);
         book.level(strip.lowest);
-        if (strip.highest > overfullLevel && !isOverfull) {
+        double over = strip.level - overfullLevel;
+        if (passes(isOverfull, strip.lowest - overfullLevel, strip.highest - overfullLevel, over)) {
             overfull++;
         }
-        isOverfull = strip.level > overfullLevel;
-        // Ten times what counts as a crossing of the stop level: a process that stopped in time is no strip break.
-        if (strip.lowest < -10 * tolerance && !isBroken) {
+        isOverfull = over > 0;
+        double under = brokenLevel - strip.level;
+        if (passes(isBroken, brokenLevel - strip.highest, brokenLevel - strip.lowest, under)) {
             stripBreaks++;
         }
-        isBroken = strip.level < -10 * tolerance;
+        isBroken = under > 0;
+    }
+
+    /**
+     * Whether the level has just passed a bound outwards: from within it, or having come back within it between two events.
+     * Its least, most and last distance beyond the bound are negative within.
+     */
+    private static boolean passes(boolean wasBeyond, double least, double most, double last) {
+        return wasBeyond ? least <= 0 && last > 0 : most > 0;
     }
 
     /** The coil being processed weighs {@code kilogramsPerMetre} from here on. */
