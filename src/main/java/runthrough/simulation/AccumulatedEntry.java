@@ -285,7 +285,8 @@ final class AccumulatedEntry implements EntrySection {
 
     @Override
     public boolean isBlocked() {
-        return mode == Mode.MATCHED && strip.entrySpeed == 0 && strip.entryAcceleration == 0;
+        boolean free = mode != Mode.RUNNING_OUT && mode != Mode.STANDING;
+        return free && strip.entrySpeed == 0 && strip.entryAcceleration == 0;
     }
 
     @Override

@@ -82,7 +82,8 @@ final class AccountReferee {
             starved += time;
         }
         if (!oneStrip
-                && point.entryState() == EntryState.MATCHED
+                && point.entryState() != EntryState.RUNNING_OUT
+                && point.entryState() != EntryState.STANDING
                 && point.entrySpeed() == 0
                 && point.entryAcceleration() == 0) {
             blocked += time;
