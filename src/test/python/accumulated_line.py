@@ -47,6 +47,11 @@ class AccumulatedLine(Line):
         self.joint_released = True
         self.restarting = False
 
+    def to_stop_in(self):
+        """What a coil takes to come to rest in the joiner from the rated speed (m)."""
+        slowing = (self.rated**2 - self.creep_speed**2) / (2 * self.entry_down)
+        return max(0.0, self.creep_length) + slowing
+
     # ---- levels
 
     def stop_level(self, speed):
@@ -146,13 +151,13 @@ class AccumulatedLine(Line):
             self.entry = Entry.HOLDING
 
     def plan_entry(self):
-        if self.entry is Entry.SETTLING and self.v_e == self.v == self.heading:
+        if self.entry is Entry.FOLLOWING and self.v == self.heading and self.level < self.capacity:
+            self.entry = Entry.FILLING
+        self.ramp_entry()
+        if self.entry in (Entry.SETTLING, Entry.FOLLOWING) and self.v_e == self.v == self.heading:
             self.match()
-        if self.entry is Entry.FOLLOWING and self.v == self.heading:
-            if self.level < self.capacity:
-                self.entry = Entry.FILLING
-            else:
-                self.match()
+
+    def ramp_entry(self):
         self.a_e = 0.0
         if self.entry in LINKED:
             self.go_with_process()
@@ -277,7 +282,7 @@ class AccumulatedLine(Line):
 
     def crossings(self):
         """(seconds from now, what happens) in the order in which they are to happen at one instant."""
-        offers = [
+        return [
             *self.ramp_crossings(),
             *self.tail_crossings(),
             *self.own_stop_crossing(),
@@ -286,11 +291,9 @@ class AccumulatedLine(Line):
             *self.full_crossing(),
             *self.starved_crossing(),
             *self.slow_crossing(),
+            *self.recovery_crossings(),
+            *self.uncoiler_crossing(),
         ]
-        span = min((wait for wait, _ in offers), default=inf)
-        offers += self.recovery_crossings(span)
-        offers += self.uncoiler_crossing()
-        return offers
 
     def ramp_crossings(self):
         if self.a != 0:
@@ -369,9 +372,9 @@ class AccumulatedLine(Line):
         self.creeping = self.creep_speed > 0 and self.v_e >= self.creep_speed
         self.entry = Entry.RUNNING_OUT
         self.joint_released = False
-        if self.starved:
+        if self.starved and self.starving_counts:
             self.book.suffers(STOPPED)
-        elif self.slowed:
+        elif self.slowed and self.slowing_counts:
             self.book.suffers(SLOWED)
 
     def full_crossing(self):
@@ -390,21 +393,18 @@ class AccumulatedLine(Line):
         self.exactly = True
 
     def starved_crossing(self):
-        """Only a process that is not coming to rest and not slowing down can run short."""
+        """Only a process that is not coming to rest and not slowing down can run short; a touch is no crossing."""
         if self.heading == 0 or self.a < 0:
             return
-        blur = 1e-10 * max(1.0, self.capacity)
-        down = self.process_down
         _, c1, c2 = self.level_ahead()
-        spare = self.level - self.stop_level(self.v)
-        c1 -= self.v * self.a / down
-        c2 -= self.a * self.a / (2 * down)
-        if spare < 0 and c2 < 0 and 0 <= c1 and spare - c1 * c1 / (4 * c2) < 0:
+        spare = self.level - self.stop_level(self.v) + 1e-10 * max(1.0, self.capacity)
+        c1 -= self.v * self.a / self.process_down
+        c2 -= self.a * self.a / (2 * self.process_down)
+        if spare < 0 <= c1 and c2 < 0 and spare - c1 * c1 / (4 * c2) < 0:
+            # Too low and rising, but not for long enough.
             yield -c1 / (2 * c2), self.starve
-            return
-        wait = first_fall(spare, c1, c2)
-        if wait < inf and (c2 <= 0 or spare - c1 * c1 / (4 * c2) < -blur):
-            yield wait, self.starve
+        else:
+            yield first_fall(spare, c1, c2), self.starve
 
     def starve(self):
         self.begin_starving(counted=True)
@@ -414,16 +414,16 @@ class AccumulatedLine(Line):
             _, c1, c2 = self.level_ahead()
             yield first_fall(self.level - self.slowing["level"], c1, c2), self.begin_slowing
 
-    def recovery_crossings(self, span):
+    def recovery_crossings(self):
         """Resuming full speed, and restarting after a starved stop: from a level on, once the joint is released."""
         if not self.joint_released:
             return
-        margin = 1e-9 * max(1.0, self.capacity)
+        blur = 1e-10 * max(1.0, self.capacity)
         _, c1, c2 = self.level_ahead()
         if self.slowed:
-            yield first_reached((self.level - self.resume_level(), c1, c2), span, margin), self.resume
+            yield first_reached((self.level - self.resume_level(), c1, c2), blur), self.resume
         if self.starved and not self.restarting and self.v == 0:
-            yield first_reached((self.level - self.restart_level(), c1, c2), span, margin), self.restart
+            yield first_reached((self.level - self.restart_level(), c1, c2), blur), self.restart
 
     def resume(self):
         self.slowed = False

@@ -51,8 +51,8 @@ class Book:
         self.work = []
         blur = 1e-10 * max(1.0, capacity)
         self.overfull = Passages(capacity + allowance, blur)
-        # A level below 0 is one above 0 upside down.
-        self.broken = Passages(0.0, blur)
+        # A level below 0 is one above 0 upside down. A process that stopped in time comes to rest within the blur.
+        self.broken = Passages(0.0, 10 * blur)
         self.tracking = False
         self.open_totals(0.0, capacity)
 
@@ -96,13 +96,11 @@ class Book:
     def tail_stopped(self, time):
         self.latest["tailStopped"] = time
 
-    def released(self, time, passes, waiting, old, new):
+    def released(self, time, passes, waiting):
         change = self.latest
         change.update(released=time, passes=passes, waiting=waiting)
         self.totals["jointSeconds"] += time - change["tailStopped"]
         self.totals["waitingSeconds"] += waiting
-        self.scrap(passes * old.tail_crop, old.mass_per_metre)
-        self.scrap(passes * new.head_crop, new.mass_per_metre)
 
     def scrap(self, metres, mass_per_metre):
         self.totals["scrapMetres"] += metres
@@ -137,10 +135,10 @@ class Book:
         self.totals["overfull"] += self.overfull.count(seen)
         self.totals["stripBreaks"] += self.broken.count([-x for x in seen])
 
-    def lost(self, metres, rated):
+    def lost(self, metres, rated, by_a_change):
         self.totals["lostMetres"] += metres
         self.totals["lostTime"] += metres / rated
-        if self.latest:
+        if by_a_change:
             self.latest["lostMetres"] += metres
 
     def add(self, name, amount):

@@ -50,6 +50,8 @@ class CoilChangeWork:
             self.prepared = coil
             self.busy = False
             self.tell()
+            # A joint that waited for this coil goes on before the next coil is begun.
+            yield self.env.timeout(0)
 
     def may_prepare(self, coil):
         if coil - self.uncoilers > self.tail_left:
@@ -85,15 +87,24 @@ class CoilChangeWork:
         passes = 1
         if self.rethreads:
             yield from self.rethread(change)
+            self.scrap_crops(change)
         else:
             yield from self.do("join", change, 1)
+            self.scrap_crops(change)
             while self.rejected(change, passes):
                 passes += 1
                 for part in ("prepare", "tail", "join"):
                     yield from self.do(part, change, passes)
+                self.scrap_crops(change)
         self.standing = False
         release(passes, waiting)
         self.leave()
+
+    def scrap_crops(self, change):
+        """Each pass, good or not, costs the old coil's tail crop and the next coil's head crop."""
+        old, new = self.coils[change], self.coils[change + 1]
+        self.book.scrap(old.tail_crop, old.mass_per_metre)
+        self.book.scrap(new.head_crop, new.mass_per_metre)
 
     def hand_free(self):
         return not (self.alone and self.busy)
@@ -141,7 +152,7 @@ class CoilChangeWork:
         yield from self.spend("join", 0, change, 1, self.luck.draw("rethread"))
 
     def spend(self, part, place, change, made_pass, duration):
-        row = dict(change=change, made_pass=made_pass, list=part, element=place, start=self.env.now, end=float("nan"))
+        row = {"pass": made_pass} | dict(change=change, list=part.upper(), element=place, start=self.env.now, end=float("nan"))
         self.book.work.append(row)
         yield self.env.timeout(duration)
         row["end"] = self.env.now

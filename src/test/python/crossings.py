@@ -38,16 +38,15 @@ def turning_point(c, span):
     return t if 0 < t < span else None
 
 
-def first_reached(c, span, margin):
-    """The earliest t in [0, span] with a value of at least zero, where it then rises above ``margin`` within the span.
+def first_reached(c, blur):
+    """The earliest t >= 0 with a value of at least zero.
 
-    What only touches zero at the very end of the span is left to the next span, which begins with the exact value.
+    A parabola that only touches zero within ``blur`` at its top never gets there: what arrives at a level with its last
+    speed spent is set to that level exactly when it arrives, and stays.
     """
-    if c[0] >= 0:
+    c0, c1, c2 = c
+    if c0 >= 0 or (c1 == c2 == 0 and c0 >= -blur):
         return 0.0
-    t = first_rise(*c)
-    if not t <= span:
+    if c2 < 0 and c0 - c1 * c1 / (4 * c2) <= blur:
         return inf
-    turn = turning_point(c, span)
-    highest = value(c, span if turn is None else turn) if span < inf else inf
-    return t if max(highest, value(c, min(span, 1e300))) > margin else inf
+    return first_rise(c0, c1, c2)

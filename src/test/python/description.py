@@ -16,12 +16,12 @@ class Coil:
         kind = kinds[self.kind]
         self.head_crop = kind["head_crop"]
         self.tail_crop = kind["tail_crop"]
-        self.usable = luck.nth("coil length", number) - self.head_crop - self.tail_crop
+        self.usable = luck.nth("coil usable length", number)
+        if not self.usable > 0:
+            raise ValueError(f"coil {number} is no longer than its crops")
         self.width = kind["width"]
         self.mass_per_metre = kind["density"] * kind["width"] * kind["thickness"]
         self.own_speed = kind["process_speed"]
-        if not self.usable > 0:
-            raise ValueError(f"coil {number}: usable length {self.usable} m")
 
 
 class Coils:

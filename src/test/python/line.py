@@ -33,10 +33,11 @@ class Line:
 
         process = case["process"]
         self.line_speed = process["speed"]
-        self.process_path = process["path"]
+        # A new head is threaded through the process section; a joint has yet to reach it.
+        self.process_path = 0.0 if case["practice"] == "rethread" else process["path"]
         self.spoilt_per_stop = process["spoilt_per_stop"]
         self.has_own_stops = process["own_stops"]
-        creep = case["entry"]["creep"]
+        creep = None if case["practice"] == "rethread" else case["entry"]["creep"]
         self.creep_speed = creep["speed"] if creep else 0.0
         self.creep_length = creep["length"] if creep else -inf
         self.uncoiler_path = case["entry"]["uncoiler_path"]
@@ -56,9 +57,15 @@ class Line:
         self.starved = False
         self.slowed = False
         self.losing = False
+        # What begins before the first coil change appears in the totals only.
+        self.starving_counts = self.slowing_counts = self.loss_counts = False
         self.own_stop = False
         self.own_stop_timed = False
         self.until_own_stop = luck.draw("own running time") if self.has_own_stops else inf
+
+        needed = self.to_stop_in()
+        if self.remaining < needed:
+            raise ValueError(f"coil 1 has {self.remaining} m, and stopping takes {needed} m")
 
         self.work = CoilChangeWork(env, case, self.coils, luck, self.book)
         self.motion = env.process(self.moving())
@@ -136,21 +143,23 @@ class Line:
     # ---- what is lost
 
     def begin_starving(self, counted):
-        self.starved = True
-        self.losing = True
+        self.starved = self.losing = True
+        self.starving_counts = bool(self.book.changes)
+        self.loss_counts = self.loss_counts or self.starving_counts
         if counted:
             self.book.starved_stop()
         self.book.suffers(STOPPED)
 
     def begin_slowing(self):
-        self.slowed = True
-        self.losing = True
+        self.slowed = self.losing = True
+        self.slowing_counts = bool(self.book.changes)
+        self.loss_counts = self.loss_counts or self.slowing_counts
         self.book.add("slowings", 1)
         self.book.suffers(SLOWED)
 
     def stop_losing_at_speed(self):
         if self.losing and not self.starved and not self.slowed and self.v >= self.rated:
-            self.losing = False
+            self.losing = self.loss_counts = False
 
     def came_to_rest(self):
         if self.spoilt_per_stop > 0:
@@ -164,7 +173,7 @@ class Line:
         self.book.add("processedKilograms", metres * self.in_process.mass_per_metre)
         self.book.add("ratedMetres", self.rated * dt)
         if self.losing and not self.own_stop:
-            self.book.lost(area_above_zero(self.rated - self.v, -self.a, dt), self.rated)
+            self.book.lost(area_above_zero(self.rated - self.v, -self.a, dt), self.rated, self.loss_counts)
         if self.own_stop:
             self.book.add("ownStopSeconds", dt)
         elif self.starved and self.v == 0 and self.a == 0:
@@ -211,7 +220,7 @@ class Line:
         old = self.coils[self.running]
         self.running += 1
         new = self.coils[self.running]
-        self.book.released(self.env.now, passes, waiting, old, new)
+        self.book.released(self.env.now, passes, waiting)
         self.remaining = new.usable - (passes - 1) * (old.tail_crop + new.head_crop)
         if not self.remaining > 0:
             raise ValueError(f"coil {self.running}: usable length {self.remaining} m after {passes} passes")

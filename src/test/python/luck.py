@@ -9,8 +9,10 @@ class Luck:
     def __init__(self, path):
         self.values = {}
         with open(path, newline="", encoding="utf-8") as file:
-            for row in csv.DictReader(file):
-                self.values.setdefault(row["source"], []).append(float(row["value"]))
+            rows = csv.reader(file)
+            next(rows)
+            for source, _, value in rows:
+                self.values.setdefault(source, []).append(float(value))
         self.used = dict.fromkeys(self.values, 0)
 
     def draw(self, source):

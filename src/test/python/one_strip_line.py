@@ -18,8 +18,6 @@ class OneStripLine(Line):
             self.down = min(self.down, or_infinite(entry["deceleration"]))
         self.entry_top_speed = entry["top_speed"]
         super().__init__(env, case, luck)
-        if self.rethreads:
-            self.creep_speed, self.creep_length = 0.0, -inf
         self.changing = False  # from the start of the coil change until the joint is released
         self.last_ramp = False  # to rest with the tail in its place
         self.standing = False
@@ -28,6 +26,10 @@ class OneStripLine(Line):
     def rated_speed(self, coil):
         rated = super().rated_speed(coil)
         return rated if self.rethreads else min(rated, self.entry_top_speed)
+
+    def to_stop_in(self):
+        """What a coil takes to come to rest from the rated speed (m)."""
+        return max(0.0, self.creep_length) + (self.rated**2 - self.creep_speed**2) / (2 * self.down)
 
     # ---- planning
 

@@ -1,0 +1,115 @@
+package runthrough.crosscheck;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import runthrough.simulation.Replication;
+import runthrough.simulation.WorkRecord;
+
+/** Where the results of the two engines for one case differ; empty when they agree. */
+final class Disagreement {
+    /** Relative to the value, or absolute for values below 1: room for rounding, none for another rule. */
+    private static final double TOLERANCE = 1e-6;
+
+    private final List<String> found = new ArrayList<>();
+
+    private Disagreement() {}
+
+    static List<String> between(Replication ours, JsonNode theirs) {
+        Disagreement disagreement = new Disagreement();
+        disagreement.rows("change", ours.changes(), theirs.path("changes"));
+        disagreement.work(ours.work(), theirs.path("work"));
+        disagreement.row("totals", ours.totals(), theirs.path("totals"));
+        double balance = theirs.path("balance").doubleValue();
+        if (!(Math.abs(balance) <= TOLERANCE)) {
+            disagreement.found.add("the second engine lost " + balance + " m of strip");
+        }
+        return disagreement.found;
+    }
+
+    private void rows(String what, List<? extends Record> ours, JsonNode theirs) {
+        if (ours.size() != theirs.size()) {
+            found.add(what + "s: " + ours.size() + " here, " + theirs.size() + " there");
+        }
+        for (int i = 0; i < Math.min(ours.size(), theirs.size()); i++) {
+            row(what + " " + (i + 1), ours.get(i), theirs.get(i));
+        }
+    }
+
+    private void row(String what, Record ours, JsonNode theirs) {
+        for (RecordComponent component : ours.getClass().getRecordComponents()) {
+            compare(what + ", " + component.getName(), valueOf(component, ours), theirs.path(component.getName()));
+        }
+    }
+
+    private static Object valueOf(RecordComponent component, Record row) {
+        try {
+            component.getAccessor().setAccessible(true);
+            return component.getAccessor().invoke(row);
+        } catch (ReflectiveOperationException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+
+    private void compare(String what, Object ours, JsonNode theirs) {
+        if (theirs.isMissingNode()) {
+            found.add(what + ": missing there");
+        } else if (ours instanceof Number number) {
+            number(what, number.doubleValue(), theirs.doubleValue());
+        } else if (!ours.toString().equals(theirs.textValue())) {
+            found.add(what + ": " + ours + " here, " + theirs.textValue() + " there");
+        }
+    }
+
+    private void number(String what, double ours, double theirs) {
+        boolean agree = Double.isNaN(ours)
+                ? Double.isNaN(theirs)
+                : Math.abs(ours - theirs) <= TOLERANCE * Math.max(1, Math.abs(ours));
+        if (!agree) {
+            found.add(what + ": " + ours + " here, " + theirs + " there");
+        }
+    }
+
+    /**
+     * Every element that ended; those that begin at one instant may be listed either way round, and whether one under way
+     * at the end of the run is listed says nothing about the line.
+     */
+    private void work(List<WorkRecord> ours, JsonNode theirs) {
+        Map<String, WorkRecord> here = new TreeMap<>();
+        ours.stream().filter(work -> !Double.isNaN(work.end())).forEach(work -> here.put(key(work), work));
+        Map<String, JsonNode> there = new TreeMap<>();
+        for (JsonNode work : theirs) {
+            if (!Double.isNaN(work.path("end").doubleValue())) {
+                there.put(key(work), work);
+            }
+        }
+        if (!here.keySet().equals(there.keySet())) {
+            found.add("work elements: " + here.keySet() + " here, " + there.keySet() + " there");
+        }
+        here.forEach((key, work) -> {
+            if (there.containsKey(key)) {
+                row(key, work, there.get(key));
+            }
+        });
+    }
+
+    private static String key(WorkRecord work) {
+        return key(work.change(), work.pass(), work.list().name(), work.element());
+    }
+
+    private static String key(JsonNode work) {
+        return key(
+                work.path("change").intValue(),
+                work.path("pass").intValue(),
+                work.path("list").textValue(),
+                work.path("element").intValue());
+    }
+
+    private static String key(int change, int pass, String list, int element) {
+        return String.format(Locale.ROOT, "change %d, pass %d, %s %d", change, pass, list, element + 1);
+    }
+}
