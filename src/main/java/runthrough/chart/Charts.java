@@ -3,7 +3,7 @@ package runthrough.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import runthrough.handcalc.HandCalculation;
+import runthrough.handcalc.ClosedForms;
 import runthrough.plant.Line;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.ChangeRecord;
@@ -30,7 +30,7 @@ public final class Charts {
             charts.add(LevelChart.of(setting, first));
             charts.add(CloseUpChart.of(setting, first));
         }
-        charts.add(JointTimeChart.of(setting, result.pooled().jointTime(), longestJoint(line)));
+        charts.add(JointTimeChart.of(setting, result.pooled().jointTime(), longestJoint(setting)));
         result.pooled().margin().ifPresent(margins -> charts.add(MarginChart.of(setting, margins)));
         if (setting.stores() && !changes.isEmpty()) {
             charts.add(DrawnChart.of(setting, changes));
@@ -39,12 +39,17 @@ public final class Charts {
         return List.copyOf(charts);
     }
 
-    /** The longest joint time (s) that a full accumulator bears, by the hand calculation. */
-    private static OptionalDouble longestJoint(Line line) {
-        return HandCalculation.of(line)
-                .storage()
-                .map(storage -> OptionalDouble.of(storage.jointTime().given()))
-                .orElseGet(OptionalDouble::empty);
+    /**
+     * The longest joint time (s) that a full accumulator bears, by the hand calculation; with coils of different speeds the
+     * shortest of theirs.
+     */
+    private static OptionalDouble longestJoint(Setting setting) {
+        return setting.stores()
+                ? setting.line().coils().stream()
+                        .mapToDouble(
+                                coil -> ClosedForms.of(setting.line(), coil).longestJoint())
+                        .min()
+                : OptionalDouble.empty();
     }
 
     static Setting setting(Line line, UnitSystem system, int replications) {

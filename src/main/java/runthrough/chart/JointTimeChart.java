@@ -3,6 +3,7 @@ package runthrough.chart;
 import java.util.OptionalDouble;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.plot.XYPlot;
+import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.quantity.Unit;
 import runthrough.study.statistics.Sample;
@@ -31,7 +32,7 @@ final class JointTimeChart {
     /**
      * The chart of the joint times of all replications.
      *
-     * @param longest joint time (s) that a full accumulator bridges at rated speed, where there is an accumulator
+     * @param longest joint time (s) that a full accumulator bridges at the fastest rated speed, where there is an accumulator
      */
     static Chart of(Setting setting, Sample times, OptionalDouble longest) {
         return new JointTimeChart(setting, times, longest).chart();
@@ -66,7 +67,7 @@ final class JointTimeChart {
         }
         longest.ifPresent(limit -> {
             if (limit > 0 && limit <= FAR * times.percentile(1)) {
-                String name = "longest that a full accumulator bridges: " + text(limit);
+                String name = "longest that a full accumulator bridges" + atWhat() + ": " + text(limit);
                 distribution.mark(clock.fromSi(limit), name, Palette.LIMIT, Palette.BOLD);
             }
         });
@@ -93,7 +94,13 @@ final class JointTimeChart {
         String which = longer == 0
                 ? "none takes"
                 : longer == 1 ? "all take" : setting.units().share(longer) + " take";
-        return "; a full accumulator bridges " + text(limit) + ", and " + which + " longer";
+        return "; a full accumulator bridges " + text(limit) + atWhat() + ", and " + which + " longer";
+    }
+
+    /** Coils with speeds of their own do not all leave the same time. */
+    private String atWhat() {
+        Line line = setting.line();
+        return line.slowestRatedSpeed() < line.fastestRatedSpeed() ? " at the fastest process speed" : "";
     }
 
     private boolean varies() {

@@ -6,13 +6,12 @@ enum Colour {
     ALWAYS,
     NEVER;
 
-    Paint in(Surroundings surroundings) {
-        return new Paint(
-                switch (this) {
-                    case AUTO -> surroundings.suitsColour();
-                    case ALWAYS -> true;
-                    case NEVER -> false;
-                });
+    boolean isOnIn(Surroundings surroundings) {
+        return switch (this) {
+            case AUTO -> surroundings.suitsColour();
+            case ALWAYS -> true;
+            case NEVER -> false;
+        };
     }
 
     /** Reads one of the three words. */

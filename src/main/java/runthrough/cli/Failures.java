@@ -1,11 +1,8 @@
 package runthrough.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileSystemException;
 import java.util.concurrent.CancellationException;
+import runthrough.report.ReportFolderException;
 import runthrough.study.StudyException;
 
 /**
@@ -22,34 +19,15 @@ record Failures(PrintWriter err, boolean debug) {
             bad.lines().forEach(err::println);
             return ExitCode.BAD_INPUT;
         }
-        if (failure instanceof StudyException) {
+        if (failure instanceof StudyException || failure instanceof ReportFolderException) {
             err.println(failure.getMessage());
             return ExitCode.BAD_INPUT;
-        }
-        if (failure instanceof IOException io) {
-            err.println(describe(io));
-            return ExitCode.BAD_INPUT;
-        }
-        if (failure instanceof UncheckedIOException unchecked && unchecked.getCause() != null) {
-            return tell(unchecked.getCause());
         }
         if (failure instanceof CancellationException) {
             err.println("given up; nothing was written");
             return ExitCode.GIVEN_UP;
         }
         return tellOfOurOwn(failure);
-    }
-
-    /** An error of the system in words; its own text is often no more than the file's name. */
-    static String describe(IOException failure) {
-        if (failure instanceof FileSystemException file && file.getFile() != null) {
-            String reason = failure instanceof AccessDeniedException
-                    ? "permission denied"
-                    : file.getReason() == null ? failure.getClass().getSimpleName() : file.getReason();
-            return file.getFile() + ": cannot be written (" + reason + ")."
-                    + " Give another folder, or make room or get permission there.";
-        }
-        return "cannot be written (" + failure.getMessage() + "). Make room on the disk, or give another folder.";
     }
 
     private int tellOfOurOwn(Throwable failure) {

@@ -3,11 +3,13 @@ package runthrough.cli;
 import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.Map;
+import java.util.function.LongSupplier;
 import me.tongfei.progressbar.DelegatingProgressBarConsumer;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
 import org.jspecify.annotations.Nullable;
+import runthrough.simulation.Replication;
 import runthrough.study.StudyListener;
 
 /**
@@ -18,13 +20,24 @@ final class Progress implements StudyListener, AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(1);
     private static final int USUAL_WIDTH = 80;
 
+    private final StudyListener listener;
     private final PrintWriter err;
     private final int width;
     private final boolean isWanted;
-    private final long start = System.nanoTime();
+    private final LongSupplier clock;
+    private final long start;
     private @Nullable ProgressBar bar;
 
-    Progress(Surroundings surroundings) {
+    /** The bar for a study that {@code listener} sees go on, too. */
+    Progress(Surroundings surroundings, StudyListener listener) {
+        this(surroundings, listener, System::nanoTime);
+    }
+
+    /** The same with a clock (ns) of the caller's. */
+    Progress(Surroundings surroundings, StudyListener listener, LongSupplier clock) {
+        this.clock = clock;
+        this.start = clock.getAsLong();
+        this.listener = listener;
         err = surroundings.err();
         isWanted = surroundings.terminal();
         width = width(surroundings.environment());
@@ -36,11 +49,22 @@ final class Progress implements StudyListener, AutoCloseable {
     }
 
     @Override
+    public void replication(Replication replication) {
+        listener.replication(replication);
+    }
+
+    @Override
+    public boolean cancelled() {
+        return listener.cancelled();
+    }
+
+    @Override
     public void progress(int done, int total) {
+        listener.progress(done, total);
         if (!isWanted) {
             return;
         }
-        Duration elapsed = Duration.ofNanos(System.nanoTime() - start);
+        Duration elapsed = Duration.ofNanos(clock.getAsLong() - start);
         if (bar == null && elapsed.compareTo(PATIENCE) >= 0 && done < total) {
             bar = bar(done, total, elapsed);
         }

@@ -1,21 +1,28 @@
 package runthrough.cli;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import runthrough.report.JsonReport;
+import runthrough.report.Provenance;
+import runthrough.report.ReportFolder;
+import runthrough.report.RunThroughResult;
+import runthrough.report.TerminalReport;
 import runthrough.study.Answer;
 import runthrough.study.RunThroughStudy;
+import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
-import runthrough.study.StudyResult;
 
 /** The main job: simulates a scenario and says whether the line runs through its coil changes. */
 @Command(
         name = "run",
-        description = "Simulates a scenario and says whether the line runs through its coil changes.",
+        description = "Simulates a scenario, says whether the line runs through its coil changes, and writes a report.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             ExitCode.DONE_MEANS,
@@ -26,7 +33,8 @@ import runthrough.study.StudyResult;
         footerHeading = "%nExamples:%n",
         footer = {
             "  runthrough run my-line.yaml",
-            "  runthrough run my-line.yaml --replications 200 --results-in us",
+            "  runthrough run my-line.yaml --replications 200 --results-in us --out today",
+            "  runthrough run my-line.yaml --json --no-report > verdict.json",
             "  runthrough run my-line.yaml --require-target || echo not good enough"
         })
 final class RunCommand implements Callable<Integer> {
@@ -35,8 +43,20 @@ final class RunCommand implements Callable<Integer> {
     @Parameters(paramLabel = "SCENARIO", description = "The scenario file.")
     private Path scenario;
 
+    @Option(
+            names = "--json",
+            description =
+                    "Print the answer as JSON, and nothing else, to standard output. Its shape: runthrough schema verdict.")
+    private boolean json;
+
+    @ArgGroup
+    private @Nullable ReportPlace report;
+
     @Option(names = "--require-target", description = "Exit with 3 when the target is not met, or not decided.")
     private boolean requireTarget;
+
+    @Option(names = "--date", paramLabel = "TEXT", description = "A date to print in the report; none by default.")
+    private @Nullable String date;
 
     @Option(
             names = "--threads",
@@ -64,18 +84,51 @@ final class RunCommand implements Callable<Integer> {
     public Integer call() {
         Scenario asked = Scenario.read(surroundings.path(scenario)).with(overrides);
         asked.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
-        StudyResult result = study(asked);
-        new VerdictScreen(result, colour.in(surroundings)).lines().forEach(surroundings.out()::println);
-        boolean isMet = result.verdict().answer() == Answer.MEETS;
+        ReportPlace place = report == null ? new ReportPlace() : report;
+        Optional<Path> folder = place.folder(scenario);
+        RunThroughResult result = folder.isPresent() ? runInto(surroundings.path(folder.get()), asked) : run(asked);
+        print(result, folder);
+        boolean isMet = result.study().verdict().answer() == Answer.MEETS;
         return requireTarget && !isMet ? ExitCode.TARGET_NOT_MET : ExitCode.DONE;
     }
 
-    private StudyResult study(Scenario asked) {
-        StudyOptions plain = StudyOptions.plain();
-        StudyOptions options = threads == null ? plain : plain.withThreads(Math.toIntExact(threads));
-        try (Progress progress = new Progress(surroundings)) {
-            return new RunThroughStudy(asked.brief()).run(options, progress);
+    private RunThroughResult runInto(Path folder, Scenario asked) {
+        try (ReportFolder files = ReportFolder.open(folder, asked.brief())) {
+            RunThroughResult result = run(asked, StudyOptions.forReport(), files.listener());
+            files.complete(result);
+            return result;
         }
+    }
+
+    private RunThroughResult run(Scenario asked) {
+        return run(asked, StudyOptions.plain(), StudyListener.NONE);
+    }
+
+    private RunThroughResult run(Scenario asked, StudyOptions options, StudyListener listener) {
+        try (Progress progress = new Progress(surroundings, listener)) {
+            StudyOptions chosen = threads == null ? options : options.withThreads(Math.toIntExact(threads));
+            return RunThroughResult.of(
+                    new RunThroughStudy(asked.brief()).run(chosen, progress),
+                    asked.warnings(),
+                    new Provenance(ProgramVersion.text(), Optional.of(asked.fingerprint()), Optional.ofNullable(date)));
+        }
+    }
+
+    private void print(RunThroughResult result, Optional<Path> folder) {
+        if (json) {
+            surroundings.out().print(ascii(JsonReport.render(result)));
+        } else {
+            surroundings.out().print(TerminalReport.render(result, colour.isOnIn(surroundings)));
+            folder.ifPresent(path -> surroundings.out().println("\nReport: " + path.resolve(ReportFolder.HTML)));
+        }
+        surroundings.out().flush();
+    }
+
+    /** JSON that no encoding of a terminal or pipe can spoil. */
+    private static String ascii(String text) {
+        StringBuilder ascii = new StringBuilder(text.length());
+        text.chars().forEach(c -> ascii.append(c < 0x7F ? Character.toString(c) : String.format("\\u%04X", c)));
+        return ascii.toString();
     }
 
     static final class Threads extends WholeNumber {

@@ -1,7 +1,12 @@
 package runthrough.cli;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Stream;
 import runthrough.plant.Brief;
@@ -15,8 +20,9 @@ import runthrough.scenario.source.Problem;
  * A scenario that can be run, and what to warn of.
  *
  * @param warnings one line each
+ * @param fingerprint SHA-256 of the file's bytes, in hexadecimal
  */
-record Scenario(Brief brief, List<String> warnings) {
+record Scenario(Brief brief, List<String> warnings, String fingerprint) {
 
     Scenario {
         warnings = List.copyOf(warnings);
@@ -30,7 +36,7 @@ record Scenario(Brief brief, List<String> warnings) {
     static Scenario read(Path file) {
         ScenarioReading reading = ScenarioReader.read(file);
         if (reading instanceof ScenarioReading.Accepted accepted) {
-            return new Scenario(accepted.brief(), texts(accepted.warnings()).toList());
+            return new Scenario(accepted.brief(), texts(accepted.warnings()).toList(), fingerprint(file));
         }
         ScenarioReading.Refused refused = (ScenarioReading.Refused) reading;
         List<String> lines = new ArrayList<>(texts(refused.problems()).toList());
@@ -39,6 +45,17 @@ record Scenario(Brief brief, List<String> warnings) {
         }
         texts(refused.warnings()).map(Scenario::asWarning).forEach(lines::add);
         throw new BadInputException(lines);
+    }
+
+    private static String fingerprint(Path file) {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));
+            return HexFormat.of().formatHex(digest);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has it", e);
+        } catch (IOException e) {
+            throw new BadInputException(file + ": cannot be read (" + e.getMessage() + "). Check the disk.");
+        }
     }
 
     private static Stream<String> texts(List<Problem> problems) {
@@ -73,7 +90,8 @@ record Scenario(Brief brief, List<String> warnings) {
         return new Scenario(
                 shown,
                 Stream.concat(warnings.stream(), found.stream().map(Scenario::onCommandLine))
-                        .toList());
+                        .toList(),
+                fingerprint);
     }
 
     private static String onCommandLine(Finding finding) {

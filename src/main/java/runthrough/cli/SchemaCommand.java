@@ -1,23 +1,42 @@
 package runthrough.cli;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import runthrough.report.JsonReport;
 import runthrough.scenario.ScenarioSchema;
 
-/** Prints the JSON Schema of scenarios. */
+/** Prints the JSON Schema of what goes in or comes out. */
 @Command(
         name = "schema",
-        description = "Prints the JSON Schema of scenarios, with which editors complete and check them.",
+        description = "Prints the JSON Schema of scenarios, with which editors complete and check them; or that of the "
+                + "answer that run gives as JSON, with the meaning and unit of every member.",
         exitCodeListHeading = "%nExit codes:%n",
-        exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS},
+        exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, "2:there is no such schema"},
         footerHeading = "%nExamples:%n",
         footer = {
             "  runthrough schema > scenario.schema.json",
             "  and begin each scenario beside it with:",
-            "  # yaml-language-server: $schema=scenario.schema.json"
+            "  # yaml-language-server: $schema=scenario.schema.json",
+            "  runthrough schema verdict"
         })
 final class SchemaCommand implements Callable<Integer> {
+    private static final String VERDICT_SCHEMA = "verdict-1.schema.json";
+
     private final Surroundings surroundings;
+
+    @Parameters(
+            paramLabel = "OF",
+            arity = "0..1",
+            converter = Documents.class,
+            completionCandidates = Documents.class,
+            description = "scenario or verdict; by default scenario.")
+    private Document document = Document.SCENARIO;
 
     SchemaCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -25,8 +44,28 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        surroundings.out().print(ScenarioSchema.text());
+        surroundings.out().print(document == Document.SCENARIO ? ScenarioSchema.text() : verdict());
         surroundings.out().flush();
         return ExitCode.DONE;
+    }
+
+    private static String verdict() {
+        try (InputStream text = Objects.requireNonNull(JsonReport.class.getResourceAsStream(VERDICT_SCHEMA))) {
+            return new String(text.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(VERDICT_SCHEMA + " of the program itself", e);
+        }
+    }
+
+    /** What has a schema. */
+    enum Document {
+        SCENARIO,
+        VERDICT
+    }
+
+    static final class Documents extends Choice<Document> {
+        Documents() {
+            or("scenario", Document.SCENARIO).or("verdict", Document.VERDICT);
+        }
     }
 }

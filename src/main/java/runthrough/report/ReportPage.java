@@ -90,4 +90,9 @@ public record ReportPage(
 
     /** What the account of the method says of this run. */
     public record Method(boolean stores, boolean rethread, boolean chance, boolean several, String basis) {}
+
+    /** A sentence in which no line ends between a number and its unit. */
+    public static String kept(String sentence) {
+        return sentence.replaceAll("(?<=\\d) (?=(%|(m|mm|s|min|h|ft|in|t|kg|lb)\\b))", "\u00a0");
+    }
 }

@@ -121,14 +121,16 @@ final class Texts {
     }
 
     /**
-     * A number with as many decimals as show two digits of half its interval, so that the ends of a narrow interval do not
-     * look the same; to three digits without an interval.
+     * A number with as many decimals as half its interval leaves certain, one or two digits of that being shown, so that the
+     * ends of a narrow interval do not look the same; to three digits without an interval.
      */
     private static String certain(double value, double halfWidth) {
         if (!(halfWidth > 0) || value == 0) {
             return number(value);
         }
-        return Numbers.fixed(value, Math.max(0, 1 - (int) Math.floor(Math.log10(halfWidth))));
+        int power = (int) Math.floor(Math.log10(halfWidth));
+        int digits = halfWidth / Math.pow(10, power) < 3 ? 1 : 0;
+        return Numbers.fixed(value, Math.max(0, digits - power));
     }
 
     private static Unit clock(double seconds) {

@@ -22,11 +22,13 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Brief;
+import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
+import runthrough.plant.Supply;
 import runthrough.plant.WorkElement;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.UnitSystem;
@@ -200,6 +202,26 @@ class ChartsTest {
                 .isEqualTo(
                         "Half of the joints take at most 50 s, 95 % at most 95 s; a full accumulator bridges 80 s, and "
                                 + "19.8 % take longer.");
+    }
+
+    @Test
+    void withCoilsOfDifferentSpeedsTheLimitIsThatOfTheFastest() {
+        // At 0.75 m/s (72 - 2)/0.75 - 0.75 (1/0.8 + 1/0.6 + 1/0.5) = 89.65 s; at 1 m/s 70 - 4.917 = 65.08 s.
+        Coil coil = LINE.coils().get(0);
+        Coil fast = new Coil(
+                "fast", coil.thickness(), coil.width(), coil.density(), coil.size(), 0.4, 0.3, OptionalDouble.of(1));
+        Line mixed = new Line(
+                new Supply.Schedule(List.of(coil, fast)),
+                LINE.entry(),
+                LINE.accumulator(),
+                LINE.process(),
+                LINE.change(),
+                LINE.practice(),
+                LINE.bending());
+        assertThat(chart(study(mixed, UnitSystem.METRIC), "joint-time").reading())
+                .contains("; a full accumulator bridges 65.1 s at the fastest process speed, and ");
+        assertThat(chart(study(LINE, UnitSystem.METRIC), "joint-time").reading())
+                .contains("; a full accumulator bridges 89.6 s, and ");
     }
 
     @Test

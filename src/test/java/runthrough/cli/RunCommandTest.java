@@ -2,11 +2,15 @@ package runthrough.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+/** What {@code run} prints, and with which exit code. */
 class RunCommandTest {
     private static final String ESCAPE = "\u001B[";
 
@@ -20,52 +24,94 @@ class RunCommandTest {
         session = new Session(folder).write("line.yaml", Session.LINE).write("marginal.yaml", Session.MARGINAL);
     }
 
+    private Session.Done done(String... args) {
+        Session.Done done = session.run(args);
+        assertThat(done.code()).as(done.err()).isZero();
+        return done;
+    }
+
+    private static JsonNode tree(String json) throws JsonProcessingException {
+        return JsonMapper.builder().build().readTree(json);
+    }
+
     @Test
     void printsTheVerdictAndTheHandCalculation() {
-        Session.Done done = session.run("run", "line.yaml");
+        Session.Done done = done("run", "line.yaml", "--no-report");
 
-        assertThat(done.code()).isZero();
         // 60 s at 1 m/s: 60 m of 100 m, and 40 s to spare.
         assertThat(done.out())
+                .startsWith("Quick line (invented)\nRUNS THROUGH. ")
                 .contains(
-                        "Quick line (invented)",
-                        "RUNS THROUGH: the target of 95 % is met",
-                        "100 % of coil changes ran through; nothing is left to chance",
-                        "60 coil changes in 3 replications: 60 ran through, 0 stopped",
-                        "To spare     40 m of strip, 40 s of joint")
-                .containsPattern("accumulator capacity +100 m +60 m +40 m");
+                        "60: 60 ran through, 0 slowed, 0 stopped",
+                        "40 m of strip",
+                        "100 m, 60 m needed, 40 m to spare");
         assertThat(done.err()).isEmpty();
+        assertThat(session.files()).containsExactly("line.yaml", "marginal.yaml");
     }
 
     @Test
     void optionsOverrideTheScenario() {
-        Session.Done done =
-                session.run("run", "line.yaml", "--coil-changes", "4", "--replications", "2", "--results-in", "us");
+        Session.Done done = done(
+                "run", "line.yaml", "--no-report", "--coil-changes", "4", "--replications", "2", "--results-in", "us");
 
-        assertThat(done.out())
-                .contains("8 coil changes in 2 replications", "To spare     131.2 ft of strip, 40 s of joint");
+        assertThat(done.out()).contains("8: 8 ran through", "2 x 4 coil changes", "131 ft of strip");
     }
 
     @Test
     void seedDecidesTheLuck() {
-        String seven = session.run("run", "marginal.yaml").out();
+        String seven = done("run", "marginal.yaml", "--no-report").out();
 
-        assertThat(session.run("run", "marginal.yaml", "--seed", "7").out()).isEqualTo(seven);
-        assertThat(session.run("run", "marginal.yaml", "--seed", "8").out()).isNotEqualTo(seven);
+        assertThat(done("run", "marginal.yaml", "--no-report", "--seed", "7").out())
+                .isEqualTo(seven);
+        assertThat(done("run", "marginal.yaml", "--no-report", "--seed", "8").out())
+                .isNotEqualTo(seven);
+    }
+
+    @Test
+    void jsonIsAllThatIsOnStandardOutput_andSi() throws JsonProcessingException {
+        Session.Done done = done("run", "line.yaml", "--json", "--results-in", "us");
+
+        JsonNode answer = tree(done.out());
+        assertThat(answer.at("/answer").textValue()).isEqualTo("meets");
+        assertThat(answer.at("/spare_at_target/strip_m").doubleValue()).isEqualTo(40);
+        assertThat(answer.at("/program").textValue()).startsWith("Runthrough ");
+        assertThat(done.out()).startsWith("{").endsWith("}\n");
+        assertThat(done.err()).isEmpty();
+    }
+
+    @Test
+    void jsonIsReadableWhateverTheEncodingOfTheTerminal() throws JsonProcessingException {
+        session.write("named.yaml", Session.LINE.replace("Quick line", "Snabb linje på Öland"));
+
+        String json = done("run", "named.yaml", "--no-report", "--json").out();
+
+        assertThat(json).isASCII();
+        assertThat(tree(json).at("/scenario/title").textValue()).isEqualTo("Snabb linje på Öland (invented)");
     }
 
     @Test
     void sameBytesForOneThreadAndTwo() {
-        assertThat(session.run("run", "marginal.yaml", "--threads", "1").out())
-                .isEqualTo(session.run("run", "marginal.yaml", "--threads", "2").out());
+        String one = done("run", "marginal.yaml", "--out", "one", "--json", "--threads", "1")
+                .out();
+        String two = done("run", "marginal.yaml", "--out", "two", "--json", "--threads", "2")
+                .out();
+
+        assertThat(one).isEqualTo(two);
+        for (String file : ReportFiles.ALL) {
+            assertThat(folder.resolve("one").resolve(file))
+                    .hasSameBinaryContentAs(folder.resolve("two").resolve(file));
+        }
     }
 
     @Test
     void targetMissedIsExitCode3_onlyWhereAskedFor() {
-        assertThat(session.run("run", "marginal.yaml").code()).isZero();
-        assertThat(session.run("run", "marginal.yaml", "--require-target").code())
+        assertThat(session.run("run", "marginal.yaml", "--no-report").code()).isZero();
+        assertThat(session.run("run", "marginal.yaml", "--no-report", "--require-target")
+                        .code())
                 .isEqualTo(3);
-        assertThat(session.run("run", "line.yaml", "--require-target").code()).isZero();
+        assertThat(session.run("run", "line.yaml", "--no-report", "--require-target")
+                        .code())
+                .isZero();
     }
 
     @Test
@@ -73,33 +119,36 @@ class RunCommandTest {
         // 5 coil changes that all run through leave down to 57 % possible (Wilson: 1 / (1 + 1.96^2 / 5)).
         session.write("few.yaml", Session.LINE.replace("60 s}", "{uniform: [50 s, 60 s]}}"));
 
-        Session.Done done =
-                session.run("run", "few.yaml", "--coil-changes", "5", "--replications", "1", "--require-target");
+        Session.Done done = session.run(
+                "run", "few.yaml", "--no-report", "--coil-changes", "5", "--replications", "1", "--require-target");
 
-        assertThat(done.out()).contains("CANNOT TELL whether the target of 95 % is met; about 73 coil changes would");
+        assertThat(done.out()).contains("MARGINAL", "at least 73 ");
         assertThat(done.code()).isEqualTo(3);
     }
 
     @Test
     void coloursAtATerminalOnly_unlessNoColorIsSet() {
-        assertThat(session.run("run", "line.yaml").out()).doesNotContain(ESCAPE);
-        assertThat(session.run("run", "line.yaml", "--colour", "always").out()).contains(ESCAPE);
-        Session atTerminal = new Session(folder).atTerminal();
-        assertThat(atTerminal.run("run", "line.yaml").out()).contains(ESCAPE);
-        assertThat(atTerminal.run("run", "line.yaml", "--colour", "never").out())
+        assertThat(done("run", "line.yaml", "--no-report").out()).doesNotContain(ESCAPE);
+        assertThat(done("run", "line.yaml", "--no-report", "--colour", "always").out())
+                .contains(ESCAPE);
+        session.atTerminal();
+        assertThat(done("run", "line.yaml", "--no-report").out()).contains(ESCAPE);
+        assertThat(done("run", "line.yaml", "--no-report", "--colour", "never").out())
                 .doesNotContain(ESCAPE);
-        assertThat(atTerminal.with("NO_COLOR", "1").run("run", "line.yaml").out())
-                .doesNotContain(ESCAPE);
+        session.with("NO_COLOR", "1");
+        assertThat(done("run", "line.yaml", "--no-report").out()).doesNotContain(ESCAPE);
+        assertThat(done("run", "line.yaml", "--no-report", "--colour", "always").out())
+                .contains(ESCAPE);
     }
 
     @Test
-    void warningsGoToStandardError() {
+    void warningsGoToStandardErrorAndIntoTheJson() throws JsonProcessingException {
         session.write("warned.yaml", Session.LINE.replace("120 m/min", "60 m/min"));
 
-        Session.Done done = session.run("run", "warned.yaml");
+        Session.Done done = done("run", "warned.yaml", "--no-report", "--json");
 
-        assertThat(done.code()).isZero();
         assertThat(done.err()).startsWith("warning: ").contains("entry.top-speed = 60 m/min");
+        assertThat(tree(done.out()).at("/warnings")).hasSize(1);
     }
 
     @Test
@@ -111,5 +160,6 @@ class RunCommandTest {
         assertThat(done.code()).isEqualTo(2);
         assertThat(done.errLines()).singleElement().asString().contains("with the options given, run.leave-out = 10");
         assertThat(done.out()).isEmpty();
+        assertThat(folder.resolve("reports")).doesNotExist();
     }
 }

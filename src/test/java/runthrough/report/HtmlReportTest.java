@@ -64,7 +64,7 @@ class HtmlReportTest {
                 Charts.of(result.study()).stream().map(Chart::reading).toList();
         assertThat(captions).hasSameSizeAs(readings);
         for (int i = 0; i < readings.size(); i++) {
-            assertThat(captions.get(i)).isEqualTo("Figure " + (i + 1) + ". " + readings.get(i));
+            assertThat(captions.get(i).replace('\u00a0', ' ')).isEqualTo("Figure " + (i + 1) + ". " + readings.get(i));
         }
     }
 
@@ -170,11 +170,17 @@ class HtmlReportTest {
         assertThat(text).contains("ft/min", "ft/h", "short ton/h", "lb").doesNotContain("m/min,");
     }
 
+    @Test
+    void numbersStayWithTheirUnits() {
+        assertThat(ReportPage.kept("21 coil changes of 41.4 s, 2 m/min, 97 %; 3 minutes"))
+                .isEqualTo("21 coil changes of 41.4\u00a0s, 2\u00a0m/min, 97\u00a0%; 3 minutes");
+    }
+
     private static String text(RunThroughResult result) throws Exception {
         return parsed(HtmlReport.render(result))
                 .getDocumentElement()
                 .getTextContent()
-                .replaceAll("\\s+", " ");
+                .replaceAll("[\\s\u00a0]+", " ");
     }
 
     private static Document parsed(String html) throws Exception {

@@ -1,0 +1,30 @@
+package runthrough.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** Where the report goes, if there is to be one. */
+final class ReportPlace {
+    private static final Path REPORTS = Path.of("reports");
+
+    @Option(
+            names = "--out",
+            paramLabel = "FOLDER",
+            description = "Folder of the report; by default reports/ and the scenario's name. An earlier report there "
+                    + "is replaced, other files are left alone.")
+    private @Nullable Path out;
+
+    @Option(names = "--no-report", description = "Write no report.")
+    private boolean none;
+
+    /** The folder for the report on {@code scenario}; empty for none. */
+    Optional<Path> folder(Path scenario) {
+        if (none) {
+            return Optional.empty();
+        }
+        String name = String.valueOf(scenario.getFileName()).replaceFirst("\\.ya?ml$", "");
+        return Optional.of(out == null ? REPORTS.resolve(name) : out);
+    }
+}

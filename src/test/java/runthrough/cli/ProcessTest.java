@@ -1,0 +1,106 @@
+package runthrough.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The program as a process of its own: what shells and the system see of it. */
+class ProcessTest {
+    private static final int LONGEST_SECONDS = 60;
+
+    @TempDir
+    private Path folder;
+
+    private final List<Process> started = new ArrayList<>();
+
+    @BeforeEach
+    void writeScenario() {
+        new Session(folder).write("line.yaml", Session.LINE).write("marginal.yaml", Session.MARGINAL);
+    }
+
+    @AfterEach
+    void endWhatWasStarted() {
+        started.forEach(Process::destroyForcibly);
+    }
+
+    private ProcessBuilder program(String... args) {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                Main.class.getName()));
+        command.addAll(List.of(args));
+        return new ProcessBuilder(command).directory(folder.toFile());
+    }
+
+    private Process start(ProcessBuilder builder) throws IOException {
+        Process process = builder.start();
+        started.add(process);
+        return process;
+    }
+
+    private static int codeOf(Process process) throws InterruptedException {
+        assertThat(process.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS)).isTrue();
+        return process.exitValue();
+    }
+
+    private static String text(java.io.InputStream stream) throws IOException {
+        return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    }
+
+    @Test
+    void inAPipeNothingButTheVerdictIsPrinted() throws IOException, InterruptedException {
+        Process process = start(program("run", "line.yaml", "--replications", "5000"));
+
+        assertThat(text(process.getInputStream())).startsWith("Quick line").doesNotContain("\u001B[", "\r");
+        assertThat(text(process.getErrorStream())).isEmpty();
+        assertThat(codeOf(process)).isZero();
+    }
+
+    @Test
+    void exitCodeReachesTheShell() throws IOException, InterruptedException {
+        assertThat(codeOf(start(program("run", "marginal.yaml", "--no-report", "--require-target"))))
+                .isEqualTo(3);
+        assertThat(codeOf(start(program("run", "nowhere.yaml")))).isEqualTo(2);
+    }
+
+    @Test
+    void endedInTheMiddleItLeavesNothingBehind() throws IOException, InterruptedException {
+        Process process = start(program("run", "marginal.yaml", "--out", "out/report", "--replications", "100000"));
+        waitUntilSomethingIsWritten(folder.resolve("out"));
+
+        process.destroy();
+
+        assertThat(codeOf(process)).isNotZero();
+        assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    private static void waitUntilSomethingIsWritten(Path place) throws InterruptedException {
+        for (int i = 0; i < 10 * LONGEST_SECONDS && !Files.exists(place); i++) {
+            Thread.sleep(100);
+        }
+        assertThat(place).exists();
+    }
+
+    @Test
+    void aFullDiskIsTold() throws IOException, InterruptedException {
+        Path full = Path.of("/dev/full");
+        org.junit.jupiter.api.Assumptions.assumeTrue(Files.exists(full), "a device that is always full");
+        Process process =
+                start(program("run", "line.yaml", "--no-report", "--json").redirectOutput(full.toFile()));
+
+        assertThat(text(process.getErrorStream()))
+                .isEqualToIgnoringNewLines("standard output could not be written to the end. Is the disk full?");
+        assertThat(codeOf(process)).isEqualTo(2);
+    }
+}

@@ -1,0 +1,65 @@
+package runthrough.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import runthrough.study.StudyListener;
+
+/** The bar of a study of 10 replications, by a clock of our own. */
+class ProgressTest {
+    private final StringWriter err = new StringWriter();
+    private long now;
+
+    private Progress progress(boolean terminal, Map<String, String> environment) {
+        PrintWriter writer = new PrintWriter(err, true);
+        Surroundings surroundings = new Surroundings(writer, writer, terminal, environment, Path.of(""));
+        return new Progress(surroundings, StudyListener.NONE, () -> now);
+    }
+
+    private void replications(Progress progress, long millisecondsEach) {
+        for (int done = 0; done <= 10; done++) {
+            progress.progress(done, 10);
+            now += TimeUnit.MILLISECONDS.toNanos(millisecondsEach);
+        }
+        progress.close();
+    }
+
+    @Test
+    void appearsAfterASecond_andLeavesAnEmptyLine() {
+        replications(progress(true, Map.of()), 400);
+
+        // 400 ms each: the first to be seen is the third, after 1.2 s.
+        assertThat(err.toString())
+                .startsWith("\rSimulating ")
+                .contains("10/10", "gone / left")
+                .doesNotContain(" 2/10", "\n")
+                .matches("(?s).*\r +\r");
+    }
+
+    @Test
+    void doesNotAppearForAQuickStudy() {
+        replications(progress(true, Map.of()), 90);
+
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void isSilentInAPipe() {
+        replications(progress(false, Map.of()), 5000);
+
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void fitsTheTerminal() {
+        replications(progress(true, Map.of("COLUMNS", "50")), 400);
+
+        assertThat(err.toString().split("\r"))
+                .allSatisfy(text -> assertThat(text).hasSizeLessThan(50));
+    }
+}

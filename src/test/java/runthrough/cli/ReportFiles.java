@@ -1,0 +1,15 @@
+package runthrough.cli;
+
+import java.util.List;
+
+/** The files of a report. */
+final class ReportFiles {
+    static final List<String> ALL =
+            List.of("coil-changes.csv", "replications.csv", "report.html", "verdict.json", "work-elements.csv");
+
+    private ReportFiles() {}
+
+    static List<String> in(String folder) {
+        return ALL.stream().map(file -> folder + "/" + file).toList();
+    }
+}

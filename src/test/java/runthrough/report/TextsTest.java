@@ -1,0 +1,80 @@
+package runthrough.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import runthrough.plant.Distribution;
+import runthrough.quantity.Kind;
+import runthrough.study.statistics.Estimate;
+import runthrough.study.statistics.Interval;
+
+class TextsTest {
+    private static final Texts TEXTS = new Texts(Invented.result(Invented.line(Distribution.lognormal(30, 6))));
+
+    @Test
+    void resultsHaveThreeDigits() {
+        assertThat(TEXTS.length(12.3456)).isEqualTo("12.3 m");
+        assertThat(TEXTS.speed(0.754321)).isEqualTo("45.3 m/min");
+        assertThat(TEXTS.time(97.345)).isEqualTo("97.3 s");
+        assertThat(Texts.number(0.0123456)).isEqualTo("0.0123");
+    }
+
+    @Test
+    void timesAreSecondsUpToTenMinutes() {
+        assertThat(TEXTS.time(600)).isEqualTo("600 s");
+        assertThat(TEXTS.time(900)).isEqualTo("15 min");
+        assertThat(TEXTS.time(4 * 3600)).isEqualTo("4 h");
+        assertThat(TEXTS.time(-900)).isEqualTo("-15 min");
+    }
+
+    @Test
+    void sharesNearOneKeepTheDigitsThatMatter() {
+        assertThat(TEXTS.share(0.99996)).isEqualTo("99.996 %");
+        assertThat(TEXTS.share(0.12345)).isEqualTo("12.3 %");
+        assertThat(TEXTS.share(1)).isEqualTo("100 %");
+    }
+
+    @Test
+    void endsOfANarrowIntervalDoNotLookTheSame() {
+        Estimate narrow = estimate(10.1034, 10.0912, 10.1156);
+        assertThat(TEXTS.mean(narrow)).isEqualTo("10.103");
+        assertThat(TEXTS.interval(narrow)).contains("10.091 to 10.116");
+    }
+
+    @Test
+    void endsOfAWideIntervalClaimNoMoreThanIsKnown() {
+        Estimate wide = estimate(8.5012, 8.0312, 8.9712);
+        assertThat(TEXTS.mean(wide)).isEqualTo("8.5");
+        assertThat(TEXTS.interval(wide)).contains("8.0 to 9.0");
+        assertThat(TEXTS.interval(Kind.LENGTH, estimate(123.4, 99.5, 147.3))).contains("100 to 147 m");
+    }
+
+    @Test
+    void whatWasNeverSeenIsBoundedFromAbove() {
+        Estimate never = new Estimate(
+                0, 5, OptionalDouble.of(0), Optional.of(new Interval(0, 0.0221, Interval.Method.RULE_OF_THREE)));
+        assertThat(TEXTS.interval(never)).contains("at most 0.022");
+        assertThat(TEXTS.mean(never)).isEqualTo("0");
+    }
+
+    @Test
+    void lineWithoutChanceHasNoIntervals() {
+        Texts exact = new Texts(Invented.result(Invented.line(Distribution.constant(25))));
+        assertThat(exact.interval(estimate(0.9, 0.8, 0.95))).isEmpty();
+        assertThat(exact.mean(estimate(0.98765, 0.8, 0.99))).isEqualTo("0.988");
+    }
+
+    @Test
+    void countsHaveTheirThousandsApart() {
+        assertThat(Texts.count(9999)).isEqualTo("9999");
+        assertThat(Texts.count(38500)).isEqualTo("38 500");
+        assertThat(Texts.count(1234567)).isEqualTo("1 234 567");
+    }
+
+    private static Estimate estimate(double mean, double low, double high) {
+        return new Estimate(
+                mean, 20, OptionalDouble.of(1), Optional.of(new Interval(low, high, Interval.Method.STUDENT_T)));
+    }
+}
