@@ -49,6 +49,9 @@ final class RunCommand implements Callable<Integer> {
                     "Print the answer as JSON, and nothing else, to standard output. Its shape: runthrough schema verdict.")
     private boolean json;
 
+    @Option(names = "--working", description = "Print the hand calculation step by step, too.")
+    private boolean working;
+
     @ArgGroup
     private @Nullable ReportPlace report;
 
@@ -119,6 +122,9 @@ final class RunCommand implements Callable<Integer> {
             surroundings.out().print(ascii(JsonReport.render(result)));
         } else {
             surroundings.out().print(TerminalReport.render(result, colour.isOnIn(surroundings)));
+            if (working) {
+                surroundings.out().print("\n" + TerminalReport.working(result));
+            }
             folder.ifPresent(path -> surroundings.out().println("\nReport: " + path.resolve(ReportFolder.HTML)));
         }
         surroundings.out().flush();

@@ -28,11 +28,17 @@ final class HandCalculationText {
         this.lines = lines;
     }
 
-    static void write(RunThroughResult result, TextLines lines) {
-        new HandCalculationText(result, lines).write();
+    /** What there is against what is needed. */
+    static void limits(RunThroughResult result, TextLines lines) {
+        new HandCalculationText(result, lines).limits();
     }
 
-    private void write() {
+    /** The whole calculation, with its numbers put in. */
+    static void steps(RunThroughResult result, TextLines lines) {
+        new HandCalculationText(result, lines).steps();
+    }
+
+    private void limits() {
         lines.paragraph("By hand, with mean times" + ofCoil(hand) + ":", 0);
         hand.storage().ifPresent(this::storage);
         hand.standstill().ifPresent(standstill -> {
@@ -43,7 +49,10 @@ final class HandCalculationText {
         row("coil run", texts.time(hand.coilRun()), Optional.empty());
         row("time to prepare", texts.time(hand.preparationTime().given()), Optional.of(hand.preparationTime()));
         hand.binding().ifPresent(limit -> row("binding", named(limit), Optional.empty()));
-        lines.gap();
+    }
+
+    private void steps() {
+        lines.paragraph("The hand calculation" + ofCoil(hand) + ":", 0);
         hand.givens().forEach(this::given);
         hand.steps().forEach(this::step);
     }

@@ -11,7 +11,7 @@ import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Summary;
 
 /**
- * The verdict as text: at most a screen of 24 lines by 80 columns, then warnings and the hand calculation. Plain ASCII but
+ * The verdict as text: at most a screen of 24 lines by 80 columns, then the limits by hand calculation. Plain ASCII but
  * for what the user wrote.
  */
 public final class TerminalReport {
@@ -31,7 +31,7 @@ public final class TerminalReport {
     }
 
     /**
-     * The whole text, each line ended by a line feed.
+     * The verdict and the limits, each line ended by a line feed. What was warned of is only counted.
      *
      * @param colour whether the terminal shows colours; the words say it all without them
      */
@@ -39,16 +39,21 @@ public final class TerminalReport {
         TerminalReport report = new TerminalReport(result);
         report.verdict();
         TextLines more = new TextLines();
-        if (!result.warnings().isEmpty()) {
-            more.gap();
-            result.warnings().forEach(warning -> more.paragraph("warning: " + warning, 9));
-        }
         more.gap();
-        HandCalculationText.write(result, more);
-        String text = Stream.concat(report.lines.lines().stream(), more.lines().stream())
-                .map(line -> line.stripTrailing() + "\n")
-                .collect(Collectors.joining());
+        HandCalculationText.limits(result, more);
+        String text = joined(Stream.concat(report.lines.lines().stream(), more.lines().stream()));
         return colour ? coloured(text, Headline.of(result).mark()) : text;
+    }
+
+    /** The hand calculation step by step, each line ended by a line feed. */
+    public static String working(RunThroughResult result) {
+        TextLines lines = new TextLines();
+        HandCalculationText.steps(result, lines);
+        return joined(lines.lines().stream());
+    }
+
+    private static String joined(Stream<String> lines) {
+        return lines.map(line -> line.stripTrailing() + "\n").collect(Collectors.joining());
     }
 
     /** The lines of the verdict alone. */

@@ -61,6 +61,18 @@ class DescribingCommandsTest {
     }
 
     @Test
+    void schemaOfTheVerdictSaysWhatEveryMemberIs() {
+        Session.Done done = session.run("schema", "verdict");
+
+        assertThat(done.code()).isZero();
+        assertThat(done.out())
+                .startsWith("{")
+                .contains("runthrough-verdict/1", "Share of coil changes that the process ran through.");
+        assertThat(session.run("schema", "verdcit").err())
+                .contains("OF = verdcit; must be one of scenario, verdict. Did you mean verdict?");
+    }
+
+    @Test
     void completionIsAScriptThatKnowsCommandsOptionsAndWords() {
         Session.Done done = session.run("completion");
 

@@ -50,6 +50,13 @@ class RunCommandTest {
     }
 
     @Test
+    void handCalculationIsShownStepByStepWhereAskedFor() {
+        assertThat(done("run", "line.yaml", "--no-report", "--working").out())
+                .contains("  D = V * T\n    = 1 * 60\n    = 60 m\n");
+        assertThat(done("run", "line.yaml", "--no-report").out()).doesNotContain("D = V * T");
+    }
+
+    @Test
     void optionsOverrideTheScenario() {
         Session.Done done = done(
                 "run", "line.yaml", "--no-report", "--coil-changes", "4", "--replications", "2", "--results-in", "us");
