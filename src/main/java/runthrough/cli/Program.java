@@ -16,6 +16,8 @@ final class Program {
         this.surroundings = surroundings;
         this.commandLine = new CommandLine(new RunthroughCommand())
                 .addSubcommand(new RunCommand(surroundings))
+                .addSubcommand(new SizeCommand(surroundings))
+                .addSubcommand(new SpeedsCommand(surroundings))
                 .addSubcommand(new CheckCommand(surroundings))
                 .addSubcommand(new KeysCommand(surroundings))
                 .addSubcommand(new SchemaCommand(surroundings))

@@ -131,7 +131,8 @@ public final class ReportFolder implements AutoCloseable {
         staging.drop();
     }
 
-    private static ReportFolderException failed(Path folder, Exception failure) {
+    /** What to tell the user of {@code failure} to write into {@code folder}. */
+    static ReportFolderException failed(Path folder, Exception failure) {
         Throwable cause = failure;
         if (failure instanceof UncheckedIOException && failure.getCause() != null) {
             cause = failure.getCause();

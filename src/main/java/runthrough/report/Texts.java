@@ -4,6 +4,7 @@ import java.util.Optional;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Unit;
+import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
@@ -23,8 +24,13 @@ final class Texts {
     private final boolean chance;
 
     Texts(RunThroughResult result) {
-        this.units = Units.of(result.system());
-        this.chance = result.verdict().chance();
+        this(result.system(), result.verdict().chance());
+    }
+
+    /** Texts in the units of {@code system}; without {@code chance} no intervals are told, since then the numbers are exact. */
+    Texts(UnitSystem system, boolean chance) {
+        this.units = Units.of(system);
+        this.chance = chance;
     }
 
     String length(double metres) {

@@ -3,7 +3,8 @@
  *
  * <p>Main types: {@link runthrough.report.RunThroughResult} (all that is reported), {@link
  * runthrough.report.TerminalReport}, {@link runthrough.report.HtmlReport}, {@link runthrough.report.JsonReport}, {@link
- * runthrough.report.CsvFiles}; {@link runthrough.report.ReportFolder} writes the files, all or none.
+ * runthrough.report.CsvFiles}; {@link runthrough.report.ReportFolder} writes the files, all or none. A study other than the
+ * verdict becomes a {@link runthrough.report.StudyAnswer}, from which its text, page, JSON and CSV files are made.
  *
  * <p>Units: SI in; the user's units in everything that people read, the CSV files included, with the unit in the header; SI
  * with the unit in the name in JSON.

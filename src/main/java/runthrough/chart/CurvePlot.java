@@ -1,0 +1,168 @@
+package runthrough.chart;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Shape;
+import java.awt.Stroke;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.util.List;
+import org.jfree.chart.LegendItemCollection;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.DatasetRenderingOrder;
+import org.jfree.chart.plot.IntervalMarker;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.DeviationRenderer;
+import org.jfree.chart.renderer.xy.XYItemRenderer;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.Layer;
+import org.jfree.data.xy.XYDataset;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+import org.jfree.data.xy.YIntervalSeries;
+import org.jfree.data.xy.YIntervalSeriesCollection;
+import org.jspecify.annotations.Nullable;
+
+/** A curve with its band, limits across it and marks on it, each named in the legend: what the charts of studies consist of. */
+final class CurvePlot {
+    /** The band about the curve: the blue of the curve, mostly white. */
+    static final Color BAND = new Color(0xD6E8F5);
+
+    static final Shape CIRCLE = new Ellipse2D.Double(-6, -6, 12, 12);
+    static final Shape DIAMOND = diamond();
+
+    private final LegendItemCollection legend;
+    private final XYPlot plot;
+    private final NumberAxis range;
+    private double least = Double.POSITIVE_INFINITY;
+    private double greatest = Double.NEGATIVE_INFINITY;
+    private int datasets;
+
+    CurvePlot(ChartStyle style, LegendItemCollection legend, @Nullable NumberAxis domain, String rangeLabel) {
+        this.legend = legend;
+        this.range = style.axis(rangeLabel);
+        this.plot = style.plot(domain, range);
+    }
+
+    /** A point of a curve and its 95 % interval, all in the units shown. */
+    record Point(double x, double y, double low, double high) {}
+
+    /** The curve, over its band. */
+    void curve(String name, List<Point> points, String bandName) {
+        YIntervalSeries series = new YIntervalSeries(name, false, true);
+        for (Point point : points) {
+            series.add(point.x(), point.y(), point.low(), point.high());
+            see(point.low());
+            see(point.high());
+        }
+        YIntervalSeriesCollection data = new YIntervalSeriesCollection();
+        data.addSeries(series);
+        DeviationRenderer renderer = new DeviationRenderer(true, false);
+        renderer.setAlpha(1);
+        renderer.setSeriesFillPaint(0, BAND);
+        renderer.setSeriesPaint(0, Palette.LEVEL);
+        renderer.setSeriesStroke(0, Palette.BOLD);
+        add(data, renderer);
+        legend.add(ChartStyle.line(name, Palette.LEVEL, Palette.BOLD));
+        if (!bandName.isEmpty()) {
+            legend.add(ChartStyle.box(bandName, BAND));
+        }
+    }
+
+    /** A line that is not measured but known, without a part in how far the axis reaches. */
+    void known(String name, double x1, double y1, double x2, double y2) {
+        line(x1, y1, x2, y2, Palette.FAINT, Palette.DOTS);
+        legend.add(ChartStyle.line(name, Palette.FAINT, Palette.DOTS));
+    }
+
+    /** An interval on the axis below, drawn at the height {@code y} with its ends marked by strokes of height {@code tick}. */
+    void interval(double from, double to, double y, double tick) {
+        line(from, y, to, y, Palette.EDGE, new BasicStroke(3));
+        line(from, y - tick, from, y + tick, Palette.EDGE, Palette.BOLD);
+        line(to, y - tick, to, y + tick, Palette.EDGE, Palette.BOLD);
+    }
+
+    /** What must be reached, or must not be passed. */
+    void across(String name, double y) {
+        see(y);
+        ValueMarker marker = new ValueMarker(y, Palette.LIMIT, Palette.LONG_DASHES);
+        marker.setAlpha(1);
+        plot.addRangeMarker(marker, Layer.FOREGROUND);
+        legend.add(ChartStyle.line(name, Palette.LIMIT, Palette.LONG_DASHES));
+    }
+
+    /** A value on the axis below; without a name when it is named elsewhere. */
+    void upright(String name, double x, Color colour, Stroke stroke) {
+        ValueMarker marker = new ValueMarker(x, colour, stroke);
+        marker.setAlpha(1);
+        plot.addDomainMarker(marker, Layer.FOREGROUND);
+        if (!name.isEmpty()) {
+            legend.add(ChartStyle.line(name, colour, stroke));
+        }
+    }
+
+    /** A region of the axis below. */
+    void shade(String name, double from, double to) {
+        IntervalMarker region = new IntervalMarker(from, to, Palette.RUN_OUT);
+        region.setAlpha(1);
+        plot.addDomainMarker(region, Layer.BACKGROUND);
+        if (!name.isEmpty()) {
+            legend.add(ChartStyle.box(name, Palette.RUN_OUT));
+        }
+    }
+
+    /** A mark; without a name when it is named elsewhere. */
+    void mark(String name, double x, double y, Shape shape, Color colour) {
+        see(y);
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
+        renderer.setSeriesShape(0, shape);
+        renderer.setSeriesPaint(0, colour);
+        XYSeries series = new XYSeries(name);
+        series.add(x, y);
+        add(new XYSeriesCollection(series), renderer);
+        if (!name.isEmpty()) {
+            legend.add(ChartStyle.mark(name, colour, shape));
+        }
+    }
+
+    /** The plot; its axis reaches a little beyond what was seen, but not beyond {@code floor} and {@code ceiling}. */
+    XYPlot within(double floor, double ceiling) {
+        double room = 0.06 * Math.max(greatest - least, 1e-3 * Math.abs(greatest));
+        range.setRange(Math.max(floor, least - room), Math.min(ceiling, greatest + room));
+        return plot;
+    }
+
+    private void line(double x1, double y1, double x2, double y2, Color colour, Stroke stroke) {
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+        renderer.setSeriesPaint(0, colour);
+        renderer.setSeriesStroke(0, stroke);
+        XYSeries series = new XYSeries("", false, true);
+        series.add(x1, y1);
+        series.add(x2, y2);
+        add(new XYSeriesCollection(series), renderer);
+    }
+
+    /** What comes first lies below. */
+    private void add(XYDataset data, XYItemRenderer renderer) {
+        plot.setDataset(datasets, data);
+        plot.setRenderer(datasets, renderer);
+        plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
+        datasets++;
+    }
+
+    private void see(double y) {
+        least = Math.min(least, y);
+        greatest = Math.max(greatest, y);
+    }
+
+    private static Shape diamond() {
+        Path2D path = new Path2D.Double();
+        path.moveTo(0, -8);
+        path.lineTo(8, 0);
+        path.lineTo(0, 8);
+        path.lineTo(-8, 0);
+        path.closePath();
+        return path;
+    }
+}

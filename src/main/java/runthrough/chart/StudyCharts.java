@@ -1,0 +1,27 @@
+package runthrough.chart;
+
+import java.util.List;
+import runthrough.plant.Brief;
+import runthrough.study.sizing.Sizing;
+import runthrough.study.speed.SpeedCurve;
+
+/** The charts of the studies that go beyond one verdict. */
+public final class StudyCharts {
+    private StudyCharts() {}
+
+    /** Share against capacity; none where no capacity was found. */
+    public static List<Chart> of(Sizing sizing) {
+        return sizing.answer() == Sizing.Answer.FOUND
+                ? List.of(CapacityChart.of(setting(sizing.brief(), sizing.replications()), sizing))
+                : List.of();
+    }
+
+    /** Output and share against process speed. */
+    public static List<Chart> of(SpeedCurve curve) {
+        return List.of(OutputChart.of(setting(curve.brief(), curve.brief().run().replications()), curve));
+    }
+
+    private static Setting setting(Brief brief, int replications) {
+        return Charts.setting(brief.line(), brief.resultsIn(), replications);
+    }
+}

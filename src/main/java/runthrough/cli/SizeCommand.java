@@ -1,0 +1,59 @@
+package runthrough.cli;
+
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import runthrough.plant.Brief;
+import runthrough.report.SizingAnswer;
+import runthrough.study.sizing.SizingOptions;
+import runthrough.study.sizing.SizingStudy;
+
+/** How large must the accumulator be? */
+@Command(
+        name = "size",
+        description = {
+            "Finds the smallest accumulator with which the target is met: as capacity, and as stroke, sag or diameter.",
+            "Or says that no size is enough, why, and what would free it."
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  runthrough size scenarios/tube-line.yaml",
+            "  runthrough size my-line.yaml --target 99.9%% --precision 0.5%%",
+            "  runthrough size my-line.yaml --json --no-report > size.json"
+        })
+final class SizeCommand extends StudyCommand {
+
+    @Option(
+            names = "--precision",
+            paramLabel = "SHARE",
+            converter = Amount.Part.class,
+            description =
+                    "Run until the interval of the capacity is no wider than so much of it to either side; 1%% by default.")
+    private @Nullable Double precision;
+
+    @Option(
+            names = "--max-replications",
+            paramLabel = "N",
+            converter = RunOverrides.Replications.class,
+            description = "Run no more replications than these for that; by default 20 times what the scenario says.")
+    private @Nullable Long maxReplications;
+
+    SizeCommand(Surroundings surroundings) {
+        super(surroundings, "size");
+    }
+
+    @Override
+    Study study(Brief brief, double target) {
+        SizingOptions usual = SizingOptions.usual(target, brief.run().replications());
+        SizingStudy study = new SizingStudy(
+                brief,
+                new SizingOptions(
+                        target,
+                        precision == null ? usual.halfWidth() : precision,
+                        maxReplications == null ? usual.maxReplications() : Math.toIntExact(maxReplications)));
+        return (threads, listener, warnings, provenance) ->
+                SizingAnswer.of(study.run(threads, listener), warnings, provenance);
+    }
+}

@@ -1,0 +1,128 @@
+package runthrough.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import runthrough.plant.Brief;
+import runthrough.report.Provenance;
+import runthrough.report.ReportFolder;
+import runthrough.report.StudyAnswer;
+import runthrough.report.StudyFolder;
+import runthrough.report.StudyJson;
+import runthrough.report.StudyText;
+import runthrough.study.StudyListener;
+
+/** What the studies have in common: a scenario in, an answer out, to the terminal or as JSON, and into a folder. */
+abstract class StudyCommand implements Callable<Integer> {
+    private final Surroundings surroundings;
+    private final String name;
+
+    @Parameters(paramLabel = "SCENARIO", description = "The scenario file.")
+    private Path scenario;
+
+    @Option(
+            names = "--target",
+            paramLabel = "SHARE",
+            converter = Amount.Target.class,
+            description =
+                    "Share of coil changes that should run through, such as 99.5%%, instead of what the scenario says.")
+    private @Nullable Double target;
+
+    @Option(names = "--json", description = "Print the answer as JSON, and nothing else, to standard output.")
+    private boolean json;
+
+    @ArgGroup
+    private @Nullable ReportPlace report;
+
+    @Option(names = "--date", paramLabel = "TEXT", description = "A date to print in the report; none by default.")
+    private @Nullable String date;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            converter = RunCommand.Threads.class,
+            description = "Replications that run at once; one for each processor by default. The answer is the same.")
+    private @Nullable Long threads;
+
+    @Option(
+            names = "--colour",
+            paramLabel = "WHEN",
+            converter = Colour.Words.class,
+            completionCandidates = Colour.Words.class,
+            description = "auto, always or never. By default auto: at a terminal, unless NO_COLOR is set.")
+    private Colour colour = Colour.AUTO;
+
+    @Mixin
+    private RunOverrides overrides;
+
+    /** A command called {@code name}. */
+    StudyCommand(Surroundings surroundings, String name) {
+        this.surroundings = surroundings;
+        this.name = name;
+    }
+
+    /** A study that has been checked and can be run. */
+    interface Study {
+        StudyAnswer run(int threads, StudyListener listener, List<String> warnings, Provenance provenance);
+    }
+
+    /**
+     * What to run.
+     *
+     * @throws runthrough.study.StudyException when that cannot be asked, before anything is computed
+     */
+    abstract Study study(Brief brief, double target);
+
+    @Override
+    public final Integer call() {
+        Scenario asked = Scenario.read(surroundings.path(scenario)).with(overrides);
+        Brief brief = asked.brief();
+        Study study = study(brief, target == null ? brief.run().target() : target);
+        asked.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
+        Optional<Path> folder = (report == null ? new ReportPlace() : report).folder(placed());
+        StudyAnswer answer =
+                folder.isPresent() ? runInto(surroundings.path(folder.get()), study, asked) : run(study, asked);
+        print(answer, folder);
+        return ExitCode.DONE;
+    }
+
+    /** The scenario's name with the command's behind it, so that the studies of a line do not take each other's folder. */
+    private Path placed() {
+        return Path.of(String.valueOf(scenario.getFileName()).replaceFirst("\\.ya?ml$", "") + "-" + name);
+    }
+
+    private StudyAnswer runInto(Path folder, Study study, Scenario asked) {
+        try (StudyFolder files = StudyFolder.open(folder)) {
+            StudyAnswer answer = run(study, asked);
+            files.complete(answer);
+            return answer;
+        }
+    }
+
+    private StudyAnswer run(Study study, Scenario asked) {
+        int atOnce = threads == null ? Runtime.getRuntime().availableProcessors() : Math.toIntExact(threads);
+        try (Progress progress = new Progress(surroundings, StudyListener.NONE)) {
+            return study.run(
+                    atOnce,
+                    progress,
+                    asked.warnings(),
+                    new Provenance(ProgramVersion.text(), Optional.of(asked.fingerprint()), Optional.ofNullable(date)));
+        }
+    }
+
+    private void print(StudyAnswer answer, Optional<Path> folder) {
+        if (json) {
+            surroundings.out().print(StudyJson.render(answer));
+        } else {
+            surroundings.out().print(StudyText.render(answer, colour.isOnIn(surroundings)));
+            folder.ifPresent(path -> surroundings.out().println("\nReport: " + path.resolve(ReportFolder.HTML)));
+        }
+        surroundings.out().flush();
+    }
+}

@@ -1,0 +1,82 @@
+package runthrough.report;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import runthrough.study.statistics.Estimate;
+
+/**
+ * An object of JSON, its fields in the order in which they were put. A field's name carries its unit, as in the verdict: {@code
+ * _m}, {@code _s}, {@code _m_per_s}. What is not known, not finite or does not apply is null.
+ */
+public final class JsonFields {
+    private final Map<String, @Nullable Object> fields = new LinkedHashMap<>();
+
+    JsonFields text(String name, String value) {
+        fields.put(name, value);
+        return this;
+    }
+
+    JsonFields texts(String name, List<String> values) {
+        fields.put(name, List.copyOf(values));
+        return this;
+    }
+
+    JsonFields flag(String name, boolean value) {
+        fields.put(name, value);
+        return this;
+    }
+
+    JsonFields count(String name, long value) {
+        fields.put(name, value);
+        return this;
+    }
+
+    JsonFields number(String name, double value) {
+        fields.put(name, Double.isFinite(value) ? value : null);
+        return this;
+    }
+
+    JsonFields number(String name, OptionalDouble value) {
+        return number(name, value.orElse(Double.NaN));
+    }
+
+    /** Without an interval where nothing is left to {@code chance}: then the number is exact. */
+    JsonFields estimate(String name, Estimate estimate, boolean chance) {
+        return in(
+                name,
+                new JsonFields()
+                        .number("mean", estimate.mean())
+                        .number("low", end(estimate, chance, true))
+                        .number("high", end(estimate, chance, false)));
+    }
+
+    private static double end(Estimate estimate, boolean chance, boolean isLow) {
+        return estimate.interval()
+                .filter(any -> chance)
+                .map(interval -> isLow ? interval.low() : interval.high())
+                .orElse(Double.NaN);
+    }
+
+    JsonFields in(String name, @Nullable JsonFields value) {
+        fields.put(name, value == null ? null : value.fields);
+        return this;
+    }
+
+    JsonFields list(String name, List<JsonFields> values) {
+        fields.put(name, values.stream().map(JsonFields::map).toList());
+        return this;
+    }
+
+    /** All fields of {@code other}, after those there are. */
+    JsonFields and(JsonFields other) {
+        fields.putAll(other.fields);
+        return this;
+    }
+
+    Map<String, @Nullable Object> map() {
+        return fields;
+    }
+}

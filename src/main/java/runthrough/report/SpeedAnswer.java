@@ -1,0 +1,300 @@
+package runthrough.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import runthrough.chart.StudyCharts;
+import runthrough.quantity.Kind;
+import runthrough.quantity.Unit;
+import runthrough.report.ReportPage.KeyFigure;
+import runthrough.study.search.Crossing;
+import runthrough.study.speed.SpeedCurve;
+import runthrough.study.speed.SpeedCurve.Peak;
+import runthrough.study.speed.SpeedPoint;
+import runthrough.study.statistics.Estimate;
+import runthrough.study.statistics.Interval;
+
+/** Tells what comes out at which speed. */
+public final class SpeedAnswer {
+    private static final String CSV = "output-against-speed.csv";
+
+    private final SpeedCurve curve;
+    private final StudyWords words;
+
+    private SpeedAnswer(SpeedCurve curve) {
+        this.curve = curve;
+        this.words =
+                StudyWords.of(curve.brief().resultsIn(), !curve.brief().line().isDeterministic());
+    }
+
+    /** The answer of {@code curve}. */
+    public static StudyAnswer of(SpeedCurve curve, List<String> warnings, Provenance provenance) {
+        return new SpeedAnswer(curve).answer(warnings, provenance);
+    }
+
+    private StudyAnswer answer(List<String> warnings, Provenance provenance) {
+        return new StudyAnswer(
+                curve.brief(),
+                "speeds",
+                "What comes out at which process speed?",
+                mark(),
+                advice(),
+                figures(),
+                words.basis(curve.brief(), words.chance() ? curve.brief().run().replications() : 1),
+                StudyCharts.of(curve),
+                List.of(table()),
+                account(),
+                words.chance(),
+                document(),
+                Map.of(CSV, csv()),
+                warnings,
+                provenance);
+    }
+
+    private ReportPage.Mark mark() {
+        String word = switch (curve.peak().where()) {
+            case INSIDE -> "MOST AT " + speed(curve.peak().at().speed());
+            case AT_FASTEST -> "FASTER GIVES MORE";
+            case AT_SLOWEST -> "SLOWER GIVES MORE";
+        };
+        return new ReportPage.Mark("▲", word, "neutral", sentence(), "");
+    }
+
+    private String sentence() {
+        SpeedPoint best = curve.peak().at();
+        String most = output(best) + ", " + mass(best);
+        return switch (curve.peak().where()) {
+            case INSIDE ->
+                "Most comes out at a process speed of " + speed(best.speed()) + ": " + most + ". Faster gives "
+                        + (isLossSure() ? "less" : "no more") + ": at " + speed(curve.to()) + " "
+                        + lost() + " of that is lost.";
+            case AT_FASTEST ->
+                "The faster, the more comes out, up to " + speed(curve.to()) + ", where it is " + most
+                        + ". Beyond lies what was not tried.";
+            case AT_SLOWEST ->
+                "The slower, the more comes out, down to " + speed(curve.from()) + ", where it is " + most
+                        + ". Below lies what was not tried.";
+        };
+    }
+
+    /** Whether it is shown that less comes out at the fastest speed than at the best. */
+    private boolean isLossSure() {
+        Estimate loss = curve.peak().lossAtTo();
+        return loss.interval().filter(any -> words.chance()).map(Interval::low).orElse(loss.mean()) > 0;
+    }
+
+    private String lost() {
+        return words.share(
+                curve.peak().lossAtTo().mean() / curve.peak().at().output().mean());
+    }
+
+    private List<String> advice() {
+        List<String> advice = new ArrayList<>();
+        SpeedPoint now = curve.present();
+        advice.add("As it is, at " + speed(now.speed()) + ", " + output(now) + " come out and "
+                + words.share(now.shareRunThrough().mean()) + " of coil changes run through, with "
+                + words.texts().mean(now.stopsPerShift()) + " stops and "
+                + words.texts().time(now.lostTimePerShift().mean()) + " lost per 8 h.");
+        curve.targetLost().map(this::target).ifPresent(advice::add);
+        Peak peak = curve.peak();
+        if (words.chance() && peak.asGoodTo() > peak.asGoodFrom()) {
+            advice.add("From " + speed(peak.asGoodFrom()) + " to " + speed(peak.asGoodTo())
+                    + " no difference in output is shown.");
+        }
+        if (curve.scaledAlike()) {
+            advice.add(
+                    "Coils of this line have speeds of their own: all were changed by the same factor, and the speed told"
+                            + " is the fastest.");
+        }
+        return advice;
+    }
+
+    private String target(Crossing crossing) {
+        String target = "The target of " + words.share(curve.target()) + " is ";
+        return switch (crossing.found()) {
+            case CROSSED ->
+                target + "met up to " + speed(crossing.value().orElseThrow())
+                        + interval(crossing)
+                                .map(ends -> " (95 % interval " + ends + ")")
+                                .orElse("")
+                        + ", and lost beyond.";
+            case MET_THROUGHOUT -> target + "met at every speed tried.";
+            case MISSED_THROUGHOUT -> target + "missed at every speed tried, even at " + speed(curve.from()) + ".";
+        };
+    }
+
+    private Optional<String> interval(Crossing crossing) {
+        return words.chance() && crossing.low().isPresent() && crossing.high().isPresent()
+                ? Optional.of(words.range(
+                        Kind.SPEED,
+                        crossing.low().getAsDouble(),
+                        crossing.high().getAsDouble()))
+                : Optional.empty();
+    }
+
+    private List<KeyFigure> figures() {
+        List<KeyFigure> figures = new ArrayList<>();
+        SpeedPoint best = curve.peak().at();
+        SpeedPoint now = curve.present();
+        figures.add(new KeyFigure(
+                "most comes out at",
+                speed(best.speed()),
+                words.share(best.shareRunThrough().mean()) + " run through"));
+        figures.add(new KeyFigure("output there", output(best), interval(best)));
+        figures.add(new KeyFigure("output as it is", output(now), "at " + speed(now.speed())));
+        double gain = best.output().mean() / now.output().mean() - 1;
+        figures.add(new KeyFigure("to gain", words.share(gain), "of the output as it is"));
+        curve.targetLost()
+                .filter(crossing -> crossing.found() == Crossing.Found.CROSSED)
+                .ifPresent(crossing -> figures.add(new KeyFigure(
+                        "target met up to",
+                        speed(crossing.value().orElseThrow()),
+                        interval(crossing).orElse(""))));
+        figures.add(new KeyFigure("lost at the fastest", lost(), "of the most, at " + speed(curve.to())));
+        return figures;
+    }
+
+    private String interval(SpeedPoint point) {
+        return words.texts().interval(Kind.RATE_LENGTH, point.output()).orElse("");
+    }
+
+    private Table table() {
+        return new Table(
+                "What comes out, in the replications of the scenario",
+                List.of("speed", "output", "by mass", "of rated", "run through", "stops/8 h", "lost/8 h"),
+                points().map(point -> List.of(
+                                speed(point.speed()),
+                                words.texts()
+                                        .of(Kind.RATE_LENGTH, point.output().mean()),
+                                mass(point),
+                                words.share(point.utilisation().mean()),
+                                words.share(point.shareRunThrough().mean()),
+                                words.texts().mean(point.stopsPerShift()),
+                                words.texts().time(point.lostTimePerShift().mean())))
+                        .toList(),
+                true);
+    }
+
+    /** The points of the range, and the peak among them. */
+    private Stream<SpeedPoint> points() {
+        return Stream.concat(curve.points().stream(), Stream.of(curve.peak().at()))
+                .distinct()
+                .sorted(Comparator.comparingDouble(SpeedPoint::speed));
+    }
+
+    private String csv() {
+        Unit speed = words.units().unit(Kind.SPEED);
+        Unit output = words.units().unit(Kind.RATE_LENGTH);
+        Unit mass = words.units().unit(Kind.RATE_MASS);
+        List<String> header = List.of(
+                "speed (" + speed.symbol() + ")",
+                "factor",
+                "output (" + output.symbol() + ")",
+                "output low (" + output.symbol() + ")",
+                "output high (" + output.symbol() + ")",
+                "output by mass (" + mass.symbol() + ")",
+                "share of rated",
+                "share run through",
+                "share low",
+                "share high",
+                "stops per 8 h",
+                "lost per 8 h (s)");
+        return CsvText.of(
+                header,
+                points().map(point -> Stream.of(
+                                        speed.fromSi(point.speed()),
+                                        point.factor(),
+                                        output.fromSi(point.output().mean()),
+                                        output.fromSi(end(point.output(), Interval::low)),
+                                        output.fromSi(end(point.output(), Interval::high)),
+                                        mass.fromSi(point.massFlow().mean()),
+                                        point.utilisation().mean(),
+                                        point.shareRunThrough().mean(),
+                                        end(point.shareRunThrough(), Interval::low),
+                                        end(point.shareRunThrough(), Interval::high),
+                                        point.stopsPerShift().mean(),
+                                        point.lostTimePerShift().mean())
+                                .map(CsvCells::number)
+                                .toList())
+                        .toList());
+    }
+
+    private double end(Estimate estimate, ToDoubleFunction<Interval> which) {
+        return estimate.interval()
+                .filter(any -> words.chance())
+                .map(which::applyAsDouble)
+                .orElse(Double.NaN);
+    }
+
+    private JsonFields document() {
+        Peak peak = curve.peak();
+        return new JsonFields()
+                .number("target", curve.target())
+                .flag("speeds_scaled_alike", curve.scaledAlike())
+                .number("from_m_per_s", curve.from())
+                .number("to_m_per_s", curve.to())
+                .in(
+                        "peak",
+                        point(peak.at())
+                                .text("where", word(peak.where()))
+                                .number("as_good_from_m_per_s", peak.asGoodFrom())
+                                .number("as_good_to_m_per_s", peak.asGoodTo())
+                                .estimate("output_lost_at_fastest_m_per_s", peak.lossAtTo(), words.chance()))
+                .in("present", point(curve.present()))
+                .in(
+                        "target_lost",
+                        curve.targetLost()
+                                .map(crossing -> new JsonFields()
+                                        .text("found", word(crossing.found()))
+                                        .number("fastest_that_meets_m_per_s", crossing.value())
+                                        .number("low_m_per_s", crossing.low())
+                                        .number("high_m_per_s", crossing.high()))
+                                .orElse(null))
+                .list("points", points().map(this::point).toList());
+    }
+
+    private JsonFields point(SpeedPoint point) {
+        boolean chance = words.chance();
+        return new JsonFields()
+                .number("speed_m_per_s", point.speed())
+                .number("factor", point.factor())
+                .text("answer", word(point.answer()))
+                .estimate("share_run_through", point.shareRunThrough(), chance)
+                .estimate("output_m_per_s", point.output(), chance)
+                .estimate("output_kg_per_s", point.massFlow(), chance)
+                .estimate("share_of_rated", point.utilisation(), chance)
+                .estimate("stops_per_8_h", point.stopsPerShift(), chance)
+                .estimate("lost_s_per_8_h", point.lostTimePerShift(), chance);
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private List<String> account() {
+        return List.of(
+                "The rated speed of the process was changed and nothing else, and every speed met the same luck: the same"
+                        + " random numbers, coil change by coil change. Output is strip processed over time, stops included.",
+                "The best of the evenly spaced speeds was refined between its neighbours. The loss at the fastest speed is"
+                        + " compared replication by replication, so that luck common to both does not blur it.",
+                "The speed told for the target is the fastest at which the share seen reaches it; its interval turns round"
+                        + " that of the share.");
+    }
+
+    private String speed(double metresPerSecond) {
+        return words.of(Kind.SPEED, metresPerSecond);
+    }
+
+    private String output(SpeedPoint point) {
+        return words.texts().mean(Kind.RATE_LENGTH, point.output());
+    }
+
+    private String mass(SpeedPoint point) {
+        return words.texts().of(Kind.RATE_MASS, point.massFlow().mean());
+    }
+}

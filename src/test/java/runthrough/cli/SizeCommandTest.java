@@ -1,0 +1,167 @@
+package runthrough.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.xml.sax.InputSource;
+
+/** {@code size}: the smallest accumulator, told in plain language, as JSON and in a folder. */
+class SizeCommandTest {
+    private static final List<String> FILES =
+            List.of("report.html", "share-against-capacity.csv", "size.json", "what-would-free-it.csv");
+
+    @TempDir
+    private Path folder;
+
+    private Session session;
+
+    @BeforeEach
+    void writeScenarios() {
+        session = new Session(folder).write("quick.yaml", Session.LINE).write("luck.yaml", Session.MARGINAL);
+    }
+
+    private JsonNode json(String... args) throws IOException {
+        Session.Done done = session.run(args);
+        assertThat(done.code()).as(done.err()).isZero();
+        return new ObjectMapper().readTree(done.out());
+    }
+
+    /** The joint of 60 s at 1 m/s takes 60 m, and speeds change at once: 60 m are enough, exactly. */
+    @Test
+    void answerComesFirstInPlainWords() {
+        Session.Done done = session.run("size", "quick.yaml", "--no-report");
+
+        assertThat(done.code()).isZero();
+        assertThat(done.out().lines())
+                .startsWith(
+                        "Quick line (invented)",
+                        "LARGE ENOUGH. The smallest accumulator with which 95 % of coil changes run",
+                        "through holds 60 m. The present one, 100 m, runs through 100 %.");
+        assertThat(done.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+        assertThat(session.files()).containsExactly("luck.yaml", "quick.yaml");
+    }
+
+    @Test
+    void capacityOfALineWithoutChanceIsExact_toAThousandth() throws IOException {
+        JsonNode size = json("size", "quick.yaml", "--no-report", "--json");
+
+        assertThat(size.at("/format").asText()).isEqualTo("runthrough-size/1");
+        assertThat(size.at("/answer").asText()).isEqualTo("found");
+        assertThat(size.at("/left_to_chance").asBoolean()).isFalse();
+        assertThat(size.at("/smallest/capacity_m").asDouble()).isBetween(60.0, 60.06);
+        assertThat(size.at("/capacity_by_closed_form_m").asDouble()).isBetween(59.999, 60.001);
+    }
+
+    /** Joints of 50 s to 110 s, all alike likely: 95 % take at most 50 + 0.95 x 60 = 107 s, which at 1 m/s are 107 m. */
+    @Test
+    void intervalHoldsTheQuantileOfTheStripNeeded() throws IOException {
+        JsonNode size = json("size", "luck.yaml", "--no-report", "--json", "--coil-changes", "200");
+
+        assertThat(size.at("/verdict").asText()).isEqualTo("TOO SMALL");
+        assertThat(size.at("/interval_low/capacity_m").asDouble()).isLessThan(107);
+        assertThat(size.at("/interval_high/capacity_m").asDouble()).isGreaterThan(107);
+        assertThat(size.at("/precision/reached").asBoolean()).isTrue();
+    }
+
+    /** 60 m are drawn; filling at 1 m/min for the 940 s that a coil lasts brings 15.7 m back. */
+    @Test
+    void whenNoSizeIsEnoughItSaysWhyAndWhatWouldFreeIt() {
+        session.write("slow.yaml", Session.LINE.replace("120 m/min", "61 m/min"));
+
+        Session.Done done = session.run("size", "slow.yaml", "--no-report");
+
+        assertThat(done.code()).isZero();
+        assertThat(done.out().replace('\n', ' '))
+                .contains("NO SIZE IS ENOUGH. However large the accumulator, it runs empty in the long run")
+                .contains("the entry cannot bring back what a joint takes")
+                .contains("Each of these alone would let some capacity be enough: entry top speed");
+    }
+
+    @Test
+    void withoutAnAccumulatorThereIsNothingToSize() throws IOException {
+        Path shipped = Path.of("scenarios", "stamping-rethread.yaml").toAbsolutePath();
+
+        Session.Done done = session.run("size", shipped.toString(), "--no-report");
+
+        assertThat(done.code()).isZero();
+        assertThat(done.out()).contains("NOTHING TO SIZE. Entry and process of this line are one strip");
+    }
+
+    @Test
+    void folderHasPageAndNumbers_theSameBytesForAnyNumberOfThreads() throws Exception {
+        session.run("size", "luck.yaml", "--coil-changes", "200", "--out", "one", "--threads", "1");
+        session.run("size", "luck.yaml", "--coil-changes", "200", "--out", "three", "--threads", "3");
+
+        for (String file : FILES) {
+            assertThat(folder.resolve("one").resolve(file))
+                    .hasSameBinaryContentAs(folder.resolve("three").resolve(file));
+        }
+        assertThat(session.files()).hasSize(2 + 2 * FILES.size());
+        String page = Files.readString(folder.resolve("one/report.html"));
+        // Compared as a truth value, so that a failure does not print the fonts in the page.
+        assertThat(List.of("TOO SMALL", "target: 95 %", "smallest that meets the target", "as it is: 100 m"))
+                .allMatch(page::contains);
+        assertThat(page.contains("<script")).isFalse();
+        assertThat(DocumentBuilderFactory.newInstance()
+                        .newDocumentBuilder()
+                        .parse(new InputSource(new StringReader(page)))
+                        .getElementsByTagName("svg")
+                        .getLength())
+                .isEqualTo(1);
+        assertThat(Files.readAllLines(folder.resolve("one/share-against-capacity.csv")))
+                .hasSizeGreaterThan(9)
+                .first()
+                .asString()
+                .startsWith("capacity (m),\"stroke, sag or diameter (m)\",share run through");
+    }
+
+    @Test
+    void byDefaultItGoesBesideTheVerdictsReport() {
+        Session.Done done = session.run("size", "quick.yaml");
+
+        assertThat(done.out()).endsWith("\nReport: " + Path.of("reports", "quick-size", "report.html") + "\n");
+        assertThat(folder.resolve("reports/quick-size/report.html")).exists();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    --target    | 0%    | --target = 0%; must be more than 0 % and less than 100 %
+                    --target    | 100%  | --target = 100%; must be more than 0 % and less than 100 %
+                    --target    | 101%  | --target = 101%; must be more than 0 % and less than 100 %
+                    --target    | 99.5  | --target = 99.5; the unit is missing
+                    --target    | 5m    | --target = 5m; m is a unit of length, not of share
+                    --precision | 0%    | precision = 0 %; must be more than 0 % and less than 100 %
+                    --precision | 100%  | precision = 100 %; must be more than 0 % and less than 100 %
+                    """)
+    void whatCannotBeAskedIsRefusedBeforeAnythingIsRun(String option, String value, String message) {
+        Session.Done done = session.run("size", "quick.yaml", option, value);
+
+        assertThat(done.code()).isEqualTo(2);
+        assertThat(done.err()).startsWith(message).doesNotContain("Exception");
+        assertThat(done.out()).isEmpty();
+        assertThat(session.files()).containsExactly("luck.yaml", "quick.yaml");
+    }
+
+    @Test
+    void aScenarioThatAsksForAllIsRefusedToo() {
+        session.write("all.yaml", Session.LINE.replace("95 %", "100 %"));
+
+        Session.Done done = session.run("size", "all.yaml");
+
+        assertThat(done.code()).isEqualTo(2);
+        assertThat(done.err()).contains("target = 100 %; must be more than 0 % and less than 100 %");
+        assertThat(folder.resolve("reports")).doesNotExist();
+    }
+}
