@@ -200,12 +200,15 @@ final class AccumulatedEntry implements EntrySection {
 
     private void headForProcess() {
         goal = strip.processSpeed;
-        double rate = strip.entrySpeed > strip.processSpeed ? down : up;
-        if (rate == Double.POSITIVE_INFINITY || strip.entrySpeed == strip.processSpeed) {
+        boolean tooFast = strip.entrySpeed > strip.processSpeed;
+        double rate = tooFast ? down : up;
+        if (rate < Double.POSITIVE_INFINITY && strip.entrySpeed != strip.processSpeed) {
+            strip.entryAcceleration = tooFast ? -rate : rate;
+        } else if (tooFast || strip.processSpeed <= tail.jumpCeiling(strip.remaining)) {
             meetProcess();
             ramp();
         } else {
-            strip.entryAcceleration = strip.entrySpeed > strip.processSpeed ? -rate : rate;
+            rampTo(goal, false);
         }
     }
 

@@ -184,4 +184,26 @@ class FillingTest {
         assertNear(run.changes().get(0).refillTime(), 90);
         assertThat(Course.of(run).level(700)).isEqualTo(200);
     }
+
+    @Test
+    void s12_withoutAcceleration_headsForAProcessThatSpeedsUp_noFasterThanTheCoilAllows() {
+        // Own stop with 5.5 m left: down at 0.25 m/s2 with 4.5 m, up at 0.05 m/s2: T0 at 1 - v^2/0.1 = v^2/1.0. A joint
+        // of 1 s draws
+        // little, and the process has 22.5 m to gain: the entry would jump to its present speed, 1.1 v + 0.05 = 0.38
+        // m/s, but coil 2
+        // of 0.1 m can be stopped from sqrt(0.1) = 0.316 m/s only.
+        Replication run = line().coils(LineBuilder.coil(600), LineBuilder.coil(0.1))
+                .entry(2.5, AT_ONCE, 0.5)
+                .process(1.5, 0.05, 0.25)
+                .join(1)
+                .ownStops(Distribution.constant(594.5 / 1.5), Distribution.constant(10))
+                .run(2);
+        ChangeRecord first = run.changes().get(0);
+        ChangeRecord second = run.changes().get(1);
+
+        assertNear(first.start(), 594.5 / 1.5 + 16 + Math.sqrt(1 / 11.0) / 0.05);
+        assertNear(second.start(), first.released());
+        assertNear(Course.of(run).entrySpeed(second.start()), Math.sqrt(0.1));
+        assertNear(second.tailStopped(), second.start() + Math.sqrt(0.1) / 0.5);
+    }
 }
