@@ -191,6 +191,10 @@ final class LineRun {
         if (soonest.exists()) {
             motion.start(soonest.delay(), soonest.motion().order);
         }
+        trace();
+    }
+
+    private void trace() {
         if (recorder.isTracing()) {
             recorder.point(agenda.now(), strip, entry, process);
         }
@@ -283,6 +287,7 @@ final class LineRun {
         if (plan.extent() instanceof Extent.Time) {
             book.close(book.latest() > plan.leaveOut());
         }
+        trace();
         agenda.stop();
     }
 

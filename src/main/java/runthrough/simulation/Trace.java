@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * Every breakpoint of a replication, in order of time. Between two points the speeds change at the accelerations of the
- * first, so that the level is a parabola; two points at one time show a jump of speed.
+ * first, so that the level is a parabola; two points at one time show a jump of speed. The last point is the end of the run.
  *
  * @param points in order of time
  * @param capacity of the accumulator (m)

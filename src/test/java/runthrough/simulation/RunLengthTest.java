@@ -7,8 +7,10 @@ import static runthrough.simulation.LineBuilder.coil;
 import static runthrough.simulation.LineBuilder.coilAt;
 import static runthrough.simulation.Near.assertNear;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
+import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
 import runthrough.simulation.Trace.EntryState;
 import runthrough.simulation.Trace.Point;
@@ -110,8 +112,8 @@ class RunLengthTest {
 
     @Test
     void s08_leftOutChangesOfATimedRun_haveNoRecords() {
-        LineSimulator simulator = new LineSimulator(
-                new LineBuilder().join(60).build(), new runthrough.plant.RunPlan(new Extent.Time(1700), 2, 1, 7, 0.9));
+        LineSimulator simulator =
+                new LineSimulator(new LineBuilder().join(60).build(), new RunPlan(new Extent.Time(1700), 2, 1, 7, 0.9));
         Replication run = simulator.run(0, Detail.CHANGES);
 
         // Changes at 400, 800, 1200, 1600 s; the first two are left out.
@@ -181,5 +183,18 @@ class RunLengthTest {
         assertThat(line.run(new Extent.Changes(50), Detail.CHANGES).totals()).isEqualTo(all.totals());
         assertThat(line.run(new Extent.Changes(50), Detail.CHANGES).changes()).isEqualTo(all.changes());
         assertThat(line.run(new Extent.Changes(50), Detail.ELEMENTS).work()).isEqualTo(all.work());
+    }
+
+    @Test
+    void s14_traceReachesToTheEndOfTheRun() {
+        // Matched from 550 s on, the run ends at 800 s, T0 of change 2; the other is cut in the joint, at 430 s.
+        List<Point> untilChange = Course.of(new LineBuilder().join(60).run(1)).points();
+        List<Point> untilTime =
+                Course.of(new LineBuilder().join(60).runFor(430)).points();
+
+        assertThat(untilChange.get(untilChange.size() - 1))
+                .isEqualTo(new Point(800, 200, 1.5, 0, 1.5, 0, 0, 1.5, EntryState.MATCHED, ProcessState.RUNNING));
+        assertThat(untilTime.get(untilTime.size() - 1))
+                .isEqualTo(new Point(430, 155, 0, 0, 1.5, 0, 0, 1.5, EntryState.STANDING, ProcessState.RUNNING));
     }
 }
