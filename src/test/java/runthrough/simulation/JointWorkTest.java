@@ -13,9 +13,12 @@ import static runthrough.simulation.LineBuilder.wide;
 import static runthrough.simulation.Near.assertNear;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import runthrough.plant.Coil;
 import runthrough.plant.CoilChange.Reject;
+import runthrough.plant.CoilSize;
 import runthrough.plant.Distribution;
 import runthrough.simulation.WorkRecord.WorkList;
 
@@ -236,15 +239,15 @@ class JointWorkTest {
     @Test
     void s16_drawnCoilShorterThanItsCrops_isAnErrorThatNamesTheDraw() {
         LineBuilder line = new LineBuilder()
-                .coils(new runthrough.plant.Coil(
+                .coils(new Coil(
                         "thin",
                         0.002,
                         1,
                         7850,
-                        new runthrough.plant.CoilSize.ByLength(Distribution.observed(List.of(3.0, 600.0))),
+                        new CoilSize.ByLength(Distribution.observed(List.of(3.0, 600.0))),
                         2,
                         2,
-                        java.util.OptionalDouble.empty()))
+                        OptionalDouble.empty()))
                 .join(60);
 
         assertThatThrownBy(() -> line.run(1000))

@@ -56,7 +56,9 @@ class KinematicsTest {
         "-1,  0,  0,  Infinity", // below, but still
         "-1,  0, -1,  0",
         "-3,  2, -1,  1", // below, rises to -2 at 1 s and falls again
-        "-3,  4, -1,  3" // rises above 0 at 1 s, falls through it at 3 s
+        "-3,  4, -1,  3", // rises above 0 at 1 s, falls through it at 3 s
+        "-1.5, 2, -0.5, 3", // the same at half the rate
+        "-2,  1, -0.5, 1" // peaks at -1.5 after 1 s
     })
     void timeToFallBelow(double value, double b, double c, double time) {
         assertThat(Kinematics.fallBelow(value, b, c, 0)).isEqualTo(time);

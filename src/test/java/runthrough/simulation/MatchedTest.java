@@ -167,4 +167,23 @@ class MatchedTest {
             assertThat(Course.of(run).points()).allMatch(point -> point.entryState() == EntryState.MATCHED);
         }
     }
+
+    @Test
+    void s12_roundingDoesNotPartTheTwoSpeeds_alsoWhereTheRampEndsAtASpeed() {
+        // Down to a slower coil's speed, 200 m after its joint; the entry, up at 0.1 m/s2, has long refilled what that
+        // drew.
+        for (int i = 1; i <= 50; i++) {
+            double slower = 0.5 + i / 111.0;
+            Replication run = new LineBuilder()
+                    .coils(coilAt(600, slower), coilAt(900, slower / 2))
+                    .entry(2.5, 0.1, AT_ONCE)
+                    .process(slower, 0.6, 0.2 + i / 107.0)
+                    .join(0)
+                    .runFor((800 + 4) / slower);
+            assertThat(Course.of(run).processSpeed(803 / slower)).isEqualTo(slower / 2);
+            assertThat(Course.of(run).points())
+                    .filteredOn(point -> point.time() > 790 / slower)
+                    .allMatch(point -> point.entryState() == EntryState.MATCHED);
+        }
+    }
 }

@@ -268,4 +268,27 @@ class OneStripTest {
         assertThat(run.changes()).allMatch(change -> change.margin() == 0);
         assertNear(run.totals().enteredMetres(), run.totals().processedMetres());
     }
+
+    @Test
+    void s20_startsAtOnce_noFasterThanTheCoilCanBeStoppedFrom() {
+        // Coil 2 of 2 m, down at 0.25 m/s2: 1.0 m/s, and 4 s to stand, from the release of the joint on.
+        Replication run = join().coils(coil(600), coil(2))
+                .entry(2.5, AT_ONCE, 0.5)
+                .process(1.5, AT_ONCE, 0.25)
+                .join(60)
+                .run(2);
+        ChangeRecord second = run.changes().get(1);
+
+        assertNear(second.start(), 463);
+        assertNear(Course.of(run).processSpeed(463), 1.0);
+        assertNear(second.tailStopped(), 467);
+    }
+
+    @Test
+    void s21_anEntryThatIsOneStripWithTheProcess_isNeverBlocked() {
+        Replication run = join().join(60).ownStops(constant(300), constant(100)).run(2);
+
+        assertThat(run.totals().blockedSeconds()).isEqualTo(0);
+        assertThat(run.totals().refilledChanges()).isEqualTo(0);
+    }
 }

@@ -8,6 +8,7 @@ import static runthrough.simulation.Near.assertNear;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import runthrough.plant.Distribution;
 import runthrough.plant.Practice;
 import runthrough.simulation.WorkRecord.WorkList;
 
@@ -231,7 +232,7 @@ class PreparationTest {
     void s18_rethreadWaitsForPreparationLikeAJoint() {
         // One uncoiler: process stands from 400 s, coil prepared 400-500, rethread of 600 s until 1100.
         Replication run = new LineBuilder()
-                .rethread(runthrough.plant.Distribution.constant(600))
+                .rethread(Distribution.constant(600))
                 .crew(1)
                 .uncoilers(1, 0)
                 .prepare(100)
@@ -246,7 +247,7 @@ class PreparationTest {
     @Test
     void s19_rethreadByOnePersonWaitsForThePreparationUnderWay() {
         Replication run = new LineBuilder()
-                .rethread(runthrough.plant.Distribution.constant(600))
+                .rethread(Distribution.constant(600))
                 .crew(1)
                 .uncoilers(3, 0)
                 .prepare(250)
@@ -266,5 +267,32 @@ class PreparationTest {
                 .run(2);
 
         assertThat(work(run, WorkList.PREPARE)).startsWith("1: 0-100", "2: 400-500");
+    }
+
+    @Test
+    void s21_workIsListedInTheOrderInWhichItBegan() {
+        // A preparation of 500 s begins before, and ends after, the tail work of the change before.
+        Replication run =
+                line().uncoilers(3, 0).prepare(300, 500).tail(10).join(60).run(2);
+
+        assertThat(run.work()).extracting(WorkRecord::start).isSorted();
+        assertThat(run.work())
+                .extracting(WorkRecord::end)
+                .isNotEqualTo(run.work().stream().map(WorkRecord::end).sorted().toList());
+    }
+
+    @Test
+    void s22_preparingAcrossTheStrip_takesTheWiderOfTheTwoThatWillBeJoined() {
+        // 0.01 m/s: coils 1.0, 0.5, 1.5, 0.25 m wide: changes 1, 2, 3 take 100, 150, 150 s.
+        Replication run = line().coils(
+                        LineBuilder.wide(600, 1.0),
+                        LineBuilder.wide(600, 0.5),
+                        LineBuilder.wide(600, 1.5),
+                        LineBuilder.wide(600, 0.25))
+                .prepare(LineBuilder.weld(0.01, 0))
+                .join(60)
+                .run(3);
+
+        assertThat(work(run, WorkList.PREPARE)).startsWith("1: 0-100", "2: 400-550", "3: 800-950");
     }
 }

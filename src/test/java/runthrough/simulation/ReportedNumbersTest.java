@@ -7,7 +7,10 @@ import static runthrough.simulation.LineBuilder.coilAt;
 import static runthrough.simulation.LineBuilder.cropped;
 import static runthrough.simulation.Near.assertNear;
 
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import runthrough.plant.Coil;
+import runthrough.plant.CoilSize;
 import runthrough.plant.Distribution;
 import runthrough.plant.Practice;
 import runthrough.simulation.Trace.ProcessState;
@@ -224,15 +227,8 @@ class ReportedNumbersTest {
     @Test
     void s14_cropsWeighAsTheirOwnCoils() {
         // 15.7 kg/m, but the second coil is half as thick: tail 2 m of the one, head 1 m of the other.
-        runthrough.plant.Coil thin = new runthrough.plant.Coil(
-                "thin",
-                0.001,
-                1,
-                7850,
-                new runthrough.plant.CoilSize.ByLength(constant(603)),
-                1,
-                2,
-                java.util.OptionalDouble.empty());
+        Coil thin =
+                new Coil("thin", 0.001, 1, 7850, new CoilSize.ByLength(constant(603)), 1, 2, OptionalDouble.empty());
         Replication run = line().coils(cropped(603, 1, 2), thin).join(0).run(1);
 
         assertNear(run.totals().scrapKilograms(), 2 * 15.7 + 1 * 7.85);
@@ -354,5 +350,62 @@ class ReportedNumbersTest {
         assertThat(run.totals().stoppedChanges()).isEqualTo(2);
         assertThat(run.totals().starvedStops()).isEqualTo(2);
         assertNear(run.totals().shareRunThrough(), 5 / 7.0);
+    }
+
+    /** Starved before the first coil change, which starts while the restart delay of 300 s runs. */
+    private static LineBuilder starvedBeforeTheFirstChange() {
+        // Own stop with 5 m left; after it v_p = 1.5 at once, v_e = 0.1 t: 8 - 1.5 t + 0.05 t^2 = 0 at t = 6.94 s, 2.41
+        // m of coil. The
+        // process is at rest; 0.8 m are soon there; T0 when the other 2.59 m are through.
+        return line().entry(2.5, 0.1, AT_ONCE)
+                .capacity(8)
+                .restart(Double.NaN, constant(300))
+                .ownStops(constant(595 / 1.5), constant(10))
+                .join(10);
+    }
+
+    @Test
+    void s24_starvedSinceBeforeTheFirstChange_leavesThatOneRunThrough() {
+        Replication run = starvedBeforeTheFirstChange().runFor(595 / 1.5 + 100);
+        ChangeRecord change = run.changes().get(0);
+
+        assertThat(Course.of(run).processState(change.start())).isEqualTo(ProcessState.STARVED);
+        assertThat(change.outcome()).isEqualTo(Outcome.RAN_THROUGH);
+        assertThat(change.starvedStops()).isEqualTo(0);
+        assertThat(change.lostMetres()).isEqualTo(0);
+        assertThat(run.totals().starvedStops()).isEqualTo(1);
+        double starved = 595 / 1.5 + 10 + (1.5 - Math.sqrt(0.65)) / 0.1;
+        assertNear(run.totals().lostMetres(), 1.5 * (595 / 1.5 + 100 - starved));
+    }
+
+    @Test
+    void s25_slowedSinceBeforeTheFirstChange_stoppedInIt_theStopIsItsOwn() {
+        // As 08, with a joint of 600 s: from about 199 m at 0.5 m/s the process starves in it.
+        Replication run = line().entry(2.5, 0.4, AT_ONCE)
+                .fillRate(0.001)
+                .slowing(0.5, 199, 200)
+                .ownStops(constant(300), constant(10))
+                .join(600)
+                .runFor(1300);
+        ChangeRecord change = run.changes().get(0);
+        double starves = Course.of(run).takesUp(ProcessState.STARVED, 1);
+
+        assertThat(change.outcome()).isEqualTo(Outcome.STOPPED);
+        assertThat(change.starvedStops()).isEqualTo(1);
+        assertNear(change.lostMetres(), 1.5 * (1300 - starves));
+    }
+
+    @Test
+    void s26_refilledChangesAreThoseMatchedBeforeTheNext() {
+        // Coil 2 of 100 m is too short to refill; coils 1 and 3 of 900 m are not.
+        Replication run = line().coils(coil(900), coil(100), coil(900)).join(60).run(3);
+
+        assertThat(run.changes())
+                .extracting(ChangeRecord::refillTime)
+                .satisfiesExactly(
+                        first -> assertThat(first).isNaN(),
+                        second -> assertThat(second).isPositive(),
+                        third -> assertThat(third).isPositive());
+        assertThat(run.totals().refilledChanges()).isEqualTo(2);
     }
 }

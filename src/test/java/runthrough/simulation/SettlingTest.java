@@ -107,7 +107,9 @@ class SettlingTest {
     @Test
     void s05_slowerThanTheProcessWillBe_aboveCapacity_storedOvertravelIsDrawnFirst() {
         // Stop at 635 s (case 01). At 638 s v_e = 1.0, x = 204.6875 - 1.0 = 203.6875. The process is at 1.5 at once:
-        // X = x - 0.5^2/0.8 = 203.375 falls by 0.5 m/s while the entry holds 1.0: 6.75 s; then 1.25 s up to 1.5.
+        // X = x - 0.5^2/0.8 = 203.375 falls by 0.5 m/s while the entry holds 1.0: 6.75 s; then 1.25 s up to 1.5. "Does
+        // not speed
+        // up" is read as holding the speed that it has, not as going on to slow down.
         Replication run = line(635, 3, AT_ONCE).runFor(800);
         Course course = Course.of(run);
 
@@ -234,5 +236,74 @@ class SettlingTest {
         assertThat(course.entryState(629)).isEqualTo(EntryState.SETTLING);
         assertNear(course.takesUp(EntryState.MATCHED, 2), 630);
         assertThat(course.level(630)).isEqualTo(200);
+    }
+
+    @Test
+    void s12_fillingSlowerThanTheProcessWillBe_headsForItsPresentSpeedToo() {
+        // F = 0.5 (FillingTest 05): from 503 s on the entry fills at 0.5 m/s against the standing process, x = 65.75 +
+        // 0.5 (t - 503).
+        // At 751.5 s x = 190 and the process starts at 0.05 m/s2: X = 190 - 1.0^2/0.8 + 22.5 > 200: 0.5 - 0.5 t = 0.05
+        // t.
+        Replication run = line(500, 251.5, 0.05).fillRate(0.5).runFor(790);
+        Course course = Course.of(run);
+        double meets = 0.5 / 0.55;
+
+        assertNear(course.level(751.5), 190);
+        assertNear(course.entryAcceleration(751.5), -0.5);
+        assertNear(course.entryAcceleration(751.5 + meets), 0.05);
+        assertNear(course.level(770), 190 + 0.25 * meets);
+        assertNear(course.takesUp(EntryState.FILLING, 2), 781.5);
+    }
+
+    @Test
+    void s13_headsForTheProcessAtOnceWhereItsSpeedMayFallAtOnce() {
+        // Entry down at once, F = 0.5: T1 = 400, T2 = 490 s with 65 m; 2.0 m/s 5 s later with 62.5 m; 65 m at 500 s,
+        // when the process
+        // stops; then 0.5 m/s, 190 m at 750 s. The process starts at 0.05 m/s2: X > 200, v_e = 0 at once and 0.05 t
+        // from there.
+        Replication run =
+                line(500, 250, 0.05).entry(2.5, 0.4, AT_ONCE).fillRate(0.5).runFor(800);
+        Course course = Course.of(run);
+
+        assertNear(course.level(750), 190);
+        assertThat(course.entrySpeed(750)).isEqualTo(0);
+        assertNear(course.entryAcceleration(750), 0.05);
+        assertNear(course.level(775), 190);
+        assertNear(course.takesUp(EntryState.FILLING, 2), 780);
+    }
+
+    @Test
+    void s14_fillsAgainFasterThanTheProcess_settlesWhileStillSpeedingUp() {
+        // As 02 with V_e = 4: that from 501.5 s on with 67.75 m, rising by 2.5 m/s. Stop at 540 s: X = 180, settles at
+        // x = 184, at 545 s;
+        // at 549.875 s v_e = 1.5625, x = 200 - 1.5625^2. Again X = 197.5625, and 1.8 (0.0625 t + 0.2 t^2) = 2.4375.
+        Replication run = line(540, 9.875, AT_ONCE).entry(4, 0.4, 0.5).runFor(700);
+        Course course = Course.of(run);
+        double rises = (-0.0625 + Math.sqrt(0.0625 * 0.0625 + 0.8 * 2.4375 / 1.8)) / 0.4;
+        double over = 0.0625 + 0.4 * rises;
+
+        assertNear(course.takesUp(EntryState.SETTLING, 1), 545);
+        assertNear(course.takesUp(EntryState.FILLING, 2), 549.875);
+        assertNear(course.takesUp(EntryState.SETTLING, 2), 549.875 + rises);
+        assertNear(course.takesUp(EntryState.MATCHED, 2), 549.875 + rises + over / 0.5);
+    }
+
+    @Test
+    void s15_standingBesideTheStandingProcess_bothStartTogether() {
+        // 1 m/s: T0 = T1 = 512; own stop from 520 to 576 s; joint until 576 s, which ends first: x = 192, v_e = v_p =
+        // 0. Then the process
+        // starts at 0.05 m/s2 and X = 192 - 1/0.8 + 1/0.1 > 200: the entry follows from the start.
+        Replication run = new LineBuilder()
+                .coils(LineBuilder.coil(512))
+                .entry(2.5, 0.4, AT_ONCE)
+                .process(1, 0.05, AT_ONCE)
+                .join(64)
+                .ownStops(Distribution.constant(520), Distribution.constant(56))
+                .runFor(620);
+        Course course = Course.of(run);
+
+        assertNear(course.entrySpeed(586), 0.5);
+        assertNear(course.level(595), 192);
+        assertNear(course.takesUp(EntryState.FILLING, 1), 596);
     }
 }

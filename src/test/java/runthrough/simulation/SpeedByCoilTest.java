@@ -178,4 +178,24 @@ class SpeedByCoilTest {
 
         assertNear(run.changes().get(1).start(), 1000 + 600 / 0.5);
     }
+
+    @Test
+    void s12_slowedOnTheWayDownToASlowerCoilsSpeed_losesOnlyWhatIsBelowThatSpeed() {
+        // Coil 2 (60 m, 1.0 m/s) is in the process at 460 + 110/1.5 = 533.33 s; coil 3 is being joined from 484 to 544
+        // s: 134 - 74 = 60 m.
+        // Down at 0.05 m/s2, 1.0 m/s 10 s later; slowed to 0.5 below 55 m before that, at 1.5 t - 0.025 t^2 = 5. Lost:
+        // from 1.0 to 0.5 m/s in
+        // 10 s 2.5 m, then 0.5 m/s until 580 s.
+        Replication run = line().coils(coilAt(600, 1.5), coilAt(60, 1.0), coilAt(900, 1.0))
+                .process(1.5, 0.05, 0.05)
+                .slowing(0.5, 55, 150)
+                .join(60)
+                .runFor(580);
+        Course course = Course.of(run);
+        double reaches = 460 + 110 / 1.5;
+
+        assertNear(course.takesUp(ProcessState.SLOWED, 1), reaches + (1.5 - Math.sqrt(2.25 - 0.5)) / 0.05);
+        assertNear(course.processSpeed(reaches + 20), 0.5);
+        assertNear(run.totals().lostMetres(), 2.5 + 0.5 * (580 - reaches - 20));
+    }
 }

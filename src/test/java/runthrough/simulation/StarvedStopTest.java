@@ -202,4 +202,21 @@ class StarvedStopTest {
         assertNear(Course.of(run).takesUp(ProcessState.RUNNING, 2), 728);
         assertThat(run.totals().starvedStops()).isEqualTo(1);
     }
+
+    @Test
+    void s14_starvesWhileSpeedingUp_alsoWithSomethingElseHappeningMeanwhile() {
+        // As 04, entry at 0.8 m/s2: x = 0.4 t^2 = 2.5 m at 2.5 s, v_e = 2.0: restart. 0.625 s on the entry has 2.5 m/s,
+        // x = 3.80859375,
+        // v_p = 0.3125. With t from the restart g = 3.80859375 + 2.5 (t - 0.625) - 0.25 (t^2 - 0.390625) - 1.25 t^2 =
+        // 2.34375 + 2.5 t -
+        // 1.5 t^2.
+        Replication run = line(0.5, 0.1)
+                .entry(2.5, 0.8, AT_ONCE)
+                .restart(2.5, constant(0))
+                .run(1);
+        Course course = Course.of(run);
+
+        assertNear(course.takesUp(ProcessState.RUNNING, 2), T2 + 2.5);
+        assertNear(course.takesUp(ProcessState.STARVED, 2), T2 + 2.5 + (2.5 + Math.sqrt(6.25 + 6 * 2.34375)) / 3);
+    }
 }

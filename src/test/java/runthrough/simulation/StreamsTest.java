@@ -5,6 +5,7 @@ import static runthrough.report.validation.Topic.RANDOM_NUMBERS;
 
 import java.util.HashSet;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -134,5 +135,20 @@ class StreamsTest {
         }
 
         assertThat(numbers).hasSize(7 + 3 * 50 * 2);
+    }
+
+    /** The seed is spread as by the generator that Java calls SplittableRandom (Steele, Lea, Flood, OOPSLA 2014). */
+    @Test
+    void otherSeedsAreSpreadByAPublishedMixer() {
+        for (long seed : new long[] {1, 7, -1, 1234567, Long.MIN_VALUE}) {
+            SplittableRandom mixer = new SplittableRandom(seed);
+            long[] expected = new long[6];
+            for (int i = 0; i < 3; i++) {
+                expected[i] = 1 + Long.remainderUnsigned(mixer.nextLong(), 4294967086L);
+                expected[i + 3] = 1 + Long.remainderUnsigned(mixer.nextLong(), 4294944442L);
+            }
+
+            assertThat(new Streams(seed, 0).stream(0).getState()).containsExactly(expected);
+        }
     }
 }
