@@ -157,8 +157,13 @@ final class AccumulatedEntry implements EntrySection {
         if (mode == Mode.SETTLING && arrivesFull) {
             strip.level = capacity;
         }
-        mode = isFull(strip.level) ? Mode.MATCHED : Mode.FILLING;
-        ramp();
+        if (isFull(strip.level)) {
+            mode = Mode.MATCHED;
+            follow();
+        } else {
+            mode = Mode.FILLING;
+            ramp();
+        }
     }
 
     /** Sets the entry's ramp for its mode. */
@@ -173,16 +178,18 @@ final class AccumulatedEntry implements EntrySection {
                 rampTo(goal, false);
             }
             case HEADING_FOR_PROCESS -> headForProcess();
-            case FOLLOWING, MATCHED -> {
-                strip.entrySpeed = strip.processSpeed;
-                strip.entryAcceleration = strip.processAcceleration;
-            }
+            case FOLLOWING, MATCHED -> follow();
             case RUNNING_OUT -> {
                 goal = tail.goal();
                 strip.rampEntry(goal, up, down);
             }
             case HOLDING, STANDING -> strip.entryAcceleration = 0;
         }
+    }
+
+    private void follow() {
+        strip.entrySpeed = strip.processSpeed;
+        strip.entryAcceleration = strip.processAcceleration;
     }
 
     /** Ramps to {@code target}; a jump upwards stops short of what would overfill or overrun the tail. */

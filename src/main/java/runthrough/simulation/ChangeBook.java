@@ -6,6 +6,10 @@ import java.util.List;
 /** The coil changes of a replication: one under way, the finished ones as records. */
 final class ChangeBook {
     private final List<ChangeRecord> records = new ArrayList<>();
+    private int ranThrough;
+    private int slowed;
+    private int stopped;
+    private int refilled;
     private int number;
     private int tailCoil;
     private int headCoil;
@@ -88,6 +92,14 @@ final class ChangeBook {
         if (number == 0 || Double.isNaN(released) || !counts) {
             return;
         }
+        switch (worst) {
+            case RAN_THROUGH -> ranThrough++;
+            case SLOWED -> slowed++;
+            case STOPPED -> stopped++;
+        }
+        if (!Double.isNaN(refillTime)) {
+            refilled++;
+        }
         records.add(new ChangeRecord(
                 number,
                 tailCoil,
@@ -104,6 +116,20 @@ final class ChangeBook {
                 starvedStops,
                 lostMetres,
                 refillTime));
+    }
+
+    /** How many records there are of this outcome. */
+    int counted(Outcome outcome) {
+        return switch (outcome) {
+            case RAN_THROUGH -> ranThrough;
+            case SLOWED -> slowed;
+            case STOPPED -> stopped;
+        };
+    }
+
+    /** How many of the recorded coil changes were refilled before the next. */
+    int refilled() {
+        return refilled;
     }
 
     List<ChangeRecord> records() {

@@ -49,7 +49,9 @@ final class CoilFeed {
 
     /** Index in {@code line.coils()} of the kind of coil {@code number}. */
     int kind(int number) {
-        drawUpTo(number);
+        if (number > drawn) {
+            drawUpTo(number);
+        }
         return kind[number & mask];
     }
 

@@ -1,6 +1,5 @@
 package runthrough.simulation;
 
-import java.util.List;
 import runthrough.plant.Coil;
 import runthrough.plant.Line;
 
@@ -238,17 +237,14 @@ final class Ledger {
     /** The totals at {@code time}. */
     Totals totals(double time) {
         weigh(massPerMetre);
-        List<ChangeRecord> records = book.records();
         double overtravel = highest - capacity;
         return new Totals(
                 time - begun,
-                records.size(),
-                count(records, Outcome.RAN_THROUGH),
-                count(records, Outcome.SLOWED),
-                count(records, Outcome.STOPPED),
-                (int) records.stream()
-                        .filter(change -> !Double.isNaN(change.refillTime()))
-                        .count(),
+                book.records().size(),
+                book.counted(Outcome.RAN_THROUGH),
+                book.counted(Outcome.SLOWED),
+                book.counted(Outcome.STOPPED),
+                book.refilled(),
                 starvedStops,
                 slowings,
                 ownStops,
@@ -270,10 +266,5 @@ final class Ledger {
                 overtravel > 10 * tolerance ? overtravel : 0,
                 overfull,
                 stripBreaks);
-    }
-
-    private static int count(List<ChangeRecord> records, Outcome outcome) {
-        return (int)
-                records.stream().filter(change -> change.outcome() == outcome).count();
     }
 }

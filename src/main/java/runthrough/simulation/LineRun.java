@@ -170,11 +170,18 @@ final class LineRun {
         if (finished) {
             return;
         }
-        do {
-            process.plan();
-            entry.plan();
-        } while (stopTail());
-        noteMatch();
+        process.plan();
+        entry.plan();
+        if (entry.tailHasStopped()) {
+            tailStops();
+            replan();
+        } else {
+            noteMatch();
+            scheduleNextMotion();
+        }
+    }
+
+    private void scheduleNextMotion() {
         soonest.clear();
         soonest.offer(Motion.PROCESS_RAMP, process.rampTime());
         entry.offerTo(soonest);
@@ -231,15 +238,11 @@ final class LineRun {
         entry.runOut();
     }
 
-    /** T1, if the tail has just stopped. */
-    private boolean stopTail() {
-        if (!entry.tailHasStopped()) {
-            return false;
-        }
+    /** T1. */
+    private void tailStops() {
         tailStoppedAt = agenda.now();
         book.tailStopped(tailStoppedAt);
         work.tailStopped();
-        return true;
     }
 
     /** T2. */
