@@ -182,7 +182,7 @@ final class LineRun {
     }
 
     private void scheduleNextMotion() {
-        soonest.clear();
+        soonest.clear(agenda.now());
         soonest.offer(Motion.PROCESS_RAMP, process.rampTime());
         entry.offerTo(soonest);
         if (!oneStrip) {
