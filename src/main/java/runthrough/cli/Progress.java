@@ -27,6 +27,7 @@ final class Progress implements StudyListener, AutoCloseable {
     private final LongSupplier clock;
     private final long start;
     private @Nullable ProgressBar bar;
+    private boolean isClosed;
 
     /** The bar for a study that {@code listener} sees go on, too. */
     Progress(Surroundings surroundings, StudyListener listener) {
@@ -86,15 +87,24 @@ final class Progress implements StudyListener, AutoCloseable {
         return begun.setExtraMessage("gone / left");
     }
 
-    private void print(String text) {
-        err.print('\r' + text);
-        err.flush();
+    /** The bar draws itself from a thread of its own, at times once more after it was closed. */
+    private synchronized void print(String text) {
+        if (!isClosed) {
+            err.print('\r' + text);
+            err.flush();
+        }
     }
 
     @Override
     public void close() {
         if (bar != null) {
             bar.close();
+            wipe();
         }
+    }
+
+    private synchronized void wipe() {
+        print(" ".repeat(width) + '\r');
+        isClosed = true;
     }
 }
