@@ -5,7 +5,7 @@ that instant, lets the crossing happen, and plans again. Between two events all 
 """
 
 from collections import deque
-from math import inf, ulp
+from math import inf
 
 from simpy import Event, Interrupt
 
@@ -84,7 +84,8 @@ class Line:
             if events_at_once > MOST_EVENTS_AT_ONCE:
                 raise RuntimeError(f"events without end at {instant} s: {vars(self)}")
             self.plan()
-            wait, happen = self.next_crossing()
+            # The first of those that come at one instant: their order is the order in which they are offered.
+            wait, happen = min(self.crossings(), key=lambda crossing: crossing[0], default=(inf, None))
             planned = self.disturbances
             try:
                 yield self.env.timeout(wait) if wait < inf else Event(self.env)
@@ -98,16 +99,6 @@ class Line:
                 except RunIsOver:
                     self.end.succeed()
                     return
-
-    def next_crossing(self):
-        """The first of those that come at one instant: their order is the order in which they are offered."""
-        offers = self.crossings()
-        soonest = min((wait for wait, _ in offers), default=inf)
-        if soonest == inf:
-            return inf, None
-        # What only the rounding of the clock parts is one instant.
-        instant = soonest + 4 * ulp(self.env.now + soonest)
-        return next(offer for offer in offers if offer[0] <= instant)
 
     def disturb(self, change):
         """Somebody else's doing: move on to the present instant, let ``change`` happen, and have the motion planned anew."""

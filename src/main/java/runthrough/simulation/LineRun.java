@@ -182,7 +182,7 @@ final class LineRun {
     }
 
     private void scheduleNextMotion() {
-        soonest.clear(agenda.now());
+        soonest.clear();
         soonest.offer(Motion.PROCESS_RAMP, process.rampTime());
         entry.offerTo(soonest);
         if (!oneStrip) {

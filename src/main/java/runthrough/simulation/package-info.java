@@ -18,7 +18,7 @@
  *   <li>At one instant: (1) ramps reach their target; (2) tail stopped, creep marks; (3) timers, in the order in which they
  *       were set; (4) own stop due; (5) new rated speed; (6) a coil change starts; (7) the settled level reaches the
  *       capacity; (8) starved; (9) slowed; (10) full speed resumed; (11) restart; (12) tail left its uncoiler; (13) end of a
- *       run of given time. Motions that only the rounding of the clock parts come at one instant.
+ *       run of given time.
  *   <li>After each, plans are made anew, the process's before the entry's, so a later event sees what an earlier one did.
  *   <li>On arrival values are set exactly: a speed to its target, the remaining strip to 0 when the tail has stopped, the
  *       level to the capacity when the entry settled from filling.

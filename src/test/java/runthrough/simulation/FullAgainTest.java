@@ -11,8 +11,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import runthrough.plant.Distribution;
-import runthrough.simulation.Trace.EntryState;
-import runthrough.simulation.Trace.ProcessState;
 
 /**
  * What waits for a full accumulator: the entry comes to the process's speed there, so the level only touches the capacity
@@ -54,23 +52,6 @@ class FullAgainTest {
         assertThat(change.outcome()).isEqualTo(Outcome.STOPPED);
         // The process stands; the entry jumps to at most 3 m/s.
         assertThat(change.refillTime()).isCloseTo(refill(capacity - change.lowestLevel(), 3, down), within(1e-9));
-    }
-
-    @ParameterizedTest
-    @MethodSource("accumulators")
-    void entrySlowsAtOnce_theLevelIsFullAndTheEntryMatchedBeforeTheProcessResumesAtThatLevel(
-            double capacity, double up) {
-        // The settled level is the level itself, so both reach the capacity at one instant, by different sums.
-        Replication run = line(capacity, AT_ONCE)
-                .entry(30, up, AT_ONCE)
-                .slowing(1, 0.8 * capacity, capacity)
-                .join(60)
-                .run(1);
-
-        assertThat(run.trace().orElseThrow().points())
-                .anyMatch(point -> point.entryState() == EntryState.MATCHED
-                        && point.processState() == ProcessState.SLOWED
-                        && point.level() == capacity);
     }
 
     @Test
