@@ -131,7 +131,9 @@ class BadFileTest {
         Files.write(file, Written.with("notes: Fläche").getBytes(StandardCharsets.ISO_8859_1));
 
         assertThat(written.refusal(file))
-                .containsExactly("line.yaml:8:10: the text is not UTF-8. Save the file with the encoding UTF-8.");
+                .containsExactly(
+                        "line.yaml:8:10: the text is not UTF-8; it looks like the older encoding of a spreadsheet"
+                                + " (Windows-1252, Latin-1). Save the file with the encoding UTF-8.");
     }
 
     @Test
@@ -140,7 +142,8 @@ class BadFileTest {
         Files.write(file, Written.with().getBytes(StandardCharsets.UTF_16));
 
         assertThat(written.refusal(file))
-                .containsExactly("line.yaml:1:1: the text is not UTF-8. Save the file with the encoding UTF-8.");
+                .containsExactly(
+                        "line.yaml:1:1: the text is not UTF-8 but UTF-16. Save the file with the encoding UTF-8.");
     }
 
     @Test

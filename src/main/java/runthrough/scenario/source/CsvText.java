@@ -10,7 +10,7 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * A table of comma-separated values with a header, in which every cell knows its place. Empty lines are skipped, and so are
+ * A table of values separated by commas, semicolons or tabs, with a header, in which every cell knows its place. Empty lines are skipped, and so are
  * lines that begin with {@code #}.
  *
  * @param header the first row
@@ -28,13 +28,37 @@ public record CsvText(List<Raw.Scalar> header, List<Row> rows) {
     /** One row. */
     public record Row(List<Raw.Scalar> cells, Place place) {}
 
-    /** The table in {@code file}; empty when it cannot be read, and {@code problems} says why. */
+    /** The table of coils in {@code file}; empty when it cannot be read, and {@code problems} says why. */
     public static Optional<CsvText> read(TextFile file, Problems problems) {
+        Optional<CsvText> table = read(file, ',', "coil", problems);
+        if (table.isPresent()
+                && table.get().header().size() == 1
+                && table.get().header().get(0).text().matches(".*[;\\t].*")) {
+            Raw.Scalar header = table.get().header().get(0);
+            problems.error(
+                    header.place(),
+                    "",
+                    header.text(),
+                    "the columns are not separated by commas",
+                    "Save the table as CSV with commas between columns and decimal points in numbers.");
+            return Optional.empty();
+        }
+        return table;
+    }
+
+    /**
+     * The table in {@code file}; empty when it cannot be read, and {@code problems} says why.
+     *
+     * @param separator between the cells of a row
+     * @param row what a row stands for, for messages
+     */
+    public static Optional<CsvText> read(TextFile file, char separator, String row, Problems problems) {
         List<Row> rows = new ArrayList<>();
-        Lines lines = new Lines(file);
-        try (CSVParser parser = CSVParser.parse(file.text(), FORMAT)) {
-            for (CSVRecord row : parser) {
-                rows.add(lines.row(row));
+        Lines lines = new Lines(file, separator);
+        CSVFormat format = FORMAT.builder().setDelimiter(separator).get();
+        try (CSVParser parser = CSVParser.parse(file.text(), format)) {
+            for (CSVRecord found : parser) {
+                rows.add(lines.row(found));
             }
         } catch (IOException | UncheckedIOException e) {
             Place place = rows.isEmpty()
@@ -44,31 +68,46 @@ public record CsvText(List<Raw.Scalar> header, List<Row> rows) {
             return Optional.empty();
         }
         if (rows.isEmpty()) {
-            problems.error(Place.whole(file.name()), "", "", "is empty", "Give a header and one row for each coil.");
+            problems.error(
+                    Place.whole(file.name()), "", "", "is empty", "Give a header and one row for each " + row + ".");
             return Optional.empty();
         }
         Row header = rows.remove(0);
-        if (header.cells().size() == 1 && header.cells().get(0).text().matches(".*[;\\t].*")) {
-            problems.error(
-                    header.place(),
-                    "",
-                    header.cells().get(0).text(),
-                    "the columns are not separated by commas",
-                    "Save the table as CSV with commas between columns and decimal points in numbers.");
-            return Optional.empty();
-        }
         return Optional.of(new CsvText(header.cells(), rows));
+    }
+
+    /** The separator that the header uses: whichever of tab, semicolon and comma it has most of; a comma without any. */
+    public static char separator(TextFile file) {
+        String header = file.text()
+                .lines()
+                .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                .findFirst()
+                .orElse("")
+                .replaceAll("\"[^\"]*\"", "");
+        char best = ',';
+        for (char separator : new char[] {';', '\t'}) {
+            if (count(header, separator) > count(header, best)) {
+                best = separator;
+            }
+        }
+        return best;
+    }
+
+    private static long count(String text, char sought) {
+        return text.chars().filter(c -> c == sought).count();
     }
 
     /** Finds the line and column of each cell, while records come in order. */
     private static final class Lines {
         private final TextFile file;
+        private final char separator;
         private int position;
         private int line = 1;
         private int lineStart;
 
-        Lines(TextFile file) {
+        Lines(TextFile file, char separator) {
             this.file = file;
+            this.separator = separator;
         }
 
         Row row(CSVRecord row) {
@@ -105,7 +144,7 @@ public record CsvText(List<Raw.Scalar> header, List<Row> rows) {
             }
         }
 
-        /** Steps behind the comma that ends this cell, or to the end of the row. */
+        /** Steps behind the separator that ends this cell, or to the end of the row. */
         private void toNextCell() {
             String text = file.text();
             boolean isQuoted = false;
@@ -117,7 +156,7 @@ public record CsvText(List<Raw.Scalar> header, List<Row> rows) {
                     return;
                 }
                 step();
-                if (!isQuoted && c == ',') {
+                if (!isQuoted && c == separator) {
                     return;
                 }
             }

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -80,7 +81,11 @@ public record TextFile(String name, String text) {
         String text = out.toString();
         if (result.isError()) {
             problems.error(
-                    placeAfter(text, name), "", "", "the text is not UTF-8", "Save the file with the encoding UTF-8.");
+                    placeAfter(text, name),
+                    "",
+                    "",
+                    "the text is not UTF-8" + otherEncoding(bytes),
+                    "Save the file with the encoding UTF-8.");
             return Optional.empty();
         }
         String plain = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
@@ -95,6 +100,14 @@ public record TextFile(String name, String text) {
             return Optional.empty();
         }
         return Optional.of(new TextFile(name, plain));
+    }
+
+    /** What a file that is not UTF-8 is most likely to be. */
+    private static String otherEncoding(byte[] bytes) {
+        String start = bytes.length < 2 ? "" : HexFormat.of().formatHex(bytes, 0, 2);
+        return start.equals("fffe") || start.equals("feff")
+                ? " but UTF-16"
+                : "; it looks like the older encoding of a spreadsheet (Windows-1252, Latin-1)";
     }
 
     private static int firstControlCharacter(String text) {
