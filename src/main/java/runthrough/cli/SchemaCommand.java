@@ -6,16 +6,18 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import runthrough.report.JsonReport;
+import runthrough.report.StudySchemas;
 import runthrough.scenario.ScenarioSchema;
 
 /** Prints the JSON Schema of what goes in or comes out. */
 @Command(
         name = "schema",
         description = "Prints the JSON Schema of scenarios, with which editors complete and check them; or that of the "
-                + "answer that run gives as JSON, with the meaning and unit of every member.",
+                + "answer that run (verdict) or a study gives as JSON, with the meaning and unit of every member.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, "2:there is no such schema"},
         footerHeading = "%nExamples:%n",
@@ -23,7 +25,8 @@ import runthrough.scenario.ScenarioSchema;
             "  runthrough schema > scenario.schema.json",
             "  and begin each scenario beside it with:",
             "  # yaml-language-server: $schema=scenario.schema.json",
-            "  runthrough schema verdict"
+            "  runthrough schema verdict",
+            "  runthrough schema size > size.schema.json"
         })
 final class SchemaCommand implements Callable<Integer> {
     private static final String VERDICT_SCHEMA = "verdict-1.schema.json";
@@ -35,8 +38,8 @@ final class SchemaCommand implements Callable<Integer> {
             arity = "0..1",
             converter = Documents.class,
             completionCandidates = Documents.class,
-            description = "scenario or verdict; by default scenario.")
-    private Document document = Document.SCENARIO;
+            description = "One of ${COMPLETION-CANDIDATES}; by default scenario.")
+    private Supplier<String> document = ScenarioSchema::text;
 
     SchemaCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -44,7 +47,7 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        surroundings.out().print(document == Document.SCENARIO ? ScenarioSchema.text() : verdict());
+        surroundings.out().print(document.get());
         surroundings.out().flush();
         return ExitCode.DONE;
     }
@@ -57,15 +60,12 @@ final class SchemaCommand implements Callable<Integer> {
         }
     }
 
-    /** What has a schema. */
-    enum Document {
-        SCENARIO,
-        VERDICT
-    }
-
-    static final class Documents extends Choice<Document> {
+    /** What has a schema: scenarios, verdicts, and the answers of all studies. */
+    static final class Documents extends Choice<Supplier<String>> {
         Documents() {
-            or("scenario", Document.SCENARIO).or("verdict", Document.VERDICT);
+            or("scenario", ScenarioSchema::text).or("verdict", SchemaCommand::verdict);
+            StudySchemas.studies()
+                    .forEach(study -> or(study, () -> StudySchemas.of(study).orElseThrow()));
         }
     }
 }

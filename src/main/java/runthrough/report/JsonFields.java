@@ -2,6 +2,7 @@ package runthrough.report;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,11 @@ import runthrough.study.statistics.Estimate;
  */
 public final class JsonFields {
     private final Map<String, @Nullable Object> fields = new LinkedHashMap<>();
+
+    /** How a constant is written: in small letters, its words joined by hyphens. */
+    static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
 
     JsonFields text(String name, String value) {
         fields.put(name, value);
@@ -53,7 +59,7 @@ public final class JsonFields {
                         .number("high", end(estimate, chance, false)));
     }
 
-    private static double end(Estimate estimate, boolean chance, boolean isLow) {
+    static double end(Estimate estimate, boolean chance, boolean isLow) {
         return estimate.interval()
                 .filter(any -> chance)
                 .map(interval -> isLow ? interval.low() : interval.high())

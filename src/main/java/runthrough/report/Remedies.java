@@ -2,7 +2,6 @@ package runthrough.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import runthrough.quantity.Kind;
@@ -93,27 +92,6 @@ record Remedies(Sizing.NoneEnough none, StudyWords words) {
         return CsvCells.number(kind.map(k -> words.units().value(k, value)).orElse(value));
     }
 
-    JsonFields document() {
-        return new JsonFields()
-                .text("cause", none.cause().name().toLowerCase(Locale.ROOT))
-                .estimate("strip_missing_more_each_change_m", none.growth(), words.chance())
-                .list(
-                        "remedies",
-                        none.remedies().stream()
-                                .map(remedy -> new JsonFields()
-                                        .text(
-                                                "change",
-                                                remedy.what()
-                                                        .name()
-                                                        .toLowerCase(Locale.ROOT)
-                                                        .replace('_', '-'))
-                                        .text("unit", si(remedy.what()))
-                                        .number("now", remedy.now())
-                                        .number("needed", remedy.needed())
-                                        .number("tried", remedy.tried()))
-                                .toList());
-    }
-
     private static String name(Remedy.What what) {
         return switch (what) {
             case ENTRY_TOP_SPEED -> "entry top speed";
@@ -130,15 +108,11 @@ record Remedies(Sizing.NoneEnough none, StudyWords words) {
         return kind(what).map(kind -> words.of(kind, value)).orElseGet(() -> Texts.number(value));
     }
 
-    private static Optional<Kind> kind(Remedy.What what) {
+    static Optional<Kind> kind(Remedy.What what) {
         return switch (what) {
             case ENTRY_TOP_SPEED, FILL_RATE_LIMIT, PROCESS_SPEED -> Optional.of(Kind.SPEED);
             case PREPARATION_TIME, JOINT_WORK -> Optional.of(Kind.TIME);
             case UNCOILERS, CREW -> Optional.empty();
         };
-    }
-
-    private static String si(Remedy.What what) {
-        return kind(what).map(kind -> kind == Kind.SPEED ? "m/s" : "s").orElse("");
     }
 }

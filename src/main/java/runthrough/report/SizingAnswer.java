@@ -2,7 +2,6 @@ package runthrough.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -59,7 +58,7 @@ public final class SizingAnswer {
                 tables,
                 account(),
                 sizing.chance(),
-                document(remedies),
+                SizingDocument.SHAPE.fields(sizing, sizing.chance()),
                 Map.of(CURVE, curveCsv(), REMEDIES, Remedies.csv(remedies, words)),
                 warnings,
                 provenance);
@@ -306,58 +305,6 @@ public final class SizingAnswer {
                 .filter(any -> sizing.chance())
                 .map(which::applyAsDouble)
                 .orElse(Double.NaN);
-    }
-
-    private JsonFields document(Optional<Remedies> remedies) {
-        JsonFields fields = new JsonFields()
-                .text("answer", sizing.answer().name().toLowerCase(Locale.ROOT).replace('_', '-'))
-                .number("target", sizing.target())
-                .count("replications_run", sizing.replications())
-                .in("smallest", sizing.smallest().map(this::size).orElse(null))
-                .in("interval_low", sizing.possible().map(this::size).orElse(null))
-                .in("interval_high", sizing.sure().map(this::size).orElse(null))
-                .in("present", sizing.present().map(this::point).orElse(null))
-                .in("precision", sizing.interval().map(this::precision).orElse(null))
-                .number(
-                        "coil_changes_to_show_target",
-                        sizing.resolution().leastToShow().map(Long::doubleValue).orElse(Double.NaN))
-                .number(
-                        "capacity_by_closed_form_m",
-                        sizing.handCalculation()
-                                .storage()
-                                .map(storage -> storage.capacity().needed())
-                                .orElse(Double.NaN))
-                .list("curve", sizing.curve().stream().map(this::point).toList());
-        return fields.in("none_is_enough", remedies.map(Remedies::document).orElse(null));
-    }
-
-    private JsonFields size(Size size) {
-        Adjustable adjustable = size.form().adjustable().orElseThrow();
-        return new JsonFields()
-                .number("capacity_m", size.capacity())
-                .text(
-                        "set_by",
-                        adjustable.measure().name().toLowerCase(Locale.ROOT).replace('_', '-'))
-                .number("setting_m", adjustable.metres());
-    }
-
-    private JsonFields point(Sizing.Point point) {
-        JsonFields fields = size(point.size());
-        point.share()
-                .ifPresentOrElse(
-                        share -> fields.estimate("share_run_through", share, sizing.chance()),
-                        () -> fields.in("share_run_through", null));
-        return fields.number("greatest_share_so_far", point.envelope());
-    }
-
-    private JsonFields precision(Narrowness interval) {
-        return new JsonFields()
-                .number("asked", interval.asked())
-                .number("half_width", interval.halfWidth())
-                .flag("reached", interval.reached())
-                .number(
-                        "replications_that_would_do",
-                        interval.wouldDo().isPresent() ? interval.wouldDo().getAsInt() : Double.NaN);
     }
 
     private List<String> account() {

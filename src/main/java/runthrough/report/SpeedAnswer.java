@@ -3,7 +3,6 @@ package runthrough.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -50,7 +49,7 @@ public final class SpeedAnswer {
                 List.of(table()),
                 account(),
                 words.chance(),
-                document(),
+                SpeedDocument.SHAPE.fields(curve, words.chance()),
                 Map.of(CSV, csv()),
                 warnings,
                 provenance);
@@ -167,7 +166,8 @@ public final class SpeedAnswer {
         return new Table(
                 "What comes out, in the replications of the scenario",
                 List.of("speed", "output", "by mass", "of rated", "run through", "stops/8 h", "lost/8 h"),
-                points().map(point -> List.of(
+                points(curve).stream()
+                        .map(point -> List.of(
                                 speed(point.speed()),
                                 words.texts()
                                         .of(Kind.RATE_LENGTH, point.output().mean()),
@@ -181,10 +181,11 @@ public final class SpeedAnswer {
     }
 
     /** The points of the range, and the peak among them. */
-    private Stream<SpeedPoint> points() {
+    static List<SpeedPoint> points(SpeedCurve curve) {
         return Stream.concat(curve.points().stream(), Stream.of(curve.peak().at()))
                 .distinct()
-                .sorted(Comparator.comparingDouble(SpeedPoint::speed));
+                .sorted(Comparator.comparingDouble(SpeedPoint::speed))
+                .toList();
     }
 
     private String csv() {
@@ -206,7 +207,8 @@ public final class SpeedAnswer {
                 "lost per 8 h (s)");
         return CsvText.of(
                 header,
-                points().map(point -> Stream.of(
+                points(curve).stream()
+                        .map(point -> Stream.of(
                                         speed.fromSi(point.speed()),
                                         point.factor(),
                                         output.fromSi(point.output().mean()),
@@ -229,51 +231,6 @@ public final class SpeedAnswer {
                 .filter(any -> words.chance())
                 .map(which::applyAsDouble)
                 .orElse(Double.NaN);
-    }
-
-    private JsonFields document() {
-        Peak peak = curve.peak();
-        return new JsonFields()
-                .number("target", curve.target())
-                .flag("speeds_scaled_alike", curve.scaledAlike())
-                .number("from_m_per_s", curve.from())
-                .number("to_m_per_s", curve.to())
-                .in(
-                        "peak",
-                        point(peak.at())
-                                .text("where", word(peak.where()))
-                                .number("as_good_from_m_per_s", peak.asGoodFrom())
-                                .number("as_good_to_m_per_s", peak.asGoodTo())
-                                .estimate("output_lost_at_fastest_m_per_s", peak.lossAtTo(), words.chance()))
-                .in("present", point(curve.present()))
-                .in(
-                        "target_lost",
-                        curve.targetLost()
-                                .map(crossing -> new JsonFields()
-                                        .text("found", word(crossing.found()))
-                                        .number("fastest_that_meets_m_per_s", crossing.value())
-                                        .number("low_m_per_s", crossing.low())
-                                        .number("high_m_per_s", crossing.high()))
-                                .orElse(null))
-                .list("points", points().map(this::point).toList());
-    }
-
-    private JsonFields point(SpeedPoint point) {
-        boolean chance = words.chance();
-        return new JsonFields()
-                .number("speed_m_per_s", point.speed())
-                .number("factor", point.factor())
-                .text("answer", word(point.answer()))
-                .estimate("share_run_through", point.shareRunThrough(), chance)
-                .estimate("output_m_per_s", point.output(), chance)
-                .estimate("output_kg_per_s", point.massFlow(), chance)
-                .estimate("share_of_rated", point.utilisation(), chance)
-                .estimate("stops_per_8_h", point.stopsPerShift(), chance)
-                .estimate("lost_s_per_8_h", point.lostTimePerShift(), chance);
-    }
-
-    private static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private List<String> account() {

@@ -69,7 +69,8 @@ class DescribingCommandsTest {
                 .startsWith("{")
                 .contains("runthrough-verdict/1", "Share of coil changes that the process ran through.");
         assertThat(session.run("schema", "verdcit").err())
-                .contains("OF = verdcit; must be one of scenario, verdict. Did you mean verdict?");
+                .contains("OF = verdcit; must be one of scenario, verdict, ")
+                .contains("Did you mean verdict?");
     }
 
     @Test
