@@ -112,6 +112,50 @@ public final class Sources {
                     + "formula at high precision",
             DERIVED_HERE);
 
+    public static final Reference STEPHENS_1974 = new Reference(
+            "M. A. Stephens, EDF statistics for goodness of fit and some comparisons, JASA 69, 730-737, 1974; tables as seen in "
+                    + "the source of a general scientific library that cites them",
+            SECOND_HAND);
+
+    public static final Reference STEPHENS_1977 = new Reference(
+            "M. A. Stephens, Goodness of fit for the extreme value distribution, Biometrika 64, 1977; table as seen in the "
+                    + "source of a general scientific library that cites it",
+            SECOND_HAND);
+
+    public static final Reference NIST_ANDERSON_DARLING = new Reference(
+            "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.14, Anderson-Darling test; as seen in a copy",
+            SECOND_HAND);
+
+    public static final Reference GOODNESS_OF_FIT_LAWS = new Reference(
+            "Laws of the Kolmogorov-Smirnov and Anderson-Darling statistics with all parameters known, at high precision",
+            DERIVED_HERE);
+
+    public static final Reference NIST_RELIABILITY = new Reference(
+            "NIST/SEMATECH e-Handbook of Statistical Methods, 8.4.1.3, maximum-likelihood fits of failure times censored at 500",
+            READ);
+
+    public static final Reference MAXIMUM_LIKELIHOOD = new Reference(
+            "Maximum of the likelihood at high precision, for the data of the published example", DERIVED_HERE);
+
+    public static final Reference BALL_BEARINGS = new Reference(
+            "J. Lieblein and M. Zelen, J. Res. NBS 57(5), 273-316, 1956: lives of 23 ball bearings, data seen second-hand; the "
+                    + "maximum of the likelihood worked out here at high precision",
+            DERIVED_HERE);
+
+    public static final Reference ILO_WORK_STUDY = new Reference(
+            "G. Kanawaty (ed.), Introduction to Work Study, 4th ed., International Labour Office, 1992, chapter on time study",
+            FROM_MEMORY);
+
+    public static final Reference LIFE_CYCLE_COSTING = new Reference(
+            "S. K. Fuller and S. R. Petersen, Life-Cycle Costing Manual, NIST Handbook 135, 1995: factors from memory; digits "
+                    + "worked out here at high precision",
+            DERIVED_HERE);
+
+    public static final Reference OPEN_FORMULA = new Reference(
+            "OASIS OpenDocument, part 4, OpenFormula: NPV takes the first value at the end of period 1; convention from memory, "
+                    + "digits worked out here",
+            DERIVED_HERE);
+
     public static final Reference WELD_TRAVEL =
             new Reference("Seam length over travel speed; speeds as used in the trade", COMMON_PRACTICE);
 

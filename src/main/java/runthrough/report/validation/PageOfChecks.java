@@ -30,7 +30,14 @@ final class PageOfChecks {
                 .filter(part -> !part.rows().isEmpty())
                 .toList();
         return new ValidationPage(
-                failed == 0, answer, figures(), standings(), deviations(), parts, List.of(NotYet.values()));
+                failed == 0,
+                answer,
+                figures(),
+                standings(),
+                deviations(),
+                parts,
+                NotYet.beside(records),
+                List.of(LeftOut.values()));
     }
 
     private List<Count> figures() {

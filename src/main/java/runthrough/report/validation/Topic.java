@@ -29,7 +29,13 @@ public enum Topic {
     UNITS("Units", "Factors between units. Exact ones must agree to the last bit."),
     RANDOM_NUMBERS("Random numbers", "The generator's own published output, and the laws drawn from it."),
     STATISTICS("Statistics", "Means, spreads, quantiles and intervals against certified and published values."),
-    WORK("Work", "Times of the work of a coil change.");
+    FITS(
+            "Laws fitted to measured times",
+            "Parameters, likelihoods and test statistics against published fits and tables of critical values."),
+    WORK("Work", "Times of the work of a coil change, and how they are studied."),
+    ECONOMICS(
+            "Payback and present value",
+            "What a change to the line returns, against published factors and worked cases.");
 
     private final String title;
     private final String about;

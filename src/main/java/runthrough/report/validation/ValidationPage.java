@@ -13,6 +13,7 @@ import runthrough.chart.Chart;
  * @param charts of all checks together
  * @param parts one for each topic, in order
  * @param notYet what is not checked yet, and why
+ * @param leftOut what is not checked at all, and why
  */
 public record ValidationPage(
         boolean passed,
@@ -21,7 +22,8 @@ public record ValidationPage(
         List<Count> standings,
         List<Chart> charts,
         List<Part> parts,
-        List<NotYet> notYet) {
+        List<NotYet> notYet,
+        List<LeftOut> leftOut) {
 
     public ValidationPage {
         figures = List.copyOf(figures);
@@ -29,6 +31,7 @@ public record ValidationPage(
         charts = List.copyOf(charts);
         parts = List.copyOf(parts);
         notYet = List.copyOf(notYet);
+        leftOut = List.copyOf(leftOut);
     }
 
     /** A number with its name and, or empty, what it means. */

@@ -1,6 +1,7 @@
 package runthrough.report.validation;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import runthrough.chart.Chart;
 import runthrough.report.TextLines;
@@ -26,8 +27,12 @@ final class ValidationText {
 
     private void write(ValidationPage page) {
         page.parts().forEach(this::part);
-        heading("Not yet");
-        page.notYet().forEach(later -> item(later.what() + ". Comes with " + later.comesWith() + "."));
+        if (!page.notYet().isEmpty()) {
+            heading("Not yet");
+            page.notYet().forEach(later -> item(later.what() + ". Comes with " + later.comesWith() + "."));
+        }
+        heading("Left out");
+        page.leftOut().forEach(values -> item(values.what() + ": " + values.why() + "."));
         heading("Altogether");
         readings(page.charts());
         lines.gap();
@@ -78,7 +83,7 @@ final class ValidationText {
 
     private void heading(String title) {
         lines.gap();
-        lines.line(title.toUpperCase(java.util.Locale.ROOT));
+        lines.line(title.toUpperCase(Locale.ROOT));
     }
 
     private void counted(String name, int number) {

@@ -4,8 +4,7 @@
  *
  * <p>Main types: {@link runthrough.report.validation.Recorded} (one line of a record: a number, a text or many errors held
  * against an outside value), {@link runthrough.report.validation.CheckFolder} (reads and writes the records), {@link
- * runthrough.report.validation.ValidationReport} (all of them, in order), {@link
- * runthrough.report.validation.ValidationHtml} and {@link runthrough.report.validation.ValidationText} (the page and the same
+ * runthrough.report.validation.ValidationReport} (all of them as a page, and the same
  * for a terminal).
  *
  * <p>Units: each check names its own. What is shown of a number are the digits that its tolerance gives a meaning to, so that

@@ -98,8 +98,32 @@ class ValidationReportTest {
     @Test
     void pageSaysWhatIsNotCheckedYet() {
         for (NotYet later : NotYet.values()) {
-            assertThat(body(report())).contains(later.comesWith());
-            assertThat(report().text().replaceAll("\\s+", " ")).contains("Comes with " + later.comesWith() + ".");
+            assertThat(body(report())).contains(later.what());
+            assertThat(report().text().replaceAll("\\s+", " "))
+                    .contains(later.what() + ". Comes with " + later.comesWith() + ".");
+        }
+    }
+
+    @Test
+    void whatIsCheckedIsNoLongerCalledNotYet() {
+        ValidationReport all = report(
+                number(Topic.FITS, "C2", 1, 1),
+                number(Topic.FITS, "M4", 1, 1),
+                number(Topic.WORK, "T1", 1, 1),
+                number(Topic.ECONOMICS, "E4", 1, 1));
+
+        assertThat(body(report(number(Topic.FITS, "C2", 1, 1))))
+                .doesNotContain(NotYet.GOODNESS_OF_FIT.what())
+                .contains(NotYet.MAXIMUM_LIKELIHOOD.what());
+        assertThat(body(all)).doesNotContain("Not yet");
+        assertThat(all.text()).doesNotContain("NOT YET");
+    }
+
+    @Test
+    void pageSaysWhatIsLeftOutAndWhy() {
+        for (LeftOut values : LeftOut.values()) {
+            assertThat(body(report()).replace("&#39;", "'")).contains(values.what() + ": " + values.why() + ".");
+            assertThat(report().text().replaceAll("\\s+", " ")).contains(values.why());
         }
     }
 
