@@ -20,6 +20,7 @@ final class Program {
                 .addSubcommand(new SpeedsCommand(surroundings))
                 .addSubcommand(new CheckCommand(surroundings))
                 .addSubcommand(new KeysCommand(surroundings))
+                .addSubcommand(new InputsCommand(surroundings))
                 .addSubcommand(new SchemaCommand(surroundings))
                 .addSubcommand(new CompletionCommand(surroundings))
                 .addSubcommand(new ValidationCommand(surroundings));

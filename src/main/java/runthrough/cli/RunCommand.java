@@ -10,7 +10,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import runthrough.report.JsonReport;
-import runthrough.report.Provenance;
 import runthrough.report.ReportFolder;
 import runthrough.report.RunThroughResult;
 import runthrough.report.TerminalReport;
@@ -85,7 +84,7 @@ final class RunCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Scenario asked = Scenario.read(surroundings.path(scenario)).with(overrides);
+        Scenario asked = Scenario.read(surroundings.path(scenario), overrides);
         asked.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
         ReportPlace place = report == null ? new ReportPlace() : report;
         Optional<Path> folder = place.folder(scenario);
@@ -111,9 +110,7 @@ final class RunCommand implements Callable<Integer> {
         try (Progress progress = new Progress(surroundings, listener)) {
             StudyOptions chosen = threads == null ? options : options.withThreads(Math.toIntExact(threads));
             return RunThroughResult.of(
-                    new RunThroughStudy(asked.brief()).run(chosen, progress),
-                    asked.warnings(),
-                    new Provenance(ProgramVersion.text(), Optional.of(asked.fingerprint()), Optional.ofNullable(date)));
+                    new RunThroughStudy(asked.brief()).run(chosen, progress), asked.warnings(), asked.provenance(date));
         }
     }
 

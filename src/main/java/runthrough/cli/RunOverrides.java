@@ -1,12 +1,19 @@
 package runthrough.cli;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import runthrough.plant.RunPlan;
 import runthrough.quantity.UnitSystem;
+import runthrough.scenario.Setting;
+import runthrough.scenario.source.Place;
+import runthrough.scenario.source.Problems;
 
 /** What a command line may say otherwise than the scenario does. */
 final class RunOverrides {
+    private static final String SET = "--set";
 
     @Option(
             names = "--coil-changes",
@@ -36,6 +43,40 @@ final class RunOverrides {
             completionCandidates = ResultsIn.class,
             description = "Units of the results: metric or us, instead of what the scenario says.")
     private @Nullable UnitSystem resultsIn;
+
+    @Option(
+            names = SET,
+            paramLabel = "PATH=VALUE",
+            description = {
+                "Another value for a part of the scenario, such as entry.top-speed=100m/min; may be given several times.",
+                "The command inputs lists the numbers of a scenario by their paths."
+            })
+    private List<String> settings = new ArrayList<>();
+
+    /**
+     * What is set otherwise than the scenario file says.
+     *
+     * @param problems to be told of what cannot be read
+     */
+    List<Setting> settings(Problems problems) {
+        return settings.stream()
+                .flatMap(text -> setting(text, problems).stream())
+                .toList();
+    }
+
+    private static Optional<Setting> setting(String text, Problems problems) {
+        int split = text.indexOf('=');
+        if (split < 1 || split == text.length() - 1) {
+            problems.error(
+                    Place.whole(SET),
+                    text,
+                    "",
+                    "must be a path and a value with = between them",
+                    "Write it like --set entry.top-speed=100m/min.");
+            return Optional.empty();
+        }
+        return Setting.written(text.substring(0, split), text.substring(split + 1), SET, problems);
+    }
 
     /** How to run, given how the scenario wants it. */
     RunPlan plan(RunPlan run) {

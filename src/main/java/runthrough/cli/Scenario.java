@@ -8,23 +8,32 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import runthrough.plant.Brief;
 import runthrough.plant.Finding;
 import runthrough.plant.LineCheck;
-import runthrough.scenario.ScenarioReader;
+import runthrough.report.Provenance;
+import runthrough.scenario.ScenarioFile;
 import runthrough.scenario.ScenarioReading;
+import runthrough.scenario.Setting;
 import runthrough.scenario.source.Problem;
+import runthrough.scenario.source.Problems;
 
 /**
  * A scenario that can be run, and what to warn of.
  *
+ * @param file it was read from
+ * @param settings what was set otherwise than the file says
+ * @param brief what is asked
  * @param warnings one line each
  * @param fingerprint SHA-256 of the file's bytes, in hexadecimal
  */
-record Scenario(Brief brief, List<String> warnings, String fingerprint) {
+record Scenario(ScenarioFile file, List<Setting> settings, Brief brief, List<String> warnings, String fingerprint) {
 
     Scenario {
+        settings = List.copyOf(settings);
         warnings = List.copyOf(warnings);
     }
 
@@ -34,17 +43,60 @@ record Scenario(Brief brief, List<String> warnings, String fingerprint) {
      * @throws BadInputException with everything that is wrong with it
      */
     static Scenario read(Path file) {
-        ScenarioReading reading = ScenarioReader.read(file);
-        if (reading instanceof ScenarioReading.Accepted accepted) {
-            return new Scenario(accepted.brief(), texts(accepted.warnings()).toList(), fingerprint(file));
+        return of(ScenarioFile.open(file), List.of(), file);
+    }
+
+    /**
+     * Reads {@code file} with what the command line says otherwise.
+     *
+     * @throws BadInputException with everything that is wrong with either, or with the two together
+     */
+    static Scenario read(Path file, RunOverrides overrides) {
+        Problems problems = new Problems();
+        List<Setting> settings = overrides.settings(problems);
+        ScenarioFile opened = ScenarioFile.open(file);
+        if (!problems.none()) {
+            throw new BadInputException(Stream.concat(texts(problems.errors()), refusal(opened.with(settings)).stream())
+                    .toList());
         }
-        ScenarioReading.Refused refused = (ScenarioReading.Refused) reading;
+        return of(opened, settings, file).with(overrides);
+    }
+
+    private static Scenario of(ScenarioFile file, List<Setting> settings, Path path) {
+        ScenarioReading reading = file.with(settings);
+        if (reading instanceof ScenarioReading.Accepted accepted) {
+            return new Scenario(
+                    file, settings, accepted.brief(), texts(accepted.warnings()).toList(), fingerprint(path));
+        }
+        throw new BadInputException(refusal(reading));
+    }
+
+    /** What is wrong with a scenario that cannot be run; nothing with one that can. */
+    private static List<String> refusal(ScenarioReading reading) {
+        if (!(reading instanceof ScenarioReading.Refused refused)) {
+            return List.of();
+        }
         List<String> lines = new ArrayList<>(texts(refused.problems()).toList());
         if (refused.further() > 0) {
             lines.add("and " + refused.further() + " more problems");
         }
         texts(refused.warnings()).map(Scenario::asWarning).forEach(lines::add);
-        throw new BadInputException(lines);
+        return lines;
+    }
+
+    /** Where a result comes from; {@code date} as the user wants it printed, none by default. */
+    Provenance provenance(@Nullable String date) {
+        return new Provenance(
+                ProgramVersion.text(),
+                Optional.of(fingerprint),
+                settings.stream().map(this::change).toList(),
+                Optional.ofNullable(date));
+    }
+
+    private String change(Setting setting) {
+        String said =
+                file.said(setting.path()).map(text -> " instead of " + text).orElse("");
+        return setting.path() + " = " + setting.value().shown() + said;
     }
 
     private static String fingerprint(Path file) {
@@ -72,7 +124,7 @@ record Scenario(Brief brief, List<String> warnings, String fingerprint) {
      *
      * @throws BadInputException when the two together cannot be run
      */
-    Scenario with(RunOverrides overrides) {
+    private Scenario with(RunOverrides overrides) {
         Brief changed = brief.with(overrides.plan(brief.run()));
         List<Finding> before = LineCheck.check(brief);
         List<Finding> found = LineCheck.check(changed).stream()
@@ -88,6 +140,8 @@ record Scenario(Brief brief, List<String> warnings, String fingerprint) {
         Brief shown = new Brief(
                 changed.title(), changed.notes(), changed.line(), changed.run(), overrides.units(changed.resultsIn()));
         return new Scenario(
+                file,
+                settings,
                 shown,
                 Stream.concat(warnings.stream(), found.stream().map(Scenario::onCommandLine))
                         .toList(),

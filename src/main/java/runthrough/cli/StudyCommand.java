@@ -81,7 +81,7 @@ abstract class StudyCommand implements Callable<Integer> {
 
     @Override
     public final Integer call() {
-        Scenario asked = Scenario.read(surroundings.path(scenario)).with(overrides);
+        Scenario asked = Scenario.read(surroundings.path(scenario), overrides);
         Brief brief = asked.brief();
         Study study = study(brief, target == null ? brief.run().target() : target);
         asked.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
@@ -108,11 +108,7 @@ abstract class StudyCommand implements Callable<Integer> {
     private StudyAnswer run(Study study, Scenario asked) {
         int atOnce = threads == null ? Runtime.getRuntime().availableProcessors() : Math.toIntExact(threads);
         try (Progress progress = new Progress(surroundings, StudyListener.NONE)) {
-            return study.run(
-                    atOnce,
-                    progress,
-                    asked.warnings(),
-                    new Provenance(ProgramVersion.text(), Optional.of(asked.fingerprint()), Optional.ofNullable(date)));
+            return study.run(atOnce, progress, asked.warnings(), asked.provenance(date));
         }
     }
 

@@ -1,11 +1,8 @@
 package runthrough.handcalc;
 
-import java.util.List;
 import java.util.stream.Stream;
 import runthrough.plant.CoilChange;
-import runthrough.plant.CoilChange.Reject;
-import runthrough.plant.WorkElement;
-import runthrough.plant.WorkElement.Occurrence;
+import runthrough.plant.MeanWork;
 
 /**
  * How long the strip stands at the joiner, on average over coil changes; each part in seconds, {@code >= 0}.
@@ -24,12 +21,10 @@ public record JointTime(double tail, double join, double redo, double waiting) {
      */
     public static JointTime of(CoilChange change, double width) {
         return new JointTime(
-                total(change.tail(), width),
-                total(change.join(), width),
+                MeanWork.total(change.tail(), width),
+                MeanWork.total(change.join(), width),
                 Stream.of(change.prepare(), change.tail(), change.join())
-                        .flatMap(List::stream)
-                        .filter(WorkElement::redo)
-                        .mapToDouble(element -> meanRedo(element, change.reject(), width))
+                        .mapToDouble(work -> MeanWork.redone(work, change.reject(), width))
                         .sum(),
                 0);
     }
@@ -52,31 +47,5 @@ public record JointTime(double tail, double join, double redo, double waiting) {
     /** The joint time T (s): work and waiting. */
     public double total() {
         return work() + waiting;
-    }
-
-    /** Sum of the mean times (s) that the elements of a list add to a coil change. */
-    static double total(List<WorkElement> elements, double width) {
-        return elements.stream().mapToDouble(element -> element.meanTime(width)).sum();
-    }
-
-    /** Mean time (s) that an element adds to a coil change by being done again after rejects. */
-    static double meanRedo(WorkElement element, Reject reject, double width) {
-        return repeats(element.occurrence(), reject)
-                * element.time().duration(element.time().drawn().mean(), width);
-    }
-
-    /**
-     * How often per coil change an element is done again. Rejects and elements that each come by chance are independent. Of
-     * a reject on every nth change and an element on every mth, both fall on every change that n and m divide.
-     */
-    static double repeats(Occurrence occurrence, Reject reject) {
-        if (occurrence instanceof Occurrence.Every element && reject instanceof Reject.Every joint) {
-            return 1 / ((double) element.n() / greatestCommonDivisor(element.n(), joint.n()) * joint.n());
-        }
-        return occurrence.share() * reject.meanExtraPasses();
-    }
-
-    private static int greatestCommonDivisor(int a, int b) {
-        return b == 0 ? a : greatestCommonDivisor(b, a % b);
     }
 }

@@ -1,12 +1,11 @@
 package runthrough.handcalc;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import runthrough.plant.Coil;
 import runthrough.plant.Line;
+import runthrough.plant.MeanWork;
 import runthrough.plant.Practice;
-import runthrough.plant.Supply;
 import runthrough.quantity.Kind;
 
 /**
@@ -29,14 +28,14 @@ record LineCase(
 
     static LineCase of(Line line, int kind) {
         ClosedForms forms = ClosedForms.of(line, line.coils().get(kind));
-        double width = meanWiderWidth(line.supply(), kind);
+        double width = line.supply().meanWiderWidth(kind);
         JointTime work = line.practice() == Practice.RETHREAD
                 ? JointTime.ofRethread(line.change())
                 : JointTime.of(line.change(), width);
         double missed = line.practice().isOneStrip() ? forms.entry().missed(work.total() + restartDelay(line)) : 0;
         double cycle = (forms.usable() + missed) / forms.entry().speed();
         double leaving = leaving(line, forms, cycle - work.total());
-        double needed = JointTime.total(line.change().prepare(), width);
+        double needed = MeanWork.total(line.change().prepare(), width);
         Preparation preparation = Preparation.of(line, needed, cycle, work.total(), work.tail(), leaving);
         return new LineCase(line, kind, forms, width, work, cycle, leaving, preparation);
     }
@@ -52,20 +51,6 @@ record LineCase(
         return line.practice() == Practice.JOIN_WITHOUT_ACCUMULATOR
                 ? line.process().restartDelay().mean()
                 : 0;
-    }
-
-    /** The mean, over what may follow a coil of this kind, of the wider of the two strips (m). */
-    private static double meanWiderWidth(Supply supply, int kind) {
-        List<Coil> kinds = supply.kinds();
-        double own = kinds.get(kind).width();
-        if (supply instanceof Supply.Mix mix) {
-            return mix.shares().stream()
-                            .mapToDouble(share ->
-                                    share.weight() * Math.max(own, share.coil().width()))
-                            .sum()
-                    / mix.totalWeight();
-        }
-        return Math.max(own, kinds.get((kind + 1) % kinds.size()).width());
     }
 
     Coil coil() {

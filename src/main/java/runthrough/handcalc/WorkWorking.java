@@ -3,6 +3,7 @@ package runthrough.handcalc;
 import java.util.List;
 import java.util.stream.Stream;
 import runthrough.plant.CoilChange;
+import runthrough.plant.MeanWork;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.WorkTime;
 import runthrough.quantity.Kind;
@@ -35,7 +36,7 @@ final class WorkWorking {
     Term list(String symbol, String name, List<WorkElement> elements) {
         Sum sum = new Sum();
         elements.forEach(element -> add(sum, element, element.occurrence().share()));
-        return sheet.step(new Term(symbol, name, JointTime.total(elements, meanWidth), Kind.TIME), sum);
+        return sheet.step(new Term(symbol, name, MeanWork.total(elements, meanWidth), Kind.TIME), sum);
     }
 
     /** The mean time of what is done again after rejects. */
@@ -44,7 +45,7 @@ final class WorkWorking {
         Stream.of(change.prepare(), change.tail(), change.join())
                 .flatMap(List::stream)
                 .filter(WorkElement::redo)
-                .forEach(element -> add(sum, element, JointTime.repeats(element.occurrence(), change.reject())));
+                .forEach(element -> add(sum, element, MeanWork.repeats(element.occurrence(), change.reject())));
         return sheet.step(
                 new Term("T_redo", "work done again after rejects, on average", joint.redo(), Kind.TIME), sum);
     }

@@ -57,6 +57,11 @@ public record CoilChange(
                 rethread);
     }
 
+    /** The same with threading anew taking {@code factor} times as long, {@code factor > 0}. */
+    public CoilChange withRethreadTimes(double factor) {
+        return new CoilChange(crew, prepare, tail, join, reject, rethread.scaled(factor));
+    }
+
     private static List<WorkElement> times(List<WorkElement> elements, double factor) {
         return elements.stream().map(element -> element.takingTimes(factor)).toList();
     }

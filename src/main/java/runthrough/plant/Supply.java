@@ -1,7 +1,9 @@
 package runthrough.plant;
 
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /** Which coils come, in which order. */
 public sealed interface Supply {
@@ -15,6 +17,18 @@ public sealed interface Supply {
     /** Whether chance decides which coil comes next or how long it is. */
     default boolean isRandom() {
         return kinds().stream().anyMatch(coil -> !coil.size().isConstant());
+    }
+
+    /** The mean, over what may follow a coil of kind {@code kind} in {@link #kinds}, of the wider of the two strips (m). */
+    default double meanWiderWidth(int kind) {
+        return Math.max(
+                kinds().get(kind).width(),
+                kinds().get((kind + 1) % kinds().size()).width());
+    }
+
+    /** The mean, over the coils as they come, of a {@code number} of each kind in {@link #kinds}, counted from 0. */
+    default double mean(IntToDoubleFunction number) {
+        return IntStream.range(0, kinds().size()).mapToDouble(number).average().orElseThrow();
     }
 
     /** The same coil, over and over. */
@@ -54,6 +68,20 @@ public sealed interface Supply {
         @Override
         public boolean isRandom() {
             return shares.size() > 1 || Supply.super.isRandom();
+        }
+
+        @Override
+        public double meanWiderWidth(int kind) {
+            double own = shares.get(kind).coil().width();
+            return mean(other -> Math.max(own, shares.get(other).coil().width()));
+        }
+
+        @Override
+        public double mean(IntToDoubleFunction number) {
+            return IntStream.range(0, shares.size())
+                            .mapToDouble(kind -> shares.get(kind).weight() * number.applyAsDouble(kind))
+                            .sum()
+                    / totalWeight();
         }
 
         /** Sum of the weights; they need not add up to 1. */

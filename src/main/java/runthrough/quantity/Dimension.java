@@ -43,6 +43,11 @@ public enum Dimension {
                 .toList();
     }
 
+    /** The unit in which a value is as it is inside, or the first where there is none: percent for shares. */
+    public Unit base() {
+        return units().stream().filter(unit -> unit.toSi(1) == 1).findFirst().orElse(units().get(0));
+    }
+
     /** The symbols of all units, for messages: "mm, cm, m, km, in, ft, yd". */
     public String unitList() {
         return units().stream().map(Unit::symbol).collect(Collectors.joining(", "));

@@ -3,6 +3,7 @@ package runthrough.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import runthrough.chart.Charts;
 import runthrough.handcalc.Coherent;
 import runthrough.handcalc.HandCalculation;
@@ -41,7 +42,8 @@ final class PageMaker {
         Diagnosis diagnosis = new Diagnosis(result);
         return new ReportPage(
                 brief.title(),
-                brief.notes(),
+                Stream.concat(brief.notes().stream(), result.provenance().changed().stream())
+                        .toList(),
                 result.provenance().date().orElse(""),
                 mark(),
                 figures(),

@@ -3,6 +3,7 @@ package runthrough.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import runthrough.chart.Chart;
 import runthrough.plant.Brief;
 
@@ -63,6 +64,12 @@ public record StudyAnswer(
                 .ifPresent(digits -> rows.add(new ReportPage.KeyFigure("SHA-256 of the scenario file", digits, "")));
         rows.add(new ReportPage.KeyFigure("Seed", Long.toString(brief.run().seed()), ""));
         return rows;
+    }
+
+    /** What the reader should know of the question: the notes of the scenario, and what was changed. */
+    public List<String> notes() {
+        return Stream.concat(brief.notes().stream(), provenance.changed().stream())
+                .toList();
     }
 
     /** The line as described. */

@@ -22,6 +22,10 @@ public final class StudyJson {
                     "sha256",
                     "SHA-256 of the scenario file's bytes in hexadecimal.",
                     answer -> answer.provenance().fingerprint())
+            .texts(
+                    "changes",
+                    "What was set otherwise than the scenario file says, in words.",
+                    answer -> answer.provenance().changes())
             .optionalCount(
                     "coil_changes",
                     "Coil changes that end a replication; null when time does.",

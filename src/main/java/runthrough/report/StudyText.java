@@ -22,6 +22,7 @@ public final class StudyText {
     public static String render(StudyAnswer answer, boolean colour) {
         TextLines lines = new TextLines();
         lines.line(answer.brief().title());
+        answer.provenance().changed().ifPresent(changed -> lines.paragraph(changed, 0));
         lines.paragraph(answer.mark().word() + ". " + answer.mark().sentence(), 0);
         answer.advice().forEach(advice -> lines.paragraph(advice, 0));
         lines.gap();

@@ -66,6 +66,7 @@ public final class TerminalReport {
     private void verdict() {
         Headline headline = Headline.of(result);
         lines.line(result.study().brief().title());
+        result.provenance().changed().ifPresent(changed -> lines.paragraph(changed, 0));
         lines.paragraph(headline.mark().word() + ". " + headline.sentence(), 0);
         headline.further().ifPresent(further -> lines.paragraph(further, 0));
         lines.gap();

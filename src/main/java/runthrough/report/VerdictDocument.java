@@ -89,6 +89,9 @@ record VerdictDocument(
             @Nullable
             String fingerprint,
 
+            @JsonPropertyDescription("What was set otherwise than the scenario file says, in words.")
+            List<String> changes,
+
             @JsonPropertyDescription("Date as given by the user.") @Nullable
             String date,
 

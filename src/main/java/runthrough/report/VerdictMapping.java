@@ -67,6 +67,7 @@ final class VerdictMapping {
         return new VerdictDocument.Asked(
                 result.study().brief().title(),
                 result.provenance().fingerprint().orElse(null),
+                result.provenance().changes(),
                 result.provenance().date().orElse(null),
                 word(result.line().practice()),
                 run.target(),

@@ -3,6 +3,7 @@ package runthrough.scenario;
 import java.util.List;
 import java.util.stream.Stream;
 import runthrough.scenario.grammar.Deferred;
+import runthrough.scenario.grammar.Followed;
 import runthrough.scenario.grammar.Items;
 import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.Section;
@@ -42,12 +43,15 @@ final class CoilsKeys {
             CoilKeys.COIL.ways(),
             CoilKeys.COIL.orders());
 
-    static final Key<Values> DEFAULTS =
-            Key.optional("defaults", "what holds for every coil that does not say otherwise", SHARED, "");
+    static final Key<Values> DEFAULTS = Key.optional(
+            "defaults",
+            "what holds for every coil that does not say otherwise",
+            new Followed<>(SHARED, followed(SHARED)),
+            "");
     static final Key<List<Raw.Mapping>> MIX = Key.optional(
             "mix",
             "the kinds of coil with their weights",
-            new Items<>(new Deferred(SHARE), "coils with their weights", 1, false),
+            new Items<>(new Followed<>(new Deferred(SHARE), followed(SHARE)), "coils with their weights", 1, false),
             "");
     static final Key<String> SCHEDULE = Key.optional(
             "schedule",
@@ -60,6 +64,16 @@ final class CoilsKeys {
             .with(Ways.oneOf("which coils come", Way.of(MIX.name()), Way.of(SCHEDULE.name())));
 
     private CoilsKeys() {}
+
+    /** {@code section} for those who follow a path into it: what it does not say, another part of the file may. */
+    private static Section followed(Section section) {
+        return new Section(
+                section.name(),
+                section.meaning(),
+                section.keys().stream().<Key<?>>map(Key::withoutDefault).toList(),
+                CoilKeys.COIL.ways(),
+                List.of());
+    }
 
     private static Key<?>[] keys(List<Key<?>> keys) {
         return keys.toArray(Key<?>[]::new);

@@ -15,6 +15,8 @@ import runthrough.scenario.grammar.Count;
 import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.Law;
 import runthrough.scenario.grammar.LawKeys;
+import runthrough.scenario.grammar.Numeric;
+import runthrough.scenario.grammar.Part;
 import runthrough.scenario.grammar.Range;
 import runthrough.scenario.grammar.Schemas;
 import runthrough.scenario.grammar.Section;
@@ -81,30 +83,23 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
         Raw.Entry entry = mapping.entries().get(0);
         Context here = context.named(entry.key())
                 .withRemedy("Give the time that the element takes, such as 10 s or {triangular: [8 s, 10 s, 20 s]}.");
-        if (!(entry.value() instanceof Raw.Mapping)) {
-            return TIME.read(entry.value(), here)
-                    .map(time -> new WorkElement(
-                            entry.key(), new WorkTime.Timed(time), new Occurrence.Always(), redoByDefault));
-        }
-        return ELEMENT.read(entry.value(), here)
-                .map(values -> new WorkElement(
-                        entry.key(),
-                        time(values),
-                        occurrence(values),
-                        values.find(REDO).orElse(redoByDefault)));
+        return new Body(entry.key(), redoByDefault).read(entry.value(), here);
     }
 
-    private static WorkTime time(Values values) {
-        return LAWS.law(values)
-                .<WorkTime>map(WorkTime.Timed::new)
-                .orElseGet(() -> new WorkTime.Travel(values.get(TRAVEL), values.get(PLUS)));
-    }
-
-    private static Occurrence occurrence(Values values) {
-        if (values.has(EVERY)) {
-            return new Occurrence.Every(values.get(EVERY));
+    /** An element is called by its name; what may be replaced is what stands behind it. */
+    @Override
+    public Part item(Raw raw) {
+        if (!(raw instanceof Raw.Mapping mapping) || mapping.entries().size() != 1) {
+            return Shape.super.item(raw);
         }
-        return values.has(CHANCE) ? new Occurrence.Chance(values.get(CHANCE)) : new Occurrence.Always();
+        Raw.Entry entry = mapping.entries().get(0);
+        return new Part(
+                List.of(entry.key()),
+                "",
+                new Body(entry.key(), redoByDefault),
+                Optional.of(entry.value()),
+                "",
+                body -> mapping.with(entry.key(), body));
     }
 
     @Override
@@ -115,10 +110,8 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
     @Override
     public ObjectNode schema(Schemas schemas) {
         return schemas.shared("work-element", () -> {
-            ObjectNode body = schemas.anyOf(
-                    new Amount(Dimension.TIME, Range.NOT_NEGATIVE).schema(schemas), schemas.section(ELEMENT));
             ObjectNode schema = schemas.type("object").put("minProperties", 1).put("maxProperties", 1);
-            schema.set("additionalProperties", body);
+            schema.set("additionalProperties", new Body("", redoByDefault).schema(schemas));
             return schema;
         });
     }
@@ -126,5 +119,63 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
     @Override
     public List<Section> sections() {
         return List.of(ELEMENT);
+    }
+
+    /**
+     * What stands behind the name of an element.
+     *
+     * @param name of the element
+     * @param redoByDefault whether it is done again after a reject unless it says otherwise
+     */
+    private record Body(String name, boolean redoByDefault) implements Shape<WorkElement> {
+
+        @Override
+        public Optional<WorkElement> read(Raw raw, Context context) {
+            if (!(raw instanceof Raw.Mapping)) {
+                return TIME.read(raw, context)
+                        .map(time -> new WorkElement(
+                                name, new WorkTime.Timed(time), new Occurrence.Always(), redoByDefault));
+            }
+            return ELEMENT.read(raw, context)
+                    .map(values -> new WorkElement(
+                            name,
+                            time(values),
+                            occurrence(values),
+                            values.find(REDO).orElse(redoByDefault)));
+        }
+
+        private static WorkTime time(Values values) {
+            return LAWS.law(values)
+                    .<WorkTime>map(WorkTime.Timed::new)
+                    .orElseGet(() -> new WorkTime.Travel(values.get(TRAVEL), values.get(PLUS)));
+        }
+
+        private static Occurrence occurrence(Values values) {
+            if (values.has(EVERY)) {
+                return new Occurrence.Every(values.get(EVERY));
+            }
+            return values.has(CHANCE) ? new Occurrence.Chance(values.get(CHANCE)) : new Occurrence.Always();
+        }
+
+        @Override
+        public String allowed() {
+            return TIME.allowed() + ", or more of a work element";
+        }
+
+        @Override
+        public ObjectNode schema(Schemas schemas) {
+            return schemas.anyOf(
+                    new Amount(Dimension.TIME, Range.NOT_NEGATIVE).schema(schemas), schemas.section(ELEMENT));
+        }
+
+        @Override
+        public Optional<Numeric> number(Optional<Raw> written) {
+            return TIME.number(written);
+        }
+
+        @Override
+        public List<Part> parts(Optional<Raw> written) {
+            return ELEMENT.parts(written.map(LAWS::asMapping));
+        }
     }
 }

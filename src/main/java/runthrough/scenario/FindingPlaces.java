@@ -35,6 +35,12 @@ record FindingPlaces(Raw scenario, List<Place> coils) {
         }
     }
 
+    /** The same for findings that come of something else than the file, written at {@code place}. */
+    FindingPlaces at(Place place) {
+        return new FindingPlaces(
+                new Raw.Scalar("", place), coils.stream().map(coil -> place).toList());
+    }
+
     private Place place(String path) {
         Matcher coil = SCHEDULED_COIL.matcher(path);
         if (coil.matches()) {

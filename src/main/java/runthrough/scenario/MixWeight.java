@@ -5,6 +5,7 @@ import java.util.Optional;
 import runthrough.quantity.Dimension;
 import runthrough.scenario.grammar.Amount;
 import runthrough.scenario.grammar.Context;
+import runthrough.scenario.grammar.Numeric;
 import runthrough.scenario.grammar.PlainNumber;
 import runthrough.scenario.grammar.Range;
 import runthrough.scenario.grammar.Schemas;
@@ -26,8 +27,7 @@ record MixWeight(double value, boolean isShare) {
 
         @Override
         public Optional<MixWeight> read(Raw raw, Context context) {
-            boolean isShare = raw instanceof Raw.Scalar scalar && scalar.text().contains("%");
-            return isShare
+            return isShare(Optional.of(raw))
                     ? IN_PERCENT.read(raw, context).map(share -> new MixWeight(share, true))
                     : RELATIVE.read(raw, context).map(weight -> new MixWeight(weight, false));
         }
@@ -35,6 +35,17 @@ record MixWeight(double value, boolean isShare) {
         @Override
         public String allowed() {
             return IN_PERCENT.allowed() + ", or " + RELATIVE.allowed();
+        }
+
+        @Override
+        public Optional<Numeric> number(Optional<Raw> written) {
+            return isShare(written) ? IN_PERCENT.number(written) : RELATIVE.number(written);
+        }
+
+        private static boolean isShare(Optional<Raw> written) {
+            return written.isPresent()
+                    && written.get() instanceof Raw.Scalar scalar
+                    && scalar.text().contains("%");
         }
 
         @Override

@@ -1,10 +1,12 @@
 package runthrough.scenario;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Brief;
 import runthrough.plant.Entry;
+import runthrough.plant.Finding;
 import runthrough.plant.Line;
 import runthrough.plant.LineCheck;
 import runthrough.plant.Practice;
@@ -16,37 +18,39 @@ import runthrough.scenario.grammar.Section;
 import runthrough.scenario.grammar.Values;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
-import runthrough.scenario.source.TextFile;
-import runthrough.scenario.source.YamlText;
 
-/** Reads a scenario file into what was asked, or into everything that is wrong with it. */
+/** Reads a scenario into what was asked, or into everything that is wrong with it. */
 public final class ScenarioReader {
 
-    private static final int LARGEST_FILE = 1_000_000;
-
     private final Path file;
-    private final Problems problems = new Problems();
-    private final Context top = Context.top(problems);
+    private final KnownCoils coils;
+    private final FigureSettings figures;
+    private final Problems problems;
+    private final Context top;
 
-    private ScenarioReader(Path file) {
+    /**
+     * A reader for one reading.
+     *
+     * @param file of the scenario; the names of other files are relative to it
+     * @param coils which are not read again
+     * @param figures of the line that are set
+     * @param problems to be told of what is wrong
+     */
+    ScenarioReader(Path file, KnownCoils coils, FigureSettings figures, Problems problems) {
         this.file = file;
+        this.coils = coils;
+        this.figures = figures;
+        this.problems = problems;
+        this.top = Context.top(problems);
     }
 
     /** Reads {@code file} and the files it names. Never throws for what a file holds. */
     public static ScenarioReading read(Path file) {
-        return new ScenarioReader(file).read();
+        return ScenarioFile.open(file).read();
     }
 
-    private ScenarioReading read() {
-        Optional<Brief> brief = TextFile.read(file, file.toString(), "scenario", LARGEST_FILE, problems)
-                .flatMap(text -> YamlText.read(text, problems))
-                .flatMap(this::brief);
-        return brief.isPresent() && problems.none()
-                ? new ScenarioReading.Accepted(brief.get(), problems.warnings())
-                : new ScenarioReading.Refused(problems.errors(), problems.further(), problems.warnings());
-    }
-
-    private Optional<Brief> brief(Raw raw) {
+    /** What {@code raw}, the whole scenario, asks. */
+    Optional<Brief> brief(Raw raw) {
         if (!(raw instanceof Raw.Mapping mapping)) {
             problems.error(
                     raw.place(),
@@ -58,14 +62,22 @@ public final class ScenarioReader {
         }
         Values scenario = ScenarioKeys.SCENARIO.readPartly(mapping, top);
         checkPractice(scenario);
-        Optional<SupplyReader.Found> found = new SupplyReader(file, top).read(scenario);
+        Optional<SupplyReader.Found> found = new SupplyReader(file, coils, top).read(scenario);
         if (!problems.none() || found.isEmpty()) {
             return Optional.empty();
         }
-        Brief brief = brief(scenario, found.get().supply());
+        Brief written = brief(scenario, found.get().supply());
+        Optional<Brief> brief = figures.apply(written, top);
         FindingPlaces places = new FindingPlaces(mapping, found.get().places());
-        LineCheck.check(brief).forEach(finding -> places.tell(finding, problems));
-        return Optional.of(brief.line().practice().isOneStrip() ? withoutAccumulator(brief) : brief);
+        List<Finding> ofWritten = LineCheck.check(written);
+        brief.filter(asked -> !asked.equals(written))
+                .map(LineCheck::check)
+                .orElse(ofWritten)
+                .forEach(finding -> {
+                    boolean isOfFigures = !ofWritten.contains(finding);
+                    (isOfFigures ? places.at(figures.place()) : places).tell(finding, problems);
+                });
+        return brief.map(asked -> asked.line().practice().isOneStrip() ? withoutAccumulator(asked) : asked);
     }
 
     /** Tells of keys that the practice needs and that are not there. */

@@ -19,6 +19,7 @@ final class SupplyReader {
     private static final double SLACK = 1e-9;
 
     private final Path scenario;
+    private final KnownCoils known;
     private final Context top;
 
     /**
@@ -32,10 +33,12 @@ final class SupplyReader {
      * A reader of the coils of one scenario.
      *
      * @param scenario file; the names of other files are relative to it
+     * @param known coils, which are not read again
      * @param top of the scenario file
      */
-    SupplyReader(Path scenario, Context top) {
+    SupplyReader(Path scenario, KnownCoils known, Context top) {
         this.scenario = scenario;
+        this.known = known;
         this.top = top;
     }
 
@@ -112,12 +115,16 @@ final class SupplyReader {
         return false;
     }
 
-    private Optional<Found> schedule(String name, Raw.Mapping coils, List<Raw.Entry> defaults) {
-        Raw.Entry entry = coils.entries().stream()
+    private Optional<Found> schedule(String name, Raw.Mapping raw, List<Raw.Entry> defaults) {
+        Raw.Entry entry = raw.entries().stream()
                 .filter(candidate -> candidate.key().equals(CoilsKeys.SCHEDULE.name()))
                 .findFirst()
                 .orElseThrow();
-        return new ScheduleReader(scenario, defaults, top.problems())
-                .read(name, entry.value().place());
+        return known.of(raw).or(() -> {
+            Optional<Found> found = new ScheduleReader(scenario, defaults, top.problems())
+                    .read(name, entry.value().place());
+            found.ifPresent(coils -> known.remember(raw, coils));
+            return found;
+        });
     }
 }

@@ -55,6 +55,11 @@ public record Amount(Dimension dimension, Range range) implements Shape<Double> 
     }
 
     @Override
+    public Optional<Numeric> number(Optional<Raw> written) {
+        return Optional.of(Numeric.of(dimension, range));
+    }
+
+    @Override
     public ObjectNode schema(Schemas schemas) {
         return schemas.quantity(dimension, range.least() < 0);
     }

@@ -6,17 +6,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import runthrough.plant.Distribution;
 import runthrough.scenario.source.Raw;
 
 /**
  * The fixed number of values that describe a law.
  *
+ * @param names by which a path calls each, in order
  * @param each what each may be, in order
  * @param rule that binds them to one another
  * @param law made of them
  */
-record Arguments(List<Shape<Double>> each, Rule rule, Function<List<Double>, Distribution> law)
+record Arguments(List<String> names, List<Shape<Double>> each, Rule rule, Function<List<Double>, Distribution> law)
         implements Shape<Distribution> {
 
     /** What binds the values to one another. */
@@ -47,6 +49,27 @@ record Arguments(List<Shape<Double>> each, Rule rule, Function<List<Double>, Dis
             }
         }
         return Optional.of(law.apply(read));
+    }
+
+    @Override
+    public List<Part> parts(Optional<Raw> written) {
+        return written.filter(
+                        raw -> raw instanceof Raw.Sequence list && list.items().size() == each.size())
+                .map(raw -> (Raw.Sequence) raw)
+                .map(list -> IntStream.range(0, each.size())
+                        .mapToObj(i -> part(list, i))
+                        .toList())
+                .orElse(List.of());
+    }
+
+    private Part part(Raw.Sequence list, int index) {
+        return new Part(
+                List.of(names.get(index), "[" + (index + 1) + "]"),
+                "",
+                each.get(index),
+                Optional.of(list.items().get(index)),
+                "",
+                raw -> list.with(index, raw));
     }
 
     @Override

@@ -35,6 +35,11 @@ public record Count(long least, long greatest) implements Shape<Long> {
     }
 
     @Override
+    public Optional<Numeric> number(Optional<Raw> written) {
+        return Optional.of(Numeric.plain(new Range(least, true, greatest, true), true));
+    }
+
+    @Override
     public ObjectNode schema(Schemas schemas) {
         return schemas.type("integer").put("minimum", least).put("maximum", greatest);
     }

@@ -3,6 +3,7 @@ package runthrough.scenario.grammar;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -29,6 +30,23 @@ public record Deferred(Section section) implements Shape<Raw.Mapping> {
     @Override
     public ObjectNode schema(Schemas schemas) {
         return schemas.section(section);
+    }
+
+    @Override
+    public List<Part> parts(Optional<Raw> written) {
+        return section.parts(written);
+    }
+
+    /** An item may be called by the name that it gives itself. */
+    @Override
+    public Part item(Raw raw) {
+        List<String> names = raw instanceof Raw.Mapping mapping
+                ? mapping.entries().stream()
+                        .filter(entry -> entry.key().equals("name"))
+                        .map(entry -> entry.value().shown())
+                        .toList()
+                : List.of();
+        return new Part(names, "", this, Optional.of(raw), "", UnaryOperator.identity());
     }
 
     @Override

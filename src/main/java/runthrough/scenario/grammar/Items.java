@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -15,6 +16,8 @@ import runthrough.scenario.source.Raw;
  * @param mayBeSingle whether a single item may stand without its list
  */
 public record Items<T>(Shape<T> of, String what, int least, boolean mayBeSingle) implements Shape<List<T>> {
+
+    private static final String ANOTHER = "[+]";
 
     @Override
     public Optional<List<T>> read(Raw raw, Context context) {
@@ -49,6 +52,53 @@ public record Items<T>(Shape<T> of, String what, int least, boolean mayBeSingle)
             list.put("minItems", least);
         }
         return mayBeSingle ? schemas.anyOf(of.schema(schemas), list) : list;
+    }
+
+    /** Items are called by name where no other is called so, and by number, counted from 1; {@code [+]} adds one. */
+    @Override
+    public List<Part> parts(Optional<Raw> written) {
+        boolean areNumbers = of.number(Optional.empty()).isPresent();
+        if (areNumbers) {
+            return List.of();
+        }
+        Optional<Raw.Sequence> list =
+                written.filter(raw -> raw instanceof Raw.Sequence).map(raw -> (Raw.Sequence) raw);
+        List<Part> parts = new ArrayList<>();
+        list.ifPresent(
+                items -> IntStream.range(0, items.items().size()).forEach(index -> parts.add(part(items, index))));
+        parts.add(new Part(
+                List.of(ANOTHER),
+                "",
+                of,
+                Optional.empty(),
+                "",
+                raw -> list.orElseGet(() -> new Raw.Sequence(List.of(), raw.place()))
+                        .and(raw)));
+        return parts;
+    }
+
+    private Part part(Raw.Sequence list, int index) {
+        List<Raw> items = list.items();
+        Part item = of.item(items.get(index));
+        String number = "[" + (index + 1) + "]";
+        List<String> names = new ArrayList<>();
+        for (String name : item.names()) {
+            long namesakes = items.stream()
+                    .filter(other -> of.item(other).names().contains(name))
+                    .count();
+            if (namesakes == 1) {
+                names.add(name);
+            }
+        }
+        names.add(number);
+        item.names().forEach(name -> names.add(number + "." + name));
+        return new Part(
+                names,
+                "",
+                item.shape(),
+                item.written(),
+                "",
+                raw -> list.with(index, item.put().apply(raw)));
     }
 
     @Override

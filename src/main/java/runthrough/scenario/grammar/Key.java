@@ -75,6 +75,11 @@ public record Key<T>(
         return new Key<>(name, meaning, shape, Need.OPTIONAL, example, byDefault, fallback);
     }
 
+    /** This key where it is not known here what holds when it is not given. */
+    public Key<T> withoutDefault() {
+        return new Key<>(name, meaning, shape, Need.OPTIONAL, example, "", null);
+    }
+
     /** The value when it is not given. */
     public Optional<T> fallbackValue() {
         return Optional.ofNullable(fallback);

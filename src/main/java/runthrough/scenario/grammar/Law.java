@@ -34,6 +34,18 @@ public record Law(Dimension dimension, Range range) implements Shape<Distributio
     }
 
     @Override
+    public Optional<Numeric> number(Optional<Raw> written) {
+        return Optional.of(Numeric.of(dimension, range));
+    }
+
+    /** The numbers of the law; a single value stands for one that is always the same. */
+    @Override
+    public List<Part> parts(Optional<Raw> written) {
+        LawKeys keys = LawKeys.of(dimension, range);
+        return keys.section().parts(written.map(keys::asMapping));
+    }
+
+    @Override
     public ObjectNode schema(Schemas schemas) {
         ObjectNode fixed = new Amount(dimension, range).schema(schemas);
         ObjectNode random = schemas.shared(

@@ -7,6 +7,7 @@ import runthrough.plant.Distribution;
 import runthrough.quantity.Dimension;
 import runthrough.scenario.grammar.Arguments.Rule;
 import runthrough.scenario.grammar.Ways.Way;
+import runthrough.scenario.source.Raw;
 
 /**
  * The keys that describe a random quantity. They may stand alone or among other keys, as in a work element.
@@ -18,6 +19,8 @@ public record LawKeys(List<Key<Distribution>> kinds, Key<Double> shift) {
 
     /** Outside of this a Weibull law is hardly random, or its mean is beyond all that is likely to be drawn. */
     private static final Range WEIBULL_SHAPE = new Range(0.1, true, 1000, true);
+
+    private static final List<String> MEAN_AND_SD = List.of("mean", "sd");
 
     /** The keys for quantities of {@code dimension} that are in {@code range}. */
     public static LawKeys of(Dimension dimension, Range range) {
@@ -31,12 +34,17 @@ public record LawKeys(List<Key<Distribution>> kinds, Key<Double> shift) {
         Key<Distribution> uniform = Key.optional(
                 "uniform",
                 "the least and the greatest value, all between equally likely",
-                new Arguments(List.of(least, least), Rule.RISING, v -> Distribution.uniform(v.get(0), v.get(1))),
+                new Arguments(
+                        List.of("least", "greatest"),
+                        List.of(least, least),
+                        Rule.RISING,
+                        v -> Distribution.uniform(v.get(0), v.get(1))),
                 list(unit[0], unit[2]));
         Key<Distribution> triangular = Key.optional(
                 "triangular",
                 "the least, the most likely and the greatest value",
                 new Arguments(
+                        List.of("least", "most-likely", "greatest"),
                         List.of(least, least, least),
                         Rule.RISING,
                         v -> Distribution.triangular(v.get(0), v.get(1), v.get(2))),
@@ -44,22 +52,32 @@ public record LawKeys(List<Key<Distribution>> kinds, Key<Double> shift) {
         Key<Distribution> normal = Key.optional(
                 "normal",
                 "mean and standard deviation of a bell curve, of which only values above 0 are taken",
-                new Arguments(List.of(positive, least), Rule.NONE, v -> Distribution.normal(v.get(0), v.get(1))),
+                new Arguments(
+                        MEAN_AND_SD, List.of(positive, least), Rule.NONE, v -> Distribution.normal(v.get(0), v.get(1))),
                 list(unit[1], unit[3]));
         Key<Distribution> lognormal = Key.optional(
                 "lognormal",
                 "mean and standard deviation of the value itself, not of its logarithm; skewed to large values",
-                new Arguments(List.of(positive, least), Rule.NONE, v -> Distribution.lognormal(v.get(0), v.get(1))),
+                new Arguments(
+                        MEAN_AND_SD,
+                        List.of(positive, least),
+                        Rule.NONE,
+                        v -> Distribution.lognormal(v.get(0), v.get(1))),
                 list(unit[1], unit[3]));
         Key<Distribution> gamma = Key.optional(
                 "gamma",
                 "mean and standard deviation; skewed to large values, less than lognormal",
-                new Arguments(List.of(positive, least), Rule.NONE, v -> Distribution.gamma(v.get(0), v.get(1))),
+                new Arguments(
+                        MEAN_AND_SD, List.of(positive, least), Rule.NONE, v -> Distribution.gamma(v.get(0), v.get(1))),
                 list(unit[1], unit[3]));
         Key<Distribution> weibull = Key.optional(
                 "weibull",
                 "the shape (a plain number) and the scale",
-                new Arguments(List.of(shape, positive), Rule.NONE, v -> Distribution.weibull(v.get(0), v.get(1))),
+                new Arguments(
+                        List.of("shape", "scale"),
+                        List.of(shape, positive),
+                        Rule.NONE,
+                        v -> Distribution.weibull(v.get(0), v.get(1))),
                 list("1.5", unit[1]));
         Key<Distribution> exponential = Key.optional(
                 "exponential",
@@ -80,6 +98,13 @@ public record LawKeys(List<Key<Distribution>> kinds, Key<Double> shift) {
         return new LawKeys(
                 List.of(constant, uniform, triangular, normal, lognormal, gamma, weibull, exponential, observed),
                 shift);
+    }
+
+    /** {@code raw} as keys: a single value is that of a law that always gives the same. */
+    public Raw asMapping(Raw raw) {
+        return raw instanceof Raw.Scalar
+                ? new Raw.Mapping(List.of(new Raw.Entry(kinds.get(0).name(), raw.place(), raw)), raw.place())
+                : raw;
     }
 
     /** A section of these keys alone. */

@@ -40,6 +40,11 @@ public record PlainNumber(Range range) implements Shape<Double> {
     }
 
     @Override
+    public Optional<Numeric> number(Optional<Raw> written) {
+        return Optional.of(Numeric.plain(range, false));
+    }
+
+    @Override
     public ObjectNode schema(Schemas schemas) {
         ObjectNode schema = schemas.type("number");
         schema.put(range.leastIncluded() ? "minimum" : "exclusiveMinimum", range.least());

@@ -138,6 +138,35 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
                 .orElse(null);
     }
 
+    /** The keys; one that is put there replaces those that say the same in another way. */
+    @Override
+    public List<Part> parts(Optional<Raw> written) {
+        Optional<Raw.Mapping> mapping =
+                written.filter(raw -> raw instanceof Raw.Mapping).map(raw -> (Raw.Mapping) raw);
+        return keys.stream()
+                .map(key -> new Part(
+                        List.of(key.name()),
+                        key.meaning(),
+                        key.shape(),
+                        mapping.flatMap(given -> given.find(key.name())),
+                        key.fallbackValue().isPresent() && fits(key.name(), mapping) ? key.byDefault() : "",
+                        raw -> put(mapping, key.name(), raw)))
+                .toList();
+    }
+
+    /** Whether {@code key} goes with what is given, so that its default is of account. */
+    private boolean fits(String key, Optional<Raw.Mapping> mapping) {
+        return mapping.isEmpty() || ways.stream().allMatch(choice -> choice.allows(key, mapping.get()));
+    }
+
+    private Raw put(Optional<Raw.Mapping> mapping, String key, Raw value) {
+        Set<String> replaced =
+                ways.stream().flatMap(choice -> choice.excludedBy(key)).collect(Collectors.toSet());
+        return mapping.orElseGet(() -> new Raw.Mapping(List.of(), value.place()))
+                .without(replaced)
+                .with(key, value);
+    }
+
     @Override
     public String allowed() {
         return "a group of keys";

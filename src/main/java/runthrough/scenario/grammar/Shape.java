@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -25,6 +26,21 @@ public interface Shape<T> {
     /** The sections within, for the listing. */
     default List<Section> sections() {
         return List.of();
+    }
+
+    /** What stands or may stand within, given what is written; nothing within a single value. */
+    default List<Part> parts(Optional<Raw> written) {
+        return List.of();
+    }
+
+    /** What number this is when it is a single one, given what is written; empty where it never is. */
+    default Optional<Numeric> number(Optional<Raw> written) {
+        return Optional.empty();
+    }
+
+    /** What an item of a list is called and what of it may be replaced; by default it has no name and is replaced whole. */
+    default Part item(Raw raw) {
+        return new Part(List.of(), "", this, Optional.of(raw), "", UnaryOperator.identity());
     }
 
     /** The same text read into something else. */
@@ -49,6 +65,21 @@ public interface Shape<T> {
             @Override
             public List<Section> sections() {
                 return parent.sections();
+            }
+
+            @Override
+            public List<Part> parts(Optional<Raw> written) {
+                return parent.parts(written);
+            }
+
+            @Override
+            public Optional<Numeric> number(Optional<Raw> written) {
+                return parent.number(written);
+            }
+
+            @Override
+            public Part item(Raw raw) {
+                return parent.item(raw);
             }
         };
     }

@@ -140,6 +140,24 @@ public record Ways(String what, boolean required, List<Way> ways) {
                 .toList();
     }
 
+    /** The keys that say in another way what {@code key} says, or only go with such. */
+    Stream<String> excludedBy(String key) {
+        Optional<Way> taken =
+                ways.stream().filter(way -> way.must().contains(key)).findFirst();
+        return taken.isEmpty()
+                ? Stream.empty()
+                : keys().filter(other -> !taken.get().must().contains(other)
+                        && !taken.get().may().contains(other));
+    }
+
+    /** Whether {@code key} goes with the way that {@code mapping} takes. */
+    boolean allows(String key, Raw.Mapping mapping) {
+        return mapping.entries().stream()
+                .map(Raw.Entry::key)
+                .flatMap(this::excludedBy)
+                .noneMatch(key::equals);
+    }
+
     /** The keys of every way. */
     Stream<String> keys() {
         return ways.stream().flatMap(way -> Stream.concat(way.must().stream(), way.may().stream()));

@@ -38,6 +38,12 @@ public record WordOr<T>(String word, T meaning, Shape<T> other) implements Shape
         return schemas.anyOf(fixed, other.schema(schemas));
     }
 
+    /** Instead of the word, something larger may be put there part by part. */
+    @Override
+    public List<Part> parts(Optional<Raw> written) {
+        return other.parts(written.filter(raw -> !(raw instanceof Raw.Scalar)));
+    }
+
     @Override
     public List<Section> sections() {
         return other.sections();

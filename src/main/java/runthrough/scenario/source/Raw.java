@@ -1,6 +1,10 @@
 package runthrough.scenario.source;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 
 /** A part of a file, not yet understood. */
 public sealed interface Raw {
@@ -11,11 +15,19 @@ public sealed interface Raw {
     /** How it is shown in a message. */
     String shown();
 
+    /** The same as if it, and everything in it, stood at {@code place}. */
+    Raw at(Place place);
+
     /** A single value, as written. */
     record Scalar(String text, Place place) implements Raw {
         @Override
         public String shown() {
             return text;
+        }
+
+        @Override
+        public Scalar at(Place other) {
+            return new Scalar(text, other);
         }
     }
 
@@ -25,9 +37,48 @@ public sealed interface Raw {
             entries = List.copyOf(entries);
         }
 
+        /** What stands under {@code key}. */
+        public Optional<Raw> find(String key) {
+            return entries.stream()
+                    .filter(entry -> entry.key().equals(key))
+                    .map(Entry::value)
+                    .findFirst();
+        }
+
+        /** This with {@code value} under {@code key}, in the place of what stood there or behind all others. */
+        public Mapping with(String key, Raw value) {
+            List<Entry> changed = new ArrayList<>(entries);
+            changed.removeIf(entry -> entry.key().equals(key));
+            int index = IntStream.range(0, entries.size())
+                    .filter(i -> entries.get(i).key().equals(key))
+                    .findFirst()
+                    .orElse(changed.size());
+            changed.add(index, new Entry(key, value.place(), value));
+            return new Mapping(changed, place);
+        }
+
+        /** This without what stands under {@code keys}. */
+        public Mapping without(Set<String> keys) {
+            return new Mapping(
+                    entries.stream()
+                            .filter(entry -> !keys.contains(entry.key()))
+                            .toList(),
+                    place);
+        }
+
         @Override
         public String shown() {
             return entries.isEmpty() ? "{}" : "{" + entries.get(0).key() + ": ...}";
+        }
+
+        @Override
+        public Mapping at(Place other) {
+            return new Mapping(
+                    entries.stream()
+                            .map(entry ->
+                                    new Entry(entry.key(), other, entry.value().at(other)))
+                            .toList(),
+                    other);
         }
     }
 
@@ -37,9 +88,28 @@ public sealed interface Raw {
             items = List.copyOf(items);
         }
 
+        /** This with another item at {@code index}, counted from 0. */
+        public Sequence with(int index, Raw item) {
+            List<Raw> changed = new ArrayList<>(items);
+            changed.set(index, item);
+            return new Sequence(changed, place);
+        }
+
+        /** This with {@code item} behind the others. */
+        public Sequence and(Raw item) {
+            List<Raw> more = new ArrayList<>(items);
+            more.add(item);
+            return new Sequence(more, place);
+        }
+
         @Override
         public String shown() {
             return items.isEmpty() ? "[]" : "[" + items.get(0).shown() + (items.size() > 1 ? ", ...]" : "]");
+        }
+
+        @Override
+        public Sequence at(Place other) {
+            return new Sequence(items.stream().map(item -> item.at(other)).toList(), other);
         }
     }
 

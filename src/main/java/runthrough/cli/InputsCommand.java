@@ -1,0 +1,74 @@
+package runthrough.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import runthrough.scenario.Input;
+
+/** Lists the numbers of a scenario, by the paths at which they can be set. */
+@Command(
+        name = "inputs",
+        description = {
+            "Lists every number of a scenario with its path, its value and what is allowed. With --set PATH=VALUE the other",
+            "commands run the scenario with another value."
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  runthrough inputs my-line.yaml",
+            "  runthrough run my-line.yaml --set entry.top-speed=100m/min --set coil-change.reject.chance=0%%"
+        })
+final class InputsCommand implements Callable<Integer> {
+    private static final String BETWEEN = "  ";
+
+    private final Surroundings surroundings;
+
+    @Parameters(paramLabel = "SCENARIO", description = "The scenario file.")
+    private Path scenario;
+
+    InputsCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() {
+        List<Input> inputs = Scenario.read(surroundings.path(scenario)).file().inputs();
+        int paths = width(inputs.stream().map(Input::path));
+        int values = width(inputs.stream().map(Input::text));
+        Input.Origin told = Input.Origin.WRITTEN;
+        for (Input input : inputs) {
+            boolean isFirstFigure = input.origin() == Input.Origin.FIGURE && told != Input.Origin.FIGURE;
+            if (isFirstFigure) {
+                surroundings
+                        .out()
+                        .println("\nWhat follows from them; set to another value, all behind it is scaled alike:");
+            }
+            told = input.origin();
+            surroundings.out().println(row(input, paths, values));
+        }
+        surroundings.out().flush();
+        return ExitCode.DONE;
+    }
+
+    private static String row(Input input, int paths, int values) {
+        String origin = input.origin() == Input.Origin.DEFAULT ? "; by default, the file does not say" : "";
+        return padded(input.path(), paths)
+                + BETWEEN
+                + padded(input.text(), values)
+                + BETWEEN
+                + input.allowed()
+                + origin;
+    }
+
+    private static int width(Stream<String> texts) {
+        return texts.mapToInt(String::length).max().orElse(0);
+    }
+
+    private static String padded(String text, int width) {
+        return text + " ".repeat(width - text.length());
+    }
+}

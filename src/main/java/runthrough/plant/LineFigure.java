@@ -1,0 +1,201 @@
+package runthrough.plant;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
+import runthrough.quantity.Kind;
+
+/**
+ * A number that people ask for although no single key of a description holds it: how long a joint takes as a whole, how much
+ * an accumulator of any form holds, how long coils are that were given by mass. Setting one scales all that is behind it
+ * alike.
+ */
+public enum LineFigure {
+    /** Mean time (s) that the strip stands for the work at a joint, rejects included; for a rethread, of the rethread. */
+    JOINT_TIME("joint-time", Kind.TIME, "the mean time of the work on the standing strip; all of it is scaled alike") {
+        @Override
+        OptionalDouble in(Line line) {
+            return OptionalDouble.of(scaledPart(line) + least(line));
+        }
+
+        @Override
+        public double least(Line line) {
+            if (line.practice() == Practice.RETHREAD) {
+                return 0;
+            }
+            CoilChange change = line.change();
+            return meanOverJoints(line, width -> MeanWork.redone(change.prepare(), change.reject(), width));
+        }
+
+        @Override
+        Line scaled(Line line, double value) {
+            double factor = (value - least(line)) / scaledPart(line);
+            return line.with(
+                    line.practice() == Practice.RETHREAD
+                            ? line.change().withRethreadTimes(factor)
+                            : line.change().withStandingWorkTimes(factor));
+        }
+
+        private double scaledPart(Line line) {
+            return line.practice() == Practice.RETHREAD
+                    ? line.change().rethread().mean()
+                    : meanOverJoints(line, width -> MeanWork.scalable(line.change(), width));
+        }
+    },
+    /** Mean time (s) of the work on the next coil while the line runs. */
+    PREPARATION_TIME(
+            "preparation-time", Kind.TIME, "the mean time to prepare the next coil; all of it is scaled alike") {
+        @Override
+        OptionalDouble in(Line line) {
+            return OptionalDouble.of(
+                    meanOverJoints(line, width -> MeanWork.total(line.change().prepare(), width)));
+        }
+
+        @Override
+        Line scaled(Line line, double value) {
+            return line.with(line.change().withPreparationTimes(value / of(line).orElseThrow()));
+        }
+    },
+    /** The greatest rated process speed (m/s). */
+    RATED_SPEED(
+            "rated-speed",
+            Kind.SPEED,
+            "the rated process speed; where coils have speeds of their own, the fastest, and all are scaled alike") {
+        @Override
+        OptionalDouble in(Line line) {
+            return OptionalDouble.of(Stream.concat(
+                            Stream.of(line.process().speed()).filter(speed -> asksForNone(line)),
+                            line.coils().stream()
+                                    .flatMap(
+                                            coil -> coil.processSpeed().stream().boxed()))
+                    .max(Double::compare)
+                    .orElseThrow());
+        }
+
+        private boolean asksForNone(Line line) {
+            return line.coils().stream().anyMatch(coil -> coil.processSpeed().isEmpty());
+        }
+
+        @Override
+        Line scaled(Line line, double value) {
+            return line.withRatedSpeedsTimes(value / of(line).orElseThrow());
+        }
+    },
+    /** Usable capacity (m) of the accumulator. */
+    USABLE_CAPACITY(
+            "usable-capacity",
+            Kind.LENGTH,
+            "the strip that the accumulator holds, whatever its form; its stroke, sag or full diameter goes with it") {
+        @Override
+        OptionalDouble in(Line line) {
+            boolean isThere = !line.practice().isOneStrip()
+                    && line.accumulator().form().adjustable().isPresent();
+            return isThere ? OptionalDouble.of(line.accumulator().capacity()) : OptionalDouble.empty();
+        }
+
+        @Override
+        Line scaled(Line line, double value) {
+            return line.with(line.accumulator().resizedTo(value));
+        }
+    },
+    /** Mean length (m) of the coils. */
+    COIL_LENGTH("coil-length", Kind.LENGTH, "the mean length of the coils, crops included; all are scaled alike") {
+        @Override
+        OptionalDouble in(Line line) {
+            return OptionalDouble.of(
+                    line.supply().mean(kind -> line.coils().get(kind).meanLength()));
+        }
+
+        @Override
+        Line scaled(Line line, double value) {
+            return withLengths(line, value / of(line).orElseThrow());
+        }
+    },
+    /** Mean mass (kg) of the coils. */
+    COIL_MASS("coil-mass", Kind.MASS, "the mean mass of the coils, crops included; their lengths are scaled alike") {
+        @Override
+        OptionalDouble in(Line line) {
+            return OptionalDouble.of(line.supply().mean(kind -> {
+                Coil coil = line.coils().get(kind);
+                return coil.meanLength() * coil.massPerMetre();
+            }));
+        }
+
+        @Override
+        Line scaled(Line line, double value) {
+            return withLengths(line, value / of(line).orElseThrow());
+        }
+    };
+
+    private final String path;
+    private final Kind kind;
+    private final String meaning;
+
+    LineFigure(String path, Kind kind, String meaning) {
+        this.path = path;
+        this.kind = kind;
+        this.meaning = meaning;
+    }
+
+    /** The figure called {@code path}. */
+    public static Optional<LineFigure> called(String path) {
+        return Arrays.stream(values())
+                .filter(figure -> figure.path.equals(path))
+                .findFirst();
+    }
+
+    /** As it is named beside the keys of a description, none of which is called so. */
+    public String path() {
+        return path;
+    }
+
+    /** What it is about, and so its units. */
+    public Kind kind() {
+        return kind;
+    }
+
+    /** In words, to follow "give". */
+    public String meaning() {
+        return meaning;
+    }
+
+    /** The figure of {@code line} (SI); empty where the line has none that can be scaled. */
+    public OptionalDouble of(Line line) {
+        OptionalDouble value = in(line);
+        return value.isPresent() && value.getAsDouble() > least(line) ? value : OptionalDouble.empty();
+    }
+
+    /** What the figure of {@code line} must be more than (SI), {@code >= 0}. */
+    public double least(Line line) {
+        return 0;
+    }
+
+    /**
+     * {@code line} with another value of this figure.
+     *
+     * @param value (SI), more than {@link #least}
+     * @throws IllegalArgumentException when the line has no such figure, or the value is not allowed
+     */
+    public Line with(Line line, double value) {
+        OptionalDouble present = of(line);
+        if (present.isEmpty() || !(value > least(line) && value < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(path + " = " + value + "; must be more than " + least(line)
+                    + " and stand for something in the line");
+        }
+        return value == present.getAsDouble() ? line : scaled(line, value);
+    }
+
+    abstract OptionalDouble in(Line line);
+
+    abstract Line scaled(Line line, double value);
+
+    private static double meanOverJoints(Line line, DoubleUnaryOperator ofWidth) {
+        return line.supply().mean(kind -> ofWidth.applyAsDouble(line.supply().meanWiderWidth(kind)));
+    }
+
+    private static Line withLengths(Line line, double factor) {
+        return line.with(line.supply().withEach(coil -> coil.withLengthTimes(factor)));
+    }
+}

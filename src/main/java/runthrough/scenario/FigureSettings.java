@@ -1,0 +1,65 @@
+package runthrough.scenario;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import runthrough.plant.Brief;
+import runthrough.plant.Line;
+import runthrough.plant.LineFigure;
+import runthrough.quantity.Dimension;
+import runthrough.quantity.UnitSystem;
+import runthrough.quantity.Units;
+import runthrough.scenario.grammar.Amount;
+import runthrough.scenario.grammar.Context;
+import runthrough.scenario.grammar.Range;
+import runthrough.scenario.source.Place;
+
+/**
+ * Figures of a line that are set once the line is known.
+ *
+ * @param settings whose paths are names of figures, in the order in which they are applied
+ */
+record FigureSettings(List<Setting> settings) {
+
+    FigureSettings {
+        settings = List.copyOf(settings);
+    }
+
+    /** What {@code figure} measures. */
+    static Dimension dimension(LineFigure figure) {
+        return Units.of(UnitSystem.METRIC).unit(figure.kind()).dimension();
+    }
+
+    /** {@code brief} with its line changed; empty when that cannot be, and {@code top} knows why. */
+    Optional<Brief> apply(Brief brief, Context top) {
+        Line line = brief.line();
+        for (Setting setting : settings) {
+            Optional<Line> changed = apply(line, setting, top);
+            if (changed.isEmpty()) {
+                return Optional.empty();
+            }
+            line = changed.get();
+        }
+        return Optional.of(settings.isEmpty() ? brief : brief.with(line));
+    }
+
+    private static Optional<Line> apply(Line line, Setting setting, Context top) {
+        LineFigure figure = LineFigure.called(setting.path()).orElseThrow();
+        Context here =
+                top.named(figure.path()).withRemedy("Give " + figure.meaning().split(";", 2)[0] + ".");
+        OptionalDouble present = figure.of(line);
+        if (present.isEmpty()) {
+            here.error(setting.value(), "is nothing that this line has", "Leave it out.");
+            return Optional.empty();
+        }
+        Dimension dimension = dimension(figure);
+        double least = figure.least(line);
+        Range range = new Range(least, false, Double.POSITIVE_INFINITY, false);
+        return new Amount(dimension, range).read(setting.value(), here).map(value -> figure.with(line, value));
+    }
+
+    /** Where what comes of the settings is told of. */
+    Place place() {
+        return settings.get(0).place();
+    }
+}

@@ -1,0 +1,75 @@
+package runthrough.scenario;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import runthrough.plant.LineFigure;
+import runthrough.quantity.Dimension;
+import runthrough.quantity.Numbers;
+import runthrough.quantity.Unit;
+import runthrough.scenario.grammar.Numeric;
+import runthrough.scenario.source.Place;
+import runthrough.scenario.source.Raw;
+
+/**
+ * A number that a scenario may be given another value of.
+ *
+ * @param path by which it is set
+ * @param meaning what it is, to follow "give"; empty where its path says it
+ * @param numeric what it may be
+ * @param present its value (SI); empty where the file has none and there is no default
+ * @param text of that value as it is written, or as it would be
+ * @param unit in which it is written; empty for a plain number, or where none is
+ * @param origin where the value comes from
+ * @param place where it is written, or where it would be
+ */
+public record Input(
+        String path,
+        String meaning,
+        Numeric numeric,
+        OptionalDouble present,
+        String text,
+        Optional<Unit> unit,
+        Origin origin,
+        Place place) {
+
+    /** Where the value of an input comes from. */
+    public enum Origin {
+        /** It is written in the file. */
+        WRITTEN,
+        /** The file does not say; this is what holds then. */
+        DEFAULT,
+        /** It follows from others: a {@link LineFigure}. */
+        FIGURE
+    }
+
+    /** What it measures; empty for a plain number. */
+    public Optional<Dimension> dimension() {
+        return numeric.dimension();
+    }
+
+    /** Which values are allowed, in words. */
+    public String allowed() {
+        return numeric.words(unit);
+    }
+
+    /**
+     * This input set to {@code si}, told of as standing at {@code where}. The value is written in the unit of this input where
+     * that can be read back without loss.
+     */
+    public Setting setTo(double si, String where) {
+        return new Setting(path, new Raw.Scalar(written(si), Place.whole(where)));
+    }
+
+    private String written(double si) {
+        if (dimension().isEmpty()) {
+            return Numbers.plain(si);
+        }
+        Unit base = dimension().get().base();
+        Unit own = unit.filter(known -> known.toSi(readBack(known, si)) == si).orElse(base);
+        return Numbers.plain(own.fromSi(si)) + " " + own.symbol();
+    }
+
+    private static double readBack(Unit unit, double si) {
+        return Double.parseDouble(Numbers.plain(unit.fromSi(si)));
+    }
+}

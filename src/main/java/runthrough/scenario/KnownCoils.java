@@ -1,0 +1,26 @@
+package runthrough.scenario;
+
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import runthrough.scenario.source.Raw;
+
+/**
+ * The coils that were read last, so that a long schedule is not read again for every variant of a scenario that leaves its
+ * coils as they are. Several threads may share it.
+ */
+final class KnownCoils {
+
+    private final AtomicReference<Optional<Known>> last = new AtomicReference<>(Optional.empty());
+
+    private record Known(Raw written, SupplyReader.Found found) {}
+
+    /** What was read from {@code written} when it was read last. */
+    Optional<SupplyReader.Found> of(Raw written) {
+        return last.get().filter(known -> known.written().equals(written)).map(Known::found);
+    }
+
+    /** Remembers what {@code written} gave, with nothing to be told of it. */
+    void remember(Raw written, SupplyReader.Found found) {
+        last.set(Optional.of(new Known(written, found)));
+    }
+}

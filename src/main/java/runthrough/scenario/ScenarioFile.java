@@ -1,0 +1,118 @@
+package runthrough.scenario;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import runthrough.plant.Brief;
+import runthrough.plant.LineFigure;
+import runthrough.scenario.grammar.Route;
+import runthrough.scenario.source.Problem;
+import runthrough.scenario.source.Problems;
+import runthrough.scenario.source.Raw;
+import runthrough.scenario.source.TextFile;
+import runthrough.scenario.source.YamlText;
+
+/**
+ * A scenario file that was opened once and may be read many times, each time with other values in the place of some. Several
+ * threads may read it at once.
+ */
+public final class ScenarioFile {
+
+    private static final int LARGEST_FILE = 1_000_000;
+
+    private final Path file;
+    private final Optional<Raw> root;
+    private final List<Problem> unreadable;
+    private final KnownCoils coils = new KnownCoils();
+
+    private ScenarioFile(Path file, Optional<Raw> root, List<Problem> unreadable) {
+        this.file = file;
+        this.root = root;
+        this.unreadable = List.copyOf(unreadable);
+    }
+
+    /** Opens {@code file}. What is wrong with it comes with each reading. */
+    public static ScenarioFile open(Path file) {
+        Problems problems = new Problems();
+        Optional<Raw> root = TextFile.read(file, file.toString(), "scenario", LARGEST_FILE, problems)
+                .flatMap(text -> YamlText.read(text, problems));
+        return new ScenarioFile(file, root, problems.errors());
+    }
+
+    /** What the file asks, and the files it names. Never throws for what they hold. */
+    public ScenarioReading read() {
+        return with(List.of());
+    }
+
+    /**
+     * What the file asks with {@code settings} in the place of what it says, applied in order. A setting may name a single
+     * value, a whole section, or one that the file does not have; where a thing can be said in several ways, the way that is
+     * set replaces the others. Figures of the line are set after all others.
+     */
+    public ScenarioReading with(List<Setting> settings) {
+        if (root.isEmpty()) {
+            return new ScenarioReading.Refused(unreadable, 0, List.of());
+        }
+        Problems problems = new Problems();
+        Raw changed = root.get();
+        List<Setting> figures = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        for (Setting setting : settings) {
+            Optional<LineFigure> figure = LineFigure.called(setting.path());
+            Optional<Route> route =
+                    figure.isPresent() ? Optional.empty() : Route.find(ScenarioKeys.SCENARIO, changed, setting.path());
+            if (figure.isEmpty() && route.isEmpty()) {
+                new Inputs(changed).tellUnknown(setting, problems);
+            } else if (!seen.add(route.map(Route::path).orElse(setting.path())) && !isAddition(setting)) {
+                problems.error(
+                        setting.place(), setting.path(), setting.value().shown(), "is set twice", "Leave out one.");
+            }
+            figure.ifPresent(any -> figures.add(setting));
+            changed = route.map(way -> way.part().put().apply(setting.value())).orElse(changed);
+        }
+        Optional<Brief> brief = new ScenarioReader(file, coils, new FigureSettings(figures), problems).brief(changed);
+        return brief.isPresent() && problems.none()
+                ? new ScenarioReading.Accepted(brief.get(), problems.warnings())
+                : new ScenarioReading.Refused(problems.errors(), problems.further(), problems.warnings());
+    }
+
+    private static boolean isAddition(Setting setting) {
+        return setting.path().endsWith("[+]");
+    }
+
+    /** Every number of the line that can be set, in the order of the listing of keys, figures last; none if it is refused. */
+    public List<Input> inputs() {
+        return root.flatMap(raw -> brief().map(brief -> new Inputs(raw).of(brief)))
+                .orElse(List.of());
+    }
+
+    /**
+     * The number that {@code path} names, whether or not the file has it.
+     *
+     * @param asked the path as a setting, so that problems name what was written and where
+     * @param problems to be told when it names none
+     */
+    public Optional<Input> input(Setting asked, Problems problems) {
+        return root.flatMap(raw -> brief().flatMap(brief -> new Inputs(raw).find(brief, asked, problems)));
+    }
+
+    /** The value that {@code path} names as the file has it, or as it holds by default; empty where nothing is said. */
+    public Optional<String> said(String path) {
+        Optional<String> figure = LineFigure.called(path.strip())
+                .flatMap(known -> inputs().stream()
+                        .filter(input -> input.path().equals(known.path()))
+                        .map(Input::text)
+                        .findFirst());
+        return figure.or(() -> root.flatMap(raw -> Route.find(ScenarioKeys.SCENARIO, raw, path))
+                .map(Route::part)
+                .map(part -> part.written().map(Raw::shown).orElse(part.byDefault()))
+                .filter(text -> !text.isEmpty()));
+    }
+
+    private Optional<Brief> brief() {
+        return read() instanceof ScenarioReading.Accepted accepted ? Optional.of(accepted.brief()) : Optional.empty();
+    }
+}

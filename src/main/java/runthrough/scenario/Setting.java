@@ -1,0 +1,43 @@
+package runthrough.scenario;
+
+import java.util.Optional;
+import runthrough.scenario.source.Place;
+import runthrough.scenario.source.Problems;
+import runthrough.scenario.source.Raw;
+import runthrough.scenario.source.TextFile;
+import runthrough.scenario.source.YamlText;
+
+/**
+ * A value for a part of a scenario, in the place of what its file says.
+ *
+ * @param path of the part, such as {@code entry.top-speed} or {@code coil-change.join.weld.travel}, or the name of a {@link
+ *     runthrough.plant.LineFigure}
+ * @param value as it would stand in the file; its place is where problems with it are told of
+ */
+public record Setting(String path, Raw value) {
+
+    public Setting {
+        path = path.strip();
+    }
+
+    /**
+     * A setting written outside of the file.
+     *
+     * @param text of the value as it would stand in the file: a number with its unit, a word, a list in brackets or keys in
+     *     braces
+     * @param where it was written, such as the name of an option
+     * @param problems to be told when {@code text} cannot be read
+     */
+    public static Optional<Setting> written(String path, String text, String where, Problems problems) {
+        Place place = Place.whole(where);
+        Problems found = new Problems();
+        Optional<Raw> value = YamlText.read(new TextFile(where, text.strip()), found);
+        found.errors().forEach(problem -> problems.error(place, path, text, problem.rule(), problem.remedy()));
+        return value.map(raw -> new Setting(path, raw.at(place)));
+    }
+
+    /** Where it was written. */
+    Place place() {
+        return value.place();
+    }
+}
