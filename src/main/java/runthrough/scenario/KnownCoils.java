@@ -2,6 +2,7 @@ package runthrough.scenario;
 
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -10,17 +11,19 @@ import runthrough.scenario.source.Raw;
  */
 final class KnownCoils {
 
-    private final AtomicReference<Optional<Known>> last = new AtomicReference<>(Optional.empty());
+    private final AtomicReference<@Nullable Known> last = new AtomicReference<>();
 
     private record Known(Raw written, SupplyReader.Found found) {}
 
     /** What was read from {@code written} when it was read last. */
     Optional<SupplyReader.Found> of(Raw written) {
-        return last.get().filter(known -> known.written().equals(written)).map(Known::found);
+        return Optional.ofNullable(last.get())
+                .filter(known -> known.written().equals(written))
+                .map(Known::found);
     }
 
     /** Remembers what {@code written} gave, with nothing to be told of it. */
     void remember(Raw written, SupplyReader.Found found) {
-        last.set(Optional.of(new Known(written, found)));
+        last.set(new Known(written, found));
     }
 }
