@@ -36,6 +36,9 @@ public final class Charts {
             charts.add(DrawnChart.of(setting, changes));
             charts.add(RunChart.of(setting, changes));
         }
+        if (result.coils().areSeveral()) {
+            charts.add(ProductsChart.of(setting, result.coils()));
+        }
         return List.copyOf(charts);
     }
 

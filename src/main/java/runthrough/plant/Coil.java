@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param headCrop scrap cut from the head at a joint (m), {@code >= 0}
  * @param tailCrop scrap cut from the tail at a joint (m), {@code >= 0}
  * @param processSpeed the rated process speed this coil asks for (m/s), {@code > 0}; empty for the line's own
+ * @param product what is made of it, as the user calls it, for reports; empty where that is not said
  */
 public record Coil(
         String name,
@@ -22,7 +23,8 @@ public record Coil(
         CoilSize size,
         double headCrop,
         double tailCrop,
-        OptionalDouble processSpeed) {
+        OptionalDouble processSpeed,
+        String product) {
 
     public Coil {
         Ranges.finitePositive("thickness", thickness);
@@ -33,16 +35,30 @@ public record Coil(
         processSpeed.ifPresent(speed -> Ranges.finitePositive("process speed", speed));
     }
 
+    /** A coil of which it is not said what is made of it. */
+    public Coil(
+            String name,
+            double thickness,
+            double width,
+            double density,
+            CoilSize size,
+            double headCrop,
+            double tailCrop,
+            OptionalDouble processSpeed) {
+        this(name, thickness, width, density, size, headCrop, tailCrop, processSpeed, "");
+    }
+
     /** The same with a coil {@code factor} times as long, {@code factor > 0}; the crops stay. */
     public Coil withLengthTimes(double factor) {
-        return new Coil(name, thickness, width, density, size.scaled(factor), headCrop, tailCrop, processSpeed);
+        return new Coil(
+                name, thickness, width, density, size.scaled(factor), headCrop, tailCrop, processSpeed, product);
     }
 
     /** The same with {@code factor} times the speed that it asks for, if it asks for one; {@code factor > 0}. */
     public Coil withSpeedTimes(double factor) {
         OptionalDouble speed =
                 processSpeed.isPresent() ? OptionalDouble.of(processSpeed.getAsDouble() * factor) : processSpeed;
-        return new Coil(name, thickness, width, density, size, headCrop, tailCrop, speed);
+        return new Coil(name, thickness, width, density, size, headCrop, tailCrop, speed, product);
     }
 
     /** Mass of a metre of strip (kg/m). */

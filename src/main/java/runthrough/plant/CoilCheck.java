@@ -3,8 +3,6 @@ package runthrough.plant;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /**
  * Whether every coil outlasts its crops, can be stopped in time and is long enough to reach its speed. Each kind of coil is
@@ -36,13 +34,16 @@ final class CoilCheck {
 
     static void check(Line line, Findings findings) {
         CoilCheck check = new CoilCheck(line, findings);
-        Map<Trouble, List<Integer>> troubles = IntStream.range(0, check.coils.size())
-                .boxed()
-                .collect(
-                        Collectors.groupingBy(check::gravest, () -> new EnumMap<>(Trouble.class), Collectors.toList()));
+        Map<Trouble, Sharing> troubles = new EnumMap<>(Trouble.class);
+        for (int index = 0; index < check.coils.size(); index++) {
+            troubles.merge(check.gravest(index), new Sharing(index, 1), (a, b) -> new Sharing(a.first, a.count + 1));
+        }
         troubles.remove(Trouble.NONE);
         troubles.forEach(check::report);
     }
+
+    /** The kinds of coil that share a trouble: the first of them, and how many. */
+    private record Sharing(int first, int count) {}
 
     private Trouble gravest(int index) {
         Coil coil = coils.get(index);
@@ -75,11 +76,11 @@ final class CoilCheck {
         return rated * rated / (2 * line.headAcceleration()) + line.runOutLength(rated);
     }
 
-    private void report(Trouble trouble, List<Integer> indices) {
-        int first = indices.get(0);
+    private void report(Trouble trouble, Sharing sharing) {
+        int first = sharing.first();
         Coil coil = coils.get(first);
         String path = Keys.coil(line.supply(), first);
-        String others = indices.size() == 1 ? "" : " (and " + (indices.size() - 1) + " more like it)";
+        String others = sharing.count() == 1 ? "" : " (and " + (sharing.count() - 1) + " more like it)";
         String given = usable(coil) + " of usable strip" + others + "; ";
         switch (trouble) {
             case SHORTER_THAN_CROPS ->

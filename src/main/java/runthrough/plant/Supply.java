@@ -16,6 +16,11 @@ public sealed interface Supply {
 
     /** Whether chance decides which coil comes next or how long it is. */
     default boolean isRandom() {
+        return sizesVary();
+    }
+
+    /** Whether chance decides how long a coil of any kind is. */
+    default boolean sizesVary() {
         return kinds().stream().anyMatch(coil -> !coil.size().isConstant());
     }
 
@@ -104,7 +109,7 @@ public sealed interface Supply {
     /** Coils in a given order, which repeats from the top when it runs out. */
     record Schedule(List<Coil> coils) implements Supply {
         public Schedule {
-            coils = List.copyOf(coils);
+            coils = coils instanceof CoilTable ? coils : List.copyOf(coils);
             if (coils.isEmpty()) {
                 throw new IllegalArgumentException("a schedule without coils; give at least one");
             }
@@ -117,7 +122,18 @@ public sealed interface Supply {
 
         @Override
         public Schedule withEach(UnaryOperator<Coil> change) {
-            return new Schedule(coils.stream().map(change).toList());
+            if (!(coils instanceof CoilTable)) {
+                return new Schedule(coils.stream().map(change).toList());
+            }
+            CoilTable.Builder changed = new CoilTable.Builder();
+            coils.forEach(coil -> changed.add(change.apply(coil)));
+            return new Schedule(changed.build());
+        }
+
+        /** Asked for each replication, so that a long table must know it without going through its coils. */
+        @Override
+        public boolean sizesVary() {
+            return coils instanceof CoilTable table ? !table.isConstant() : Supply.super.sizesVary();
         }
     }
 }

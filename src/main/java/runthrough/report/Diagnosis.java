@@ -70,8 +70,17 @@ final class Diagnosis {
         });
     }
 
-    /** What would help, most direct first. */
+    /** What would help, most direct first, then which coil is the worst. */
     List<String> changes() {
+        List<String> changes = new ArrayList<>(remedies());
+        CoilTexts.of(result).ifPresent(coils -> {
+            coils.worst().ifPresent(worst -> changes.add("The coil that is hardest on the line is " + worst));
+            coils.notSeen().ifPresent(changes::add);
+        });
+        return changes;
+    }
+
+    private List<String> remedies() {
         if (result.isOneStrip()) {
             return forOneStrip();
         }

@@ -33,8 +33,14 @@ public final class ReportFolder implements AutoCloseable {
     /** The verdict for machines. */
     public static final String JSON = "verdict.json";
 
-    private static final List<String> FILES =
-            List.of(HTML, JSON, CsvFiles.CHANGES, CsvFiles.ELEMENTS, CsvFiles.REPLICATIONS);
+    private static final List<String> FILES = List.of(
+            HTML,
+            JSON,
+            CsvFiles.CHANGES,
+            CsvFiles.ELEMENTS,
+            CsvFiles.REPLICATIONS,
+            CoilFiles.PRODUCTS,
+            CoilFiles.COILS);
 
     private final Path folder;
     private final Staging staging;
@@ -107,6 +113,7 @@ public final class ReportFolder implements AutoCloseable {
             csv.close();
             write(HTML, HtmlReport.render(result));
             write(JSON, JsonReport.render(result));
+            CoilFiles.write(result, outlet);
             staging.moveInto(folder, FILES);
             return folder.resolve(HTML);
         } catch (IOException | UncheckedIOException e) {

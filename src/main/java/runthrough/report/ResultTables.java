@@ -23,7 +23,12 @@ final class ResultTables {
 
     static List<Table> of(RunThroughResult result) {
         ResultTables tables = new ResultTables(result);
-        return List.of(tables.outcomes(), tables.means(), tables.spreads());
+        List<Table> all = new ArrayList<>(List.of(tables.outcomes(), tables.means(), tables.spreads()));
+        CoilTexts.of(result).ifPresent(coils -> {
+            all.add(coils.products());
+            coils.hardest().ifPresent(all::add);
+        });
+        return all;
     }
 
     private Table outcomes() {

@@ -24,7 +24,7 @@ public record RunThroughResult(
 
     /** The result of {@code study}, with its hand calculation. */
     public static RunThroughResult of(StudyResult study, List<String> warnings, Provenance provenance) {
-        return new RunThroughResult(study, HandCalculation.of(study.brief().line()), warnings, provenance);
+        return new RunThroughResult(study, study.handCalculation(), warnings, provenance);
     }
 
     Verdict verdict() {

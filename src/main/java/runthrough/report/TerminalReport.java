@@ -73,6 +73,10 @@ public final class TerminalReport {
         Diagnosis diagnosis = new Diagnosis(result);
         row("what binds", diagnosis.binds());
         diagnosis.spare().ifPresent(spare -> row("at the target", spare));
+        CoilTexts.of(result).ifPresent(coils -> {
+            coils.worst().ifPresent(worst -> row("worst coil", worst));
+            coils.notSeen().ifPresent(few -> row("coils", few));
+        });
         Verdict.Changes changes = verdict.changes();
         row(
                 "coil changes",

@@ -70,6 +70,11 @@ record VerdictDocument(
         @Nullable
         Storage storage,
 
+        @JsonPropertyDescription(
+                "What came of the coil changes by coil and product; null where all coils are of one kind.")
+        @Nullable
+        Coils coils,
+
         @JsonProperty("hand_calculation")
         @JsonPropertyDescription("The closed forms for the kind of coil that is hardest on the line, with mean times.")
         Hand handCalculation,
@@ -329,6 +334,72 @@ record VerdictDocument(
             @JsonProperty("strip_breaks")
             @JsonPropertyDescription("How often the level fell below 0; what follows one is not physical.")
             long stripBreaks) {}
+
+    record Coils(
+            @JsonPropertyDescription("How many kinds of coil there are; in a schedule, how many rows.")
+            int kinds,
+
+            @JsonPropertyDescription("How many of them ever came to their change.")
+            int seen,
+
+            @JsonPropertyDescription(
+                    "Products, those with most coil changes that did not run through first, 1000 at most; all are in "
+                            + "products.csv. A coil change counts by the coil that ends with it.")
+            List<Product> products,
+
+            @JsonPropertyDescription(
+                    "The coils that are hardest on the line, the worst first, 20 at most; all are in coils.csv.")
+            List<HardCoil> hardest) {}
+
+    record Product(
+            @JsonPropertyDescription("Its name; null where none is given, and coils are told apart by their section.")
+            @Nullable
+            String name,
+
+            @JsonProperty("thickness_m") @JsonPropertyDescription("Of its strip, where it has no name.") @Nullable
+            Double thickness,
+
+            @JsonProperty("width_m") @JsonPropertyDescription("Of its strip, where it has no name.") @Nullable
+            Double width,
+
+            @JsonPropertyDescription("Kinds of coil, in a schedule rows, that came to their change.")
+            int coils,
+
+            @JsonPropertyDescription("What came of its coil changes.")
+            CoilTally outcome) {}
+
+    record HardCoil(
+            @JsonPropertyDescription("Its name.") String name,
+
+            @JsonPropertyDescription("Its place in the scenario or schedule, from 0.")
+            int kind,
+
+            @JsonPropertyDescription("What came of its changes.")
+            CoilTally outcome,
+
+            @JsonPropertyDescription("Why, as a sentence in the user's units.")
+            String why) {}
+
+    record CoilTally(
+            @JsonProperty("coil_changes") @JsonPropertyDescription("By what came of them.")
+            Changes changes,
+
+            @JsonProperty("share_run_through") @JsonPropertyDescription("Ran through over all.")
+            double share,
+
+            @JsonProperty("interval_low")
+            @JsonPropertyDescription("Lower end of Wilson's 95 % interval; null where nothing is left to chance.")
+            @Nullable
+            Double low,
+
+            @JsonProperty("interval_high") @JsonPropertyDescription("Its upper end.") @Nullable
+            Double high,
+
+            @JsonPropertyDescription("What those that did not run through are laid to.")
+            Causes causes,
+
+            @JsonProperty("lost_m") @JsonPropertyDescription("Strip not run for want of strip.")
+            double lost) {}
 
     record Hand(
             @JsonPropertyDescription("Name of the kind of coil.")

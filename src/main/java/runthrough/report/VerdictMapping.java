@@ -58,6 +58,7 @@ final class VerdictMapping {
                         distribution(verdict.joint().waiting()),
                         estimated(verdict.joint().shareWaiting())),
                 verdict.storage().map(this::storage).orElse(null),
+                CoilTexts.of(result).map(CoilMapping::coils).orElse(null),
                 hand(result.handCalculation()),
                 result.warnings());
     }
@@ -78,17 +79,17 @@ final class VerdictMapping {
                 run.leaveOut());
     }
 
-    private VerdictDocument.Changes changes(Verdict.Changes changes) {
+    static VerdictDocument.Changes changes(Verdict.Changes changes) {
         return new VerdictDocument.Changes(changes.total(), changes.ranThrough(), changes.slowed(), changes.stopped());
     }
 
-    private VerdictDocument.Causes causes(Verdict.Causes causes) {
+    static VerdictDocument.Causes causes(Verdict.Causes causes) {
         return new VerdictDocument.Causes(
                 causes.count(Cause.PRACTICE),
                 causes.count(Cause.PREPARATION),
                 causes.count(Cause.REFILL),
                 causes.count(Cause.CAPACITY),
-                causes.main().map(this::word).orElse(null));
+                causes.main().map(VerdictMapping::word).orElse(null));
     }
 
     private VerdictDocument.Spare spare(Verdict.Spare spare) {
@@ -137,7 +138,7 @@ final class VerdictMapping {
                 hand.kind(),
                 finite(hand.speed()),
                 finite(hand.coilRun()),
-                hand.binding().map(this::word).orElse(null),
+                hand.binding().map(VerdictMapping::word).orElse(null),
                 held(hand.preparationTime()),
                 storage.map(s -> held(s.capacity())).orElse(null),
                 storage.map(s -> held(s.jointTime())).orElse(null),
@@ -194,7 +195,7 @@ final class VerdictMapping {
                 finite(estimate.mean()),
                 interval.map(i -> finite(i.low())).orElse(null),
                 interval.map(i -> finite(i.high())).orElse(null),
-                interval.map(Interval::method).map(this::word).orElse(null),
+                interval.map(Interval::method).map(VerdictMapping::word).orElse(null),
                 finite(estimate.sd()),
                 estimate.replications());
     }
@@ -208,7 +209,7 @@ final class VerdictMapping {
         return Double.isFinite(value) ? value : null;
     }
 
-    private String word(Enum<?> constant) {
+    private static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

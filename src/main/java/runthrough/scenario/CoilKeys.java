@@ -56,8 +56,26 @@ final class CoilKeys {
                     "process-speed", "the process speed that this coil asks for", positive(Dimension.SPEED), "40 m/min")
             .withDefaultWords("the process section's own speed");
 
+    static final Key<String> PRODUCT = Key.optional(
+            "product",
+            "what is made of it, to tell in reports which products stop the line",
+            new Text("a text"),
+            "tube 60 x 2");
+
     private static final Key<?>[] ALL = {
-        NAME, THICKNESS, WIDTH, DENSITY, LENGTH, MASS, OUTER, INNER, WINDING_FACTOR, HEAD_CROP, TAIL_CROP, PROCESS_SPEED
+        NAME,
+        THICKNESS,
+        WIDTH,
+        DENSITY,
+        LENGTH,
+        MASS,
+        OUTER,
+        INNER,
+        WINDING_FACTOR,
+        HEAD_CROP,
+        TAIL_CROP,
+        PROCESS_SPEED,
+        PRODUCT
     };
 
     static final Ways SIZE = Ways.oneOf(
@@ -90,7 +108,8 @@ final class CoilKeys {
                 size(values),
                 values.get(HEAD_CROP),
                 values.get(TAIL_CROP),
-                values.find(PROCESS_SPEED).map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+                values.find(PROCESS_SPEED).map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                values.find(PRODUCT).orElse(""));
     }
 
     private static CoilSize size(Values values) {

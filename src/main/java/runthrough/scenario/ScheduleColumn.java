@@ -30,8 +30,9 @@ import runthrough.scenario.source.Raw;
 record ScheduleColumn(String header, Key<?> key, String unit) {
 
     private static final Pattern HEADER = Pattern.compile("([^\\[\\]]*?)\\s*(?:\\[([^\\[\\]]*)])?");
-    /** Planners call a coil by its id. */
-    private static final String ID = "id";
+    /** What planners call some of the keys. */
+    private static final Map<String, String> OTHER_NAMES =
+            Map.of("id", CoilKeys.NAME.name(), "coil", CoilKeys.NAME.name(), "group", CoilKeys.PRODUCT.name());
 
     /** Whether it holds words rather than numbers. */
     boolean isText() {
@@ -63,13 +64,13 @@ record ScheduleColumn(String header, Key<?> key, String unit) {
         String unit = matcher.matches()
                 ? Optional.ofNullable(matcher.group(2)).orElse("").strip()
                 : "";
-        String wanted = name.equals(ID) ? CoilKeys.NAME.name() : name;
+        String wanted = OTHER_NAMES.getOrDefault(name, name);
         Optional<Key<?>> key = CoilKeys.COIL.keys().stream()
                 .filter(candidate -> candidate.name().equals(wanted))
                 .findFirst();
         if (key.isEmpty()) {
             List<String> names = Stream.concat(
-                            Stream.of(ID), CoilKeys.COIL.keys().stream().map(Key::name))
+                            Stream.of("id"), CoilKeys.COIL.keys().stream().map(Key::name))
                     .toList();
             String remedy = Nearest.to(name, names)
                     .map(nearest -> "Did you mean " + nearest + "?")

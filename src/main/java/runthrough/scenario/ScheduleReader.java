@@ -1,25 +1,35 @@
 package runthrough.scenario;
 
+import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import runthrough.plant.Coil;
+import runthrough.plant.CoilTable;
 import runthrough.plant.Supply;
 import runthrough.quantity.QuantityParser;
 import runthrough.scenario.grammar.Context;
-import runthrough.scenario.source.CsvText;
+import runthrough.scenario.source.CsvRows;
 import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
-import runthrough.scenario.source.TextFile;
 
-/** Reads a schedule of coils from a CSV file: one row a coil, columns named like the keys of a coil. */
+/**
+ * Reads a schedule of coils from a CSV file: one row a coil, columns named like the keys of a coil. Rows are read one by one,
+ * and of a row no more is kept than its coil and its line.
+ *
+ * <p>The first row that fills certain cells is read like a coil of the scenario, with all its rules and messages. Further
+ * rows that fill the same cells are read by {@link ScheduleRow} in a short way, and in the long way again when anything about
+ * them is unusual.
+ */
 final class ScheduleReader {
 
-    /** Some 80,000 coils: years of them. */
-    private static final int LARGEST_FILE = 2_000_000;
+    /** Several million coils. */
+    private static final long LARGEST_FILE = 500_000_000;
 
     private final Path scenario;
     private final List<Raw.Entry> defaults;
@@ -40,76 +50,87 @@ final class ScheduleReader {
             problems.error(place, "coils.schedule", name, "is not a file name", "Give the name of a CSV file.");
             return Optional.empty();
         }
-        int before = problems.count();
-        Optional<CsvText> csv = TextFile.read(path, path.toString(), "schedule", LARGEST_FILE, problems)
-                .flatMap(file -> CsvText.read(file, problems));
-        if (csv.isEmpty()) {
+        Optional<CsvRows> opened =
+                CsvRows.open(path, path.toString(), "schedule", LARGEST_FILE, "one row for each coil", problems);
+        if (opened.isEmpty()) {
             return Optional.empty();
         }
-        List<ScheduleColumn> columns = ScheduleColumn.of(csv.get().header(), defaults, problems);
+        try (CsvRows rows = opened.get()) {
+            return read(rows);
+        } catch (IOException e) {
+            throw new IllegalStateException("a file that was read is closed", e);
+        }
+    }
+
+    private Optional<SupplyReader.Found> read(CsvRows rows) {
+        int before = problems.count();
+        List<ScheduleColumn> columns = ScheduleColumn.of(rows.header(), defaults, problems);
         if (problems.count() > before) {
             return Optional.empty();
         }
-        if (csv.get().rows().isEmpty()) {
-            problems.error(Place.whole(path.toString()), "", "", "has no rows", "Give one row for each coil.");
-            return Optional.empty();
-        }
-        return coils(csv.get(), columns, before);
-    }
-
-    private Optional<SupplyReader.Found> coils(CsvText csv, List<ScheduleColumn> columns, int before) {
-        List<Coil> coils = new ArrayList<>();
-        List<Place> places = new ArrayList<>();
-        for (CsvText.Row row : csv.rows()) {
-            if (row.cells().size() > columns.size()) {
+        CoilTable.Builder coils = new CoilTable.Builder();
+        RowPlaces places = new RowPlaces(rows.name());
+        Map<ScheduleRow.Filled, ScheduleRow> known = new HashMap<>();
+        boolean any = false;
+        while (rows.next()) {
+            any = true;
+            if (rows.cells() > columns.size()) {
                 problems.error(
-                        row.cells().get(columns.size()).place(),
+                        rows.place(columns.size()),
                         "",
-                        row.cells().get(columns.size()).text(),
+                        rows.cell(columns.size()),
                         "the row has more cells than the header has columns, " + columns.size(),
-                        "Check the commas; a number has a decimal point.");
+                        "Check the separators; in a table with commas between columns a number has a decimal point.");
                 continue;
             }
-            mapping(row, columns).ifPresent(coil -> {
-                Raw.Mapping whole = CoilOverlay.over(defaults, coil);
-                String name = "coil " + (coils.size() + 1);
-                CoilKeys.COIL
-                        .read(whole, Context.top(problems))
-                        .ifPresent(values -> coils.add(CoilKeys.coil(values, name)));
-                places.add(row.place());
-            });
+            ScheduleRow.Filled filled = ScheduleRow.Filled.of(rows);
+            ScheduleRow row = known.get(filled);
+            Optional<Coil> coil = row == null ? Optional.empty() : row.coil(rows, coils.size());
+            if (coil.isEmpty()) {
+                coil = inFull(rows, columns, coils.size());
+                coil.ifPresent(read -> known.putIfAbsent(filled, new ScheduleRow(columns, filled, read)));
+            }
+            coil.ifPresent(coils::add);
+            places.add(rows.line());
+        }
+        if (!any && problems.count() == before) {
+            problems.error(Place.whole(rows.name()), "", "", "has no rows", "Give one row for each coil.");
         }
         return problems.count() > before
                 ? Optional.empty()
-                : Optional.of(new SupplyReader.Found(new Supply.Schedule(coils), places));
+                : Optional.of(new SupplyReader.Found(new Supply.Schedule(coils.build()), places));
+    }
+
+    private Optional<Coil> inFull(CsvRows rows, List<ScheduleColumn> columns, int index) {
+        return mapping(rows, columns)
+                .flatMap(row -> CoilKeys.COIL.read(CoilOverlay.over(defaults, row), Context.top(problems)))
+                .map(values -> CoilKeys.coil(values, CoilTable.nameByPlace(index)));
     }
 
     /** The row as a coil would stand in a scenario: a number in a column "width [mm]" becomes "width: 240 mm". */
-    private Optional<Raw.Mapping> mapping(CsvText.Row row, List<ScheduleColumn> columns) {
+    private Optional<Raw.Mapping> mapping(CsvRows rows, List<ScheduleColumn> columns) {
         List<Raw.Entry> entries = new ArrayList<>();
         boolean isGood = true;
-        for (int i = 0; i < row.cells().size(); i++) {
-            Raw.Scalar cell = row.cells().get(i);
+        for (int i = 0; i < rows.cells(); i++) {
             ScheduleColumn column = columns.get(i);
-            if (cell.text().isBlank()) {
+            if (rows.cell(i).isBlank()) {
                 continue;
             }
-            if (!column.isText() && QuantityParser.readNumber(cell.text()).isEmpty()) {
+            String text = column.isText() ? rows.cell(i).strip() : rows.number(i);
+            Place place = rows.place(i);
+            if (!column.isText() && QuantityParser.readNumber(text).isEmpty()) {
                 problems.error(
-                        cell.place(),
+                        place,
                         column.header(),
-                        cell.text(),
+                        rows.cell(i),
                         "must be a plain number" + (column.unit().isEmpty() ? "" : ", since the header gives the unit"),
-                        "Write it with a decimal point and nothing else, such as 12.5.");
+                        "Write the digits and nothing else, such as 12.5.");
                 isGood = false;
                 continue;
             }
             String unit = column.unit().isEmpty() ? "" : " " + column.unit();
-            entries.add(new Raw.Entry(
-                    column.key().name(),
-                    cell.place(),
-                    new Raw.Scalar(cell.text().strip() + unit, cell.place())));
+            entries.add(new Raw.Entry(column.key().name(), place, new Raw.Scalar(text + unit, place)));
         }
-        return isGood ? Optional.of(new Raw.Mapping(entries, row.place())) : Optional.empty();
+        return isGood ? Optional.of(new Raw.Mapping(entries, rows.place(0))) : Optional.empty();
     }
 }

@@ -20,6 +20,9 @@ final class CoilFeed {
     private final @Nullable MRG32k3a size;
 
     private final int[] kind;
+    /** The same coils as objects, which a long schedule makes anew each time that it is asked. */
+    private final Coil[] coil;
+
     private final double[] sizeDraw;
     private final int mask;
     private int drawn;
@@ -29,10 +32,10 @@ final class CoilFeed {
         kinds = line.coils();
         cumulativeWeight = line.supply() instanceof Supply.Mix mix ? cumulate(mix) : new double[0];
         choice = cumulativeWeight.length > 0 ? streams.stream(Source.COIL_CHOICE) : null;
-        boolean alike = kinds.stream().allMatch(coil -> coil.size().isConstant());
-        size = alike ? null : streams.stream(Source.COIL_SIZE);
+        size = line.supply().sizesVary() ? streams.stream(Source.COIL_SIZE) : null;
         int window = Integer.highestOneBit(lookAhead + 4) * 2;
         kind = new int[window];
+        coil = new Coil[window];
         sizeDraw = new double[window];
         mask = window - 1;
     }
@@ -57,7 +60,10 @@ final class CoilFeed {
 
     /** Coil {@code number}. */
     Coil coil(int number) {
-        return kinds.get(kind(number));
+        if (number > drawn) {
+            drawUpTo(number);
+        }
+        return coil[number & mask];
     }
 
     /**
@@ -81,6 +87,7 @@ final class CoilFeed {
         while (drawn < number) {
             drawn++;
             kind[drawn & mask] = choice == null ? (drawn - 1) % kinds.size() : choose(choice.nextDouble());
+            coil[drawn & mask] = kinds.get(kind[drawn & mask]);
             sizeDraw[drawn & mask] = size == null ? 0 : size.nextDouble();
         }
     }

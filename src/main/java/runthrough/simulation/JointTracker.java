@@ -13,9 +13,15 @@ final class JointTracker {
     private final boolean coilsDiffer;
     private final Deque<Mark> marks = new ArrayDeque<>();
 
-    JointTracker(Line line) {
+    /** @param coilsDiffer what {@link #coilsDiffer(Line)} says of the line */
+    JointTracker(boolean coilsDiffer) {
+        this.coilsDiffer = coilsDiffer;
+    }
+
+    /** Whether the process sees any difference between the coils of {@code line}; asked once, for there may be many. */
+    static boolean coilsDiffer(Line line) {
         Coil first = line.coils().get(0);
-        coilsDiffer = line.coils().stream()
+        return line.coils().stream()
                 .anyMatch(coil ->
                         line.ratedSpeed(coil) != line.ratedSpeed(first) || coil.massPerMetre() != first.massPerMetre());
     }

@@ -39,7 +39,7 @@ final class LineRun {
     private boolean finished;
     private boolean wasMatched = true;
 
-    LineRun(Line line, RunPlan plan, int index, Detail detail) {
+    LineRun(Line line, RunPlan plan, boolean coilsDiffer, int index, Detail detail) {
         this.line = line;
         this.plan = plan;
         this.index = index;
@@ -51,7 +51,7 @@ final class LineRun {
         recorder = new Recorder(detail);
         feed = new CoilFeed(line, streams, line.entry().uncoilers());
         ledger = new Ledger(line, strip, book, tolerance);
-        joints = new JointTracker(line);
+        joints = new JointTracker(coilsDiffer);
         RunOut tail = runOut(line);
         process = new ProcessControl(
                 line, agenda, this::step, strip, ledger, streams, () -> ceiling(tail), this::ownStopOver);

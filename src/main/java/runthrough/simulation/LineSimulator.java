@@ -7,11 +7,13 @@ import runthrough.plant.RunPlan;
 public final class LineSimulator {
     private final Line line;
     private final RunPlan plan;
+    private final boolean coilsDiffer;
 
     /** A simulator of {@code line} under {@code plan}. */
     public LineSimulator(Line line, RunPlan plan) {
         this.line = line;
         this.plan = plan;
+        this.coilsDiffer = JointTracker.coilsDiffer(line);
     }
 
     /**
@@ -20,6 +22,6 @@ public final class LineSimulator {
      * @throws SimulationException when the run cannot go on
      */
     public Replication run(int index, Detail detail) {
-        return new LineRun(line, plan, index, detail).run();
+        return new LineRun(line, plan, coilsDiffer, index, detail).run();
     }
 }

@@ -20,6 +20,7 @@ final class Fold {
     private final boolean oneStrip;
     private final CauseFinder finder;
     private final SpareStrip spare;
+    private final CoilOutcomes coils;
     private final List<Totals> totals = new ArrayList<>();
     private final List<Long> waited = new ArrayList<>();
     private final List<Long> stops = new ArrayList<>();
@@ -41,6 +42,7 @@ final class Fold {
         this.oneStrip = line.practice().isOneStrip();
         this.finder = new CauseFinder(line);
         this.spare = new SpareStrip(line);
+        this.coils = new CoilOutcomes(line);
     }
 
     /** Takes up the next replication. */
@@ -63,7 +65,9 @@ final class Fold {
     }
 
     private void add(ChangeRecord change) {
-        finder.causeOf(change).ifPresent(cause -> causes.merge(cause, 1L, Long::sum));
+        Optional<Cause> laidTo = finder.causeOf(change);
+        laidTo.ifPresent(cause -> causes.merge(cause, 1L, Long::sum));
+        coils.add(change, laidTo);
         jointTime.add(change.jointTime());
         waiting.add(change.waiting());
         if (!oneStrip) {
@@ -107,6 +111,10 @@ final class Fold {
     /** What the totals tell. */
     TotalsEstimates estimates() {
         return new TotalsEstimates(totals, stops());
+    }
+
+    CoilOutcomes coils() {
+        return coils;
     }
 
     Verdict.Causes causes() {

@@ -96,7 +96,13 @@ public final class RunThroughStudy {
         }
         Verdict verdict = new VerdictMaker(brief, fold).verdict();
         return new StudyResult(
-                brief, verdict, HandCalculation.of(brief.line()), fold.totals(), fold.pooled(), fold.first());
+                brief,
+                verdict,
+                HandCalculation.of(brief.line()),
+                fold.totals(),
+                fold.pooled(),
+                fold.coils(),
+                fold.first());
     }
 
     private static void take(Replication replication, Fold fold, StudyListener listener, int total) {

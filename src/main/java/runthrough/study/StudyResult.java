@@ -16,6 +16,7 @@ import runthrough.study.statistics.Sample;
  * @param handCalculation the closed forms, for the kind of coil that is hardest on the line
  * @param totals what each replication gave, in order of its index
  * @param pooled the coil changes of all replications, quantity by quantity, for charts
+ * @param coils what came of the coil changes, coil by coil
  * @param first the first replication, with the detail asked for
  */
 public record StudyResult(
@@ -24,6 +25,7 @@ public record StudyResult(
         HandCalculation handCalculation,
         List<Totals> totals,
         Pooled pooled,
+        CoilOutcomes coils,
         Replication first) {
 
     public StudyResult {

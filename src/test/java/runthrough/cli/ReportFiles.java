@@ -4,8 +4,14 @@ import java.util.List;
 
 /** The files of a report. */
 final class ReportFiles {
-    static final List<String> ALL =
-            List.of("coil-changes.csv", "replications.csv", "report.html", "verdict.json", "work-elements.csv");
+    static final List<String> ALL = List.of(
+            "coil-changes.csv",
+            "coils.csv",
+            "products.csv",
+            "replications.csv",
+            "report.html",
+            "verdict.json",
+            "work-elements.csv");
 
     private ReportFiles() {}
 

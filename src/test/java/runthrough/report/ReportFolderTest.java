@@ -39,7 +39,9 @@ class ReportFolderTest {
                         "tube/verdict.json",
                         "tube/coil-changes.csv",
                         "tube/work-elements.csv",
-                        "tube/replications.csv");
+                        "tube/replications.csv",
+                        "tube/products.csv",
+                        "tube/coils.csv");
     }
 
     @Test

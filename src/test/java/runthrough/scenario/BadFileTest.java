@@ -95,11 +95,11 @@ class BadFileTest {
     void aScheduleThatIsTooLargeIsRefusedByItsSizeUnread() throws IOException {
         try (RandomAccessFile large =
                 new RandomAccessFile(folder.resolve("coils.csv").toFile(), "rw")) {
-            large.setLength(100_000_000);
+            large.setLength(1_000_000_000);
         }
 
         assertThat(written.refusal(Written.without("coil") + "coils: {schedule: coils.csv}\n"))
-                .containsExactly("coils.csv: is larger than a schedule may be, 2 MB. "
+                .containsExactly("coils.csv: is larger than a schedule may be, 500 MB. "
                         + "Give another file, or leave out what is not needed.");
     }
 

@@ -106,7 +106,7 @@ class ScheduleReaderTest {
         assertThat(refusal(HEADER + rows))
                 .containsExactly(
                         "coils.csv:3000:9 width [mm] = 2 40; must be a plain number, since the header gives the"
-                                + " unit. Write it with a decimal point and nothing else, such as 12.5.");
+                                + " unit. Write the digits and nothing else, such as 12.5.");
     }
 
     @Test
@@ -130,7 +130,7 @@ class ScheduleReaderTest {
     void aDecimalCommaShowsAsOneCellTooMany() {
         assertThat(refusal(HEADER + "A1,1,5,240,7850,900\n"))
                 .containsExactly("coils.csv:2:17 900; the row has more cells than the header has columns, 5. "
-                        + "Check the commas; a number has a decimal point.");
+                        + "Check the separators; in a table with commas between columns a number has a decimal point.");
         assertThat(refusal(HEADER + "A1,\"1,5\",240,7850,900\n"))
                 .singleElement()
                 .asString()
@@ -202,10 +202,106 @@ class ScheduleReaderTest {
     }
 
     @Test
-    void aTableSeparatedBySemicolonsIsRecognised() {
-        assertThat(refusal("id;thickness [mm];width [mm]\nA1;2,0;240\n"))
-                .containsExactly("coils.csv:1:1 id;thickness [mm];width [mm]; the columns are not separated by commas. "
-                        + "Save the table as CSV with commas between columns and decimal points in numbers.");
+    void aTableOfSemicolonsAndDecimalCommasIsReadAsItIs() {
+        List<Coil> coils = coils(
+                "\uFEFFid;thickness [mm];width [mm];density [kg/m3];length [m]\nA1;2,5;240;7850;900,25\nA2;2;240;7850;800\n",
+                "");
+
+        assertThat(coils).extracting(Coil::thickness).containsExactly(0.0025, 0.002);
+        assertThat(coils.get(0).size()).isEqualTo(new CoilSize.ByLength(Distribution.constant(900.25)));
+        assertThat(coils("thickness [mm]\twidth [mm]\tdensity [kg/m3]\tlength [m]\n1,5\t240\t7850\t900\n", ""))
+                .extracting(Coil::thickness)
+                .containsExactly(0.0015);
+    }
+
+    @Test
+    void aTableWithDecimalCommasAndPointsIsRefusedForAPointMayGroupThousands() {
+        assertThat(refusal("id;thickness [mm];width [mm];density [kg/m3];length [m]\nA1;2,5;240;7850;1.200\n"))
+                .containsExactly(
+                        "coils.csv:2:17 1.200; some numbers of this table have a decimal comma and some a point. "
+                                + "Write all numbers in one way, and do not group thousands.");
+    }
+
+    @Test
+    void aCoilSaysItsProductUnderEitherName() {
+        assertThat(coils(HEADER.strip() + ",product\nA1,2,240,7850,900,tube 60\nA2,2,240,7850,900,\n", ""))
+                .extracting(Coil::product)
+                .containsExactly("tube 60", "");
+        assertThat(coils(HEADER.strip() + ",group\nA1,2,240,7850,900,=tube\n", ""))
+                .extracting(Coil::product)
+                .containsExactly("=tube");
+    }
+
+    /** Rows like an earlier one are read in a short way, which must give the same to the last digit. */
+    @Test
+    void aRowIsReadAlikeWhateverRowsComeBefore() {
+        String header =
+                "width [in],mass [lb],outer-diameter [mm],inner-diameter [mm],winding-factor,process-speed [ft/min],id\n";
+        String defaults = ", defaults: {thickness: 2 mm, density: 7850 kg/m3, mass: {normal: [4 t, 300 kg]}}";
+        List<String> rows = List.of(
+                "9.45,4000.7,,,,,A",
+                "9.4500000000000001,8123.123,,,,120,B",
+                "+9.1,7000,,,,1e2,",
+                "10,,1400.5,508,0.97,,D",
+                "10.125,,1301.25,508.5,1,130.5,E",
+                "11,,,,,99.9,F",
+                "11.3,,,,,,G");
+
+        List<Coil> together = coils(header + String.join("\n", rows) + "\n" + String.join("\n", rows) + "\n", defaults);
+
+        for (int i = 0; i < 2 * rows.size(); i++) {
+            String row = rows.get(i % rows.size());
+            Coil alone = coils(header + row + "\n", defaults).get(0);
+            String name = alone.name().equals("coil 1") ? "coil " + (i + 1) : alone.name();
+            assertThat(together.get(i))
+                    .as(row)
+                    .usingRecursiveComparison()
+                    .ignoringFields("name")
+                    .isEqualTo(alone);
+            assertThat(together.get(i).name()).isEqualTo(name);
+        }
+    }
+
+    @Test
+    void aBadRowAmongRowsLikeItIsToldLikeAnyOther() {
+        String good = "A1,2,240,7850,900\n";
+        assertThat(refusal(HEADER + good.repeat(20_000) + "A2,2,-240,7850,900\n" + good + "A3,2,24O,7850,900\n"))
+                .containsExactly(
+                        "coils.csv:20002:6 width = -240 mm; must be more than 0 mm. Give the strip width, such as 240 mm.",
+                        "coils.csv:20004:6 width [mm] = 24O; must be a plain number, since the header gives the unit. "
+                                + "Write the digits and nothing else, such as 12.5.");
+    }
+
+    @Test
+    void aHundredProblemsAreToldAndTheOthersCounted() {
+        ScenarioReading reading = written.read(scenario(HEADER + "A1,x,240,7850,900\n".repeat(3000), ""));
+
+        assertThat(((ScenarioReading.Refused) reading).problems()).hasSize(100);
+        assertThat(((ScenarioReading.Refused) reading).further()).isEqualTo(2900);
+    }
+
+    @Test
+    void aFindingAboutACoilFarDownIsShownAtItsRow() {
+        String rows = "A1,2,240,7850,900\n".repeat(12_000) + "\nA2,2,240,7850,1\n";
+
+        assertThat(written.refusal(scenario(HEADER + rows, ", defaults: {head-crop: 2 m}")))
+                .singleElement()
+                .asString()
+                .startsWith("coils.csv:12003:1 coils.schedule[12001] = -1 m of usable strip; ");
+    }
+
+    @Test
+    void textThatIsNotUtf8IsShownWhereItStands() throws java.io.IOException {
+        byte[] good = (HEADER + "A1,2,240,7850,900\nA").getBytes(java.nio.charset.StandardCharsets.ISO_8859_1);
+        byte[] bytes = java.util.Arrays.copyOf(good, good.length + 2);
+        bytes[good.length] = (byte) 0xE4;
+        bytes[good.length + 1] = 'x';
+        java.nio.file.Files.write(folder.resolve("coils.csv"), bytes);
+
+        assertThat(written.refusal(Written.without("coil") + "coils: {schedule: coils.csv}\n"))
+                .containsExactly("coils.csv:3:2: the text is not UTF-8. Save the file with the encoding UTF-8.");
+        assertThat(refusal(HEADER + "A1,2,240,7850,900\nA2,2,\u00012,7850,900\n"))
+                .containsExactly("coils.csv:3:6: holds a control character (U+0001). Give a plain text file in UTF-8.");
     }
 
     @Test

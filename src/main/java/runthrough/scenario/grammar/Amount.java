@@ -40,11 +40,20 @@ public record Amount(Dimension dimension, Range range) implements Shape<Double> 
                                     quantity.unit().symbol(), quantity.unit().fromSi(1)));
             return Optional.empty();
         }
-        if (si != 0 && !(Math.abs(si) >= SMALLEST && Math.abs(si) <= Range.largest(dimension))) {
+        if (!isSensible(si)) {
             context.error(raw, "is beyond any strip line; must be " + allowed() + " of a sensible size");
             return Optional.empty();
         }
         return Optional.of(si);
+    }
+
+    /** Whether {@code si} would be taken, in the SI unit. */
+    public boolean takes(double si) {
+        return range.allows(si) && isSensible(si);
+    }
+
+    private boolean isSensible(double si) {
+        return si == 0 || (Math.abs(si) >= SMALLEST && Math.abs(si) <= Range.largest(dimension));
     }
 
     @Override

@@ -23,11 +23,16 @@ public record PlainNumber(Range range) implements Shape<Double> {
             context.wrongShape(raw, allowed());
             return Optional.empty();
         }
-        if (!range.allows(value.get()) || (value.get() != 0 && !isSensible(Math.abs(value.get())))) {
+        if (!takes(value.get())) {
             context.error(raw, "must be " + allowed());
             return Optional.empty();
         }
         return value;
+    }
+
+    /** Whether {@code value} would be taken. */
+    public boolean takes(double value) {
+        return range.allows(value) && (value == 0 || isSensible(Math.abs(value)));
     }
 
     private static boolean isSensible(double size) {

@@ -11,7 +11,7 @@ import runthrough.scenario.source.Raw;
  */
 public record Text(String what) implements Shape<String> {
 
-    private static final int LONGEST = 2000;
+    public static final int LONGEST = 2000;
 
     @Override
     public Optional<String> read(Raw raw, Context context) {

@@ -34,33 +34,67 @@ public record TextFile(String name, String text) {
      * @param largest size that is read (bytes)
      */
     public static Optional<TextFile> read(Path path, String name, String what, int largest, Problems problems) {
-        Refusal refusal = (rule, remedy) -> {
-            problems.error(Place.whole(name), "", "", rule, remedy);
+        if (!canBeRead(path, name, what, largest, problems)) {
             return Optional.empty();
-        };
+        }
+        try {
+            byte[] bytes = firstBytes(path, largest + 1);
+            if (bytes.length <= largest) {
+                return decode(bytes, name, problems);
+            }
+            tooLarge(name, what, largest, problems);
+        } catch (AccessDeniedException e) {
+            problems.error(Place.whole(name), "", "", "may not be read", "Ask for permission to read it.");
+        } catch (IOException e) {
+            unreadable(name, e, problems);
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * Whether {@code path} is an ordinary file of at most {@code largest} bytes; if not, {@code problems} is told.
+     *
+     * @param name as the user gave it, for messages
+     * @param what the file is, such as "scenario"
+     */
+    static boolean canBeRead(Path path, String name, String what, long largest, Problems problems) {
+        Place place = Place.whole(name);
         try {
             if (!Files.exists(path)) {
-                return refusal.because("there is no such file", remedyForMissing(path, what));
+                problems.error(place, "", "", "there is no such file", remedyForMissing(path, what));
+            } else if (Files.isDirectory(path)) {
+                problems.error(place, "", "", "is a directory", "Give the " + what + " file itself.");
+            } else if (!Files.isRegularFile(path)) {
+                problems.error(place, "", "", "is not an ordinary file", "Give the " + what + " file itself.");
+            } else if (!Files.isReadable(path)) {
+                problems.error(place, "", "", "may not be read", "Ask for permission to read it.");
+            } else if (Files.size(path) > largest) {
+                tooLarge(name, what, largest, problems);
+            } else {
+                return true;
             }
-            if (Files.isDirectory(path)) {
-                return refusal.because("is a directory", "Give the " + what + " file itself.");
-            }
-            if (!Files.isRegularFile(path)) {
-                return refusal.because("is not an ordinary file", "Give the " + what + " file itself.");
-            }
-            String limit = "is larger than a " + what + " may be, " + largest / 1_000_000 + " MB";
-            if (Files.size(path) > largest) {
-                return refusal.because(limit, "Give another file, or leave out what is not needed.");
-            }
-            byte[] bytes = firstBytes(path, largest + 1);
-            return bytes.length > largest
-                    ? refusal.because(limit, "Give another file, or leave out what is not needed.")
-                    : decode(bytes, name, problems);
-        } catch (AccessDeniedException e) {
-            return refusal.because("may not be read", "Ask for permission to read it.");
         } catch (IOException e) {
-            return refusal.because("cannot be read (" + e.getMessage() + ")", "Check the disk or the connection.");
+            unreadable(name, e, problems);
         }
+        return false;
+    }
+
+    private static void tooLarge(String name, String what, long largest, Problems problems) {
+        problems.error(
+                Place.whole(name),
+                "",
+                "",
+                "is larger than a " + what + " may be, " + largest / 1_000_000 + " MB",
+                "Give another file, or leave out what is not needed.");
+    }
+
+    private static void unreadable(String name, IOException e, Problems problems) {
+        problems.error(
+                Place.whole(name),
+                "",
+                "",
+                "cannot be read (" + e.getMessage() + ")",
+                "Check the disk or the connection.");
     }
 
     /** The file may grow, or have no honest size; what is read is bounded all the same. */
@@ -142,9 +176,5 @@ public record TextFile(String name, String text) {
         } catch (IOException e) {
             return "Give the name of a " + what + " file.";
         }
-    }
-
-    private interface Refusal {
-        Optional<TextFile> because(String rule, String remedy);
     }
 }

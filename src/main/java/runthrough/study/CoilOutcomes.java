@@ -1,0 +1,228 @@
+package runthrough.study;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import runthrough.plant.Coil;
+import runthrough.plant.Line;
+import runthrough.plant.Supply;
+import runthrough.simulation.ChangeRecord;
+import runthrough.simulation.Outcome;
+import runthrough.study.statistics.Interval;
+import runthrough.study.statistics.Wilson;
+
+/**
+ * What came of the coil changes, coil by coil and product by product. A coil change counts by the coil that ends with it: its
+ * length decides whether the accumulator was full again, and its speed what the change draws. A coil of a schedule is a row,
+ * over all times that the schedule came to it and all replications.
+ *
+ * <p>There may be a million coils: of each no more is kept than a few numbers.
+ */
+public final class CoilOutcomes {
+    private final Line line;
+    private final int[] changes;
+    private final int[] slowed;
+    private final int[] stopped;
+    private final double[] lostMetres;
+    /** By cause; absent until something is laid to it. */
+    private final int[] @Nullable [] causes = new int[Cause.values().length][];
+
+    CoilOutcomes(Line line) {
+        this.line = line;
+        int kinds = line.coils().size();
+        changes = new int[kinds];
+        slowed = new int[kinds];
+        stopped = new int[kinds];
+        lostMetres = new double[kinds];
+    }
+
+    /** Takes up a coil change, and what it is laid to if it did not run through. */
+    void add(ChangeRecord change, Optional<Cause> cause) {
+        int kind = change.tailCoil();
+        changes[kind]++;
+        slowed[kind] += change.outcome() == Outcome.SLOWED ? 1 : 0;
+        stopped[kind] += change.outcome() == Outcome.STOPPED ? 1 : 0;
+        lostMetres[kind] += change.lostMetres();
+        cause.ifPresent(laidTo -> {
+            int[] counts = causes[laidTo.ordinal()];
+            if (counts == null) {
+                counts = new int[changes.length];
+                causes[laidTo.ordinal()] = counts;
+            }
+            counts[kind]++;
+        });
+    }
+
+    /** Whether there are coils of several kinds to tell apart. */
+    public boolean areSeveral() {
+        return changes.length > 1;
+    }
+
+    /** How many kinds of coil the line has; in a schedule, how many rows. */
+    public int kinds() {
+        return changes.length;
+    }
+
+    /** How many of them ever came to their change. */
+    public int seen() {
+        return (int) IntStream.of(changes).filter(count -> count > 0).count();
+    }
+
+    /** What came of the coils of kind {@code kind}, from 0. */
+    public Tally of(int kind) {
+        return new Tally(
+                changes[kind],
+                slowed[kind],
+                stopped[kind],
+                new Verdict.Causes(
+                        count(Cause.PRACTICE, kind),
+                        count(Cause.PREPARATION, kind),
+                        count(Cause.REFILL, kind),
+                        count(Cause.CAPACITY, kind)),
+                lostMetres[kind]);
+    }
+
+    private long count(Cause cause, int kind) {
+        int[] counts = causes[cause.ordinal()];
+        return counts == null ? 0 : counts[kind];
+    }
+
+    /**
+     * The coils that did not always run through, those hardest on the line first: of which, with the caution that the number
+     * of their changes asks for, the greatest share did not run through (the lower end of Wilson's interval, so that one bad
+     * visit does not make a coil the worst); of equals the one that cost most strip per change, then the first.
+     *
+     * @param most how many at most, {@code >= 1}
+     */
+    public List<Integer> hardest(int most) {
+        Comparator<Integer> order =
+                Comparator.comparing(this::of, Tally.HARDEST_FIRST).thenComparing(Comparator.naturalOrder());
+        PriorityQueue<Integer> kept = new PriorityQueue<>(order.reversed());
+        for (int kind = 0; kind < changes.length; kind++) {
+            if (slowed[kind] + stopped[kind] > 0) {
+                kept.add(kind);
+                if (kept.size() > most) {
+                    kept.remove();
+                }
+            }
+        }
+        return kept.stream().sorted(order).toList();
+    }
+
+    /** The coil that is hardest on the line; empty when all ran through. */
+    public Optional<Integer> worst() {
+        return hardest(1).stream().findFirst();
+    }
+
+    /** What came of each product whose coils came to their change; those hardest on the line first. */
+    public List<Product> products() {
+        Map<Name, Tally> tallies = new LinkedHashMap<>();
+        Map<Name, Integer> coils = new LinkedHashMap<>();
+        for (int kind = 0; kind < changes.length; kind++) {
+            if (changes[kind] > 0) {
+                Name name = name(line.coils().get(kind));
+                tallies.merge(name, of(kind), Tally::plus);
+                coils.merge(name, 1, Integer::sum);
+            }
+        }
+        List<Product> products = new ArrayList<>();
+        tallies.forEach((name, tally) -> products.add(new Product(name, coils.getOrDefault(name, 0), tally)));
+        products.sort(Comparator.comparing(Product::tally, Tally.MOST_FAILED_FIRST));
+        return products;
+    }
+
+    private Name name(Coil coil) {
+        if (!coil.product().isEmpty()) {
+            return new Name(coil.product(), 0, 0);
+        }
+        return line.supply() instanceof Supply.Mix
+                ? new Name(coil.name(), 0, 0)
+                : new Name("", coil.thickness(), coil.width());
+    }
+
+    /**
+     * What a product is called.
+     *
+     * @param given by the user; empty where coils of a schedule say no product, which are then told apart by their section
+     * @param thickness of its strip (m), where no name is given
+     * @param width of its strip (m), where no name is given
+     */
+    public record Name(String given, double thickness, double width) {}
+
+    /**
+     * What came of a product.
+     *
+     * @param coils how many kinds of coil, in a schedule rows, it had
+     * @param tally of their coil changes
+     */
+    public record Product(Name name, int coils, Tally tally) {}
+
+    /**
+     * What came of some coil changes.
+     *
+     * @param changes how many
+     * @param slowed the process ran slower on a low level
+     * @param stopped the process stopped for want of strip
+     * @param causes what those that did not run through are laid to
+     * @param lostMetres metres not run for want of strip (m)
+     */
+    public record Tally(long changes, long slowed, long stopped, Verdict.Causes causes, double lostMetres) {
+
+        private static final Comparator<Tally> HARDEST_FIRST = Comparator.comparingDouble(
+                        (Tally tally) -> -tally.atLeastFailed())
+                .thenComparingDouble(tally -> -tally.lostPerChange());
+        private static final Comparator<Tally> MOST_FAILED_FIRST = Comparator.comparingLong(
+                        (Tally tally) -> -tally.failed())
+                .thenComparingDouble(tally -> -tally.lostMetres())
+                .thenComparingLong(tally -> -tally.changes());
+
+        /** How many did not run through. */
+        public long failed() {
+            return slowed + stopped;
+        }
+
+        /** How many ran through. */
+        public long ranThrough() {
+            return changes - failed();
+        }
+
+        /** The share that ran through; there must be any changes. */
+        public double share() {
+            return (double) ranThrough() / changes;
+        }
+
+        /** Wilson's interval of that share, as if coil changes were independent. */
+        public Interval interval() {
+            return Wilson.interval(share(), changes);
+        }
+
+        private double atLeastFailed() {
+            return Wilson.interval((double) failed() / changes, changes).low();
+        }
+
+        private double lostPerChange() {
+            return lostMetres / changes;
+        }
+
+        private Tally plus(Tally other) {
+            Function<Cause, Long> sum = cause -> causes.count(cause) + other.causes.count(cause);
+            return new Tally(
+                    changes + other.changes,
+                    slowed + other.slowed,
+                    stopped + other.stopped,
+                    new Verdict.Causes(
+                            sum.apply(Cause.PRACTICE),
+                            sum.apply(Cause.PREPARATION),
+                            sum.apply(Cause.REFILL),
+                            sum.apply(Cause.CAPACITY)),
+                    lostMetres + other.lostMetres);
+        }
+    }
+}
