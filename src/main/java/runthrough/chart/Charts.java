@@ -25,10 +25,10 @@ public final class Charts {
         List<Chart> charts = new ArrayList<>();
         Replication first = result.first();
         List<ChangeRecord> changes = first.changes();
-        boolean traced = first.trace().isPresent() && !changes.isEmpty();
-        if (traced) {
-            charts.add(LevelChart.of(setting, first));
-            charts.add(CloseUpChart.of(setting, first));
+        Replication traced = traced(first);
+        if (!traced.changes().isEmpty()) {
+            charts.add(LevelChart.of(setting, traced));
+            charts.add(CloseUpChart.of(setting, traced));
         }
         charts.add(JointTimeChart.of(setting, result.pooled().jointTime(), longestJoint(setting)));
         result.pooled().margin().ifPresent(margins -> charts.add(MarginChart.of(setting, margins)));
@@ -40,6 +40,17 @@ public final class Charts {
             charts.add(ProductsChart.of(setting, result.coils()));
         }
         return List.copyOf(charts);
+    }
+
+    /** The coil changes that the trace reaches to: of a long replication only the beginning is traced. */
+    private static Replication traced(Replication whole) {
+        double end = whole.trace()
+                .map(trace -> trace.points().get(trace.points().size() - 1).time())
+                .orElse(Double.NEGATIVE_INFINITY);
+        List<ChangeRecord> within = whole.changes().stream()
+                .filter(change -> change.released() <= end)
+                .toList();
+        return new Replication(whole.index(), whole.totals(), within, whole.work(), whole.trace());
     }
 
     /**

@@ -183,6 +183,33 @@ class ChartsTest {
                 .isEqualTo("Coil change 2 in close-up, the one with least margin");
     }
 
+    /** Of a long replication only the beginning is traced; its worst coil change may come long after. */
+    @Test
+    void ofALongReplicationTheWorstChangeThatWasTracedIsShown() {
+        WorkElement once = new WorkElement(
+                "a slow day",
+                new WorkElement.WorkTime.Timed(Distribution.constant(300)),
+                new WorkElement.Occurrence.Every(2500),
+                true);
+        CoilChange change = new CoilChange(
+                2,
+                List.of(),
+                List.of(),
+                java.util.stream.Stream.concat(LINE.change().join().stream(), java.util.stream.Stream.of(once))
+                        .toList(),
+                new CoilChange.Reject.Never(),
+                Distribution.constant(0));
+        RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(2600), 0, 1, 7, 0.99);
+        StudyResult study = new RunThroughStudy(
+                        new Brief("invented", List.of(), LINE.with(change), plan, UnitSystem.METRIC))
+                .run(StudyOptions.forReport(), StudyListener.NONE);
+
+        Chart closeUp = Charts.of(study).get(1);
+
+        assertThat(closeUp.id()).isEqualTo("close-up");
+        assertThat(closeUp.title()).doesNotContain("Coil change 2500 ");
+    }
+
     @Test
     void closeUpSaysHowLongTheJointTookAndTheRefill() {
         // Refill as drawn by hand: to V + u = 1.5 m/s in 5 s, hold, and back to 0.75 m/s in 1.875 s.

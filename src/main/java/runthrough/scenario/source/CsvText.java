@@ -28,24 +28,6 @@ public record CsvText(List<Raw.Scalar> header, List<Row> rows) {
     /** One row. */
     public record Row(List<Raw.Scalar> cells, Place place) {}
 
-    /** The table of coils in {@code file}; empty when it cannot be read, and {@code problems} says why. */
-    public static Optional<CsvText> read(TextFile file, Problems problems) {
-        Optional<CsvText> table = read(file, ',', "coil", problems);
-        if (table.isPresent()
-                && table.get().header().size() == 1
-                && table.get().header().get(0).text().matches(".*[;\\t].*")) {
-            Raw.Scalar header = table.get().header().get(0);
-            problems.error(
-                    header.place(),
-                    "",
-                    header.text(),
-                    "the columns are not separated by commas",
-                    "Save the table as CSV with commas between columns and decimal points in numbers.");
-            return Optional.empty();
-        }
-        return table;
-    }
-
     /**
      * The table in {@code file}; empty when it cannot be read, and {@code problems} says why.
      *
