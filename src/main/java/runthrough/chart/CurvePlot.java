@@ -70,6 +70,21 @@ final class CurvePlot {
         }
     }
 
+    /** Another curve, without a band. */
+    void further(String name, double[] x, double[] y, Color colour, Stroke stroke) {
+        XYSeries series = new XYSeries(name, false, true);
+        for (int i = 0; i < x.length; i++) {
+            series.add(x[i], y[i]);
+            see(y[i]);
+        }
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+        renderer.setDrawSeriesLineAsPath(true);
+        renderer.setSeriesPaint(0, colour);
+        renderer.setSeriesStroke(0, stroke);
+        add(new XYSeriesCollection(series), renderer);
+        legend.add(ChartStyle.line(name, colour, stroke));
+    }
+
     /** A line that is not measured but known, without a part in how far the axis reaches. */
     void known(String name, double x1, double y1, double x2, double y2) {
         line(x1, y1, x2, y2, Palette.FAINT, Palette.DOTS);

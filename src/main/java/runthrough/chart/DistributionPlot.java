@@ -44,6 +44,11 @@ final class DistributionPlot {
 
     /** The plot; {@code colour} gives each bin's. */
     XYPlot plot(String axisLabel, IntFunction<Color> colour) {
+        return plot(axisLabel, "share of coil changes, %", colour);
+    }
+
+    /** The plot of something other than coil changes, of which {@code rangeLabel} says the share. */
+    XYPlot plot(String axisLabel, String rangeLabel, IntFunction<Color> colour) {
         // What is beyond the right edge stands highest: its name is at the right, where a line must not cross it.
         marks.sort(Comparator.comparing((Mark mark) -> !isBeyond(mark)).thenComparingDouble(Mark::at));
         NumberAxis domain = style.axis(axisLabel);
@@ -51,7 +56,7 @@ final class DistributionPlot {
         double to = Math.max(histogram.to(), greatest());
         double room = 0.02 * (to - from);
         domain.setRange(from - room, Math.max(to + room, rightOfNames(from - room)));
-        NumberAxis range = style.axis("share of coil changes, %");
+        NumberAxis range = style.axis(rangeLabel);
         double band = LINE * (marks.size() + 0.5);
         range.setRange(0, 100 * histogram.greatestShare() / (1 - band));
         XYPlot plot = style.plot(domain, range);

@@ -2,6 +2,7 @@ package runthrough.chart;
 
 import java.util.List;
 import runthrough.plant.Brief;
+import runthrough.study.logged.LogComparison;
 import runthrough.study.sizing.Sizing;
 import runthrough.study.speed.SpeedCurve;
 
@@ -19,6 +20,11 @@ public final class StudyCharts {
     /** Output and share against process speed. */
     public static List<Chart> of(SpeedCurve curve) {
         return List.of(OutputChart.of(setting(curve.brief(), curve.brief().run().replications()), curve));
+    }
+
+    /** A log of the line against simulated ones. */
+    public static List<Chart> of(LogComparison comparison) {
+        return LogCharts.of(setting(comparison.brief(), comparison.simulatedLogs()), comparison);
     }
 
     private static Setting setting(Brief brief, int replications) {

@@ -18,6 +18,7 @@ final class Program {
                 .addSubcommand(new RunCommand(surroundings))
                 .addSubcommand(new SizeCommand(surroundings))
                 .addSubcommand(new SpeedsCommand(surroundings))
+                .addSubcommand(new LogCommand(surroundings))
                 .addSubcommand(new CheckCommand(surroundings))
                 .addSubcommand(new KeysCommand(surroundings))
                 .addSubcommand(new InputsCommand(surroundings))

@@ -23,7 +23,7 @@ abstract class StudyCommand implements Callable<Integer> {
     private final Surroundings surroundings;
     private final String name;
 
-    @Parameters(paramLabel = "SCENARIO", description = "The scenario file.")
+    @Parameters(index = "0", paramLabel = "SCENARIO", description = "The scenario file.")
     private Path scenario;
 
     @Option(

@@ -8,7 +8,7 @@ import java.util.TreeMap;
 /** The JSON Schemas of the studies' answers, by the name of the study. */
 public final class StudySchemas {
     private static final Map<String, JsonShape<?>> SHAPES =
-            Map.of("size", SizingDocument.SHAPE, "speeds", SpeedDocument.SHAPE);
+            Map.of("log", LogDocument.SHAPE, "size", SizingDocument.SHAPE, "speeds", SpeedDocument.SHAPE);
 
     private StudySchemas() {}
 

@@ -96,15 +96,20 @@ public final class Evaluator {
      * @throws StudyException when a replication cannot go on
      */
     public <T> List<T> observe(Line line, RunPlan plan, int[] indices, Function<Replication, T> eye) {
+        return observe(line, plan, indices, Detail.CHANGES, eye);
+    }
+
+    /** The same, with replications that hold {@code detail}. */
+    public <T> List<T> observe(Line line, RunPlan plan, int[] indices, Detail detail, Function<Replication, T> eye) {
         LineSimulator simulator = new LineSimulator(line, plan);
         List<T> seen = new ArrayList<>();
-        runs.run(indices.length, i -> eye.apply(run(simulator, indices[i])), seen::add, cancelled);
+        runs.run(indices.length, i -> eye.apply(run(simulator, indices[i], detail)), seen::add, cancelled);
         return seen;
     }
 
-    private static Replication run(LineSimulator simulator, int index) {
+    private static Replication run(LineSimulator simulator, int index, Detail detail) {
         try {
-            return simulator.run(index, Detail.CHANGES);
+            return simulator.run(index, detail);
         } catch (SimulationException e) {
             throw new StudyException("replication " + (index + 1) + ": " + e.getMessage(), e);
         }

@@ -1,0 +1,285 @@
+package runthrough.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import runthrough.chart.StudyCharts;
+import runthrough.linelog.LineLog;
+import runthrough.plant.Practice;
+import runthrough.quantity.Kind;
+import runthrough.report.ReportPage.KeyFigure;
+import runthrough.study.logged.FigureComparison;
+import runthrough.study.logged.LogComparison;
+import runthrough.study.logged.LogComparison.Fit;
+import runthrough.study.logged.LogFigure;
+
+/** Tells whether the model fits the line, as its log shows it. */
+public final class LogAnswer {
+    private static final String JOINTS = "logged-coil-changes.csv";
+    private static final String FIGURES = "logged-against-simulated.csv";
+
+    private final LogComparison comparison;
+    private final StudyWords words;
+
+    private LogAnswer(LogComparison comparison) {
+        this.comparison = comparison;
+        this.words = StudyWords.of(comparison.brief().resultsIn(), true);
+    }
+
+    /** The answer of {@code comparison}. */
+    public static StudyAnswer of(LogComparison comparison, List<String> warnings, Provenance provenance) {
+        return new LogAnswer(comparison).answer(warnings, provenance);
+    }
+
+    private StudyAnswer answer(List<String> warnings, Provenance provenance) {
+        return new StudyAnswer(
+                comparison.brief(),
+                "log",
+                "Does the model fit the line?",
+                mark(),
+                advice(),
+                figures(),
+                basis(),
+                StudyCharts.of(comparison),
+                List.of(table()),
+                account(),
+                comparison.simulatedLogs() > 1,
+                LogDocument.SHAPE.fields(comparison, true),
+                Map.of(JOINTS, joints(), FIGURES, figuresCsv()),
+                warnings,
+                provenance);
+    }
+
+    private ReportPage.Mark mark() {
+        return switch (comparison.fit()) {
+            case FITS -> new ReportPage.Mark("✓", "THE MODEL FITS YOUR LINE", "runs-through", sentence(), "");
+            case LINE_STOPS_MORE -> new ReportPage.Mark("▼", "THE LINE STOPS MORE OFTEN", "stops", sentence(), "");
+            case LINE_STOPS_LESS -> new ReportPage.Mark("▲", "THE LINE STOPS LESS OFTEN", "marginal", sentence(), "");
+        };
+    }
+
+    private String sentence() {
+        FigureComparison share = share();
+        String seen = "Of " + Texts.count(changes()) + " coil changes in the log " + words.share(share.logged())
+                + " ran through without a stop; ";
+        if (comparison.simulatedLogs() == 1) {
+            return seen + "in the model " + words.share(share.mean()) + " do, and nothing is left to chance.";
+        }
+        String expected = "in a log of this length the model gives " + shares(share.low(), share.high());
+        return switch (comparison.fit()) {
+            case FITS -> seen + expected + " in 95 % of cases.";
+            case LINE_STOPS_MORE -> seen + expected + ", and so few in " + chance(share.atMost()) + ".";
+            case LINE_STOPS_LESS -> seen + expected + ", and so many in " + chance(share.atLeast()) + ".";
+        };
+    }
+
+    private String chance(double share) {
+        long cases = Math.round(share * comparison.simulatedLogs());
+        return (cases == 0 ? "none" : Long.toString(cases)) + " of " + comparison.simulatedLogs() + " such logs";
+    }
+
+    private String shares(double low, double high) {
+        return words.share(low).replace(" %", "") + " to " + words.share(high);
+    }
+
+    private List<String> advice() {
+        List<String> advice = new ArrayList<>();
+        boolean differs = comparison.fit() != Fit.FITS;
+        List<FigureComparison> further = comparison.differing();
+        if (differs) {
+            advice.add(lookAt(further));
+        } else if (comparison.simulatedLogs() > 1) {
+            double half = (share().high() - share().low()) / 2;
+            advice.add("A log of this length shows a difference of some " + words.share(half)
+                    + " of coil changes; a smaller one stays hidden. A log four times as long would show half of it.");
+        }
+        further.forEach(figure -> advice.add(difference(figure)));
+        if (comparison.loggedJointTimes()) {
+            advice.add("The model was given the joint times of the log, waits included, so this tests the entry, the"
+                    + " accumulator and the process alone.");
+        }
+        return advice;
+    }
+
+    private String lookAt(List<FigureComparison> further) {
+        boolean more = comparison.fit() == Fit.LINE_STOPS_MORE;
+        if (differs(further, LogFigure.JOINT_TIME) || differs(further, LogFigure.LONG_JOINT_TIME)) {
+            return "Look at the joint times first: they differ, as told below. With --logged-joint-times the model takes them"
+                    + " from the log, and shows whether the rest fits.";
+        }
+        if (differs(further, LogFigure.CYCLE)) {
+            return "The joint times agree, but coils last longer or shorter than in the model, as told below: look at coil"
+                    + " length and process speed.";
+        }
+        return more
+                ? "Joint times and the time from coil to coil show no difference: look at how much of the accumulator is really used, how fast it"
+                        + " fills, whether the process runs faster than described, and whether the log holds stops that are not"
+                        + " for want of strip (give it a column reason)."
+                : "Joint times and the time from coil to coil show no difference: look at whether people slow the process down before it runs"
+                        + " out of strip, whether the reserve is used, and whether the process runs slower than described.";
+    }
+
+    private static boolean differs(List<FigureComparison> further, LogFigure figure) {
+        return further.stream().anyMatch(one -> one.figure() == figure);
+    }
+
+    private String difference(FigureComparison figure) {
+        return "Different: " + name(figure.figure()) + ", " + text(figure, figure.logged()) + " in the log, "
+                + text(figure, figure.mean()) + " in the model.";
+    }
+
+    private List<KeyFigure> figures() {
+        FigureComparison share = share();
+        FigureComparison joint = comparison.of(LogFigure.JOINT_TIME);
+        FigureComparison stop = comparison.of(LogFigure.STOP_TIME);
+        List<KeyFigure> figures = new ArrayList<>();
+        figures.add(new KeyFigure(
+                "ran through, logged",
+                words.share(share.logged()),
+                "95 % interval "
+                        + shares(comparison.logged().low(), comparison.logged().high())));
+        figures.add(new KeyFigure("ran through, model", words.share(share.mean()), range(share)));
+        figures.add(new KeyFigure("joint time, logged", words.texts().time(joint.logged()), "on average"));
+        figures.add(new KeyFigure("joint time, model", words.texts().time(joint.mean()), range(joint)));
+        if (stop.isKnown()) {
+            figures.add(new KeyFigure("a stop lasts, logged", words.texts().time(stop.logged()), "on average"));
+            figures.add(new KeyFigure("a stop lasts, model", words.texts().time(stop.mean()), range(stop)));
+        }
+        return figures;
+    }
+
+    private String range(FigureComparison figure) {
+        return comparison.simulatedLogs() == 1
+                ? ""
+                : "95 % of logs " + number(figure, figure.low()) + " to " + text(figure, figure.high());
+    }
+
+    private String number(FigureComparison figure, double value) {
+        return text(figure, value).replaceFirst(" [^ ]*$", "");
+    }
+
+    private Table table() {
+        List<List<String>> rows = comparison.figures().stream()
+                .map(figure -> List.of(
+                        name(figure.figure()),
+                        Double.isNaN(figure.logged()) ? "none" : text(figure, figure.logged()),
+                        figure.simulated().isEmpty() ? "none" : text(figure, figure.mean()),
+                        figure.simulated().isEmpty() || comparison.simulatedLogs() == 1
+                                ? ""
+                                : text(figure, figure.low()) + " to " + text(figure, figure.high()),
+                        !figure.isKnown() ? "" : differs(figure) ? "differs" : "agrees"))
+                .toList();
+        return new Table(
+                "What the line logged, and what the model gives",
+                List.of("", "logged", "model", "95 % of simulated logs", ""),
+                rows,
+                true);
+    }
+
+    /** The share by its own test; the others by one that gives a false alarm in any of them one time in twenty. */
+    private boolean differs(FigureComparison figure) {
+        return figure.figure() == LogFigure.SHARE_RUN_THROUGH
+                ? comparison.fit() != Fit.FITS
+                : comparison.differing().contains(figure);
+    }
+
+    private String name(LogFigure figure) {
+        boolean rethread = comparison.brief().line().practice() == Practice.RETHREAD;
+        String joint = rethread ? "standing time" : "joint time";
+        return switch (figure) {
+            case SHARE_RUN_THROUGH -> "ran through";
+            case STOPS_PER_CHANGE -> "stops per 100 coil changes";
+            case STOP_TIME -> "a stop lasts";
+            case UNTIL_RESTART -> "from release to restart";
+            case JOINT_TIME -> joint + ", mean";
+            case LONG_JOINT_TIME -> joint + ", 90 % at most";
+            case CYCLE -> "from tail to next tail";
+        };
+    }
+
+    private String text(FigureComparison figure, double value) {
+        if (figure.figure() == LogFigure.STOPS_PER_CHANGE) {
+            return Texts.number(100 * value);
+        }
+        return figure.figure().kind() == Kind.SHARE
+                ? words.share(value)
+                : words.texts().time(value);
+    }
+
+    private String basis() {
+        LineLog log = comparison.log();
+        return Texts.count(changes()) + " whole coil changes and "
+                + Texts.count(log.joints().size()) + " joints of "
+                + log.name() + ", and " + comparison.simulatedLogs() + " simulated logs, seed "
+                + comparison.brief().run().seed();
+    }
+
+    private List<String> account() {
+        return List.of(
+                "A coil change of the log reaches from the instant at which its tail stops until the next tail stops; it ran"
+                        + " through when no stop of the line began in it. The simulated lines left logs, too, which were read by"
+                        + " the same rules, and each was as long as that of the line.",
+                "The model fits when the share run through lies where 95 % of the simulated logs have it: a model that is"
+                        + " right fails this one time in twenty. The other figures are each tested so that a false alarm in any of"
+                        + " them comes one time in twenty (Bonferroni's correction, "
+                        + (LogFigure.values().length - 1) + " tests).",
+                "The interval of the logged share is Wilson's (R. G. Newcombe, Statistics in Medicine 17, 1998, method 3), which"
+                        + " takes coil changes as independent; that of the model comes from the simulated logs and takes no such"
+                        + " thing.");
+    }
+
+    private String joints() {
+        return CsvText.of(
+                List.of(
+                        "coil",
+                        "tail stopped (s)",
+                        "joint released (s)",
+                        "joint time (s)",
+                        "ran through",
+                        "stops",
+                        "stood (s)",
+                        "from release to restart (s)",
+                        "from release to next tail (s)"),
+                comparison.log().changes().stream()
+                        .map(change -> List.of(
+                                CsvCells.text(change.joint().coil()),
+                                CsvCells.number(change.joint().tailStopped()),
+                                CsvCells.number(change.joint().released()),
+                                CsvCells.number(change.joint().time()),
+                                change.ranThrough() ? "yes" : "no",
+                                Integer.toString(change.stops().size()),
+                                CsvCells.number(change.stops().stream()
+                                        .mapToDouble(LineLog.Stop::duration)
+                                        .sum()),
+                                CsvCells.number(change.untilRestart()),
+                                CsvCells.number(change.coilRun())))
+                        .toList());
+    }
+
+    private String figuresCsv() {
+        return CsvText.of(
+                List.of("figure", "logged", "model", "95 % low", "95 % high", "share no greater", "share no less"),
+                comparison.figures().stream()
+                        .map(figure -> Stream.concat(
+                                        Stream.of(JsonFields.word(figure.figure())),
+                                        Stream.of(
+                                                        figure.logged(),
+                                                        figure.mean(),
+                                                        figure.low(),
+                                                        figure.high(),
+                                                        figure.atMost(),
+                                                        figure.atLeast())
+                                                .map(CsvCells::number))
+                                .toList())
+                        .toList());
+    }
+
+    private FigureComparison share() {
+        return comparison.of(LogFigure.SHARE_RUN_THROUGH);
+    }
+
+    private int changes() {
+        return comparison.log().changes().size();
+    }
+}

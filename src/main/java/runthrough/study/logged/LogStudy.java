@@ -1,0 +1,163 @@
+package runthrough.study.logged;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import runthrough.linelog.LineLog;
+import runthrough.plant.Brief;
+import runthrough.plant.CoilChange;
+import runthrough.plant.Distribution;
+import runthrough.plant.Line;
+import runthrough.plant.Practice;
+import runthrough.plant.RunPlan;
+import runthrough.plant.WorkElement;
+import runthrough.simulation.Detail;
+import runthrough.study.Evaluator;
+import runthrough.study.StudyException;
+import runthrough.study.StudyListener;
+import runthrough.study.logged.LogComparison.JointShare;
+import runthrough.study.statistics.Sample;
+
+/** Runs the model as often as it takes to know what logs as long as the line's it gives, and compares. */
+public final class LogStudy {
+    /** Fewer simulated logs do not show the ends of an interval that 95 % lie in. */
+    public static final int FEWEST_LOGS = 100;
+
+    private static final int MOST_LOGS = 1000;
+    /** Coil changes after which long logs need no more repetitions. */
+    private static final int ENOUGH_CHANGES = 100_000;
+    /** A longer log is compared with simulated ones of this length. */
+    private static final int LONGEST = 20_000;
+
+    private static final int POINTS = 80;
+    private static final int TOGETHER = 20;
+
+    private final Brief brief;
+    private final LineLog log;
+    private final boolean loggedJointTimes;
+    private final int logs;
+
+    /**
+     * A study.
+     *
+     * @param brief the model, whose line must have passed its check
+     * @param log of the line, with a coil change at least
+     * @param loggedJointTimes whether the model is given the joint times of the log in place of its own work, preparation
+     *     included, so that what is tested is the rest of it
+     * @param logs how many logs to simulate, {@code >= 100}
+     */
+    public LogStudy(Brief brief, LineLog log, boolean loggedJointTimes, int logs) {
+        this.brief = brief;
+        this.log = log;
+        this.loggedJointTimes = loggedJointTimes;
+        this.logs = logs;
+        if (loggedJointTimes && brief.line().practice() == Practice.RETHREAD) {
+            throw new StudyException("a line without a joiner has no joint times to take from a log; leave out"
+                    + " --logged-joint-times");
+        }
+    }
+
+    /** How many simulated logs {@code log} is usually held against. */
+    public static int usualLogs(LineLog log) {
+        return Math.max(FEWEST_LOGS, Math.min(MOST_LOGS, ENOUGH_CHANGES / length(log)));
+    }
+
+    private static int length(LineLog log) {
+        return Math.min(LONGEST, log.changes().size());
+    }
+
+    /**
+     * Runs it.
+     *
+     * @throws StudyException when a run of the model cannot go on
+     */
+    public LogComparison run(int threads, StudyListener listener) {
+        Line line = loggedJointTimes ? withLoggedJointTimes(brief.line()) : brief.line();
+        int count = line.isDeterministic() ? 1 : logs;
+        // One more, whose tail ends the time of the last one that is judged.
+        RunPlan plan = new RunPlan(
+                new RunPlan.Extent.Changes(length(log) + 1),
+                0,
+                count,
+                brief.run().seed(),
+                brief.run().target());
+        double[] grid = grid();
+        Evaluator evaluator = new Evaluator(threads, listener::cancelled);
+        List<Seen> seen = new ArrayList<>();
+        listener.progress(0, count);
+        for (int from = 0; from < count; from += TOGETHER) {
+            int[] indices =
+                    IntStream.range(from, Math.min(count, from + TOGETHER)).toArray();
+            seen.addAll(evaluator.observe(
+                    line, plan, indices, Detail.TRACE, run -> Seen.of(SimulatedLog.of(run, log.saysWhy()), grid)));
+            listener.progress(seen.size(), count);
+        }
+        return new LogComparison(brief, log, loggedJointTimes, count, figures(seen), jointShares(seen, grid));
+    }
+
+    private Line withLoggedJointTimes(Line line) {
+        Distribution times =
+                Distribution.observed(DoubleStream.of(log.jointTimes()).boxed().toList());
+        WorkElement joint = new WorkElement(
+                "logged joint", new WorkElement.WorkTime.Timed(times), new WorkElement.Occurrence.Always(), true);
+        CoilChange change = line.change();
+        return line.with(new CoilChange(
+                change.crew(), List.of(), List.of(), List.of(joint), new CoilChange.Reject.Never(), change.rethread()));
+    }
+
+    /** Joint times (s) at which the shares of the line and of the model are told. */
+    private double[] grid() {
+        double[] times = log.jointTimes();
+        double most = Arrays.stream(times).max().orElse(1);
+        double least = Arrays.stream(times).min().orElse(0);
+        double from = Math.max(0, least - 0.1 * (most - least));
+        double to = most > least ? most + 0.1 * (most - least) : most + 1;
+        return IntStream.rangeClosed(0, POINTS)
+                .mapToDouble(i -> from + (to - from) * i / POINTS)
+                .toArray();
+    }
+
+    private List<FigureComparison> figures(List<Seen> seen) {
+        return Arrays.stream(LogFigure.values())
+                .map(figure -> FigureComparison.of(
+                        figure,
+                        figure.of(log),
+                        seen.stream()
+                                .mapToDouble(one -> one.figures[figure.ordinal()])
+                                .toArray()))
+                .toList();
+    }
+
+    private List<JointShare> jointShares(List<Seen> seen, double[] grid) {
+        Sample logged = Sample.of(log.jointTimes());
+        return IntStream.range(0, grid.length)
+                .mapToObj(i -> {
+                    Sample shares = Sample.of(
+                            seen.stream().mapToDouble(one -> one.shares[i]).toArray());
+                    double mean = Arrays.stream(shares.values()).average().orElseThrow();
+                    return new JointShare(
+                            grid[i],
+                            logged.shareBelow(Math.nextUp(grid[i])),
+                            mean,
+                            shares.percentile(0.025),
+                            shares.percentile(0.975));
+                })
+                .toList();
+    }
+
+    /** What is kept of a simulated log. */
+    private record Seen(double[] figures, double[] shares) {
+        static Seen of(LineLog log, double[] grid) {
+            Sample times = Sample.of(log.jointTimes());
+            return new Seen(
+                    Arrays.stream(LogFigure.values())
+                            .mapToDouble(figure -> figure.of(log))
+                            .toArray(),
+                    DoubleStream.of(grid)
+                            .map(time -> times.shareBelow(Math.nextUp(time)))
+                            .toArray());
+        }
+    }
+}
