@@ -35,6 +35,11 @@ final class DistributionText {
             String sign = shifted.shift() < 0 ? ", less " : ", plus ";
             return of(shifted.parent(), kind, texts) + sign + texts.text(kind, Math.abs(shifted.shift()));
         }
+        if (law instanceof Distributions.Scaled scaled) {
+            return scaled.isConstant()
+                    ? texts.text(kind, scaled.mean())
+                    : of(scaled.parent(), kind, texts) + ", times " + Numbers.text(scaled.factor(), 6);
+        }
         throw new IllegalArgumentException("a law without words: " + law);
     }
 

@@ -37,6 +37,8 @@ class InputTablesTest {
         assertThat(law(Distribution.lognormal(120, 30))).isEqualTo("lognormal, mean 120 s, standard deviation 30 s");
         assertThat(law(Distribution.gamma(30, 10))).isEqualTo("gamma, mean 30 s, standard deviation 10 s");
         assertThat(law(Distribution.weibull(1.5, 900))).isEqualTo("Weibull, shape 1.5, scale 15 min");
+        assertThat(law(Distribution.constant(8).scaled(0.9375))).isEqualTo("7.5 s");
+        assertThat(law(Distribution.uniform(10, 20).scaled(1.5))).isEqualTo("uniform, 10 s to 20 s, times 1.5");
         assertThat(law(Distribution.exponential(3600))).isEqualTo("exponential, mean 60 min");
         assertThat(law(Distribution.observed(List.of(10.0, 20.0, 30.0))))
                 .startsWith("measured, 3 values, mean 20 s, standard deviation ");
