@@ -63,6 +63,8 @@ class ArchitectureTest {
                 .definedBy("runthrough.report..")
                 .optionalLayer("scenario")
                 .definedBy("runthrough.scenario..")
+                .layer("web")
+                .definedBy("runthrough.web..")
                 .layer("cli")
                 .definedBy("runthrough.cli..")
                 .ensureAllClassesAreContainedInArchitecture()
@@ -87,6 +89,8 @@ class ArchitectureTest {
                 .whereLayer("report")
                 .mayOnlyAccessLayers(
                         "chart", "study", "simulation", "handcalc", "plant", "timestudy", "linelog", "quantity")
+                .whereLayer("web")
+                .mayOnlyBeAccessedByLayers("cli")
                 .whereLayer("cli")
                 .mayNotBeAccessedByAnyLayer()
                 .check(CLASSES);

@@ -19,6 +19,7 @@ final class Program {
                 .addSubcommand(new SizeCommand(surroundings))
                 .addSubcommand(new SpeedsCommand(surroundings))
                 .addSubcommand(new LogCommand(surroundings))
+                .addSubcommand(new ServeCommand(surroundings))
                 .addSubcommand(new CheckCommand(surroundings))
                 .addSubcommand(new KeysCommand(surroundings))
                 .addSubcommand(new InputsCommand(surroundings))

@@ -37,6 +37,16 @@ final class PageMaker {
         return new PageMaker(result).page();
     }
 
+    /** The same without what takes long to draw. */
+    static AnswerSheet sheet(RunThroughResult result) {
+        return new PageMaker(result).sheet();
+    }
+
+    private AnswerSheet sheet() {
+        Diagnosis diagnosis = new Diagnosis(result);
+        return new AnswerSheet(mark(), named(), findings(diagnosis), hand());
+    }
+
     private ReportPage page() {
         Brief brief = result.study().brief();
         Diagnosis diagnosis = new Diagnosis(result);
@@ -46,8 +56,8 @@ final class PageMaker {
                         .toList(),
                 result.provenance().date().orElse(""),
                 mark(),
-                figures(),
-                new ReportPage.Findings(diagnosis.binds(), diagnosis.spare().orElse(""), diagnosis.changes()),
+                named().stream().map(AnswerSheet.Named::figure).toList(),
+                findings(diagnosis),
                 Charts.of(result.study()),
                 hand(),
                 ResultTables.of(result),
@@ -67,34 +77,52 @@ final class PageMaker {
                 headline.further().orElse(""));
     }
 
-    private List<KeyFigure> figures() {
-        List<KeyFigure> figures = new ArrayList<>();
-        figures.add(new KeyFigure(
-                "run through", texts.share(verdict.shareRunThrough().mean()), sure()));
+    private static ReportPage.Findings findings(Diagnosis diagnosis) {
+        return new ReportPage.Findings(diagnosis.binds(), diagnosis.spare().orElse(""), diagnosis.changes());
+    }
+
+    private List<AnswerSheet.Named> named() {
+        List<AnswerSheet.Named> figures = new ArrayList<>();
+        figures.add(new AnswerSheet.Named(
+                AnswerSheet.Figure.SHARE,
+                new KeyFigure(
+                        "run through", texts.share(verdict.shareRunThrough().mean()), sure())));
         verdict.spare()
-                .ifPresent(spare -> figures.add(new KeyFigure(
-                        spare.metres() >= 0 ? "to spare at the target" : "missing at the target",
-                        texts.length(Math.abs(spare.metres())),
-                        "or " + texts.time(Math.abs(spare.seconds())) + ", or "
-                                + texts.speed(Math.abs(spare.speed())))));
+                .ifPresent(spare -> figures.add(new AnswerSheet.Named(
+                        AnswerSheet.Figure.SPARE,
+                        new KeyFigure(
+                                spare.metres() >= 0 ? "to spare at the target" : "missing at the target",
+                                texts.length(Math.abs(spare.metres())),
+                                "or " + texts.time(Math.abs(spare.seconds())) + ", or "
+                                        + texts.speed(Math.abs(spare.speed()))))));
         Verdict.Stoppages stoppages = verdict.stoppages();
-        figures.add(new KeyFigure(
-                "stops " + result.want() + " per 8 h",
-                texts.mean(stoppages.starvedPerShift()),
-                texts.interval(stoppages.starvedPerShift()).orElse("")));
-        figures.add(new KeyFigure(
-                "lost " + result.want() + " per 8 h",
-                texts.time(stoppages.lostTimePerShift().mean()),
-                texts.length(stoppages.lostMetresPerShift().mean()) + " of strip"));
-        figures.add(new KeyFigure(
-                result.line().practice() == Practice.RETHREAD ? "rethreading, on average" : "joint time, on average",
-                texts.time(verdict.joint().time().mean().mean()),
-                "95 % at most " + texts.time(verdict.joint().time().p95())));
-        figures.add(new KeyFigure(
-                "output",
-                texts.mean(Kind.RATE_LENGTH, verdict.output().speed()),
-                texts.of(Kind.RATE_MASS, verdict.output().massFlow().mean()) + ", "
-                        + texts.share(verdict.output().utilisation().mean()) + " of rated"));
+        figures.add(new AnswerSheet.Named(
+                AnswerSheet.Figure.STOPS,
+                new KeyFigure(
+                        "stops " + result.want() + " per 8 h",
+                        texts.mean(stoppages.starvedPerShift()),
+                        texts.interval(stoppages.starvedPerShift()).orElse(""))));
+        figures.add(new AnswerSheet.Named(
+                AnswerSheet.Figure.LOST,
+                new KeyFigure(
+                        "lost " + result.want() + " per 8 h",
+                        texts.time(stoppages.lostTimePerShift().mean()),
+                        texts.length(stoppages.lostMetresPerShift().mean()) + " of strip")));
+        figures.add(new AnswerSheet.Named(
+                AnswerSheet.Figure.JOINT,
+                new KeyFigure(
+                        result.line().practice() == Practice.RETHREAD
+                                ? "rethreading, on average"
+                                : "joint time, on average",
+                        texts.time(verdict.joint().time().mean().mean()),
+                        "95 % at most " + texts.time(verdict.joint().time().p95()))));
+        figures.add(new AnswerSheet.Named(
+                AnswerSheet.Figure.OUTPUT,
+                new KeyFigure(
+                        "output",
+                        texts.mean(Kind.RATE_LENGTH, verdict.output().speed()),
+                        texts.of(Kind.RATE_MASS, verdict.output().massFlow().mean()) + ", "
+                                + texts.share(verdict.output().utilisation().mean()) + " of rated")));
         return figures;
     }
 

@@ -42,6 +42,17 @@ public final class ScenarioFile {
         return new ScenarioFile(file, root, problems.errors());
     }
 
+    /**
+     * A scenario that is there as text already.
+     *
+     * @param file whose name problems name, and that the names of other files are relative to; it need not exist
+     */
+    public static ScenarioFile of(Path file, String text) {
+        Problems problems = new Problems();
+        Optional<Raw> root = YamlText.read(new TextFile(file.toString(), text), problems);
+        return new ScenarioFile(file, root, problems.errors());
+    }
+
     /** What the file asks, and the files it names. Never throws for what they hold. */
     public ScenarioReading read() {
         return with(List.of());

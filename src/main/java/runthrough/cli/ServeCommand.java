@@ -1,0 +1,71 @@
+package runthrough.cli;
+
+import java.io.IOException;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import runthrough.web.PageServer;
+
+/** The page for the meeting. */
+@Command(
+        name = "serve",
+        description = {
+            "Serves a page on this machine on which a line is drawn, changed and answered at once. Nothing leaves the machine.",
+            "It runs until it is interrupted (Ctrl-C)."
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
+        footerHeading = "%nExamples:%n",
+        footer = {"  runthrough serve", "  runthrough serve --port 9000 --no-browser"})
+final class ServeCommand implements Callable<Integer> {
+    private final Surroundings surroundings;
+
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            converter = Port.class,
+            description = "The port; " + PageServer.USUAL_PORT + " by default, or a free one where it is taken.")
+    private @Nullable Long port;
+
+    @Option(names = "--no-browser", description = "Open no browser, only print the address.")
+    private boolean noBrowser;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            converter = RunCommand.Threads.class,
+            description = "Replications that run at once; one for each processor by default.")
+    private @Nullable Long threads;
+
+    ServeCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() {
+        int atOnce = threads == null ? Runtime.getRuntime().availableProcessors() : Math.toIntExact(threads);
+        try (PageServer page = PageServer.start(
+                ProgramVersion.text(), atOnce, port == null ? PageServer.USUAL_PORT : Math.toIntExact(port))) {
+            surroundings.out().println("The page is at " + page.address() + "  (Ctrl-C ends it)");
+            surroundings.out().flush();
+            if (!noBrowser) {
+                Browser.open(page.address(), surroundings.environment());
+            }
+            // The end of the program interrupts this thread.
+            new CountDownLatch(1).await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (IOException e) {
+            throw new BadInputException(e.getMessage() + ". Give another port with --port.");
+        }
+        return ExitCode.DONE;
+    }
+
+    static final class Port extends WholeNumber {
+        Port() {
+            super(1, 65535);
+        }
+    }
+}

@@ -1,0 +1,261 @@
+package runthrough.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import runthrough.plant.Brief;
+import runthrough.quantity.Kind;
+import runthrough.quantity.Units;
+import runthrough.report.AnswerSheet;
+import runthrough.report.ReportPage;
+import runthrough.report.RunThroughResult;
+import runthrough.simulation.Totals;
+import runthrough.study.Verdict;
+import runthrough.study.statistics.Estimate;
+import runthrough.study.statistics.Interval;
+import runthrough.study.statistics.Sample;
+
+/**
+ * The answer as the page shows it.
+ *
+ * @param sign whose shape tells the verdict without colour
+ * @param word that tells it
+ * @param style name of its style
+ * @param help what would help, a sentence each
+ * @param share of coil changes run through
+ * @param target that it is held against
+ * @param chance whether anything is left to chance
+ * @param changes coil changes that it was seen in
+ * @param efforts how many surer answers can be asked for
+ * @param margin how close the level came to the stop level; null where there is none
+ */
+record AnswerView(
+        String sign,
+        String word,
+        String style,
+        String sentence,
+        String further,
+        String binds,
+        String spare,
+        List<String> help,
+        List<String> warnings,
+        ShareView share,
+        double target,
+        boolean chance,
+        long changes,
+        int efforts,
+        List<FigureView> figures,
+        @Nullable MarginView margin) {
+
+    private static final double SHIFT = 8 * 3600;
+
+    AnswerView {
+        help = List.copyOf(help);
+        warnings = List.copyOf(warnings);
+        figures = List.copyOf(figures);
+    }
+
+    /** A share with its interval; null where there is none. */
+    record ShareView(
+            double mean, @Nullable Double low, @Nullable Double high) {
+        static ShareView of(Estimate share) {
+            Optional<Interval> interval = share.interval();
+            return new ShareView(
+                    share.mean(),
+                    interval.map(Interval::low).orElse(null),
+                    interval.map(Interval::high).orElse(null));
+        }
+    }
+
+    /**
+     * A number and where it comes from.
+     *
+     * @param from in a sentence
+     * @param each what each replication gave, in the unit of the value; none where that tells nothing
+     * @param least of them in words
+     * @param most of them in words
+     * @param givens what a hand calculation starts from: name and value
+     * @param steps of a hand calculation: name, formula, numbers put in, result
+     */
+    record FigureView(
+            String name,
+            String value,
+            String note,
+            String from,
+            List<Double> each,
+            String least,
+            String most,
+            List<List<String>> givens,
+            List<List<String>> steps) {}
+
+    /** Coil changes by how far above the stop level they stayed, in metres; {@code short_} counts those below it. */
+    record MarginView(
+            double from,
+            double to,
+            List<Integer> counts,
+            long total,
+
+            @com.fasterxml.jackson.annotation.JsonProperty("short")
+            long tooShort,
+
+            double median) {
+        private static final int BINS = 48;
+
+        static MarginView of(Sample margins, long failed) {
+            double least = margins.get(0);
+            double most = margins.get(margins.count() - 1);
+            double room = Math.max(1e-6, 0.02 * (most - least));
+            // An edge at 0, so that no bar mixes what was enough with what was short.
+            double width = Math.max((most - least + 2 * room) / BINS, 1e-9);
+            double from = Math.floor((least - room) / width) * width;
+            int bins = (int) Math.ceil((most + room - from) / width);
+            int[] counts = new int[bins];
+            for (int i = 0; i < margins.count(); i++) {
+                counts[Math.min(bins - 1, (int) ((margins.get(i) - from) / width))]++;
+            }
+            return new MarginView(
+                    from,
+                    from + bins * width,
+                    java.util.Arrays.stream(counts).boxed().toList(),
+                    margins.count(),
+                    failed,
+                    margins.percentile(0.5));
+        }
+    }
+
+    static AnswerView of(RunThroughResult result, int efforts) {
+        AnswerSheet sheet = AnswerSheet.of(result);
+        Verdict verdict = result.study().verdict();
+        return new AnswerView(
+                sheet.mark().sign(),
+                sheet.mark().word(),
+                sheet.mark().style(),
+                sheet.mark().sentence(),
+                sheet.mark().further(),
+                sheet.findings().binds(),
+                sheet.findings().spare(),
+                sheet.findings().changes(),
+                result.warnings(),
+                ShareView.of(verdict.shareRunThrough()),
+                verdict.target(),
+                verdict.chance(),
+                verdict.changes().total(),
+                efforts,
+                figures(result, sheet),
+                result.study()
+                        .pooled()
+                        .margin()
+                        .map(margins -> MarginView.of(margins, verdict.changes().failed()))
+                        .orElse(null));
+    }
+
+    private static List<FigureView> figures(RunThroughResult result, AnswerSheet sheet) {
+        List<FigureView> figures = new ArrayList<>();
+        for (AnswerSheet.Named named : sheet.figures()) {
+            figures.add(ofReplications(named, result));
+        }
+        List<List<String>> givens = sheet.hand().givens().stream()
+                .map(given -> List.of(given.name() + ", " + text(given.symbol()), given.value()))
+                .toList();
+        List<List<String>> steps = sheet.hand().steps().stream()
+                .map(step -> List.of(step.name(), text(step.formula()), text(step.numbers()), step.result()))
+                .toList();
+        for (List<String> row : sheet.hand().limits().rows()) {
+            boolean isLimit = !row.get(2).isEmpty();
+            figures.add(new FigureView(
+                    row.get(0),
+                    row.get(1),
+                    isLimit ? "needed " + row.get(2) + ", " + spare(row.get(3)) : "",
+                    "By hand, with mean times, for " + coil(sheet) + ":",
+                    List.of(),
+                    "",
+                    "",
+                    givens,
+                    steps));
+        }
+        return figures;
+    }
+
+    private static String spare(String told) {
+        return told.endsWith("missing") ? told : told + " to spare";
+    }
+
+    private static String coil(AnswerSheet sheet) {
+        return sheet.hand().coil().isEmpty()
+                ? "the coil of this line"
+                : "the coil that is hardest on it, " + sheet.hand().coil();
+    }
+
+    private static String text(List<ReportPage.Piece> pieces) {
+        return pieces.stream()
+                .map(piece -> switch (piece.style()) {
+                    case PLAIN -> piece.text();
+                    case RAISED -> piece.text().equals("2") ? "²" : "^" + piece.text();
+                    case LOWERED -> piece.text();
+                })
+                .collect(Collectors.joining());
+    }
+
+    private static FigureView ofReplications(AnswerSheet.Named named, RunThroughResult result) {
+        Brief brief = result.study().brief();
+        List<Totals> totals = result.study().totals();
+        boolean chance = result.study().verdict().chance();
+        Units units = Units.of(brief.resultsIn());
+        Kind kind = switch (named.which()) {
+            case SHARE -> Kind.SHARE;
+            case LOST, JOINT -> Kind.TIME;
+            case OUTPUT -> Kind.RATE_LENGTH;
+            case STOPS, SPARE -> Kind.LENGTH;
+        };
+        ToDoubleFunction<Totals> of = switch (named.which()) {
+            case SHARE -> Totals::shareRunThrough;
+            case STOPS -> one -> one.starvedStops() * SHIFT / one.duration();
+            case LOST -> one -> one.lostTime() * SHIFT / one.duration();
+            case JOINT -> one -> one.jointSeconds() / one.changes();
+            case OUTPUT -> one -> one.processedMetres() / one.duration();
+            case SPARE -> one -> Double.NaN;
+        };
+        List<Double> each = chance
+                ? totals.stream()
+                        .mapToDouble(of)
+                        .filter(Double::isFinite)
+                        .boxed()
+                        .toList()
+                : List.of();
+        boolean plain = named.which() == AnswerSheet.Figure.STOPS;
+        return new FigureView(
+                named.figure().name(),
+                named.figure().value(),
+                named.figure().note(),
+                from(named.which(), totals.size(), result),
+                each,
+                each.isEmpty() ? "" : said(each.stream().min(Double::compare).orElseThrow(), kind, plain, units),
+                each.isEmpty() ? "" : said(each.stream().max(Double::compare).orElseThrow(), kind, plain, units),
+                List.of(),
+                List.of());
+    }
+
+    private static String said(double value, Kind kind, boolean plain, Units units) {
+        return plain ? runthrough.quantity.Numbers.text(value) : units.text(kind, value);
+    }
+
+    private static String from(AnswerSheet.Figure figure, int replications, RunThroughResult result) {
+        long changes = result.study().verdict().changes().total();
+        String basis = result.study().verdict().chance()
+                ? replications + " independent replications with " + changes
+                        + " coil changes in all. Each dot is one of them; the"
+                        + " interval is Student's t over them, or Wilson's where all or none ran through."
+                : "one run with " + changes + " coil changes: nothing is left to chance.";
+        return switch (figure) {
+            case SHARE -> "Coil changes that ran through over all coil changes, in " + basis;
+            case SPARE -> "What all but the share allowed by the target have left, of the lowest levels in " + basis;
+            case STOPS -> "Stops for want of strip over the simulated time, in " + basis;
+            case LOST -> "Metres not run for want of strip over the rated speed, in " + basis;
+            case JOINT -> "From the tail's stop to the release of the joint, in " + basis;
+            case OUTPUT -> "Metres through the process over the simulated time, stops included, in " + basis;
+        };
+    }
+}

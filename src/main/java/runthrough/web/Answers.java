@@ -1,0 +1,84 @@
+package runthrough.web;
+
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
+import runthrough.plant.Brief;
+import runthrough.report.Provenance;
+import runthrough.report.RunThroughResult;
+import runthrough.simulation.Replication;
+import runthrough.simulation.SimulationException;
+import runthrough.study.RunThroughStudy;
+import runthrough.study.StudyException;
+import runthrough.study.StudyListener;
+import runthrough.study.StudyOptions;
+
+/** Runs lines for the page: so many at once, each for so long, no more. */
+final class Answers {
+    private static final int AT_ONCE = 2;
+    private static final long PATIENCE_SECONDS = 5;
+    private static final long LONGEST_NANOS = TimeUnit.SECONDS.toNanos(8);
+
+    private final Semaphore places = new Semaphore(AT_ONCE, true);
+    private final String program;
+    private final int threads;
+
+    Answers(String program, int threads) {
+        this.program = program;
+        this.threads = threads;
+    }
+
+    int threads() {
+        return threads;
+    }
+
+    /** What the study of {@code brief} gives. */
+    RunThroughResult run(Brief brief, Draft draft, StudyOptions options) {
+        return run(brief, draft, options, StudyListener.NONE);
+    }
+
+    RunThroughResult run(Brief brief, Draft draft, StudyOptions options, StudyListener listener) {
+        long end = System.nanoTime() + LONGEST_NANOS;
+        StudyListener bounded = new StudyListener() {
+            @Override
+            public void replication(Replication replication) {
+                listener.replication(replication);
+            }
+
+            @Override
+            public boolean cancelled() {
+                return System.nanoTime() > end;
+            }
+        };
+        return within(() -> RunThroughResult.of(
+                new RunThroughStudy(brief).run(options.withThreads(threads), bounded),
+                draft.warnings(),
+                new Provenance(program, Optional.of(draft.fingerprint()), Optional.empty())));
+    }
+
+    /** Does {@code work} when there is a place for it. */
+    <T> T within(Supplier<T> work) {
+        try {
+            if (!places.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+                throw new Refusal(429, "The program is busy with other computations. Try again in a moment.");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new Refusal(503, "The program is ending.");
+        }
+        try {
+            return work.get();
+        } catch (StudyException | SimulationException e) {
+            throw new Refusal(422, "The line cannot be run to its end: " + e.getMessage());
+        } catch (CancellationException e) {
+            throw new Refusal(
+                    503,
+                    "This line takes longer than the page waits. Ask for fewer coil changes, or run it on the"
+                            + " command line.");
+        } finally {
+            places.release();
+        }
+    }
+}

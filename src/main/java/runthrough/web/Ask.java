@@ -1,0 +1,82 @@
+package runthrough.web;
+
+import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import runthrough.quantity.UnitSystem;
+import runthrough.scenario.ScenarioText;
+
+/**
+ * What the page asks; each request fills what it needs.
+ *
+ * @param text of the scenario
+ * @param units {@code metric} or {@code us}
+ * @param name of the scenario, for files
+ * @param changes to be written into the text
+ * @param effort how sure the answer should be, from 0
+ * @param id of a job
+ * @param x path of what a map goes over across
+ * @param y and upwards
+ */
+@JsonIgnoreProperties(ignoreUnknown = false)
+record Ask(
+        @Nullable String text,
+        @Nullable String units,
+        @Nullable String name,
+        @Nullable List<Part> changes,
+        @Nullable Integer effort,
+        @Nullable String id,
+        @Nullable String x,
+        @Nullable String y) {
+
+    private static final int MOST_CHANGES = 100;
+
+    /** A change: its path and value; null to remove an item of a list. */
+    record Part(@Nullable String path, @Nullable String value) {}
+
+    String scenario() {
+        return need(text, "text");
+    }
+
+    UnitSystem system() {
+        return "us".equals(units) ? UnitSystem.US_CUSTOMARY : UnitSystem.METRIC;
+    }
+
+    List<ScenarioText.Change> parts() {
+        List<Part> parts = need(changes, "changes");
+        if (parts.size() > MOST_CHANGES) {
+            throw new Refusal(400, "More than " + MOST_CHANGES + " changes at once.");
+        }
+        return parts.stream()
+                .map(part -> new ScenarioText.Change(need(part.path, "path"), Optional.ofNullable(part.value)))
+                .toList();
+    }
+
+    int step() {
+        int asked = effort == null ? 0 : effort;
+        if (asked < 0 || asked > Effort.STEPS) {
+            throw new Refusal(400, "effort = " + asked + "; must be from 0 to " + Effort.STEPS + ".");
+        }
+        return asked;
+    }
+
+    String job() {
+        return need(id, "id");
+    }
+
+    String across() {
+        return need(x, "x");
+    }
+
+    String upwards() {
+        return need(y, "y");
+    }
+
+    private static <T> T need(@Nullable T given, String what) {
+        if (given == null) {
+            throw new Refusal(400, "The request lacks " + what + ".");
+        }
+        return given;
+    }
+}

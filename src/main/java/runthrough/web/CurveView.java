@@ -1,0 +1,69 @@
+package runthrough.web;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import runthrough.plant.Brief;
+import runthrough.quantity.Kind;
+import runthrough.quantity.Units;
+import runthrough.study.StudyListener;
+import runthrough.study.sizing.Sizing;
+import runthrough.study.sizing.SizingOptions;
+import runthrough.study.sizing.SizingStudy;
+import runthrough.study.statistics.Estimate;
+import runthrough.study.statistics.Interval;
+
+/**
+ * Share run through against capacity.
+ *
+ * @param points smallest capacity first
+ * @param target share asked for
+ * @param present capacity (m)
+ * @param words what the curve says
+ */
+record CurveView(List<PointView> points, double target, double present, String words) {
+    private static final double PRECISION = 0.02;
+
+    CurveView {
+        points = List.copyOf(points);
+    }
+
+    /** One capacity (m) and the share seen with it, with its interval. */
+    record PointView(double capacity, double share, double low, double high) {
+        static @Nullable PointView of(Sizing.Point point) {
+            Estimate share = point.share().orElse(null);
+            return share == null
+                    ? null
+                    : new PointView(
+                            point.size().capacity(),
+                            share.mean(),
+                            share.interval().map(Interval::low).orElse(share.mean()),
+                            share.interval().map(Interval::high).orElse(share.mean()));
+        }
+    }
+
+    static CurveView of(Brief brief, int threads, StudyListener listener) {
+        double target = Math.min(brief.run().target(), 0.999_999);
+        Sizing sizing = new SizingStudy(
+                        brief,
+                        new SizingOptions(target, PRECISION, 4 * brief.run().replications()))
+                .run(threads, listener);
+        Units units = Units.of(brief.resultsIn());
+        String words = switch (sizing.answer()) {
+            case FOUND ->
+                "The target takes "
+                        + units.text(
+                                Kind.LENGTH, sizing.smallest().orElseThrow().capacity()) + ".";
+            case NONE_IS_ENOUGH ->
+                "No capacity is enough: in the long run the accumulator runs empty whatever it" + " holds.";
+            case NOT_APPLICABLE -> "";
+        };
+        return new CurveView(
+                sizing.curve().stream()
+                        .map(PointView::of)
+                        .filter(point -> point != null)
+                        .toList(),
+                brief.run().target(),
+                brief.line().accumulator().capacity(),
+                words);
+    }
+}

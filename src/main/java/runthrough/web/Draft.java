@@ -1,0 +1,128 @@
+package runthrough.web;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import runthrough.plant.Brief;
+import runthrough.quantity.UnitSystem;
+import runthrough.scenario.ScenarioFile;
+import runthrough.scenario.ScenarioReading;
+import runthrough.scenario.ScenarioText;
+import runthrough.scenario.source.Problem;
+import runthrough.scenario.source.Raw;
+
+/**
+ * A scenario as it stands on the page.
+ *
+ * @param text of it
+ * @param file opened from the text
+ * @param brief what it asks, with results in the units of the page; empty when it cannot be run
+ * @param problems why it cannot be run
+ * @param warnings in words
+ */
+record Draft(
+        ScenarioText text, ScenarioFile file, Optional<Brief> brief, List<Problem> problems, List<String> warnings) {
+
+    /** Keys whose values name files. */
+    private static final Set<String> NAME_FILES = Set.of("schedule", "sheet", "file", "times");
+
+    /** A file of the program itself, beside the scenarios that come with it. */
+    private static final Pattern OWN_FILE = Pattern.compile("[A-Za-z0-9_-]+(\\.[A-Za-z0-9_-]+)*");
+
+    Draft {
+        problems = List.copyOf(problems);
+        warnings = List.copyOf(warnings);
+    }
+
+    /**
+     * Reads {@code text}.
+     *
+     * @param folder that holds the files which the scenarios that come with the program name, and no others
+     */
+    static Draft of(String text, Path folder, UnitSystem units) {
+        ScenarioText scenario = new ScenarioText(folder.resolve("line.yaml"), text);
+        ScenarioFile file = scenario.open();
+        List<Problem> foreign = scenario.raw().stream()
+                .flatMap(raw -> Draft.foreignFiles("", raw).stream())
+                .toList();
+        if (!foreign.isEmpty()) {
+            return new Draft(scenario, file, Optional.empty(), foreign, List.of());
+        }
+        ScenarioReading reading = file.read();
+        if (reading instanceof ScenarioReading.Accepted accepted) {
+            Brief brief = accepted.brief();
+            return new Draft(
+                    scenario,
+                    file,
+                    Optional.of(new Brief(brief.title(), brief.notes(), brief.line(), brief.run(), units)),
+                    List.of(),
+                    accepted.warnings().stream().map(Draft::said).toList());
+        }
+        List<Problem> problems = ((ScenarioReading.Refused) reading).problems();
+        return new Draft(scenario, file, Optional.empty(), problems, List.of());
+    }
+
+    /** The page may come from a link of somebody else's, so a scenario on it names no files of this machine. */
+    private static List<Problem> foreignFiles(String path, Raw raw) {
+        if (raw instanceof Raw.Mapping mapping) {
+            return mapping.entries().stream()
+                    .flatMap(entry -> {
+                        String inner = path.isEmpty() ? entry.key() : path + "." + entry.key();
+                        boolean isForeign = NAME_FILES.contains(entry.key())
+                                && entry.value() instanceof Raw.Scalar scalar
+                                && !OWN_FILE.matcher(scalar.text().strip()).matches();
+                        return isForeign
+                                ? List.of(foreign(inner, (Raw.Scalar) entry.value())).stream()
+                                : foreignFiles(inner, entry.value()).stream();
+                    })
+                    .toList();
+        } else if (raw instanceof Raw.Sequence sequence) {
+            return sequence.items().stream()
+                    .flatMap(item -> foreignFiles(path, item).stream())
+                    .toList();
+        }
+        return List.of();
+    }
+
+    private static Problem foreign(String path, Raw.Scalar value) {
+        return new Problem(
+                value.place().file(),
+                value.place().line(),
+                value.place().column(),
+                path,
+                value.text(),
+                "on the page only files of the lines that come with the program can be used",
+                "Run this scenario on the command line.");
+    }
+
+    /** A problem or warning without the name of the file, of which there is one only. */
+    static String said(Problem problem) {
+        String what = problem.path().isEmpty() || problem.value().isEmpty()
+                ? problem.path() + problem.value()
+                : problem.path() + " = " + problem.value();
+        String where = problem.line() == 0 ? "" : "line " + problem.line() + ": ";
+        return where + (what.isEmpty() ? "" : what + "; ") + problem.rule() + ". " + problem.remedy();
+    }
+
+    /** SHA-256 of the text's bytes, in hexadecimal: that of the file saved from the page. */
+    String fingerprint() {
+        try {
+            byte[] bytes = text.text().getBytes(StandardCharsets.UTF_8);
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has it", e);
+        }
+    }
+
+    /** What it asks, of a draft that can be run. */
+    Brief asked() {
+        return brief.orElseThrow(() ->
+                new Refusal(422, problems.stream().map(Draft::said).findFirst().orElse("the line cannot be run")));
+    }
+}

@@ -1,0 +1,158 @@
+package runthrough.web;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import runthrough.plant.LineFigure;
+import runthrough.quantity.Dimension;
+import runthrough.quantity.Kind;
+import runthrough.quantity.Unit;
+import runthrough.quantity.UnitSystem;
+import runthrough.quantity.Units;
+import runthrough.scenario.Input;
+
+/**
+ * A number of the line as a field of the page.
+ *
+ * @param path by which it is changed
+ * @param group of the form that it belongs to
+ * @param name in words
+ * @param quick whether it is among the few that people ask about first
+ * @param si its value
+ * @param shown the value with its unit, as the page shows it
+ * @param written the value as it stands in the file
+ * @param symbol of the unit it is shown in; empty for a plain number
+ * @param per how many of that unit an SI unit is
+ * @param low least value of its slider (SI)
+ * @param high greatest value of its slider; no slider unless it is more than {@code low}
+ * @param whole whether it counts something
+ */
+record FieldView(
+        String path,
+        String group,
+        String name,
+        boolean quick,
+        double si,
+        String shown,
+        String written,
+        String symbol,
+        double per,
+        double low,
+        double high,
+        boolean whole) {
+
+    private static final Set<Unit> US = Set.of(
+            Unit.INCH,
+            Unit.FOOT,
+            Unit.YARD,
+            Unit.FOOT_PER_SECOND,
+            Unit.FOOT_PER_MINUTE,
+            Unit.FOOT_PER_HOUR,
+            Unit.INCH_PER_SECOND,
+            Unit.INCH_PER_MINUTE,
+            Unit.FOOT_PER_SECOND_SQUARED,
+            Unit.FOOT_PER_MINUTE_PER_SECOND,
+            Unit.INCH_PER_SECOND_SQUARED,
+            Unit.POUND,
+            Unit.SHORT_TON,
+            Unit.LONG_TON,
+            Unit.POUND_PER_CUBIC_INCH,
+            Unit.POUND_PER_CUBIC_FOOT,
+            Unit.POUND_PER_SQUARE_INCH,
+            Unit.KILOPOUND_PER_SQUARE_INCH);
+
+    /** Figures of the line that the page can write back into a scenario. */
+    private static final List<LineFigure> FIGURES =
+            List.of(LineFigure.RATED_SPEED, LineFigure.JOINT_TIME, LineFigure.USABLE_CAPACITY);
+
+    /** What people ask about first, in this order. */
+    static final List<String> QUICK = List.of(
+            LineFigure.RATED_SPEED.path(),
+            LineFigure.JOINT_TIME.path(),
+            LineFigure.USABLE_CAPACITY.path(),
+            "entry.top-speed");
+
+    /** Half and twice: as far as people move a number by hand. */
+    private static final double REACH = 2;
+
+    /** The field for {@code input}; empty where the page cannot change it. */
+    static Optional<FieldView> of(Input input, UnitSystem system) {
+        Optional<LineFigure> figure = LineFigure.called(input.path());
+        if (input.present().isEmpty() || (figure.isPresent() && !FIGURES.contains(figure.get()))) {
+            return Optional.empty();
+        }
+        double si = input.present().getAsDouble();
+        if (!Double.isFinite(si)) {
+            return Optional.empty();
+        }
+        Optional<Unit> own = input.unit().filter(unit -> suits(unit, system) && figure.isEmpty());
+        Optional<Unit> unit =
+                own.or(() -> input.dimension().map(any -> Units.of(system).unitFor(kind(input), si)));
+        String shown = own.isPresent() && input.origin() == Input.Origin.WRITTEN
+                ? input.text()
+                : unit.map(used -> Units.of(system).text(si, used)).orElse(input.text());
+        boolean whole = input.numeric().isWhole();
+        boolean isShare = input.dimension().filter(Dimension.SHARE::equals).isPresent();
+        double low = isShare ? 0 : whole ? Math.max(1, si - 4) : si / REACH;
+        double high = isShare ? Math.min(0.999, Math.max(0.1, 4 * si)) : whole ? si + 4 : si * REACH;
+        return Optional.of(new FieldView(
+                input.path(),
+                input.path().contains(".") ? input.path().replaceAll("[.\\[].*", "") : "figures",
+                name(input.path()),
+                QUICK.contains(input.path()),
+                si,
+                shown,
+                input.origin() == Input.Origin.WRITTEN ? input.text() : shown,
+                unit.map(Unit::symbol).orElse(""),
+                unit.map(used -> used.fromSi(1)).orElse(1.0),
+                low,
+                high,
+                whole));
+    }
+
+    private static boolean suits(Unit unit, UnitSystem system) {
+        boolean isNeutral = unit.dimension() == Dimension.TIME || unit.dimension() == Dimension.SHARE;
+        return isNeutral || US.contains(unit) == (system == UnitSystem.US_CUSTOMARY);
+    }
+
+    private static String name(String path) {
+        String named = switch (path) {
+            case "rated-speed" -> "process speed";
+            case "joint-time" -> "time of a joint, on average";
+            case "usable-capacity" -> "accumulator holds";
+            case "entry.top-speed" -> "entry top speed";
+            default ->
+                path.replaceFirst("^[^.\\[]*\\.", "")
+                        .replace('-', ' ')
+                        // A point within a name, such as that of a coil of 1.5 mm, is part of it.
+                        .replaceAll("(?<!\\d)\\.|\\.(?!\\d)", ", ");
+        };
+        return named.substring(0, 1).toUpperCase(Locale.ROOT) + named.substring(1);
+    }
+
+    /** What an input is about, and so how it is shown; by its name where its dimension leaves a choice. */
+    private static Kind kind(Input input) {
+        String path = input.path();
+        Optional<LineFigure> figure = LineFigure.called(path);
+        if (figure.isPresent()) {
+            return figure.get().kind();
+        }
+        return switch (input.dimension().orElseThrow()) {
+            case LENGTH ->
+                path.contains("thickness")
+                        ? Kind.THICKNESS
+                        : path.contains("width")
+                                ? Kind.WIDTH
+                                : path.contains("diameter") || path.contains("radius") ? Kind.DIAMETER : Kind.LENGTH;
+            case SPEED -> path.contains("travel") ? Kind.TRAVEL_SPEED : Kind.SPEED;
+            case ACCELERATION -> Kind.ACCELERATION;
+            case TIME -> Kind.TIME;
+            case MASS -> Kind.MASS;
+            case DENSITY -> Kind.DENSITY;
+            case STRESS -> Kind.STRESS;
+            case SHARE -> Kind.SHARE;
+            default -> Kind.RATE_MASS;
+        };
+    }
+}

@@ -1,0 +1,142 @@
+package runthrough.web;
+
+import java.time.Duration;
+import java.util.Map;
+import java.util.UUID;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
+import runthrough.study.StudyListener;
+
+/**
+ * Computations that take longer than a request. The page asks after a job while it runs; one that nobody has asked after for
+ * a few seconds is given up, so that a closed page does not go on computing.
+ */
+final class Jobs implements AutoCloseable {
+    /** At once, over all pages. */
+    private static final int MOST = 4;
+
+    private static final Duration PATIENCE = Duration.ofSeconds(4);
+    private static final Duration LONGEST = Duration.ofMinutes(10);
+
+    private final Map<String, Job> jobs = new ConcurrentHashMap<>();
+    private final ExecutorService workers = Executors.newFixedThreadPool(2, work -> daemon(work, "page-job"));
+    private final ScheduledExecutorService reaper =
+            Executors.newSingleThreadScheduledExecutor(work -> daemon(work, "page-reaper"));
+
+    Jobs() {
+        reaper.scheduleWithFixedDelay(this::dropForgotten, 1, 1, TimeUnit.SECONDS);
+    }
+
+    private static Thread daemon(Runnable work, String name) {
+        Thread thread = new Thread(work, name);
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    /** What a job does; it tells its progress to the listener and gives up when the listener says so. */
+    interface Work {
+        Object run(StudyListener listener);
+    }
+
+    /** How far a job is: a share from 0 to 1, then its result or why it failed. */
+    record State(
+            double done, @Nullable Object result, @Nullable String failed) {}
+
+    /** Begins {@code work} and returns the name of the job. */
+    String begin(Work work) {
+        if (jobs.size() >= MOST) {
+            throw new Refusal(429, "The program is busy with other computations. Try again in a moment.");
+        }
+        String id = UUID.randomUUID().toString();
+        Job job = new Job();
+        jobs.put(id, job);
+        try {
+            workers.execute(() -> job.run(work));
+        } catch (RejectedExecutionException e) {
+            jobs.remove(id);
+            throw new Refusal(503, "The program is ending.");
+        }
+        return id;
+    }
+
+    /** How far job {@code id} is; once it has ended it is forgotten. */
+    State ask(String id) {
+        Job job = jobs.get(id);
+        if (job == null) {
+            throw new Refusal(404, "This computation was given up. Start it again.");
+        }
+        job.askedAt = System.nanoTime();
+        State state = job.state;
+        if (state.result != null || state.failed != null) {
+            jobs.remove(id);
+        }
+        return state;
+    }
+
+    /** Gives job {@code id} up, if it is there. */
+    void stop(String id) {
+        Job job = jobs.remove(id);
+        if (job != null) {
+            job.cancelled = true;
+        }
+    }
+
+    private void dropForgotten() {
+        long now = System.nanoTime();
+        jobs.forEach((id, job) -> {
+            boolean isForgotten = now - job.askedAt > PATIENCE.toNanos();
+            boolean isTooLong = now - job.begunAt > LONGEST.toNanos();
+            if (isForgotten || isTooLong) {
+                stop(id);
+            }
+        });
+    }
+
+    /** How many are running or not yet asked after to their end. */
+    int count() {
+        return jobs.size();
+    }
+
+    @Override
+    public void close() {
+        jobs.keySet().forEach(this::stop);
+        reaper.shutdownNow();
+        workers.shutdownNow();
+    }
+
+    private static final class Job implements StudyListener {
+        private final long begunAt = System.nanoTime();
+        private volatile long askedAt = begunAt;
+        private volatile boolean cancelled;
+        private volatile State state = new State(0, null, null);
+
+        private void run(Work work) {
+            if (cancelled) {
+                return;
+            }
+            try {
+                state = new State(1, work.run(this), null);
+            } catch (CancellationException e) {
+                state = new State(state.done, null, "It was given up.");
+            } catch (RuntimeException e) {
+                state = new State(state.done, null, String.valueOf(e.getMessage()));
+            }
+        }
+
+        @Override
+        public void progress(int done, int total) {
+            state = new State(total > 0 ? Math.min(1, (double) done / total) : 0, null, null);
+        }
+
+        @Override
+        public boolean cancelled() {
+            return cancelled;
+        }
+    }
+}

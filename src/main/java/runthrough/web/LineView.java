@@ -1,0 +1,143 @@
+package runthrough.web;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import runthrough.plant.Brief;
+import runthrough.plant.CoilChange;
+import runthrough.plant.LineFigure;
+import runthrough.plant.Practice;
+import runthrough.plant.WorkElement;
+import runthrough.quantity.Kind;
+import runthrough.quantity.Unit;
+import runthrough.quantity.UnitSystem;
+import runthrough.quantity.Units;
+import runthrough.scenario.source.Problem;
+import runthrough.scenario.source.Raw;
+
+/**
+ * A scenario as the page shows it: its fields, its work and its shape; or what is wrong with it.
+ *
+ * @param problems why it cannot be run; none where it can
+ * @param fields its numbers; those of the figures of the line first
+ * @param work elements by list; a list that the practice does not have is not there
+ * @param look its shape; null where it cannot be run
+ * @param units symbol and factor of each kind that the page shows
+ * @param axes what a map may go over
+ * @param mapX what a map goes over across at first
+ * @param mapY and upwards
+ */
+record LineView(
+        String title,
+        List<Fault> problems,
+        List<FieldView> fields,
+        Map<String, List<WorkView>> work,
+        @Nullable LookView look,
+        Map<String, UnitView> units,
+        List<AxisView> axes,
+        String mapX,
+        String mapY) {
+
+    LineView {
+        problems = List.copyOf(problems);
+        fields = List.copyOf(fields);
+        axes = List.copyOf(axes);
+    }
+
+    /** Something wrong: with what, and in words with and without its place. */
+    record Fault(String path, int line, int column, String message, String whole) {
+        static Fault of(Problem problem) {
+            String value = problem.value().isEmpty() ? "" : problem.value() + "; ";
+            return new Fault(
+                    problem.path(),
+                    problem.line(),
+                    problem.column(),
+                    value + problem.rule() + ". " + problem.remedy(),
+                    Draft.said(problem));
+        }
+    }
+
+    /** A unit: its symbol and how many of it an SI unit is. */
+    record UnitView(String symbol, double per) {
+        static UnitView of(Kind kind, UnitSystem system) {
+            Unit unit = Units.of(system).unit(kind);
+            return new UnitView(unit.symbol(), unit.fromSi(1));
+        }
+    }
+
+    /** Something a map may go over. */
+    record AxisView(String path, String name) {}
+
+    static LineView of(Draft draft, UnitSystem system) {
+        if (draft.brief().isEmpty()) {
+            return refused(draft.problems().stream().map(Fault::of).toList(), system);
+        }
+        Brief brief = draft.brief().get();
+        List<FieldView> fields = draft.file().inputs().stream()
+                .flatMap(input -> FieldView.of(input, system).stream())
+                .toList();
+        List<AxisView> axes = fields.stream()
+                .filter(field -> !field.whole())
+                .map(field -> new AxisView(field.path(), field.name()))
+                .toList();
+        return new LineView(
+                brief.title(),
+                List.of(),
+                Stream.concat(
+                                fields.stream()
+                                        .filter(FieldView::quick)
+                                        .sorted(Comparator.comparing(field -> FieldView.QUICK.indexOf(field.path()))),
+                                fields.stream().filter(field -> !field.quick()))
+                        .toList(),
+                work(brief, draft.text().raw().orElseThrow()),
+                LookView.of(brief),
+                units(system),
+                axes,
+                LineFigure.RATED_SPEED.path(),
+                LineFigure.JOINT_TIME.path());
+    }
+
+    /** What the page is told of a scenario that cannot be run. */
+    static LineView refused(List<Fault> faults, UnitSystem system) {
+        return new LineView("", faults, List.of(), Map.of(), null, units(system), List.of(), "", "");
+    }
+
+    private static Map<String, UnitView> units(UnitSystem system) {
+        return Map.of("length", UnitView.of(Kind.LENGTH, system), "speed", UnitView.of(Kind.SPEED, system));
+    }
+
+    private static Map<String, List<WorkView>> work(Brief brief, Raw root) {
+        Map<String, List<WorkView>> work = new LinkedHashMap<>();
+        if (brief.line().practice() != Practice.RETHREAD) {
+            CoilChange change = brief.line().change();
+            put(work, "prepare", change.prepare(), root);
+            put(work, "tail", change.tail(), root);
+            put(work, "join", change.join(), root);
+        }
+        return work;
+    }
+
+    /** A list that is not written is shown as empty, so that something can be added to it. */
+    private static void put(Map<String, List<WorkView>> work, String list, List<WorkElement> elements, Raw root) {
+        Optional<Raw> written = child(root, "coil-change").flatMap(change -> child(change, list));
+        if (written.isEmpty()) {
+            work.put(list, List.of());
+        } else if (written.get() instanceof Raw.Sequence sequence
+                && sequence.items().size() == elements.size()) {
+            work.put(list, WorkView.all(elements, sequence));
+        }
+    }
+
+    private static Optional<Raw> child(Raw raw, String key) {
+        return raw instanceof Raw.Mapping mapping
+                ? mapping.entries().stream()
+                        .filter(entry -> entry.key().equals(key))
+                        .map(Raw.Entry::value)
+                        .findFirst()
+                : Optional.empty();
+    }
+}

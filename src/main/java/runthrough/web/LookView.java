@@ -1,0 +1,104 @@
+package runthrough.web;
+
+import java.util.List;
+import java.util.Map;
+import runthrough.plant.Brief;
+import runthrough.plant.Catenary;
+import runthrough.plant.Coil;
+import runthrough.plant.CoilSize;
+import runthrough.plant.Line;
+import runthrough.plant.Practice;
+import runthrough.plant.StorageForm;
+
+/**
+ * The shape of a line, for its drawing; lengths in metres, speeds in metres per second.
+ *
+ * @param joins whether there is a joiner; without one the line is threaded anew
+ * @param capacity of the accumulator; 0 where entry and process are one strip
+ * @param stopLevel at which the process must stop, at the fastest rated speed
+ * @param largestDiameter of all coils
+ * @param form strands, loops, spiral, direct or none
+ * @param sizes what belongs to that form, by name
+ */
+record LookView(
+        String title,
+        boolean joins,
+        int uncoilers,
+        double topSpeed,
+        double capacity,
+        double stopLevel,
+        double largestDiameter,
+        List<CoilLook> coils,
+        String form,
+        Map<String, Double> sizes) {
+
+    /** Where a coil's inner diameter is not given; only for the drawing. Common practice, no source. */
+    private static final double USUAL_CORE = 0.508;
+
+    LookView {
+        coils = List.copyOf(coils);
+        sizes = Map.copyOf(sizes);
+    }
+
+    /** A kind of coil: thickness, core and how densely it is wound decide how large what is left of it is. */
+    record CoilLook(String name, double thickness, double inner, double winding, double length) {
+
+        static CoilLook of(Coil coil) {
+            double core = USUAL_CORE;
+            double winding = 1;
+            if (coil.size() instanceof CoilSize.ByDiameters given) {
+                core = given.inner();
+                winding = given.windingFactor();
+            }
+            return new CoilLook(coil.name(), coil.thickness(), core, winding, coil.meanLength());
+        }
+
+        double outer() {
+            return Math.sqrt(inner * inner + 4 * thickness * length / (Math.PI * winding));
+        }
+    }
+
+    static LookView of(Brief brief) {
+        Line line = brief.line();
+        boolean stores = !line.practice().isOneStrip();
+        List<CoilLook> coils = line.coils().stream().map(CoilLook::of).toList();
+        return new LookView(
+                brief.title(),
+                line.practice() != Practice.RETHREAD,
+                line.entry().uncoilers(),
+                stores ? line.entry().topSpeed() : line.fastestRatedSpeed(),
+                stores ? line.accumulator().capacity() : 0,
+                stores ? line.stopLevel(line.fastestRatedSpeed()) : 0,
+                coils.stream().mapToDouble(CoilLook::outer).max().orElse(1),
+                coils,
+                stores ? form(line.accumulator().form()) : "none",
+                stores ? sizes(line.accumulator().form()) : Map.of());
+    }
+
+    private static String form(StorageForm form) {
+        return form instanceof StorageForm.Strands
+                ? "strands"
+                : form instanceof StorageForm.FreeLoop
+                        ? "loops"
+                        : form instanceof StorageForm.Spiral ? "spiral" : "direct";
+    }
+
+    private static Map<String, Double> sizes(StorageForm form) {
+        if (form instanceof StorageForm.Strands own) {
+            return Map.of(
+                    "strands", (double) own.strands(), "stroke", own.stroke(), "vertical", own.vertical() ? 1.0 : 0.0);
+        } else if (form instanceof StorageForm.FreeLoop own) {
+            return Map.of(
+                    "loops", (double) own.loops(),
+                    "span", own.span(),
+                    "sagMax", own.greatestSag(),
+                    "emptyArc", Catenary.arc(own.span(), own.leastSag()));
+        } else if (form instanceof StorageForm.Spiral own) {
+            return Map.of(
+                    "wraps", own.wraps(),
+                    "fullDiameter", own.fullDiameter(),
+                    "emptyDiameter", own.emptyDiameter());
+        }
+        return Map.of();
+    }
+}

@@ -1,0 +1,289 @@
+package runthrough.web;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.BindException;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Base64;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import runthrough.chart.ChartFonts;
+import runthrough.plant.Brief;
+import runthrough.quantity.UnitSystem;
+import runthrough.report.HtmlReport;
+import runthrough.scenario.ScenarioText;
+import runthrough.study.StudyOptions;
+
+/**
+ * Serves the page on the loopback address of this machine.
+ *
+ * <p>Whoever knows the port could make a browser send requests here from another page, so every request must name this server
+ * as its host, come from this page where it says where it comes from, and bring JSON where it brings anything.
+ */
+public final class PageServer implements AutoCloseable {
+    /** Where people find it unless another program has the port. */
+    public static final int USUAL_PORT = 8417;
+
+    private static final String LOOPBACK = "127.0.0.1";
+    private static final long LARGEST_REQUEST = 1_000_000;
+    private static final String UPLOT = "/META-INF/resources/webjars/uplot/1.6.30/dist/";
+
+    private static final String POLICY =
+            "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
+                    + " font-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+    /** Files of the page by their address. */
+    private static final Map<String, String> TYPES = Map.of(
+            "html", "text/html; charset=utf-8",
+            "js", "text/javascript; charset=utf-8",
+            "css", "text/css; charset=utf-8",
+            "svg", "image/svg+xml");
+
+    private static final List<String> PAGE = List.of(
+            "page.css",
+            "main.js",
+            "api.js",
+            "dom.js",
+            "trace.js",
+            "drawing.js",
+            "player.js",
+            "charts.js",
+            "inputs.js",
+            "answer.js",
+            "jobs.js",
+            "words.js",
+            "handover.js",
+            "favicon.svg");
+
+    private final JsonMapper json = JsonMapper.builder()
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .build();
+    private final Path folder;
+    private final ShippedLines shipped;
+    private final Answers answers;
+    private final Jobs jobs = new Jobs();
+    private final Javalin server;
+
+    private PageServer(String program, int threads) throws IOException {
+        folder = Files.createTempDirectory("runthrough-page");
+        shipped = ShippedLines.into(folder);
+        answers = new Answers(program, threads);
+        server = Javalin.create(this::configure);
+    }
+
+    /**
+     * Starts serving.
+     *
+     * @param program name and version of the program, for reports
+     * @param threads that a computation may use, {@code >= 1}
+     * @param port wanted; a free one is taken where that is taken already, or where it is 0
+     * @throws IOException when nothing can be served
+     */
+    public static PageServer start(String program, int threads, int port) throws IOException {
+        PageServer page = new PageServer(program, threads);
+        try {
+            page.server.start(LOOPBACK, port);
+        } catch (RuntimeException e) {
+            page.close();
+            if (port == 0 || !isTaken(e)) {
+                throw new IOException("the page cannot be served: " + e.getMessage(), e);
+            }
+            return start(program, threads, 0);
+        }
+        return page;
+    }
+
+    private static boolean isTaken(Throwable failure) {
+        return Stream.iterate(failure, cause -> cause != null, Throwable::getCause)
+                .anyMatch(cause -> cause instanceof BindException
+                        || String.valueOf(cause.getMessage()).contains("already in use"));
+    }
+
+    /** Where the page is. */
+    public URI address() {
+        return URI.create("http://" + LOOPBACK + ":" + server.port() + "/");
+    }
+
+    @Override
+    public void close() {
+        jobs.close();
+        server.stop();
+        try (Stream<Path> files = Files.walk(folder)) {
+            files.sorted(Comparator.reverseOrder())
+                    .forEach(file -> file.toFile().delete());
+        } catch (IOException e) {
+            folder.toFile().deleteOnExit();
+        }
+    }
+
+    private void configure(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.http.maxRequestSize = LARGEST_REQUEST;
+        config.http.generateEtags = false;
+        config.jetty.modifyHttpConfiguration(http -> {
+            http.setSendServerVersion(false);
+            http.setRequestHeaderSize(16 * 1024);
+        });
+        config.routes.before(this::guard);
+        config.routes.get("/", context -> send(context, "index.html"));
+        PAGE.forEach(name -> config.routes.get("/" + name, context -> send(context, name)));
+        config.routes.get("/uplot/uPlot.esm.js", context -> resource(context, UPLOT + "uPlot.esm.js"));
+        config.routes.get("/uplot/uPlot.min.css", context -> resource(context, UPLOT + "uPlot.min.css"));
+        config.routes.get("/font/regular.woff2", context -> font(context, ChartFonts.regularForWeb()));
+        config.routes.get("/font/bold.woff2", context -> font(context, ChartFonts.boldForWeb()));
+        config.routes.get("/api/lines", context -> reply(context, shipped.lines()));
+        config.routes.post("/api/line", context -> {
+            Ask ask = ask(context);
+            reply(context, LineView.of(draft(ask), ask.system()));
+        });
+        config.routes.post("/api/edit", context -> reply(context, edit(ask(context))));
+        config.routes.post("/api/answer", context -> reply(context, answer(ask(context))));
+        config.routes.post("/api/course", context -> {
+            Brief brief = draft(ask(context)).asked();
+            reply(context, answers.within(() -> CourseView.of(brief)));
+        });
+        config.routes.post("/api/report", this::report);
+        config.routes.post("/api/tables", this::tables);
+        config.routes.post("/api/job/curve", context -> {
+            Brief brief = draft(ask(context)).asked();
+            begin(context, listener -> CurveView.of(brief, answers.threads(), listener));
+        });
+        config.routes.post("/api/job/fixes", context -> {
+            Brief brief = draft(ask(context)).asked();
+            begin(context, listener -> Fixes.of(brief, answers.threads(), listener));
+        });
+        config.routes.post(
+                "/api/job", context -> reply(context, jobs.ask(ask(context).job())));
+        config.routes.post("/api/job/stop", context -> {
+            jobs.stop(ask(context).job());
+            reply(context, Map.of());
+        });
+        config.routes.exception(
+                Refusal.class, (refusal, context) -> refuse(context, refusal.status(), refusal.getMessage()));
+        config.routes.exception(
+                Exception.class,
+                (failure, context) -> refuse(
+                        context,
+                        500,
+                        "A fault of the program (" + failure.getClass().getSimpleName() + "). Please report it."));
+    }
+
+    private void begin(Context context, Jobs.Work work) throws JsonProcessingException {
+        reply(context, Map.of("id", jobs.begin(work)));
+    }
+
+    // ---- what is asked
+    // -------------------------------------------------------------------------------------------------
+
+    private Draft draft(Ask ask) {
+        return Draft.of(ask.scenario(), folder, ask.system());
+    }
+
+    /** A text with changes, and what it says then. */
+    record Edited(String text, LineView line) {}
+
+    private Edited edit(Ask ask) {
+        UnitSystem system = ask.system();
+        ScenarioText before = new ScenarioText(folder.resolve("line.yaml"), ask.scenario());
+        ScenarioText.Changed changed = before.with(ask.parts());
+        if (!changed.problems().isEmpty()) {
+            List<LineView.Fault> faults =
+                    changed.problems().stream().map(LineView.Fault::of).toList();
+            return new Edited(before.text(), LineView.refused(faults, system));
+        }
+        String text = changed.text().text();
+        return new Edited(text, LineView.of(Draft.of(text, folder, system), system));
+    }
+
+    private AnswerView answer(Ask ask) {
+        Draft draft = draft(ask);
+        Brief brief = draft.asked();
+        return AnswerView.of(
+                answers.run(Effort.of(brief, ask.step()), draft, StudyOptions.plain()), Effort.steps(brief));
+    }
+
+    private void report(Context context) {
+        Draft draft = draft(ask(context));
+        String page = HtmlReport.render(answers.run(draft.asked(), draft, StudyOptions.forReport()));
+        context.contentType("text/html; charset=utf-8").result(page.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private void tables(Context context) throws IOException {
+        Ask ask = ask(context);
+        Draft draft = draft(ask);
+        context.contentType("application/zip").result(new TablesZip(folder, answers).of(draft, ask.scenario()));
+    }
+
+    // ---- requests and replies
+    // ------------------------------------------------------------------------------------------
+
+    private void guard(Context context) {
+        context.header("Content-Security-Policy", POLICY);
+        context.header("X-Content-Type-Options", "nosniff");
+        context.header("Referrer-Policy", "no-referrer");
+        context.header("Cross-Origin-Opener-Policy", "same-origin");
+        context.header("Cross-Origin-Resource-Policy", "same-origin");
+        context.header("Cache-Control", "no-store");
+        Set<String> hosts = Set.of(LOOPBACK + ":" + server.port(), "localhost:" + server.port());
+        if (!hosts.contains(String.valueOf(context.header("Host")))) {
+            throw new Refusal(403, "This page answers on " + address() + " only.");
+        }
+        Optional<String> origin = Optional.ofNullable(context.header("Origin"));
+        if (origin.isPresent() && hosts.stream().noneMatch(host -> origin.get().equals("http://" + host))) {
+            throw new Refusal(403, "Requests from other pages are not answered.");
+        }
+        boolean isJson = String.valueOf(context.contentType()).startsWith("application/json");
+        if (context.method().name().equals("POST") && !isJson) {
+            throw new Refusal(415, "Requests bring JSON.");
+        }
+    }
+
+    private Ask ask(Context context) {
+        try {
+            return json.readValue(context.bodyAsBytes(), Ask.class);
+        } catch (IOException e) {
+            throw new Refusal(400, "The request is not what this program reads.");
+        }
+    }
+
+    private void reply(Context context, Object value) throws JsonProcessingException {
+        context.contentType("application/json").result(json.writeValueAsBytes(value));
+    }
+
+    private void refuse(Context context, int status, String message) {
+        byte[] said = json.createObjectNode().put("message", message).toString().getBytes(StandardCharsets.UTF_8);
+        context.status(status).contentType("application/json").result(said);
+    }
+
+    private static void send(Context context, String name) throws IOException {
+        resource(context, "/runthrough/web/" + name);
+    }
+
+    private static void resource(Context context, String name) throws IOException {
+        try (InputStream in = PageServer.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new Refusal(404, "There is no such file.");
+            }
+            String type = TYPES.getOrDefault(name.substring(name.lastIndexOf('.') + 1), "application/octet-stream");
+            context.contentType(type).result(in.readAllBytes());
+        }
+    }
+
+    private static void font(Context context, String base64) {
+        context.contentType("font/woff2").result(Base64.getDecoder().decode(base64));
+    }
+}

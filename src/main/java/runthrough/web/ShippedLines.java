@@ -1,0 +1,65 @@
+package runthrough.web;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The lines that come with the program, and the files that they name, put where the reader finds them.
+ *
+ * @param folder that holds the files which the scenarios name
+ * @param lines in the order in which they are offered
+ */
+record ShippedLines(Path folder, List<Line> lines) {
+    /** Names of the files, the scenarios in the order in which they teach. */
+    private static final String INDEX = "/runthrough/web/lines.txt";
+
+    private static final String SCENARIOS = "/runthrough/scenarios/";
+    private static final String SCENARIO = ".yaml";
+
+    ShippedLines {
+        lines = List.copyOf(lines);
+    }
+
+    /** A line: name of its file without the ending, title, and text. */
+    record Line(String name, String title, String text) {}
+
+    /** Reads them, and copies the files that they name into {@code folder}. */
+    static ShippedLines into(Path folder) throws IOException {
+        List<Line> lines = new ArrayList<>();
+        for (String name : text(INDEX).lines().toList()) {
+            String text = text(SCENARIOS + name);
+            if (name.endsWith(SCENARIO)) {
+                lines.add(line(name.substring(0, name.length() - SCENARIO.length()), text));
+            } else {
+                Files.writeString(folder.resolve(name), text);
+            }
+        }
+        return new ShippedLines(folder, lines);
+    }
+
+    private static Line line(String name, String text) {
+        Optional<String> title = text.lines()
+                .filter(line -> line.startsWith("title:"))
+                .map(line -> line.substring("title:".length()).strip())
+                .findFirst();
+        return new Line(name, title.orElse(name), text);
+    }
+
+    private static String text(String name) {
+        try (InputStream in = ShippedLines.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException(name + " is missing in the program");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(name + " of the program", e);
+        }
+    }
+}

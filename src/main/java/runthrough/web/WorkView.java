@@ -1,0 +1,83 @@
+package runthrough.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import runthrough.plant.Distribution;
+import runthrough.plant.WorkElement;
+import runthrough.quantity.Kind;
+import runthrough.quantity.UnitSystem;
+import runthrough.quantity.Units;
+import runthrough.scenario.source.FlowText;
+import runthrough.scenario.source.Raw;
+
+/**
+ * An element of work as the page shows it.
+ *
+ * @param law its time as it stands in the file, on one line
+ * @param mean of its drawn time (s)
+ * @param spark density of its drawn time at even steps, for a small picture; a single value for a time that never varies
+ * @param words what the picture shows
+ */
+record WorkView(String name, String law, double mean, List<Double> spark, String words) {
+    private static final int STEPS = 40;
+
+    /** How much of a law the picture shows. */
+    private static final double MOST = 0.995;
+
+    WorkView {
+        spark = List.copyOf(spark);
+    }
+
+    /** The elements of one list; {@code written} is that list in the file. */
+    static List<WorkView> all(List<WorkElement> elements, Raw.Sequence written) {
+        return IntStream.range(0, elements.size())
+                .mapToObj(i -> of(elements.get(i), written.items().get(i)))
+                .toList();
+    }
+
+    private static WorkView of(WorkElement element, Raw written) {
+        Distribution law = element.time().drawn();
+        String text =
+                written instanceof Raw.Mapping mapping && mapping.entries().size() == 1
+                        ? FlowText.of(mapping.entries().get(0).value())
+                        : FlowText.of(written);
+        Units units = Units.of(UnitSystem.METRIC);
+        String words = law.isConstant()
+                ? "always " + units.text(Kind.TIME, law.mean())
+                : "half within " + units.text(Kind.TIME, law.quantile(0.5)) + ", 95 % within "
+                        + units.text(Kind.TIME, law.quantile(0.95));
+        return new WorkView(element.name(), text, law.mean(), density(law), words);
+    }
+
+    /** By differences of the distribution, found from its quantiles by bisection: laws here tell quantiles only. */
+    private static List<Double> density(Distribution law) {
+        if (law.isConstant()) {
+            return List.of(1.0);
+        }
+        double from = law.quantile(1 - MOST);
+        double to = law.quantile(MOST);
+        List<Double> density = new ArrayList<>();
+        double before = below(law, from);
+        for (int i = 1; i <= STEPS; i++) {
+            double now = below(law, from + (to - from) * i / STEPS);
+            density.add(Math.max(0, now - before));
+            before = now;
+        }
+        return density;
+    }
+
+    private static double below(Distribution law, double value) {
+        double low = 0;
+        double high = 1;
+        for (int i = 0; i < 30; i++) {
+            double middle = (low + high) / 2;
+            if (law.quantile(middle) <= value) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+}

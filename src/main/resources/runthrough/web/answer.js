@@ -1,0 +1,84 @@
+// The verdict and its numbers, each of which opens to show where it comes from.
+import { byId, el, svg, colour } from "./dom.js";
+import { sureness, table } from "./charts.js";
+
+export function showAnswer(answer) {
+  const section = byId("answer");
+  section.classList.remove("runs-through", "marginal", "slows", "stops", "waiting");
+  section.classList.add(answer.style);
+  byId("sign").textContent = answer.sign;
+  if (byId("word").textContent !== answer.word) byId("word").textContent = answer.word;
+  byId("sentence").textContent = answer.sentence;
+  byId("further").textContent = answer.further;
+  byId("binds").textContent = answer.binds;
+  byId("spare").textContent = answer.spare;
+  byId("changes").replaceChildren(...answer.help.map((one) => el("li", {}, one)));
+  byId("fix").textContent = answer.style === "runs-through" ? "Work out how far it could go" : "Work out what would fix it";
+  sureness(answer);
+  showFigures(answer);
+  showList("warnings", "warning-list", answer.warnings);
+}
+
+export function showList(section, list, said) {
+  byId(section).hidden = !said.length;
+  byId(list).replaceChildren(...said.map((one) => el("li", {}, one)));
+}
+
+function showFigures(answer) {
+  const place = byId("figures");
+  const open = new Set([...place.querySelectorAll("details[open]")].map((one) => one.dataset.name));
+  place.replaceChildren(...answer.figures.map((figure) => {
+    const details = el("details", {}, el("summary", {}, el("span", {}, figure.name), el("b", {}, figure.value), el("span", {}, figure.note)));
+    details.dataset.name = figure.name;
+    const fill = () => details.childElementCount === 1 && details.append(explained(figure));
+    if (open.has(figure.name)) {
+      details.open = true;
+      fill();
+    }
+    details.addEventListener("toggle", () => details.open && fill());
+    return details;
+  }));
+}
+
+function explained(figure) {
+  const parts = [el("p", {}, figure.from)];
+  if (figure.each?.length > 1) parts.push(dots(figure));
+  if (figure.givens?.length) parts.push(table(["it starts from", "value"], figure.givens));
+  if (figure.steps?.length) parts.push(table(["by hand", "formula", "numbers put in", "gives"], figure.steps));
+  return el("div", {}, ...parts);
+}
+
+/** One dot a replication, so that the reader sees what the mean and its interval are made of. */
+function dots(figure) {
+  const w = 640;
+  const values = figure.each;
+  const low = Math.min(...values);
+  const high = Math.max(...values);
+  const x = (v) => (high > low ? 20 + ((v - low) / (high - low)) * (w - 40) : w / 2);
+  const stacks = new Map();
+  const picture = svg("svg", { viewBox: `0 0 ${w} 96`, role: "img", "aria-label": `${values.length} replications gave from ${figure.least} to ${figure.most}` });
+  for (const v of values) {
+    const place = Math.round(x(v) / 6);
+    const height = stacks.get(place) ?? 0;
+    stacks.set(place, height + 1);
+    picture.append(svg("circle", { cx: place * 6, cy: 66 - Math.min(10, height) * 6, r: 2.6, fill: colour("strip") }));
+  }
+  picture.append(svg("path", { d: `M 12 72 H ${w - 12}`, stroke: colour("edge") }));
+  const text = (at, anchor, said) => svg("text", { x: at, y: 90, "text-anchor": anchor, "font-size": 12, fill: colour("faint"), "font-family": "DejaVu Sans, Verdana, sans-serif" }, said);
+  picture.append(text(12, "start", figure.least), text(w - 12, "end", figure.most));
+  return picture;
+}
+
+/** The pinned line beside the present one. */
+export function showPinned(pinned, answer, changes) {
+  byId("pinned").hidden = !pinned;
+  if (!pinned || !answer) return;
+  const rows = [["Verdict", pinned.answer.word, answer.word]];
+  for (const figure of answer.figures) {
+    const other = pinned.answer.figures.find((one) => one.name === figure.name);
+    rows.push([figure.name, other ? `${other.value}${other.note ? ` (${other.note})` : ""}` : "–", `${figure.value}${figure.note ? ` (${figure.note})` : ""}`]);
+  }
+  rows.push(...changes.map((one) => [one.name, one.pinned, one.now]));
+  const made = table(["", "pinned", "this line"], rows);
+  byId("pinned-table").replaceChildren(...made.children);
+}

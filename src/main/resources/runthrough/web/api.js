@@ -1,0 +1,63 @@
+// Talks to the program that serves this page, on this machine and nowhere else.
+
+/** What the program refused, with its words. */
+export class Refusal extends Error {
+  constructor(message, status) {
+    super(message);
+    this.status = status;
+  }
+}
+
+/** Posts `body` as JSON; an aborted `signal` gives up. */
+export async function ask(path, body, signal) {
+  const answer = await fetch(path, {
+    method: "POST",
+    headers: { "Content-Type": "application/json" },
+    body: JSON.stringify(body),
+    signal,
+    cache: "no-store",
+  });
+  if (!answer.ok) {
+    throw new Refusal(await said(answer), answer.status);
+  }
+  const type = answer.headers.get("Content-Type") ?? "";
+  return type.startsWith("application/json") ? answer.json() : answer.blob();
+}
+
+export async function shippedLines() {
+  const answer = await fetch("/api/lines", { cache: "no-store" });
+  if (!answer.ok) throw new Refusal(await said(answer), answer.status);
+  return answer.json();
+}
+
+async function said(answer) {
+  try {
+    return (await answer.json()).message;
+  } catch {
+    return `the program answered ${answer.status}`;
+  }
+}
+
+/** Only the latest of several askings counts: beginning one gives up the one before. */
+export class Latest {
+  #running = null;
+
+  async run(work) {
+    this.stop();
+    const mine = new AbortController();
+    this.#running = mine;
+    try {
+      return await work(mine.signal);
+    } catch (e) {
+      if (e.name === "AbortError") return undefined;
+      throw e;
+    } finally {
+      if (this.#running === mine) this.#running = null;
+    }
+  }
+
+  stop() {
+    this.#running?.abort();
+    this.#running = null;
+  }
+}

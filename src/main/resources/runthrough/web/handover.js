@@ -1,0 +1,55 @@
+// Files and links to hand over. A link holds the scenario behind its #, which a browser never sends to anybody.
+import { byId, download } from "./dom.js";
+import { ask } from "./api.js";
+
+const MARK = "#line=";
+
+export async function linkTo(text) {
+  const packed = await squeezed(new TextEncoder().encode(text), new CompressionStream("deflate-raw"));
+  const letters = btoa(Array.from(packed, (byte) => String.fromCharCode(byte)).join(""));
+  return `${location.origin}/${MARK}${letters.replaceAll("+", "-").replaceAll("/", "_").replaceAll("=", "")}`;
+}
+
+/** The scenario in the address, or null. */
+export async function linkedText() {
+  if (!location.hash.startsWith(MARK)) return null;
+  try {
+    const letters = location.hash.slice(MARK.length).replaceAll("-", "+").replaceAll("_", "/");
+    const bytes = Uint8Array.from(atob(letters), (letter) => letter.charCodeAt(0));
+    return new TextDecoder("utf-8", { fatal: true }).decode(await squeezed(bytes, new DecompressionStream("deflate-raw")));
+  } catch {
+    throw new Error("The link is damaged: the line behind its # cannot be read. Ask for it again.");
+  }
+}
+
+async function squeezed(bytes, through) {
+  const stream = new Blob([bytes]).stream().pipeThrough(through);
+  return new Uint8Array(await new Response(stream).arrayBuffer());
+}
+
+export function wireHandover(state) {
+  const note = byId("handover-note");
+  const telling = async (work, done) => {
+    note.textContent = "Working …";
+    try {
+      await work();
+      note.textContent = done;
+    } catch (e) {
+      note.textContent = e.message;
+    }
+  };
+  const body = () => ({ text: state.text, name: state.name, units: state.units });
+  const saveScenario = () => download(new Blob([state.text], { type: "text/yaml;charset=utf-8" }), `${state.name}.yaml`);
+  byId("get-report").addEventListener("click", () => telling(async () => download(await ask("/api/report", body()), `${state.name}-report.html`), "The report is among your downloads."));
+  byId("get-csv").addEventListener("click", () => telling(async () => download(await ask("/api/tables", body()), `${state.name}-tables.zip`), "The tables are among your downloads."));
+  byId("get-scenario").addEventListener("click", () => telling(async () => saveScenario(), "The scenario file is among your downloads."));
+  byId("save").addEventListener("click", saveScenario);
+  byId("get-link").addEventListener("click", () => telling(async () => {
+    const link = await linkTo(state.text);
+    history.replaceState(null, "", link);
+    await navigator.clipboard?.writeText(link).catch(() => {});
+  }, "The link is in the address bar, and copied where the browser allows it."));
+  addEventListener("keydown", (event) => {
+    if (event.key === "Escape") byId("handover").open = false;
+  });
+}

@@ -1,0 +1,94 @@
+// The engine's exact course of the first replication: between two points speeds change at constant rates, so the level is a
+// parabola. Everything the drawing and the chart show comes from here.
+
+export class Course {
+  /** `given`: columns t, x, ve, ae, vp, ap, r, rated, entry, process; `changes`, `work`, `preparing`. */
+  constructor(given) {
+    Object.assign(this, given);
+    this.end = this.t.length ? this.t[this.t.length - 1] : 0;
+    this.entered = new Float64Array(this.t.length);
+    this.processed = new Float64Array(this.t.length);
+    for (let i = 1; i < this.t.length; i++) {
+      const dt = this.t[i] - this.t[i - 1];
+      this.entered[i] = this.entered[i - 1] + dt * (this.ve[i - 1] + dt * this.ae[i - 1] / 2);
+      this.processed[i] = this.processed[i - 1] + dt * (this.vp[i - 1] + dt * this.ap[i - 1] / 2);
+    }
+  }
+
+  /** Index of the last point at or before `time`. */
+  index(time) {
+    let low = 0;
+    let high = this.t.length - 1;
+    while (low < high) {
+      const middle = (low + high + 1) >> 1;
+      if (this.t[middle] <= time) low = middle;
+      else high = middle - 1;
+    }
+    return low;
+  }
+
+  at(time) {
+    const i = this.index(time);
+    const dt = Math.max(0, Math.min(time, this.end) - this.t[i]);
+    const entered = dt * (this.ve[i] + dt * this.ae[i] / 2);
+    const processed = dt * (this.vp[i] + dt * this.ap[i] / 2);
+    return {
+      time,
+      level: this.x[i] + entered - processed,
+      entrySpeed: Math.max(0, this.ve[i] + dt * this.ae[i]),
+      processSpeed: Math.max(0, this.vp[i] + dt * this.ap[i]),
+      remaining: Math.max(0, this.r[i] - entered),
+      rated: this.rated[i],
+      entryState: this.entry[i],
+      processState: this.process[i],
+      entered: this.entered[i] + entered,
+      processed: this.processed[i] + processed,
+      change: this.changeAt(time),
+    };
+  }
+
+  /** The latest coil change begun at `time`, or null. */
+  changeAt(time) {
+    let found = null;
+    for (const change of this.changes) {
+      if (change.start > time) break;
+      found = change;
+    }
+    return found;
+  }
+
+  nextChange(time) {
+    return this.changes.find((change) => change.start > time + 1e-6) ?? null;
+  }
+
+  changeBefore(time) {
+    const earlier = this.changes.filter((change) => change.start < time - 1e-6);
+    return earlier[earlier.length - 1] ?? null;
+  }
+
+  /** Work elements under way at `time`. */
+  workAt(time) {
+    return this.work.filter((one) => one.start <= time && (one.end === null || time < one.end));
+  }
+
+  /** Whether coil `number` (from 1) has been prepared at `time`; null while its preparation has not begun. */
+  prepared(number, time) {
+    if (number === 1) return true;
+    const steps = this.work.filter((one) => one.list === "prepare" && one.change === number - 1 && one.pass === 1);
+    if (!steps.length) return this.preparesNothing ? true : null;
+    if (steps[0].start > time) return null;
+    const last = steps[steps.length - 1];
+    return last.end !== null && last.end <= time;
+  }
+
+  /** Times, levels and speeds for a chart of [from, to]: breakpoints and enough between them to round the parabolas. */
+  sampled(from, to, wanted = 900) {
+    const times = new Set([from, to]);
+    for (let i = this.index(from); i < this.t.length && this.t[i] <= to; i++) if (this.t[i] >= from) times.add(this.t[i]);
+    const step = (to - from) / wanted;
+    for (let k = 1; k < wanted; k++) times.add(from + k * step);
+    const sorted = [...times].sort((a, b) => a - b);
+    const all = sorted.map((time) => this.at(time));
+    return [sorted, all.map((s) => s.level), all.map((s) => s.entrySpeed), all.map((s) => s.processSpeed)];
+  }
+}

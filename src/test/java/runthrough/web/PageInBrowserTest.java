@@ -1,0 +1,323 @@
+package runthrough.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+
+/** The page in a real browser: what a person at it does, and sees. */
+class PageInBrowserTest {
+    private static final String QUICK_SPEED = "#quick input[type=text][id*=rated-speed]";
+    private static final String QUICK_SPEED_SLIDER = "#quick-rated-speed ~ input[type=range]";
+
+    private static PageServer page;
+    private static BrowserSession browser;
+
+    @BeforeAll
+    static void open() throws IOException {
+        Optional<String> missing = BrowserSession.missing();
+        missing.ifPresent(System.err::println);
+        assumeTrue(missing.isEmpty(), missing.orElse(""));
+        page = PageServer.start("runthrough test", 2, 0);
+        browser = BrowserSession.open(1500, 1000);
+    }
+
+    @AfterAll
+    static void close() {
+        if (browser != null) {
+            browser.close();
+            page.close();
+        }
+    }
+
+    @BeforeEach
+    void visit() {
+        browser.visit("about:blank");
+        browser.visit(page.address().toString());
+        browser.awaitSettled();
+    }
+
+    @AfterEach
+    void theConsoleIsClean() {
+        browser.assertNoErrors();
+    }
+
+    @Test
+    void theFirstLineIsThereWithItsVerdict() throws IOException {
+        assertThat(browser.text("#title")).contains("Kestrel Road");
+        assertThat(browser.text("#word")).isEqualTo("STOPS");
+        assertThat(browser.text("#binds")).isNotEmpty();
+        assertThat(browser.all("#figures details").size()).isGreaterThan(6);
+        browser.picture("tube-line");
+    }
+
+    /** At 25 m/min a joint draws little more than half of what is held, and even a joint made twice is made good. */
+    @Test
+    void aSlowerProcessTurnsTheVerdictAndBackAgain() throws IOException {
+        browser.slide(QUICK_SPEED_SLIDER, 25 / 60.0);
+        browser.await("the verdict to turn", () -> browser.text("#word").equals("RUNS THROUGH"));
+        assertThat(browser.find("#quick-rated-speed").getDomProperty("value")).startsWith("25");
+        browser.awaitSettled();
+        browser.picture("runs-through");
+
+        browser.click("#reset");
+        browser.await("the verdict to turn back", () -> browser.text("#word").equals("STOPS"));
+    }
+
+    /** The question of the meeting: 20 % faster, and what would fix it. */
+    @Test
+    void twentyPercentFasterAndWhatWouldFixIt() throws IOException {
+        browser.type(QUICK_SPEED, "54 m/min");
+        browser.await("the change in percent", () -> browser.text("#quick").contains("+20 %"));
+        browser.awaitSettled();
+        assertThat(browser.text("#word")).isEqualTo("STOPS");
+
+        browser.click("#fix");
+        browser.await("fixes", () -> !browser.all("#fixes button").isEmpty());
+        browser.picture("what-would-fix-it");
+        browser.click("#fixes button");
+        browser.await("the fix to be made", () -> !browser.text("#word").equals("STOPS"));
+    }
+
+    @Test
+    void playingMovesTheLine() {
+        String before = browser.text("#clock");
+        browser.choose("#pace", "10");
+        browser.click("#play");
+        browser.await("the clock to move", () -> !browser.text("#clock").equals(before));
+        browser.await(
+                "a joint that drains the accumulator",
+                () -> browser.text("#telling").startsWith("Strip stands")
+                        && browser.text("#drawing").contains("draining"));
+        browser.click("#play");
+        String stopped = browser.text("#clock");
+        assertThat(browser.text("#play")).isEqualTo("Play");
+        assertThat(browser.text("#clock")).isEqualTo(stopped);
+    }
+
+    /** The level that the drawing tells is that of the engine: 72 m while matched. */
+    @Test
+    void theDrawingShowsTheEnginesLevel() throws IOException {
+        browser.click("#next");
+        assertThat(browser.text("#drawing")).contains("72 m of 72 m");
+        browser.click("#next");
+        assertThat(browser.text("#telling")).contains("comes into the joiner");
+        browser.picture("at-a-coil-change");
+    }
+
+    @Test
+    void badInputIsToldAtItsFieldAndTheLastAnswerStays() throws IOException {
+        browser.type("#full-accumulator-stroke", "-9 m");
+        browser.await(
+                "the fault",
+                () -> browser.find("#full-accumulator-stroke ~ .fault").isDisplayed());
+        assertThat(browser.text("#full-accumulator-stroke ~ .fault")).contains("must be more than 0 m");
+        assertThat(browser.find("#full-accumulator-stroke").getDomAttribute("aria-invalid"))
+                .isEqualTo("true");
+        assertThat(browser.text("#word")).isEqualTo("STOPS");
+        browser.picture("bad-input");
+
+        browser.type("#full-accumulator-stroke", "9 m");
+        browser.await("the fault to go", () -> !browser.find("#faults").isDisplayed());
+    }
+
+    @Test
+    void unitsAreSwitched() {
+        browser.choose("#units", "us");
+        browser.await(
+                "feet",
+                () -> String.valueOf(browser.find("#quick-rated-speed").getDomProperty("value"))
+                        .contains("ft/min"));
+        browser.awaitSettled();
+        assertThat(browser.text("#figures")).contains("ft");
+        assertThat(browser.find("#text").getDomProperty("value")).contains("speed: 45 m/min");
+        browser.choose("#units", "metric");
+        browser.await(
+                "metres",
+                () -> String.valueOf(browser.find("#quick-rated-speed").getDomProperty("value"))
+                        .equals("45 m/min"));
+    }
+
+    @Test
+    void aPinnedLineStandsBesideTheChangedOne() throws IOException {
+        browser.click("#pin");
+        browser.type(QUICK_SPEED, "30 m/min");
+        browser.await("the pinned speed", () -> browser.text("#pinned-table").contains("30 m/min"));
+        browser.awaitSettled();
+        assertThat(browser.text("#pinned-table")).contains("45 m/min", "STOPS");
+        browser.picture("pinned");
+    }
+
+    @Test
+    void aNumberOpensToShowWhereItComesFrom() throws IOException {
+        List<WebElement> figures = browser.all("#figures details");
+        figures.get(0).findElement(By.tagName("summary")).click();
+        assertThat(figures.get(0).getText()).contains("independent replications");
+        WebElement capacity = figures.stream()
+                .filter(figure -> figure.getText().contains("Capacity of the accumulator"))
+                .findFirst()
+                .orElseThrow();
+        capacity.findElement(By.tagName("summary")).click();
+        assertThat(capacity.getText()).contains("By hand", "numbers put in");
+        browser.driver().executeScript("arguments[0].scrollIntoView()", capacity);
+        browser.picture("explained");
+    }
+
+    @Test
+    void everythingCanBeTakenAway() throws IOException {
+        browser.type(QUICK_SPEED, "47 m/min");
+        browser.awaitSettled();
+        browser.click("#handover summary");
+        browser.click("#get-scenario");
+        assertThat(Files.readString(browser.download("tube-line.yaml"))).contains("speed: 47 m/min", "# START HERE");
+        browser.click("#get-report");
+        assertThat(Files.readString(browser.download("report.html"))).contains("Kestrel Road", "47 m/min");
+        browser.click("#get-csv");
+        assertThat(Files.size(browser.download("tables.zip"))).isGreaterThan(1000);
+    }
+
+    @Test
+    void aLinkRestoresTheLine() {
+        browser.type(QUICK_SPEED, "41 m/min");
+        browser.awaitSettled();
+        browser.click("#handover summary");
+        browser.click("#get-link");
+        browser.await("the link", () -> browser.driver().getCurrentUrl().contains("#line="));
+        String link = browser.driver().getCurrentUrl();
+
+        browser.visit("about:blank");
+        browser.visit(link);
+        browser.awaitSettled();
+
+        assertThat(browser.find("#quick-rated-speed").getDomProperty("value")).isEqualTo("41 m/min");
+    }
+
+    @Test
+    void hostileTextIsShownAsText() {
+        String title = "<img src=x onerror=document.body.remove()> & \\\"co\\\"";
+        String text = String.valueOf(browser.find("#text").getDomProperty("value"))
+                .replaceFirst("title: .*", java.util.regex.Matcher.quoteReplacement("title: \"" + title + "\""));
+        browser.driver()
+                .executeScript(
+                        "document.getElementById('as-text').open = true; arguments[0].value = arguments[1]",
+                        browser.find("#text"),
+                        text);
+        browser.click("#take-text");
+        browser.await("the title", () -> browser.text("#title").startsWith("<img src=x"));
+        assertThat(browser.all("#title img")).isEmpty();
+    }
+
+    @Test
+    void workIsEditedAsAList() {
+        int before = browser.all("#work .element").size();
+        browser.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", browser.find("#work"));
+        browser.all("#work > button").get(2).click();
+        browser.await("a new element", () -> browser.all("#work .element").size() == before + 1);
+        browser.await(
+                "its text",
+                () -> String.valueOf(browser.find("#text").getDomProperty("value"))
+                        .contains("{new element: 10 s}"));
+        browser.awaitSettled();
+        List<WebElement> elements = browser.all("#work .element");
+        elements.get(elements.size() - 1).findElement(By.tagName("button")).click();
+        browser.await("one fewer", () -> browser.all("#work .element").size() == before);
+    }
+
+    @Test
+    void everythingCanBeReachedFromTheKeyboard() {
+        browser.find("body").sendKeys(Keys.TAB);
+        assertThat(browser.driver().switchTo().activeElement().getText()).isEqualTo("Skip to the answer");
+        for (int i = 0; i < 400; i++) {
+            browser.driver().switchTo().activeElement().sendKeys(Keys.TAB);
+            if ("take-text".equals(browser.driver().switchTo().activeElement().getDomAttribute("id"))
+                    || "as-text".equals(parentId(browser.driver().switchTo().activeElement()))) {
+                return;
+            }
+        }
+        throw new AssertionError("the end of the page is not reached by Tab");
+    }
+
+    private static String parentId(WebElement element) {
+        return String.valueOf(element.findElement(By.xpath("..")).getDomAttribute("id"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"light", "dark"})
+    void nothingBreaksTheRulesOfAccessibility(String look) throws IOException {
+        browser.choose("#theme", look);
+        browser.all("#figures details")
+                .get(0)
+                .findElement(By.tagName("summary"))
+                .click();
+
+        List<Rule> broken = new AxeBuilder()
+                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
+                .analyze(browser.driver())
+                .getViolations();
+
+        browser.picture(look);
+        assertThat(broken)
+                .extracting(rule -> rule.getId() + ": "
+                        + rule.getNodes().stream()
+                                .map(node -> node.getHtml())
+                                .limit(3)
+                                .toList())
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "stamping-rethread",
+                "stamping-joiner",
+                "tube-spiral",
+                "roll-former",
+                "coating-line",
+                "slitter",
+                "perforating-line"
+            })
+    void everyShippedLineCanBeOpened(String name) throws IOException {
+        browser.choose("#shipped", name);
+        browser.await("another line", () -> !browser.text("#title").contains("Kestrel Road"));
+        browser.awaitSettled();
+        assertThat(browser.all("#drawing svg")).hasSize(1);
+        browser.click("#next");
+        browser.picture(name);
+    }
+
+    /** Measured in the page, from the change to the words on the screen; generous, since other work may share the machine. */
+    @Test
+    void anAnswerComesAtOnce() {
+        browser.slide(QUICK_SPEED_SLIDER, 0.7);
+        browser.awaitSettled();
+        double fastest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < 5; i++) {
+            Object millis = browser.driver()
+                    .executeAsyncScript(
+                            "const done = arguments[arguments.length - 1]; const before = document.body.dataset.answers;"
+                                    + "const slider = document.querySelector(arguments[0]); const start = performance.now();"
+                                    + "new MutationObserver((_, o) => { if (document.body.dataset.answers !== before) { o.disconnect();"
+                                    + " done(performance.now() - start); } }).observe(document.body, {attributes: true});"
+                                    + "slider.value = arguments[1]; slider.dispatchEvent(new Event('input', {bubbles: true}));",
+                            QUICK_SPEED_SLIDER,
+                            String.valueOf(0.6 + 0.01 * i));
+            fastest = Math.min(fastest, ((Number) millis).doubleValue());
+        }
+        assertThat(fastest).isLessThan(200);
+    }
+}
