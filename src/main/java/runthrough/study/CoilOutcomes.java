@@ -3,13 +3,13 @@ package runthrough.study;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 import runthrough.plant.Coil;
 import runthrough.plant.Line;
 import runthrough.plant.Supply;
@@ -32,7 +32,7 @@ public final class CoilOutcomes {
     private final int[] stopped;
     private final double[] lostMetres;
     /** By cause; absent until something is laid to it. */
-    private final int[] @Nullable [] causes = new int[Cause.values().length][];
+    private final Map<Cause, int[]> causes = new EnumMap<>(Cause.class);
 
     CoilOutcomes(Line line) {
         this.line = line;
@@ -50,14 +50,7 @@ public final class CoilOutcomes {
         slowed[kind] += change.outcome() == Outcome.SLOWED ? 1 : 0;
         stopped[kind] += change.outcome() == Outcome.STOPPED ? 1 : 0;
         lostMetres[kind] += change.lostMetres();
-        cause.ifPresent(laidTo -> {
-            int[] counts = causes[laidTo.ordinal()];
-            if (counts == null) {
-                counts = new int[changes.length];
-                causes[laidTo.ordinal()] = counts;
-            }
-            counts[kind]++;
-        });
+        cause.ifPresent(laidTo -> causes.computeIfAbsent(laidTo, none -> new int[changes.length])[kind]++);
     }
 
     /** Whether there are coils of several kinds to tell apart. */
@@ -90,7 +83,7 @@ public final class CoilOutcomes {
     }
 
     private long count(Cause cause, int kind) {
-        int[] counts = causes[cause.ordinal()];
+        int[] counts = causes.get(cause);
         return counts == null ? 0 : counts[kind];
     }
 
@@ -200,11 +193,11 @@ public final class CoilOutcomes {
 
         /** Wilson's interval of that share, as if coil changes were independent. */
         public Interval interval() {
-            return Wilson.interval(share(), changes);
+            return Wilson.interval(share(), (double) changes);
         }
 
         private double atLeastFailed() {
-            return Wilson.interval((double) failed() / changes, changes).low();
+            return Wilson.interval((double) failed() / changes, (double) changes).low();
         }
 
         private double lostPerChange() {
