@@ -122,6 +122,7 @@ record ScheduleRow(List<ScheduleColumn> columns, Filled filled, Coil like) {
             speed = like.processSpeed();
         }
 
+        @SuppressWarnings("ReferenceEquality") // keys are constants, each there once
         boolean text(Key<?> key, String text) {
             if (key == CoilKeys.NAME) {
                 name = text;
@@ -131,6 +132,7 @@ record ScheduleRow(List<ScheduleColumn> columns, Filled filled, Coil like) {
             return text.length() <= runthrough.scenario.grammar.Text.LONGEST;
         }
 
+        @SuppressWarnings("ReferenceEquality") // keys are constants, each there once
         boolean number(Key<?> key, double value) {
             if (key == CoilKeys.THICKNESS) {
                 thickness = value;

@@ -2,8 +2,8 @@ package runthrough.study;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -197,7 +197,8 @@ public final class CoilOutcomes {
         }
 
         private double atLeastFailed() {
-            return Wilson.interval((double) failed() / changes, (double) changes).low();
+            return Wilson.interval((double) failed() / changes, (double) changes)
+                    .low();
         }
 
         private double lostPerChange() {

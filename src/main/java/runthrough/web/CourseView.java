@@ -34,6 +34,7 @@ import runthrough.simulation.WorkRecord;
  * @param stores whether there is an accumulator
  * @param preparesNothing whether the next coil needs no work
  */
+@SuppressWarnings("ArrayRecordComponent") // columns of numbers, made once and sent
 record CourseView(
         double[] t,
         double[] x,

@@ -9,6 +9,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import runthrough.study.StudyListener;
@@ -29,8 +30,10 @@ final class Jobs implements AutoCloseable {
     private final ScheduledExecutorService reaper =
             Executors.newSingleThreadScheduledExecutor(work -> daemon(work, "page-reaper"));
 
+    private final ScheduledFuture<?> reaping;
+
     Jobs() {
-        reaper.scheduleWithFixedDelay(this::dropForgotten, 1, 1, TimeUnit.SECONDS);
+        reaping = reaper.scheduleWithFixedDelay(this::dropForgotten, 1, 1, TimeUnit.SECONDS);
     }
 
     private static Thread daemon(Runnable work, String name) {
@@ -106,6 +109,7 @@ final class Jobs implements AutoCloseable {
     @Override
     public void close() {
         jobs.keySet().forEach(this::stop);
+        reaping.cancel(true);
         reaper.shutdownNow();
         workers.shutdownNow();
     }

@@ -173,7 +173,7 @@ public final class PageServer implements AutoCloseable {
             reply(context, Map.of());
         });
         config.routes.exception(
-                Refusal.class, (refusal, context) -> refuse(context, refusal.status(), refusal.getMessage()));
+                Refusal.class, (refusal, context) -> refuse(context, refusal.status(), refusal.words()));
         config.routes.exception(
                 Exception.class,
                 (failure, context) -> refuse(

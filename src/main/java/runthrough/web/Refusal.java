@@ -4,11 +4,18 @@ package runthrough.web;
 @SuppressWarnings("serial") // never serialised
 final class Refusal extends RuntimeException {
     private final int status;
+    private final String words;
 
     /** A refusal with an HTTP status from 400 on. */
     Refusal(int status, String message) {
         super(message);
         this.status = status;
+        this.words = message;
+    }
+
+    /** Why, for the person at the page. */
+    String words() {
+        return words;
     }
 
     int status() {

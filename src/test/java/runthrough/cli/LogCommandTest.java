@@ -10,9 +10,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class LogCommandTest {
-    private static final String LOG =
-            "time,event,coil\n0,tail stopped,=A1\n50,joint released,=A1\n900,tail stopped,A2\n"
-                    + "955,joint released,A2\n960,line stopped,\n1000,line running,\n1800,tail stopped,A3\n";
+    private static final String LOG = """
+            time,event,coil
+            0,tail stopped,=A1
+            50,joint released,=A1
+            900,tail stopped,A2
+            955,joint released,A2
+            960,line stopped,
+            1000,line running,
+            1800,tail stopped,A3
+            """;
 
     @TempDir
     private Path folder;

@@ -8,6 +8,7 @@ import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -316,7 +317,7 @@ class PageInBrowserTest {
                                     + "slider.value = arguments[1]; slider.dispatchEvent(new Event('input', {bubbles: true}));",
                             QUICK_SPEED_SLIDER,
                             String.valueOf(0.6 + 0.01 * i));
-            fastest = Math.min(fastest, ((Number) millis).doubleValue());
+            fastest = Math.min(fastest, ((Number) Objects.requireNonNull(millis)).doubleValue());
         }
         assertThat(fastest).isLessThan(200);
     }

@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -133,7 +134,7 @@ class PageServerTest {
         throw new AssertionError("no field " + path);
     }
 
-    private static ObjectNode edit(String text, String path, String value) {
+    private static ObjectNode edit(String text, String path, @Nullable String value) {
         ObjectNode body = body(text);
         ObjectNode change = body.putArray("changes").addObject().put("path", path);
         if (value != null) {
@@ -294,7 +295,7 @@ class PageServerTest {
     @Test
     void itListensOnTheLoopbackAddressOnly() throws IOException {
         assertThat(page.address().getHost()).isEqualTo("127.0.0.1");
-        InetAddress other = InetAddress.getByName("127.0.0.2");
+        InetAddress other = InetAddress.getByAddress(new byte[] {127, 0, 0, 2});
         org.assertj.core.api.Assertions.assertThatThrownBy(
                         () -> new Socket(other, page.address().getPort()).close())
                 .isInstanceOf(IOException.class);
@@ -374,7 +375,7 @@ class PageServerTest {
 
     @Test
     void aPortThatIsTakenIsReplacedByAFreeOne() throws IOException {
-        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"));
+        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getByAddress(new byte[] {127, 0, 0, 1}));
                 PageServer other = PageServer.start("runthrough test", 1, taken.getLocalPort())) {
             assertThat(other.address().getPort()).isNotEqualTo(taken.getLocalPort());
         }

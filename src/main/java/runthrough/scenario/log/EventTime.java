@@ -1,6 +1,7 @@
 package runthrough.scenario.log;
 
 import java.time.DateTimeException;
+import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -91,6 +92,7 @@ final class EventTime {
     }
 
     private static double seconds(LocalDateTime date) {
-        return date.toEpochSecond(ZoneOffset.UTC) + date.getNano() / 1e9;
+        Instant instant = date.toInstant(ZoneOffset.UTC);
+        return instant.getEpochSecond() + instant.getNano() / 1e9;
     }
 }

@@ -65,7 +65,10 @@ public record LogComparison(
 
     /** One of the figures. */
     public FigureComparison of(LogFigure figure) {
-        return figures.get(figure.ordinal());
+        return figures.stream()
+                .filter(one -> one.figure() == figure)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Wilson's interval of the share run through that was logged. */

@@ -47,6 +47,8 @@ public enum LogFigure {
                     .toArray()));
 
     private final Kind kind;
+
+    @SuppressWarnings("ImmutableEnumChecker") // each is a function without state
     private final ToDoubleFunction<LineLog> value;
 
     LogFigure(Kind kind, ToDoubleFunction<LineLog> value) {

@@ -3,6 +3,10 @@ package runthrough.study.logged;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import runthrough.linelog.LineLog;
@@ -124,9 +128,7 @@ public final class LogStudy {
                 .map(figure -> FigureComparison.of(
                         figure,
                         figure.of(log),
-                        seen.stream()
-                                .mapToDouble(one -> one.figures[figure.ordinal()])
-                                .toArray()))
+                        seen.stream().mapToDouble(one -> one.figure(figure)).toArray()))
                 .toList();
     }
 
@@ -148,16 +150,20 @@ public final class LogStudy {
     }
 
     /** What is kept of a simulated log. */
-    private record Seen(double[] figures, double[] shares) {
+    @SuppressWarnings("ArrayRecordComponent") // private, and nobody changes it
+    private record Seen(Map<LogFigure, Double> figures, double[] shares) {
         static Seen of(LineLog log, double[] grid) {
             Sample times = Sample.of(log.jointTimes());
             return new Seen(
                     Arrays.stream(LogFigure.values())
-                            .mapToDouble(figure -> figure.of(log))
-                            .toArray(),
+                            .collect(Collectors.toMap(Function.identity(), figure -> figure.of(log))),
                     DoubleStream.of(grid)
                             .map(time -> times.shareBelow(Math.nextUp(time)))
                             .toArray());
+        }
+
+        double figure(LogFigure figure) {
+            return Objects.requireNonNull(figures.get(figure));
         }
     }
 }

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -64,9 +65,9 @@ class LineLogReaderTest {
                 "2026-03-01T23:59:00+01:00|2026-03-01T23:00:00.5Z|2026-03-02T00:14:00+01:00"
             })
     void timeIsReadInAnyOfItsForms(String times) {
-        String[] time = times.split("\\|");
+        List<String> time = Pattern.compile("\\|").splitAsStream(times).toList();
 
-        LineLog log = log(HEADER + time[0] + ",tail stopped,A\n" + time[1] + ",joint released,A\n" + time[2]
+        LineLog log = log(HEADER + time.get(0) + ",tail stopped,A\n" + time.get(1) + ",joint released,A\n" + time.get(2)
                 + ",tail stopped,B\n");
 
         assertThat(log.jointTimes()).containsExactly(60.5);
@@ -75,8 +76,14 @@ class LineLogReaderTest {
 
     @Test
     void columnsInAnyOrderSemicolonsDecimalCommasAndOtherSpellingsDoNoHarm() {
-        LineLog log = log("\uFEFFremark;Event;TIME\nx;Tail-Stopped;1,5\n;joint_released;61,75\n;LINE STOPPED;70\n"
-                + ";line running;80\n;tail stopped;900\n");
+        LineLog log = log("""
+                \uFEFFremark;Event;TIME
+                x;Tail-Stopped;1,5
+                ;joint_released;61,75
+                ;LINE STOPPED;70
+                ;line running;80
+                ;tail stopped;900
+                """);
 
         assertThat(log.jointTimes()).containsExactly(60.25);
         assertThat(log.stops()).hasSize(1);
@@ -84,9 +91,16 @@ class LineLogReaderTest {
 
     @Test
     void theProcesssOwnStopsAreLeftOutWhereTheLogTellsThem() {
-        LineLog log =
-                log("time,event,reason\n0,tail stopped,\n60,joint released,\n70,line stopped,own\n90,line running,\n"
-                        + "100,line stopped,strip\n110,line running,\n900,tail stopped,\n");
+        LineLog log = log("""
+                time,event,reason
+                0,tail stopped,
+                60,joint released,
+                70,line stopped,own
+                90,line running,
+                100,line stopped,strip
+                110,line running,
+                900,tail stopped,
+                """);
 
         assertThat(log.saysWhy()).isTrue();
         assertThat(log.stops()).containsExactly(new LineLog.Stop(100, 110));

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -19,10 +20,9 @@ class YamlEditTest {
 
     private static Raw read(String text) {
         Problems problems = new Problems();
-        Raw raw = YamlText.read(new TextFile("line.yaml", text), problems).orElse(null);
+        Optional<Raw> raw = YamlText.read(new TextFile("line.yaml", text), problems);
         assertThat(problems.errors()).isEmpty();
-        assertThat(raw).isNotNull();
-        return raw;
+        return raw.orElseThrow();
     }
 
     private static String edited(String before, String after) {
