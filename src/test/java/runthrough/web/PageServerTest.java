@@ -309,7 +309,9 @@ class PageServerTest {
     }
 
     private static String raw(String request) throws IOException {
-        try (Socket socket = new Socket("127.0.0.1", page.address().getPort())) {
+        try (Socket socket = new Socket(
+                InetAddress.getByAddress(new byte[] {127, 0, 0, 1}),
+                page.address().getPort())) {
             socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
             return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         }
