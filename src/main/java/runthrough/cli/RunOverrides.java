@@ -87,7 +87,8 @@ final class RunOverrides {
                 run.leaveOut(),
                 replications == null ? run.replications() : Math.toIntExact(replications),
                 seed == null ? run.seed() : seed,
-                run.target());
+                run.target(),
+                run.yearlyTime());
     }
 
     /** Units of the results, given those that the scenario wants. */

@@ -8,8 +8,20 @@ package runthrough.plant;
  * @param replications independent repetitions, {@code >= 1}
  * @param seed of the random streams
  * @param target share of coil changes that should run through, in (0, 1]
+ * @param yearlyTime running time that is scheduled in a year (s), in (0, {@link #LONGEST_YEAR}]; only what is told of a year
+ *     depends on it
  */
-public record RunPlan(Extent extent, int leaveOut, int replications, long seed, double target) {
+public record RunPlan(Extent extent, int leaveOut, int replications, long seed, double target, double yearlyTime) {
+    /** What a year is taken for where nothing is said: two shifts of 8 h on 250 days, 4000 h (s). */
+    public static final double USUAL_YEAR = 4000 * 3600.0;
+
+    /** All hours of a leap year (s). */
+    public static final double LONGEST_YEAR = 366 * 24 * 3600.0;
+
+    /** A plan with the usual year. */
+    public RunPlan(Extent extent, int leaveOut, int replications, long seed, double target) {
+        this(extent, leaveOut, replications, seed, target, USUAL_YEAR);
+    }
 
     public RunPlan {
         Ranges.atLeastOne("replications", replications);
@@ -19,11 +31,20 @@ public record RunPlan(Extent extent, int leaveOut, int replications, long seed, 
         if (!(target > 0 && target <= 1)) {
             throw new IllegalArgumentException("target = " + target + "; must be more than 0 and at most 1");
         }
+        if (!(yearlyTime > 0 && yearlyTime <= LONGEST_YEAR)) {
+            throw new IllegalArgumentException(
+                    "time per year = " + yearlyTime + " s; must be more than 0 and at most " + LONGEST_YEAR + " s");
+        }
     }
 
     /** The same with another number of replications, {@code >= 1}; those that both plans have are the same. */
     public RunPlan withReplications(int number) {
-        return new RunPlan(extent, leaveOut, number, seed, target);
+        return new RunPlan(extent, leaveOut, number, seed, target, yearlyTime);
+    }
+
+    /** The same with another year, see {@link #yearlyTime}. */
+    public RunPlan withYearlyTime(double time) {
+        return new RunPlan(extent, leaveOut, replications, seed, target, time);
     }
 
     /** What ends a replication. */

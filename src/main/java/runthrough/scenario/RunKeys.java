@@ -50,6 +50,12 @@ final class RunKeys {
                     new Amount(Dimension.SHARE, Range.POSITIVE_SHARE),
                     "99.5 %")
             .orElse("99 %");
+    static final Key<Double> HOURS_PER_YEAR = Key.optional(
+                    "hours-per-year",
+                    "the running time that is scheduled in a year; what is told of a year is for so much",
+                    new Amount(Dimension.TIME, new Range(0, false, RunPlan.LONGEST_YEAR, true)),
+                    "6000 h")
+            .orElse("4000 h, two shifts of 8 h on 250 days", RunPlan.USUAL_YEAR);
 
     static final Section RUN = Section.of(
                     "run",
@@ -59,7 +65,8 @@ final class RunKeys {
                     LEAVE_OUT,
                     REPLICATIONS,
                     SEED,
-                    TARGET)
+                    TARGET,
+                    HOURS_PER_YEAR)
             .with(Ways.atMostOneOf("the length of a run", Way.of(COIL_CHANGES.name()), Way.of(TIME.name())));
 
     private RunKeys() {}
@@ -75,6 +82,11 @@ final class RunKeys {
                 ? new RunPlan.Extent.Time(values.get(TIME))
                 : new RunPlan.Extent.Changes(values.find(COIL_CHANGES).orElse(DEFAULT_CHANGES));
         return new RunPlan(
-                extent, values.get(LEAVE_OUT), values.get(REPLICATIONS), values.get(SEED), values.get(TARGET));
+                extent,
+                values.get(LEAVE_OUT),
+                values.get(REPLICATIONS),
+                values.get(SEED),
+                values.get(TARGET),
+                values.get(HOURS_PER_YEAR));
     }
 }

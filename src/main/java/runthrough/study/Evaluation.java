@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
+import java.util.stream.DoubleStream;
 import java.util.stream.LongStream;
 import runthrough.plant.Line;
 import runthrough.simulation.ChangeRecord;
@@ -13,6 +14,7 @@ import runthrough.simulation.Replication;
 import runthrough.simulation.Totals;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Estimators;
+import runthrough.study.statistics.Successes;
 
 /**
  * What one variant of a line gave, replication by replication. Variants run under the same seed see the same luck, so that
@@ -118,6 +120,22 @@ public record Evaluation(boolean chance, List<Tally> replications) {
     /** The mean of one value of each replication, which may be negative. */
     public Estimate mean(ToDoubleFunction<Totals> value) {
         return Estimators.mean(estimates().each(value));
+    }
+
+    /** The mean of one value of each replication that cannot be negative; where it is NaN the replication is left out. */
+    public Estimate amount(ToDoubleFunction<Totals> value) {
+        return Estimators.amount(
+                DoubleStream.of(each(value)).filter(one -> !Double.isNaN(one)).toArray());
+    }
+
+    /** One value of each replication. */
+    public double[] each(ToDoubleFunction<Totals> value) {
+        return estimates().each(value);
+    }
+
+    /** Coil changes of each replication, and how many of them ran through. */
+    public Successes successes() {
+        return new Successes(estimates().counts(Totals::ranThrough), estimates().counts(Totals::changes), !chance);
     }
 
     /**

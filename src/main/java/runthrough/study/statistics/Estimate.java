@@ -18,4 +18,13 @@ public record Estimate(double mean, int replications, OptionalDouble sd, Optiona
     public OptionalDouble halfWidth() {
         return interval.map(i -> OptionalDouble.of(i.halfWidth())).orElseGet(OptionalDouble::empty);
     }
+
+    /** The same in another unit: all of it {@code factor} times, {@code factor > 0}. */
+    public Estimate times(double factor) {
+        return new Estimate(
+                factor * mean,
+                replications,
+                sd.isPresent() ? OptionalDouble.of(factor * sd.getAsDouble()) : sd,
+                interval.map(ends -> ends.times(factor)));
+    }
 }

@@ -28,19 +28,21 @@ public final class Estimators {
     /** An interval of less than this part of its mean comes from rounding alone. */
     private static final double ROUNDING = 1e-12;
 
-    /** Share of a symmetric distribution below the upper end of the interval. */
-    private static final double UPPER = (1 + Interval.CONFIDENCE) / 2;
-
     private Estimators() {}
 
     /** The mean of one value from each replication; at least one. */
     public static Estimate mean(double... values) {
-        return studentT(Moments.of(values), Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        return mean(Interval.CONFIDENCE, values);
+    }
+
+    /** The mean of {@code values}, its interval with another {@code confidence}, in (0, 1). */
+    static Estimate mean(double confidence, double[] values) {
+        return studentT(confidence, Moments.of(values), Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
     }
 
     /** The mean of one value from each replication that cannot be negative; nor can the ends of its interval. */
     public static Estimate amount(double... values) {
-        return studentT(Moments.of(values), 0, Double.POSITIVE_INFINITY);
+        return studentT(Interval.CONFIDENCE, Moments.of(values), 0, Double.POSITIVE_INFINITY);
     }
 
     /**
@@ -50,19 +52,24 @@ public final class Estimators {
      * @param trials of each replication, at least one of them {@code > 0}
      */
     public static Estimate share(long[] successes, long[] trials) {
+        return share(Interval.CONFIDENCE, successes, trials);
+    }
+
+    /** The same, its interval with another {@code confidence}, in (0, 1). */
+    static Estimate share(double confidence, long[] successes, long[] trials) {
         Moments moments = Moments.of(IntStream.range(0, trials.length)
                 .filter(i -> trials[i] > 0)
                 .mapToDouble(i -> (double) successes[i] / trials[i])
                 .toArray());
         long allTrials = LongStream.of(trials).sum();
         long allSuccesses = LongStream.of(successes).sum();
-        Estimate byT = studentT(moments, 0, 1);
+        Estimate byT = studentT(confidence, moments, 0, 1);
         boolean few = Math.min(allSuccesses, allTrials - allSuccesses) < FEW;
         if (byT.interval().isPresent() && !few) {
             return byT;
         }
         double share = (double) allSuccesses / allTrials;
-        Interval wilson = Wilson.interval(share, allTrials / designEffect(moments, share, allTrials));
+        Interval wilson = Wilson.interval(confidence, share, allTrials / designEffect(moments, share, allTrials));
         return new Estimate(byT.mean(), byT.replications(), byT.sd(), Optional.of(wilson));
     }
 
@@ -96,11 +103,11 @@ public final class Estimators {
         return shares.n() > 1 && independent > 0 ? Math.max(1, shares.sd() * shares.sd() / independent) : 1;
     }
 
-    private static Estimate studentT(Moments moments, double floor, double ceiling) {
+    private static Estimate studentT(double confidence, Moments moments, double floor, double ceiling) {
         if (moments.n() == 1) {
             return new Estimate(moments.mean(), 1, OptionalDouble.empty(), Optional.empty());
         }
-        double half = studentQuantile(moments.n() - 1) * moments.sd() / Math.sqrt(moments.n());
+        double half = studentQuantile(confidence, moments.n() - 1) * moments.sd() / Math.sqrt(moments.n());
         double low = Math.max(floor, moments.mean() - half);
         double high = Math.min(ceiling, moments.mean() + half);
         Optional<Interval> interval = high - low > ROUNDING * Math.abs(moments.mean())
@@ -111,6 +118,10 @@ public final class Estimators {
 
     /** Student's t for the interval with {@code freedom} degrees of freedom. */
     static double studentQuantile(int freedom) {
-        return TDistribution.of(freedom).inverseCumulativeProbability(UPPER);
+        return studentQuantile(Interval.CONFIDENCE, freedom);
+    }
+
+    private static double studentQuantile(double confidence, int freedom) {
+        return TDistribution.of(freedom).inverseCumulativeProbability((1 + confidence) / 2);
     }
 }

@@ -1,7 +1,7 @@
 package runthrough.study.statistics;
 
 /**
- * A 95 % confidence interval.
+ * A confidence interval: of 95 %, where what it belongs to does not say otherwise.
  *
  * @param low lower end, in the unit of what is estimated
  * @param high upper end, {@code > low}
@@ -9,7 +9,7 @@ package runthrough.study.statistics;
  */
 public record Interval(double low, double high, Method method) {
 
-    /** The confidence of every interval here. */
+    /** The confidence of every interval, or of all together where several are told at once. */
     public static final double CONFIDENCE = 0.95;
 
     public Interval {
@@ -28,6 +28,11 @@ public record Interval(double low, double high, Method method) {
         return (high - low) / 2;
     }
 
+    /** The same in another unit: both ends {@code factor} times, {@code factor > 0}. */
+    public Interval times(double factor) {
+        return new Interval(factor * low, factor * high, method);
+    }
+
     /** How an interval was made. */
     public enum Method {
         /** Student's t over independent replications. */
@@ -35,6 +40,8 @@ public record Interval(double low, double high, Method method) {
         /** Wilson's score interval of a share, from the counts of all replications pooled. */
         WILSON,
         /** Nothing was seen in n trials: from zero to 3/n, one-sided, from the counts of all replications pooled. */
-        RULE_OF_THREE
+        RULE_OF_THREE,
+        /** A difference of two shares, from the intervals of both as if they were independent. */
+        SQUARE_AND_ADD
     }
 }

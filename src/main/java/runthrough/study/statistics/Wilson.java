@@ -11,7 +11,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  */
 public final class Wilson {
     /** The normal deviate that is exceeded on either side together by what the interval leaves out. */
-    static final double Z = NormalDistribution.of(0, 1).inverseCumulativeProbability((1 + Interval.CONFIDENCE) / 2);
+    static final double Z = deviate(Interval.CONFIDENCE);
 
     private Wilson() {}
 
@@ -22,7 +22,20 @@ public final class Wilson {
      * @param trials that it was seen in, {@code > 0}; not a whole number where they count for less than their number
      */
     public static Interval interval(double share, double trials) {
-        double zz = Z * Z / trials;
+        return of(Z, share, trials);
+    }
+
+    /** The same with another {@code confidence}, in (0, 1). */
+    static Interval interval(double confidence, double share, double trials) {
+        return of(deviate(confidence), share, trials);
+    }
+
+    private static double deviate(double confidence) {
+        return NormalDistribution.of(0, 1).inverseCumulativeProbability((1 + confidence) / 2);
+    }
+
+    private static Interval of(double z, double share, double trials) {
+        double zz = z * z / trials;
         double middle = (share + zz / 2) / (1 + zz);
         double half = Math.sqrt(share * (1 - share) * zz + zz * zz / 4) / (1 + zz);
         double low = share == 0 ? 0 : Math.max(0, middle - half);

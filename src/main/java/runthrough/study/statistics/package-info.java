@@ -4,6 +4,7 @@
  * <p>Main types: {@link runthrough.study.statistics.Estimate} (a mean over replications and how well it is known), {@link
  * runthrough.study.statistics.Sample} and {@link runthrough.study.statistics.Summary} (all coil changes pooled), {@link
  * runthrough.study.statistics.Estimators} (how estimates are made), {@link
+ * runthrough.study.statistics.Pairs} (how two variants under the same luck are held against each other), {@link
  * runthrough.study.statistics.Narrowness} (whether one is as good as was asked for).
  *
  * <p>Units: those of what is measured. Shares are in [0, 1].

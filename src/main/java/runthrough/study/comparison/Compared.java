@@ -1,0 +1,71 @@
+package runthrough.study.comparison;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import runthrough.plant.Alternative;
+import runthrough.study.Answer;
+import runthrough.study.Verdict;
+import runthrough.study.statistics.Difference;
+import runthrough.study.statistics.Estimate;
+
+/**
+ * One alternative and what it gave.
+ *
+ * @param alternative with its name and what it changes
+ * @param chance whether anything in it is left to chance; if not, its values are exact
+ * @param answer whether the target is met
+ * @param changes how many coil changes were run
+ * @param causes what those that did not run through are laid to
+ * @param figures one for each measure, as {@link Measure} defines it
+ * @param yearly the same of a year, for those measures of which a year has a meaning
+ */
+public record Compared(
+        Alternative alternative,
+        boolean chance,
+        Answer answer,
+        long changes,
+        Verdict.Causes causes,
+        Map<Measure, Figure> figures,
+        Map<Measure, Figure> yearly) {
+
+    public Compared {
+        figures = Map.copyOf(figures);
+        yearly = Map.copyOf(yearly);
+    }
+
+    /**
+     * A value of an alternative.
+     *
+     * @param value with its 95 % interval
+     * @param difference to the one called today: this less that one; empty for that one itself
+     */
+    public record Figure(Estimate value, Optional<Difference> difference) {
+
+        private Figure times(double factor) {
+            return new Figure(value.times(factor), difference.map(by -> by.times(factor)));
+        }
+    }
+
+    /** What {@code measure} gave. */
+    public Figure figure(Measure measure) {
+        return Objects.requireNonNull(figures.get(measure));
+    }
+
+    /**
+     * What {@code measure}, of which a year has a meaning, comes to in a year: stops, lost seconds, metres, kilograms,
+     * kilograms of scrap, person-seconds at the joint.
+     */
+    public Figure perYear(Measure measure) {
+        return Objects.requireNonNull(yearly.get(measure), () -> measure + " has no year");
+    }
+
+    /** The figures of a year of {@code yearlyTime} (s). */
+    static Map<Measure, Figure> yearly(Map<Measure, Figure> figures, double yearlyTime) {
+        Map<Measure, Figure> yearly = new EnumMap<>(Measure.class);
+        figures.forEach((measure, figure) ->
+                measure.perYear(yearlyTime).ifPresent(factor -> yearly.put(measure, figure.times(factor))));
+        return yearly;
+    }
+}

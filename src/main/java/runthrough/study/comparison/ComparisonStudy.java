@@ -1,0 +1,158 @@
+package runthrough.study.comparison;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import runthrough.plant.Alternative;
+import runthrough.plant.Line;
+import runthrough.study.Evaluation;
+import runthrough.study.Evaluator;
+import runthrough.study.Share;
+import runthrough.study.Steps;
+import runthrough.study.StudyException;
+import runthrough.study.StudyListener;
+import runthrough.study.comparison.Compared.Figure;
+import runthrough.study.statistics.Difference;
+import runthrough.study.statistics.Pairs;
+
+/** Runs alternatives under the same luck and holds them against the one called today. */
+public final class ComparisonStudy {
+    private final Alternative today;
+    private final List<Alternative> others;
+    private final double target;
+    private final Pairs pairs;
+
+    /**
+     * A comparison of alternatives whose lines must have passed their check, and which have seed and number of replications in
+     * common.
+     *
+     * @param today what the others are held against
+     * @param others at least one
+     * @param target share of coil changes that should run through, in (0, 1]
+     * @throws StudyException when that is not so, or there is nothing to compare
+     */
+    public ComparisonStudy(Alternative today, List<Alternative> others, double target) {
+        if (others.isEmpty()) {
+            throw new StudyException("there is nothing to compare " + today.name()
+                    + " with. Add alternatives to the scenario, such as \"alternatives: {second uncoiler:"
+                    + " {entry.uncoilers: 2}}\".");
+        }
+        others.stream().filter(other -> !isSameLuck(today, other)).findFirst().ifPresent(other -> {
+            throw new IllegalArgumentException(
+                    other.name() + " has another seed or number of replications than " + today.name());
+        });
+        this.today = today;
+        this.others = List.copyOf(others);
+        this.target = Share.target(target);
+        this.pairs = Pairs.of(others.size());
+    }
+
+    private static boolean isSameLuck(Alternative one, Alternative other) {
+        return one.brief().run().seed() == other.brief().run().seed()
+                && one.brief().run().replications() == other.brief().run().replications();
+    }
+
+    /**
+     * Runs it.
+     *
+     * @param threads how many replications run at once, {@code >= 1}; does not change the answer
+     * @throws StudyException when a replication of an alternative cannot go on; it names the alternative
+     * @throws java.util.concurrent.CancellationException when the listener or an interrupt gave it up
+     */
+    public Comparison run(int threads, StudyListener listener) {
+        Steps steps = new Steps(listener, 1 + others.size());
+        Evaluator evaluator = new Evaluator(threads, listener::cancelled);
+        List<Evaluated> all = Stream.concat(Stream.of(today), others.stream())
+                .map(alternative -> evaluate(alternative, evaluator, steps))
+                .toList();
+        Evaluated reference = all.get(0);
+        Comparison comparison = new Comparison(
+                target,
+                all.stream()
+                        .mapToInt(one -> one.evaluation().replications().size())
+                        .max()
+                        .orElseThrow(),
+                yearlyTime(),
+                pairs.confidence(),
+                compared(reference, Optional.empty()),
+                all.stream()
+                        .skip(1)
+                        .map(one -> compared(one, Optional.of(reference)))
+                        .toList());
+        steps.finish();
+        return comparison;
+    }
+
+    private double yearlyTime() {
+        return today.brief().run().yearlyTime();
+    }
+
+    /** An alternative with what its replications gave. */
+    private record Evaluated(Alternative alternative, Evaluation evaluation) {
+
+        int crew() {
+            return line().change().crew();
+        }
+
+        Line line() {
+            return alternative.brief().line();
+        }
+    }
+
+    private static Evaluated evaluate(Alternative alternative, Evaluator evaluator, Steps steps) {
+        try {
+            Evaluation evaluation = evaluator.evaluate(
+                    alternative.brief().line(), alternative.brief().run());
+            steps.next();
+            return new Evaluated(alternative, evaluation);
+        } catch (StudyException e) {
+            throw new StudyException("alternative \"" + alternative.name() + "\": " + e.getMessage(), e);
+        }
+    }
+
+    private Compared compared(Evaluated one, Optional<Evaluated> reference) {
+        Evaluation evaluation = one.evaluation();
+        Map<Measure, Figure> figures = new EnumMap<>(Measure.class);
+        for (Measure measure : Measure.values()) {
+            figures.put(
+                    measure,
+                    new Figure(
+                            measure.estimate(evaluation, one.crew()),
+                            reference.map(other -> difference(measure, one, other))));
+        }
+        return new Compared(
+                one.alternative(),
+                evaluation.chance(),
+                evaluation.answer(target),
+                evaluation.changes(),
+                evaluation.causes(),
+                figures,
+                Compared.yearly(figures, yearlyTime()));
+    }
+
+    private Difference difference(Measure measure, Evaluated here, Evaluated there) {
+        Evaluation one = here.evaluation();
+        Evaluation other = there.evaluation();
+        if (measure == Measure.RUN_THROUGH) {
+            return pairs.shares(one.successes(), other.successes());
+        }
+        double[] values = one.each(measure.of(here.crew()));
+        double[] others = other.each(measure.of(there.crew()));
+        if (!one.chance() && !other.chance()) {
+            return Difference.exact(values[0], others[0], pairs.confidence());
+        }
+        int replications = Math.max(values.length, others.length);
+        return pairs.means(
+                one.chance() ? values : repeated(values[0], replications),
+                other.chance() ? others : repeated(others[0], replications));
+    }
+
+    private static double[] repeated(double value, int times) {
+        double[] values = new double[times];
+        Arrays.fill(values, value);
+        return values;
+    }
+}

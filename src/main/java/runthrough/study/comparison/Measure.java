@@ -1,0 +1,109 @@
+package runthrough.study.comparison;
+
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import runthrough.simulation.Totals;
+import runthrough.study.Evaluation;
+import runthrough.study.statistics.Estimate;
+
+/** What alternatives are compared by. Values are SI, of one replication each; a shift is 8 h. */
+public enum Measure {
+    /** Share of coil changes run through, in [0, 1]. */
+    RUN_THROUGH(Better.MORE, Per.NOTHING, Totals::shareRunThrough),
+    /** Stops for want of strip per shift. */
+    STOPS(Better.LESS, Per.SHIFT, totals -> perShift(totals, totals.starvedStops())),
+    /** Time lost for want of strip, at the rated speed, per shift (s). */
+    LOST_TIME(Better.LESS, Per.SHIFT, totals -> perShift(totals, totals.lostTime())),
+    /** Strip processed over time (m/s). */
+    OUTPUT_LENGTH(Better.MORE, Per.SECOND, totals -> totals.processedMetres() / totals.duration()),
+    /** The same by mass (kg/s). */
+    OUTPUT_MASS(Better.MORE, Per.SECOND, totals -> totals.processedKilograms() / totals.duration()),
+    /** Metres processed over metres at the rated speed, in [0, 1]. */
+    UTILISATION(Better.MORE, Per.NOTHING, Totals::utilisation),
+    /** Crops and spoilt strip per shift (kg). */
+    SCRAP_MASS(Better.LESS, Per.SHIFT, totals -> perShift(totals, totals.scrapKilograms())),
+    /** Scrap over scrap and processed strip, by mass, in [0, 1]. */
+    SCRAP_SHARE(Better.LESS, Per.NOTHING, Totals::scrapShare),
+    /** How long the strip stands at the joiner, or at the place where it is threaded, at a coil change (s). */
+    JOINT_TIME(Better.LESS, Per.NOTHING, totals -> totals.jointSeconds() / totals.changes()),
+    /**
+     * Work of people at the joint at a coil change (person-seconds): the time that tail and join work take, rethreading
+     * included, and what is done again when a joint is not good, times the crew. All of the crew count as present, and waiting
+     * for the next coil does not count: those who prepare it are not at the joint.
+     */
+    CREW_TIME_PER_CHANGE(Better.LESS, Per.NOTHING, totals -> workSeconds(totals) / totals.changes()),
+    /** The same per shift (person-seconds). */
+    CREW_TIME(Better.LESS, Per.SHIFT, totals -> perShift(totals, workSeconds(totals)));
+
+    /** A shift (s). */
+    private static final double SHIFT = 8 * 3600.0;
+
+    private final Better better;
+    private final Per per;
+    private final ToDoubleFunction<Totals> value;
+
+    Measure(Better better, Per per, ToDoubleFunction<Totals> value) {
+        this.better = better;
+        this.per = per;
+        this.value = value;
+    }
+
+    /** Which of two values is better. */
+    public enum Better {
+        MORE,
+        LESS
+    }
+
+    /** What a value is per. */
+    private enum Per {
+        NOTHING,
+        SECOND,
+        SHIFT
+    }
+
+    /** Which of two values is better. */
+    public Better better() {
+        return better;
+    }
+
+    /** Whether {@code difference} is for the better. */
+    public boolean isGain(double difference) {
+        return better == Better.MORE ? difference > 0 : difference < 0;
+    }
+
+    /**
+     * What a value is to be multiplied by to be of a year (stops, s, m, kg, s, person-s); empty where a year has no meaning.
+     *
+     * @param yearlyTime scheduled running time of a year (s)
+     */
+    public OptionalDouble perYear(double yearlyTime) {
+        return switch (per) {
+            case NOTHING -> OptionalDouble.empty();
+            case SECOND -> OptionalDouble.of(yearlyTime);
+            case SHIFT -> OptionalDouble.of(yearlyTime / SHIFT);
+        };
+    }
+
+    /** The value of a replication, with so many people at the joint; NaN where it has none. */
+    ToDoubleFunction<Totals> of(int crew) {
+        boolean isOfPeople = this == CREW_TIME || this == CREW_TIME_PER_CHANGE;
+        return isOfPeople ? totals -> crew * value.applyAsDouble(totals) : value;
+    }
+
+    /** How well the value is known from {@code evaluation}. */
+    Estimate estimate(Evaluation evaluation, int crew) {
+        return switch (this) {
+            case RUN_THROUGH -> evaluation.shareRunThrough();
+            case STOPS -> evaluation.stoppages().starvedPerShift();
+            default -> evaluation.amount(of(crew));
+        };
+    }
+
+    private static double perShift(Totals totals, double value) {
+        return value / totals.duration() * SHIFT;
+    }
+
+    private static double workSeconds(Totals totals) {
+        return totals.jointSeconds() - totals.waitingSeconds();
+    }
+}

@@ -1,0 +1,39 @@
+package runthrough.study.statistics;
+
+import java.util.Optional;
+
+/**
+ * By how much one variant gives more than another, from pairs: replication i of the one held against replication i of the
+ * other.
+ *
+ * @param mean of the differences, in the unit of what is compared; negative when it is less
+ * @param pairs that both gave a value, {@code >= 0}
+ * @param interval in which the true difference lies; empty where pairs cannot tell, because there is only one or because the
+ *     difference was the same in all
+ * @param confidence of the interval, in (0, 1): more than 95 % where several differences are told at once
+ * @param finding what to say of it in a word
+ */
+public record Difference(double mean, int pairs, Optional<Interval> interval, double confidence, Finding finding) {
+
+    /** What to say of a difference. */
+    public enum Finding {
+        /** It is there: its whole interval lies on one side of zero; or nothing is left to chance, and it is not zero. */
+        REAL,
+        /** Some was seen, which luck alone may have made. */
+        NOT_SHOWN,
+        /** Both gave the same in every pair. */
+        NONE
+    }
+
+    /** Between two values of which nothing is left to chance: {@code here} less {@code there}. */
+    public static Difference exact(double here, double there, double confidence) {
+        boolean same = Pairs.isSame(here, there);
+        return new Difference(
+                same ? 0 : here - there, 1, Optional.empty(), confidence, same ? Finding.NONE : Finding.REAL);
+    }
+
+    /** The same in another unit: all of it {@code factor} times, {@code factor > 0}. */
+    public Difference times(double factor) {
+        return new Difference(factor * mean, pairs, interval.map(ends -> ends.times(factor)), confidence, finding);
+    }
+}

@@ -1,0 +1,319 @@
+package runthrough.study.comparison;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import runthrough.plant.Accumulator;
+import runthrough.plant.Alternative;
+import runthrough.plant.Brief;
+import runthrough.plant.Coil;
+import runthrough.plant.CoilSize;
+import runthrough.plant.Distribution;
+import runthrough.plant.Line;
+import runthrough.plant.Practice;
+import runthrough.plant.RunPlan;
+import runthrough.plant.RunPlan.Extent;
+import runthrough.quantity.UnitSystem;
+import runthrough.simulation.LineBuilder;
+import runthrough.study.Answer;
+import runthrough.study.Cause;
+import runthrough.study.Evaluation;
+import runthrough.study.Evaluator;
+import runthrough.study.StudyException;
+import runthrough.study.StudyListener;
+import runthrough.study.comparison.Compared.Figure;
+import runthrough.study.statistics.Difference;
+import runthrough.study.statistics.Difference.Finding;
+import runthrough.study.statistics.Interval;
+import runthrough.study.statistics.Pairs;
+
+/**
+ * Alternatives of the plain line of {@link LineBuilder}: coils of 600 m, entry 2.5 m/s, process 1.5 m/s, speeds change at once.
+ * A coil takes 400 s. Metres of accumulator bear metres/1.5 seconds of joint time.
+ */
+class ComparisonStudyTest {
+    private static final int REPLICATIONS = 20;
+
+    private static Alternative alternative(String name, Line line, RunPlan plan) {
+        return new Alternative(name, List.of(), new Brief("Line (invented)", List.of(), line, plan, UnitSystem.METRIC));
+    }
+
+    private static Alternative alternative(String name, Line line) {
+        return alternative(name, line, plan(1, 50));
+    }
+
+    private static RunPlan plan(long seed, int changes) {
+        return new RunPlan(new Extent.Changes(changes), 0, REPLICATIONS, seed, 0.9, 1000 * 3600.0);
+    }
+
+    private static Comparison compare(int threads, Alternative today, Alternative... others) {
+        return new ComparisonStudy(today, List.of(others), 0.9).run(threads, StudyListener.NONE);
+    }
+
+    /** Joints from 20 to 70 s, uniform: 75 m bear 50 s, three of five; 1.5 m more bear a second more, 2 % more of them. */
+    private static Line random(double capacity) {
+        return new LineBuilder()
+                .capacity(capacity)
+                .join(Distribution.uniform(20, 70))
+                .build();
+    }
+
+    @Test
+    void whereNothingIsLeftToChanceDifferencesAreThoseOfTheHandCalculation() {
+        RunPlan plan = plan(1, 10);
+        Line rethread = new LineBuilder().rethread(Distribution.constant(600)).build();
+        Line without = new LineBuilder()
+                .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
+                .join(60)
+                .build();
+        Line with = new LineBuilder().join(60).build();
+        Comparison comparison = compare(
+                1,
+                alternative("rethread", rethread, plan),
+                alternative("join without", without, plan),
+                alternative("join with", with, plan));
+
+        assertThat(comparison.chance()).isFalse();
+        assertThat(comparison.replications()).isEqualTo(1);
+        // Up to the eleventh change 11 coils of 400 s; 10 changes of 600 s or of 60 s between; or nothing but strip at
+        // 1.5 m/s.
+        double rethreading = 6600 / (4400 + 6000.0);
+        double joining = 6600 / (4400 + 600.0);
+        Compared today = comparison.today();
+        assertThat(today.figure(Measure.OUTPUT_LENGTH).value().mean()).isCloseTo(rethreading, within(1e-12));
+        assertThat(today.figure(Measure.OUTPUT_LENGTH).difference()).isEmpty();
+        assertThat(today.figure(Measure.LOST_TIME).value().mean()).isCloseTo(6000 / 10_400.0 * 28_800, within(1e-8));
+        assertThat(today.figure(Measure.STOPS).value().mean()).isCloseTo(10 / 10_400.0 * 28_800, within(1e-9));
+        assertThat(today.answer()).isEqualTo(Answer.MISSES);
+        assertThat(today.causes().main()).contains(Cause.PRACTICE);
+        // Two people for 600 s.
+        assertThat(today.figure(Measure.CREW_TIME_PER_CHANGE).value().mean()).isCloseTo(1200, within(1e-9));
+
+        Compared second = comparison.others().get(0);
+        assertExact(second, Measure.OUTPUT_LENGTH, joining - rethreading);
+        assertExact(second, Measure.LOST_TIME, (600 / 5000.0 - 6000 / 10_400.0) * 28_800);
+        assertExact(second, Measure.CREW_TIME_PER_CHANGE, 120 - 1200);
+        assertExact(second, Measure.CREW_TIME, (1200 / 5000.0 - 12_000 / 10_400.0) * 28_800);
+        assertExact(second, Measure.JOINT_TIME, -540);
+        assertThat(difference(second, Measure.RUN_THROUGH).finding()).isEqualTo(Finding.NONE);
+
+        Compared third = comparison.others().get(1);
+        assertThat(third.answer()).isEqualTo(Answer.MEETS);
+        assertExact(third, Measure.RUN_THROUGH, 1);
+        assertExact(third, Measure.OUTPUT_LENGTH, 1.5 - rethreading);
+        // 0.002 m by 1 m by 7850 kg/m3 weigh 15.7 kg a metre; the year has 1000 h.
+        assertThat(third.perYear(Measure.OUTPUT_MASS).difference().orElseThrow().mean())
+                .isCloseTo((1.5 - rethreading) * 15.7 * 3.6e6, within(1e-3));
+        assertThat(third.perYear(Measure.LOST_TIME).value().mean()).isZero();
+        assertThat(today.perYear(Measure.LOST_TIME).value().mean()).isCloseTo(6000 / 10_400.0 * 3.6e6, within(1e-6));
+    }
+
+    private static void assertExact(Compared compared, Measure measure, double expected) {
+        Difference difference = difference(compared, measure);
+        assertThat(difference.mean()).as(measure.name()).isCloseTo(expected, within(1e-8));
+        assertThat(difference.interval()).as(measure.name()).isEmpty();
+        assertThat(difference.finding()).as(measure.name()).isEqualTo(Finding.REAL);
+    }
+
+    private static Difference difference(Compared compared, Measure measure) {
+        return compared.figure(measure).difference().orElseThrow();
+    }
+
+    @Test
+    void commonLuckMakesDifferencesFarSharperThanLuckOfTheirOwn() {
+        Difference paired = difference(
+                compare(2, alternative("75 m", random(75)), alternative("78 m", random(78)))
+                        .others()
+                        .get(0),
+                Measure.LOST_TIME);
+        Evaluator evaluator = new Evaluator(2, () -> false);
+        Evaluation here = evaluator.evaluate(random(78), plan(2, 50));
+        Evaluation there = evaluator.evaluate(random(75), plan(1, 50));
+        Difference apart = Pairs.of(1).means(here.each(Measure.LOST_TIME.of(2)), there.each(Measure.LOST_TIME.of(2)));
+
+        assertThat(paired.finding()).isEqualTo(Finding.REAL);
+        assertThat(paired.mean()).isNegative();
+        assertThat(halfWidth(paired)).isLessThan(0.25 * halfWidth(apart));
+    }
+
+    private static double halfWidth(Difference difference) {
+        return difference.interval().map(Interval::halfWidth).orElseThrow();
+    }
+
+    @Test
+    void ofThreeHundredIntervalsAbout95PercentHoldTheTrueDifferenceOfShares() {
+        // 4 % more run through with 3 m more. Shares of 20 replications of 20 changes each.
+        Evaluator evaluator = new Evaluator(2, () -> false);
+        int held = 0;
+        for (int seed = 1; seed <= 300; seed++) {
+            Evaluation here = evaluator.evaluate(random(78), plan(seed, 20));
+            Evaluation there = evaluator.evaluate(random(75), plan(seed, 20));
+            held += Pairs.of(1)
+                            .shares(here.successes(), there.successes())
+                            .interval()
+                            .orElseThrow()
+                            .contains(0.04)
+                    ? 1
+                    : 0;
+        }
+        // Three binomial standard errors; square and add, which takes over below ten changes, is a little too wide.
+        assertThat(held / 300.0).isBetween(0.95 - 3 * Math.sqrt(0.95 * 0.05 / 300), 1.0);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {2, 5})
+    void threadsChangeNothing(int threads) {
+        Alternative[] others = {alternative("76.5 m", random(76.5)), alternative("90 m", random(90))};
+
+        assertThat(compare(threads, alternative("75 m", random(75)), others))
+                .isEqualTo(compare(1, alternative("75 m", random(75)), others));
+    }
+
+    @Test
+    void whatMakesNoDifferenceIsCalledNone() {
+        // Nothing is prepared, so that a third uncoiler has nothing to do.
+        Line more = new LineBuilder()
+                .capacity(75)
+                .join(Distribution.uniform(20, 70))
+                .uncoilers(3, 0)
+                .build();
+        Compared third = compare(1, alternative("two", random(75)), alternative("three", more))
+                .others()
+                .get(0);
+
+        assertThat(Measure.values())
+                .allSatisfy(measure ->
+                        assertThat(difference(third, measure).finding()).isEqualTo(Finding.NONE));
+    }
+
+    @Test
+    void theMoreAreComparedTheSurerEachMustBe() {
+        Comparison comparison = compare(
+                1,
+                alternative("75 m", random(75)),
+                alternative("76 m", random(76)),
+                alternative("78 m", random(78)),
+                alternative("200 m", random(200)));
+
+        assertThat(comparison.confidence()).isCloseTo(1 - 0.05 / 3, within(1e-15));
+        assertThat(comparison.all())
+                .extracting(compared -> compared.alternative().name())
+                .containsExactly("75 m", "76 m", "78 m", "200 m");
+        assertThat(difference(comparison.others().get(2), Measure.RUN_THROUGH).finding())
+                .isEqualTo(Finding.REAL);
+    }
+
+    @Test
+    void anExactOneIsHeldAgainstEveryReplicationOfTheOther() {
+        Line exact = new LineBuilder().capacity(75).join(45).build();
+        Comparison comparison = compare(1, alternative("exact", exact), alternative("random", random(75)));
+        Figure joint = comparison.others().get(0).figure(Measure.JOINT_TIME);
+        Difference difference = joint.difference().orElseThrow();
+
+        assertThat(comparison.chance()).isTrue();
+        assertThat(comparison.replications()).isEqualTo(REPLICATIONS);
+        assertThat(difference.pairs()).isEqualTo(REPLICATIONS);
+        assertThat(difference.mean()).isCloseTo(joint.value().mean() - 45, within(1e-9));
+        assertThat(halfWidth(difference)).isCloseTo(joint.value().halfWidth().orElseThrow(), within(1e-9));
+    }
+
+    @Test
+    void runsOfOtherLengthAreComparedPerTimeAndPerCoilChange() {
+        Line line = new LineBuilder().join(60).build();
+        RunPlan timed = new RunPlan(new Extent.Time(28_800), 0, REPLICATIONS, 1, 0.9, 1000 * 3600.0);
+        Compared other = compare(1, alternative("by changes", line, plan(1, 10)), alternative("by time", line, timed))
+                .others()
+                .get(0);
+
+        assertThat(difference(other, Measure.OUTPUT_LENGTH).finding()).isEqualTo(Finding.NONE);
+        assertThat(difference(other, Measure.JOINT_TIME).finding()).isEqualTo(Finding.NONE);
+    }
+
+    @Test
+    void waitingForTheNextCoilIsNotTimeAtTheJoint() {
+        // One uncoiler: the next coil is prepared from T1 on for 100 s, then 60 s of join work by one person.
+        Line waits =
+                new LineBuilder().uncoilers(1, 0).crew(1).prepare(100).join(60).build();
+        Line two = new LineBuilder().crew(1).prepare(100).join(60).build();
+        Comparison comparison = compare(1, alternative("one", waits), alternative("two", two));
+
+        assertThat(comparison.today().figure(Measure.JOINT_TIME).value().mean()).isCloseTo(160, within(1e-9));
+        assertThat(comparison
+                        .today()
+                        .figure(Measure.CREW_TIME_PER_CHANGE)
+                        .value()
+                        .mean())
+                .isCloseTo(60, within(1e-9));
+        assertThat(difference(comparison.others().get(0), Measure.CREW_TIME_PER_CHANGE)
+                        .finding())
+                .isEqualTo(Finding.NONE);
+        assertExact(comparison.others().get(0), Measure.JOINT_TIME, -100);
+    }
+
+    @Test
+    void betterIsMoreOfSomeAndLessOfOthers() {
+        assertThat(Measure.OUTPUT_MASS.isGain(1)).isTrue();
+        assertThat(Measure.OUTPUT_MASS.isGain(-1)).isFalse();
+        assertThat(Measure.LOST_TIME.isGain(-1)).isTrue();
+        assertThat(Measure.LOST_TIME.isGain(0)).isFalse();
+        assertThat(Measure.UTILISATION.perYear(1)).isEmpty();
+    }
+
+    @Test
+    void whatCannotBeComparedIsRefused() {
+        Alternative today = alternative("75 m", random(75));
+        assertThatThrownBy(() -> new ComparisonStudy(today, List.of(), 0.9))
+                .isInstanceOf(StudyException.class)
+                .hasMessageContaining("nothing to compare 75 m with");
+        assertThatThrownBy(() -> new ComparisonStudy(today, List.of(today), 0))
+                .isInstanceOf(StudyException.class)
+                .hasMessageContaining("target = 0 %");
+        Alternative otherLuck = alternative("other seed", random(75), plan(2, 50));
+        assertThatThrownBy(() -> new ComparisonStudy(today, List.of(otherLuck), 0.9))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("other seed has another seed");
+    }
+
+    @Test
+    void aReplicationThatCannotGoOnNamesItsAlternative() {
+        Line tooShort = new LineBuilder()
+                .coils(new Coil(
+                        "short",
+                        0.002,
+                        1,
+                        7850,
+                        new CoilSize.ByLength(Distribution.uniform(1, 600)),
+                        5,
+                        5,
+                        OptionalDouble.empty()))
+                .join(60)
+                .build();
+
+        assertThatThrownBy(() -> compare(1, alternative("75 m", random(75)), alternative("short coils", tooShort)))
+                .isInstanceOf(StudyException.class)
+                .hasMessageStartingWith("alternative \"short coils\": replication");
+    }
+
+    @Test
+    void itCanBeGivenUp() {
+        StudyListener stop = new StudyListener() {
+            @Override
+            public boolean cancelled() {
+                return true;
+            }
+        };
+        ComparisonStudy study = new ComparisonStudy(
+                alternative("75 m", random(75)),
+                List.of(alternative("76 m", random(76).with(Accumulator.ofCapacity(76)))),
+                0.9);
+
+        assertThatThrownBy(() -> study.run(1, stop)).isInstanceOf(CancellationException.class);
+    }
+}
