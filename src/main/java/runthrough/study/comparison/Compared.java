@@ -18,6 +18,7 @@ import runthrough.study.statistics.Estimate;
  * @param answer whether the target is met
  * @param changes how many coil changes were run
  * @param causes what those that did not run through are laid to
+ * @param stripBreaks how often the level fell below 0, in all replications; what follows one is not physical
  * @param figures one for each measure, as {@link Measure} defines it
  * @param yearly the same of a year, for those measures of which a year has a meaning
  */
@@ -27,6 +28,7 @@ public record Compared(
         Answer answer,
         long changes,
         Verdict.Causes causes,
+        long stripBreaks,
         Map<Measure, Figure> figures,
         Map<Measure, Figure> yearly) {
 

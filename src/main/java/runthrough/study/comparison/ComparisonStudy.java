@@ -5,9 +5,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import runthrough.plant.Alternative;
 import runthrough.plant.Line;
+import runthrough.simulation.Totals;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
 import runthrough.study.Share;
@@ -129,6 +131,7 @@ public final class ComparisonStudy {
                 evaluation.answer(target),
                 evaluation.changes(),
                 evaluation.causes(),
+                (long) DoubleStream.of(evaluation.each(Totals::stripBreaks)).sum(),
                 figures,
                 Compared.yearly(figures, yearlyTime()));
     }
@@ -139,8 +142,8 @@ public final class ComparisonStudy {
         if (measure == Measure.RUN_THROUGH) {
             return pairs.shares(one.successes(), other.successes());
         }
-        double[] values = one.each(measure.of(here.crew()));
-        double[] others = other.each(measure.of(there.crew()));
+        double[] values = one.each(totals -> measure.of(totals, here.crew()));
+        double[] others = other.each(totals -> measure.of(totals, there.crew()));
         if (!one.chance() && !other.chance()) {
             return Difference.exact(values[0], others[0], pairs.confidence());
         }

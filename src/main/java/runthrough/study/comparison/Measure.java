@@ -1,7 +1,6 @@
 package runthrough.study.comparison;
 
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
 import runthrough.simulation.Totals;
 import runthrough.study.Evaluation;
 import runthrough.study.statistics.Estimate;
@@ -9,43 +8,41 @@ import runthrough.study.statistics.Estimate;
 /** What alternatives are compared by. Values are SI, of one replication each; a shift is 8 h. */
 public enum Measure {
     /** Share of coil changes run through, in [0, 1]. */
-    RUN_THROUGH(Better.MORE, Per.NOTHING, Totals::shareRunThrough),
+    RUN_THROUGH(Better.MORE, Per.NOTHING),
     /** Stops for want of strip per shift. */
-    STOPS(Better.LESS, Per.SHIFT, totals -> perShift(totals, totals.starvedStops())),
+    STOPS(Better.LESS, Per.SHIFT),
     /** Time lost for want of strip, at the rated speed, per shift (s). */
-    LOST_TIME(Better.LESS, Per.SHIFT, totals -> perShift(totals, totals.lostTime())),
+    LOST_TIME(Better.LESS, Per.SHIFT),
     /** Strip processed over time (m/s). */
-    OUTPUT_LENGTH(Better.MORE, Per.SECOND, totals -> totals.processedMetres() / totals.duration()),
+    OUTPUT_LENGTH(Better.MORE, Per.SECOND),
     /** The same by mass (kg/s). */
-    OUTPUT_MASS(Better.MORE, Per.SECOND, totals -> totals.processedKilograms() / totals.duration()),
+    OUTPUT_MASS(Better.MORE, Per.SECOND),
     /** Metres processed over metres at the rated speed, in [0, 1]. */
-    UTILISATION(Better.MORE, Per.NOTHING, Totals::utilisation),
+    UTILISATION(Better.MORE, Per.NOTHING),
     /** Crops and spoilt strip per shift (kg). */
-    SCRAP_MASS(Better.LESS, Per.SHIFT, totals -> perShift(totals, totals.scrapKilograms())),
+    SCRAP_MASS(Better.LESS, Per.SHIFT),
     /** Scrap over scrap and processed strip, by mass, in [0, 1]. */
-    SCRAP_SHARE(Better.LESS, Per.NOTHING, Totals::scrapShare),
+    SCRAP_SHARE(Better.LESS, Per.NOTHING),
     /** How long the strip stands at the joiner, or at the place where it is threaded, at a coil change (s). */
-    JOINT_TIME(Better.LESS, Per.NOTHING, totals -> totals.jointSeconds() / totals.changes()),
+    JOINT_TIME(Better.LESS, Per.NOTHING),
     /**
      * Work of people at the joint at a coil change (person-seconds): the time that tail and join work take, rethreading
      * included, and what is done again when a joint is not good, times the crew. All of the crew count as present, and waiting
      * for the next coil does not count: those who prepare it are not at the joint.
      */
-    CREW_TIME_PER_CHANGE(Better.LESS, Per.NOTHING, totals -> workSeconds(totals) / totals.changes()),
+    CREW_TIME_PER_CHANGE(Better.LESS, Per.NOTHING),
     /** The same per shift (person-seconds). */
-    CREW_TIME(Better.LESS, Per.SHIFT, totals -> perShift(totals, workSeconds(totals)));
+    CREW_TIME(Better.LESS, Per.SHIFT);
 
     /** A shift (s). */
     private static final double SHIFT = 8 * 3600.0;
 
     private final Better better;
     private final Per per;
-    private final ToDoubleFunction<Totals> value;
 
-    Measure(Better better, Per per, ToDoubleFunction<Totals> value) {
+    Measure(Better better, Per per) {
         this.better = better;
         this.per = per;
-        this.value = value;
     }
 
     /** Which of two values is better. */
@@ -85,9 +82,20 @@ public enum Measure {
     }
 
     /** The value of a replication, with so many people at the joint; NaN where it has none. */
-    ToDoubleFunction<Totals> of(int crew) {
-        boolean isOfPeople = this == CREW_TIME || this == CREW_TIME_PER_CHANGE;
-        return isOfPeople ? totals -> crew * value.applyAsDouble(totals) : value;
+    double of(Totals totals, int crew) {
+        return switch (this) {
+            case RUN_THROUGH -> totals.shareRunThrough();
+            case STOPS -> perShift(totals, totals.starvedStops());
+            case LOST_TIME -> perShift(totals, totals.lostTime());
+            case OUTPUT_LENGTH -> totals.processedMetres() / totals.duration();
+            case OUTPUT_MASS -> totals.processedKilograms() / totals.duration();
+            case UTILISATION -> totals.utilisation();
+            case SCRAP_MASS -> perShift(totals, totals.scrapKilograms());
+            case SCRAP_SHARE -> totals.scrapShare();
+            case JOINT_TIME -> totals.jointSeconds() / totals.changes();
+            case CREW_TIME_PER_CHANGE -> crew * workSeconds(totals) / totals.changes();
+            case CREW_TIME -> perShift(totals, crew * workSeconds(totals));
+        };
     }
 
     /** How well the value is known from {@code evaluation}. */
@@ -95,7 +103,7 @@ public enum Measure {
         return switch (this) {
             case RUN_THROUGH -> evaluation.shareRunThrough();
             case STOPS -> evaluation.stoppages().starvedPerShift();
-            default -> evaluation.amount(of(crew));
+            default -> evaluation.amount(totals -> of(totals, crew));
         };
     }
 

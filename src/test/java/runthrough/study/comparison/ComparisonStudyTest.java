@@ -136,7 +136,10 @@ class ComparisonStudyTest {
         Evaluator evaluator = new Evaluator(2, () -> false);
         Evaluation here = evaluator.evaluate(random(78), plan(2, 50));
         Evaluation there = evaluator.evaluate(random(75), plan(1, 50));
-        Difference apart = Pairs.of(1).means(here.each(Measure.LOST_TIME.of(2)), there.each(Measure.LOST_TIME.of(2)));
+        Difference apart = Pairs.of(1)
+                .means(
+                        here.each(totals -> Measure.LOST_TIME.of(totals, 2)),
+                        there.each(totals -> Measure.LOST_TIME.of(totals, 2)));
 
         assertThat(paired.finding()).isEqualTo(Finding.REAL);
         assertThat(paired.mean()).isNegative();
