@@ -21,6 +21,7 @@ class CoilChangeWork:
         self.tail_left = 0  # the latest coil whose tail has left its uncoiler
         self.prepared = 1  # the latest coil prepared
         self.busy = False  # the crew of one is at work
+        self.made_again = {}  # for each table of measured rows the latest pass that made a joint again, and its row
         self.standing = False  # between the stop of a tail and the release of its joint
         self.joint_waits_for = None  # the coil that the joint waits for, its tail work done
         env.process(self.preparing())
@@ -135,11 +136,28 @@ class CoilChangeWork:
                 continue
             if not self.occurs(part, place, element, change):
                 continue
-            duration = self.luck.draw(f"{part} {place + 1} time")
+            duration = self.measured(element["measured"], change, made_pass)
+            if duration is None:
+                duration = self.luck.draw(f"{part} {place + 1} time")
             if element["travel_speed"] is not None:
                 width = max(self.coils[change].width, self.coils[change + 1].width)
                 duration += width / element["travel_speed"]
             yield from self.spend(part, place, change, made_pass, duration)
+
+    def measured(self, where, change, made_pass):
+        """What the row of this change says, or the row of this pass when the joint is made again; None for a blank."""
+        if where is None:
+            return None
+        table = where["rows"]
+        source = f"rows {table + 1}"
+        if made_pass == 1:
+            row = self.luck.nth(source, change)
+        else:
+            if self.made_again.get(table, (None,))[0] != (change, made_pass):
+                self.made_again[table] = ((change, made_pass), self.luck.draw(source + " again"))
+            row = self.made_again[table][1]
+        value = self.change["rows"][table][int(row)][where["column"]]
+        return None if value is None else where["factor"] * value
 
     def occurs(self, part, place, element, change):
         if element["every"] is not None:

@@ -1,6 +1,7 @@
 package runthrough.plant;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import runthrough.plant.WorkElement.WorkTime;
 
@@ -60,6 +61,17 @@ public record CoilChange(
     /** The same with threading anew taking {@code factor} times as long, {@code factor > 0}. */
     public CoilChange withRethreadTimes(double factor) {
         return new CoilChange(crew, prepare, tail, join, reject, rethread.scaled(factor));
+    }
+
+    /** The same with other work elements in the place of each, one for one. */
+    public CoilChange withEach(UnaryOperator<WorkElement> change) {
+        return new CoilChange(
+                crew,
+                prepare.stream().map(change).toList(),
+                tail.stream().map(change).toList(),
+                join.stream().map(change).toList(),
+                reject,
+                rethread);
     }
 
     private static List<WorkElement> times(List<WorkElement> elements, double factor) {

@@ -1,5 +1,7 @@
 package runthrough.plant;
 
+import java.util.Objects;
+
 /**
  * One element of the work of a coil change.
  *
@@ -105,6 +107,46 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
                 return new Travel(speed / factor, drawn.scaled(factor));
             }
         }
+
+        /**
+         * Measured together with other elements.
+         *
+         * @param rows that were measured
+         * @param column of this element, from 0
+         * @param factor on what was measured, {@code > 0}
+         */
+        record FromRows(MeasuredRows rows, int column, double factor) implements WorkTime {
+            public FromRows {
+                Objects.checkIndex(column, rows.width());
+                Ranges.finitePositive("factor", factor);
+            }
+
+            /** The law of the element by itself; what is drawn where its row is blank. */
+            @Override
+            public Distribution drawn() {
+                return rows.column(column).scaled(factor);
+            }
+
+            @Override
+            public double duration(double drawn, double width) {
+                return drawn;
+            }
+
+            @Override
+            public FromRows scaled(double times) {
+                return new FromRows(rows, column, factor * times);
+            }
+
+            /** The same from other rows of the same columns. */
+            public FromRows with(MeasuredRows others) {
+                return new FromRows(others, column, factor);
+            }
+        }
+    }
+
+    /** The same with another way to tell its time. */
+    public WorkElement with(WorkTime other) {
+        return new WorkElement(name, other, occurrence, redo);
     }
 
     /** The same taking {@code factor} times as long, {@code factor > 0}. */

@@ -72,7 +72,9 @@ final class WorkTable {
             String across = "across the strip at " + texts.text(Kind.TRAVEL_SPEED, travel.speed());
             return time.drawn().isConstant() && time.drawn().mean() == 0 ? across : across + ", plus " + drawn;
         }
-        return drawn;
+        return time instanceof WorkTime.FromRows from
+                ? drawn + ", by rows of " + from.rows().source()
+                : drawn;
     }
 
     private String occurrence(Occurrence occurrence) {

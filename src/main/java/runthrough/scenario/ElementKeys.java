@@ -21,6 +21,7 @@ import runthrough.scenario.grammar.Range;
 import runthrough.scenario.grammar.Schemas;
 import runthrough.scenario.grammar.Section;
 import runthrough.scenario.grammar.Shape;
+import runthrough.scenario.grammar.Text;
 import runthrough.scenario.grammar.Values;
 import runthrough.scenario.grammar.Ways;
 import runthrough.scenario.grammar.Ways.Way;
@@ -60,14 +61,28 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
                     "redo", "whether it is done again when the joint is rejected", Word.yesOrNo(), "no")
             .withDefaultWords("yes for tail and join elements, no for prepare");
 
+    private static final Key<String> SHEET = Key.optional(
+            "sheet",
+            "the time-study sheet, a CSV file beside the scenario, in which it was timed; elements of the same sheet take the"
+                    + " same row at a coil change, and for a blank another value of their own column",
+            new Text("the name of a CSV file"),
+            "times.csv");
+    private static final Key<String> COLUMN = Key.optional(
+                    "column", "the column of the sheet that holds its times", new Text("a text"), "join: weld")
+            .withDefaultWords("the one with the name of the element");
+
     private static final Section ELEMENT = element();
 
     private static Section element() {
-        Key<?>[] keys = Stream.concat(LAWS.kinds().stream(), Stream.of(LAWS.shift(), TRAVEL, PLUS, EVERY, CHANCE, REDO))
+        Key<?>[] keys = Stream.concat(
+                        LAWS.kinds().stream(),
+                        Stream.of(LAWS.shift(), TRAVEL, PLUS, SHEET, COLUMN, EVERY, CHANCE, REDO))
                 .toArray(Key<?>[]::new);
         Way[] times = Stream.concat(
                         Stream.of(LAWS.waysWith(LAWS.shift().name())),
-                        Stream.of(Way.of(TRAVEL.name()).with(PLUS.name())))
+                        Stream.of(
+                                Way.of(TRAVEL.name()).with(PLUS.name()),
+                                Way.of(SHEET.name()).with(COLUMN.name())))
                 .toArray(Way[]::new);
         return Section.of("work element", "a name with a time, a random time, or more of these keys", keys)
                 .with(Ways.oneOf("how long the element takes", times))
@@ -137,17 +152,22 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
                                 name, new WorkTime.Timed(time), new Occurrence.Always(), redoByDefault));
             }
             return ELEMENT.read(raw, context)
-                    .map(values -> new WorkElement(
-                            name,
-                            time(values),
-                            occurrence(values),
-                            values.find(REDO).orElse(redoByDefault)));
+                    .flatMap(values -> time(values, context)
+                            .map(time -> new WorkElement(
+                                    name,
+                                    time,
+                                    occurrence(values),
+                                    values.find(REDO).orElse(redoByDefault))));
         }
 
-        private static WorkTime time(Values values) {
+        private Optional<? extends WorkTime> time(Values values, Context context) {
+            if (values.has(SHEET)) {
+                return SheetTimes.of(
+                        values.raw(), values.get(SHEET), values.find(COLUMN).orElse(name), context);
+            }
             return LAWS.law(values)
                     .<WorkTime>map(WorkTime.Timed::new)
-                    .orElseGet(() -> new WorkTime.Travel(values.get(TRAVEL), values.get(PLUS)));
+                    .or(() -> Optional.of(new WorkTime.Travel(values.get(TRAVEL), values.get(PLUS))));
         }
 
         private static Occurrence occurrence(Values values) {

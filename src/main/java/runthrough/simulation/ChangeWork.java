@@ -65,16 +65,18 @@ final class ChangeWork {
         single = change.crew() == 1;
         reject = rethreads ? new Reject.Never() : change.reject();
         rejectStream = reject instanceof Reject.Chance ? streams.stream(Source.REJECT) : null;
-        WorkQueue prepareList = new WorkQueue(WorkList.PREPARE, change.prepare(), streams);
+        List<RowDraws> rows = RowDraws.of(change, streams, uncoilers);
+        WorkQueue prepareList = new WorkQueue(WorkList.PREPARE, change.prepare(), streams, rows);
         List<WorkElement> joinWork = rethreads ? List.of(rethreading(change.rethread())) : change.join();
         prepare = new WorkSequence(prepareList, agenda, recorder, this::coilPrepared);
         redoPrepare = new WorkSequence(prepareList, agenda, recorder, this::beginTail);
         tail = new WorkSequence(
-                new WorkQueue(WorkList.TAIL, rethreads ? List.of() : change.tail(), streams),
+                new WorkQueue(WorkList.TAIL, rethreads ? List.of() : change.tail(), streams, rows),
                 agenda,
                 recorder,
                 this::tailDone);
-        join = new WorkSequence(new WorkQueue(WorkList.JOIN, joinWork, streams), agenda, recorder, this::joinDone);
+        join = new WorkSequence(
+                new WorkQueue(WorkList.JOIN, joinWork, streams, rows), agenda, recorder, this::joinDone);
     }
 
     private static WorkElement rethreading(Distribution time) {

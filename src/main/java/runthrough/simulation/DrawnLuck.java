@@ -20,7 +20,9 @@ import umontreal.ssj.rng.MRG32k3a;
  * length} (m; not above 0 where it is shorter than its crops), {@code reject} (1 when the pass is rejected, 0 when it is good), {@code restart delay}, {@code own running
  * time}, {@code own standing time}, {@code rethread} (s), and for each element, by its list and its place there from 1,
  * {@code prepare 1 time} (s; what is drawn, without the time of a travel) and, where it is left to chance, {@code prepare 1
- * done} (1 or 0). Coil n has value n, whether or not it is used.
+ * done} (1 or 0). Coil n has value n, whether or not it is used. For measured rows, by their place in {@code
+ * MeasuredRows.in(line.change())} from 1, {@code rows 1} (which row coil change n takes, from 0) and {@code rows 1 again} (which
+ * the n-th pass that makes a joint again takes); an element that is measured draws its own {@code time} only for a blank.
  */
 public final class DrawnLuck {
     private static final String HEADER = "source,draw,value\n";
@@ -51,6 +53,7 @@ public final class DrawnLuck {
     public void writeTo(Appendable out) throws IOException {
         out.append(HEADER);
         writeCoils(out);
+        writeRows(out);
         if (line.practice() == Practice.RETHREAD) {
             writeElements(out, WorkList.PREPARE, line.change().prepare());
             writeValues(out, "rethread", line.change().rethread(), Source.duration(WorkList.JOIN, 0));
@@ -67,6 +70,19 @@ public final class DrawnLuck {
             var stops = line.process().ownStops().orElseThrow();
             writeValues(out, "own running time", stops.runningTime(), Source.OWN_RUNNING);
             writeValues(out, "own standing time", stops.standingTime(), Source.OWN_STANDING);
+        }
+    }
+
+    private void writeRows(Appendable out) throws IOException {
+        List<RowDraws> all = RowDraws.of(line.change(), streams, 0);
+        for (int i = 0; i < all.size(); i++) {
+            String source = "rows " + (i + 1);
+            for (int number = 1; number <= coils; number++) {
+                writeRow(out, source, number, all.get(i).row(number, 1));
+            }
+            for (int number = 1; number <= draws; number++) {
+                writeRow(out, source + " again", number, all.get(i).nextAgain());
+            }
         }
     }
 

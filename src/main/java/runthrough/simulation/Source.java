@@ -13,6 +13,8 @@ final class Source {
     static final int RETHREAD = 6;
     private static final int WORK = 16;
     private static final int LISTS = 3;
+    /** Far beyond the elements of any scenario. */
+    private static final int ROWS = 1 << 20;
 
     private Source() {}
 
@@ -24,6 +26,16 @@ final class Source {
             case JOIN -> 2;
         };
         return WORK + 2 * (element * LISTS + place);
+    }
+
+    /** Which of the measured rows numbered {@code number}, from 0, a coil change takes. */
+    static int rows(int number) {
+        return ROWS + 2 * number;
+    }
+
+    /** Which of them a joint takes that is made again. */
+    static int rowsAgain(int number) {
+        return rows(number) + 1;
     }
 
     /** Whether that element is done. */

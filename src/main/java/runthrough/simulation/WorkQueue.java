@@ -13,19 +13,31 @@ final class WorkQueue {
     private final WorkList list;
     private final Item[] items;
 
-    WorkQueue(WorkList list, List<WorkElement> elements, Streams streams) {
+    /** @param rows draws for all measured rows that any element has */
+    WorkQueue(WorkList list, List<WorkElement> elements, Streams streams, List<RowDraws> rows) {
         this.list = list;
         items = IntStream.range(0, elements.size())
-                .mapToObj(i -> item(elements.get(i), i, streams))
+                .mapToObj(i -> item(elements.get(i), i, streams, rows))
                 .toArray(Item[]::new);
     }
 
-    private Item item(WorkElement element, int index, Streams streams) {
+    private Item item(WorkElement element, int index, Streams streams, List<RowDraws> rows) {
         boolean leftToChance = element.occurrence() instanceof Occurrence.Chance;
         return new Item(
                 element,
                 new Sampler(element.name(), element.time().drawn(), streams, Source.duration(list, index)),
-                leftToChance ? streams.stream(Source.chance(list, index)) : null);
+                leftToChance ? streams.stream(Source.chance(list, index)) : null,
+                measured(element, rows));
+    }
+
+    private static @Nullable Measured measured(WorkElement element, List<RowDraws> rows) {
+        return element.time() instanceof WorkElement.WorkTime.FromRows from
+                ? rows.stream()
+                        .filter(draws -> draws.rows().equals(from.rows()))
+                        .findFirst()
+                        .map(draws -> new Measured(draws, from))
+                        .orElseThrow()
+                : null;
     }
 
     WorkList list() {
@@ -52,13 +64,36 @@ final class WorkQueue {
         return true;
     }
 
-    /** How long element {@code index} takes this time (s), the wider of the two strips being {@code width} (m). */
-    double draw(int index, double width) {
+    /**
+     * How long element {@code index} takes this time (s), the wider of the two strips being {@code width} (m).
+     *
+     * @param change coil change, from 1
+     * @param pass of its joint, from 1
+     */
+    double draw(int index, double width, int change, int pass) {
         Item item = items[index];
+        if (item.measured != null) {
+            double time = item.measured.time(change, pass);
+            if (!Double.isNaN(time)) {
+                return time;
+            }
+        }
         return item.element.time().duration(item.time.next(), width);
     }
 
     /** An element, and what it draws from; {@code chance} only where chance decides whether it is done. */
     private record Item(
-            WorkElement element, Sampler time, @Nullable MRG32k3a chance) {}
+            WorkElement element,
+            Sampler time,
+            @Nullable MRG32k3a chance,
+            @Nullable Measured measured) {}
+
+    /** A column of measured rows. */
+    private record Measured(RowDraws draws, WorkElement.WorkTime.FromRows from) {
+
+        /** In the row of this coil change and pass (s); NaN where it is blank. */
+        double time(int change, int pass) {
+            return from.factor() * from.rows().value(draws.row(change, pass), from.column());
+        }
+    }
 }

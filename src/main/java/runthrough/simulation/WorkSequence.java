@@ -46,7 +46,7 @@ final class WorkSequence {
             int element = next++;
             if (queue.isDone(element, change, redoing)) {
                 begun = agenda.now();
-                timer.start(queue.draw(element, width));
+                timer.start(queue.draw(element, width, change, pass));
                 return;
             }
         }

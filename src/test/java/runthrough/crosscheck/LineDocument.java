@@ -12,6 +12,7 @@ import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
+import runthrough.plant.MeasuredRows;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
@@ -125,9 +126,12 @@ final class LineDocument {
     private static ObjectNode change(CoilChange change) {
         ObjectNode node = JSON.objectNode();
         node.put("crew", change.crew());
-        node.set("prepare", elements(change.prepare()));
-        node.set("tail", elements(change.tail()));
-        node.set("join", elements(change.join()));
+        List<MeasuredRows> tables = MeasuredRows.in(change);
+        ArrayNode rows = node.putArray("rows");
+        tables.forEach(table -> rows.add(rows(table)));
+        node.set("prepare", elements(change.prepare(), tables));
+        node.set("tail", elements(change.tail(), tables));
+        node.set("join", elements(change.join(), tables));
         if (change.reject() instanceof Reject.Chance chance) {
             node.putObject("reject").put("chance", chance.p());
         } else if (change.reject() instanceof Reject.Every every) {
@@ -138,7 +142,20 @@ final class LineDocument {
         return node;
     }
 
-    private static ArrayNode elements(List<WorkElement> elements) {
+    /** Row by row; null for a blank. */
+    private static ArrayNode rows(MeasuredRows measured) {
+        ArrayNode table = JSON.arrayNode();
+        for (int row = 0; row < measured.count(); row++) {
+            ArrayNode cells = table.addArray();
+            for (int column = 0; column < measured.width(); column++) {
+                double value = measured.value(row, column);
+                cells.add(Double.isNaN(value) ? JSON.nullNode() : JSON.numberNode(value));
+            }
+        }
+        return table;
+    }
+
+    private static ArrayNode elements(List<WorkElement> elements, List<MeasuredRows> tables) {
         ArrayNode list = JSON.arrayNode();
         for (WorkElement element : elements) {
             ObjectNode node = list.addObject();
@@ -146,6 +163,14 @@ final class LineDocument {
                     node,
                     "travel_speed",
                     element.time() instanceof WorkTime.Travel travel ? travel.speed() : Double.NaN);
+            if (element.time() instanceof WorkTime.FromRows from) {
+                node.putObject("measured")
+                        .put("rows", tables.indexOf(from.rows()))
+                        .put("column", from.column())
+                        .put("factor", from.factor());
+            } else {
+                node.putNull("measured");
+            }
             if (element.occurrence() instanceof Occurrence.Every every) {
                 node.put("every", every.n());
             } else {

@@ -18,6 +18,7 @@ import runthrough.plant.Entry.Creep;
 import runthrough.plant.Finding;
 import runthrough.plant.Line;
 import runthrough.plant.LineCheck;
+import runthrough.plant.MeasuredRows;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.ProcessSection.OwnStops;
@@ -48,9 +49,12 @@ final class RandomLines {
     private final double stopLevel;
     private final StorageForm form;
     private final double capacity;
+    /** Times about a minute, one in six blank. */
+    private final MeasuredRows measured;
 
     private RandomLines(SplittableRandom random) {
         this.random = random;
+        measured = measured();
         double share = random.nextDouble();
         practice = share < 0.8
                 ? Practice.JOIN_WITH_ACCUMULATOR
@@ -264,6 +268,16 @@ final class RandomLines {
                 time(between(30, 400)));
     }
 
+    private MeasuredRows measured() {
+        return MeasuredRows.of(
+                "rows drawn at random",
+                IntStream.range(0, 6)
+                        .mapToObj(row -> IntStream.range(0, 3)
+                                .mapToObj(column -> row > 0 && chance(1 / 6.0) ? Double.NaN : between(20, 140))
+                                .toList())
+                        .toList());
+    }
+
     private Reject reject() {
         return chance(0.5)
                 ? new Reject.Never()
@@ -277,9 +291,12 @@ final class RandomLines {
     }
 
     private WorkElement element(double mean) {
-        WorkTime duration = chance(0.8)
-                ? new WorkTime.Timed(time(mean))
-                : new WorkTime.Travel(between(0.02, 0.3), chance(0.5) ? Distribution.constant(0) : time(mean / 2));
+        WorkTime duration = chance(0.2)
+                ? new WorkTime.FromRows(measured, random.nextInt(measured.width()), mean / 60)
+                : chance(0.8)
+                        ? new WorkTime.Timed(time(mean))
+                        : new WorkTime.Travel(
+                                between(0.02, 0.3), chance(0.5) ? Distribution.constant(0) : time(mean / 2));
         Occurrence occurrence = chance(0.6)
                 ? new Occurrence.Always()
                 : chance(0.5)

@@ -25,6 +25,7 @@ class ShippedAnswersTest {
     @ParameterizedTest
     @CsvSource({
         "tube-line,        MISSES,    97.6, 0.7, CAPACITY",
+        "tube-line-measured,MEETS,    95.9, 1.2, CAPACITY",
         "stamping-rethread,MISSES,    0,    6.5, PRACTICE",
         "stamping-joiner,  UNDECIDED, 89,   0.3, CAPACITY",
         "tube-spiral,      MEETS,     99.4, 0.2, CAPACITY",

@@ -16,11 +16,17 @@ public final class Problems {
     private final List<Problem> errors = new ArrayList<>();
     private final List<Problem> warnings = new ArrayList<>();
     private int further;
+    private int repeated;
 
-    /** Adds something that must be mended before anything runs. */
+    /** Adds something that must be mended before anything runs; once, though a file may be read for several reasons. */
     public void error(Place place, String path, String value, String rule, String remedy) {
+        Problem problem = Problem.at(place, path, value, rule, remedy);
+        if (errors.contains(problem)) {
+            repeated++;
+            return;
+        }
         if (errors.size() < MOST) {
-            errors.add(Problem.at(place, path, value, rule, remedy));
+            errors.add(problem);
         } else {
             further++;
         }
@@ -28,8 +34,9 @@ public final class Problems {
 
     /** Adds something that the user should know. */
     public void warning(Place place, String path, String value, String rule, String remedy) {
-        if (warnings.size() < MOST) {
-            warnings.add(Problem.at(place, path, value, rule, remedy));
+        Problem problem = Problem.at(place, path, value, rule, remedy);
+        if (warnings.size() < MOST && !warnings.contains(problem)) {
+            warnings.add(problem);
         }
     }
 
@@ -38,9 +45,9 @@ public final class Problems {
         return errors.isEmpty();
     }
 
-    /** How many errors so far, so that a reader can tell whether it added one. */
+    /** How many errors so far, repeated ones too, so that a reader can tell whether it added one. */
     public int count() {
-        return errors.size() + further;
+        return errors.size() + further + repeated;
     }
 
     /** The errors in the order of the files, lines and columns; the first {@value #MOST} found. */
