@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import runthrough.handcalc.JointTime;
@@ -55,9 +56,10 @@ class MeasuredRowsTest {
         Map<Integer, Double> joints = times(run, WorkList.JOIN);
         Map<Integer, Double> prepared = times(run, WorkList.PREPARE);
         for (int change = 1; change <= 200; change++) {
-            assertThat(joints.get(change)).isCloseTo(10 * tails.get(change), within(1e-6));
-            if (tails.get(change) < 3.5) {
-                assertThat(prepared.get(change)).isCloseTo(100 * tails.get(change), within(1e-6));
+            double tail = Objects.requireNonNull(tails.get(change));
+            assertThat(joints.get(change)).isCloseTo(10 * tail, within(1e-6));
+            if (tail < 3.5) {
+                assertThat(prepared.get(change)).isCloseTo(100 * tail, within(1e-6));
             }
         }
         assertThat(tails.values().stream().map(Math::round).distinct()).containsExactlyInAnyOrder(1L, 2L, 3L, 4L);
@@ -92,8 +94,8 @@ class MeasuredRowsTest {
 
         long different = 0;
         for (int change = 1; change <= 200; change++) {
-            List<Double> first = durations.get(change + "/1");
-            List<Double> second = durations.get(change + "/2");
+            List<Double> first = Objects.requireNonNull(durations.get(change + "/1"));
+            List<Double> second = Objects.requireNonNull(durations.get(change + "/2"));
             assertThat(second.get(1)).isCloseTo(10 * second.get(0), within(1e-2));
             different += first.get(0).equals(second.get(0)) ? 0 : 1;
         }
@@ -171,6 +173,7 @@ class MeasuredRowsTest {
         Map<Integer, Double> tails = times(run, WorkList.TAIL);
 
         times(run, WorkList.JOIN)
-                .forEach((change, time) -> assertThat(time).isCloseTo(15 * tails.get(change), within(1e-6)));
+                .forEach((change, time) -> assertThat(time)
+                        .isCloseTo(15 * Objects.requireNonNull(tails.get(change)), within(1e-6)));
     }
 }
