@@ -3,6 +3,7 @@ package runthrough.chart;
 import java.util.List;
 import runthrough.plant.Brief;
 import runthrough.study.logged.LogComparison;
+import runthrough.study.map.ShareMap;
 import runthrough.study.sizing.Sizing;
 import runthrough.study.speed.SpeedCurve;
 
@@ -25,6 +26,11 @@ public final class StudyCharts {
     /** A log of the line against simulated ones. */
     public static List<Chart> of(LogComparison comparison) {
         return LogCharts.of(setting(comparison.brief(), comparison.simulatedLogs()), comparison);
+    }
+
+    /** Share run through over two numbers. */
+    public static List<Chart> of(ShareMap map) {
+        return List.of(MapChart.of(setting(map.brief(), map.brief().run().replications()), map));
     }
 
     private static Setting setting(Brief brief, int replications) {

@@ -20,6 +20,7 @@ final class Program {
                 .addSubcommand(new SpeedsCommand(surroundings))
                 .addSubcommand(new LogCommand(surroundings))
                 .addSubcommand(new ServeCommand(surroundings))
+                .addSubcommand(new MapCommand(surroundings))
                 .addSubcommand(new CheckCommand(surroundings))
                 .addSubcommand(new KeysCommand(surroundings))
                 .addSubcommand(new InputsCommand(surroundings))

@@ -70,6 +70,7 @@ final class Progress implements StudyListener, AutoCloseable {
             bar = bar(done, total, elapsed);
         }
         if (bar != null) {
+            bar.maxHint(total);
             bar.stepTo(done);
         }
     }

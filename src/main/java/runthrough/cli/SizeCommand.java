@@ -45,7 +45,8 @@ final class SizeCommand extends StudyCommand {
     }
 
     @Override
-    Study study(Brief brief, double target) {
+    Study study(Scenario asked, double target) {
+        Brief brief = asked.brief();
         SizingOptions usual = SizingOptions.usual(target, brief.run().replications());
         SizingStudy study = new SizingStudy(
                 brief,

@@ -51,7 +51,8 @@ final class SpeedsCommand extends StudyCommand {
     }
 
     @Override
-    Study study(Brief brief, double target) {
+    Study study(Scenario asked, double target) {
+        Brief brief = asked.brief();
         SpeedRange usual = SpeedRange.usual(brief.line());
         SpeedRange range = new SpeedRange(
                 from == null ? usual.from() : from,

@@ -9,7 +9,6 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import runthrough.plant.Brief;
 import runthrough.report.Provenance;
 import runthrough.report.ReportFolder;
 import runthrough.report.StudyAnswer;
@@ -70,6 +69,12 @@ abstract class StudyCommand implements Callable<Integer> {
     /** A study that has been checked and can be run. */
     interface Study {
         StudyAnswer run(int threads, StudyListener listener, List<String> warnings, Provenance provenance);
+
+        /** The report will stand in {@code folder}; a study that takes long may keep beside it what is done. */
+        default void reportGoesTo(Path folder) {}
+
+        /** The report is in place: nothing need be kept any longer. */
+        default void reportIsThere() {}
     }
 
     /**
@@ -77,13 +82,12 @@ abstract class StudyCommand implements Callable<Integer> {
      *
      * @throws runthrough.study.StudyException when that cannot be asked, before anything is computed
      */
-    abstract Study study(Brief brief, double target);
+    abstract Study study(Scenario asked, double target);
 
     @Override
     public final Integer call() {
         Scenario asked = Scenario.read(surroundings.path(scenario), overrides);
-        Brief brief = asked.brief();
-        Study study = study(brief, target == null ? brief.run().target() : target);
+        Study study = study(asked, target == null ? asked.brief().run().target() : target);
         asked.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
         Optional<Path> folder = (report == null ? new ReportPlace() : report).folder(placed());
         StudyAnswer answer =
@@ -99,8 +103,10 @@ abstract class StudyCommand implements Callable<Integer> {
 
     private StudyAnswer runInto(Path folder, Study study, Scenario asked) {
         try (StudyFolder files = StudyFolder.open(folder)) {
+            study.reportGoesTo(folder);
             StudyAnswer answer = run(study, asked);
             files.complete(answer);
+            study.reportIsThere();
             return answer;
         }
     }

@@ -7,8 +7,11 @@ import java.util.TreeMap;
 
 /** The JSON Schemas of the studies' answers, by the name of the study. */
 public final class StudySchemas {
-    private static final Map<String, JsonShape<?>> SHAPES =
-            Map.of("log", LogDocument.SHAPE, "size", SizingDocument.SHAPE, "speeds", SpeedDocument.SHAPE);
+    private static final Map<String, JsonShape<?>> SHAPES = Map.of(
+            "log", LogDocument.SHAPE,
+            "map", MapDocument.SHAPE,
+            "size", SizingDocument.SHAPE,
+            "speeds", SpeedDocument.SHAPE);
 
     private StudySchemas() {}
 

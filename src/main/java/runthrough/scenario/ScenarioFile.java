@@ -68,8 +68,17 @@ public final class ScenarioFile {
             return new ScenarioReading.Refused(unreadable, 0, List.of());
         }
         Problems problems = new Problems();
-        Raw changed = root.get();
         List<Setting> figures = new ArrayList<>();
+        Raw changed = changed(root.get(), settings, figures, problems);
+        Optional<Brief> brief = new ScenarioReader(file, coils, new FigureSettings(figures), problems).brief(changed);
+        return brief.isPresent() && problems.none()
+                ? new ScenarioReading.Accepted(brief.get(), problems.warnings())
+                : new ScenarioReading.Refused(problems.errors(), problems.further(), problems.warnings());
+    }
+
+    /** The scenario with {@code settings} in it, but for those of {@code figures}, which are collected. */
+    private static Raw changed(Raw root, List<Setting> settings, List<Setting> figures, Problems problems) {
+        Raw changed = root;
         Set<String> seen = new HashSet<>();
         for (Setting setting : settings) {
             Optional<LineFigure> figure = LineFigure.called(setting.path());
@@ -82,12 +91,11 @@ public final class ScenarioFile {
                         setting.place(), setting.path(), setting.value().shown(), "is set twice", "Leave out one.");
             }
             figure.ifPresent(any -> figures.add(setting));
-            changed = route.map(way -> way.part().put().apply(setting.value())).orElse(changed);
+            if (route.isPresent()) {
+                changed = route.get().part().put().apply(setting.value());
+            }
         }
-        Optional<Brief> brief = new ScenarioReader(file, coils, new FigureSettings(figures), problems).brief(changed);
-        return brief.isPresent() && problems.none()
-                ? new ScenarioReading.Accepted(brief.get(), problems.warnings())
-                : new ScenarioReading.Refused(problems.errors(), problems.further(), problems.warnings());
+        return changed;
     }
 
     private static boolean isAddition(Setting setting) {
@@ -101,13 +109,17 @@ public final class ScenarioFile {
     }
 
     /**
-     * The number that {@code path} names, whether or not the file has it.
+     * The number that {@code asked} names, whether or not the file has it, with its value under {@code settings}.
      *
      * @param asked the path as a setting, so that problems name what was written and where
      * @param problems to be told when it names none
      */
-    public Optional<Input> input(Setting asked, Problems problems) {
-        return root.flatMap(raw -> brief().flatMap(brief -> new Inputs(raw).find(brief, asked, problems)));
+    public Optional<Input> input(Setting asked, List<Setting> settings, Problems problems) {
+        if (root.isEmpty() || !(with(settings) instanceof ScenarioReading.Accepted accepted)) {
+            return Optional.empty();
+        }
+        Raw changed = changed(root.get(), settings, new ArrayList<>(), new Problems());
+        return new Inputs(changed).find(accepted.brief(), asked, problems);
     }
 
     /** The value that {@code path} names as the file has it, or as it holds by default; empty where nothing is said. */

@@ -36,6 +36,16 @@ public final class Evaluator {
         this.cancelled = cancelled;
     }
 
+    private Evaluator(OrderedRuns runs) {
+        this.runs = runs;
+        this.cancelled = () -> false;
+    }
+
+    /** An evaluator for callers that have threads of their own: it runs on the thread that asks, until that is interrupted. */
+    public static Evaluator onCallersThread() {
+        return new Evaluator(OrderedRuns.onCallersThread());
+    }
+
     /**
      * Runs {@code line}, which must have passed its check, under {@code plan}.
      *

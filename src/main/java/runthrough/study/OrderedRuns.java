@@ -16,14 +16,20 @@ import java.util.function.IntFunction;
  * thread. Only a few pieces per thread are begun ahead of the one to be handed over next, so that memory is bounded. When
  * pieces fail, the failure of the lowest number is the one reported, whatever the number of threads.
  */
-final class OrderedRuns {
+public final class OrderedRuns {
     /** Pieces begun ahead for each thread: enough that no thread waits for a slow neighbour often. */
     private static final int AHEAD = 4;
 
     private final int threads;
 
-    OrderedRuns(int threads) {
+    /** For work on so many threads, {@code >= 1}. */
+    public OrderedRuns(int threads) {
         this.threads = threads;
+    }
+
+    /** For work on the thread that asks for it, one piece after the other. */
+    static OrderedRuns onCallersThread() {
+        return new OrderedRuns(0);
     }
 
     /**
@@ -33,7 +39,14 @@ final class OrderedRuns {
      * @param taker gets the results in order, on this thread
      * @param cancelled asked on this thread before each result is awaited; an interrupt of it counts as a yes
      */
-    <T> void run(int count, IntFunction<T> work, Consumer<T> taker, BooleanSupplier cancelled) {
+    public <T> void run(int count, IntFunction<T> work, Consumer<T> taker, BooleanSupplier cancelled) {
+        if (threads == 0) {
+            for (int number = 0; number < count; number++) {
+                checkGoingOn(cancelled, number, count);
+                taker.accept(work.apply(number));
+            }
+            return;
+        }
         ExecutorService pool = Executors.newFixedThreadPool(Math.min(threads, Math.max(1, count)), OrderedRuns::daemon);
         try {
             Queue<Future<T>> begun = new ArrayDeque<>();
@@ -43,13 +56,17 @@ final class OrderedRuns {
                     int number = next;
                     begun.add(pool.submit(() -> work.apply(number)));
                 }
-                if (cancelled.getAsBoolean() || Thread.currentThread().isInterrupted()) {
-                    throw new CancellationException("given up after " + due + " of " + count + " replications");
-                }
+                checkGoingOn(cancelled, due, count);
                 taker.accept(result(begun.remove()));
             }
         } finally {
             pool.shutdownNow();
+        }
+    }
+
+    private static void checkGoingOn(BooleanSupplier cancelled, int done, int count) {
+        if (cancelled.getAsBoolean() || Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("given up after " + done + " of " + count + " pieces of work");
         }
     }
 

@@ -71,7 +71,7 @@ class ScenarioFileTest {
 
         assertThat(file.inputs()).extracting(Input::path).doesNotHaveDuplicates();
         assertThat(file.inputs())
-                .allSatisfy(input -> assertThat(file.input(setting(input.path(), "0"), problems))
+                .allSatisfy(input -> assertThat(file.input(setting(input.path(), "0"), List.of(), problems))
                         .contains(input));
         assertThat(problems.errors()).isEmpty();
     }
@@ -388,7 +388,7 @@ class ScenarioFileTest {
     void aNumberThatIsNotWrittenIsFoundToo() {
         Problems problems = new Problems();
 
-        Optional<Input> delay = good().input(setting("process.restart.delay", "90 s"), problems);
+        Optional<Input> delay = good().input(setting("process.restart.delay", "90 s"), List.of(), problems);
 
         assertThat(delay).isPresent();
         assertThat(delay.get().dimension()).contains(Dimension.TIME);
@@ -467,7 +467,7 @@ class ScenarioFileTest {
     private static String noInput(ScenarioFile file, String path) {
         Problems problems = new Problems();
         Setting asked = new Setting(path, new runthrough.scenario.source.Raw.Scalar("1", Place.whole("--x")));
-        assertThat(file.input(asked, problems)).isEmpty();
+        assertThat(file.input(asked, List.of(), problems)).isEmpty();
         return problems.errors().stream().map(Problem::toString).collect(Collectors.joining("\n"));
     }
 

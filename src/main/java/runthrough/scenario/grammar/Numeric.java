@@ -52,6 +52,11 @@ public record Numeric(Optional<Dimension> dimension, Range range, boolean isWhol
         return (isWhole ? "a whole number, " : "") + bounds;
     }
 
+    /** Whether the value {@code si} is allowed. */
+    public boolean allows(double si) {
+        return range.allows(si) && (!isWhole || si == Math.rint(si));
+    }
+
     /** The value of {@code raw} (SI), if it is a single number of this kind. */
     public Optional<Double> si(Raw raw) {
         return raw instanceof Raw.Scalar scalar ? si(scalar.text()) : Optional.empty();

@@ -1,0 +1,125 @@
+package runthrough.cli;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import runthrough.scenario.ScenarioReading;
+import runthrough.scenario.Setting;
+import runthrough.scenario.source.Problem;
+import runthrough.scenario.source.Problems;
+import runthrough.study.map.MapPlan;
+import runthrough.study.map.MapStudy;
+import runthrough.study.map.Variants;
+import runthrough.study.map.Variants.Variant;
+
+/** Where, over two numbers of the line, does it run through? */
+@Command(
+        name = "map",
+        description = {
+            "Runs the line with many pairs of two of its numbers, and draws where the target is met: by default joint time",
+            "against process speed. When interrupted, the same command goes on from where it was."
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  runthrough map scenarios/tube-line.yaml",
+            "  runthrough map my-line.yaml --x joint-time=30s..150s --y usable-capacity=40m..120m",
+            "  runthrough map my-line.yaml --x entry.top-speed=60m/min..120m/min --points 10000"
+        })
+final class MapCommand extends StudyCommand {
+    /** A map is a little wider than it is high. */
+    private static final double ASPECT = 1.25;
+
+    private static final long USUAL_POINTS = 2000;
+    private static final int STRIDE = 8;
+
+    private final Surroundings surroundings;
+
+    @Option(
+            names = "--x",
+            paramLabel = "PATH=FROM..TO",
+            description = {
+                "What changes from left to right, such as joint-time=30s..150s; a path alone takes a usual range.",
+                "The command inputs lists the numbers of a scenario by their paths."
+            })
+    private @Nullable String x;
+
+    @Option(names = "--y", paramLabel = "PATH=FROM..TO", description = "What changes from bottom to top.")
+    private @Nullable String y;
+
+    @Option(
+            names = "--points",
+            paramLabel = "N",
+            converter = Points.class,
+            description =
+                    "How finely, as so many points in all; 2000 by default. They are run where the answer changes.")
+    private long points = USUAL_POINTS;
+
+    @Option(names = "--every-point", description = "Run every point in full, also where the answer does not change.")
+    private boolean everyPoint;
+
+    MapCommand(Surroundings surroundings) {
+        super(surroundings, "map");
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    Study study(Scenario asked, double target) {
+        Problems problems = new Problems();
+        List<Optional<AxisOption.Side>> sides = AxisOption.of(Optional.ofNullable(x), Optional.ofNullable(y)).stream()
+                .map(option -> option.side(asked, problems))
+                .toList();
+        if (!problems.none()) {
+            throw new BadInputException(
+                    problems.errors().stream().map(Problem::toString).toList());
+        }
+        AxisOption.Side across = sides.get(0).orElseThrow();
+        AxisOption.Side up = sides.get(1).orElseThrow();
+        if (across.input().path().equals(up.input().path())) {
+            throw new BadInputException("--y " + up.input().path()
+                    + "; is on the other side of the map already. Name two different numbers.");
+        }
+        int columns = Math.toIntExact(Math.min(500, Math.max(2, Math.round(Math.sqrt(points * ASPECT)))));
+        MapPlan plan = new MapPlan(
+                across.axis(columns),
+                up.axis(Math.toIntExact(Math.max(2, points / columns))),
+                across.input().present(),
+                up.input().present(),
+                everyPoint ? 1 : STRIDE);
+        MapStudy study = new MapStudy(asked.brief(), target, plan, variants(asked, across, up));
+        return new MapJob(surroundings, study, asked, target, plan);
+    }
+
+    /** The scenario with two numbers more set in it. */
+    private static Variants variants(Scenario asked, AxisOption.Side across, AxisOption.Side up) {
+        List<Setting> others = asked.settings().stream()
+                .filter(setting -> !setting.path().equals(across.input().path())
+                        && !setting.path().equals(up.input().path()))
+                .toList();
+        return (x, y) -> {
+            List<Setting> settings = Stream.concat(
+                            others.stream(),
+                            Stream.of(across.input().setTo(x, "--x"), up.input().setTo(y, "--y")))
+                    .toList();
+            ScenarioReading reading = asked.file().with(settings);
+            return reading instanceof ScenarioReading.Accepted accepted
+                    ? new Variant.Possible(accepted.brief().line())
+                    : new Variant.Refused(why((ScenarioReading.Refused) reading));
+        };
+    }
+
+    private static String why(ScenarioReading.Refused refused) {
+        Problem first = refused.problems().get(0);
+        return (first.path() + " = " + first.value() + "; " + first.rule()).replaceAll("\\s+", " ");
+    }
+
+    static final class Points extends WholeNumber {
+        Points() {
+            super(4, 250_000);
+        }
+    }
+}

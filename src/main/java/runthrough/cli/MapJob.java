@@ -1,0 +1,73 @@
+package runthrough.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import runthrough.report.MapAnswer;
+import runthrough.report.MapProgress;
+import runthrough.report.Provenance;
+import runthrough.report.StudyAnswer;
+import runthrough.study.StudyListener;
+import runthrough.study.map.MapPlan;
+import runthrough.study.map.MapStore;
+import runthrough.study.map.MapStudy;
+import runthrough.study.map.ShareMap;
+
+/** A map to be made: points that are done are kept beside the report until it is there. */
+final class MapJob implements StudyCommand.Study {
+    private final Surroundings surroundings;
+    private final MapStudy study;
+    private final Scenario asked;
+    private final double target;
+    private final MapPlan plan;
+    private Optional<MapProgress> progress = Optional.empty();
+
+    MapJob(Surroundings surroundings, MapStudy study, Scenario asked, double target, MapPlan plan) {
+        this.surroundings = surroundings;
+        this.study = study;
+        this.asked = asked;
+        this.target = target;
+        this.plan = plan;
+    }
+
+    @Override
+    public void reportGoesTo(Path folder) {
+        MapProgress opened = MapProgress.beside(folder, identity());
+        progress = Optional.of(opened);
+        opened.word().ifPresent(surroundings.err()::println);
+    }
+
+    /** All that a point depends on. */
+    private String identity() {
+        return String.join(
+                "\n",
+                ProgramVersion.text(),
+                asked.fingerprint(),
+                asked.settings().toString(),
+                asked.brief().line().toString(),
+                asked.brief().run().toString(),
+                Double.toString(target),
+                plan.toString());
+    }
+
+    @Override
+    public StudyAnswer run(int threads, StudyListener listener, List<String> warnings, Provenance provenance) {
+        try {
+            ShareMap map = study.run(
+                    threads, listener, progress.<MapStore>map(kept -> kept).orElse(MapStore.NONE));
+            return MapAnswer.of(map, warnings, provenance);
+        } catch (CancellationException e) {
+            throw progress.isPresent()
+                    ? new KeptException("the points that were done are kept; the same command goes on from there")
+                    : e;
+        } finally {
+            progress.ifPresent(MapProgress::close);
+        }
+    }
+
+    @Override
+    public void reportIsThere() {
+        progress.ifPresent(MapProgress::delete);
+    }
+}

@@ -1,0 +1,165 @@
+package runthrough.study.map;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntFunction;
+import runthrough.plant.Brief;
+import runthrough.plant.Line;
+import runthrough.plant.RunPlan;
+import runthrough.study.Evaluation;
+import runthrough.study.Evaluator;
+import runthrough.study.OrderedRuns;
+import runthrough.study.Share;
+import runthrough.study.StudyException;
+import runthrough.study.StudyListener;
+import runthrough.study.statistics.Estimate;
+
+/** Runs a line with many pairs of two numbers, and tells where it meets the target. */
+public final class MapStudy {
+    /** Where points have not told yet, about so large a part of all will be run. */
+    private static final double EXPECTED_PART = 0.4;
+
+    /** The first of so many parts of the replications may tell already. */
+    private static final int PARTS = 5;
+
+    /** Fewer replications tell too little of how they differ. */
+    private static final int FEWEST = 8;
+
+    private final Brief brief;
+    private final double target;
+    private final MapPlan plan;
+    private final Variants variants;
+
+    /**
+     * A study of {@code brief}, whose line must have passed its check.
+     *
+     * @param target share of coil changes that should run through, in (0, 1)
+     * @param variants from the numbers on the two axes to the line that has them
+     * @throws StudyException when the target is no such share
+     */
+    public MapStudy(Brief brief, double target, MapPlan plan, Variants variants) {
+        this.brief = brief;
+        this.target = Share.targetBelowAll(target);
+        this.plan = plan;
+        this.variants = variants;
+    }
+
+    /** How a map that is being made stands. */
+    private final class Work {
+        private final Grid grid = new Grid(plan, target);
+        private final OrderedRuns runs;
+        private final StudyListener listener;
+        private final MapStore store;
+        private int done;
+
+        Work(int threads, StudyListener listener, MapStore store) {
+            this.runs = new OrderedRuns(threads);
+            this.listener = listener;
+            this.store = store;
+        }
+
+        void run() {
+            listener.progress(0, expected(grid.due().size()));
+            for (List<Grid.Node> due = grid.due(); !due.isEmpty(); due = grid.due()) {
+                runs.run(due.size(), worker(due), this::take, listener::cancelled);
+            }
+            listener.progress(done, done);
+        }
+
+        private IntFunction<Found> worker(List<Grid.Node> due) {
+            return index -> found(due.get(index));
+        }
+
+        private Found found(Grid.Node node) {
+            return store.known(node.column(), node.row())
+                    .map(point -> new Found(point, true))
+                    .orElseGet(() -> new Found(point(node), false));
+        }
+
+        private void take(Found found) {
+            if (!found.known()) {
+                store.add(found.point());
+            }
+            grid.add(found.point());
+            done++;
+            listener.progress(done, Math.max(expected(grid.waiting()), done + 1));
+        }
+
+        private int expected(int waiting) {
+            int sure = done + waiting;
+            return plan.stride() == 1 ? sure : Math.max(sure, (int) (EXPECTED_PART * plan.points()));
+        }
+    }
+
+    private record Found(MapPoint point, boolean known) {}
+
+    /**
+     * Runs it.
+     *
+     * @param threads how many points are run at once, {@code >= 1}; does not change the answer
+     * @param store of points that are known, and of those that are done
+     * @throws StudyException when the line as it is cannot go on
+     * @throws java.util.concurrent.CancellationException when the listener or an interrupt gave it up
+     */
+    public ShareMap run(int threads, StudyListener listener, MapStore store) {
+        Work work = new Work(threads, listener, store);
+        work.run();
+        MapPoint present = measured(0, 0, brief.line(), true);
+        if (present.measured().isEmpty()) {
+            throw new StudyException(present.refusal());
+        }
+        return new ShareMap(
+                brief,
+                target,
+                plan,
+                present.measured().get(),
+                work.grid.points(),
+                work.grid.shares(),
+                work.grid.byHand());
+    }
+
+    private MapPoint point(Grid.Node node) {
+        Variants.Variant variant =
+                variants.at(plan.x().value(node.column()), plan.y().value(node.row()));
+        return variant instanceof Variants.Variant.Refused refused
+                ? new MapPoint(node.column(), node.row(), Optional.empty(), refused.why())
+                : measured(node.column(), node.row(), ((Variants.Variant.Possible) variant).line(), plan.stride() == 1);
+    }
+
+    /** A part of the replications is enough where the share is plainly far from the target, whatever the others give. */
+    private Evaluation evaluation(Line line, boolean inFull) {
+        Evaluator evaluator = Evaluator.onCallersThread();
+        RunPlan run = brief.run();
+        int part = Math.max(FEWEST, run.replications() / PARTS);
+        if (inFull || line.isDeterministic() || part >= run.replications()) {
+            return evaluator.evaluate(line, run);
+        }
+        Evaluation first = evaluator.evaluate(line, run.withReplications(part));
+        return isFar(first.shareRunThrough()) ? first : evaluator.evaluate(line, run, first::replication);
+    }
+
+    /** Whether the target lies more than a whole interval's width away from the share. */
+    private boolean isFar(Estimate share) {
+        return share.interval()
+                .filter(ends -> {
+                    double width = ends.high() - ends.low();
+                    return ends.low() - width / 2 > target || ends.high() + width / 2 < target;
+                })
+                .isPresent();
+    }
+
+    /** What {@code line} gives; a line that cannot go on, such as with a coil shorter than its crops, is none that can be. */
+    private MapPoint measured(int column, int row, Line line, boolean inFull) {
+        try {
+            Evaluation evaluation = evaluation(line, inFull);
+            return new MapPoint(
+                    column,
+                    row,
+                    Optional.of(new MapPoint.Measured(
+                            evaluation.changes(), evaluation.shareRunThrough(), evaluation.causes(), ByHand.of(line))),
+                    "");
+        } catch (StudyException e) {
+            return new MapPoint(column, row, Optional.empty(), String.valueOf(e.getMessage()));
+        }
+    }
+}

@@ -1,0 +1,47 @@
+package runthrough.study.map;
+
+import runthrough.handcalc.HandCalculation;
+import runthrough.handcalc.Margin;
+import runthrough.handcalc.Storage;
+import runthrough.plant.Line;
+
+/**
+ * A range in which there is something to see: it holds the line as it is, and the limit by hand unless that is far off.
+ *
+ * @param from its lower end (SI)
+ * @param to its upper end (SI)
+ */
+public record UsualRange(double from, double to) {
+    private static final double LOW = 0.5;
+    private static final double HIGH = 1.25;
+    private static final double FAR = 2;
+
+    /** For joint times (s), about {@code now}. */
+    public static UsualRange ofJointTime(Line line, double now) {
+        return HandCalculation.of(line)
+                .storage()
+                .map(Storage::jointTime)
+                .map(limit -> about(now, limit))
+                .orElseGet(() -> about(now));
+    }
+
+    /** For rated process speeds (m/s), about {@code now}; no faster than the entry, which would be refused. */
+    public static UsualRange ofRatedSpeed(Line line, double now) {
+        UsualRange range = HandCalculation.of(line)
+                .storage()
+                .map(Storage::speed)
+                .map(limit -> about(now, limit))
+                .orElseGet(() -> about(now));
+        return new UsualRange(range.from, Math.min(range.to, line.entry().topSpeed()));
+    }
+
+    /** For any other number, about {@code now}, {@code > 0}. */
+    public static UsualRange about(double now) {
+        return new UsualRange(LOW * now, (2 - LOW) * now);
+    }
+
+    private static UsualRange about(double now, Margin margin) {
+        double limit = Math.min(Math.max(margin.given(), now / FAR), FAR * now);
+        return new UsualRange(LOW * Math.min(now, limit), HIGH * Math.max(now, limit));
+    }
+}

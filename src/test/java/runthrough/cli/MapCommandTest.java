@@ -1,0 +1,188 @@
+package runthrough.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** {@code map}: where the target is met, over two numbers; told first, drawn, and taken up again when interrupted. */
+class MapCommandTest {
+    private static final List<String> FILES = List.of("map-points.csv", "map.json", "report.html");
+
+    @TempDir
+    private Path folder;
+
+    private Session session;
+
+    @BeforeEach
+    void writeScenarios() {
+        session = new Session(folder).write("line.yaml", Session.LINE).write("luck.yaml", Session.MARGINAL);
+    }
+
+    /** 100 m bear joints of 100 s at 60 m/min, and 100 m/min at joints of 60 s. */
+    @Test
+    void withoutOptionsJointTimeIsMappedAgainstProcessSpeed() {
+        Session.Done done = session.run("map", "line.yaml", "--no-report", "--points", "300");
+
+        assertThat(done.code()).as(done.err()).isZero();
+        assertThat(done.out().lines().skip(1).findFirst().orElseThrow())
+                .matches("ON \\d\\d(\\.\\d)? % OF THE MAP\\. For joint time from .*");
+        assertThat(done.out().replace('\n', ' '))
+                .contains("The line as it is, at 60 s and 60 m/min, meets it")
+                .contains("With joint time changed alone, the target is lost at about ")
+                .contains("The calculation by hand draws the same line as the simulation.");
+        assertThat(done.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+    }
+
+    @Test
+    void anyTwoNumbersAreMapped() throws IOException {
+        Session.Done done = session.run(
+                "map",
+                "line.yaml",
+                "--json",
+                "--no-report",
+                "--points",
+                "600",
+                "--x",
+                "coil-change.join.join strip=30s..130s",
+                "--y",
+                "accumulator.capacity=50m..150m");
+        JsonNode map = new ObjectMapper().readTree(done.out());
+
+        assertThat(done.code()).as(done.err()).isZero();
+        assertThat(map.at("/format").asText()).isEqualTo("runthrough-map/1");
+        assertThat(map.at("/x_axis/path").asText()).isEqualTo("coil-change.join.join strip");
+        assertThat(map.at("/own_x").asDouble()).isEqualTo(60);
+        assertThat(map.at("/own_y").asDouble()).isEqualTo(100);
+        // At 1 m/s as many metres as seconds are needed.
+        assertThat(map.at("/target_right").asDouble()).isCloseTo(100, within(5.0));
+        assertThat(map.at("/target_down").asDouble()).isCloseTo(60, within(5.0));
+        // Of 100 x 100, that above the diagonal from (50, 50) to (130, 130), and all left of 50.
+        assertThat(map.at("/parts/meets").asDouble())
+                .isCloseTo((20 * 100 + 80 * 100 - 80 * 80 / 2.0) / 10_000, within(0.03));
+    }
+
+    @Test
+    void wholeNumbersAreMappedAtWholeNumbers() throws IOException {
+        Session.Done done = session.run(
+                "map",
+                "line.yaml",
+                "--json",
+                "--no-report",
+                "--x",
+                "entry.uncoilers=1..3",
+                "--y",
+                "rated-speed=50m/min..80m/min",
+                "--points",
+                "40");
+        JsonNode map = new ObjectMapper().readTree(done.out());
+
+        assertThat(done.code()).as(done.err()).isZero();
+        assertThat(map.at("/x_axis/points").asInt()).isEqualTo(3);
+        assertThat(map.at("/x_axis/unit_si").isNull()).isTrue();
+    }
+
+    @Test
+    void theReportHoldsTheMapAsAPictureThatIsNotLarge() throws IOException {
+        Session.Done done = session.run("map", "luck.yaml", "--out", "report", "--points", "400");
+
+        assertThat(done.code()).as(done.err()).isZero();
+        assertThat(session.files())
+                .filteredOn(file -> file.startsWith("report"))
+                .containsExactlyElementsOf(
+                        FILES.stream().map(file -> "report/" + file).toList());
+        String page = Files.readString(folder.resolve("report/report.html"));
+        String picture = page.substring(page.indexOf("<svg"), page.lastIndexOf("</svg"));
+        assertThat(picture)
+                .hasSizeLessThan(150_000)
+                .contains("the line as it is", "limit by hand: capacity", "target of 95 %", "below 50 %");
+        assertThat(Files.readString(folder.resolve("report/map-points.csv")))
+                .startsWith("joint-time (s),rated-speed (m/min),share run through,");
+    }
+
+    @Test
+    void aMapThatWasGivenUpLeavesItsPointsAndComesOutTheSame() throws IOException {
+        String[] command = {"map", "luck.yaml", "--out", "report", "--points", "100"};
+        session.run(command);
+        byte[] whole = Files.readAllBytes(folder.resolve("report/map.json"));
+        Files.delete(folder.resolve("report/map.json"));
+
+        Thread.currentThread().interrupt();
+        Session.Done givenUp = session.run(command);
+        boolean wasInterrupted = Thread.interrupted();
+        assertThat(wasInterrupted).isTrue();
+        assertThat(givenUp.code()).isEqualTo(ExitCode.GIVEN_UP);
+        assertThat(givenUp.err()).contains("the same command goes on from there");
+        assertThat(session.files()).anyMatch(file -> file.endsWith(".progress")).doesNotContain("report/map.json");
+
+        Session.Done resumed = session.run(command);
+        assertThat(resumed.code()).as(resumed.err()).isZero();
+        assertThat(Files.readAllBytes(folder.resolve("report/map.json"))).isEqualTo(whole);
+        assertThat(session.files()).noneMatch(file -> file.endsWith(".progress"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--x entry.topspeed=1m/min..2m/min | --x entry.topspeed = 1m/min..2m/min; is not a part of this scenario. Did"
+                        + " you mean entry.top-speed?",
+                "--x joint-time=150s..30s | --x joint-time = 150s..30s; must rise: 30s is not more than 150s. Give the least",
+                "--x joint-time=30s..30s | must rise",
+                "--x joint-time=30m..150m | --x joint-time = 30m; m is a unit of length, not of time",
+                "--x joint-time=30..150 | --x joint-time = 30; the unit is missing",
+                "--x joint-time=30s | must be a range, from its least to its greatest value with two dots between them",
+                "--x joint-time=30s.. | must be a range",
+                "--x joint-time=-30s..50s | must be more than 0 s",
+                "--y entry.uncoilers=1..2.5 | must be a whole number, at least 1 and at most 100",
+                "--x joint-time=30s..90s --y joint-time=10s..20s | is on the other side of the map already",
+                "--x accumulator.capacity=0m..50m | must be more than 0 m",
+                "--x title=1..2 | is not a single number",
+                "--x run.seed=1..2 | is about how to run, not about the line",
+                "--target 100% | must be more than 0 % and less than 100 %",
+                "--target 0% | must be more than 0 % and less than 100 %",
+                "--points 3 | --points",
+            })
+    void badInputIsRefusedBeforeAnythingIsComputed(String options, String message) {
+        String[] words = ("map line.yaml " + options).split(" ");
+
+        Session.Done done = session.run(words);
+
+        assertThat(done.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(done.err()).contains(message);
+        assertThat(done.out()).isEmpty();
+        assertThat(session.files()).containsExactly("line.yaml", "luck.yaml");
+    }
+
+    @Test
+    void valuesThatAreSetHoldAllOverTheMap() throws IOException {
+        Session.Done done = session.run(
+                "map",
+                "line.yaml",
+                "--json",
+                "--no-report",
+                "--points",
+                "100",
+                "--set",
+                "usable-capacity=50m",
+                "--set",
+                "joint-time=40s");
+        JsonNode map = new ObjectMapper().readTree(done.out());
+
+        assertThat(done.code()).as(done.err()).isZero();
+        assertThat(map.at("/own_x").asDouble()).isEqualTo(40);
+        assertThat(map.at("/scenario/changes")).hasSize(2);
+        // 50 m at 1 m/s.
+        assertThat(map.at("/target_right").asDouble()).isCloseTo(50, within(5.0));
+    }
+}
