@@ -63,7 +63,8 @@ final class LogCommand extends StudyCommand {
     }
 
     @Override
-    Study study(Brief brief, double target) {
+    Study study(Scenario asked, double target) {
+        Brief brief = asked.brief();
         LineLogReading reading = LineLogReader.read(surroundings.path(log));
         if (reading instanceof LineLogReading.Refused refused) {
             List<String> lines = new ArrayList<>(
