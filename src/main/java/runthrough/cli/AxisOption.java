@@ -111,10 +111,9 @@ record AxisOption(String option, String text) {
 
     private static String example(Input input) {
         double now = input.present().orElse(1);
-        Unit unit =
-                input.unit().or(() -> input.dimension().map(Dimension::base)).orElse(null);
-        double shown = unit == null ? now : unit.fromSi(now);
-        String symbol = unit == null ? "" : unit.symbol();
+        Optional<Unit> unit = input.unit().or(() -> input.dimension().map(Dimension::base));
+        double shown = unit.map(own -> own.fromSi(now)).orElse(now);
+        String symbol = unit.map(Unit::symbol).orElse("");
         return input.numeric().isWhole()
                 ? "1" + BETWEEN + Numbers.text(Math.max(2, 2 * now))
                 : Numbers.text(0.5 * shown, 2) + symbol + BETWEEN + Numbers.text(1.5 * shown, 2) + symbol;

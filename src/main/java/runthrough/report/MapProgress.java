@@ -11,6 +11,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HashMap;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -82,8 +83,8 @@ public final class MapProgress implements MapStore, AutoCloseable {
         String text = new String(bytes, StandardCharsets.ISO_8859_1);
         // What stands behind the last line end was cut short while it was written.
         String whole = text.substring(0, text.lastIndexOf('\n') + 1);
-        String[] lines = whole.split("\n");
-        if (!whole.isEmpty() && !lines[0].equals(head)) {
+        List<String> lines = whole.lines().toList();
+        if (!whole.isEmpty() && !lines.get(0).equals(head)) {
             throw new ReportFolderException(
                     file + " is not what this map has left: its first line is another's or damaged. Remove the file, or"
                             + " choose another folder.",
@@ -91,8 +92,8 @@ public final class MapProgress implements MapStore, AutoCloseable {
         }
         Map<Long, MapPoint> known = new HashMap<>();
         int damaged = 0;
-        for (int i = 1; i < lines.length; i++) {
-            Optional<MapPoint> point = MapLine.read(lines[i]);
+        for (int i = 1; i < lines.size(); i++) {
+            Optional<MapPoint> point = MapLine.read(lines.get(i));
             point.ifPresent(done -> known.put(key(done.column(), done.row()), done));
             damaged += point.isEmpty() ? 1 : 0;
         }
