@@ -43,7 +43,9 @@ public record Observation(
     /** With basic times: each time multiplied by the rating; a row without a rating counts as rated 100. */
     Observation basic() {
         double factor = rating.orElse(1);
-        List<Double> basic = times.stream().map(time -> time * factor).toList();
+        List<Double> basic = times.stream()
+                .map(time -> StandardTime.of(time, factor, 0).basic())
+                .toList();
         return new Observation(number, line, basic, rating, label, remark);
     }
 }

@@ -1,0 +1,80 @@
+package runthrough.study.fitting;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import runthrough.simulation.Draws;
+import runthrough.study.fitting.Recommendation.Reason;
+import runthrough.study.times.ElementTimes;
+import runthrough.study.times.SheetStatistics;
+
+/** Fits every family to every element of a sheet, with and without a shift, and recommends what to draw from. */
+public final class FittingStudy {
+    /** With fewer times or fewer different ones nothing is fitted. */
+    private static final int FEWEST_TO_FIT = 8;
+
+    private static final int FEWEST_DIFFERENT = 5;
+    private static final int STREAMS_AN_ELEMENT = 2 * Family.values().length;
+    private static final int FIRST_STREAM = 1;
+
+    private final long seed;
+
+    /** A study with the luck of {@code seed}. */
+    public FittingStudy(long seed) {
+        this.seed = seed;
+    }
+
+    /** The laws of all elements, in order; worked out side by side, with the same answer as one after the other. */
+    public List<ElementFits> run(SheetStatistics statistics) {
+        List<ElementTimes> elements = statistics.elements();
+        return IntStream.range(0, elements.size())
+                .parallel()
+                .mapToObj(i -> fits(elements.get(i), i))
+                .toList();
+    }
+
+    /**
+     * The laws of one element.
+     *
+     * @param number of the element, so that each has luck of its own
+     */
+    ElementFits fits(ElementTimes times, int number) {
+        double[] values = times.sample().values();
+        long different = Arrays.stream(values).distinct().count();
+        if (different == 1) {
+            return new ElementFits(times, List.of(), Recommendation.none(Reason.CONSTANT));
+        }
+        boolean isEnough = values.length >= FEWEST_TO_FIT && different >= FEWEST_DIFFERENT;
+        List<Candidate> candidates = isEnough ? candidates(times, number) : List.of();
+        return new ElementFits(times, candidates, recommendation(values.length, different, candidates));
+    }
+
+    private static Recommendation recommendation(int n, long different, List<Candidate> candidates) {
+        if (n < Recommendation.FEWEST) {
+            return Recommendation.none(Reason.TOO_FEW);
+        }
+        return different < FEWEST_DIFFERENT ? Recommendation.none(Reason.TOO_COARSE) : Recommendation.among(candidates);
+    }
+
+    private List<Candidate> candidates(ElementTimes times, int number) {
+        Durations durations = Durations.of(times.sample().values());
+        List<Candidate> candidates = new ArrayList<>();
+        for (Family family : Family.values()) {
+            int stream = FIRST_STREAM + STREAMS_AN_ELEMENT * number + 2 * family.ordinal();
+            judge(MaximumLikelihood.fit(family, durations), times, durations, stream)
+                    .ifPresent(candidates::add);
+            judge(Threshold.fit(family, durations), times, durations, stream + 1)
+                    .ifPresent(candidates::add);
+        }
+        candidates.sort(Comparator.comparingDouble(Candidate::aicc));
+        return candidates;
+    }
+
+    private Optional<Candidate> judge(Optional<FittedLaw> law, ElementTimes times, Durations durations, int stream) {
+        return law.flatMap(
+                fitted -> ParametricBootstrap.judge(fitted, durations, times.step(), new Draws(seed, stream, 0)));
+    }
+}

@@ -1,0 +1,31 @@
+package runthrough.study.fitting;
+
+/**
+ * How far times are from a law.
+ *
+ * @param andersonDarling A squared: distances between the two distribution functions, weighted towards the tails, {@code > 0}
+ * @param kolmogorovSmirnov D: the greatest distance between them, in (0, 1]
+ */
+public record GoodnessOfFit(double andersonDarling, double kolmogorovSmirnov) {
+
+    /** Keeps logarithms finite where a time lies where the law has none. */
+    private static final double LEAST = 1e-300;
+
+    /** The distance of {@code times} from {@code law}; the times must all have been seen to their end. */
+    public static GoodnessOfFit of(FittedLaw law, Durations times) {
+        int n = times.n();
+        double[] below = new double[n];
+        double[] beyond = new double[n];
+        double greatest = 0;
+        for (int i = 0; i < n; i++) {
+            below[i] = law.cumulative(times.get(i));
+            beyond[i] = law.survival(times.get(i));
+            greatest = Math.max(greatest, Math.max(below[i] - (double) i / n, (i + 1.0) / n - below[i]));
+        }
+        double sum = 0;
+        for (int i = 0; i < n; i++) {
+            sum += (2 * i + 1) * (Math.log(Math.max(below[i], LEAST)) + Math.log(Math.max(beyond[n - 1 - i], LEAST)));
+        }
+        return new GoodnessOfFit(-n - sum / n, greatest);
+    }
+}
