@@ -62,11 +62,11 @@ public final class FittingStudy {
     private List<Candidate> candidates(ElementTimes times, int number) {
         Durations durations = Durations.of(times.sample().values());
         List<Candidate> candidates = new ArrayList<>();
+        int stream = FIRST_STREAM + STREAMS_AN_ELEMENT * number;
         for (Family family : Family.values()) {
-            int stream = FIRST_STREAM + STREAMS_AN_ELEMENT * number + 2 * family.ordinal();
-            judge(MaximumLikelihood.fit(family, durations), times, durations, stream)
+            judge(MaximumLikelihood.fit(family, durations), times, durations, stream++)
                     .ifPresent(candidates::add);
-            judge(Threshold.fit(family, durations), times, durations, stream + 1)
+            judge(Threshold.fit(family, durations), times, durations, stream++)
                     .ifPresent(candidates::add);
         }
         candidates.sort(Comparator.comparingDouble(Candidate::aicc));
