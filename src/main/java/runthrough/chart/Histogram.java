@@ -30,6 +30,16 @@ record Histogram(double first, double width, List<Integer> counts, int beyond, i
      * ten, within sensible numbers of bins.
      */
     static Histogram of(Sample sample, double perSi) {
+        return of(sample, perSi, 0);
+    }
+
+    /**
+     * The same of values that were read in steps: the width is a multiple of the step, and borders lie half a step beside the
+     * values, so that no bin holds more steps than another.
+     *
+     * @param step in the unit shown; 0 for none
+     */
+    static Histogram of(Sample sample, double perSi, double step) {
         double least = sample.get(0) * perSi;
         double greatest = sample.get(sample.count() - 1) * perSi;
         double scale = Math.max(Math.abs(least), Math.abs(greatest));
@@ -42,19 +52,21 @@ record Histogram(double first, double width, List<Integer> counts, int beyond, i
         double spread = (sample.percentile(0.75) - sample.percentile(0.25)) * perSi;
         double rule = 2 * spread / Math.cbrt(sample.count());
         double range = shown - least;
-        double width = round(Math.min(range / FEWEST_BINS, Math.max(range / MOST_BINS, rule)));
-        double first = Math.floor(least / width);
-        int[] counts = new int[(int) (Math.floor(shown / width) - first) + 1];
+        double free = round(Math.min(range / FEWEST_BINS, Math.max(range / MOST_BINS, rule)));
+        double width = step == 0 ? free : step * Math.max(1, Math.rint(free / step));
+        double aside = step / 2 / width;
+        double first = Math.floor(least / width + aside);
+        int[] counts = new int[(int) (Math.floor(shown / width + aside) - first) + 1];
         int beyond = 0;
         for (double value : sample.values()) {
-            int bin = (int) (Math.floor(value * perSi / width) - first);
+            int bin = (int) (Math.floor(value * perSi / width + aside) - first);
             if (bin < counts.length) {
                 counts[bin]++;
             } else {
                 beyond++;
             }
         }
-        return new Histogram(first, width, Arrays.stream(counts).boxed().toList(), beyond, sample.count());
+        return new Histogram(first - aside, width, Arrays.stream(counts).boxed().toList(), beyond, sample.count());
     }
 
     /** The greatest value that is not far beyond all others. */

@@ -21,6 +21,7 @@ final class Program {
                 .addSubcommand(new LogCommand(surroundings))
                 .addSubcommand(new ServeCommand(surroundings))
                 .addSubcommand(new MapCommand(surroundings))
+                .addSubcommand(new TimesCommand(surroundings))
                 .addSubcommand(new CheckCommand(surroundings))
                 .addSubcommand(new KeysCommand(surroundings))
                 .addSubcommand(new InputsCommand(surroundings))

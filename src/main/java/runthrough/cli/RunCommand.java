@@ -84,7 +84,7 @@ final class RunCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Scenario asked = Scenario.read(surroundings.path(scenario), overrides);
+        Scenario asked = Scenario.read(surroundings.path(scenario), overrides, surroundings);
         asked.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
         ReportPlace place = report == null ? new ReportPlace() : report;
         Optional<Path> folder = place.folder(scenario);

@@ -1,5 +1,6 @@
 package runthrough.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,6 +53,20 @@ final class RunOverrides {
                 "The command inputs lists the numbers of a scenario by their paths."
             })
     private List<String> settings = new ArrayList<>();
+
+    @Option(
+            names = "--times",
+            paramLabel = "SHEET",
+            description = {
+                "Take the times of work elements from this time-study sheet: for each of its columns the law that the",
+                "command times recommends, in the place of what the scenario says of the element of that name."
+            })
+    private @Nullable Path times;
+
+    /** The time-study sheet to take times from, if one is named. */
+    Optional<Path> times() {
+        return Optional.ofNullable(times);
+    }
 
     /**
      * What is set otherwise than the scenario file says.

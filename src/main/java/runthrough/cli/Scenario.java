@@ -49,9 +49,10 @@ record Scenario(ScenarioFile file, List<Setting> settings, Brief brief, List<Str
     /**
      * Reads {@code file} with what the command line says otherwise.
      *
+     * @param surroundings where files that the command line names are
      * @throws BadInputException with everything that is wrong with either, or with the two together
      */
-    static Scenario read(Path file, RunOverrides overrides) {
+    static Scenario read(Path file, RunOverrides overrides, Surroundings surroundings) {
         Problems problems = new Problems();
         List<Setting> settings = overrides.settings(problems);
         ScenarioFile opened = ScenarioFile.open(file);
@@ -59,7 +60,25 @@ record Scenario(ScenarioFile file, List<Setting> settings, Brief brief, List<Str
             throw new BadInputException(Stream.concat(texts(problems.errors()), refusal(opened.with(settings)).stream())
                     .toList());
         }
-        return of(opened, settings, file).with(overrides);
+        if (overrides.times().isEmpty()) {
+            return of(opened, settings, file).with(overrides);
+        }
+        Path sheet = overrides.times().get();
+        MeasuredTimes measured = MeasuredTimes.read(surroundings.path(sheet), sheet.toString());
+        SheetSettings times = SheetSettings.of(
+                measured, of(opened, settings, file).brief().line().change());
+        Scenario timed = of(
+                opened,
+                Stream.concat(times.settings().stream(), settings.stream()).toList(),
+                file);
+        return new Scenario(
+                        opened,
+                        timed.settings(),
+                        timed.brief(),
+                        Stream.concat(timed.warnings().stream(), times.warnings().stream())
+                                .toList(),
+                        timed.fingerprint())
+                .with(overrides);
     }
 
     private static Scenario of(ScenarioFile file, List<Setting> settings, Path path) {

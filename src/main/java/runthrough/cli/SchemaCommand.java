@@ -11,13 +11,15 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import runthrough.report.JsonReport;
 import runthrough.report.StudySchemas;
+import runthrough.report.TimesAnswer;
 import runthrough.scenario.ScenarioSchema;
 
 /** Prints the JSON Schema of what goes in or comes out. */
 @Command(
         name = "schema",
-        description = "Prints the JSON Schema of scenarios, with which editors complete and check them; or that of the "
-                + "answer that run (verdict) or a study gives as JSON, with the meaning and unit of every member.",
+        description =
+                "Prints the JSON Schema of scenarios, with which editors complete and check them; or that of the "
+                        + "answer that run (verdict), times or a study gives as JSON, with the meaning and unit of every member.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, "2:there is no such schema"},
         footerHeading = "%nExamples:%n",
@@ -63,7 +65,9 @@ final class SchemaCommand implements Callable<Integer> {
     /** What has a schema: scenarios, verdicts, and the answers of all studies. */
     static final class Documents extends Choice<Supplier<String>> {
         Documents() {
-            or("scenario", ScenarioSchema::text).or("verdict", SchemaCommand::verdict);
+            or("scenario", ScenarioSchema::text)
+                    .or("verdict", SchemaCommand::verdict)
+                    .or("times", TimesAnswer::schema);
             StudySchemas.studies()
                     .forEach(study -> or(study, () -> StudySchemas.of(study).orElseThrow()));
         }

@@ -86,7 +86,7 @@ abstract class StudyCommand implements Callable<Integer> {
 
     @Override
     public final Integer call() {
-        Scenario asked = Scenario.read(surroundings.path(scenario), overrides);
+        Scenario asked = Scenario.read(surroundings.path(scenario), overrides, surroundings);
         Study study = study(asked, target == null ? asked.brief().run().target() : target);
         asked.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
         Optional<Path> folder = (report == null ? new ReportPlace() : report).folder(placed());

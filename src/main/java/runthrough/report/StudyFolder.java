@@ -44,6 +44,19 @@ public final class StudyFolder implements AutoCloseable {
         Map<String, String> files = new TreeMap<>(answer.csv());
         files.put(ReportFolder.HTML, StudyPage.render(answer));
         files.put(answer.study() + ".json", StudyJson.render(answer));
+        complete(files);
+    }
+
+    /**
+     * The same with the answer of a time-study sheet.
+     *
+     * @throws ReportFolderException when that fails; then nothing has changed in the folder
+     */
+    public void complete(TimesAnswer answer) {
+        complete(answer.files());
+    }
+
+    private void complete(Map<String, String> files) {
         try {
             for (Map.Entry<String, String> file : files.entrySet()) {
                 Files.write(

@@ -85,6 +85,11 @@ public final class StudyJson {
 
     /** The JSON Schema (draft 7) of the answers of {@code study}, whose own members have the shape {@code own}. */
     static String schema(String study, JsonShape<?> own) {
+        return schema(study, List.of(HEAD, own, TAIL));
+    }
+
+    /** The same of answers that have the members of {@code shapes} and no others. */
+    static String schema(String study, List<JsonShape<?>> shapes) {
         ObjectNode schema = JsonNodeFactory.instance
                 .objectNode()
                 .put("$schema", "http://json-schema.org/draft-07/schema#")
@@ -95,14 +100,14 @@ public final class StudyJson {
                                 + " kilograms per second; _per_8_h is per eight hours of simulated time. Shares are from 0 to 1."
                                 + " What is not known, not finite or does not apply is null.");
         Map<String, ObjectNode> definitions = new TreeMap<>();
-        schema.setAll(JsonShape.schema(List.of(HEAD, own, TAIL), definitions));
+        schema.setAll(JsonShape.schema(shapes, definitions));
         ((ObjectNode) schema.at("/properties/format")).put("const", format(study));
         ObjectNode shared = schema.putObject("definitions");
         definitions.forEach(shared::set);
         return text(schema);
     }
 
-    private static String format(String study) {
+    static String format(String study) {
         return "runthrough-" + study + "/1";
     }
 
@@ -118,7 +123,7 @@ public final class StudyJson {
                 : OptionalDouble.empty();
     }
 
-    private static String text(Object document) {
+    static String text(Object document) {
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         try {
             return JsonMapper.builder()

@@ -2,6 +2,7 @@ package runthrough.report;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -20,9 +21,32 @@ public final class StudyText {
      * @param colour whether the terminal shows colours; the words say it all without them
      */
     public static String render(StudyAnswer answer, boolean colour) {
+        return render(
+                new Told(
+                        answer.brief().title(),
+                        answer.provenance().changed(),
+                        answer.mark(),
+                        answer.advice(),
+                        answer.figures(),
+                        answer.basis(),
+                        answer.tables()),
+                colour);
+    }
+
+    /** What is told, in this order. */
+    record Told(
+            String title,
+            Optional<String> changed,
+            ReportPage.Mark mark,
+            List<String> advice,
+            List<ReportPage.KeyFigure> figures,
+            String basis,
+            List<Table> tables) {}
+
+    static String render(Told answer, boolean colour) {
         TextLines lines = new TextLines();
-        lines.line(answer.brief().title());
-        answer.provenance().changed().ifPresent(changed -> lines.paragraph(changed, 0));
+        lines.line(answer.title());
+        answer.changed().ifPresent(changed -> lines.paragraph(changed, 0));
         lines.paragraph(answer.mark().word() + ". " + answer.mark().sentence(), 0);
         answer.advice().forEach(advice -> lines.paragraph(advice, 0));
         lines.gap();

@@ -173,7 +173,7 @@ class MeasuredRowsTest {
         Map<Integer, Double> tails = times(run, WorkList.TAIL);
 
         times(run, WorkList.JOIN)
-                .forEach((change, time) -> assertThat(time)
-                        .isCloseTo(15 * Objects.requireNonNull(tails.get(change)), within(1e-6)));
+                .forEach((change, time) ->
+                        assertThat(time).isCloseTo(15 * Objects.requireNonNull(tails.get(change)), within(1e-6)));
     }
 }

@@ -31,10 +31,14 @@ public final class TimeSheetReader {
         this.problems = problems;
     }
 
-    /** Reads {@code path}. Never throws for what a file holds. */
-    public static TimeSheetReading read(Path path) {
+    /**
+     * Reads {@code path}. Never throws for what a file holds.
+     *
+     * @param name as the user gave it, for messages
+     */
+    public static TimeSheetReading read(Path path, String name) {
         Problems problems = new Problems();
-        Optional<TimeSheet> sheet = read(path, path.toString(), problems);
+        Optional<TimeSheet> sheet = read(path, name, problems);
         return sheet.isPresent()
                 ? new TimeSheetReading.Accepted(sheet.get(), problems.warnings())
                 : new TimeSheetReading.Refused(problems.errors(), problems.further(), problems.warnings());

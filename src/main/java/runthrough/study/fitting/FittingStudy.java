@@ -66,8 +66,7 @@ public final class FittingStudy {
         for (Family family : Family.values()) {
             judge(MaximumLikelihood.fit(family, durations), times, durations, stream++)
                     .ifPresent(candidates::add);
-            judge(Threshold.fit(family, durations), times, durations, stream++)
-                    .ifPresent(candidates::add);
+            judge(Threshold.fit(family, durations), times, durations, stream++).ifPresent(candidates::add);
         }
         candidates.sort(Comparator.comparingDouble(Candidate::aicc));
         return candidates;

@@ -21,6 +21,9 @@ import umontreal.ssj.util.Num;
 public final class MaximumLikelihood {
     private static final double EXACTNESS = 1e-13;
     private static final int MOST_STEPS = 200;
+    /** The likeliest shape is hardly ever farther from the first guess than by this factor. */
+    private static final double NEAR = 1.6;
+
     private static final double LEAST_SHAPE = 0.02;
     /** What a scenario takes as the shape of a Weibull law. */
     private static final double GREATEST_SHAPE = 1000;
@@ -118,10 +121,13 @@ public final class MaximumLikelihood {
             add(sums, others, shape);
             return sums[1] / sums[0] - 1 / shape - mean;
         };
-        if (slope.value(LEAST_SHAPE) > 0 || slope.value(GREATEST_SHAPE) < 0) {
+        double guess = startingShape(logarithms, mean);
+        double low = slope.value(guess / NEAR) < 0 ? guess / NEAR : LEAST_SHAPE;
+        double high = slope.value(guess * NEAR) > 0 ? guess * NEAR : GREATEST_SHAPE;
+        if (slope.value(low) > 0 || slope.value(high) < 0) {
             return Optional.empty();
         }
-        double shape = solver().solve(MOST_STEPS, slope, LEAST_SHAPE, GREATEST_SHAPE, startingShape(logarithms, mean));
+        double shape = solver().solve(MOST_STEPS, slope, low, high, guess);
         double[] sums = new double[2];
         add(sums, logarithms, shape);
         add(sums, others, shape);

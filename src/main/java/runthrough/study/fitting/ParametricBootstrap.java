@@ -22,7 +22,7 @@ import runthrough.study.statistics.Sample;
  * narrowed by the square root.
  */
 final class ParametricBootstrap {
-    static final int SAMPLES = 499;
+    static final int SAMPLES = 299;
     private static final int LARGEST = 1000;
     private static final int PATIENCE = 20;
     private static final double LOWER = 0.025;

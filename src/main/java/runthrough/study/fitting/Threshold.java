@@ -25,9 +25,9 @@ import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
  * from memory).
  */
 final class Threshold {
-    private static final int GRID = 24;
+    private static final int GRID = 16;
     private static final double BOUND = 0.1;
-    private static final double EXACTNESS = 1e-9;
+    private static final double EXACTNESS = 1e-6;
     private static final int MOST_STEPS = 200;
 
     private final Family family;

@@ -35,7 +35,7 @@ class TimeSheetReaderTest {
 
     private TimeSheetReading reading(byte[] bytes) {
         try {
-            return TimeSheetReader.read(Files.write(folder.resolve("times.csv"), bytes));
+            return TimeSheetReader.read(Files.write(folder.resolve("times.csv"), bytes), "times.csv");
         } catch (IOException e) {
             throw new AssertionError(e);
         }
@@ -61,9 +61,7 @@ class TimeSheetReaderTest {
     }
 
     private List<String> texts(List<Problem> problems) {
-        return problems.stream()
-                .map(problem -> problem.toString().replace(folder + "/", ""))
-                .toList();
+        return problems.stream().map(Problem::toString).toList();
     }
 
     @Test

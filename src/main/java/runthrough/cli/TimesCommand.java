@@ -1,0 +1,245 @@
+package runthrough.cli;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import runthrough.report.Provenance;
+import runthrough.report.ReportFolder;
+import runthrough.report.StudyFolder;
+import runthrough.report.TimesAnswer;
+import runthrough.report.TimesResult;
+import runthrough.study.fitting.FittingStudy;
+import runthrough.study.times.SampleSize;
+import runthrough.study.times.SheetStatistics;
+import runthrough.timestudy.Observation;
+import runthrough.timestudy.TimeSheet;
+
+/** What does a stopwatch sheet tell, and which laws should its times be simulated with? */
+@Command(
+        name = "times",
+        description = {
+            "Reads a time-study sheet: one row for each coil change observed, one column for each work element. Tells",
+            "means and spreads, outliers, trend, elements that are slow together, fitted laws and whether it is enough,",
+            "and writes the work of a coil change as a scenario has it."
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  runthrough times scenarios/tube-line-stopwatch.csv",
+            "  runthrough times sheet.csv --leave-out 17,42 --timed \"March, first shift\" --fragment work.yaml",
+            "  runthrough run my-line.yaml --times sheet.csv"
+        })
+final class TimesCommand implements Callable<Integer> {
+    private static final long USUAL_SEED = 1;
+
+    private final Surroundings surroundings;
+
+    @Parameters(paramLabel = "SHEET", description = "The sheet, a CSV file.")
+    private Path sheet;
+
+    @Option(
+            names = "--leave-out",
+            paramLabel = "ROWS",
+            split = ",",
+            converter = RowNumber.class,
+            description = "Numbers of rows to leave out, such as 17,42. None is left out unless you name it.")
+    private List<Long> leaveOut = new ArrayList<>();
+
+    @Option(
+            names = "--basic-times",
+            description = "Multiply each row by its rating / 100; by default times are taken as observed.")
+    private boolean basicTimes;
+
+    @Option(
+            names = "--allowance",
+            paramLabel = "SHARE",
+            converter = Amount.Part.class,
+            description = "Print standard times, too, with so much of the basic time added; goes with --basic-times.")
+    private @Nullable Double allowance;
+
+    @Option(
+            names = "--confidence",
+            paramLabel = "SHARE",
+            converter = Amount.Target.class,
+            description = "Confidence of the number of observations; 95.45%% by default.")
+    private @Nullable Double confidence;
+
+    @Option(
+            names = "--precision",
+            paramLabel = "SHARE",
+            converter = Amount.Target.class,
+            description = "Its precision as a share of the mean, to either side; 5%% by default.")
+    private @Nullable Double precision;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            converter = RunOverrides.Seed.class,
+            description =
+                    "Seed of the random numbers that judge fits; 1 by default. The same seed gives the same bytes.")
+    private @Nullable Long seed;
+
+    @Option(
+            names = "--timed",
+            paramLabel = "TEXT",
+            description = "When it was timed, to be noted in the scenario fragment; nothing by default.")
+    private @Nullable String timed;
+
+    @Option(
+            names = "--fragment",
+            paramLabel = "FILE",
+            description = "Write the work of a coil change, as a scenario has it, to this file.")
+    private @Nullable Path fragment;
+
+    @Option(
+            names = "--json",
+            description = "Print the answer as JSON, and nothing else, to standard output. Its shape: runthrough schema"
+                    + " times.")
+    private boolean json;
+
+    @ArgGroup
+    private @Nullable ReportPlace report;
+
+    @Option(names = "--date", paramLabel = "TEXT", description = "A date to print in the report; none by default.")
+    private @Nullable String date;
+
+    @Option(
+            names = "--colour",
+            paramLabel = "WHEN",
+            converter = Colour.Words.class,
+            completionCandidates = Colour.Words.class,
+            description = "auto, always or never. By default auto: at a terminal, unless NO_COLOR is set.")
+    private Colour colour = Colour.AUTO;
+
+    TimesCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() {
+        MeasuredTimes measured = MeasuredTimes.read(surroundings.path(sheet), sheet.toString());
+        TimeSheet asked = asked(measured.sheet());
+        measured.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
+        Optional<Path> folder = (report == null ? new ReportPlace() : report).folder(placed());
+        TimesAnswer answer;
+        if (folder.isPresent()) {
+            try (StudyFolder files = StudyFolder.open(surroundings.path(folder.get()))) {
+                answer = answer(measured, asked);
+                files.complete(answer);
+            }
+        } else {
+            answer = answer(measured, asked);
+        }
+        if (fragment != null) {
+            write(fragment, answer.fragment());
+        }
+        print(answer, folder);
+        return ExitCode.DONE;
+    }
+
+    private Path placed() {
+        return Path.of(String.valueOf(sheet.getFileName()).replaceFirst("\\.[A-Za-z]{1,4}$", ""));
+    }
+
+    /** The sheet with ratings applied and rows left out as asked. */
+    private TimeSheet asked(TimeSheet read) {
+        List<Integer> numbers = leaveOut.stream().map(Math::toIntExact).toList();
+        List<Integer> known = read.rows().stream().map(Observation::number).toList();
+        List<String> wrong = numbers.stream()
+                .filter(number -> !known.contains(number))
+                .map(number ->
+                        "--leave-out = " + number + "; the sheet has no such row with times. Rows are counted from 1"
+                                + " below the header, up to " + known.get(known.size() - 1) + ".")
+                .toList();
+        if (!wrong.isEmpty()) {
+            throw new BadInputException(wrong);
+        }
+        if (numbers.containsAll(known)) {
+            throw new BadInputException("--leave-out leaves no row. Name fewer.");
+        }
+        TimeSheet kept = read.without(numbers);
+        for (int i = 0; i < kept.elements().size(); i++) {
+            if (kept.times(i).length == 0) {
+                throw new BadInputException("--leave-out leaves no time of "
+                        + kept.elements().get(i).label() + ". Name fewer rows, or leave the column out of the sheet.");
+            }
+        }
+        return basicTimes ? kept.basicTimes() : kept;
+    }
+
+    private TimesAnswer answer(MeasuredTimes measured, TimeSheet asked) {
+        long luck = seed == null ? USUAL_SEED : seed;
+        SheetStatistics statistics = SheetStatistics.of(asked, luck);
+        List<SampleSize> sizes = statistics.elements().stream()
+                .map(element -> SampleSize.of(
+                        confidence == null ? SampleSize.USUAL_CONFIDENCE : confidence,
+                        precision == null ? SampleSize.USUAL_PRECISION : precision,
+                        element.sample().values()))
+                .toList();
+        TimesResult result = new TimesResult(
+                statistics,
+                new FittingStudy(luck).run(statistics),
+                sizes,
+                basicTimes,
+                Optional.ofNullable(allowance),
+                leaveOut.stream().map(Math::toIntExact).sorted().distinct().toList(),
+                Optional.ofNullable(timed),
+                luck);
+        return TimesAnswer.of(
+                result,
+                measured.warnings(),
+                new Provenance(
+                        ProgramVersion.text(),
+                        Optional.of(measured.fingerprint()),
+                        List.of(),
+                        Optional.ofNullable(date)));
+    }
+
+    /** In place of an earlier file only when it is whole. */
+    private void write(Path file, String text) {
+        Path target = surroundings.path(file).toAbsolutePath().normalize();
+        if (Files.isDirectory(target)) {
+            throw refused(file, "it is a folder");
+        }
+        Path unfinished = Path.of(target + ".part");
+        try {
+            Files.createDirectories(target.resolve("..").normalize());
+            Files.writeString(unfinished, text);
+            Files.move(unfinished, target, StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException e) {
+            throw refused(file, e instanceof AccessDeniedException ? "no permission" : String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static BadInputException refused(Path file, String why) {
+        return new BadInputException(file + " cannot be written: " + why + ". Name another file with --fragment.");
+    }
+
+    private void print(TimesAnswer answer, Optional<Path> folder) {
+        if (json) {
+            surroundings.out().print(answer.json());
+        } else {
+            surroundings.out().print(answer.text(colour.isOnIn(surroundings)));
+            folder.ifPresent(path -> surroundings.out().println("\nReport: " + path.resolve(ReportFolder.HTML)));
+        }
+        surroundings.out().flush();
+    }
+
+    static final class RowNumber extends WholeNumber {
+        RowNumber() {
+            super(1, 1_000_000);
+        }
+    }
+}
