@@ -50,7 +50,31 @@ final class CurvePlot {
 
     /** The curve, over its band. */
     void curve(String name, List<Point> points, String bandName) {
-        YIntervalSeries series = new YIntervalSeries(name, false, true);
+        band(points, BAND);
+        legend.add(ChartStyle.line(name, Palette.LEVEL, Palette.BOLD));
+        if (!bandName.isEmpty()) {
+            legend.add(ChartStyle.box(bandName, BAND));
+        }
+    }
+
+    /** A curve over two nested bands, each with a colour of its own. */
+    void bands(
+            String name,
+            List<Point> outer,
+            String outerName,
+            Color outerColour,
+            List<Point> inner,
+            String innerName,
+            Color innerColour) {
+        band(outer, outerColour);
+        band(inner, innerColour);
+        legend.add(ChartStyle.line(name, Palette.LEVEL, Palette.BOLD));
+        legend.add(ChartStyle.box(innerName, innerColour));
+        legend.add(ChartStyle.box(outerName, outerColour));
+    }
+
+    private void band(List<Point> points, Color colour) {
+        YIntervalSeries series = new YIntervalSeries("", false, true);
         for (Point point : points) {
             series.add(point.x(), point.y(), point.low(), point.high());
             see(point.low());
@@ -60,14 +84,10 @@ final class CurvePlot {
         data.addSeries(series);
         DeviationRenderer renderer = new DeviationRenderer(true, false);
         renderer.setAlpha(1);
-        renderer.setSeriesFillPaint(0, BAND);
+        renderer.setSeriesFillPaint(0, colour);
         renderer.setSeriesPaint(0, Palette.LEVEL);
         renderer.setSeriesStroke(0, Palette.BOLD);
         add(data, renderer);
-        legend.add(ChartStyle.line(name, Palette.LEVEL, Palette.BOLD));
-        if (!bandName.isEmpty()) {
-            legend.add(ChartStyle.box(bandName, BAND));
-        }
     }
 
     /** Another curve, without a band. */

@@ -6,6 +6,7 @@ import runthrough.study.logged.LogComparison;
 import runthrough.study.map.ShareMap;
 import runthrough.study.sizing.Sizing;
 import runthrough.study.speed.SpeedCurve;
+import runthrough.study.uncertainty.Uncertainty;
 
 /** The charts of the studies that go beyond one verdict. */
 public final class StudyCharts {
@@ -31,6 +32,11 @@ public final class StudyCharts {
     /** Share run through over two numbers. */
     public static List<Chart> of(ShareMap map) {
         return List.of(MapChart.of(setting(map.brief(), map.brief().run().replications()), map));
+    }
+
+    /** How well share and capacity are known. */
+    public static List<Chart> of(Uncertainty known) {
+        return UncertaintyCharts.of(setting(known.brief(), known.brief().run().replications()), known);
     }
 
     private static Setting setting(Brief brief, int replications) {

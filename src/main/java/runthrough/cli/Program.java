@@ -22,6 +22,7 @@ final class Program {
                 .addSubcommand(new ServeCommand(surroundings))
                 .addSubcommand(new MapCommand(surroundings))
                 .addSubcommand(new TimesCommand(surroundings))
+                .addSubcommand(new UncertaintyCommand(surroundings))
                 .addSubcommand(new CheckCommand(surroundings))
                 .addSubcommand(new KeysCommand(surroundings))
                 .addSubcommand(new InputsCommand(surroundings))

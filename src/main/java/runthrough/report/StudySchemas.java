@@ -7,11 +7,12 @@ import java.util.TreeMap;
 
 /** The JSON Schemas of the studies' answers, by the name of the study. */
 public final class StudySchemas {
-    private static final Map<String, JsonShape<?>> SHAPES = Map.of(
-            "log", LogDocument.SHAPE,
-            "map", MapDocument.SHAPE,
-            "size", SizingDocument.SHAPE,
-            "speeds", SpeedDocument.SHAPE);
+    private static final Map<String, JsonShape<?>> SHAPES = Map.ofEntries(
+            Map.entry("log", LogDocument.SHAPE),
+            Map.entry("map", MapDocument.SHAPE),
+            Map.entry("size", SizingDocument.SHAPE),
+            Map.entry("speeds", SpeedDocument.SHAPE),
+            Map.entry("uncertainty", UncertaintyDocument.SHAPE));
 
     private StudySchemas() {}
 

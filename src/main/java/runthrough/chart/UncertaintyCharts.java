@@ -1,0 +1,114 @@
+package runthrough.chart;
+
+import java.awt.Color;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.LegendItemCollection;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.XYPlot;
+import runthrough.quantity.Unit;
+import runthrough.study.statistics.Sample;
+import runthrough.study.uncertainty.Known;
+import runthrough.study.uncertainty.Uncertainty;
+
+/** How well share and capacity are known, as two nested bands: from simulation noise alone, and with what is not known of times. */
+final class UncertaintyCharts {
+    private static final int HEIGHT = 460;
+    /** The wider band; the narrower is darker. */
+    private static final Color OUTER = new Color(0xDCE9F3);
+
+    private static final Color INNER = new Color(0x8FBDDD);
+
+    private final Setting setting;
+    private final Uncertainty known;
+
+    private UncertaintyCharts(Setting setting, Uncertainty known) {
+        this.setting = setting;
+        this.known = known;
+    }
+
+    static List<Chart> of(Setting setting, Uncertainty known) {
+        UncertaintyCharts charts = new UncertaintyCharts(setting, known);
+        List<Chart> all = new ArrayList<>();
+        if (!known.curve().isEmpty()) {
+            all.add(charts.curve());
+        }
+        all.add(charts.shares());
+        return all;
+    }
+
+    private Chart curve() {
+        Unit length = setting.units().length();
+        LegendItemCollection legend = new LegendItemCollection();
+        NumberAxis domain = setting.style().axis("capacity of the accumulator, " + length.symbol());
+        List<Uncertainty.Point> points = known.curve();
+        domain.setRange(
+                length.fromSi(points.get(0).capacity()),
+                length.fromSi(points.get(points.size() - 1).capacity()));
+        CurvePlot plot = new CurvePlot(setting.style(), legend, domain, "coil changes run through, %");
+        plot.bands(
+                "share run through",
+                points.stream()
+                        .map(point -> point(point, point.share().all(), length))
+                        .toList(),
+                "95 % interval, the times not being known exactly",
+                OUTER,
+                points.stream()
+                        .map(point -> point(point, point.share().simulation(), length))
+                        .toList(),
+                "95 % interval from simulation noise alone",
+                INNER);
+        plot.across("target: " + setting.units().share(known.target()), 100 * known.target());
+        plot.upright(
+                "capacity as it is",
+                length.fromSi(setting.line().accumulator().capacity()),
+                Palette.SECONDARY,
+                Palette.DASH_DOT);
+        String title = "Share run through against capacity, and how well it is known";
+        Known capacity = known.capacity().orElseThrow();
+        String reading = "The target of " + setting.units().share(known.target()) + " takes "
+                + setting.units().length(capacity.value()) + " of capacity; from simulation noise alone "
+                + range(capacity.simulation(), length) + ", with what is not known of the times "
+                + range(capacity.all(), length) + ".";
+        return new Chart(
+                "known-capacity",
+                title,
+                reading,
+                "A curve with two nested bands, the target across it and the present capacity upright. " + reading,
+                setting.style().picture(title, plot.within(0, 100), legend, HEIGHT));
+    }
+
+    private static CurvePlot.Point point(Uncertainty.Point point, Known.Band band, Unit length) {
+        return new CurvePlot.Point(
+                length.fromSi(point.capacity()), 100 * point.share().value(), 100 * band.low(), 100 * band.high());
+    }
+
+    private static String range(Known.Band band, Unit unit) {
+        return ChartUnits.text(band.low(), unit) + " to " + ChartUnits.text(band.high(), unit);
+    }
+
+    private Chart shares() {
+        Sample sample = Sample.of(
+                known.shares().stream().mapToDouble(Double::doubleValue).toArray());
+        Histogram histogram = Histogram.of(sample, 100);
+        DistributionPlot distribution = new DistributionPlot(setting.style(), histogram);
+        Known.Band all = known.share().all();
+        distribution.mark(100 * known.target(), "target", Palette.LIMIT, Palette.LONG_DASHES);
+        distribution.mark(100 * known.share().value(), "with the times as observed", Palette.PROCESS, Palette.BOLD);
+        distribution.mark(100 * all.low(), "95 % interval from here", Palette.SECONDARY, Palette.DASHES);
+        distribution.mark(100 * all.high(), "to here", Palette.SECONDARY, Palette.DASHES);
+        XYPlot plot = distribution.plot("coil changes run through, %", "share of resamples, %", i -> Palette.ENOUGH);
+        String title = "Share run through, had other coil changes been timed";
+        String reading = "With other observations of the same number the share might well have come out between "
+                + setting.units().share(all.low()) + " and "
+                + setting.units().share(all.high()) + "; simulation noise alone leaves "
+                + setting.units().share(known.share().simulation().low()) + " to "
+                + setting.units().share(known.share().simulation().high()) + ".";
+        return new Chart(
+                "known-share",
+                title,
+                reading,
+                "Histogram of the share in " + known.resamples() + " resamples. " + reading,
+                setting.style().picture(title, plot, new LegendItemCollection(), DistributionPlot.HEIGHT));
+    }
+}

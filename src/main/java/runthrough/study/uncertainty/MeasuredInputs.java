@@ -1,0 +1,93 @@
+package runthrough.study.uncertainty;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import runthrough.plant.CoilChange;
+import runthrough.plant.Distribution;
+import runthrough.plant.Distributions;
+import runthrough.plant.Line;
+import runthrough.plant.MeasuredRows;
+import runthrough.plant.Practice;
+import runthrough.plant.WorkElement;
+import runthrough.plant.WorkElement.WorkTime;
+
+/**
+ * What of a line is known from observations: the rows of its sheets, and lists of measured times.
+ *
+ * @param line as described
+ */
+public record MeasuredInputs(Line line) {
+
+    /**
+     * One of them.
+     *
+     * @param name of the sheet, or of the element
+     * @param observations how many rows or values
+     */
+    public record Input(String name, int observations) {}
+
+    /** All of them: sheets first. */
+    List<Input> all() {
+        List<Input> all = new ArrayList<>();
+        MeasuredRows.in(line.change()).forEach(rows -> all.add(new Input(rows.source(), rows.count())));
+        CoilChange change = line.change();
+        Stream.of(change.prepare(), change.tail(), change.join())
+                .flatMap(List::stream)
+                .filter(element -> element.time().drawn() instanceof Distributions.Observed
+                        && !(element.time() instanceof WorkTime.FromRows))
+                .forEach(element -> all.add(new Input(
+                        element.name(),
+                        ((Distributions.Observed) element.time().drawn())
+                                .values()
+                                .size())));
+        if (line.practice() == Practice.RETHREAD && change.rethread() instanceof Distributions.Observed observed) {
+            all.add(new Input("rethread", observed.values().size()));
+        }
+        return all;
+    }
+
+    /** The line as it would be described had other coil changes been observed: as many, drawn from those that were. */
+    Line resampled(SplittableRandom random) {
+        Map<MeasuredRows, MeasuredRows> drawn = new HashMap<>();
+        UnaryOperator<WorkElement> resample = element -> {
+            if (element.time() instanceof WorkTime.FromRows from) {
+                MeasuredRows rows =
+                        drawn.computeIfAbsent(from.rows(), known -> known.resampled(places(known.count(), random)));
+                return element.with(from.with(rows));
+            } else if (element.time() instanceof WorkTime.Timed timed) {
+                return element.with(new WorkTime.Timed(resampled(timed.drawn(), random)));
+            } else if (element.time() instanceof WorkTime.Travel travel) {
+                return element.with(new WorkTime.Travel(travel.speed(), resampled(travel.drawn(), random)));
+            }
+            return element;
+        };
+        CoilChange change = line.change().withEach(resample);
+        return line.with(new CoilChange(
+                change.crew(),
+                change.prepare(),
+                change.tail(),
+                change.join(),
+                change.reject(),
+                resampled(change.rethread(), random)));
+    }
+
+    private static Distribution resampled(Distribution law, SplittableRandom random) {
+        if (!(law instanceof Distributions.Observed observed)) {
+            return law;
+        }
+        List<Double> values = observed.values();
+        return Distribution.observed(IntStream.of(places(values.size(), random))
+                .mapToObj(values::get)
+                .toList());
+    }
+
+    private static int[] places(int count, SplittableRandom random) {
+        return IntStream.range(0, count).map(i -> random.nextInt(count)).toArray();
+    }
+}

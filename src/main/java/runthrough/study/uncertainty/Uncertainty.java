@@ -1,0 +1,57 @@
+package runthrough.study.uncertainty;
+
+import java.util.List;
+import java.util.Optional;
+import runthrough.plant.Brief;
+import runthrough.study.Answer;
+
+/**
+ * The answer, and how well it is known.
+ *
+ * @param brief what was asked
+ * @param target share of coil changes that should run through
+ * @param inputs what is known from observations
+ * @param resamples how often they were resampled
+ * @param share of coil changes run through
+ * @param shares the same with each resample
+ * @param capacity what the accumulator must hold to meet the target (m); empty where entry and process are one strip
+ * @param curve share against capacity; empty where entry and process are one strip
+ */
+public record Uncertainty(
+        Brief brief,
+        double target,
+        List<MeasuredInputs.Input> inputs,
+        int resamples,
+        Known share,
+        List<Double> shares,
+        Optional<Known> capacity,
+        List<Point> curve) {
+
+    public Uncertainty {
+        inputs = List.copyOf(inputs);
+        shares = List.copyOf(shares);
+        curve = List.copyOf(curve);
+    }
+
+    /**
+     * A point of the curve.
+     *
+     * @param capacity (m)
+     * @param share that runs through with it, by the strip that coil changes take
+     */
+    public record Point(double capacity, Known share) {}
+
+    /** Whether the target is met, as far as the times are known. */
+    public Answer answer() {
+        return against(share.all());
+    }
+
+    /** The same as if the times were known exactly. */
+    public Answer answerIfTimesWereKnown() {
+        return against(share.simulation());
+    }
+
+    private Answer against(Known.Band band) {
+        return band.low() >= target ? Answer.MEETS : band.high() < target ? Answer.MISSES : Answer.UNDECIDED;
+    }
+}

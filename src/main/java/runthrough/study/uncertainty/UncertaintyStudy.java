@@ -1,0 +1,241 @@
+package runthrough.study.uncertainty;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import runthrough.plant.Brief;
+import runthrough.plant.Line;
+import runthrough.plant.ProcessSection;
+import runthrough.plant.RunPlan;
+import runthrough.simulation.Replication;
+import runthrough.study.Evaluator;
+import runthrough.study.Share;
+import runthrough.study.StudyException;
+import runthrough.study.StudyListener;
+import runthrough.study.statistics.Estimate;
+import runthrough.study.statistics.Estimators;
+import runthrough.study.statistics.Interval;
+import runthrough.study.statistics.Moments;
+import runthrough.study.statistics.Sample;
+import runthrough.study.uncertainty.Known.Band;
+import runthrough.study.uncertainty.Uncertainty.Point;
+
+/**
+ * Resamples the observed times and runs the line with each resample. Capacities come from the strip that coil changes take out
+ * of an accumulator that never runs empty, so that one run tells them all.
+ */
+public final class UncertaintyStudy {
+    /** Fewer resamples do not show the ends of an interval. */
+    public static final int FEWEST = 50;
+
+    /** What is usual. */
+    public static final int USUAL = 200;
+
+    /** Coil changes of each resample, or a little more. */
+    private static final int CHANGES = 2_000;
+
+    private static final int GROUPS = 10;
+    private static final int POINTS = 40;
+    /** So many times its capacity no accumulator is emptied by. */
+    private static final double AMPLE = 10;
+
+    private final Brief brief;
+    private final double target;
+    private final int resamples;
+    private final MeasuredInputs inputs;
+    private final boolean stores;
+
+    /**
+     * A study.
+     *
+     * @param brief whose line must have passed its check
+     * @param target share of coil changes that should run through
+     * @param resamples how often to resample, {@code >= 50}
+     * @throws StudyException when nothing of the line is known from observations
+     */
+    public UncertaintyStudy(Brief brief, double target, int resamples) {
+        this.brief = brief;
+        this.target = Share.targetBelowAll(target);
+        this.resamples = resamples;
+        this.inputs = new MeasuredInputs(brief.line());
+        this.stores = !brief.line().practice().isOneStrip();
+        if (inputs.all().isEmpty()) {
+            throw new StudyException(
+                    "no work element has times that were observed, so there is nothing to resample. Give an"
+                            + " element its times as {sheet: times.csv} or {observed: [...]}");
+        }
+    }
+
+    /** What a run of some replications gave. */
+    private record Seen(double[] shares, double[][] needs) {
+        double share() {
+            return Known.mean(shares);
+        }
+
+        /** Variance of the share from simulation noise. */
+        double noise() {
+            double sd = shares.length > 1 ? Moments.of(shares).sd() : 0;
+            return sd * sd / shares.length;
+        }
+
+        Sample pooled() {
+            return Sample.of(
+                    Arrays.stream(needs).flatMapToDouble(Arrays::stream).toArray());
+        }
+    }
+
+    /**
+     * Runs it.
+     *
+     * @throws StudyException when a run cannot go on
+     */
+    public Uncertainty run(int threads, StudyListener listener) {
+        Evaluator evaluator = new Evaluator(threads, listener::cancelled);
+        listener.progress(0, resamples + 1);
+        int main = Math.max(2, brief.run().replications());
+        Seen asObserved = seen(evaluator, brief.line(), IntStream.range(0, main).toArray());
+        listener.progress(1, resamples + 1);
+        int each = eachTime(asObserved, main);
+        List<Seen> others = new ArrayList<>();
+        for (int i = 0; i < resamples; i++) {
+            Line line = inputs.resampled(
+                    new SplittableRandom(0x9E3779B97F4A7C15L * (brief.run().seed() + 1) + i));
+            int first = main + i * each;
+            others.add(
+                    seen(evaluator, line, IntStream.range(first, first + each).toArray()));
+            listener.progress(i + 2, resamples + 1);
+        }
+        double[] shares = others.stream().mapToDouble(Seen::share).toArray();
+        return new Uncertainty(
+                brief,
+                target,
+                inputs.all(),
+                resamples,
+                share(
+                        asObserved,
+                        shares,
+                        Known.mean(others.stream().mapToDouble(Seen::noise).toArray())),
+                Arrays.stream(shares).boxed().toList(),
+                stores ? Optional.of(capacity(asObserved, others, each)) : Optional.empty(),
+                stores ? curve(asObserved, others) : List.of());
+    }
+
+    /** Replications of a resample. */
+    private static int eachTime(Seen asObserved, int main) {
+        int perReplication = Math.max(1, asObserved.needs[0].length);
+        return Math.max(4, Math.min(main, (CHANGES + perReplication - 1) / perReplication));
+    }
+
+    private Seen seen(Evaluator evaluator, Line line, int[] indices) {
+        RunPlan plan = brief.run().withReplications(indices[indices.length - 1] + 1);
+        double[] shares = evaluator.observe(line, plan, indices, UncertaintyStudy::shareOf).stream()
+                .mapToDouble(Double::doubleValue)
+                .toArray();
+        if (Arrays.stream(shares).anyMatch(Double::isNaN)) {
+            throw new StudyException(
+                    "a replication completed no coil change; give a longer run, or fewer coil changes to"
+                            + " leave out");
+        }
+        if (!stores) {
+            return new Seen(shares, new double[][] {new double[changes()]});
+        }
+        Line ample = line.with(
+                line.accumulator().resizedTo(AMPLE * line.accumulator().capacity()));
+        double slow =
+                line.process().slowing().map(ProcessSection.Slowing::level).orElse(0.0);
+        return new Seen(
+                shares,
+                evaluator
+                        .observe(
+                                ample,
+                                plan,
+                                indices,
+                                run -> needs(run, ample.accumulator().capacity(), slow))
+                        .toArray(double[][]::new));
+    }
+
+    private int changes() {
+        return brief.run().extent() instanceof RunPlan.Extent.Changes extent ? extent.changes() : 1;
+    }
+
+    private static double shareOf(Replication replication) {
+        return (double) replication.totals().ranThrough() / replication.totals().changes();
+    }
+
+    /** How much capacity each coil change would have needed (m). */
+    private static double[] needs(Replication run, double ample, double slowLevel) {
+        return run.changes().stream()
+                .mapToDouble(change -> ample - change.lowestLevel() + Math.max(change.stopLevel(), slowLevel))
+                .toArray();
+    }
+
+    private static Known share(Seen asObserved, double[] resampled, double noise) {
+        Estimate estimate = Estimators.mean(asObserved.shares);
+        double mean = asObserved.share();
+        Band band = estimate.interval()
+                .map(interval -> new Band(interval.low(), interval.high()))
+                .orElse(new Band(mean, mean));
+        return Known.of(mean, band, asObserved.noise(), resampled, noise, 0, 1);
+    }
+
+    private Known capacity(Seen asObserved, List<Seen> others, int each) {
+        double value = asObserved.pooled().percentile(target);
+        int main = asObserved.needs.length;
+        // Replications in groups large enough to have a percentile; what the groups differ by tells the noise.
+        int groups = Math.min(GROUPS, main);
+        double[] byGroup = IntStream.range(0, groups)
+                .mapToDouble(group -> Sample.of(IntStream.range(0, main)
+                                .filter(i -> i % groups == group)
+                                .boxed()
+                                .flatMapToDouble(i -> Arrays.stream(asObserved.needs[i]))
+                                .toArray())
+                        .percentile(target))
+                .toArray();
+        double sd = groups > 1 ? Moments.of(byGroup).sd() : 0;
+        double noise = sd * sd / groups;
+        double half =
+                Estimators.mean(byGroup).interval().map(Interval::halfWidth).orElse(0.0);
+        return Known.of(
+                value,
+                new Band(value - half, value + half),
+                noise,
+                others.stream()
+                        .mapToDouble(seen -> seen.pooled().percentile(target))
+                        .toArray(),
+                noise * main / each,
+                0,
+                Double.POSITIVE_INFINITY);
+    }
+
+    private List<Point> curve(Seen asObserved, List<Seen> others) {
+        Sample pooled = asObserved.pooled();
+        List<Sample> resampled = others.stream().map(Seen::pooled).toList();
+        double now = brief.line().accumulator().capacity();
+        double from = Math.min(now, pooled.percentile(0.02)) * 0.98;
+        double to = Math.max(now, pooled.percentile(0.999)) * 1.02;
+        return IntStream.rangeClosed(0, POINTS)
+                .mapToObj(i -> {
+                    double capacity = from + (to - from) * i / POINTS;
+                    Seen here = through(asObserved, capacity);
+                    double[] shares = resampled.stream()
+                            .mapToDouble(sample -> sample.shareBelow(Math.nextUp(capacity)))
+                            .toArray();
+                    double noise = here.noise() * here.shares.length / others.get(0).needs.length;
+                    return new Point(capacity, share(here, shares, noise));
+                })
+                .toList();
+    }
+
+    /** Shares that would run through with {@code capacity} (m). */
+    private static Seen through(Seen seen, double capacity) {
+        double[] shares = Stream.of(seen.needs)
+                .mapToDouble(needs ->
+                        Arrays.stream(needs).filter(need -> need <= capacity).count() / (double) needs.length)
+                .toArray();
+        return new Seen(shares, seen.needs);
+    }
+}
