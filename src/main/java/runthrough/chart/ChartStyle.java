@@ -154,6 +154,11 @@ final class ChartStyle {
         return new LegendItem(label, null, null, null, shape, colour);
     }
 
+    /** A legend item drawn as a mark that is white within. */
+    static LegendItem hollow(String label, Color colour, Shape shape) {
+        return new LegendItem(label, null, null, null, shape, Color.WHITE, Palette.SOLID, colour);
+    }
+
     private static DecimalFormat numbers(String pattern) {
         return new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT));
     }

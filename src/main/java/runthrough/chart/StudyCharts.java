@@ -2,6 +2,7 @@ package runthrough.chart;
 
 import java.util.List;
 import runthrough.plant.Brief;
+import runthrough.study.comparison.Comparison;
 import runthrough.study.logged.LogComparison;
 import runthrough.study.map.ShareMap;
 import runthrough.study.sizing.Sizing;
@@ -37,6 +38,12 @@ public final class StudyCharts {
     /** How well share and capacity are known. */
     public static List<Chart> of(Uncertainty known) {
         return UncertaintyCharts.of(setting(known.brief(), known.brief().run().replications()), known);
+    }
+
+    /** What each alternative gives, and what it gains over the one called today. */
+    public static List<Chart> of(Comparison comparison) {
+        Setting setting = setting(comparison.today().alternative().brief(), comparison.replications());
+        return List.of(AlternativesChart.of(setting, comparison), GainChart.of(setting, comparison));
     }
 
     private static Setting setting(Brief brief, int replications) {

@@ -4,13 +4,16 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Reads and checks scenarios without running them. */
 @Command(
         name = "check",
-        description = "Reads and checks scenarios, and prints all that is wrong or doubtful. Runs nothing.",
+        description =
+                "Reads and checks scenarios and their alternatives, and prints all that is wrong or doubtful. Runs"
+                        + " nothing.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:all can be run, though perhaps with warnings",
@@ -38,7 +41,11 @@ final class CheckCommand implements Callable<Integer> {
     private boolean isGood(Path file) {
         PrintWriter err = surroundings.err();
         try {
-            List<String> warnings = Scenario.read(surroundings.path(file)).warnings();
+            Scenario scenario = Scenario.read(surroundings.path(file));
+            List<String> warnings = Stream.concat(
+                            scenario.warnings().stream(),
+                            Alternatives.of(scenario, new RunOverrides()).warnings().stream())
+                    .toList();
             warnings.stream().map(Scenario::asWarning).forEach(err::println);
             String doubts = switch (warnings.size()) {
                 case 0 -> "";

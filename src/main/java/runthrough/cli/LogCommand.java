@@ -20,7 +20,8 @@ import runthrough.study.logged.LogStudy;
 @Command(
         name = "log",
         description = {
-            "Reads the line's own log of events and tells whether the model fits the line: the share of coil changes run",
+            "Reads the line's own log of events and tells whether the model fits the line: the share of coil changes"
+                    + " run",
             "through, stops, joint times and coil runs of the log against those of simulated logs as long.",
             "",
             "The log is a CSV file with a header and the columns time, event and, if there is one, coil. Events are:",
@@ -28,8 +29,10 @@ import runthrough.study.logged.LogStudy;
             "  joint released   the joint is made and let go",
             "  line stopped     the process stands",
             "  line running     the process moves again",
-            "Times are seconds, h:mm:ss, or dates like 2026-03-01T06:13:05, in order; a clock that steps back by more than",
-            "half a day has passed midnight. A column reason with strip or own tells the process's own stops, which are",
+            "Times are seconds, h:mm:ss, or dates like 2026-03-01T06:13:05, in order; a clock that steps back by more"
+                    + " than",
+            "half a day has passed midnight. A column reason with strip or own tells the process's own stops, which"
+                    + " are",
             "then left out. What the log begins or ends in the midst of is left out."
         },
         exitCodeListHeading = "%nExit codes:%n",

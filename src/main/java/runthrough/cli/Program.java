@@ -18,6 +18,7 @@ final class Program {
                 .addSubcommand(new RunCommand(surroundings))
                 .addSubcommand(new SizeCommand(surroundings))
                 .addSubcommand(new SpeedsCommand(surroundings))
+                .addSubcommand(new CompareCommand(surroundings))
                 .addSubcommand(new LogCommand(surroundings))
                 .addSubcommand(new ServeCommand(surroundings))
                 .addSubcommand(new MapCommand(surroundings))

@@ -4,17 +4,21 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import runthrough.plant.RunPlan;
 import runthrough.quantity.UnitSystem;
+import runthrough.scenario.ScenarioFile;
 import runthrough.scenario.Setting;
+import runthrough.scenario.source.Nearest;
 import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problems;
 
 /** What a command line may say otherwise than the scenario does. */
 final class RunOverrides {
     private static final String SET = "--set";
+    private static final String ALTERNATIVE = "--alternative";
 
     @Option(
             names = "--coil-changes",
@@ -49,7 +53,8 @@ final class RunOverrides {
             names = SET,
             paramLabel = "PATH=VALUE",
             description = {
-                "Another value for a part of the scenario, such as entry.top-speed=100m/min; may be given several times.",
+                "Another value for a part of the scenario, such as entry.top-speed=100m/min; may be given several"
+                        + " times.",
                 "The command inputs lists the numbers of a scenario by their paths."
             })
     private List<String> settings = new ArrayList<>();
@@ -68,15 +73,43 @@ final class RunOverrides {
         return Optional.ofNullable(times);
     }
 
+    @Option(
+            names = ALTERNATIVE,
+            paramLabel = "NAME",
+            description = "Run this alternative of the scenario, instead of the scenario as written.")
+    private @Nullable String alternative;
+
+    /** The alternative that is to be run instead of the scenario as written. */
+    Optional<String> alternative() {
+        return Optional.ofNullable(alternative);
+    }
+
     /**
-     * What is set otherwise than the scenario file says.
+     * What is set otherwise than {@code file} says: what an alternative changes, then single values.
      *
      * @param problems to be told of what cannot be read
      */
-    List<Setting> settings(Problems problems) {
-        return settings.stream()
-                .flatMap(text -> setting(text, problems).stream())
+    List<Setting> settings(ScenarioFile file, Problems problems) {
+        return Stream.concat(
+                        alternative().stream().flatMap(name -> alternative(name, file, problems).stream()),
+                        settings.stream().flatMap(text -> setting(text, problems).stream()))
                 .toList();
+    }
+
+    private static List<Setting> alternative(String name, ScenarioFile file, Problems problems) {
+        Optional<List<Setting>> found = file.alternative(name);
+        if (found.isEmpty()) {
+            problems.error(
+                    Place.whole(ALTERNATIVE), "", name, "is not an alternative of this scenario", remedy(name, file));
+        }
+        return found.orElse(List.of());
+    }
+
+    private static String remedy(String name, ScenarioFile file) {
+        List<String> names = file.alternatives();
+        return Nearest.to(name, names)
+                .map(nearest -> "Did you mean " + nearest + "?")
+                .orElse(names.isEmpty() ? "It has none." : "There are: " + String.join(", ", names) + ".");
     }
 
     private static Optional<Setting> setting(String text, Problems problems) {

@@ -54,8 +54,8 @@ record Scenario(ScenarioFile file, List<Setting> settings, Brief brief, List<Str
      */
     static Scenario read(Path file, RunOverrides overrides, Surroundings surroundings) {
         Problems problems = new Problems();
-        List<Setting> settings = overrides.settings(problems);
         ScenarioFile opened = ScenarioFile.open(file);
+        List<Setting> settings = overrides.settings(opened, problems);
         if (!problems.none()) {
             throw new BadInputException(Stream.concat(texts(problems.errors()), refusal(opened.with(settings)).stream())
                     .toList());
@@ -129,7 +129,7 @@ record Scenario(ScenarioFile file, List<Setting> settings, Brief brief, List<Str
         }
     }
 
-    private static Stream<String> texts(List<Problem> problems) {
+    static Stream<String> texts(List<Problem> problems) {
         return problems.stream().map(Problem::toString);
     }
 
@@ -167,7 +167,7 @@ record Scenario(ScenarioFile file, List<Setting> settings, Brief brief, List<Str
                 fingerprint);
     }
 
-    private static String onCommandLine(Finding finding) {
+    static String onCommandLine(Finding finding) {
         return "with the options given, " + finding.text();
     }
 }

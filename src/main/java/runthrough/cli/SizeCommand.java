@@ -29,8 +29,8 @@ final class SizeCommand extends StudyCommand {
             names = "--precision",
             paramLabel = "SHARE",
             converter = Amount.Part.class,
-            description =
-                    "Run until the interval of the capacity is no wider than so much of it to either side; 1%% by default.")
+            description = "Run until the interval of the capacity is no wider than so much of it to either side; 1%% by"
+                    + " default.")
     private @Nullable Double precision;
 
     @Option(

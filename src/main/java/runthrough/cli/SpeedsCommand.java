@@ -12,7 +12,8 @@ import runthrough.study.speed.SpeedStudy;
 @Command(
         name = "speeds",
         description = {
-            "Runs the line slower and faster than it is, and tells what comes out: where output peaks, and beyond which",
+            "Runs the line slower and faster than it is, and tells what comes out: where output peaks, and beyond"
+                    + " which",
             "speed the target is lost."
         },
         exitCodeListHeading = "%nExit codes:%n",

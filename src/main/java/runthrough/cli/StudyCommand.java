@@ -60,6 +60,11 @@ abstract class StudyCommand implements Callable<Integer> {
     @Mixin
     private RunOverrides overrides;
 
+    /** What the command line says otherwise than the scenario. */
+    final RunOverrides overrides() {
+        return overrides;
+    }
+
     /** A command called {@code name}. */
     StudyCommand(Surroundings surroundings, String name) {
         this.surroundings = surroundings;

@@ -6,7 +6,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** A study's answer as text for a terminal of 80 columns: in plain words first. Warnings are told apart, before it is run. */
+/**
+ * A study's answer as text for a terminal of 80 columns, of up to 100 for tables with many: in plain words first. Warnings are
+ * told apart, before it is run.
+ */
 public final class StudyText {
     private static final int COLUMN = 32;
     private static final String BETWEEN = "  ";
@@ -80,8 +83,8 @@ public final class StudyText {
                                 .max()
                                 .orElse(0)))
                 .toArray();
-        lines.line(row(table.head(), widths, table.numbers()));
-        table.rows().forEach(row -> lines.line(row(row, widths, table.numbers())));
+        lines.wideLine(row(table.head(), widths, table.numbers()));
+        table.rows().forEach(row -> lines.wideLine(row(row, widths, table.numbers())));
     }
 
     private static String row(List<String> cells, int[] widths, boolean numbers) {

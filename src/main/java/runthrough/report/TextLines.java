@@ -8,6 +8,9 @@ public final class TextLines {
     /** Columns of a terminal. */
     public static final int WIDTH = 80;
 
+    /** Columns of a table with many of them. */
+    private static final int WIDEST = 100;
+
     private final List<String> lines = new ArrayList<>();
 
     /** An empty line. */
@@ -17,8 +20,17 @@ public final class TextLines {
 
     /** A single line, cut to the width. */
     public void line(String text) {
+        line(text, WIDTH);
+    }
+
+    /** A row of a table, which may be wider than the rest. */
+    public void wideLine(String text) {
+        line(text, WIDEST);
+    }
+
+    private void line(String text, int width) {
         String plain = plain(text);
-        lines.add(plain.length() <= WIDTH ? plain : plain.substring(0, WIDTH - 3) + "...");
+        lines.add(plain.length() <= width ? plain : plain.substring(0, width - 3) + "...");
     }
 
     /** A paragraph, broken between words; lines after the first begin with {@code indent} spaces. */

@@ -130,7 +130,7 @@ final class Texts {
      * A number with as many decimals as half its interval leaves certain, one or two digits of that being shown, so that the
      * ends of a narrow interval do not look the same; to three digits without an interval.
      */
-    private static String certain(double value, double halfWidth) {
+    static String certain(double value, double halfWidth) {
         if (!(halfWidth > 0) || value == 0) {
             return number(value);
         }

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import runthrough.plant.Brief;
 import runthrough.plant.LineFigure;
 import runthrough.scenario.grammar.Route;
@@ -96,6 +97,32 @@ public final class ScenarioFile {
             }
         }
         return changed;
+    }
+
+    /**
+     * The alternatives that the file names, each with {@code settings} besides.
+     *
+     * @param written what the file asks with {@code settings}
+     */
+    public AlternativesReading alternatives(List<Setting> settings, ScenarioReading.Accepted written) {
+        return new AlternativesReader(this, (Raw.Mapping) root.orElseThrow(), settings).read(written);
+    }
+
+    /** What the alternative called {@code name} sets, if the file has it. */
+    public Optional<List<Setting>> alternative(String name) {
+        return named().filter(one -> one.name().equals(name.strip()))
+                .findFirst()
+                .map(AlternativeKeys.Written::settings);
+    }
+
+    /** The names of all alternatives that the file names. */
+    public List<String> alternatives() {
+        return named().map(AlternativeKeys.Written::name).toList();
+    }
+
+    private Stream<AlternativeKeys.Written> named() {
+        return root.filter(raw -> raw instanceof Raw.Mapping).stream()
+                .flatMap(raw -> AlternativesReader.named((Raw.Mapping) raw).stream());
     }
 
     private static boolean isAddition(Setting setting) {

@@ -2,6 +2,7 @@ package runthrough.scenario;
 
 import java.util.List;
 import java.util.Optional;
+import runthrough.plant.Alternative;
 import runthrough.plant.Bending;
 import runthrough.plant.Practice;
 import runthrough.quantity.Dimension;
@@ -61,6 +62,19 @@ final class ScenarioKeys {
             Key.required("coil-change", "the work of a coil change", ChangeKeys.CHANGE, "{join: [{join strip: 90 s}]}");
     static final Key<Values> RUN = Key.optional("run", "how long and how often to run", RunKeys.RUN, "");
 
+    static final Key<List<AlternativeKeys.Written>> ALTERNATIVES = Key.optional(
+            "alternatives",
+            "other ways to build or to run the line, to be compared; each a name with the values that it changes, by"
+                    + " their paths",
+            new AlternativeKeys(),
+            "{second uncoiler: {entry.uncoilers: 2}, quicker weld: {coil-change.join.weld: 20 s}}");
+    static final Key<String> TODAY = Key.optional(
+                    "today",
+                    "the name of the alternative that the others are held against",
+                    new Text("the name of an alternative"),
+                    "rethread")
+            .orElse(Alternative.AS_WRITTEN + ", the scenario without any change", Alternative.AS_WRITTEN);
+
     private static final Key<Double> MODULUS =
             Key.required("modulus", "the modulus of elasticity", CoilKeys.positive(Dimension.STRESS), "210 GPa");
     private static final Key<Double> YIELD =
@@ -87,7 +101,9 @@ final class ScenarioKeys {
                     PROCESS,
                     CHANGE,
                     BENDING,
-                    RUN)
+                    RUN,
+                    ALTERNATIVES,
+                    TODAY)
             .with(Ways.oneOf("which coils come", Way.of(COIL.name()), Way.of(COILS.name())));
 
     private ScenarioKeys() {}

@@ -15,7 +15,8 @@ public record Problem(String file, int line, int column, String path, String val
 
     private static final int LONGEST_VALUE = 60;
 
-    static Problem at(Place place, String path, String value, String rule, String remedy) {
+    /** A problem at {@code place}; what the user wrote loses its control characters. */
+    public static Problem at(Place place, String path, String value, String rule, String remedy) {
         return new Problem(
                 place.file(),
                 place.line(),
@@ -24,6 +25,11 @@ public record Problem(String file, int line, int column, String path, String val
                 shortened(printable(value)),
                 printable(rule),
                 printable(remedy));
+    }
+
+    /** The same, told at another place and by another path. */
+    public Problem at(Place place, String otherPath) {
+        return at(place, otherPath, value, rule, remedy);
     }
 
     /** One line: {@code tube-mill.yaml:14:13 accumulator.stroke = -9 m; must be more than 0 m. Give ...}. */

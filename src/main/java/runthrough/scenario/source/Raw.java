@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** A part of a file, not yet understood. */
@@ -14,6 +15,9 @@ public sealed interface Raw {
 
     /** How it is shown in a message. */
     String shown();
+
+    /** All of it on one line, as it could stand in the file. */
+    String text();
 
     /** The same as if it, and everything in it, stood at {@code place}. */
     Raw at(Place place);
@@ -72,6 +76,13 @@ public sealed interface Raw {
         }
 
         @Override
+        public String text() {
+            return entries.stream()
+                    .map(entry -> entry.key() + ": " + entry.value().text())
+                    .collect(Collectors.joining(", ", "{", "}"));
+        }
+
+        @Override
         public Mapping at(Place other) {
             return new Mapping(
                     entries.stream()
@@ -105,6 +116,11 @@ public sealed interface Raw {
         @Override
         public String shown() {
             return items.isEmpty() ? "[]" : "[" + items.get(0).shown() + (items.size() > 1 ? ", ...]" : "]");
+        }
+
+        @Override
+        public String text() {
+            return items.stream().map(Raw::text).collect(Collectors.joining(", ", "[", "]"));
         }
 
         @Override

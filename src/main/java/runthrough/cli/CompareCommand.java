@@ -1,0 +1,79 @@
+package runthrough.cli;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import runthrough.plant.Alternative;
+import runthrough.report.ComparisonAnswer;
+import runthrough.scenario.source.Nearest;
+import runthrough.study.comparison.ComparisonStudy;
+
+/** Which alternative is worth what? */
+@Command(
+        name = "compare",
+        description = {
+            "Runs the alternatives of a scenario under the same luck and holds each against the one called today:"
+                    + " share run",
+            "through, stops, lost time, output, scrap, crew time at the joint; and says which differences are real."
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  runthrough compare scenarios/stamping-rethread.yaml",
+            "  runthrough compare my-line.yaml --today \"second uncoiler\" --replications 200",
+            "  runthrough compare my-line.yaml --set run.hours-per-year=6000h --json --no-report > compare.json"
+        })
+final class CompareCommand extends StudyCommand {
+    private final Surroundings surroundings;
+
+    @Option(
+            names = "--today",
+            paramLabel = "NAME",
+            description =
+                    "The alternative that the others are held against, instead of the one that the scenario names; \""
+                            + Alternative.AS_WRITTEN + "\" is the scenario without any change.")
+    private @Nullable String today;
+
+    CompareCommand(Surroundings surroundings) {
+        super(surroundings, "compare");
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    Study study(Scenario asked, double target) {
+        overrides().alternative().ifPresent(name -> {
+            throw new BadInputException("--alternative = " + name
+                    + "; compare runs all alternatives. To hold the others against it, give --today \"" + name + "\".");
+        });
+        Alternatives alternatives = Alternatives.of(asked, overrides());
+        alternatives.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
+        Alternative reference = named(today == null ? alternatives.today() : today.strip(), alternatives.all());
+        ComparisonStudy study = new ComparisonStudy(
+                reference,
+                alternatives.all().stream()
+                        .filter(one -> !one.equals(reference))
+                        .toList(),
+                target);
+        return (threads, listener, warnings, provenance) -> ComparisonAnswer.of(
+                study.run(threads, listener),
+                asked.brief(),
+                Stream.concat(warnings.stream(), alternatives.warnings().stream())
+                        .toList(),
+                provenance);
+    }
+
+    private static Alternative named(String name, List<Alternative> all) {
+        List<String> names = all.stream().map(Alternative::name).toList();
+        return all.stream()
+                .filter(one -> one.name().equals(name))
+                .findFirst()
+                .orElseThrow(() ->
+                        new BadInputException("--today = " + name + "; is not an alternative of this scenario. "
+                                + Nearest.to(name, names)
+                                        .map(nearest -> "Did you mean " + nearest + "?")
+                                        .orElse("There are: " + String.join(", ", names) + ".")));
+    }
+}

@@ -1,0 +1,24 @@
+package runthrough.scenario;
+
+import java.util.List;
+import runthrough.plant.Alternative;
+import runthrough.scenario.source.Problem;
+
+/**
+ * What came of reading the alternatives of a scenario that can be run.
+ *
+ * @param alternatives the scenario as written first, then those named, in the order of the file; without those that cannot be
+ *     run
+ * @param today name of the one that the others are held against
+ * @param problems all that is wrong, in the order of files, lines and columns; each names its alternative
+ * @param warnings what the user should know besides, but for what holds for the scenario as written
+ */
+public record AlternativesReading(
+        List<Alternative> alternatives, String today, List<Problem> problems, List<Problem> warnings) {
+
+    public AlternativesReading {
+        alternatives = List.copyOf(alternatives);
+        problems = List.copyOf(problems);
+        warnings = List.copyOf(warnings);
+    }
+}

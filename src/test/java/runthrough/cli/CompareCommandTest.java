@@ -1,0 +1,186 @@
+package runthrough.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code compare}: which alternative is worth what, told in plain language, as JSON and in a folder. */
+class CompareCommandTest {
+    private static final List<String> FILES = List.of("alternatives.csv", "compare.json", "report.html");
+
+    private static final String ALTERNATIVES = """
+        alternatives:
+          rethread: {practice: rethread, coil-change.rethread: 500 s}
+          third uncoiler: {entry.uncoilers: 3}
+          20 m more: {accumulator.capacity: 120 m}
+        """;
+
+    @TempDir
+    private Path folder;
+
+    private Session session;
+
+    @BeforeEach
+    void writeScenarios() {
+        session = new Session(folder)
+                .write(
+                        "exact.yaml",
+                        Session.LINE + ALTERNATIVES.replaceAll("(?m)^  20 m more.*\n", "") + "today: rethread\n")
+                .write("luck.yaml", Session.MARGINAL + ALTERNATIVES)
+                .write("plain.yaml", Session.LINE);
+    }
+
+    @Test
+    void exactDifferencesAreThoseOfTheHandCalculation() throws IOException {
+        Session.Done done = session.run("compare", "exact.yaml", "--no-report", "--json");
+        assertThat(done.code()).as(done.err()).isZero();
+        JsonNode answer = new ObjectMapper().readTree(done.out());
+
+        assertThat(answer.at("/format").asText()).isEqualTo("runthrough-compare/1");
+        assertThat(answer.at("/today/name").asText()).isEqualTo("rethread");
+        assertThat(answer.at("/year_s").asDouble()).isEqualTo(4000 * 3600);
+        // A coil takes 1000 s. 21 of them and 20 rethreads: 21000 m in 31000 s; joined all run through at 1 m/s. A
+        // metre weighs
+        // 3.14 kg.
+        double lessSlow = 1 - 21 / 31.0;
+        JsonNode written = answer.at("/alternatives/0");
+        assertThat(written.at("/name").asText()).isEqualTo("as written");
+        assertThat(written.at("/figures/output_m_per_s/less_today/mean").asDouble())
+                .isCloseTo(lessSlow, within(1e-9));
+        assertThat(written.at("/figures/output_m_per_s/less_today/low").isNull())
+                .isTrue();
+        assertThat(written.at("/figures/output_m_per_s/less_today/finding").asText())
+                .isEqualTo("real");
+        assertThat(written.at("/per_year/output_kg_per_year/less_today/mean").asDouble())
+                .isCloseTo(lessSlow * 3.14 * 4000 * 3600, within(1e-2));
+        // One person by default.
+        assertThat(written.at("/figures/crew_person_s_per_change/mean").asDouble())
+                .isCloseTo(60, within(1e-9));
+        assertThat(answer.at("/alternatives/1/figures/output_m_per_s/less_today/mean")
+                        .asDouble())
+                .isCloseTo(lessSlow, within(1e-9));
+    }
+
+    @Test
+    void theAnswerComesFirst_andEveryDifferenceHasItsWord() {
+        Session.Done done =
+                session.run("compare", "luck.yaml", "--no-report", "--replications", "20", "--coil-changes", "60");
+
+        assertThat(done.code()).as(done.err()).isZero();
+        assertThat(done.out().lines().skip(1).findFirst().orElseThrow()).startsWith("MOST WITH 20 M MORE.");
+        assertThat(done.out().replaceAll("\\s+", " "))
+                .contains("\"third uncoiler\" changes nothing in the output; the time lost is the same.")
+                .contains("\"rethread\" loses ", "less that of \"as written\"", "4000 h");
+        assertThat(done.out()).containsPattern("third uncoiler +0 +none");
+        assertThat(done.out().lines())
+                .allSatisfy(
+                        line -> assertThat(line).hasSizeLessThanOrEqualTo(100).doesNotEndWith("..."));
+    }
+
+    @Test
+    void theSameComesOutWithAnyNumberOfThreads() {
+        assertThat(session.run("compare", "luck.yaml", "--no-report", "--json", "--threads", "3")
+                        .out())
+                .isEqualTo(session.run("compare", "luck.yaml", "--no-report", "--json", "--threads", "1")
+                        .out());
+    }
+
+    @Test
+    void aFolderHoldsPageNumbersAndDocument() throws IOException {
+        Session.Done done = session.run("compare", "luck.yaml", "--out", "today");
+
+        assertThat(done.code()).as(done.err()).isZero();
+        try (var files = Files.list(folder.resolve("today"))) {
+            assertThat(files.map(file -> file.getFileName().toString()).sorted())
+                    .containsExactlyElementsOf(FILES);
+        }
+        assertThat(Files.readString(folder.resolve("today/alternatives.csv")))
+                .startsWith("alternative,figure,unit,value,low,high,less today's")
+                .contains("\r\nrethread,output of a year,t,", ",none\r\n", ",real\r\n");
+        assertThat(Files.readString(folder.resolve("today/report.html")))
+                .contains("<svg", "20 m more", "id=\"alternatives\"", "id=\"gain\"");
+    }
+
+    @Test
+    void anotherOneMayBeCalledToday() throws IOException {
+        Session.Done done = session.run("compare", "luck.yaml", "--today", "20 m more", "--no-report", "--json");
+
+        assertThat(new ObjectMapper().readTree(done.out()).at("/today/name").asText())
+                .isEqualTo("20 m more");
+    }
+
+    @Test
+    void optionsHoldForAllOfThem() throws IOException {
+        Session.Done done = session.run(
+                "compare",
+                "luck.yaml",
+                "--no-report",
+                "--json",
+                "--coil-changes",
+                "30",
+                "--replications",
+                "4",
+                "--set",
+                "run.hours-per-year=1000h");
+        JsonNode answer = new ObjectMapper().readTree(done.out());
+
+        assertThat(answer.at("/year_s").asDouble()).isEqualTo(3.6e6);
+        assertThat(answer.at("/today/coil_changes_run").asInt()).isEqualTo(120);
+        // Nothing is left to chance in the rethread, of which one replication says all.
+        assertThat(answer.at("/alternatives/0/coil_changes_run").asInt()).isEqualTo(30);
+        assertThat(answer.at("/alternatives/1/coil_changes_run").asInt()).isEqualTo(120);
+    }
+
+    @Test
+    void anAlternativeMayBeRunByAnyOtherCommand() throws IOException {
+        Session.Done done = session.run("run", "luck.yaml", "--alternative", "20 m more", "--no-report", "--json");
+
+        assertThat(done.code()).as(done.err()).isZero();
+        // 120 m bear every joint of up to 110 s.
+        assertThat(new ObjectMapper()
+                        .readTree(done.out())
+                        .findValue("share_run_through")
+                        .at("/mean")
+                        .asDouble())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void whatCannotBeComparedIsToldBeforeAnythingIsComputed() {
+        assertRefused("there is nothing to compare as written with", "compare", "plain.yaml");
+        assertRefused(
+                "--today = 20 m mroe; is not an alternative of this scenario. Did you mean 20 m more?",
+                "compare",
+                "luck.yaml",
+                "--today",
+                "20 m mroe");
+        assertRefused("compare runs all alternatives", "compare", "luck.yaml", "--alternative", "20 m more");
+        assertRefused(
+                "--alternative 20 m mroe; is not an alternative of this scenario. Did you mean 20 m more?",
+                "run",
+                "luck.yaml",
+                "--alternative",
+                "20 m mroe");
+        session.write("bad.yaml", Session.LINE + "alternatives: {a: {entry.uncoilers: 0}, b: {coil.with: 1 m}}\n");
+        assertRefused("alternative \"a\": entry.uncoilers = 0; must be", "compare", "bad.yaml");
+        assertRefused("alternative \"b\": coil.with = 1 m; is not a part of this scenario", "check", "bad.yaml");
+    }
+
+    private void assertRefused(String message, String... command) {
+        List<String> before = session.files();
+        Session.Done done = session.run(command);
+
+        assertThat(done.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(done.err()).contains(message);
+        assertThat(session.files()).isEqualTo(before);
+    }
+}

@@ -1,0 +1,149 @@
+package runthrough.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import runthrough.plant.Alternative;
+import runthrough.plant.Practice;
+import runthrough.scenario.source.Problem;
+import runthrough.scenario.source.Problems;
+
+/** Alternatives of a scenario: each is the scenario with the values that it changes. */
+class AlternativesTest {
+
+    @TempDir
+    private Path folder;
+
+    static List<Path> shipped() throws IOException {
+        return ShippedScenariosTest.shipped();
+    }
+
+    private AlternativesReading read(String... sections) {
+        ScenarioFile file = ScenarioFile.open(new Written(folder).file("line.yaml", Written.with(sections)));
+        return file.alternatives(List.of(), (ScenarioReading.Accepted) file.read());
+    }
+
+    private List<String> problems(String... sections) {
+        ScenarioFile file = ScenarioFile.open(new Written(folder).file("line.yaml", Written.with(sections)));
+        List<Problem> problems = file.read() instanceof ScenarioReading.Accepted accepted
+                ? file.alternatives(List.of(), accepted).problems()
+                : ((ScenarioReading.Refused) file.read()).problems();
+        return problems.stream()
+                .map(Problem::toString)
+                .map(text -> text.replace(folder + "/", ""))
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("shipped")
+    void alternativesOfTheShippedScenariosCanBeRunWithoutAWarning(Path path) {
+        ScenarioFile file = ScenarioFile.open(path);
+        AlternativesReading reading = file.alternatives(List.of(), (ScenarioReading.Accepted) file.read());
+
+        assertThat(reading.problems()).isEmpty();
+        assertThat(reading.warnings()).isEmpty();
+        assertThat(reading.alternatives()).hasSizeGreaterThan(2);
+    }
+
+    @Test
+    void eachIsTheScenarioWithItsValues() {
+        AlternativesReading reading = read(
+                "alternatives: {third uncoiler: {entry.uncoilers: 3},"
+                        + " rethread: {practice: rethread, coil-change.rethread: {uniform: [8 min, 10 min]}}}",
+                "today: rethread");
+
+        assertThat(reading.problems()).isEmpty();
+        assertThat(reading.today()).isEqualTo("rethread");
+        assertThat(reading.alternatives())
+                .extracting(Alternative::name)
+                .containsExactly(Alternative.AS_WRITTEN, "third uncoiler", "rethread");
+        assertThat(reading.alternatives().get(0).changes()).isEmpty();
+        Alternative third = reading.alternatives().get(1);
+        assertThat(third.changes()).containsExactly("entry.uncoilers: 3");
+        assertThat(third.brief().line().entry().uncoilers()).isEqualTo(3);
+        Alternative rethread = reading.alternatives().get(2);
+        assertThat(rethread.changes())
+                .containsExactly("practice: rethread", "coil-change.rethread: {uniform: [8 min, 10 min]}");
+        assertThat(rethread.brief().line().practice()).isEqualTo(Practice.RETHREAD);
+    }
+
+    @Test
+    void withoutAnyTheScenarioStandsAlone() {
+        assertThat(read().alternatives()).extracting(Alternative::name).containsExactly(Alternative.AS_WRITTEN);
+        assertThat(read().today()).isEqualTo(Alternative.AS_WRITTEN);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "alternatives: {as now: {entry.uncoilers: 1}} | line.yaml:8:16 alternatives.as now; changes nothing",
+                "alternatives: {empty: {}} | line.yaml:8:16 alternatives.empty; changes nothing",
+                "alternatives: {blank: } | line.yaml:8:16 alternatives.blank; changes nothing",
+                "alternatives: {a: {entry.uncoilers: 2}, a: {entry.uncoilers: 3}} | line.yaml:8:41 alternatives = a;"
+                        + " is the name of two alternatives, first in line 8",
+                "alternatives: {as written: {entry.uncoilers: 2}} | line.yaml:8:16 alternatives = as written; is what"
+                        + " the",
+                "alternatives: {a name that is far too long for a table: {entry.uncoilers: 2}} | must have 1 to 30"
+                        + " characters",
+                "alternatives: {a: {entry.uncoiler: 2}} | line.yaml:8:36 alternative \"a\": entry.uncoiler = 2; is not"
+                        + " a part of this scenario. Did you mean entry.uncoilers?",
+                "alternatives: {a: {entry.uncoilers: 0}} | line.yaml:8:37 alternative \"a\": entry.uncoilers = 0; must"
+                        + " be a whole",
+                "alternatives: {a: {entry.top-speed: 10 m}} | line.yaml:8:37 alternative \"a\": entry.top-speed = 10"
+                        + " m;",
+                "alternatives: {a: {practice: rethread}} | alternative \"a\": coil-change.rethread (line 6); is"
+                        + " missing",
+                "alternatives: {a: {process.speed: 95 m/min}} | alternative \"a\": entry.top-speed (line 3) = 90 m/min",
+                "alternatives: {a: {run.seed: 3}} | line.yaml:8:20 alternatives.a.run.seed = 3; is the same for all",
+                "alternatives: {a: {run: {seed: 3}}} | Name what is changed of it, such as run.coil-changes.",
+                "alternatives: {a: {title: B}} | is the same for all alternatives",
+                "alternatives: {a: 3} | line.yaml:8:19 alternatives.a = 3; must be values by their paths",
+                "alternatives: 3 | line.yaml:8:15 alternatives = 3; must be names of alternatives",
+                "today: rethraed | line.yaml:8:8 today = rethraed; is not the name of an alternative of this scenario."
+                        + " There are: as written.",
+            })
+    void whatIsWrongIsToldWithItsPlaceAndItsAlternative(String section, String message) {
+        assertThat(problems(section)).hasSize(1).first().asString().contains(message);
+    }
+
+    @Test
+    void theNearestNameOfTodayIsTold() {
+        assertThat(problems("alternatives: {rethread: {entry.uncoilers: 2}}", "today: rethraed"))
+                .hasSize(1)
+                .first()
+                .asString()
+                .contains("Did you mean rethread?");
+    }
+
+    @Test
+    void everyProblemOfEveryAlternativeIsTold() {
+        assertThat(problems(
+                        "alternatives: {a: {entry.uncoilers: 0, accumulator.capacity: -1 m}, b: {coil.width: 0 m}}"))
+                .hasSize(3);
+    }
+
+    @Test
+    void settingsBesidesHoldForAllButWhatAnAlternativeChanges() {
+        ScenarioFile file = ScenarioFile.open(
+                new Written(folder).file("line.yaml", Written.with("alternatives: {a: {entry.uncoilers: 3}}")));
+        List<Setting> settings = List.of(
+                Setting.written("entry.uncoilers", "2", "--set", new Problems()).orElseThrow(),
+                Setting.written("accumulator.capacity", "90 m", "--set", new Problems())
+                        .orElseThrow());
+        AlternativesReading reading = file.alternatives(settings, (ScenarioReading.Accepted) file.with(settings));
+
+        Alternative a = reading.alternatives().get(1);
+        assertThat(a.brief().line().entry().uncoilers()).isEqualTo(3);
+        assertThat(a.brief().line().accumulator().capacity()).isEqualTo(90);
+        assertThat(file.alternative("a").orElseThrow()).hasSize(1);
+        assertThat(file.alternative("b")).isEmpty();
+    }
+}
