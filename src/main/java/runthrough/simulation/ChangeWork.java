@@ -11,7 +11,6 @@ import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
 import runthrough.simulation.WorkRecord.WorkList;
-import umontreal.ssj.rng.MRG32k3a;
 
 /**
  * The people's side of a coil change: who prepares which coil when, the work on the standing strip, rejects.
@@ -29,7 +28,7 @@ final class ChangeWork {
     private final boolean single;
     private final Reject reject;
     /** Present where chance decides on rejects. */
-    private final @Nullable MRG32k3a rejectStream;
+    private final @Nullable SourceDraws rejectDraws;
 
     private final WorkSequence prepare;
     private final WorkSequence redoPrepare;
@@ -64,7 +63,7 @@ final class ChangeWork {
         uncoilers = line.entry().uncoilers();
         single = change.crew() == 1;
         reject = rethreads ? new Reject.Never() : change.reject();
-        rejectStream = reject instanceof Reject.Chance ? streams.stream(Source.REJECT) : null;
+        rejectDraws = reject instanceof Reject.Chance ? streams.draws(Source.REJECT) : null;
         List<RowDraws> rows = RowDraws.of(change, streams, uncoilers);
         WorkQueue prepareList = new WorkQueue(WorkList.PREPARE, change.prepare(), streams, rows);
         List<WorkElement> joinWork = rethreads ? List.of(rethreading(change.rethread())) : change.join();
@@ -178,8 +177,8 @@ final class ChangeWork {
     }
 
     private boolean isRejected() {
-        if (reject instanceof Reject.Chance chance && rejectStream != null) {
-            return rejectStream.nextDouble() < chance.p();
+        if (reject instanceof Reject.Chance chance && rejectDraws != null) {
+            return rejectDraws.next(running, pass) < chance.p();
         }
         return reject instanceof Reject.Every every && pass == 1 && running % every.n() == 0;
     }

@@ -109,7 +109,7 @@ public final class DrawnLuck {
     private void writeValues(Appendable out, String source, Distribution law, int stream) throws IOException {
         Sampler sampler = new Sampler(source, law, streams, stream);
         for (int number = 1; number <= draws; number++) {
-            writeRow(out, source, number, sampler.next());
+            writeRow(out, source, number, sampler.next(number, 1));
         }
     }
 

@@ -157,6 +157,11 @@ final class Ledger {
         massPerMetre = kilogramsPerMetre;
     }
 
+    /** Number of the latest coil change begun; 0 before the first. */
+    int latestChange() {
+        return book.latest();
+    }
+
     void starvedStop() {
         starvedStops++;
         beginLoss();

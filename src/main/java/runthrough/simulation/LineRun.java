@@ -39,7 +39,7 @@ final class LineRun {
     private boolean finished;
     private boolean wasMatched = true;
 
-    LineRun(Line line, RunPlan plan, boolean coilsDiffer, int index, Detail detail) {
+    LineRun(Line line, RunPlan plan, boolean coilsDiffer, int index, Streams streams, Detail detail) {
         this.line = line;
         this.plan = plan;
         this.index = index;
@@ -47,7 +47,6 @@ final class LineRun {
         uncoilerPath = line.entry().uncoilerPath();
         // What rounding may do to a level: beyond it a crossing is a crossing.
         double tolerance = 1e-10 * Math.max(1, oneStrip ? 0 : line.accumulator().capacity());
-        Streams streams = new Streams(plan.seed(), index);
         recorder = new Recorder(detail);
         feed = new CoilFeed(line, streams, line.entry().uncoilers());
         ledger = new Ledger(line, strip, book, tolerance);

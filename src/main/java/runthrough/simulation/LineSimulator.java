@@ -22,6 +22,15 @@ public final class LineSimulator {
      * @throws SimulationException when the run cannot go on
      */
     public Replication run(int index, Detail detail) {
-        return new LineRun(line, plan, coilsDiffer, index, detail).run();
+        return new LineRun(line, plan, coilsDiffer, index, new Streams(plan.seed(), index), detail).run();
+    }
+
+    /**
+     * Runs a replication that meets {@code luck}; the same luck always gives the same result. Only coil changes are kept.
+     *
+     * @throws SimulationException when the run cannot go on
+     */
+    public Replication run(Luck luck) {
+        return new LineRun(line, plan, coilsDiffer, luck.index(), new Streams(plan.seed(), luck), Detail.CHANGES).run();
     }
 }

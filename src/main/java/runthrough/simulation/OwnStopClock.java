@@ -12,6 +12,8 @@ final class OwnStopClock {
     private final @Nullable Sampler running;
     private final @Nullable Sampler standing;
     private double left;
+    private int drawn;
+    private int stood;
 
     OwnStopClock(
             Optional<OwnStops> stops, Agenda agenda, Steps steps, Streams streams, Runnable onDue, Runnable onEnd) {
@@ -28,7 +30,7 @@ final class OwnStopClock {
     /** Draws the running time until the next stop falls due. */
     void draw() {
         if (running != null) {
-            left = running.next();
+            left = running.next(++drawn, 1);
         }
     }
 
@@ -50,7 +52,7 @@ final class OwnStopClock {
     /** The process has come to rest in a stop of its own, which now takes its time. */
     void stand() {
         if (standing != null) {
-            ends.start(standing.next());
+            ends.start(standing.next(++stood, 1));
         }
     }
 }

@@ -26,6 +26,8 @@ final class ProcessControl {
     private boolean slowed;
     private boolean ownStop;
     private boolean restarting;
+    private int restartedIn;
+    private int restarts;
     /** What a starved process heads for: 0, or the creep speed where it is one strip with a creeping entry. */
     private double starvedSpeed;
 
@@ -135,7 +137,10 @@ final class ProcessControl {
 
     /** Lets a starved process go after the restart delay, which nothing revokes. */
     void restartAfterDelay() {
-        double delay = restartDelay.next();
+        int change = ledger.latestChange();
+        restarts = change == restartedIn ? restarts + 1 : 1;
+        restartedIn = change;
+        double delay = restartDelay.next(change, restarts);
         if (delay == 0) {
             letGo();
         } else {

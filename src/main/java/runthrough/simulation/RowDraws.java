@@ -13,7 +13,7 @@ import umontreal.ssj.rng.MRG32k3a;
 final class RowDraws {
     private final MeasuredRows rows;
     private final MRG32k3a first;
-    private final MRG32k3a again;
+    private final SourceDraws again;
     private final int[] row;
     private final int mask;
     private int drawn;
@@ -24,7 +24,7 @@ final class RowDraws {
     private RowDraws(MeasuredRows rows, int number, Streams streams, int lookAhead) {
         this.rows = rows;
         this.first = streams.stream(Source.rows(number));
-        this.again = streams.stream(Source.rowsAgain(number));
+        this.again = streams.draws(Source.rowsAgain(number));
         int window = Integer.highestOneBit(lookAhead + 4) * 2;
         this.row = new int[window];
         this.mask = window - 1;
@@ -48,23 +48,23 @@ final class RowDraws {
             if (change != changeAgain || pass != passAgain) {
                 changeAgain = change;
                 passAgain = pass;
-                rowAgain = draw(again);
+                rowAgain = nextAgain();
             }
             return rowAgain;
         }
         while (drawn < change) {
             drawn++;
-            row[drawn & mask] = draw(first);
+            row[drawn & mask] = at(first.nextDouble());
         }
         return row[change & mask];
     }
 
     /** The row of the next pass that makes a joint again. */
     int nextAgain() {
-        return draw(again);
+        return at(again.next(changeAgain, passAgain));
     }
 
-    private int draw(MRG32k3a stream) {
-        return (int) (stream.nextDouble() * rows.count());
+    private int at(double share) {
+        return (int) (share * rows.count());
     }
 }

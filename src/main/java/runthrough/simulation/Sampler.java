@@ -2,14 +2,13 @@ package runthrough.simulation;
 
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.Distribution;
-import umontreal.ssj.rng.MRG32k3a;
 
-/** Draws from one law by inversion: one uniform number a draw from a stream of its own, none where every draw is the same. */
+/** Draws from one law by inversion: one uniform number a draw from a source of its own, none where every draw is the same. */
 final class Sampler {
     private final String name;
     private final Distribution law;
     private final double value;
-    private final @Nullable MRG32k3a stream;
+    private final @Nullable SourceDraws uniform;
     private long draws;
 
     /** A sampler of {@code law} for the source of randomness {@code source}. */
@@ -17,17 +16,17 @@ final class Sampler {
         this.name = name;
         this.law = law;
         value = law.lowest();
-        stream = law.isConstant() ? null : streams.stream(source);
+        uniform = law.isConstant() ? null : streams.draws(source);
     }
 
     /**
-     * The next draw, {@code >= 0}.
+     * The draw, {@code >= 0}, for pass {@code pass} of coil change {@code change}, see {@link SourceDraws}.
      *
      * @throws SimulationException when a shifted law gives a value below 0
      */
-    double next() {
+    double next(int change, int pass) {
         draws++;
-        double drawn = stream == null ? value : law.quantile(stream.nextDouble());
+        double drawn = uniform == null ? value : law.quantile(uniform.next(change, pass));
         if (!(drawn >= 0)) {
             throw new SimulationException("draw " + draws + " of '" + name + "' is " + drawn
                     + ", below 0; its shift takes it there. Give a smaller shift");

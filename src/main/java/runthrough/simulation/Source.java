@@ -33,6 +33,11 @@ final class Source {
         return ROWS + 2 * number;
     }
 
+    /** The source of randomness that {@code number} belongs to: rows for joints made again are of one with the others. */
+    static int owner(int number) {
+        return number < ROWS ? number : number - (number - ROWS) % 2;
+    }
+
     /** Which of them a joint takes that is made again. */
     static int rowsAgain(int number) {
         return rows(number) + 1;

@@ -1,5 +1,6 @@
 package runthrough.simulation;
 
+import org.jspecify.annotations.Nullable;
 import umontreal.ssj.rng.MRG32k3a;
 import umontreal.ssj.util.ArithmeticMod;
 
@@ -12,6 +13,9 @@ import umontreal.ssj.util.ArithmeticMod;
  * line compared under the same seed see the same luck. The seed is spread over the generator's six numbers by the SplitMix64
  * mixer (Steele, Lea, Flood, OOPSLA 2014; constants from memory); seed 0 is the generator's published default state.
  *
+ * <p>With luck by coil change, see {@link Luck}, what is done again at coil change {@code n} takes its numbers {@code 2^75 + n
+ * 2^30} steps behind the start of its source's stream, which no other stream reaches.
+ *
  * <p>The matrices of the jumps are worked out once for all: making a stream must be cheap beside a short replication.
  */
 final class Streams {
@@ -22,14 +26,40 @@ final class Streams {
     private static final double[][] STEP2 = {{0, 1, 0}, {0, 0, 1}, {-1370589, 0, 527612}};
     private static final double[][][] SOURCE1 = jumps(STEP1, 127, M1);
     private static final double[][][] SOURCE2 = jumps(STEP2, 127, M2);
+    private static final double[][][] REPEATS1 = jumps(STEP1, 75, M1);
+    private static final double[][][] REPEATS2 = jumps(STEP2, 75, M2);
+    private static final double[][][] CHANGE1 = jumps(STEP1, 30, M1);
+    private static final double[][][] CHANGE2 = jumps(STEP2, 30, M2);
     private static final double[][][] REPLICATION1 = jumps(STEP1, 76, M1);
     private static final double[][][] REPLICATION2 = jumps(STEP2, 76, M2);
 
     private final double[] start1 = new double[3];
     private final double[] start2 = new double[3];
+    private final boolean byChange;
+    /** The source that meets other luck than the rest. */
+    private final int exchanged;
 
-    /** Streams of {@code seed} for replication {@code index}, from 0. */
+    private final @Nullable Streams others;
+
+    /** Streams of {@code seed} for replication {@code index}, from 0, whose numbers are taken in turn. */
     Streams(long seed, int index) {
+        this(seed, index, false, 0, null);
+    }
+
+    /** Streams of {@code seed} whose numbers belong to coil changes. */
+    Streams(long seed, Luck luck) {
+        this(
+                seed,
+                luck.index(),
+                true,
+                luck.exchanged().map(other -> other.source().number()).orElse(0),
+                luck.exchanged().map(other -> new Streams(seed, other.index())).orElse(null));
+    }
+
+    private Streams(long seed, int index, boolean byChange, int exchanged, @Nullable Streams others) {
+        this.byChange = byChange;
+        this.exchanged = exchanged;
+        this.others = others;
         spread(seed);
         advance(start1, REPLICATION1, index, M1);
         advance(start2, REPLICATION2, index, M2);
@@ -37,8 +67,33 @@ final class Streams {
 
     /** The stream of source {@code number}, {@code >= 0}. */
     MRG32k3a stream(int number) {
-        double[] state1 = start1.clone();
-        double[] state2 = start2.clone();
+        Streams from = of(number);
+        return from.stream(number, from.start1.clone(), from.start2.clone());
+    }
+
+    /** The numbers of source {@code number}, {@code >= 0}: in turn, or by coil change. */
+    SourceDraws draws(int number) {
+        return byChange ? new DrawsByChange(this, number) : SourceDraws.inTurn(stream(number));
+    }
+
+    /** The numbers of source {@code number} for what is done again at coil change {@code change}, {@code >= 0}. */
+    MRG32k3a repeats(int number, int change) {
+        Streams from = of(number);
+        double[] state1 = from.start1.clone();
+        double[] state2 = from.start2.clone();
+        advance(state1, REPEATS1, 1, M1);
+        advance(state2, REPEATS2, 1, M2);
+        advance(state1, CHANGE1, change, M1);
+        advance(state2, CHANGE2, change, M2);
+        return from.stream(number, state1, state2);
+    }
+
+    private Streams of(int number) {
+        return others != null && Source.owner(number) == exchanged ? others : this;
+    }
+
+    /** The stream of source {@code number} from the given state of source 0 on. */
+    private MRG32k3a stream(int number, double[] state1, double[] state2) {
         advance(state1, SOURCE1, number, M1);
         advance(state2, SOURCE2, number, M2);
         // The constructor takes its state from a shared field, in a race between threads; setSeed replaces it whole.

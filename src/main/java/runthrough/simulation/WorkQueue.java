@@ -6,7 +6,6 @@ import org.jspecify.annotations.Nullable;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.simulation.WorkRecord.WorkList;
-import umontreal.ssj.rng.MRG32k3a;
 
 /** One list of work elements with the random streams of each. */
 final class WorkQueue {
@@ -26,7 +25,7 @@ final class WorkQueue {
         return new Item(
                 element,
                 new Sampler(element.name(), element.time().drawn(), streams, Source.duration(list, index)),
-                leftToChance ? streams.stream(Source.chance(list, index)) : null,
+                leftToChance ? streams.draws(Source.chance(list, index)) : null,
                 measured(element, rows));
     }
 
@@ -48,10 +47,10 @@ final class WorkQueue {
         return items.length;
     }
 
-    /** Whether element {@code index} is done on coil change {@code change}; draws where that is left to chance. */
-    boolean isDone(int index, int change, boolean redoing) {
+    /** Whether element {@code index} is done in pass {@code pass} of coil change {@code change}; draws where that is left to chance. */
+    boolean isDone(int index, int change, int pass) {
         Item item = items[index];
-        if (redoing && !item.element.redo()) {
+        if (pass > 1 && !item.element.redo()) {
             return false;
         }
         Occurrence occurrence = item.element.occurrence();
@@ -59,18 +58,16 @@ final class WorkQueue {
             return change % every.n() == 0;
         }
         if (occurrence instanceof Occurrence.Chance chance && item.chance != null) {
-            return item.chance.nextDouble() < chance.p();
+            return item.chance.next(change, pass) < chance.p();
         }
         return true;
     }
 
     /**
-     * How long element {@code index} takes this time (s), the wider of the two strips being {@code width} (m).
-     *
-     * @param change coil change, from 1
-     * @param pass of its joint, from 1
+     * How long element {@code index} takes (s) in pass {@code pass} of coil change {@code change}, both from 1, the wider of the
+     * two strips being {@code width} (m).
      */
-    double draw(int index, double width, int change, int pass) {
+    double draw(int index, int change, int pass, double width) {
         Item item = items[index];
         if (item.measured != null) {
             double time = item.measured.time(change, pass);
@@ -78,14 +75,14 @@ final class WorkQueue {
                 return time;
             }
         }
-        return item.element.time().duration(item.time.next(), width);
+        return item.element.time().duration(item.time.next(change, pass), width);
     }
 
     /** An element, and what it draws from; {@code chance} only where chance decides whether it is done. */
     private record Item(
             WorkElement element,
             Sampler time,
-            @Nullable MRG32k3a chance,
+            @Nullable SourceDraws chance,
             @Nullable Measured measured) {}
 
     /** A column of measured rows. */

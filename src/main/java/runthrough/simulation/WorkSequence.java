@@ -9,7 +9,6 @@ final class WorkSequence {
     private final Runnable whenDone;
     private int change;
     private int pass;
-    private boolean redoing;
     private double width;
     private int next;
     private double begun;
@@ -30,7 +29,6 @@ final class WorkSequence {
     void begin(int onChange, int ofJoint, double strip) {
         change = onChange;
         pass = ofJoint;
-        redoing = ofJoint > 1;
         width = strip;
         next = 0;
         proceed();
@@ -44,9 +42,9 @@ final class WorkSequence {
     private void proceed() {
         while (next < queue.size()) {
             int element = next++;
-            if (queue.isDone(element, change, redoing)) {
+            if (queue.isDone(element, change, pass)) {
                 begun = agenda.now();
-                timer.start(queue.draw(element, width, change, pass));
+                timer.start(queue.draw(element, change, pass, width));
                 return;
             }
         }
