@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
@@ -113,13 +114,32 @@ public final class Evaluator {
     public <T> List<T> observe(Line line, RunPlan plan, int[] indices, Detail detail, Function<Replication, T> eye) {
         LineSimulator simulator = new LineSimulator(line, plan);
         List<T> seen = new ArrayList<>();
-        runs.run(indices.length, i -> eye.apply(run(simulator, indices[i], detail)), seen::add, cancelled);
+        inOrder(
+                indices.length,
+                i -> eye.apply(run(indices[i], index -> simulator.run(index, detail))),
+                seen::add);
         return seen;
     }
 
-    private static Replication run(LineSimulator simulator, int index, Detail detail) {
+    /**
+     * Does numbered pieces of work that may hold several runs each.
+     *
+     * @param count of the pieces, which are numbered from 0
+     * @param piece called on several threads
+     * @param taker gets what the pieces give in order of their number, on this thread
+     */
+    public <T> void inOrder(int count, IntFunction<T> piece, Consumer<T> taker) {
+        runs.run(count, piece, taker, cancelled);
+    }
+
+    /**
+     * Runs replication {@code index}, from 0, by {@code run}.
+     *
+     * @throws StudyException that names it when it cannot go on
+     */
+    public static Replication run(int index, IntFunction<Replication> run) {
         try {
-            return simulator.run(index, detail);
+            return run.apply(index);
         } catch (SimulationException e) {
             throw new StudyException("replication " + (index + 1) + ": " + e.getMessage(), e);
         }

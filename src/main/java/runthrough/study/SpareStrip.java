@@ -7,13 +7,14 @@ import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Outcome;
 
 /** What a coil change had to spare, or was missing, for the process to hold its rated speed: in metres, seconds and speed. */
-final class SpareStrip {
+public final class SpareStrip {
     private final Line line;
     private final StripNeeded needed;
     private final ClosedForms forms;
     private final double slowLevel;
 
-    SpareStrip(Line line) {
+    /** What coil changes of {@code line}, which must have an accumulator, had to spare. */
+    public SpareStrip(Line line) {
         this.line = line;
         this.needed = new StripNeeded(line);
         // Nothing that depends on the kind of coil is asked of it.
@@ -31,7 +32,7 @@ final class SpareStrip {
      * Metres to spare above the level at which the process slows or stops. Where it did so, what is missing (negative) is
      * reckoned with the process kept at its rated speed, for a process that stops takes less.
      */
-    double metres(ChangeRecord change) {
+    public double metres(ChangeRecord change) {
         double spare = change.lowestLevel() - holdLevel(change);
         return change.outcome() == Outcome.RAN_THROUGH
                 ? spare

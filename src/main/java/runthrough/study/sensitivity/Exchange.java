@@ -1,0 +1,36 @@
+package runthrough.study.sensitivity;
+
+/**
+ * One measure in one replication, coil change by coil change: under luck A, under luck B that has nothing in common with it,
+ * and under A with the luck of one source exchanged for that of B.
+ */
+final class Exchange {
+    private final double[] a;
+    private final double[] b;
+    private final double[][] exchanged;
+
+    /**
+     * What was seen.
+     *
+     * @param a under A
+     * @param b under B, as many values
+     * @param exchanged for each source, as many values
+     */
+    Exchange(double[] a, double[] b, double[][] exchanged) {
+        this.a = a;
+        this.b = b;
+        this.exchanged = exchanged;
+    }
+
+    double[] a() {
+        return a;
+    }
+
+    double[] b() {
+        return b;
+    }
+
+    double[][] exchanged() {
+        return exchanged;
+    }
+}

@@ -1,0 +1,34 @@
+package runthrough.study.sensitivity;
+
+import runthrough.plant.Line;
+import runthrough.simulation.ChangeRecord;
+import runthrough.simulation.Outcome;
+import runthrough.simulation.Replication;
+import runthrough.study.SpareStrip;
+
+/** Reads a measure off the coil changes of a line. */
+final class Gauge {
+    private final Line line;
+    private final SpareStrip spare;
+
+    Gauge(Line line) {
+        this.line = line;
+        this.spare = new SpareStrip(line);
+    }
+
+    /** {@code measure} at each coil change of {@code replication}, in order. */
+    double[] read(Measure measure, Replication replication) {
+        return replication.changes().stream()
+                .mapToDouble(change -> read(measure, change))
+                .toArray();
+    }
+
+    private double read(Measure measure, ChangeRecord change) {
+        return switch (measure) {
+            case MARGIN -> spare.metres(change);
+            case RUN_THROUGH -> change.outcome() == Outcome.RAN_THROUGH ? 1 : 0;
+            case JOINT_TIME -> change.jointTime();
+            case LOST_TIME -> change.lostMetres() / line.ratedSpeed(line.coils().get(change.tailCoil()));
+        };
+    }
+}

@@ -1,0 +1,48 @@
+package runthrough.study.sensitivity;
+
+import java.util.Arrays;
+import java.util.List;
+import runthrough.simulation.Replication;
+import runthrough.study.statistics.Sample;
+
+/** What one replication showed. */
+final class Seen {
+    private final int ranThrough;
+    private final double[] values;
+
+    private Seen(int ranThrough, double[] values) {
+        this.ranThrough = ranThrough;
+        this.values = values;
+    }
+
+    /** How many of its coil changes ran through. */
+    int ranThrough() {
+        return ranThrough;
+    }
+
+    /** How many coil changes it has. */
+    int changes() {
+        return values.length;
+    }
+
+    static Seen of(Replication replication, Gauge gauge, Measure measure) {
+        return new Seen(replication.totals().ranThrough(), gauge.read(measure, replication));
+    }
+
+    /** The share of its coil changes that ran through, in [0, 1]. */
+    double share() {
+        return (double) ranThrough / values.length;
+    }
+
+    double mean() {
+        return Arrays.stream(values).sum() / values.length;
+    }
+
+    /** The value below which the share {@code p} of all values of {@code replications} lies. */
+    static double quantile(List<Seen> replications, double p) {
+        return Sample.of(replications.stream()
+                        .flatMapToDouble(seen -> Arrays.stream(seen.values))
+                        .toArray())
+                .percentile(p);
+    }
+}

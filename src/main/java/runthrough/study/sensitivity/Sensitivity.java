@@ -1,0 +1,30 @@
+package runthrough.study.sensitivity;
+
+import java.util.List;
+import runthrough.plant.Brief;
+
+/**
+ * What moves the answer.
+ *
+ * @param brief what was asked
+ * @param target share of coil changes that should run through, in (0, 1]
+ * @param chance whether anything is left to chance, in the line or at an end of a range
+ * @param swings inputs moved one at a time
+ * @param randomness shares of variance, one for each measure, the margin or the lost time first; empty where nothing in the
+ *     line is left to chance
+ * @param samples replications of each kind behind them
+ * @param sampleChanges coil changes in each of these
+ */
+public record Sensitivity(
+        Brief brief,
+        double target,
+        boolean chance,
+        Swings swings,
+        List<VarianceShares> randomness,
+        int samples,
+        int sampleChanges) {
+
+    public Sensitivity {
+        randomness = List.copyOf(randomness);
+    }
+}

@@ -1,0 +1,116 @@
+package runthrough.study.sensitivity;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import runthrough.plant.Brief;
+import runthrough.plant.Line;
+import runthrough.plant.RunPlan;
+import runthrough.simulation.LineSimulator;
+import runthrough.simulation.Luck;
+import runthrough.study.Evaluator;
+import runthrough.study.StudyException;
+import runthrough.study.sensitivity.Swing.End;
+import runthrough.study.sensitivity.SwingEffect.AtEnd;
+import runthrough.study.statistics.Estimate;
+import runthrough.study.statistics.Estimators;
+
+/** Moves inputs one at a time, low and high, all under the same luck by coil change. */
+final class SwingStudy {
+    private final Brief brief;
+    private final List<Swing> swings;
+    private final Measure measure;
+    private final boolean chance;
+    private final int replications;
+
+    SwingStudy(Brief brief, List<Swing> swings) {
+        this.brief = brief;
+        this.swings = List.copyOf(swings);
+        this.measure = Measure.of(brief.line()).get(0);
+        // An input may bring chance into a line that has none.
+        this.chance = !brief.line().isDeterministic()
+                || swings.stream()
+                        .flatMap(Swing::ends)
+                        .flatMap(end -> end.line().stream())
+                        .anyMatch(line -> !line.isDeterministic());
+        this.replications = chance ? brief.run().replications() : 1;
+    }
+
+    /** Whether anything is left to chance, in the line or at an end of a range. */
+    boolean chance() {
+        return chance;
+    }
+
+    /** How many lines are run: the present one, and one for each end that is possible. */
+    int runs() {
+        return 1 + ends();
+    }
+
+    private int ends() {
+        return (int) swings.stream()
+                .flatMap(Swing::ends)
+                .filter(end -> end.line().isPresent())
+                .count();
+    }
+
+    /** Runs it; calls {@code step} after each line. */
+    Swings run(double target, Evaluator evaluator, Runnable step) {
+        List<Seen> base = seen(brief.line(), evaluator);
+        step.run();
+        long changes = base.stream().mapToLong(seen -> seen.changes()).sum();
+        Yardstick yardstick = measure == Measure.MARGIN
+                ? Yardstick.atTarget(target, changes, replications, chance)
+                : Yardstick.mean(replications);
+        List<SwingEffect> effects = new ArrayList<>();
+        for (Swing swing : swings) {
+            AtEnd low = atEnd(swing.low(), base, yardstick, evaluator, step);
+            AtEnd high = atEnd(swing.high(), base, yardstick, evaluator, step);
+            effects.add(new SwingEffect(swing, low, high));
+        }
+        return new Swings(
+                measure,
+                yardstick.allowed().isPresent(),
+                yardstick.value(base),
+                Estimators.share(
+                        base.stream().mapToLong(Seen::ranThrough).toArray(),
+                        base.stream().mapToLong(seen -> seen.changes()).toArray()),
+                effects);
+    }
+
+    private AtEnd atEnd(End end, List<Seen> base, Yardstick yardstick, Evaluator evaluator, Runnable step) {
+        if (end.line().isEmpty()) {
+            return new AtEnd(end, Optional.empty(), Optional.empty());
+        }
+        try {
+            List<Seen> there = seen(end.line().get(), evaluator);
+            Estimate share = Estimators.mean(IntStream.range(0, base.size())
+                    .mapToDouble(i -> there.get(i).share() - base.get(i).share())
+                    .toArray());
+            return new AtEnd(
+                    end,
+                    Optional.of(Change.of(yardstick.difference(there, base), ends(), chance)),
+                    Optional.of(Change.of(share, ends(), chance)));
+        } catch (StudyException e) {
+            return new AtEnd(end.refused(String.valueOf(e.getMessage())), Optional.empty(), Optional.empty());
+        } finally {
+            step.run();
+        }
+    }
+
+    private List<Seen> seen(Line line, Evaluator evaluator) {
+        RunPlan plan = brief.run();
+        LineSimulator simulator = new LineSimulator(line, plan);
+        Gauge gauge = new Gauge(line);
+        List<Seen> seen = new ArrayList<>();
+        evaluator.<Seen>inOrder(
+                replications,
+                i -> Seen.of(Evaluator.run(i, index -> simulator.run(Luck.of(index))), gauge, measure),
+                seen::add);
+        if (seen.stream().anyMatch(replication -> replication.changes() == 0)) {
+            throw new StudyException(
+                    "no coil change was completed in a replication; give a longer run, or fewer coil changes to leave out");
+        }
+        return seen;
+    }
+}

@@ -1,0 +1,235 @@
+package runthrough.study.sensitivity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import runthrough.plant.Brief;
+import runthrough.plant.CoilChange.Reject;
+import runthrough.plant.Distribution;
+import runthrough.plant.Line;
+import runthrough.plant.Practice;
+import runthrough.plant.RunPlan;
+import runthrough.quantity.UnitSystem;
+import runthrough.simulation.LineBuilder;
+import runthrough.study.StudyListener;
+import runthrough.study.sensitivity.Swing.End;
+
+/**
+ * Inputs moved one at a time. The plain line of {@link LineBuilder}: coils of 600 m, entry 2.5 m/s, process 1.5 m/s, speeds
+ * change at once, 200 m of accumulator. A joint of T seconds leaves a margin of 200 m - 1.5 m/s x T.
+ */
+class SensitivityStudyTest {
+    private static final Distribution JOINT = Distribution.lognormal(90, 20);
+
+    private static LineBuilder line() {
+        return new LineBuilder().coils(LineBuilder.coil(2000));
+    }
+
+    private static Swing swing(String path, LineBuilder low, LineBuilder high) {
+        return new Swing(path, "as it is", false, false, end(low), end(high));
+    }
+
+    private static End end(LineBuilder line) {
+        return new End(0, "moved", Optional.of(line.build()), "");
+    }
+
+    private static Sensitivity study(Line line, double target, int changes, int replications, Swing... swings) {
+        Brief brief = new Brief(
+                "Line (invented)",
+                List.of(),
+                line,
+                new RunPlan(new RunPlan.Extent.Changes(changes), 0, replications, 5, target),
+                UnitSystem.METRIC);
+        return new SensitivityStudy(brief, target, List.of(swings), 20).run(2, StudyListener.NONE);
+    }
+
+    private static double strip(SwingEffect.AtEnd at) {
+        return at.strip().orElseThrow().by().mean();
+    }
+
+    private static double share(SwingEffect.AtEnd at) {
+        return at.share().orElseThrow().by().mean();
+    }
+
+    @Test
+    void whereNothingIsLeftToChance_whatIsSeenIsExact() {
+        Sensitivity sensitivity = study(
+                line().join(60).build(),
+                0.9,
+                10,
+                50,
+                swing(
+                        "speed",
+                        line().join(60).process(1.35, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE),
+                        line().join(60).process(1.65, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)),
+                swing("capacity", line().join(60).capacity(80), line().join(60).capacity(220)),
+                swing(
+                        "preparation",
+                        line().join(60).prepare(10),
+                        line().join(60).prepare(100)));
+
+        // 200 - 1.5 x 60 = 110 m.
+        assertThat(sensitivity.swings().strip().mean()).isCloseTo(110, within(1e-9));
+        assertThat(sensitivity.swings().share().mean()).isEqualTo(1);
+        SwingEffect speed = sensitivity.swings().effects().get(0);
+        assertThat(strip(speed.low())).isCloseTo(9, within(1e-9));
+        assertThat(strip(speed.high())).isCloseTo(-9, within(1e-9));
+        SwingEffect capacity = sensitivity.swings().effects().get(1);
+        // 90 m are needed of 80: every coil change fails, 10 m short.
+        assertThat(strip(capacity.low())).isCloseTo(-120, within(1e-9));
+        assertThat(share(capacity.low())).isEqualTo(-1);
+        assertThat(strip(capacity.high())).isCloseTo(20, within(1e-9));
+        // The coil that is prepared in 10 s or 100 s waits for the joint: nothing changes, and nothing is ranked.
+        assertThat(sensitivity.swings().byStrip())
+                .extracting(effect -> effect.swing().path())
+                .containsExactly("capacity", "speed");
+        assertThat(sensitivity.swings().byShare())
+                .extracting(effect -> effect.swing().path())
+                .containsExactly("capacity");
+        assertThat(sensitivity.swings().effects().get(2).isShown()).isFalse();
+        assertThat(sensitivity.randomness()).isEmpty();
+        assertThat(sensitivity.chance()).isFalse();
+    }
+
+    /** Always refilled and under the same luck: 10 m of capacity are 10 m of margin, at any quantile. */
+    @Test
+    void underTheSameLuck_whatShiftsEveryCoilChangeAlikeIsKnownExactly() {
+        Sensitivity sensitivity = study(
+                line().join(JOINT).build(),
+                0.9,
+                100,
+                20,
+                swing(
+                        "capacity",
+                        line().join(JOINT).capacity(190),
+                        line().join(JOINT).capacity(210)));
+
+        SwingEffect capacity = sensitivity.swings().effects().get(0);
+        assertThat(sensitivity.swings().atTarget()).isTrue();
+        assertThat(strip(capacity.low())).isCloseTo(-10, within(1e-9));
+        assertThat(strip(capacity.high())).isCloseTo(10, within(1e-9));
+        assertThat(capacity.low().strip().orElseThrow().shown()).isTrue();
+        // The margin that nine in ten have: 200 - 1.5 x the 90 % quantile of the joint, which 2000 of them tell to 2 m.
+        assertThat(sensitivity.swings().strip().mean()).isCloseTo(200 - 1.5 * JOINT.quantile(0.9), within(4.0));
+        assertThat(sensitivity
+                        .swings()
+                        .strip()
+                        .interval()
+                        .orElseThrow()
+                        .contains(sensitivity.swings().strip().mean()))
+                .isTrue();
+    }
+
+    /** At 99.9 % of 2000 coil changes two are beyond: too few to speak of, so the mean is taken. */
+    @Test
+    void aTargetThatTheRunCannotTell_isMeasuredByTheMean() {
+        Sensitivity sensitivity = study(
+                line().join(JOINT).build(),
+                0.999,
+                100,
+                20,
+                swing(
+                        "joint",
+                        line().join(Distribution.lognormal(81, 18)),
+                        line().join(Distribution.lognormal(99, 22))));
+
+        assertThat(sensitivity.swings().atTarget()).isFalse();
+        assertThat(sensitivity.swings().strip().mean()).isCloseTo(200 - 1.5 * 90, within(3.0));
+        assertThat(strip(sensitivity.swings().effects().get(0).low())).isCloseTo(1.5 * 9, within(0.3));
+        assertThat(strip(sensitivity.swings().effects().get(0).high())).isCloseTo(-1.5 * 9, within(0.3));
+    }
+
+    /** Twenty inputs that are other luck and nothing else. */
+    @Test
+    void whatIsNoiseAloneIsNotRanked() {
+        List<Swing> swings = new ArrayList<>();
+        for (int i = 0; i < 20; i++) {
+            swings.add(swing("noise " + i, otherLuck(2 * i + 1), otherLuck(2 * i + 2)));
+        }
+        Sensitivity sensitivity = study(line().join(JOINT).build(), 0.9, 50, 20, swings.toArray(Swing[]::new));
+
+        assertThat(sensitivity.swings().byStrip()).isEmpty();
+        assertThat(sensitivity.swings().byShare()).isEmpty();
+        // Their own 95 % intervals would have let some pass.
+        assertThat(sensitivity.swings().effects().stream()
+                        .map(effect -> effect.low().strip().orElseThrow().by())
+                        .filter(by -> Math.abs(by.mean()) > 0))
+                .hasSize(20);
+    }
+
+    /** Elements of no time before it give the joint another stream. */
+    private static LineBuilder otherLuck(int before) {
+        return line().join(new double[before]).join(JOINT);
+    }
+
+    @Test
+    void rejectsALittleOftener_areComparedCoilChangeByCoilChange() {
+        LineBuilder rare = line().capacity(1000).join(JOINT).reject(new Reject.Chance(0.05));
+        LineBuilder often = line().capacity(1000).join(JOINT).reject(new Reject.Chance(0.07));
+        LineBuilder asItIs = line().capacity(1000).join(JOINT).reject(new Reject.Chance(0.06));
+
+        Sensitivity sensitivity = study(asItIs.build(), 0.999, 100, 20, swing("reject", rare, often));
+
+        // Mean passes 1/(1 - p): 90 s more or less of each hundredth. A paired comparison knows it to a fifth.
+        double less = 1.5 * 90 * (1 / 0.94 - 1 / 0.95);
+        double more = 1.5 * 90 * (1 / 0.93 - 1 / 0.94);
+        SwingEffect reject = sensitivity.swings().effects().get(0);
+        assertThat(strip(reject.low())).isCloseTo(less, within(0.7));
+        assertThat(strip(reject.high())).isCloseTo(-more, within(0.7));
+        assertThat(reject.low().strip().orElseThrow().shown()).isTrue();
+    }
+
+    @Test
+    void withoutAccumulator_theLostTimeIsMoved() {
+        LineBuilder line = new LineBuilder().practice(Practice.JOIN_WITHOUT_ACCUMULATOR);
+        Sensitivity sensitivity = study(
+                line.join(60).build(),
+                0.9,
+                10,
+                1,
+                swing(
+                        "joint",
+                        new LineBuilder()
+                                .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
+                                .join(54),
+                        new LineBuilder()
+                                .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
+                                .join(66)));
+
+        assertThat(sensitivity.swings().measure()).isEqualTo(Measure.LOST_TIME);
+        assertThat(sensitivity.swings().strip().mean()).isCloseTo(60, within(1e-9));
+        assertThat(strip(sensitivity.swings().effects().get(0).low())).isCloseTo(-6, within(1e-9));
+        assertThat(sensitivity.swings().byShare()).isEmpty();
+    }
+
+    @Test
+    void whatStandsForSeveralInputsIsLeftOutWhereItDoesWhatOneOfThemDoes() {
+        LineBuilder low = line().join(60).capacity(180);
+        LineBuilder high = line().join(60).capacity(220);
+        Swing stroke = swing("stroke", low, high);
+        Swing capacity = new Swing("usable-capacity", "200 m", false, true, stroke.low(), stroke.high());
+        Swing other = new Swing("joint-time", "60 s", false, true, end(line().join(54)), end(line().join(66)));
+
+        Sensitivity sensitivity = study(line().join(60).build(), 0.9, 10, 1, stroke, capacity, other);
+
+        assertThat(sensitivity.swings().effects())
+                .extracting(effect -> effect.swing().path())
+                .containsExactly("stroke", "joint-time");
+    }
+
+    /** Coils of 5 m are used up by crops: that end cannot go on, and the others are told all the same. */
+    @Test
+    void anEndAtWhichARunCannotGoOnIsNotPossible() {
+        LineBuilder tooShort = line().join(60).coils(LineBuilder.cropped(5, 3, 3));
+        Sensitivity sensitivity = study(line().join(60).build(), 0.9, 10, 1, swing("coil", tooShort, line().join(60)));
+
+        SwingEffect coil = sensitivity.swings().effects().get(0);
+        assertThat(coil.low().strip()).isEmpty();
+        assertThat(coil.low().end().note()).contains("5.0 m long, no longer than its crops");
+        assertThat(coil.high().strip()).isPresent();
+    }
+}
