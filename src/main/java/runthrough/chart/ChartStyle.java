@@ -8,13 +8,16 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
+import java.util.List;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.axis.NumberTickUnitSource;
+import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
@@ -79,6 +82,17 @@ final class ChartStyle {
         styled(axis);
         // Room between ticks: a number at every second line of text is enough.
         axis.setTickLabelInsets(new RectangleInsets(7, 4, 7, 4));
+        return axis;
+    }
+
+    /** An upright axis of named rows, the first at the top. */
+    SymbolAxis rows(List<String> names) {
+        SymbolAxis axis = new SymbolAxis(null, names.toArray(String[]::new));
+        styled(axis);
+        axis.setTickUnit(new NumberTickUnit(1));
+        axis.setInverted(true);
+        axis.setGridBandsVisible(false);
+        axis.setRange(-0.6, names.size() - 0.4);
         return axis;
     }
 

@@ -1,10 +1,12 @@
 package runthrough.chart;
 
 import java.util.List;
+import java.util.stream.Stream;
 import runthrough.plant.Brief;
 import runthrough.study.comparison.Comparison;
 import runthrough.study.logged.LogComparison;
 import runthrough.study.map.ShareMap;
+import runthrough.study.sensitivity.Sensitivity;
 import runthrough.study.sizing.Sizing;
 import runthrough.study.speed.SpeedCurve;
 import runthrough.study.uncertainty.Uncertainty;
@@ -44,6 +46,15 @@ public final class StudyCharts {
     public static List<Chart> of(Comparison comparison) {
         Setting setting = setting(comparison.today().alternative().brief(), comparison.replications());
         return List.of(AlternativesChart.of(setting, comparison), GainChart.of(setting, comparison));
+    }
+
+    /** What moves the answer: a tornado for the margin and one for the share run through, then the shares of variance. */
+    public static List<Chart> of(Sensitivity sensitivity) {
+        Setting setting = setting(sensitivity.brief(), sensitivity.brief().run().replications());
+        return Stream.concat(
+                        TornadoChart.of(setting, sensitivity.swings(), sensitivity.chance()).stream(),
+                        VarianceChart.of(setting, sensitivity.randomness()).stream())
+                .toList();
     }
 
     private static Setting setting(Brief brief, int replications) {

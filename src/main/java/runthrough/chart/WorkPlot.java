@@ -1,7 +1,6 @@
 package runthrough.chart;
 
 import java.awt.Color;
-import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.StandardXYBarPainter;
@@ -19,13 +18,8 @@ final class WorkPlot {
 
     /** The plot; adds what it shows to the legend of {@code time}. */
     static XYPlot of(WorkBars bars, ChartStyle style, TracePlots time) {
-        String[] names = bars.rows().stream().map(WorkPlot::shortened).toArray(String[]::new);
-        SymbolAxis axis = new SymbolAxis(null, names);
-        style.styled(axis);
-        axis.setTickUnit(new NumberTickUnit(1));
-        axis.setInverted(true);
-        axis.setGridBandsVisible(false);
-        axis.setRange(-0.6, names.length - 0.4);
+        SymbolAxis axis =
+                style.rows(bars.rows().stream().map(WorkPlot::shortened).toList());
         XYPlot plot = style.plot(null, axis);
         XYIntervalSeriesCollection data = new XYIntervalSeriesCollection();
         XYBarRenderer renderer = new XYBarRenderer();

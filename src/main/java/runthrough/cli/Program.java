@@ -24,6 +24,7 @@ final class Program {
                 .addSubcommand(new MapCommand(surroundings))
                 .addSubcommand(new TimesCommand(surroundings))
                 .addSubcommand(new UncertaintyCommand(surroundings))
+                .addSubcommand(new SensitivityCommand(surroundings))
                 .addSubcommand(new CheckCommand(surroundings))
                 .addSubcommand(new KeysCommand(surroundings))
                 .addSubcommand(new InputsCommand(surroundings))

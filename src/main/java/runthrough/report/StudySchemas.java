@@ -10,6 +10,7 @@ public final class StudySchemas {
     private static final Map<String, JsonShape<?>> SHAPES = Map.ofEntries(
             Map.entry("log", LogDocument.SHAPE),
             Map.entry("map", MapDocument.SHAPE),
+            Map.entry("sensitivity", SensitivityDocument.SHAPE),
             Map.entry("size", SizingDocument.SHAPE),
             Map.entry("speeds", SpeedDocument.SHAPE),
             Map.entry("uncertainty", UncertaintyDocument.SHAPE));

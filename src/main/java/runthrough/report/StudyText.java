@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
  */
 public final class StudyText {
     private static final int COLUMN = 32;
+    private static final int INDENT = 4;
     private static final String BETWEEN = "  ";
     /** Green, yellow and red for the styles of a mark; a neutral one stays as it is, but bold. */
     private static final Map<String, String> CODES = Map.of("runs-through", "32", "marginal", "33", "stops", "31");
@@ -68,7 +69,10 @@ public final class StudyText {
         return figure.note().isEmpty() ? figure.value() : figure.value() + " (" + figure.note() + ")";
     }
 
-    /** Columns as wide as their widest cell; numbers stand at the right. */
+    /**
+     * Columns as wide as their widest cell; numbers stand at the right. Where that is wider than a terminal, each row is told
+     * below its name.
+     */
     private static void table(TextLines lines, Table table) {
         lines.line(table.caption());
         if (!table.numbers() && table.head().size() == 2) {
@@ -83,8 +87,23 @@ public final class StudyText {
                                 .max()
                                 .orElse(0)))
                 .toArray();
+        if (IntStream.of(widths).sum() + BETWEEN.length() * (widths.length - 1) > TextLines.WIDEST) {
+            table.rows().forEach(row -> told(lines, table.head(), row));
+            return;
+        }
         lines.wideLine(row(table.head(), widths, table.numbers()));
         table.rows().forEach(row -> lines.wideLine(row(row, widths, table.numbers())));
+    }
+
+    private static void told(TextLines lines, List<String> head, List<String> row) {
+        lines.line(row.get(0));
+        lines.row(
+                "",
+                IntStream.range(1, row.size())
+                        .filter(column -> !row.get(column).isEmpty())
+                        .mapToObj(column -> (head.get(column) + " " + row.get(column)).strip())
+                        .collect(Collectors.joining("; ")),
+                INDENT);
     }
 
     private static String row(List<String> cells, int[] widths, boolean numbers) {

@@ -9,7 +9,7 @@ public final class TextLines {
     public static final int WIDTH = 80;
 
     /** Columns of a table with many of them. */
-    private static final int WIDEST = 100;
+    static final int WIDEST = 100;
 
     private final List<String> lines = new ArrayList<>();
 

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runthrough.plant.Brief;
 import runthrough.plant.LineFigure;
@@ -27,12 +28,16 @@ public final class ScenarioFile {
     private final Path file;
     private final Optional<Raw> root;
     private final List<Problem> unreadable;
-    private final KnownCoils coils = new KnownCoils();
+    private final List<Setting> figures;
+    private final KnownCoils coils;
 
-    private ScenarioFile(Path file, Optional<Raw> root, List<Problem> unreadable) {
+    private ScenarioFile(
+            Path file, Optional<Raw> root, List<Problem> unreadable, List<Setting> figures, KnownCoils coils) {
         this.file = file;
         this.root = root;
         this.unreadable = List.copyOf(unreadable);
+        this.figures = List.copyOf(figures);
+        this.coils = coils;
     }
 
     /** Opens {@code file}. What is wrong with it comes with each reading. */
@@ -40,7 +45,23 @@ public final class ScenarioFile {
         Problems problems = new Problems();
         Optional<Raw> root = TextFile.read(file, file.toString(), "scenario", LARGEST_FILE, problems)
                 .flatMap(text -> YamlText.read(text, problems));
-        return new ScenarioFile(file, root, problems.errors());
+        return new ScenarioFile(file, root, problems.errors(), List.of(), new KnownCoils());
+    }
+
+    /** The file as if it said {@code settings}, which {@link #with} accepts, itself. */
+    public ScenarioFile saying(List<Setting> settings) {
+        List<Setting> both = new ArrayList<>(figures);
+        Optional<Raw> changed = root;
+        for (Setting setting : settings) {
+            if (LineFigure.called(setting.path()).isPresent()) {
+                both.add(setting);
+            } else {
+                changed = changed.map(raw -> Route.find(ScenarioKeys.SCENARIO, raw, setting.path())
+                        .map(way -> way.part().put().apply(setting.value()))
+                        .orElse(raw));
+            }
+        }
+        return new ScenarioFile(file, changed, unreadable, both, coils);
     }
 
     /**
@@ -51,7 +72,7 @@ public final class ScenarioFile {
     public static ScenarioFile of(Path file, String text) {
         Problems problems = new Problems();
         Optional<Raw> root = YamlText.read(new TextFile(file.toString(), text), problems);
-        return new ScenarioFile(file, root, problems.errors());
+        return new ScenarioFile(file, root, problems.errors(), List.of(), new KnownCoils());
     }
 
     /** What the file asks, and the files it names. Never throws for what they hold. */
@@ -69,9 +90,12 @@ public final class ScenarioFile {
             return new ScenarioReading.Refused(unreadable, 0, List.of());
         }
         Problems problems = new Problems();
-        List<Setting> figures = new ArrayList<>();
-        Raw changed = changed(root.get(), settings, figures, problems);
-        Optional<Brief> brief = new ScenarioReader(file, coils, new FigureSettings(figures), problems).brief(changed);
+        List<Setting> scaled = figures.stream()
+                .filter(figure ->
+                        settings.stream().noneMatch(other -> other.path().equals(figure.path())))
+                .collect(Collectors.toCollection(ArrayList::new));
+        Raw changed = changed(root.get(), settings, scaled, problems);
+        Optional<Brief> brief = new ScenarioReader(file, coils, new FigureSettings(scaled), problems).brief(changed);
         return brief.isPresent() && problems.none()
                 ? new ScenarioReading.Accepted(brief.get(), problems.warnings())
                 : new ScenarioReading.Refused(problems.errors(), problems.further(), problems.warnings());

@@ -44,7 +44,7 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"run", "size", "speeds", "check", "keys", "schema", "completion"})
+    @ValueSource(strings = {"run", "size", "speeds", "sensitivity", "check", "keys", "schema", "completion"})
     void helpOfEveryCommandHasExamplesAndExitCodes(String command) {
         Session.Done done = session.run(command, "--help");
 

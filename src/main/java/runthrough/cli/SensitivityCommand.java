@@ -1,0 +1,93 @@
+package runthrough.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+import runthrough.quantity.Dimension;
+import runthrough.report.SensitivityAnswer;
+import runthrough.scenario.ScenarioFile;
+import runthrough.study.sensitivity.SensitivityStudy;
+
+/** What moves the answer? */
+@Command(
+        name = "sensitivity",
+        description = {
+            "Tells which inputs move the margin and the share run through, each moved alone low and high, and which source of",
+            "chance carries how much of their variance."
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  runthrough sensitivity scenarios/tube-line.yaml",
+            "  runthrough sensitivity my-line.yaml --range entry.top-speed=80m/min..110m/min",
+            "  runthrough sensitivity my-line.yaml --json --no-report > sensitivity.json"
+        })
+final class SensitivityCommand extends StudyCommand {
+
+    @Option(
+            names = "--samples",
+            paramLabel = "N",
+            converter = Samples.class,
+            description =
+                    "Replications of each kind for the shares of variance; by default as many as take a second or two.")
+    private @Nullable Long samples;
+
+    @Option(
+            names = "--range",
+            paramLabel = "PATH=LOW..HIGH",
+            description = {
+                "The range in which an input is moved, such as entry.top-speed=80m/min..110m/min; may be given several times.",
+                "The command inputs lists the numbers of a scenario by their paths."
+            })
+    private List<String> ranges = new ArrayList<>();
+
+    @Option(
+            names = "--usual-range",
+            paramLabel = "SHARE",
+            converter = Usual.class,
+            description = "How far all other inputs are moved to either side; 10%% of their value by default.")
+    private double usual = 0.1;
+
+    SensitivityCommand(Surroundings surroundings) {
+        super(surroundings, "sensitivity");
+    }
+
+    @Override
+    Study study(Scenario asked, double target) {
+        ScenarioFile file = asked.file().saying(asked.settings());
+        SensitivityStudy study = new SensitivityStudy(
+                asked.brief(),
+                target,
+                new SwingRanges(file, usual).swings(ranges),
+                samples == null ? 0 : Math.toIntExact(samples));
+        return (threads, listener, warnings, provenance) ->
+                SensitivityAnswer.of(study.run(threads, listener), usual, warnings, provenance);
+    }
+
+    /** A part of a value. */
+    static final class Usual extends Amount {
+        Usual() {
+            super(Dimension.SHARE);
+        }
+
+        @Override
+        public Double convert(String text) {
+            double share = super.convert(text);
+            if (!(share > 0 && share < 1)) {
+                throw new TypeConversionException(
+                        text + "; must be more than 0 % and less than 100 %. Give a part of the value, such as 10%.");
+            }
+            return share;
+        }
+    }
+
+    static final class Samples extends WholeNumber {
+        Samples() {
+            super(SensitivityStudy.FEWEST_SAMPLES, 100_000);
+        }
+    }
+}

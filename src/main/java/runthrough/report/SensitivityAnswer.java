@@ -1,0 +1,139 @@
+package runthrough.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import runthrough.chart.StudyCharts;
+import runthrough.report.ReportPage.KeyFigure;
+import runthrough.study.sensitivity.Measure;
+import runthrough.study.sensitivity.Sensitivity;
+import runthrough.study.sensitivity.SwingEffect;
+
+/** Tells what moves the answer: inputs, and sources of chance. */
+public final class SensitivityAnswer {
+    private static final String SWINGS = "inputs-one-at-a-time.csv";
+    private static final String CHANCE = "shares-of-variance.csv";
+
+    private final Sensitivity sensitivity;
+    private final double usual;
+    private final StudyWords words;
+    private final SwingWords swings;
+    private final ChanceWords chance;
+
+    private SensitivityAnswer(Sensitivity sensitivity, double usual) {
+        this.sensitivity = sensitivity;
+        this.usual = usual;
+        this.words = StudyWords.of(sensitivity.brief().resultsIn(), sensitivity.chance());
+        this.swings = new SwingWords(sensitivity.swings(), words);
+        this.chance = new ChanceWords(sensitivity.randomness(), words);
+    }
+
+    /**
+     * The answer of {@code sensitivity}.
+     *
+     * @param usual the share of their value by which inputs without a stated range were moved to either side
+     */
+    public static StudyAnswer of(Sensitivity sensitivity, double usual, List<String> warnings, Provenance provenance) {
+        return new SensitivityAnswer(sensitivity, usual).answer(warnings, provenance);
+    }
+
+    private StudyAnswer answer(List<String> warnings, Provenance provenance) {
+        List<Table> tables = new ArrayList<>(swings.tables());
+        tables.addAll(chance.tables());
+        return new StudyAnswer(
+                sensitivity.brief(),
+                "sensitivity",
+                "What moves the answer?",
+                mark(),
+                advice(),
+                figures(),
+                basis(),
+                StudyCharts.of(sensitivity),
+                tables,
+                account(),
+                sensitivity.chance(),
+                SensitivityDocument.SHAPE.fields(sensitivity, words.chance()),
+                Map.of(SWINGS, swings.csv(), CHANCE, chance.csv()),
+                warnings,
+                provenance);
+    }
+
+    private ReportPage.Mark mark() {
+        List<SwingEffect> most = sensitivity.swings().byStrip();
+        String word = most.isEmpty()
+                ? "NOTHING IS SHOWN TO MOVE THE MARGIN"
+                : most.get(0).swing().path().toUpperCase(Locale.ROOT) + " MOVES IT MOST";
+        return new ReportPage.Mark("▲", word, "neutral", swings.headline(), "");
+    }
+
+    private List<String> advice() {
+        List<String> advice = new ArrayList<>();
+        swings.share().ifPresent(advice::add);
+        advice.addAll(chance.sentences());
+        advice.addAll(swings.remarks());
+        return advice;
+    }
+
+    private List<KeyFigure> figures() {
+        List<KeyFigure> figures = new ArrayList<>();
+        figures.add(new KeyFigure(
+                swings.measure(), swings.present(), sensitivity.swings().atTarget() ? atTarget() : ""));
+        if (sensitivity.swings().measure() == Measure.MARGIN) {
+            figures.add(new KeyFigure(
+                    "share run through",
+                    words.share(sensitivity.swings().share().mean()),
+                    "target " + words.share(sensitivity.target())));
+        }
+        chance.figure().ifPresent(figures::add);
+        return figures;
+    }
+
+    private String atTarget() {
+        return "all but " + words.share(1 - sensitivity.target()) + " have more";
+    }
+
+    private String basis() {
+        String swung = words.basis(
+                sensitivity.brief(),
+                sensitivity.chance() ? sensitivity.brief().run().replications() : 1);
+        return sensitivity.samples() == 0
+                ? swung
+                : swung + "; shares of variance from " + Texts.count(sensitivity.samples()) + " x "
+                        + Texts.count(sensitivity.sampleChanges()) + " coil changes, and as many again for each source";
+    }
+
+    private List<String> account() {
+        List<String> account = new ArrayList<>();
+        account.add("Each input was moved alone, low and high, all others as they are; where no range was stated, by "
+                + words.share(usual)
+                + " of the value to either side, whole numbers by one. An end that the line does not allow is told as such. An input that"
+                + " is zero has no usual range, and one that only sums up another is left out.");
+        account.add(
+                sensitivity.swings().measure() == Measure.MARGIN
+                        ? "Margin is the strip to spare above the level at which the process slows or stops; what is missing is negative,"
+                                + " reckoned with the process kept at its rated speed. "
+                                + (sensitivity.swings().atTarget()
+                                        ? "At the target stands the margin that all but the allowed share of coil changes have."
+                                        : "The run is too short to tell the margin at the target, which would take 25 coil changes"
+                                                + " beyond it; the mean is taken instead.")
+                        : "Without an accumulator there is no margin; what is moved is the time at the rated speed that a coil change"
+                                + " costs the process.");
+        if (sensitivity.chance()) {
+            account.add(
+                    "All were compared under the same luck, coil change by coil change: a joint that is rejected in one run"
+                            + " and not in another does not shift the luck of later ones. So the line as it is may differ a little, within"
+                            + " its interval, from the plain verdict, where luck is met in turn. An effect counts as shown when it"
+                            + " differs from none at a level that leaves all comparisons together 5 % of error (Bonferroni).");
+        }
+        if (sensitivity.samples() > 0) {
+            account.add(
+                    "The luck of each source was exchanged over the whole run, that of all others kept. First-order indices"
+                            + " (what a source carries by itself) by the estimator of Saltelli and others, Computer Physics Communications"
+                            + " 181, 2010; total indices (also together with others) by that of Jansen, Computer Physics Communications"
+                            + " 117, 1999; both summed over coil changes. What differs between coil changes by plan, such as a schedule,"
+                            + " is no variance here. Intervals are 95 %, by the jackknife over replications.");
+        }
+        return account;
+    }
+}
