@@ -1,23 +1,26 @@
 package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import runthrough.checks.PublishedCheck;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
 
-/** Independent replications of a line, for comparison with exact stochastic results; each published case has its own seed. */
+/**
+ * Independent replications of a line, for comparison with exact stochastic results; each case has its own seed, made of its
+ * name. The profile {@code thorough} asks for more replications, which narrows what three standard errors allow.
+ */
 final class Sampled {
-    private static final int REPLICATIONS = 20;
+    private static final int REPLICATIONS = Integer.getInteger("sampled.replications", 20);
 
     private Sampled() {}
 
-    /** Runs 20 replications, the first tenth of the coil changes left out, and keeps what {@code measure} makes of each. */
+    /** Runs the replications, the first tenth of the coil changes left out, and keeps what {@code measure} makes of each. */
     static List<double[]> replications(LineBuilder line, String id, int changes, Detail detail, Measure measure) {
         Line built = line.build();
         RunPlan plan = new RunPlan(new Extent.Changes(changes), changes / 10, REPLICATIONS, id.hashCode(), 0.99);
@@ -27,7 +30,7 @@ final class Sampled {
                 .toList();
     }
 
-    /** Totals of 20 replications. */
+    /** Totals of the replications. */
     static List<Totals> totals(LineBuilder line, String id, int changes) {
         Line built = line.build();
         RunPlan plan = new RunPlan(new Extent.Changes(changes), changes / 10, REPLICATIONS, id.hashCode(), 0.99);
@@ -44,28 +47,35 @@ final class Sampled {
         double[] of(Replication run);
     }
 
-    static void assertMean(String what, List<double[]> replications, int number, double exact, double relative) {
-        assertMean(
-                what,
-                replications.stream().mapToDouble(values -> values[number]).toArray(),
-                exact,
-                relative);
-    }
+    /** The mean of one number over replications, and its standard error. */
+    record Mean(double value, double error) {
 
-    static void assertMean(
-            String what, List<Totals> totals, ToDoubleFunction<Totals> number, double exact, double relative) {
-        assertMean(what, totals.stream().mapToDouble(number).toArray(), exact, relative);
-    }
+        private static Mean of(double[] values) {
+            double mean = Arrays.stream(values).average().orElseThrow();
+            double squares = Arrays.stream(values)
+                    .map(value -> (value - mean) * (value - mean))
+                    .sum();
+            return new Mean(mean, Math.sqrt(squares / (values.length - 1) / values.length));
+        }
 
-    /** The mean must lie within three standard errors of the exact value, or within {@code relative} of it. */
-    private static void assertMean(String what, double[] values, double exact, double relative) {
-        double mean = Arrays.stream(values).average().orElseThrow();
-        double squares = Arrays.stream(values)
-                .map(value -> (value - mean) * (value - mean))
-                .sum();
-        double error = Math.sqrt(squares / (values.length - 1) / values.length);
-        assertThat(mean)
-                .as("%s, standard error %s", what, error)
-                .isCloseTo(exact, within(Math.max(3 * error, relative * exact)));
+        static Mean of(List<double[]> replications, int number) {
+            return of(
+                    replications.stream().mapToDouble(values -> values[number]).toArray());
+        }
+
+        static Mean of(List<Totals> totals, ToDoubleFunction<Totals> number) {
+            return of(totals.stream().mapToDouble(number).toArray());
+        }
+
+        /** It must lie within three standard errors of the exact value, or within {@code share} of it where that is more. */
+        void agrees(PublishedCheck check, double share) {
+            check.sampled(error, share).got(value);
+        }
+
+        /** That it was sampled long enough to say something: a standard error of at most {@code share} of the value. */
+        Mean isKnownTo(double share) {
+            assertThat(error).as("standard error").isLessThanOrEqualTo(share * value);
+            return this;
+        }
     }
 }
