@@ -10,16 +10,26 @@ import java.util.TreeMap;
 import runthrough.simulation.Replication;
 import runthrough.simulation.WorkRecord;
 
-/** Where the results of the two engines for one case differ; empty when they agree. */
+/** Where the results of the two engines for one case differ, and by how much. */
 final class Disagreement {
     /** Relative to the value, or absolute for values below 1: room for rounding, none for another rule. */
-    private static final double TOLERANCE = 1e-6;
+    static final double TOLERANCE = 1e-6;
 
     private final List<String> found = new ArrayList<>();
+    private double greatest;
 
     private Disagreement() {}
 
-    static List<String> between(Replication ours, JsonNode theirs) {
+    /** Both refused the line, in whatever words, or {@code why} they did not. */
+    static Disagreement refused(String why) {
+        Disagreement disagreement = new Disagreement();
+        if (!why.isEmpty()) {
+            disagreement.found.add(why);
+        }
+        return disagreement;
+    }
+
+    static Disagreement between(Replication ours, JsonNode theirs) {
         Disagreement disagreement = new Disagreement();
         disagreement.rows("change", ours.changes(), theirs.path("changes"));
         disagreement.work(ours.work(), theirs.path("work"));
@@ -28,7 +38,18 @@ final class Disagreement {
         if (!(Math.abs(balance) <= TOLERANCE)) {
             disagreement.found.add("the second engine lost " + balance + " m of strip");
         }
-        return disagreement.found;
+        disagreement.greatest = Math.max(disagreement.greatest, Math.abs(balance));
+        return disagreement;
+    }
+
+    /** What differs, in words; empty when the engines agree. */
+    List<String> found() {
+        return found;
+    }
+
+    /** The greatest difference of a number, over its value where that is above 1; infinite where anything else differs. */
+    double greatest() {
+        return found.isEmpty() || greatest > TOLERANCE ? greatest : Double.POSITIVE_INFINITY;
     }
 
     private void rows(String what, List<? extends Record> ours, JsonNode theirs) {
@@ -66,10 +87,13 @@ final class Disagreement {
     }
 
     private void number(String what, double ours, double theirs) {
-        boolean agree = Double.isNaN(ours)
-                ? Double.isNaN(theirs)
-                : Math.abs(ours - theirs) <= TOLERANCE * Math.max(1, Math.abs(ours));
-        if (!agree) {
+        // The same where both are infinite, or both are no number.
+        double difference = Double.compare(ours, theirs) == 0
+                ? 0
+                : Math.abs(ours - theirs) / Math.max(1, Math.abs(ours));
+        if (difference <= TOLERANCE) {
+            greatest = Math.max(greatest, difference);
+        } else {
             found.add(what + ": " + ours + " here, " + theirs + " there");
         }
     }
