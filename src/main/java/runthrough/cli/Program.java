@@ -29,6 +29,7 @@ final class Program {
                 .addSubcommand(new KeysCommand(surroundings))
                 .addSubcommand(new InputsCommand(surroundings))
                 .addSubcommand(new SchemaCommand(surroundings))
+                .addSubcommand(new LuckCommand(surroundings))
                 .addSubcommand(new CompletionCommand(surroundings))
                 .addSubcommand(new ValidationCommand(surroundings));
         addCommonOptions(commandLine);

@@ -51,11 +51,11 @@ class CrossCheckTest {
     }
 
     @TestFactory
-    Stream<DynamicNode> bothEnginesAgree(@TempDir Path folder, CheckBook book) throws IOException, InterruptedException {
+    Stream<DynamicNode> bothEnginesAgree(@TempDir Path folder, CheckBook book)
+            throws IOException, InterruptedException {
         List<Case> chosen = ChosenLines.all();
-        List<Case> random = LongStream.range(FIRST, FIRST + LINES)
-                .mapToObj(RandomLines::of)
-                .toList();
+        List<Case> random =
+                LongStream.range(FIRST, FIRST + LINES).mapToObj(RandomLines::of).toList();
         List<Case> cases = Stream.concat(chosen.stream(), random.stream()).toList();
         List<JsonNode> theirs = new SecondEngine(folder).run(cases);
         List<Disagreement> all = IntStream.range(0, cases.size())
@@ -97,8 +97,9 @@ class CrossCheckTest {
     @Test
     void randomLinesMeetEverything() {
         Map<String, Integer> met = new TreeMap<>();
-        LongStream.range(1, 1 + 320).mapToObj(RandomLines::of).forEach(one -> features(one.line())
-                .forEach(feature -> met.merge(feature, 1, Integer::sum)));
+        LongStream.range(1, 1 + 320)
+                .mapToObj(RandomLines::of)
+                .forEach(one -> features(one.line()).forEach(feature -> met.merge(feature, 1, Integer::sum)));
 
         assertThat(met)
                 .containsOnlyKeys(

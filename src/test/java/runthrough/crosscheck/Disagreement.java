@@ -88,9 +88,8 @@ final class Disagreement {
 
     private void number(String what, double ours, double theirs) {
         // The same where both are infinite, or both are no number.
-        double difference = Double.compare(ours, theirs) == 0
-                ? 0
-                : Math.abs(ours - theirs) / Math.max(1, Math.abs(ours));
+        double difference =
+                Double.compare(ours, theirs) == 0 ? 0 : Math.abs(ours - theirs) / Math.max(1, Math.abs(ours));
         if (difference <= TOLERANCE) {
             greatest = Math.max(greatest, difference);
         } else {

@@ -202,6 +202,21 @@ class HandCalculationTest {
             assertThat(preparation.withoutWaiting()).isCloseTo(310 + 10, within(1e-9));
         }
 
+        /** The accumulator bears 38.4583333 s of waiting: (200 - 142.3125) m at 1.5 m/s. */
+        @Test
+        void waitingThatIsBorne_isTimeToPrepareToo() {
+            // Alone at one uncoiler there is no other time.
+            assertThat(timeToPrepare(line().crew(1).uncoilers(1))).isCloseTo(38.4583333, within(1e-7));
+            // The second uncoiler is free 3 s before the tail stops.
+            assertThat(timeToPrepare(line().crew(1).uncoilerPath(2.25))).isCloseTo(3 + 38.4583333, within(1e-7));
+            // It is free 3 s and (450 - 2.25)/1.5 s before; but the joint leaves only 310 s of a cycle.
+            assertThat(timeToPrepare(line().crew(1).uncoilerPath(450))).isCloseTo(310, within(1e-9));
+        }
+
+        private double timeToPrepare(LineBuilder line) {
+            return HandCalculation.of(line.build()).preparationTime().given();
+        }
+
         @Test
         void nothingToPrepare_waitsForNothing() {
             Preparation preparation = of(line().uncoilers(1).prepare());

@@ -176,6 +176,35 @@ class WorkedStepsTest {
                                 + " = 145.563 + 1.5 * 147.813 + 1.5^2 / (2 * 0.4) = 370.094 m");
     }
 
+    @Test
+    void givensAreWhatTheFormulasUse() {
+        WorkElement weld = new WorkElement(
+                "weld", new WorkTime.Travel(0.01, Distribution.constant(6)), new Occurrence.Always(), true);
+
+        assertThat(givens(line().build())).contains("V process speed").doesNotContain("w width of the wider strip");
+        assertThat(givens(line().join(weld).build())).contains("w width of the wider strip");
+        assertThat(givens(line().withoutAccumulator().build())).contains("V strip speed");
+    }
+
+    private static List<String> givens(Line line) {
+        return HandCalculation.of(line).givens().stream()
+                .map(given -> given.symbol() + " " + given.name())
+                .toList();
+    }
+
+    /** With one uncoiler the joint waits for the next coil; with two it is ready. */
+    @Test
+    void stripNotRunForWaiting_isWorkedOutWhereThereIsWaiting() {
+        assertThat(HandCalculation.of(line().withoutAccumulator().uncoilers(1).build())
+                        .steps())
+                .extracting(step -> step.result().symbol())
+                .contains("M", "M_w");
+        assertThat(HandCalculation.of(line().withoutAccumulator().build()).steps())
+                .extracting(step -> step.result().symbol())
+                .contains("M")
+                .doesNotContain("M_w");
+    }
+
     private static List<String> shown(Line line) {
         Coherent coherent = new Coherent(UnitSystem.METRIC);
         return HandCalculation.of(line).steps().stream()
