@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
@@ -33,6 +34,7 @@ public final class DeviationChart {
         Histogram histogram = new Histogram(-FAR / WIDTH, WIDTH, counts(deviations), 0, deviations.size());
         NumberAxis domain = style.axis("sampled less exact value, in standard errors");
         domain.setRange(-FAR, FAR);
+        domain.setTickUnit(new NumberTickUnit(1));
         NumberAxis range = style.axis("share of all, %");
         range.setRange(0, 108 * Math.max(histogram.greatestShare(), WIDTH * density(0)));
         XYPlot plot = style.plot(domain, range);

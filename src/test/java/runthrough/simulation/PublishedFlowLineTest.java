@@ -73,7 +73,7 @@ class PublishedFlowLineTest {
     private static void assertOutput(CheckBook book, Machines line, List<Totals> totals, double exact) {
         Mean.of(totals, PublishedFlowLineTest::throughput)
                 .isKnownTo(0.001)
-                .agrees(check(book, line.id, "throughput", exact).unit("m per unit of time"), 0.003);
+                .agrees(check(book, line.id, "throughput", exact).unit("m/t"), 0.003);
         Mean.of(totals, share(Totals::jointSeconds))
                 .agrees(
                         check(book, line.id, "share of time at the joint", exact * line.p1 / (line.w * line.r1)),

@@ -118,6 +118,6 @@ class PublishedFluidQueueTest {
         Mean.of(totals, run -> run.starvedSeconds() / run.duration())
                 .agrees(check(book, id, "share of time starved", starved), 0.005);
         Mean.of(totals, run -> run.processedMetres() / run.duration())
-                .agrees(check(book, id, "throughput", throughput).unit("m per unit of time"), 0.0005);
+                .agrees(check(book, id, "throughput", throughput).unit("m/t"), 0.0005);
     }
 }
