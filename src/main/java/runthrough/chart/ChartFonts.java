@@ -54,6 +54,16 @@ public final class ChartFonts {
         return Base64.getEncoder().encodeToString(bytes("DejaVuSans-Bold.subset.woff2"));
     }
 
+    /** The file of the regular font, whole. */
+    public static InputStream regularFile() {
+        return open("DejaVuSans.ttf");
+    }
+
+    /** The file of the bold font, whole. */
+    public static InputStream boldFile() {
+        return open("DejaVuSans-Bold.ttf");
+    }
+
     /**
      * Keeps Java from asking the system for its fonts, which fails on a machine without fonts or fontconfig, even for a font
      * of our own. Java reads the property once, when it first handles a font.

@@ -25,6 +25,7 @@ final class Program {
                 .addSubcommand(new TimesCommand(surroundings))
                 .addSubcommand(new UncertaintyCommand(surroundings))
                 .addSubcommand(new SensitivityCommand(surroundings))
+                .addSubcommand(new DocumentCommand(surroundings))
                 .addSubcommand(new CheckCommand(surroundings))
                 .addSubcommand(new KeysCommand(surroundings))
                 .addSubcommand(new InputsCommand(surroundings))

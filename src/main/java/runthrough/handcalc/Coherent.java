@@ -28,7 +28,7 @@ public record Coherent(UnitSystem system) {
             case MASS -> Optional.of(metric ? Unit.KILOGRAM : Unit.POUND);
             case DENSITY -> Optional.of(metric ? Unit.KILOGRAM_PER_CUBIC_METRE : Unit.POUND_PER_CUBIC_FOOT);
             case SHARE -> Optional.empty();
-            case STRESS, RATE_MASS ->
+            case STRESS, RATE_MASS, FORCE, TORQUE, POWER ->
                 throw new IllegalArgumentException(kind + " does not occur in a worked calculation");
         };
     }

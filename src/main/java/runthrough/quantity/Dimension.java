@@ -13,6 +13,9 @@ public enum Dimension {
     MASS("mass", "12 t", "26000 lb"),
     DENSITY("density", "7850 kg/m3", "0.284 lb/in3"),
     STRESS("stress", "210 GPa", "50 ksi"),
+    FORCE("force", "4 kN", "900 lbf"),
+    TORQUE("torque", "3 kN m", "2200 lbf ft"),
+    POWER("power", "45 kW", "60 hp"),
     SHARE("share", "2 %", "99.5 %"),
     MASS_RATE("mass per time", "12.5 t/h", "13 short ton/h");
 

@@ -26,6 +26,12 @@ public enum Kind {
     DENSITY,
     /** Modulus and yield stress (Pa). */
     STRESS,
+    /** Force in the strip (N). */
+    FORCE,
+    /** Torque at a mandrel (N m). */
+    TORQUE,
+    /** Power of a drive (W). */
+    POWER,
     /** A share from 0 to 1. */
     SHARE,
     /** Output as strip length over time (m/s). */
@@ -46,6 +52,9 @@ public enum Kind {
             case MASS -> metric ? List.of(Unit.KILOGRAM, Unit.TONNE) : List.of(Unit.POUND, Unit.SHORT_TON);
             case DENSITY -> List.of(metric ? Unit.KILOGRAM_PER_CUBIC_METRE : Unit.POUND_PER_CUBIC_INCH);
             case STRESS -> metric ? List.of(Unit.MEGAPASCAL, Unit.GIGAPASCAL) : List.of(Unit.KILOPOUND_PER_SQUARE_INCH);
+            case FORCE -> metric ? List.of(Unit.NEWTON, Unit.KILONEWTON) : List.of(Unit.POUND_FORCE);
+            case TORQUE -> metric ? List.of(Unit.NEWTON_METRE, Unit.KILONEWTON_METRE) : List.of(Unit.POUND_FORCE_FOOT);
+            case POWER -> metric ? List.of(Unit.KILOWATT) : List.of(Unit.HORSEPOWER);
             case SHARE -> List.of(Unit.PERCENT);
             case RATE_LENGTH -> List.of(metric ? Unit.METRE_PER_HOUR : Unit.FOOT_PER_HOUR);
             case RATE_MASS -> List.of(metric ? Unit.TONNE_PER_HOUR : Unit.SHORT_TON_PER_HOUR);

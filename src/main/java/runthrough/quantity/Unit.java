@@ -72,6 +72,21 @@ public enum Unit {
     POUND_PER_SQUARE_INCH("psi", Dimension.STRESS, 45359237.0 * 980665, 254.0 * 254 * 1e5),
     KILOPOUND_PER_SQUARE_INCH("ksi", Dimension.STRESS, 45359237.0 * 980665, 254.0 * 254 * 100),
 
+    NEWTON("N", Dimension.FORCE, 1, 1),
+    KILONEWTON("kN", Dimension.FORCE, 1e3, 1),
+    /** 0.453 592 37 kg times 9.806 65 m/s2. */
+    POUND_FORCE("lbf", Dimension.FORCE, 45359237.0 * 980665, 1e13),
+
+    NEWTON_METRE("N m", Dimension.TORQUE, 1, 1),
+    KILONEWTON_METRE("kN m", Dimension.TORQUE, 1e3, 1),
+    /** 0.453 592 37 kg times 9.806 65 m/s2 times 0.3048 m, shortened by 40. */
+    POUND_FORCE_FOOT("lbf ft", Dimension.TORQUE, 45359237.0 * 196133 * 381, 2.5e15),
+
+    WATT("W", Dimension.POWER, 1, 1),
+    KILOWATT("kW", Dimension.POWER, 1e3, 1),
+    /** 550 lbf ft/s; its multiplier is rounded to a double. */
+    HORSEPOWER("hp", Dimension.POWER, 45359237.0 * 196133 * 381 * 11, 5e13),
+
     PERCENT("%", Dimension.SHARE, 1, 100),
 
     KILOGRAM_PER_HOUR("kg/h", Dimension.MASS_RATE, 1, 3600),

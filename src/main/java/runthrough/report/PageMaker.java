@@ -18,7 +18,7 @@ import runthrough.report.ReportPage.KeyFigure;
 import runthrough.study.Verdict;
 
 /** Puts a result into the page that the template lays out. */
-final class PageMaker {
+public final class PageMaker {
     private final RunThroughResult result;
     private final Verdict verdict;
     private final HandCalculation hand;
@@ -33,7 +33,8 @@ final class PageMaker {
         this.coherent = new Coherent(result.system());
     }
 
-    static ReportPage page(RunThroughResult result) {
+    /** The page of {@code result}. */
+    public static ReportPage page(RunThroughResult result) {
         return new PageMaker(result).page();
     }
 

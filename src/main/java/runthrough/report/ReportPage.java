@@ -93,6 +93,6 @@ public record ReportPage(
 
     /** A sentence in which no line ends between a number and its unit. */
     public static String kept(String sentence) {
-        return sentence.replaceAll("(?<=\\d) (?=(%|(m|mm|s|min|h|ft|in|t|kg|lb)\\b))", "\u00a0");
+        return sentence.replaceAll("(?<=\\d) (?=(%|(m|mm|s|min|h|ft|in|t|kg|lb|N|kN|W|kW|lbf|hp)\\b))", "\u00a0");
     }
 }

@@ -5,10 +5,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** A folder that gets all files of a study's answer, or none, as {@link ReportFolder} does for the verdict. */
+/** A folder that gets all files of a study's answer or of a document, or none, as {@link ReportFolder} does for the verdict. */
 public final class StudyFolder implements AutoCloseable {
     private final Path folder;
     private final Staging staging;
@@ -44,7 +45,7 @@ public final class StudyFolder implements AutoCloseable {
         Map<String, String> files = new TreeMap<>(answer.csv());
         files.put(ReportFolder.HTML, StudyPage.render(answer));
         files.put(answer.study() + ".json", StudyJson.render(answer));
-        complete(files);
+        completeTexts(files);
     }
 
     /**
@@ -53,16 +54,27 @@ public final class StudyFolder implements AutoCloseable {
      * @throws ReportFolderException when that fails; then nothing has changed in the folder
      */
     public void complete(TimesAnswer answer) {
-        complete(answer.files());
+        completeTexts(answer.files());
     }
 
-    private void complete(Map<String, String> files) {
+    private void completeTexts(Map<String, String> texts) {
+        Map<String, byte[]> bytes = new TreeMap<>();
+        texts.forEach((name, text) -> bytes.put(name, text.getBytes(StandardCharsets.UTF_8)));
+        complete(bytes);
+    }
+
+    /**
+     * Writes {@code files}, contents by name, and puts them in place.
+     *
+     * @throws ReportFolderException when that fails; then nothing has changed in the folder
+     */
+    public void complete(Map<String, byte[]> files) {
+        List<String> names = files.keySet().stream().sorted().toList();
         try {
-            for (Map.Entry<String, String> file : files.entrySet()) {
-                Files.write(
-                        staging.path().resolve(file.getKey()), file.getValue().getBytes(StandardCharsets.UTF_8));
+            for (String name : names) {
+                Files.write(staging.path().resolve(name), files.getOrDefault(name, new byte[0]));
             }
-            staging.moveInto(folder, files.keySet().stream().toList());
+            staging.moveInto(folder, names);
         } catch (IOException e) {
             throw ReportFolder.failed(folder, e);
         }

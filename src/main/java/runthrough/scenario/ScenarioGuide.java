@@ -78,7 +78,7 @@ public final class ScenarioGuide {
                         + " decimals have a point. Metric and US customary units may be mixed. A # begins a comment.");
         out.append("\nUnits\n");
         for (Dimension dimension : Dimension.values()) {
-            if (dimension != Dimension.MASS_RATE) {
+            if (dimension != Dimension.MASS_RATE && dimension != Dimension.FORCE) {
                 out.append(String.format("  %-14s%s%n", dimension.label(), dimension.unitList())
                         .replace("\r\n", "\n"));
             }

@@ -10,9 +10,11 @@ import static tech.units.indriya.unit.Units.HOUR;
 import static tech.units.indriya.unit.Units.KILOGRAM;
 import static tech.units.indriya.unit.Units.METRE;
 import static tech.units.indriya.unit.Units.MINUTE;
+import static tech.units.indriya.unit.Units.NEWTON;
 import static tech.units.indriya.unit.Units.PASCAL;
 import static tech.units.indriya.unit.Units.PERCENT;
 import static tech.units.indriya.unit.Units.SECOND;
+import static tech.units.indriya.unit.Units.WATT;
 
 import java.util.EnumMap;
 import java.util.Map;
@@ -93,6 +95,15 @@ class UnitTest {
         units.put(Unit.GIGAPASCAL, MetricPrefix.GIGA(PASCAL));
         units.put(Unit.POUND_PER_SQUARE_INCH, psi);
         units.put(Unit.KILOPOUND_PER_SQUARE_INCH, psi.multiply(1000));
+        units.put(Unit.NEWTON, NEWTON);
+        units.put(Unit.KILONEWTON, MetricPrefix.KILO(NEWTON));
+        units.put(Unit.POUND_FORCE, poundForce);
+        units.put(Unit.NEWTON_METRE, NEWTON.multiply(METRE));
+        units.put(Unit.KILONEWTON_METRE, MetricPrefix.KILO(NEWTON).multiply(METRE));
+        units.put(Unit.POUND_FORCE_FOOT, poundForce.multiply(foot));
+        units.put(Unit.WATT, WATT);
+        units.put(Unit.KILOWATT, MetricPrefix.KILO(WATT));
+        units.put(Unit.HORSEPOWER, poundForce.multiply(foot).multiply(550).divide(SECOND));
         units.put(Unit.PERCENT, PERCENT);
         units.put(Unit.KILOGRAM_PER_HOUR, KILOGRAM.divide(HOUR));
         units.put(Unit.TONNE_PER_HOUR, KILOGRAM.multiply(1000).divide(HOUR));
@@ -110,6 +121,9 @@ class UnitTest {
             case MASS -> KILOGRAM;
             case DENSITY -> KILOGRAM.divide(CUBIC_METRE);
             case STRESS -> PASCAL;
+            case FORCE -> NEWTON;
+            case TORQUE -> NEWTON.multiply(METRE);
+            case POWER -> WATT;
             case SHARE -> AbstractUnit.ONE;
             case MASS_RATE -> KILOGRAM.divide(SECOND);
         };

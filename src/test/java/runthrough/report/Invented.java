@@ -25,18 +25,19 @@ import runthrough.study.StudyOptions;
 import runthrough.study.StudyResult;
 
 /** An invented tube line and what a study of it gives, to be reported. */
-final class Invented {
-    static final String FINGERPRINT = "0123456789abcdef".repeat(4);
-    static final Provenance PROVENANCE = new Provenance("runthrough 0.1.0", Optional.of(FINGERPRINT), Optional.empty());
+public final class Invented {
+    public static final String FINGERPRINT = "0123456789abcdef".repeat(4);
+    public static final Provenance PROVENANCE =
+            new Provenance("runthrough 0.1.0", Optional.of(FINGERPRINT), Optional.empty());
 
     private Invented() {}
 
     /** A tube line whose joint takes {@code fitUp} and 48 s; when that is constant, nothing is left to chance. */
-    static Line line(Distribution fitUp) {
+    public static Line line(Distribution fitUp) {
         return line("2.0 x 240", "fit up", fitUp, new Reject.Never());
     }
 
-    static Line line(String coil, String element, Distribution fitUp, Reject reject) {
+    public static Line line(String coil, String element, Distribution fitUp, Reject reject) {
         CoilChange change = new CoilChange(
                 2,
                 List.of(timed(
@@ -60,13 +61,13 @@ final class Invented {
                 Optional.empty());
     }
 
-    static Coil coil(String name) {
+    public static Coil coil(String name) {
         return new Coil(
                 name, 0.002, 0.24, 7850, new CoilSize.ByDiameters(1.45, 0.508, 1), 0.4, 0.3, OptionalDouble.empty());
     }
 
     /** The same without joiner and accumulator. */
-    static Line rethread() {
+    public static Line rethread() {
         Line line = line(Distribution.constant(25));
         CoilChange change = new CoilChange(
                 2,
@@ -86,7 +87,7 @@ final class Invented {
     }
 
     /** The same with a joiner but no accumulator. */
-    static Line withoutAccumulator() {
+    public static Line withoutAccumulator() {
         Line line = line(Distribution.constant(25));
         return new Line(
                 line.supply(),
@@ -98,31 +99,31 @@ final class Invented {
                 Optional.empty());
     }
 
-    static WorkElement timed(String name, Distribution time) {
+    public static WorkElement timed(String name, Distribution time) {
         return new WorkElement(name, new WorkElement.WorkTime.Timed(time), new WorkElement.Occurrence.Always(), true);
     }
 
-    static Brief brief(Line line) {
+    public static Brief brief(Line line) {
         return brief("Kestrel Road tube line (invented)", line, UnitSystem.METRIC, 0.99);
     }
 
-    static Brief brief(String title, Line line, UnitSystem system, double target) {
+    public static Brief brief(String title, Line line, UnitSystem system, double target) {
         return new Brief(title, List.of(), line, new RunPlan(new RunPlan.Extent.Changes(40), 0, 5, 7, target), system);
     }
 
-    static RunThroughResult result(Line line) {
+    public static RunThroughResult result(Line line) {
         return result(brief(line));
     }
 
-    static RunThroughResult result(Brief brief) {
+    public static RunThroughResult result(Brief brief) {
         return result(brief, List.of());
     }
 
-    static RunThroughResult result(Brief brief, List<String> warnings) {
+    public static RunThroughResult result(Brief brief, List<String> warnings) {
         return RunThroughResult.of(study(brief), warnings, PROVENANCE);
     }
 
-    static StudyResult study(Brief brief) {
+    public static StudyResult study(Brief brief) {
         return new RunThroughStudy(brief).run(StudyOptions.forReport(), StudyListener.NONE);
     }
 }

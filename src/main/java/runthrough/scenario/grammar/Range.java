@@ -59,6 +59,7 @@ public record Range(double least, boolean leastIncluded, double greatest, boolea
             case MASS, MASS_RATE -> 1e10;
             case DENSITY -> 1e6;
             case STRESS -> 1e15;
+            case FORCE, TORQUE, POWER -> 1e12;
             case SHARE -> 1e3;
         };
     }

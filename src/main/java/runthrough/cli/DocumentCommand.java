@@ -1,0 +1,115 @@
+package runthrough.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import runthrough.report.RunThroughResult;
+import runthrough.report.StudyFolder;
+import runthrough.report.TerminalReport;
+import runthrough.report.document.Document;
+import runthrough.report.document.DocumentFiles;
+import runthrough.report.document.DocumentMaker;
+import runthrough.report.document.Paper;
+import runthrough.study.RunThroughStudy;
+import runthrough.study.StudyListener;
+import runthrough.study.StudyOptions;
+
+/** Makes the document that is handed over. */
+@Command(
+        name = "document",
+        description = {
+            "Makes the document to hand over: a page to decide on, the line as drawn, the hand calculation line by"
+                    + " line,",
+            "results, equipment, what it is worth, and every input with where it came from; as HTML and as PDF, and"
+                    + " the",
+            "answer as one picture for a slide."
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  runthrough document scenarios/tube-line.yaml",
+            "  runthrough document my-line.yaml --paper letter --results-in us --date \"3 March 2031\" --out hand-over"
+        })
+final class DocumentCommand implements Callable<Integer> {
+    private final Surroundings surroundings;
+
+    @Parameters(paramLabel = "SCENARIO", description = "The scenario file.")
+    private Path scenario;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FOLDER",
+            description = "Folder of the document; by default reports/, the scenario's name and -document. An earlier "
+                    + "document there is replaced, other files are left alone.")
+    private @Nullable Path out;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            converter = Papers.class,
+            completionCandidates = Papers.class,
+            description = "a4 or letter; by default what goes with the units of the results.")
+    private @Nullable Paper paper;
+
+    @Option(names = "--date", paramLabel = "TEXT", description = "The date to print, instead of the scenario's.")
+    private @Nullable String date;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            converter = RunCommand.Threads.class,
+            description = "Replications that run at once; one for each processor by default. The answer is the same.")
+    private @Nullable Long threads;
+
+    @Mixin
+    private RunOverrides overrides;
+
+    DocumentCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() {
+        Scenario asked = Scenario.read(surroundings.path(scenario), overrides);
+        asked.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
+        Path folder = out == null ? Path.of("reports").resolve(name() + "-document") : out;
+        try (StudyFolder files = StudyFolder.open(surroundings.path(folder))) {
+            RunThroughResult result = run(asked);
+            Paper on = paper == null ? Paper.usualWith(asked.brief().resultsIn()) : paper;
+            Document document = DocumentMaker.of(result);
+            files.complete(DocumentFiles.of(document, on, ProgramVersion.text()));
+            surroundings.out().print(TerminalReport.render(result, false));
+        }
+        List.of(DocumentFiles.HTML, DocumentFiles.PDF, DocumentFiles.SLIDE_SVG, DocumentFiles.SLIDE_PNG)
+                .forEach(file -> surroundings.out().println(folder.resolve(file)));
+        surroundings.out().flush();
+        return ExitCode.DONE;
+    }
+
+    private String name() {
+        return String.valueOf(scenario.getFileName()).replaceFirst("\\.ya?ml$", "");
+    }
+
+    private RunThroughResult run(Scenario asked) {
+        StudyOptions options = StudyOptions.forReport();
+        try (Progress progress = new Progress(surroundings, StudyListener.NONE)) {
+            return RunThroughResult.of(
+                    new RunThroughStudy(asked.brief())
+                            .run(threads == null ? options : options.withThreads(Math.toIntExact(threads)), progress),
+                    asked.warnings(),
+                    asked.provenance(date));
+        }
+    }
+
+    static final class Papers extends Choice<Paper> {
+        Papers() {
+            or("a4", Paper.A4).or("letter", Paper.LETTER);
+        }
+    }
+}

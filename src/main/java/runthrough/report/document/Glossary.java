@@ -1,0 +1,48 @@
+package runthrough.report.document;
+
+import java.util.List;
+import runthrough.report.ReportPage.KeyFigure;
+
+/** The words of the trade and of statistics as the document uses them. */
+final class Glossary {
+    static final List<KeyFigure> TERMS = List.of(
+            term(
+                    "accumulator",
+                    "holds strip between joiner and process, so that the process runs while the entry stands"),
+            term("capacity", "strip that an accumulator holds between its empty and its full position"),
+            term(
+                    "coil change",
+                    "from the moment the entry begins to slow for the end of a coil until the next one begins"),
+            term(
+                    "confidence interval, 95 %",
+                    "a range made so that 95 of 100 such ranges hold the true mean; it covers luck"
+                            + " in the simulation, not a wrong description"),
+            term("creep", "slow running over the last metres of a coil"),
+            term("crop", "strip cut off a head or a tail at a joint, as scrap"),
+            term("entry", "from the uncoilers to the joiner"),
+            term("fill-rate limit", "how much faster than the process the entry may run while the accumulator fills"),
+            term(
+                    "joint",
+                    "tail of one coil joined to the head of the next; its time is how long the strip stands for it"),
+            term("margin", "lowest level at a coil change, above the stop level"),
+            term("percentile", "the value that so many of all coil changes stay below"),
+            term("process", "what must not stop: a mill, a press, an oven"),
+            term("rated speed", "the speed at which the process should run"),
+            term("refill", "from the release of a joint until the accumulator is full again"),
+            term("replication", "one run of the whole simulation with luck of its own"),
+            term("reserve", "strip that is never planned to be used"),
+            term("rethread", "to thread the line anew by hand, where there is no joiner"),
+            term("runs through", "of a coil change: the process holds its rated speed until the next one begins"),
+            term("seed", "the number from which the luck of a simulation follows"),
+            term("starved stop", "the process stops because the strip at hand would no longer do to stop later"),
+            term("stop level", "reserve and the distance in which the process stops: at this level it begins to"),
+            term("strip drawn", "by how much a coil change lowers the level"),
+            term("target", "the share of coil changes that should run through"),
+            term("utilisation", "strip processed over strip that the rated speed would have processed"));
+
+    private Glossary() {}
+
+    private static KeyFigure term(String word, String meaning) {
+        return new KeyFigure(word, meaning, "");
+    }
+}

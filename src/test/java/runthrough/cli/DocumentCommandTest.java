@@ -1,0 +1,50 @@
+package runthrough.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code document}: all files of the document to hand over, or none. */
+class DocumentCommandTest {
+    @TempDir
+    private Path folder;
+
+    private Session session;
+
+    @BeforeEach
+    void writeScenario() {
+        session = new Session(folder).write("quick.yaml", Session.LINE);
+    }
+
+    @Test
+    void filesGoToAFolderOfTheirOwnAndAreNamed() throws IOException {
+        Session.Done done = session.run("document", "quick.yaml", "--date", "3 March 2031");
+
+        assertThat(done.code()).as(done.err()).isZero();
+        assertThat(session.files())
+                .containsExactlyInAnyOrder(
+                        "quick.yaml",
+                        "reports/quick-document/document.html",
+                        "reports/quick-document/document.pdf",
+                        "reports/quick-document/summary.png",
+                        "reports/quick-document/summary.svg");
+        assertThat(done.out()).contains("reports/quick-document/document.pdf");
+        assertThat(done.err()).isEmpty();
+        assertThat(Files.readString(folder.resolve("reports/quick-document/document.html")))
+                .contains("3 March 2031");
+    }
+
+    @Test
+    void paperThatThereIsNotIsRefusedBeforeAnythingRuns() {
+        Session.Done done = session.run("document", "quick.yaml", "--paper", "a5");
+
+        assertThat(done.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(done.err()).contains("a5; must be one of a4, letter");
+        assertThat(session.files()).containsExactly("quick.yaml");
+    }
+}

@@ -1,0 +1,128 @@
+package runthrough.handcalc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static runthrough.plant.LineBuilder.coil;
+import static runthrough.plant.LineBuilder.line;
+import static runthrough.plant.LineBuilder.timed;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import runthrough.plant.Accumulator;
+import runthrough.plant.Coil;
+import runthrough.plant.CoilSize;
+import runthrough.plant.Distribution;
+import runthrough.plant.StorageForm;
+import runthrough.plant.WorkElement;
+import runthrough.plant.WorkElement.Occurrence;
+import runthrough.plant.WorkElement.WorkTime;
+
+/** What the equipment must do, against examples worked by hand. */
+class EquipmentTest {
+    private static final double AT_ONCE = Double.POSITIVE_INFINITY;
+
+    /** Wound from 1 m to 2 m; with a density of 4000/(3 pi) kg/m3 and a width of 1 m it weighs 1000 kg. */
+    private static Coil tonne(String name, double width) {
+        return new Coil(
+                name,
+                0.001,
+                width,
+                4000 / (3 * Math.PI),
+                new CoilSize.ByDiameters(2, 1, 1),
+                0,
+                0,
+                OptionalDouble.empty());
+    }
+
+    /**
+     * J = 1000 (1^2 + 0.5^2)/2 = 625 kg m2. With 0.4 m/s2 at a radius of 1 m: M = 625 x 0.4/1 = 250 N m, F = 250/1 = 250 N, and
+     * at 2.5 m/s P = 250 x 2.5 = 625 W.
+     */
+    @Test
+    void fullCoilTakesTorqueForceAndPowerToSpeedUp() {
+        CoilDrive drive = CoilDrive.of(line().coils(tonne("coil", 1)).build()).orElseThrow();
+
+        assertThat(drive.mass()).isCloseTo(1000, within(1e-9));
+        assertThat(drive.inertia()).isCloseTo(625, within(1e-9));
+        assertThat(drive.torque()).isCloseTo(250, within(1e-9));
+        assertThat(drive.force()).isCloseTo(250, within(1e-9));
+        assertThat(drive.power()).isCloseTo(625, within(1e-9));
+    }
+
+    /** A thin ring of 1000 kg, all of it at 1 m, is like the same mass in a straight line: F = m a. */
+    @Test
+    void ringIsLikeMassOnAStraightLine() {
+        Coil ring = new Coil(
+                "ring",
+                1e-9,
+                1,
+                1000 / (Math.PI * (1 - 0.999999 * 0.999999)),
+                new CoilSize.ByDiameters(2, 1.999998, 1),
+                0,
+                0,
+                OptionalDouble.empty());
+
+        CoilDrive drive = CoilDrive.of(line().coils(ring).build()).orElseThrow();
+
+        assertThat(drive.force()).isCloseTo(1000 * 0.4, within(1e-3));
+    }
+
+    @Test
+    void coilThatTakesMostIsTold() {
+        assertThat(CoilDrive.of(line().coils(tonne("light", 0.5), tonne("heavy", 1), tonne("middling", 0.8))
+                                .build())
+                        .orElseThrow()
+                        .coil()
+                        .name())
+                .isEqualTo("heavy");
+    }
+
+    @Test
+    void nothingIsToldWhereSpeedsChangeAtOnceOrCoilsHaveNoDiameters() {
+        assertThat(CoilDrive.of(line().coils(tonne("coil", 1))
+                        .entry(2, 2.5, AT_ONCE, 0.5)
+                        .build()))
+                .isEmpty();
+        assertThat(CoilDrive.of(line().coils(coil(600)).build())).isEmpty();
+    }
+
+    /** Entry 2.5 m/s, process 1.5 m/s, 8 strands: filling moves the carriage at 1/8 m/s, emptying at 1.5/8 m/s. */
+    @Test
+    void carriageMovesAtTheDifferenceOfSpeedsOverItsStrands() {
+        StorageForm strands = new StorageForm.Strands(8, 25, 0.1, 0.2, false);
+
+        CarriageSpeed carriage = CarriageSpeed.of(
+                        line().accumulator(Accumulator.of(strands)).build())
+                .orElseThrow();
+
+        assertThat(carriage.filling().needed()).isCloseTo(0.125, within(1e-12));
+        assertThat(carriage.filling().isEnough()).isFalse();
+        assertThat(carriage.emptying().needed()).isCloseTo(0.1875, within(1e-12));
+        assertThat(carriage.emptying().isEnough()).isTrue();
+    }
+
+    @Test
+    void onlyStrandsHaveACarriage() {
+        assertThat(CarriageSpeed.of(line().build())).isEmpty();
+        assertThat(CarriageSpeed.of(line().withoutAccumulator().build())).isEmpty();
+    }
+
+    /** 1.25 m at 0.01 m/s are 125 s, whatever the torch takes to start and stop. */
+    @Test
+    void toolTravelsAcrossTheWidth() {
+        WorkElement weld = new WorkElement(
+                "weld", new WorkTime.Travel(0.01, Distribution.constant(6)), new Occurrence.Always(), true);
+
+        List<WeldTravel> travels =
+                WeldTravel.of(line().join(timed("clamp", 20), weld).build());
+
+        assertThat(travels).containsExactly(new WeldTravel("weld", 0.002, 1.25, 0.01, 125));
+    }
+
+    @Test
+    void strippedOfAJoinerNothingTravels() {
+        assertThat(WeldTravel.of(line().rethread(Distribution.constant(600)).build()))
+                .isEmpty();
+    }
+}
