@@ -82,7 +82,7 @@ final class DocumentCommand implements Callable<Integer> {
         try (StudyFolder files = StudyFolder.open(surroundings.path(folder))) {
             RunThroughResult result = run(asked);
             Paper on = paper == null ? Paper.usualWith(asked.brief().resultsIn()) : paper;
-            Document document = DocumentMaker.of(result);
+            Document document = DocumentMaker.of(result, asked.handover(), asked.givenValues(), List.of());
             files.complete(DocumentFiles.of(document, on, ProgramVersion.text()));
             surroundings.out().print(TerminalReport.render(result, false));
         }

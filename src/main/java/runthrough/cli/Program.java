@@ -32,7 +32,8 @@ final class Program {
                 .addSubcommand(new SchemaCommand(surroundings))
                 .addSubcommand(new LuckCommand(surroundings))
                 .addSubcommand(new CompletionCommand(surroundings))
-                .addSubcommand(new ValidationCommand(surroundings));
+                .addSubcommand(new ValidationCommand(surroundings))
+                .addSubcommand(new SamplesCommand(surroundings));
         addCommonOptions(commandLine);
         commandLine.getSubcommands().values().forEach(Program::addCommonOptions);
         configure();

@@ -14,7 +14,10 @@ import org.jspecify.annotations.Nullable;
 import runthrough.plant.Brief;
 import runthrough.plant.Finding;
 import runthrough.plant.LineCheck;
+import runthrough.plant.handover.Handover;
 import runthrough.report.Provenance;
+import runthrough.report.document.GivenValue;
+import runthrough.scenario.Input;
 import runthrough.scenario.ScenarioFile;
 import runthrough.scenario.ScenarioReading;
 import runthrough.scenario.Setting;
@@ -28,9 +31,16 @@ import runthrough.scenario.source.Problems;
  * @param settings what was set otherwise than the file says
  * @param brief what is asked
  * @param warnings one line each
+ * @param handover what it says for its document
  * @param fingerprint SHA-256 of the file's bytes, in hexadecimal
  */
-record Scenario(ScenarioFile file, List<Setting> settings, Brief brief, List<String> warnings, String fingerprint) {
+record Scenario(
+        ScenarioFile file,
+        List<Setting> settings,
+        Brief brief,
+        List<String> warnings,
+        Handover handover,
+        String fingerprint) {
 
     Scenario {
         settings = List.copyOf(settings);
@@ -85,7 +95,12 @@ record Scenario(ScenarioFile file, List<Setting> settings, Brief brief, List<Str
         ScenarioReading reading = file.with(settings);
         if (reading instanceof ScenarioReading.Accepted accepted) {
             return new Scenario(
-                    file, settings, accepted.brief(), texts(accepted.warnings()).toList(), fingerprint(path));
+                    file,
+                    settings,
+                    accepted.brief(),
+                    texts(accepted.warnings()).toList(),
+                    accepted.handover(),
+                    fingerprint(path));
         }
         throw new BadInputException(refusal(reading));
     }
@@ -103,19 +118,42 @@ record Scenario(ScenarioFile file, List<Setting> settings, Brief brief, List<Str
         return lines;
     }
 
-    /** Where a result comes from; {@code date} as the user wants it printed, none by default. */
+    /** Where a result comes from; {@code date} as the user wants it printed, the scenario's by default. */
     Provenance provenance(@Nullable String date) {
         return new Provenance(
                 ProgramVersion.text(),
                 Optional.of(fingerprint),
                 settings.stream().map(this::change).toList(),
-                Optional.ofNullable(date));
+                Optional.ofNullable(date).or(() -> handover.cover().date()));
     }
 
     private String change(Setting setting) {
         String said =
                 file.said(setting.path()).map(text -> " instead of " + text).orElse("");
         return setting.path() + " = " + setting.value().shown() + said;
+    }
+
+    /** Every number of the line, as it is run, with where it came from as far as that was said. */
+    List<GivenValue> givenValues() {
+        return file.inputs().stream()
+                .filter(input -> input.origin() != Input.Origin.FIGURE)
+                .map(this::given)
+                .toList();
+    }
+
+    private GivenValue given(Input input) {
+        Optional<String> set = settings.stream()
+                .filter(setting -> setting.path().equals(input.path()))
+                .map(setting -> setting.value().shown())
+                .reduce((first, last) -> last);
+        String from = set.isPresent()
+                ? "set for this run"
+                : handover.originOf(input.path())
+                        .orElse(
+                                input.origin() == Input.Origin.DEFAULT
+                                        ? "not given: the program's default"
+                                        : "not stated");
+        return new GivenValue(input.path(), set.orElse(input.text()), from);
     }
 
     private static String fingerprint(Path file) {
@@ -164,6 +202,7 @@ record Scenario(ScenarioFile file, List<Setting> settings, Brief brief, List<Str
                 shown,
                 Stream.concat(warnings.stream(), found.stream().map(Scenario::onCommandLine))
                         .toList(),
+                handover,
                 fingerprint);
     }
 

@@ -29,7 +29,7 @@ record Inputs(Raw root) {
     /** Every number of the line: those that are written or have a finite default, then its figures. */
     List<Input> of(Brief brief) {
         Stream<Input> written = Route.all(ScenarioKeys.SCENARIO, root)
-                .filter(route -> !route.path().startsWith(RUN))
+                .filter(route -> !route.path().startsWith(RUN) && !HandoverKeys.isBesideTheLine(route.path()))
                 .flatMap(route -> input(route).stream())
                 .filter(input -> input.present().isPresent());
         return Stream.concat(
@@ -58,6 +58,10 @@ record Inputs(Raw root) {
         Optional<Input> input = route.flatMap(this::input);
         if (route.get().path().startsWith(RUN)) {
             tell(asked, "is about how to run, not about the line", "Name a number of the line.", problems);
+            return Optional.empty();
+        }
+        if (HandoverKeys.isBesideTheLine(route.get().path())) {
+            tell(asked, "is about the document, not about the line", "Name a number of the line.", problems);
             return Optional.empty();
         }
         if (input.isEmpty()) {

@@ -95,9 +95,10 @@ public final class ScenarioFile {
                         settings.stream().noneMatch(other -> other.path().equals(figure.path())))
                 .collect(Collectors.toCollection(ArrayList::new));
         Raw changed = changed(root.get(), settings, scaled, problems);
-        Optional<Brief> brief = new ScenarioReader(file, coils, new FigureSettings(scaled), problems).brief(changed);
+        ScenarioReader reader = new ScenarioReader(file, coils, new FigureSettings(scaled), problems);
+        Optional<Brief> brief = reader.brief(changed);
         return brief.isPresent() && problems.none()
-                ? new ScenarioReading.Accepted(brief.get(), problems.warnings())
+                ? new ScenarioReading.Accepted(brief.get(), problems.warnings(), reader.handover())
                 : new ScenarioReading.Refused(problems.errors(), problems.further(), problems.warnings());
     }
 

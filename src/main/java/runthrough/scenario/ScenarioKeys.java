@@ -103,7 +103,11 @@ final class ScenarioKeys {
                     BENDING,
                     RUN,
                     ALTERNATIVES,
-                    TODAY)
+                    TODAY,
+                    HandoverKeys.DOCUMENT,
+                    HandoverKeys.DRIVE,
+                    HandoverKeys.ORIGINS,
+                    HandoverKeys.MONEY)
             .with(Ways.oneOf("which coils come", Way.of(COIL.name()), Way.of(COILS.name())));
 
     private ScenarioKeys() {}

@@ -12,6 +12,7 @@ import runthrough.plant.LineCheck;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.Supply;
+import runthrough.plant.handover.Handover;
 import runthrough.scenario.grammar.Context;
 import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.Section;
@@ -27,6 +28,7 @@ public final class ScenarioReader {
     private final FigureSettings figures;
     private final Problems problems;
     private final Context top;
+    private Handover handover = Handover.NONE;
 
     /**
      * A reader for one reading.
@@ -62,6 +64,7 @@ public final class ScenarioReader {
         }
         Values scenario = ScenarioKeys.SCENARIO.readPartly(mapping, top);
         checkPractice(scenario);
+        handover = HandoverKeys.handover(scenario, mapping, problems);
         Optional<SupplyReader.Found> found = new SupplyReader(file, coils, top).read(scenario);
         if (!problems.none() || found.isEmpty()) {
             return Optional.empty();
@@ -78,6 +81,11 @@ public final class ScenarioReader {
                     (isOfFigures ? places.at(figures.place()) : places).tell(finding, problems);
                 });
         return brief.map(asked -> asked.line().practice().isOneStrip() ? withoutAccumulator(asked) : asked);
+    }
+
+    /** What the scenario that was read last says for its document. */
+    Handover handover() {
+        return handover;
     }
 
     /** Tells of keys that the practice needs and that are not there. */

@@ -2,6 +2,7 @@ package runthrough.scenario;
 
 import java.util.List;
 import runthrough.plant.Brief;
+import runthrough.plant.handover.Handover;
 import runthrough.scenario.source.Problem;
 
 /** What came of reading a scenario. */
@@ -11,8 +12,9 @@ public sealed interface ScenarioReading {
      * It can be run.
      *
      * @param warnings what the user should know all the same
+     * @param handover what it says for its document
      */
-    record Accepted(Brief brief, List<Problem> warnings) implements ScenarioReading {
+    record Accepted(Brief brief, List<Problem> warnings, Handover handover) implements ScenarioReading {
         public Accepted {
             warnings = List.copyOf(warnings);
         }

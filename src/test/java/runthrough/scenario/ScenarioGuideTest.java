@@ -56,7 +56,11 @@ class ScenarioGuideTest {
                         "work element",
                         "coil-change.reject",
                         "bending",
-                        "run");
+                        "run",
+                        "document",
+                        "drive",
+                        "money",
+                        "money.alternatives");
     }
 
     @Test

@@ -7,15 +7,18 @@ import runthrough.chart.DocumentCharts;
 import runthrough.chart.SummaryData;
 import runthrough.plant.Brief;
 import runthrough.plant.Line;
-import runthrough.plant.handover.Drive;
+import runthrough.plant.handover.Handover;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Units;
 import runthrough.report.PageMaker;
 import runthrough.report.Provenance;
 import runthrough.report.ReportPage;
+import runthrough.report.ReportPage.KeyFigure;
 import runthrough.report.RunThroughResult;
+import runthrough.report.Table;
 import runthrough.study.Verdict;
+import runthrough.study.benefit.Benefit;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
 
@@ -28,17 +31,31 @@ public final class DocumentMaker {
     private final Brief brief;
     private final Units units;
     private final ReportPage report;
+    private final Handover handover;
+    private final List<GivenValue> given;
+    private final BenefitChapter worth;
 
-    private DocumentMaker(RunThroughResult result) {
+    private DocumentMaker(RunThroughResult result, Handover handover, List<GivenValue> given, List<Benefit> benefits) {
         this.result = result;
+        this.handover = handover;
+        this.given = given;
         this.brief = result.study().brief();
         this.units = Units.of(brief.resultsIn());
         this.report = PageMaker.page(result);
+        this.worth = new BenefitChapter(
+                result.study().verdict(), brief.run().yearlyTime(), benefits, handover.money(), units);
     }
 
-    /** The document on {@code result}. */
-    public static Document of(RunThroughResult result) {
-        return new DocumentMaker(result).document();
+    /**
+     * The document on {@code result}.
+     *
+     * @param handover what the scenario says for it
+     * @param given every value of the scenario
+     * @param benefits of alternatives; none where there are none
+     */
+    public static Document of(
+            RunThroughResult result, Handover handover, List<GivenValue> given, List<Benefit> benefits) {
+        return new DocumentMaker(result, handover, given, benefits).document();
     }
 
     private Document document() {
@@ -46,17 +63,46 @@ public final class DocumentMaker {
         List<String> parts = LineWords.of(brief, result.handCalculation());
         return new Document(
                 report.title(),
-                List.of(),
+                cover(),
                 running(report.title()),
                 report,
                 DocumentCharts.summary(summary),
                 DocumentCharts.slide(summary),
-                List.of(),
+                worth.summary(),
                 new Chapter(
                         "line", "The line", parts, List.of(DocumentCharts.line(brief, parts)), List.of(), List.of()),
-                List.of(EquipmentChapter.of(brief, result.handCalculation(), Drive.UNKNOWN)),
-                new Chapter("inputs", "", List.of(), List.of(), report.inputs(), List.of()),
+                List.of(worth.chapter(), EquipmentChapter.of(brief, result.handCalculation(), handover.drive())),
+                inputs(),
                 Glossary.TERMS);
+    }
+
+    private List<KeyFigure> cover() {
+        List<KeyFigure> rows = new ArrayList<>();
+        result.provenance().date().ifPresent(date -> rows.add(new KeyFigure("Date", date, "")));
+        handover.cover().number().ifPresent(number -> rows.add(new KeyFigure("Number", number, "")));
+        handover.cover().preparedFor().ifPresent(name -> rows.add(new KeyFigure("Prepared for", name, "")));
+        handover.cover().preparedBy().ifPresent(name -> rows.add(new KeyFigure("Prepared by", name, "")));
+        return rows;
+    }
+
+    private Chapter inputs() {
+        List<Table> tables = new ArrayList<>(report.inputs());
+        if (!given.isEmpty()) {
+            tables.add(new Table(
+                    "Every number by its place in the scenario, and where it came from",
+                    List.of("Place in the scenario", "Value as given", "Where it came from"),
+                    given.stream()
+                            .map(value -> List.of(value.path(), value.value(), value.from()))
+                            .toList(),
+                    false));
+        }
+        return new Chapter(
+                "inputs",
+                "",
+                List.of("Values are shown as they are used; the last table has them as they were written."),
+                List.of(),
+                tables,
+                List.of());
     }
 
     private SummaryData summary() {

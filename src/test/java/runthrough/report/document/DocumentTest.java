@@ -31,6 +31,7 @@ import runthrough.plant.Brief;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
+import runthrough.plant.handover.Handover;
 import runthrough.quantity.UnitSystem;
 import runthrough.report.Invented;
 import runthrough.report.Provenance;
@@ -40,15 +41,18 @@ import runthrough.report.RunThroughResult;
 class DocumentTest {
     private static final String PROGRAM = "Runthrough 0.1.0";
     private static final String HOSTILE = "</title><script>alert('x')</script>\"&\u0001]]>=cmd()";
-    private static final Document DOCUMENT =
-            DocumentMaker.of(Invented.result(Invented.line(Distribution.lognormal(36, 9))));
+    private static final Document DOCUMENT = document(Invented.result(Invented.line(Distribution.lognormal(36, 9))));
     private static final byte[] PAGES = DocumentPdf.render(DOCUMENT, Paper.A4, PROGRAM);
+
+    private static Document document(RunThroughResult result) {
+        return DocumentMaker.of(result, Handover.NONE, List.of(), List.of());
+    }
 
     private static Document hostile() {
         Line line = Invented.line(HOSTILE, HOSTILE, Distribution.lognormal(36, 9), new Reject.Chance(0.1));
         Brief brief =
                 new Brief(HOSTILE, List.of(HOSTILE), line, Invented.brief(line).run(), UnitSystem.METRIC);
-        return DocumentMaker.of(RunThroughResult.of(
+        return document(RunThroughResult.of(
                 Invented.study(brief),
                 List.of(HOSTILE),
                 new Provenance(PROGRAM, Optional.of("a".repeat(64)), Optional.of(HOSTILE))));
@@ -56,7 +60,7 @@ class DocumentTest {
 
     @Test
     void sameDocumentGivesTheSameBytes() {
-        Document again = DocumentMaker.of(Invented.result(Invented.line(Distribution.lognormal(36, 9))));
+        Document again = document(Invented.result(Invented.line(Distribution.lognormal(36, 9))));
 
         Map<String, byte[]> first = DocumentFiles.of(DOCUMENT, Paper.A4, PROGRAM);
         Map<String, byte[]> second = DocumentFiles.of(again, Paper.A4, PROGRAM);
@@ -188,7 +192,7 @@ class DocumentTest {
     @Test
     void linesWithoutAnAccumulatorHaveADocumentToo() {
         for (Line line : List.of(Invented.rethread(), Invented.withoutAccumulator())) {
-            Document document = DocumentMaker.of(Invented.result(line));
+            Document document = document(Invented.result(line));
             assertThat(DocumentHtml.render(document, Edition.SCREEN))
                     .contains(document.report().mark().word());
         }

@@ -1,0 +1,118 @@
+package runthrough.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import runthrough.report.RunThroughResult;
+import runthrough.report.StudyFolder;
+import runthrough.report.document.DocumentFiles;
+import runthrough.report.document.DocumentMaker;
+import runthrough.report.document.Paper;
+import runthrough.report.document.SampleIndex;
+import runthrough.study.RunThroughStudy;
+import runthrough.study.StudyListener;
+import runthrough.study.StudyOptions;
+
+/** Makes the sample documents that are shipped, or says which of them are out of date. */
+@Command(
+        name = "samples",
+        description =
+                "Makes the sample documents of shipped lines and their index page, for those who change the program.",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            ExitCode.DONE_MEANS,
+            ExitCode.INTERNAL_ERROR_MEANS,
+            ExitCode.BAD_INPUT_MEANS,
+            "4:with --check: a sample is out of date"
+        },
+        footerHeading = "%nExamples:%n",
+        footer = {"  runthrough samples", "  runthrough samples --check"})
+final class SamplesCommand implements Callable<Integer> {
+    private static final List<String> LINES = List.of("tube-line", "coating-line", "slitter");
+
+    private final Surroundings surroundings;
+
+    @Option(
+            names = "--from",
+            paramLabel = "FOLDER",
+            defaultValue = "scenarios",
+            description = "Where the shipped scenarios are; ${DEFAULT-VALUE} by default.")
+    private Path from;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FOLDER",
+            defaultValue = "reports",
+            description = "Where the samples are; ${DEFAULT-VALUE} by default.")
+    private Path out;
+
+    @Option(names = "--check", description = "Write nothing; say which samples are not what this program makes.")
+    private boolean check;
+
+    SamplesCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() {
+        List<Path> stale = new ArrayList<>();
+        List<SampleIndex.Sample> samples = new ArrayList<>();
+        for (String line : LINES) {
+            Scenario asked = Scenario.read(surroundings.path(from.resolve(line + ".yaml")));
+            stale.addAll(put(out.resolve(line), files(asked)));
+            samples.add(new SampleIndex.Sample(line, asked.brief().title()));
+        }
+        byte[] index = SampleIndex.render(samples).getBytes(StandardCharsets.UTF_8);
+        stale.addAll(put(out, new TreeMap<>(Map.of(SampleIndex.FILE, index))));
+        stale.forEach(file -> surroundings
+                .err()
+                .println(file + " is not what this program makes of the scenario."
+                        + " Make the samples anew with: java -jar target/runthrough.jar samples"));
+        surroundings
+                .out()
+                .println(check ? stale.size() + " samples out of date" : "Samples: " + out.resolve(SampleIndex.FILE));
+        return stale.isEmpty() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
+    }
+
+    private static Map<String, byte[]> files(Scenario asked) {
+        RunThroughResult result = RunThroughResult.of(
+                new RunThroughStudy(asked.brief()).run(StudyOptions.forReport(), StudyListener.NONE),
+                asked.warnings(),
+                asked.provenance(null));
+        return DocumentFiles.of(
+                DocumentMaker.of(result, asked.handover(), asked.givenValues(), List.of()),
+                Paper.usualWith(asked.brief().resultsIn()),
+                ProgramVersion.text());
+    }
+
+    /** Puts the files in place, or with {@code --check} gives those that are not there as they should be. */
+    private List<Path> put(Path folder, Map<String, byte[]> files) {
+        if (check) {
+            return files.entrySet().stream()
+                    .filter(file -> !isThere(folder.resolve(file.getKey()), file.getValue()))
+                    .map(file -> folder.resolve(file.getKey()))
+                    .toList();
+        }
+        try (StudyFolder place = StudyFolder.open(surroundings.path(folder))) {
+            place.complete(files);
+        }
+        return List.of();
+    }
+
+    private boolean isThere(Path file, byte[] content) {
+        try {
+            return Arrays.equals(Files.readAllBytes(surroundings.path(file)), content);
+        } catch (IOException e) {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,61 @@
+package runthrough.plant.handover;
+
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/**
+ * What time and strip are worth, and what alternatives cost: all of it given by the user, in one currency.
+ *
+ * @param currency as the user names it
+ * @param output how output is valued
+ * @param scrap what a kilogram of scrap costs: strip less what the scrap brings, {@code >= 0}; empty where not said
+ * @param labour what an hour of a person costs, {@code >= 0}; empty where not said
+ * @param rate of discount a year, {@code > -1}
+ * @param leastCertain the input that is least certain
+ * @param offers by the name of the alternative
+ */
+public record Money(
+        String currency,
+        Output output,
+        OptionalDouble scrap,
+        OptionalDouble labour,
+        double rate,
+        Uncertain leastCertain,
+        Map<String, Offer> offers) {
+
+    public Money {
+        offers = Map.copyOf(new TreeMap<>(offers));
+    }
+
+    /** How output is valued; both in currency, {@code >= 0}. */
+    public sealed interface Output {
+        /** What it is worth, in the user's words' unit. */
+        double value();
+
+        /** By the hours that the process does not lose: value of an hour. */
+        record LineHour(double value) implements Output {}
+
+        /** By what is made: contribution of a tonne (1000 kg). */
+        record Contribution(double value) implements Output {}
+    }
+
+    /** The inputs that a break-even can be told for. */
+    public enum Uncertain {
+        /** Value of a line hour, or contribution of a tonne. */
+        OUTPUT,
+        SCRAP,
+        LABOUR,
+        PRICE,
+        UPKEEP
+    }
+
+    /**
+     * What an alternative costs.
+     *
+     * @param price paid at time zero, {@code >= 0}
+     * @param upkeep a year, {@code >= 0}
+     * @param life years that it is used, {@code >= 1}
+     */
+    public record Offer(double price, double upkeep, int life) {}
+}

@@ -1,0 +1,52 @@
+package runthrough.scenario;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import runthrough.scenario.grammar.Context;
+import runthrough.scenario.grammar.Schemas;
+import runthrough.scenario.grammar.Section;
+import runthrough.scenario.grammar.Shape;
+import runthrough.scenario.grammar.Values;
+import runthrough.scenario.source.Raw;
+
+/**
+ * Sections of one kind under names that are the user's own.
+ *
+ * @param what they are, to follow "must be"
+ * @param section each of them
+ */
+record SectionsByName(String what, Section section) implements Shape<Map<String, Values>> {
+
+    @Override
+    public Optional<Map<String, Values>> read(Raw raw, Context context) {
+        if (!(raw instanceof Raw.Mapping mapping)) {
+            context.wrongShape(raw, allowed());
+            return Optional.empty();
+        }
+        Map<String, Values> read = new LinkedHashMap<>();
+        mapping.entries()
+                .forEach(entry -> section.read(entry.value(), context.named(entry.key()))
+                        .ifPresent(values -> read.put(entry.key(), values)));
+        return read.size() == mapping.entries().size() ? Optional.of(read) : Optional.empty();
+    }
+
+    @Override
+    public String allowed() {
+        return what;
+    }
+
+    @Override
+    public ObjectNode schema(Schemas schemas) {
+        ObjectNode schema = schemas.type("object");
+        schema.set("additionalProperties", section.schema(schemas));
+        return schema;
+    }
+
+    @Override
+    public List<Section> sections() {
+        return List.of(section);
+    }
+}

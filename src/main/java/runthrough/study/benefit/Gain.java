@@ -1,0 +1,47 @@
+package runthrough.study.benefit;
+
+import runthrough.study.statistics.Difference;
+import runthrough.study.statistics.Interval;
+
+/**
+ * What is gained in a year, in the unit of what is counted; negative for a loss.
+ *
+ * @param mean best guess
+ * @param low end of its interval; the mean where nothing is left to chance
+ * @param high end of its interval; the mean where nothing is left to chance
+ */
+public record Gain(double mean, double low, double high) {
+    static final Gain NONE = new Gain(0, 0, 0);
+
+    /** A gain where more is better. */
+    static Gain ofMore(Difference difference) {
+        return new Gain(
+                difference.mean(),
+                difference.interval().map(Interval::low).orElse(difference.mean()),
+                difference.interval().map(Interval::high).orElse(difference.mean()));
+    }
+
+    /** A gain where less is better. */
+    static Gain ofLess(Difference difference) {
+        Gain more = ofMore(difference);
+        return new Gain(0 - more.mean, 0 - more.high, 0 - more.low);
+    }
+
+    /** The same counted otherwise, {@code factor >= 0}. */
+    public Gain times(double factor) {
+        return new Gain(factor * mean, factor * low, factor * high);
+    }
+
+    /**
+     * Both together. The ends are added, as if what is uncertain about both went the same way at once: wider than it need be,
+     * never too narrow.
+     */
+    public Gain plus(Gain other) {
+        return new Gain(mean + other.mean, low + other.low, high + other.high);
+    }
+
+    /** What is left when {@code cost}, which is certain, goes off. */
+    public Gain less(double cost) {
+        return new Gain(mean - cost, low - cost, high - cost);
+    }
+}
