@@ -173,6 +173,11 @@ final class ChartStyle {
         return new LegendItem(label, null, null, null, shape, Color.WHITE, Palette.SOLID, colour);
     }
 
+    /** A legend item drawn as the outline of a mark. */
+    static LegendItem ring(String label, Color colour, Shape shape) {
+        return new LegendItem(label, null, null, null, shape, Color.WHITE, Palette.BOLD, colour);
+    }
+
     private static DecimalFormat numbers(String pattern) {
         return new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT));
     }

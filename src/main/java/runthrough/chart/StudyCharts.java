@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import runthrough.plant.Brief;
 import runthrough.study.comparison.Comparison;
+import runthrough.study.limits.Limits;
 import runthrough.study.logged.LogComparison;
 import runthrough.study.map.ShareMap;
 import runthrough.study.sensitivity.Sensitivity;
@@ -55,6 +56,12 @@ public final class StudyCharts {
                         TornadoChart.of(setting, sensitivity.swings(), sensitivity.chance()).stream(),
                         VarianceChart.of(setting, sensitivity.randomness()).stream())
                 .toList();
+    }
+
+    /** How far each number can be driven, as {@code rows} say; none where limits do not apply. */
+    public static List<Chart> of(Limits limits, List<LimitRow> rows, String reading) {
+        Setting setting = setting(limits.brief(), limits.brief().run().replications());
+        return rows.isEmpty() ? List.of() : List.of(LimitsChart.of(setting, rows, reading));
     }
 
     private static Setting setting(Brief brief, int replications) {

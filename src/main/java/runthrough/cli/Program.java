@@ -17,6 +17,7 @@ final class Program {
         this.commandLine = new CommandLine(new RunthroughCommand())
                 .addSubcommand(new RunCommand(surroundings))
                 .addSubcommand(new SizeCommand(surroundings))
+                .addSubcommand(new LimitsCommand(surroundings))
                 .addSubcommand(new SpeedsCommand(surroundings))
                 .addSubcommand(new CompareCommand(surroundings))
                 .addSubcommand(new LogCommand(surroundings))

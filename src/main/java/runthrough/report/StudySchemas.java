@@ -8,6 +8,8 @@ import java.util.TreeMap;
 /** The JSON Schemas of the studies' answers, by the name of the study. */
 public final class StudySchemas {
     private static final Map<String, JsonShape<?>> SHAPES = Map.ofEntries(
+            Map.entry("compare", ComparisonDocument.SHAPE),
+            Map.entry("limits", LimitsDocument.SHAPE),
             Map.entry("log", LogDocument.SHAPE),
             Map.entry("map", MapDocument.SHAPE),
             Map.entry("sensitivity", SensitivityDocument.SHAPE),

@@ -7,6 +7,7 @@ import runthrough.quantity.Kind;
 import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
 import runthrough.study.Answer;
+import runthrough.study.Verdict;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
 
@@ -55,6 +56,16 @@ record StudyWords(Units units, Texts texts, boolean chance) {
         double low = interval.map(Interval::low).orElse(share.mean());
         double high = interval.map(Interval::high).orElse(share.mean());
         return low >= target ? Answer.MEETS : high < target ? Answer.MISSES : Answer.UNDECIDED;
+    }
+
+    /** Says that a target is beyond what {@code changes} coil changes can show, and how many could; empty when it is not. */
+    Optional<String> tooShort(Verdict.Resolution resolution, long changes, double target) {
+        return resolution
+                .leastToShow()
+                .filter(least -> chance && least > changes)
+                .map(least -> "A target of " + share(target) + " is beyond what " + Texts.count(changes)
+                        + " coil changes can show: even if all of them ran through, it would take "
+                        + Texts.count(least) + " to be sure. Until then take the values told as the best guess.");
     }
 
     /** What was run. */

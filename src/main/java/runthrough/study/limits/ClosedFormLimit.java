@@ -7,6 +7,7 @@ import runthrough.handcalc.Storage;
 import runthrough.plant.Line;
 import runthrough.plant.LineCheck;
 import runthrough.study.limits.LineLimit.Neighbour;
+import runthrough.study.search.Crossing.Found;
 import runthrough.study.search.Crossing.Harder;
 
 /** Where by closed form one number overloads the line: by halving, since each of its values has a hand calculation. */
@@ -20,16 +21,21 @@ final class ClosedFormLimit {
         this.driven = driven;
     }
 
-    /** The limit; empty when there is none in the range, or none of it is borne. */
+    /** Whether there is a limit within the range. */
+    Found found() {
+        if (isBorne(hardest())) {
+            return Found.MET_THROUGHOUT;
+        }
+        return isBorne(driven.present()) || isBorne(easiest()) ? Found.CROSSED : Found.MISSED_THROUGHOUT;
+    }
+
+    /** The limit; empty unless there is one within the range. */
     Optional<Neighbour> find() {
-        boolean largerIsHarder = driven.what().harder() == Harder.LARGER;
-        double hardest = largerIsHarder ? driven.to() : driven.from();
-        double easiest = largerIsHarder ? driven.from() : driven.to();
-        double borne = isBorne(driven.present()) ? driven.present() : easiest;
-        double not = isBorne(driven.present()) ? hardest : driven.present();
-        if (!isBorne(borne) || isBorne(not)) {
+        if (found() != Found.CROSSED) {
             return Optional.empty();
         }
+        double borne = isBorne(driven.present()) ? driven.present() : easiest();
+        double not = isBorne(driven.present()) ? hardest() : driven.present();
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (borne + not) / 2;
             if (isBorne(middle)) {
@@ -43,9 +49,20 @@ final class ClosedFormLimit {
                 borne, LineCheck.accepts(beyond) ? HandCalculation.of(beyond).binding() : Optional.empty()));
     }
 
-    /** Whether nothing is overloaded: capacity, refill and preparation are each enough. */
+    private double hardest() {
+        return driven.what().harder() == Harder.LARGER ? driven.to() : driven.from();
+    }
+
+    private double easiest() {
+        return driven.what().harder() == Harder.LARGER ? driven.from() : driven.to();
+    }
+
     private boolean isBorne(double value) {
-        Line line = driven.variant().apply(value);
+        return isBorne(driven.variant().apply(value));
+    }
+
+    /** Whether nothing is overloaded: capacity, refill and preparation are each enough. */
+    static boolean isBorne(Line line) {
         if (!LineCheck.accepts(line)) {
             return false;
         }

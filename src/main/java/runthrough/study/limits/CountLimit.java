@@ -11,11 +11,21 @@ import runthrough.study.Evaluation;
  * @param present how many there are now
  * @param smallest the smallest number at which the share seen meets the target; empty when none that was tried does
  * @param sure the smallest number at which the target is shown to be met; empty when none that was tried is
+ * @param byHand the smallest number at which by closed form nothing is overloaded; empty when something is with all of them
+ * @param differences why that is not the smallest by simulation, the weightiest first; empty when they agree
  * @param tried each number that was tried, from 1 up
  */
-public record CountLimit(What what, int present, OptionalInt smallest, OptionalInt sure, List<Tried> tried) {
+public record CountLimit(
+        What what,
+        int present,
+        OptionalInt smallest,
+        OptionalInt sure,
+        OptionalInt byHand,
+        List<LineLimit.Difference> differences,
+        List<Tried> tried) {
 
     public CountLimit {
+        differences = List.copyOf(differences);
         tried = List.copyOf(tried);
     }
 

@@ -2,10 +2,14 @@ package runthrough.study.limits;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.IntFunction;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Line;
+import runthrough.plant.LineCheck;
 import runthrough.study.Answer;
 import runthrough.study.limits.CountLimit.Tried;
 import runthrough.study.limits.CountLimit.What;
@@ -50,15 +54,33 @@ final class CountSearch {
             int count = number;
             variants.attempt(variant.apply(number)).ifPresent(evaluation -> tried.add(new Tried(count, evaluation)));
         }
+        OptionalInt smallest = first(
+                tried,
+                one -> one.evaluation().ranThrough()
+                        >= target * one.evaluation().changes());
+        OptionalInt byHand = IntStream.rangeClosed(1, most)
+                .filter(number -> ClosedFormLimit.isBorne(variant.apply(number)))
+                .findFirst();
         return new CountLimit(
                 what,
                 present,
-                first(
-                        tried,
-                        one -> one.evaluation().ranThrough()
-                                >= target * one.evaluation().changes()),
+                smallest,
                 first(tried, one -> one.evaluation().answer(target) == Answer.MEETS),
+                byHand,
+                smallest.equals(byHand) ? List.of() : differences(tried, smallest.orElse(most + 1), variant),
                 tried);
+    }
+
+    /** What sets the line apart from its closed forms, looked at where the target is just missed. */
+    private List<LineLimit.Difference> differences(List<Tried> tried, int smallest, IntFunction<Line> variant) {
+        Optional<Tried> beyond =
+                tried.stream().filter(one -> one.count() < smallest).reduce((first, second) -> second);
+        Line line = variant.apply(beyond.map(Tried::count).orElse(1));
+        return Differences.of(
+                line,
+                target,
+                LineCheck.accepts(line) ? HandCalculation.of(line).binding() : Optional.empty(),
+                beyond.map(one -> one.evaluation().causes()));
     }
 
     private static OptionalInt first(List<Tried> tried, Predicate<Tried> does) {

@@ -11,7 +11,6 @@ import runthrough.plant.WorkElement.Occurrence;
 import runthrough.study.Cause;
 import runthrough.study.Verdict;
 import runthrough.study.limits.LineLimit.Difference;
-import runthrough.study.limits.LineLimit.Neighbour;
 
 /** Why simulation and closed form do not give the same limit: what is in the line that the closed form leaves out. */
 final class Differences {
@@ -22,10 +21,10 @@ final class Differences {
      * The differences, the weightiest first: what the failures just beyond the limit are laid to, when that is not what the
      * closed form found binding; then chance, which widens everything; then the rest.
      */
-    static List<Difference> of(Line line, double target, Neighbour neighbour, Optional<Verdict.Causes> beyond) {
+    static List<Difference> of(Line line, double target, Optional<Limit> binding, Optional<Verdict.Causes> beyond) {
         List<Difference> differences = new ArrayList<>();
         beyond.flatMap(Verdict.Causes::main)
-                .filter(cause -> !isKnown(cause, neighbour))
+                .filter(cause -> !isKnown(cause, binding))
                 .flatMap(Differences::of)
                 .ifPresent(differences::add);
         add(differences, Difference.CHANCE, !line.isDeterministic());
@@ -34,9 +33,8 @@ final class Differences {
         add(differences, Difference.COILS_DIFFER, line.coils().size() > 1);
         add(differences, Difference.OCCASIONAL_WORK, hasOccasionalWork(line.change()));
         add(differences, Difference.TARGET, target < 1);
-        boolean grows =
-                neighbour.binding().filter(limit -> limit != Limit.CAPACITY).isPresent();
-        add(differences, Difference.RUN_LENGTH, grows);
+        boolean grows = binding.filter(limit -> limit != Limit.CAPACITY).isPresent();
+        add(differences, Difference.RUN_LENGTH, grows && !line.isDeterministic());
         return differences;
     }
 
@@ -46,8 +44,8 @@ final class Differences {
         }
     }
 
-    private static boolean isKnown(Cause cause, Neighbour neighbour) {
-        return neighbour.binding().map(Limit::name).filter(cause.name()::equals).isPresent();
+    private static boolean isKnown(Cause cause, Optional<Limit> binding) {
+        return binding.map(Limit::name).filter(cause.name()::equals).isPresent();
     }
 
     private static Optional<Difference> of(Cause cause) {

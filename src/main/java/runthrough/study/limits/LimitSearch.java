@@ -4,11 +4,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import runthrough.plant.Line;
+import runthrough.handcalc.Limit;
 import runthrough.study.Evaluation;
 import runthrough.study.Verdict;
 import runthrough.study.limits.LineLimit.Neighbour;
 import runthrough.study.search.Crossing;
+import runthrough.study.search.Crossing.Found;
 import runthrough.study.search.Scale;
 import runthrough.study.search.TargetSearch;
 import runthrough.study.search.TargetSearch.Guess;
@@ -38,7 +39,9 @@ final class LimitSearch {
     }
 
     LineLimit limit() {
-        Optional<Neighbour> neighbour = new ClosedFormLimit(driven).find();
+        ClosedFormLimit closedForm = new ClosedFormLimit(driven);
+        Optional<Neighbour> neighbour = closedForm.find();
+        Found byHand = closedForm.found();
         Scale scale = new Scale(driven.what().harder(), driven.from(), driven.to(), precision, driven.reference());
         double guess = neighbour.map(Neighbour::value).orElse(driven.present());
         Crossing crossing = new TargetSearch(this::attempt, target, scale).from(Guess.about(guess));
@@ -48,8 +51,9 @@ final class LimitSearch {
                 driven.present(),
                 driven.scaledAlike(),
                 crossing,
+                byHand,
                 neighbour,
-                differences(crossing, neighbour, beyond),
+                differences(crossing, byHand, neighbour, beyond),
                 beyond);
     }
 
@@ -68,17 +72,19 @@ final class LimitSearch {
     }
 
     private List<LineLimit.Difference> differences(
-            Crossing crossing, Optional<Neighbour> neighbour, Optional<Verdict.Causes> beyond) {
-        if (neighbour.isEmpty()) {
+            Crossing crossing, Found byHand, Optional<Neighbour> neighbour, Optional<Verdict.Causes> beyond) {
+        if (neighbour.isEmpty() && crossing.found() == byHand) {
             return List.of();
         }
+        Optional<Limit> binding = neighbour.flatMap(Neighbour::binding);
         if (crossing.value().isEmpty()) {
-            return Differences.of(driven.line(), target, neighbour.get(), beyond);
+            return Differences.of(driven.line(), target, binding, beyond);
         }
         double value = crossing.value().getAsDouble();
-        double distance = Math.abs(value - neighbour.get().value());
-        boolean agree = distance <= ROUNDED * precision * Math.max(Math.abs(value), driven.reference());
-        Line line = driven.variant().apply(value);
-        return agree ? List.of() : Differences.of(line, target, neighbour.get(), beyond);
+        boolean agree = neighbour
+                .filter(near -> Math.abs(value - near.value())
+                        <= ROUNDED * precision * Math.max(Math.abs(value), driven.reference()))
+                .isPresent();
+        return agree ? List.of() : Differences.of(driven.variant().apply(value), target, binding, beyond);
     }
 }

@@ -5,14 +5,25 @@ import java.util.Optional;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Brief;
 import runthrough.plant.Line;
+import runthrough.plant.RunPlan;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
 import runthrough.study.Share;
 import runthrough.study.Steps;
 import runthrough.study.StudyListener;
 
-/** Drives each number of a line to the limit at which its target is lost, and holds that against the closed forms. */
+/**
+ * Drives each number of a line to the limit at which its target is lost, and holds that against the closed forms. A line in
+ * which nothing is left to chance is driven in the long run, whatever its plan says: there the share is exact, and what would
+ * run short after the end of a short run is seen.
+ */
 public final class LimitsStudy {
+    /**
+     * Where nothing is left to chance a lack that grows from coil change to coil change ends in a stop for certain. A lack
+     * that takes longer than this to use up the accumulator is a few ten-thousandths of what a joint takes.
+     */
+    private static final int LONG_RUN = 5_000;
+
     /** About so many variants are tried for one limit. */
     private static final int EXPECTED_TRIALS = 15;
 
@@ -45,11 +56,12 @@ public final class LimitsStudy {
             return new Limits(brief, target, false, chance, Optional.empty(), List.of(), List.of(), handCalculation);
         }
         Evaluator evaluator = new Evaluator(threads, listener::cancelled);
+        RunPlan plan = chance ? brief.run() : longRun(brief.run());
         Steps steps = new Steps(listener, EXPECTED_TRIALS * LineLimit.What.values().length);
-        Evaluation present = evaluator.evaluate(line, brief.run());
+        Evaluation present = evaluator.evaluate(line, plan);
         Variants variants = variant -> {
             steps.next();
-            return evaluator.attempt(variant, brief.run());
+            return evaluator.attempt(variant, plan);
         };
         List<LineLimit> limits = Driven.all(line).stream()
                 .map(driven -> new LimitSearch(driven, target, variants).limit())
@@ -57,5 +69,11 @@ public final class LimitsStudy {
         List<CountLimit> counts = CountSearch.all(line, target, variants);
         steps.finish();
         return new Limits(brief, target, true, chance, Optional.of(present), limits, counts, handCalculation);
+    }
+
+    private static RunPlan longRun(RunPlan plan) {
+        int asked = plan.extent() instanceof RunPlan.Extent.Changes changes ? changes.changes() : 0;
+        RunPlan.Extent extent = new RunPlan.Extent.Changes(Math.max(asked, plan.leaveOut() + LONG_RUN));
+        return new RunPlan(extent, plan.leaveOut(), plan.replications(), plan.seed(), plan.target());
     }
 }

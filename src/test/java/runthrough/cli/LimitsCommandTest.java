@@ -1,0 +1,132 @@
+package runthrough.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What {@code limits} says and writes. */
+class LimitsCommandTest {
+    private static final List<String> FILES = List.of("limits.csv", "limits.json", "report.html");
+
+    @TempDir
+    private Path folder;
+
+    private Session session;
+
+    @BeforeEach
+    void writeScenarios() {
+        session = new Session(folder).write("quick.yaml", Session.LINE).write("luck.yaml", Session.MARGINAL);
+    }
+
+    private JsonNode limit(String what, String... args) throws IOException {
+        Session.Done done = session.run(args);
+        assertThat(done.code()).as(done.err()).isZero();
+        for (JsonNode limit : new ObjectMapper().readTree(done.out()).at("/limits")) {
+            if (limit.path("what").asText().equals(what)) {
+                return limit;
+            }
+        }
+        throw new AssertionError("no limit " + what);
+    }
+
+    /** Joints of 60 s draw 60 m of 100 m at 1 m/s: up to 100 s, or 1.6667 m/s = 100 m/min. */
+    @Test
+    void answerComesFirstInPlainWords() {
+        Session.Done done = session.run("limits", "quick.yaml", "--no-report");
+
+        assertThat(done.code()).isZero();
+        assertThat(done.out().replace('\n', ' '))
+                .startsWith("Quick line (invented) WITHIN ITS LIMITS. As it is, the line runs through 100 %")
+                .contains("It would still meet it with the process at up to 1")
+                .contains("with joints that take up to 1.667 times their time");
+        assertThat(done.out().lines())
+                .anySatisfy(line -> assertThat(line).contains("longest joint, more time", "+0 s", "+40 s", "capacity"))
+                .anySatisfy(line -> assertThat(line).contains("fewest uncoilers", "2 ", " 1 "))
+                .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+        assertThat(session.files()).containsExactly("luck.yaml", "quick.yaml");
+    }
+
+    @Test
+    void limitsOfALineWithoutChanceAreThoseOfTheClosedForms_toAThousandth() throws IOException {
+        for (String what : List.of("process-speed", "joint-time-factor")) {
+            JsonNode limit = limit(what, "limits", "quick.yaml", "--no-report", "--json");
+            double byHand = limit.path("by_closed_form").asDouble();
+            assertThat(limit.path("value").asDouble()).as(what).isCloseTo(byHand, within(1e-3 * byHand));
+            assertThat(limit.path("differences")).as(what).isEmpty();
+        }
+    }
+
+    /** 95 % of joints of 50 s to 110 s take up to 107 s; 100 m last for 100 s at 1 m/s, so 0.9346 m/s or 0.9346 of the time. */
+    @Test
+    void intervalHoldsTheLimit_andTheHandCalculationWithMeanTimesDoesNot() throws IOException {
+        JsonNode speed =
+                limit("process-speed", "limits", "luck.yaml", "--no-report", "--json", "--coil-changes", "200");
+
+        assertThat(speed.path("low").asDouble()).isLessThan(100 / 107.0);
+        assertThat(speed.path("high").asDouble()).isGreaterThan(100 / 107.0);
+        assertThat(speed.path("by_closed_form").asDouble()).isCloseTo(100 / 80.0, within(1e-6));
+        assertThat(speed.path("differences").toString()).isEqualTo("[\"chance\",\"target\"]");
+        assertThat(speed.path("cause_beyond").asText()).isEqualTo("capacity");
+    }
+
+    @Test
+    void aTargetBeyondWhatTheRunCanShowIsSaid_withHowManyWouldDo() {
+        // Wilson: z^2 t / (1 - t) = 3.8415 x 9999 = 38,411 coil changes must all run through.
+        Session.Done done = session.run("limits", "luck.yaml", "--no-report", "--target", "99.99%");
+
+        assertThat(done.out().replace('\n', ' '))
+                .contains("A target of 99.99 % is beyond what 60 coil changes can show")
+                .contains("it would take 38 411 to be sure");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"stamping-rethread", "perforating-line"})
+    void withoutAnAccumulatorThereAreNoLimits(String line) {
+        Path shipped = Path.of("scenarios", line + ".yaml").toAbsolutePath();
+
+        Session.Done done = session.run("limits", shipped.toString(), "--no-report");
+
+        assertThat(done.code()).isZero();
+        assertThat(done.out()).contains("NO LIMITS TO FIND. Entry and process of this line are one strip");
+    }
+
+    @Test
+    void folderHasPageAndNumbers_theSameBytesForAnyNumberOfThreads() throws IOException {
+        session.run("limits", "luck.yaml", "--out", "one", "--threads", "1");
+        session.run("limits", "luck.yaml", "--out", "three", "--threads", "3");
+
+        for (String file : FILES) {
+            assertThat(folder.resolve("one").resolve(file))
+                    .hasSameBinaryContentAs(folder.resolve("three").resolve(file));
+        }
+        assertThat(session.files()).hasSize(2 + 2 * FILES.size());
+        String page = Files.readString(folder.resolve("one/report.html"));
+        assertThat(List.of("ITS LIMITS", "fastest process speed", "limit by hand", "the line as it is"))
+                .allMatch(page::contains);
+        assertThat(Files.readAllLines(folder.resolve("one/limits.csv")))
+                .hasSize(8)
+                .first()
+                .isEqualTo("limit,unit,now,value,low,high,shown to meet,by hand,what binds");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0%", "100%", "101%"})
+    void aTargetThatMakesNoSenseIsRefusedBeforeAnythingIsRun(String target) {
+        Session.Done done = session.run("limits", "quick.yaml", "--target", target);
+
+        assertThat(done.code()).isEqualTo(2);
+        assertThat(done.err()).startsWith("--target = " + target + "; must be more than 0 % and less than 100 %");
+        assertThat(session.files()).containsExactly("luck.yaml", "quick.yaml");
+    }
+}
