@@ -1,6 +1,7 @@
 package runthrough.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -9,11 +10,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import runthrough.plant.RunPlan;
 import runthrough.report.JsonReport;
 import runthrough.report.ReportFolder;
 import runthrough.report.RunThroughResult;
 import runthrough.report.TerminalReport;
 import runthrough.study.Answer;
+import runthrough.study.Precision;
 import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
@@ -33,10 +36,14 @@ import runthrough.study.StudyOptions;
         footer = {
             "  runthrough run my-line.yaml",
             "  runthrough run my-line.yaml --replications 200 --results-in us --out today",
+            "  runthrough run my-line.yaml --half-width 0.1%% --max-replications 2000",
             "  runthrough run my-line.yaml --json --no-report > verdict.json",
             "  runthrough run my-line.yaml --require-target || echo not good enough"
         })
 final class RunCommand implements Callable<Integer> {
+    /** So many times the replications of the plan are allowed unless told otherwise, as in a sizing. */
+    private static final int MOST_TIMES = 10;
+
     private final Surroundings surroundings;
 
     @Parameters(paramLabel = "SCENARIO", description = "The scenario file.")
@@ -56,6 +63,21 @@ final class RunCommand implements Callable<Integer> {
 
     @Option(names = "--require-target", description = "Exit with 3 when the target is not met, or not decided.")
     private boolean requireTarget;
+
+    @Option(
+            names = "--half-width",
+            paramLabel = "SHARE",
+            converter = Amount.Part.class,
+            description = "Run until the share run through is known to plus or minus so much, such as 0.1%%.")
+    private @Nullable Double halfWidth;
+
+    @Option(
+            names = "--max-replications",
+            paramLabel = "N",
+            converter = RunOverrides.Replications.class,
+            description = "Run no more replications than these for that; by default " + MOST_TIMES
+                    + " times what the scenario says.")
+    private @Nullable Long maxReplications;
 
     @Option(names = "--date", paramLabel = "TEXT", description = "A date to print in the report; none by default.")
     private @Nullable String date;
@@ -85,32 +107,51 @@ final class RunCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Scenario asked = Scenario.read(surroundings.path(scenario), overrides, surroundings);
+        Optional<Precision> precision = precision(asked.brief().run());
         asked.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
         ReportPlace place = report == null ? new ReportPlace() : report;
         Optional<Path> folder = place.folder(scenario);
-        RunThroughResult result = folder.isPresent() ? runInto(surroundings.path(folder.get()), asked) : run(asked);
+        RunThroughResult result = folder.isPresent()
+                ? runInto(surroundings.path(folder.get()), asked, precision)
+                : run(asked, precision, StudyOptions.plain(), StudyListener.NONE);
         print(result, folder);
         boolean isMet = result.study().verdict().answer() == Answer.MEETS;
         return requireTarget && !isMet ? ExitCode.TARGET_NOT_MET : ExitCode.DONE;
     }
 
-    private RunThroughResult runInto(Path folder, Scenario asked) {
+    /** How well the share is to be known, if that was asked; refused here, before anything is run or written. */
+    private Optional<Precision> precision(RunPlan run) {
+        if (halfWidth == null && maxReplications != null) {
+            throw new BadInputException(List.of("--max-replications = " + maxReplications
+                    + "; says nothing without --half-width. Give that too, such as --half-width 0.1%, or --replications"
+                    + " to run so many."));
+        }
+        if (halfWidth == null) {
+            return Optional.empty();
+        }
+        long most = maxReplications == null
+                ? Math.min(RunOverrides.MOST_REPLICATIONS, (long) MOST_TIMES * run.replications())
+                : maxReplications;
+        return Optional.of(new Precision(halfWidth, Math.toIntExact(most)));
+    }
+
+    private RunThroughResult runInto(Path folder, Scenario asked, Optional<Precision> precision) {
         try (ReportFolder files = ReportFolder.open(folder, asked.brief())) {
-            RunThroughResult result = run(asked, StudyOptions.forReport(), files.listener());
+            RunThroughResult result = run(asked, precision, StudyOptions.forReport(), files.listener());
             files.complete(result);
             return result;
         }
     }
 
-    private RunThroughResult run(Scenario asked) {
-        return run(asked, StudyOptions.plain(), StudyListener.NONE);
-    }
-
-    private RunThroughResult run(Scenario asked, StudyOptions options, StudyListener listener) {
+    private RunThroughResult run(
+            Scenario asked, Optional<Precision> precision, StudyOptions options, StudyListener listener) {
+        RunThroughStudy study = new RunThroughStudy(asked.brief());
         try (Progress progress = new Progress(surroundings, listener)) {
             StudyOptions chosen = threads == null ? options : options.withThreads(Math.toIntExact(threads));
-            return RunThroughResult.of(
-                    new RunThroughStudy(asked.brief()).run(chosen, progress), asked.warnings(), asked.provenance(date));
+            return precision.isPresent()
+                    ? RunThroughResult.of(
+                            study.runUntil(precision.get(), chosen, progress), asked.warnings(), asked.provenance(date))
+                    : RunThroughResult.of(study.run(chosen, progress), asked.warnings(), asked.provenance(date));
         }
     }
 

@@ -17,6 +17,9 @@ import runthrough.scenario.source.Problems;
 
 /** What a command line may say otherwise than the scenario does. */
 final class RunOverrides {
+    /** So many replications can be asked for. */
+    static final int MOST_REPLICATIONS = 100_000;
+
     private static final String SET = "--set";
     private static final String ALTERNATIVE = "--alternative";
 
@@ -33,6 +36,14 @@ final class RunOverrides {
             converter = Replications.class,
             description = "Independent repetitions, instead of what the scenario says.")
     private @Nullable Long replications;
+
+    @Option(
+            names = "--leave-out",
+            paramLabel = "N",
+            converter = LeaveOut.class,
+            description =
+                    "First coil changes of each replication left out of all numbers, instead of what the scenario says.")
+    private @Nullable Long leaveOut;
 
     @Option(
             names = "--seed",
@@ -132,7 +143,7 @@ final class RunOverrides {
                 coilChanges == null ? run.extent() : new RunPlan.Extent.Changes(Math.toIntExact(coilChanges));
         return new RunPlan(
                 extent,
-                run.leaveOut(),
+                leaveOut == null ? run.leaveOut() : Math.toIntExact(leaveOut),
                 replications == null ? run.replications() : Math.toIntExact(replications),
                 seed == null ? run.seed() : seed,
                 run.target(),
@@ -150,9 +161,15 @@ final class RunOverrides {
         }
     }
 
+    static final class LeaveOut extends WholeNumber {
+        LeaveOut() {
+            super(0, 1_000_000);
+        }
+    }
+
     static final class Replications extends WholeNumber {
         Replications() {
-            super(1, 100_000);
+            super(1, MOST_REPLICATIONS);
         }
     }
 

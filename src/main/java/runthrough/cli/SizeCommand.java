@@ -37,7 +37,7 @@ final class SizeCommand extends StudyCommand {
             names = "--max-replications",
             paramLabel = "N",
             converter = RunOverrides.Replications.class,
-            description = "Run no more replications than these for that; by default 20 times what the scenario says.")
+            description = "Run no more replications than these for that; by default 10 times what the scenario says.")
     private @Nullable Long maxReplications;
 
     SizeCommand(Surroundings surroundings) {

@@ -15,6 +15,7 @@ import runthrough.report.StudyAnswer;
 import runthrough.report.StudyFolder;
 import runthrough.report.StudyJson;
 import runthrough.report.StudyText;
+import runthrough.study.Share;
 import runthrough.study.StudyListener;
 
 /** What the studies have in common: a scenario in, an answer out, to the terminal or as JSON, and into a folder. */
@@ -92,7 +93,10 @@ abstract class StudyCommand implements Callable<Integer> {
     @Override
     public final Integer call() {
         Scenario asked = Scenario.read(surroundings.path(scenario), overrides, surroundings);
-        Study study = study(asked, target == null ? asked.brief().run().target() : target);
+        Study study = study(
+                asked,
+                Share.targetBelowAll(
+                        target == null ? asked.brief().run().target() : target));
         asked.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
         Optional<Path> folder = (report == null ? new ReportPlace() : report).folder(placed());
         StudyAnswer answer =

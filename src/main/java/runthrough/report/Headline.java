@@ -4,9 +4,12 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import runthrough.study.Answer;
 import runthrough.study.Verdict;
 import runthrough.study.statistics.Interval;
+import runthrough.study.statistics.Narrowness;
 
 /**
  * The verdict in a word, a sentence, and where it cannot be told, in what would tell.
@@ -50,7 +53,7 @@ record Headline(Mark mark, String sentence, Optional<String> further) {
                     + texts.time(verdict.joint().time().mean().mean()) + " on average.";
             return new Headline(Mark.STOPS, sentence, Optional.empty());
         }
-        return new Headline(mark(verdict), sentence(verdict, texts), further(verdict, texts));
+        return new Headline(mark(verdict), sentence(verdict, texts), further(result, texts));
     }
 
     private static Mark mark(Verdict verdict) {
@@ -89,19 +92,52 @@ record Headline(Mark mark, String sentence, Optional<String> further) {
         };
     }
 
-    private static Optional<String> further(Verdict verdict, Texts texts) {
+    private static Optional<String> further(RunThroughResult result, Texts texts) {
+        String text = Stream.of(
+                        undecided(result.verdict(), texts),
+                        result.precision().map(precision -> precision(precision, texts)))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(" "));
+        return text.isEmpty() ? Optional.empty() : Optional.of(text);
+    }
+
+    private static Optional<String> undecided(Verdict verdict, Texts texts) {
         if (verdict.answer() != Answer.UNDECIDED) {
             return Optional.empty();
         }
-        boolean all = verdict.changes().failed() == 0;
         String run = Texts.count(verdict.changes().total()) + " coil changes were run";
+        String target = " to show a share of " + texts.share(verdict.target());
+        Optional<String> least = verdict.resolution()
+                .leastToShow()
+                .filter(number -> number > verdict.changes().total())
+                .map(number -> "; it takes at least " + about(number) + target);
+        if (verdict.changes().failed() == 0) {
+            return Optional.of(run
+                    + least.orElse("; no number of them can show a share of " + texts.share(verdict.target())) + ".");
+        }
+        String decide = verdict.resolution()
+                .toDecide()
+                .map(number -> "; about " + about(number) + " would decide, if the share stays what it is.")
+                .orElse("; no number of them would decide.");
         return Optional.of(
-                (all ? verdict.resolution().leastToShow() : verdict.resolution().toDecide())
-                        .map(number -> all
-                                ? run + "; it takes at least " + about(number) + " to show a share of "
-                                        + texts.share(verdict.target()) + "."
-                                : run + "; about " + about(number) + " would decide, if the share stays what it is.")
-                        .orElse(run + "; no number of them would decide."));
+                run + least.map(number -> number + ", even if all run through").orElse("") + decide);
+    }
+
+    /** Whether the interval is as narrow as was asked for. */
+    private static String precision(Narrowness precision, Texts texts) {
+        String asked = "plus or minus " + texts.share(precision.asked());
+        if (precision.reached()) {
+            return "The share is known to " + asked + ", as asked for.";
+        }
+        String there = precision.halfWidth().isPresent()
+                ? "The share is known to plus or minus "
+                        + texts.share(precision.halfWidth().getAsDouble()) + " only, not to "
+                : "The share is not known to ";
+        String more = precision.wouldDo().isPresent()
+                ? "about " + about(precision.wouldDo().getAsInt()) + " would do"
+                : "how many would do cannot be told";
+        return there + asked + " as asked for: the " + Texts.count(precision.limit())
+                + " replications allowed are used up; " + more + ".";
     }
 
     /** Rounded up to three digits: it is an estimate. */

@@ -100,6 +100,9 @@ public final class SpeedAnswer {
                 + words.texts().mean(now.stopsPerShift()) + " stops and "
                 + words.texts().time(now.lostTimePerShift().mean()) + " lost per 8 h.");
         curve.targetLost().map(this::target).ifPresent(advice::add);
+        words.tooShort(curve.resolution(), curve.changes(), curve.target())
+                .filter(any -> curve.targetLost().isPresent())
+                .ifPresent(advice::add);
         Peak peak = curve.peak();
         if (words.chance() && peak.asGoodTo() > peak.asGoodFrom()) {
             advice.add("From " + speed(peak.asGoodFrom()) + " to " + speed(peak.asGoodTo())

@@ -40,6 +40,11 @@ record VerdictDocument(
         @JsonPropertyDescription("Share of coil changes that the process ran through.")
         Estimated shareRunThrough,
 
+        @JsonPropertyDescription(
+                "Whether the share is known as well as was asked for; null when no precision was asked for.")
+        @Nullable
+        Precision precision,
+
         @JsonPropertyDescription("How many coil changes it takes to tell.")
         Resolution resolution,
 
@@ -154,6 +159,27 @@ record VerdictDocument(
 
             @JsonPropertyDescription("Replications that gave a value.")
             int replications) {}
+
+    record Precision(
+            @JsonPropertyDescription("Half-width of the interval of the share that was asked for.")
+            double asked,
+
+            @JsonProperty("half_width")
+            @JsonPropertyDescription("Half-width that there is; null where nothing is left to chance.")
+            @Nullable
+            Double halfWidth,
+
+            @JsonPropertyDescription("Whether it is as narrow as asked for.")
+            boolean reached,
+
+            @JsonProperty("replications_allowed") @JsonPropertyDescription("Replications that were allowed.")
+            int allowed,
+
+            @JsonProperty("replications_that_would_do")
+            @JsonPropertyDescription(
+                    "About so many replications would do; null when reached, or when it cannot be told.")
+            @Nullable
+            Integer wouldDo) {}
 
     record Distribution(
             @JsonPropertyDescription("Coil changes that gave a value.")

@@ -18,6 +18,7 @@ import runthrough.study.Cause;
 import runthrough.study.Verdict;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
+import runthrough.study.statistics.Narrowness;
 import runthrough.study.statistics.Summary;
 
 /** Puts a result into the shape for machines. */
@@ -45,6 +46,7 @@ final class VerdictMapping {
                 Headline.of(result).sentence(),
                 verdict.chance(),
                 estimated(verdict.shareRunThrough()),
+                result.precision().map(VerdictMapping::precision).orElse(null),
                 new VerdictDocument.Resolution(
                         verdict.resolution().leastToShow().orElse(null),
                         verdict.resolution().toDecide().orElse(null)),
@@ -61,6 +63,15 @@ final class VerdictMapping {
                 CoilTexts.of(result).map(CoilMapping::coils).orElse(null),
                 hand(result.handCalculation()),
                 result.warnings());
+    }
+
+    private static VerdictDocument.Precision precision(Narrowness precision) {
+        return new VerdictDocument.Precision(
+                precision.asked(),
+                precision.halfWidth().isPresent() ? precision.halfWidth().getAsDouble() : null,
+                precision.reached(),
+                precision.limit(),
+                precision.wouldDo().isPresent() ? precision.wouldDo().getAsInt() : null);
     }
 
     private VerdictDocument.Asked asked() {

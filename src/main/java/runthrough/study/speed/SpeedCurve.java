@@ -3,6 +3,7 @@ package runthrough.study.speed;
 import java.util.List;
 import java.util.Optional;
 import runthrough.plant.Brief;
+import runthrough.study.Verdict;
 import runthrough.study.search.Crossing;
 import runthrough.study.statistics.Estimate;
 
@@ -18,6 +19,9 @@ import runthrough.study.statistics.Estimate;
  * @param points evenly spaced from the slowest to the fastest, and the present speed where it lies between; slowest first
  * @param present the line as it is
  * @param peak where most comes out
+ * @param changes coil changes that the present speed was tried with
+ * @param resolution how many coil changes it takes to show the target met at all; its {@code toDecide} is that of the line as it
+ *     is
  * @param targetLost the fastest speed (m/s) at which the target is met; empty where entry and process are one strip, for every
  *     coil change stops it at any speed
  */
@@ -30,6 +34,8 @@ public record SpeedCurve(
         List<SpeedPoint> points,
         SpeedPoint present,
         Peak peak,
+        long changes,
+        Verdict.Resolution resolution,
         Optional<Crossing> targetLost) {
 
     public SpeedCurve {

@@ -71,6 +71,8 @@ public final class SpeedStudy {
                 speeds.points(range),
                 present,
                 peak,
+                speeds.at(now).changes(),
+                speeds.at(now).resolution(target),
                 line.practice().isOneStrip() ? Optional.empty() : Optional.of(targetLost(speeds, precision)));
         steps.finish();
         return curve;

@@ -17,13 +17,17 @@ import org.apache.commons.statistics.distribution.TDistribution;
  *   <li>A single replication, or several that all gave the same but for rounding: no t interval.
  *   <li>A share: Wilson's interval from the pooled counts in these cases, and also when fewer than {@value #FEW} trials went
  *       the one way or the other, for t is too narrow and reaches beyond 0 or 1 there. If shares spread more between
- *       replications than independent trials would, the pooled count is lowered by that factor (the design effect).
+ *       replications than independent trials would, the pooled count is lowered by that factor (the design effect), and since
+ *       the factor itself is known from so many replications only, once more by the square of the ratio of Student's t to the
+ *       normal deviate. Source: E. L. Korn and B. I. Graubard, "Confidence intervals for proportions with small expected
+ *       number of positive counts estimated from survey data", Survey Methodology 24, 1998 (from memory); there with the exact
+ *       interval of the binomial in place of Wilson's.
  *   <li>A rate of events of which none was seen: from 0 to 3 over the exposure, the rule of three.
  * </ul>
  */
 public final class Estimators {
     /** With fewer successes or failures than this a share's interval is Wilson's. */
-    static final int FEW = 10;
+    static final int FEW = 30;
 
     /** An interval of less than this part of its mean comes from rounding alone. */
     private static final double ROUNDING = 1e-12;
@@ -69,7 +73,7 @@ public final class Estimators {
             return byT;
         }
         double share = (double) allSuccesses / allTrials;
-        Interval wilson = Wilson.interval(confidence, share, allTrials / designEffect(moments, share, allTrials));
+        Interval wilson = Wilson.interval(confidence, share, allTrials / weight(confidence, moments, share, allTrials));
         return new Estimate(byT.mean(), byT.replications(), byT.sd(), Optional.of(wilson));
     }
 
@@ -94,13 +98,15 @@ public final class Estimators {
         return new Estimate(0, byT.replications(), byT.sd(), Optional.of(three));
     }
 
-    /**
-     * By how much shares spread more between replications than those of independent trials would, as a ratio of variances;
-     * at least 1.
-     */
-    private static double designEffect(Moments shares, double share, long trials) {
+    /** For how many trials of a replication one independent trial stands; at least 1. */
+    private static double weight(double confidence, Moments shares, double share, long trials) {
         double independent = share * (1 - share) * shares.n() / trials;
-        return shares.n() > 1 && independent > 0 ? Math.max(1, shares.sd() * shares.sd() / independent) : 1;
+        if (shares.n() == 1 || !(independent > 0)) {
+            return 1;
+        }
+        double effect = shares.sd() * shares.sd() / independent;
+        double uncertainty = studentQuantile(confidence, shares.n() - 1) / Wilson.deviate(confidence);
+        return effect > 1 ? effect * uncertainty * uncertainty : 1;
     }
 
     private static Estimate studentT(double confidence, Moments moments, double floor, double ceiling) {

@@ -30,7 +30,8 @@ public final class Wilson {
         return of(deviate(confidence), share, trials);
     }
 
-    private static double deviate(double confidence) {
+    /** The normal deviate that is exceeded on either side together by what the interval leaves out. */
+    static double deviate(double confidence) {
         return NormalDistribution.of(0, 1).inverseCumulativeProbability((1 + confidence) / 2);
     }
 

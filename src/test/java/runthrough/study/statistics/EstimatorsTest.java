@@ -153,14 +153,16 @@ class EstimatorsTest {
     void failuresThatComeInBunchesCountForFewerTrials() {
         // Nine failures, all in one of ten replications: shares nine times 1 and once 0.91, variance 0.09^2 / 10 =
         // 8.1e-4;
-        // independent trials would give 0.991 * 0.009 / 100 = 8.919e-5. Design effect 9.08174.
+        // independent trials would give 0.991 * 0.009 / 100 = 8.919e-5. Design effect 9.08174. Times the square of
+        // Student's
+        // t with 9 degrees of freedom over the normal deviate, 2.262157163 / 1.959963985 = 1.154183.
         long[] trials = new long[10];
         Arrays.fill(trials, 100);
         long[] successes = trials.clone();
         successes[4] = 91;
         Interval interval = Estimators.share(successes, trials).interval().orElseThrow();
 
-        Interval expected = Wilson.interval(0.991, 1000 / 9.081735620);
+        Interval expected = Wilson.interval(0.991, 1000 / 9.081735620 / Math.pow(2.262157163 / 1.959963985, 2));
         assertThat(interval.low()).isCloseTo(expected.low(), within(1e-9));
         assertThat(interval.high()).isCloseTo(expected.high(), within(1e-9));
     }
