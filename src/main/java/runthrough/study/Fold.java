@@ -8,76 +8,42 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.Line;
-import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Replication;
 import runthrough.simulation.Totals;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Pool;
 import runthrough.study.statistics.Sample;
 
-/** Takes up replications in order of their index and keeps of them what verdict and charts need. */
+/** Takes up what replications gave, in order of their index, and keeps of it what verdict and charts need. */
 final class Fold {
-    private final boolean oneStrip;
-    private final CauseFinder finder;
-    private final SpareStrip spare;
     private final CoilOutcomes coils;
     private final List<Totals> totals = new ArrayList<>();
     private final List<Long> waited = new ArrayList<>();
     private final List<Long> stops = new ArrayList<>();
     private final Map<Cause, Long> causes = new EnumMap<>(Cause.class);
-    private final Pool jointTime = new Pool();
-    private final Pool waiting = new Pool();
-    private final Pool margin = new Pool();
-    private final Pool stripDrawn = new Pool();
-    private final Pool refillTime = new Pool();
-    private final Pool spareMetres = new Pool();
-    private final Pool spareSeconds = new Pool();
-    private final Pool spareSpeed = new Pool();
-    private final List<Pool> pools =
-            List.of(jointTime, waiting, margin, stripDrawn, refillTime, spareMetres, spareSeconds, spareSpeed);
+    private final ChangePools pools = new ChangePools(0);
 
     private @Nullable Replication first;
 
     Fold(Line line) {
-        this.oneStrip = line.practice().isOneStrip();
-        this.finder = new CauseFinder(line);
-        this.spare = new SpareStrip(line);
         this.coils = new CoilOutcomes(line);
     }
 
     /** Takes up the next replication. */
-    void add(Replication replication) {
+    void add(Gleaning gleaning) {
+        Replication replication = gleaning.replication();
         if (first == null) {
             first = replication;
         }
         totals.add(replication.totals());
-        finder.startReplication();
-        long haveWaited = 0;
-        long haveStopped = 0;
-        for (ChangeRecord change : replication.changes()) {
-            add(change);
-            haveWaited += change.waiting() > 0 ? 1 : 0;
-            haveStopped += change.starvedStops();
+        for (int i = 0; i < gleaning.causes().size(); i++) {
+            Optional<Cause> laidTo = gleaning.causes().get(i);
+            laidTo.ifPresent(cause -> causes.merge(cause, 1L, Long::sum));
+            coils.add(replication.changes().get(i), laidTo);
         }
-        waited.add(haveWaited);
-        stops.add(haveStopped);
-        pools.forEach(Pool::endReplication);
-    }
-
-    private void add(ChangeRecord change) {
-        Optional<Cause> laidTo = finder.causeOf(change);
-        laidTo.ifPresent(cause -> causes.merge(cause, 1L, Long::sum));
-        coils.add(change, laidTo);
-        jointTime.add(change.jointTime());
-        waiting.add(change.waiting());
-        if (!oneStrip) {
-            margin.add(change.margin());
-            stripDrawn.add(change.stripDrawn());
-            refillTime.add(change.refillTime());
-            spareMetres.add(spare.metres(change));
-            spareSeconds.add(spare.seconds(change));
-            spareSpeed.add(spare.speed(change));
-        }
+        pools.join(gleaning.pools());
+        waited.add(gleaning.waited());
+        stops.add(gleaning.stops());
     }
 
     List<Totals> totals() {
@@ -100,7 +66,7 @@ final class Fold {
 
     /** Whether any coil change was completed. */
     boolean hasChanges() {
-        return jointTime.count() > 0;
+        return pools.jointTime().count() > 0;
     }
 
     /** Share of coil changes run through; there must be any. */
@@ -121,42 +87,19 @@ final class Fold {
         return Verdict.Causes.of(causes);
     }
 
-    Pool jointTime() {
-        return jointTime;
-    }
-
-    Pool waiting() {
-        return waiting;
-    }
-
-    Pool margin() {
-        return margin;
-    }
-
-    Pool stripDrawn() {
-        return stripDrawn;
-    }
-
-    Pool refillTime() {
-        return refillTime;
-    }
-
-    Pool spareMetres() {
-        return spareMetres;
-    }
-
-    Pool spareSeconds() {
-        return spareSeconds;
-    }
-
-    Pool spareSpeed() {
-        return spareSpeed;
+    /** What the coil changes of all replications were. */
+    ChangePools pools() {
+        return pools;
     }
 
     /** The coil changes pooled, for charts. */
     StudyResult.Pooled pooled() {
         return new StudyResult.Pooled(
-                jointTime.sample(), waiting.sample(), sample(margin), sample(stripDrawn), sample(refillTime));
+                pools.jointTime().sample(),
+                pools.waiting().sample(),
+                sample(pools.margin()),
+                sample(pools.stripDrawn()),
+                sample(pools.refillTime()));
     }
 
     private static Optional<Sample> sample(Pool pool) {

@@ -4,7 +4,6 @@ import java.util.OptionalDouble;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Brief;
 import runthrough.simulation.LineSimulator;
-import runthrough.simulation.Replication;
 import runthrough.study.statistics.Narrowness;
 
 /** Runs the replications of a brief over a fixed number of threads and draws the verdict. */
@@ -82,9 +81,8 @@ public final class RunThroughStudy {
         new OrderedRuns(options.threads())
                 .run(
                         total - done,
-                        i -> replications.run(done + i),
-                        replication ->
-                                take(replication, fold, listener, whole.run().replications()),
+                        i -> Gleaning.of(brief.line(), replications.run(done + i)),
+                        gleaning -> take(gleaning, fold, listener, whole.run().replications()),
                         listener::cancelled);
     }
 
@@ -105,9 +103,9 @@ public final class RunThroughStudy {
                 fold.first());
     }
 
-    private static void take(Replication replication, Fold fold, StudyListener listener, int total) {
-        fold.add(replication);
-        listener.replication(replication);
-        listener.progress(replication.index() + 1, total);
+    private static void take(Gleaning gleaning, Fold fold, StudyListener listener, int total) {
+        fold.add(gleaning);
+        listener.replication(gleaning.replication());
+        listener.progress(gleaning.replication().index() + 1, total);
     }
 }

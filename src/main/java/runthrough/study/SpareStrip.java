@@ -41,7 +41,12 @@ public final class SpareStrip {
 
     /** The same as seconds of joint time at the rated speed. */
     double seconds(ChangeRecord change) {
-        return metres(change) / needed.ratedSpeed(change);
+        return seconds(change, metres(change));
+    }
+
+    /** The same where {@code metres} are known. */
+    double seconds(ChangeRecord change, double metres) {
+        return metres / needed.ratedSpeed(change);
     }
 
     /**

@@ -48,20 +48,23 @@ final class VerdictMaker {
     private Verdict.Spare spare(double target) {
         double share = 1 - target;
         return new Verdict.Spare(
-                fold.spareMetres().percentile(share),
-                fold.spareSeconds().percentile(share),
-                fold.spareSpeed().percentile(share));
+                fold.pools().spareMetres().percentile(share),
+                fold.pools().spareSeconds().percentile(share),
+                fold.pools().spareSpeed().percentile(share));
     }
 
     private Verdict.Joint joint() {
-        return new Verdict.Joint(summary(fold.jointTime()), summary(fold.waiting()), shareOfChanges(fold.waited()));
+        return new Verdict.Joint(
+                summary(fold.pools().jointTime()), summary(fold.pools().waiting()), shareOfChanges(fold.waited()));
     }
 
     private Verdict.Storage storage() {
         return new Verdict.Storage(
-                summary(fold.margin()),
-                summary(fold.stripDrawn()),
-                fold.refillTime().count() == 0 ? Optional.empty() : Optional.of(summary(fold.refillTime())),
+                summary(fold.pools().margin()),
+                summary(fold.pools().stripDrawn()),
+                fold.pools().refillTime().count() == 0
+                        ? Optional.empty()
+                        : Optional.of(summary(fold.pools().refillTime())),
                 shareOfChanges(estimates.counts(Totals::refilledChanges)),
                 Estimators.mean(estimates.each(Totals::meanLevel)),
                 fold.totals().stream().mapToDouble(Totals::lowestLevel).min().orElseThrow(),

@@ -1,6 +1,7 @@
 package runthrough.study.statistics;
 
 import java.util.Arrays;
+import org.apache.commons.statistics.descriptive.Mean;
 import org.apache.commons.statistics.descriptive.Quantile;
 import org.jspecify.annotations.Nullable;
 
@@ -10,34 +11,72 @@ public final class Pool {
     private static final Quantile QUANTILE =
             Quantile.withDefaults().withCopy(true).with(Quantile.EstimationMethod.HF7);
 
-    private double[] values = new double[1024];
+    private static final int USUAL_ROOM = 1024;
+
+    private double[] values;
     private int count;
     private int begun;
-    private double[] means = new double[64];
+    private double[] means = new double[1];
     private int replications;
     private @Nullable Sample sample;
+
+    /** An empty pool. */
+    public Pool() {
+        this(USUAL_ROOM);
+    }
+
+    /** An empty pool with room for so many values to begin with; it grows as it must. */
+    public Pool(int room) {
+        this.values = new double[room];
+    }
 
     /** Takes up a value, unless it is NaN, which stands for "there was none". */
     public void add(double value) {
         if (!Double.isNaN(value)) {
             if (count == values.length) {
-                values = Arrays.copyOf(values, 2 * count);
+                makeRoom(count + 1);
             }
             values[count++] = value;
         }
     }
 
+    private void makeRoom(int wanted) {
+        values = Arrays.copyOf(values, Math.max(wanted, 2 * values.length));
+    }
+
     /** Ends a replication; one that gave no value is left out of the mean. */
     public void endReplication() {
         if (count > begun) {
-            if (replications == means.length) {
-                means = Arrays.copyOf(means, 2 * replications);
-            }
-            means[replications++] =
-                    Moments.of(Arrays.copyOfRange(values, begun, count)).mean();
+            addMean(Mean.of(Arrays.copyOfRange(values, begun, count)).getAsDouble());
+            // What is asked of the whole is its order statistics: runs in order are put in order quickly.
+            Arrays.sort(values, begun, count);
             begun = count;
             sample = null;
         }
+    }
+
+    /** Takes up the replications of {@code later}, all of them ended, behind those there are. */
+    public void join(Pool later) {
+        if (count > begun || later.count > later.begun) {
+            throw new IllegalStateException("a replication that has not ended cannot be joined to others");
+        }
+        if (count + later.count > values.length) {
+            makeRoom(count + later.count);
+        }
+        System.arraycopy(later.values, 0, values, count, later.count);
+        count += later.count;
+        begun = count;
+        sample = null;
+        for (int i = 0; i < later.replications; i++) {
+            addMean(later.means[i]);
+        }
+    }
+
+    private void addMean(double mean) {
+        if (replications == means.length) {
+            means = Arrays.copyOf(means, Math.max(64, 2 * replications));
+        }
+        means[replications++] = mean;
     }
 
     /** How many values so far. */

@@ -1,6 +1,7 @@
 package runthrough.study.statistics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.SplittableRandom;
@@ -76,5 +77,42 @@ class PoolTest {
         for (double p : new double[] {0, 0.005, 0.1, 1 / 3.0, 0.5, 0.995, 1}) {
             assertThat(pool.percentile(p)).isCloseTo(pool.sample().percentile(p), within(1e-15));
         }
+    }
+
+    @Test
+    void poolsPutTogetherAreOnePool() {
+        Pool one = new Pool();
+        Pool first = new Pool(0);
+        Pool second = new Pool(2);
+        for (double value : new double[] {5, 1, 4}) {
+            one.add(value);
+            first.add(value);
+        }
+        one.endReplication();
+        first.endReplication();
+        for (double value : new double[] {2, 9}) {
+            one.add(value);
+            second.add(value);
+        }
+        one.endReplication();
+        second.endReplication();
+        Pool together = new Pool(0);
+        together.join(first);
+        together.join(second);
+
+        assertThat(together.count()).isEqualTo(5);
+        assertThat(together.mean()).isEqualTo(one.mean());
+        assertThat(together.sample().values()).containsExactly(1, 2, 4, 5, 9);
+        assertThat(together.percentile(0.3)).isEqualTo(one.percentile(0.3));
+    }
+
+    @Test
+    void aReplicationUnderWayIsNotJoined() {
+        Pool open = new Pool();
+        open.add(1);
+
+        assertThatThrownBy(() -> new Pool().join(open))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("has not ended");
     }
 }

@@ -1,0 +1,100 @@
+package runthrough.study;
+
+import runthrough.simulation.ChangeRecord;
+import runthrough.study.statistics.Pool;
+
+/** The quantities of coil changes that are pooled over all replications. */
+final class ChangePools {
+    private final Pool jointTime;
+    private final Pool waiting;
+    private final Pool margin;
+    private final Pool stripDrawn;
+    private final Pool refillTime;
+    private final Pool spareMetres;
+    private final Pool spareSeconds;
+    private final Pool spareSpeed;
+
+    /** Empty pools, with room for {@code changes} coil changes to begin with. */
+    ChangePools(int changes) {
+        this.jointTime = new Pool(changes);
+        this.waiting = new Pool(changes);
+        this.margin = new Pool(changes);
+        this.stripDrawn = new Pool(changes);
+        this.refillTime = new Pool(changes);
+        this.spareMetres = new Pool(changes);
+        this.spareSeconds = new Pool(changes);
+        this.spareSpeed = new Pool(changes);
+    }
+
+    /** Takes up what every line has. */
+    void addJoint(ChangeRecord change) {
+        jointTime.add(change.jointTime());
+        waiting.add(change.waiting());
+    }
+
+    /** Takes up what a line with an accumulator has. */
+    void addStorage(ChangeRecord change, SpareStrip spare) {
+        margin.add(change.margin());
+        stripDrawn.add(change.stripDrawn());
+        refillTime.add(change.refillTime());
+        double metres = spare.metres(change);
+        spareMetres.add(metres);
+        spareSeconds.add(spare.seconds(change, metres));
+        spareSpeed.add(spare.speed(change));
+    }
+
+    void endReplication() {
+        jointTime.endReplication();
+        waiting.endReplication();
+        margin.endReplication();
+        stripDrawn.endReplication();
+        refillTime.endReplication();
+        spareMetres.endReplication();
+        spareSeconds.endReplication();
+        spareSpeed.endReplication();
+    }
+
+    /** Takes up the replications of {@code later} behind those there are. */
+    void join(ChangePools later) {
+        jointTime.join(later.jointTime);
+        waiting.join(later.waiting);
+        margin.join(later.margin);
+        stripDrawn.join(later.stripDrawn);
+        refillTime.join(later.refillTime);
+        spareMetres.join(later.spareMetres);
+        spareSeconds.join(later.spareSeconds);
+        spareSpeed.join(later.spareSpeed);
+    }
+
+    Pool jointTime() {
+        return jointTime;
+    }
+
+    Pool waiting() {
+        return waiting;
+    }
+
+    Pool margin() {
+        return margin;
+    }
+
+    Pool stripDrawn() {
+        return stripDrawn;
+    }
+
+    Pool refillTime() {
+        return refillTime;
+    }
+
+    Pool spareMetres() {
+        return spareMetres;
+    }
+
+    Pool spareSeconds() {
+        return spareSeconds;
+    }
+
+    Pool spareSpeed() {
+        return spareSpeed;
+    }
+}
