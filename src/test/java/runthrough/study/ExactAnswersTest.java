@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.function.Function;
 import org.apache.commons.statistics.distribution.LogNormalDistribution;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -191,7 +190,7 @@ class ExactAnswersTest {
         "weibull, 0.97, 6"
     })
     void alwaysFullAgain_theIntervalOfTheCapacityHoldsTheQuantile(String law, double target, long seed) {
-        Distribution joint = LAWS.apply(law);
+        Distribution joint = law(law);
         double quantile = quantile(law, target);
         double v = 1.5;
         double exact = v * quantile + v * v / 2 * (1 / 0.5 + 1 / 0.4) + 4 + v * v / (2 * 0.5);
@@ -203,12 +202,14 @@ class ExactAnswersTest {
         assertThat(sizing.capacity().orElseThrow().high().orElseThrow()).isGreaterThan(exact);
     }
 
-    private static final Function<String, Distribution> LAWS = law -> switch (law) {
-        case "lognormal" -> Distribution.lognormal(60, 15);
-        case "uniform" -> Distribution.uniform(40, 90);
-        case "exponential" -> Distribution.exponential(30);
-        default -> Distribution.weibull(2, 60);
-    };
+    private static Distribution law(String law) {
+        return switch (law) {
+            case "lognormal" -> Distribution.lognormal(60, 15);
+            case "uniform" -> Distribution.uniform(40, 90);
+            case "exponential" -> Distribution.exponential(30);
+            default -> Distribution.weibull(2, 60);
+        };
+    }
 
     /** From the laws' own formulas; the lognormal's from a library, with variance of the logarithm ln(1 + (15/60)^2). */
     private static double quantile(String law, double p) {
