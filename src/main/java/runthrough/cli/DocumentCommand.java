@@ -76,7 +76,7 @@ final class DocumentCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Scenario asked = Scenario.read(surroundings.path(scenario), overrides);
+        Scenario asked = Scenario.read(surroundings.path(scenario), overrides, surroundings);
         asked.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
         Path folder = out == null ? Path.of("reports").resolve(name() + "-document") : out;
         try (StudyFolder files = StudyFolder.open(surroundings.path(folder))) {

@@ -1,7 +1,6 @@
 package runthrough.cli;
 
 import picocli.CommandLine.Command;
-import runthrough.plant.Brief;
 import runthrough.report.LimitsAnswer;
 import runthrough.study.limits.LimitsStudy;
 
@@ -27,8 +26,8 @@ final class LimitsCommand extends StudyCommand {
     }
 
     @Override
-    Study study(Brief brief, double target) {
-        LimitsStudy study = new LimitsStudy(brief, target);
+    Study study(Scenario asked, double target) {
+        LimitsStudy study = new LimitsStudy(asked.brief(), target);
         return (threads, listener, warnings, provenance) ->
                 LimitsAnswer.of(study.run(threads, listener), warnings, provenance);
     }

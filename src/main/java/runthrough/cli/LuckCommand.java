@@ -70,7 +70,7 @@ final class LuckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Scenario read = Scenario.read(surroundings.path(scenario), overrides);
+        Scenario read = Scenario.read(surroundings.path(scenario), overrides, surroundings);
         read.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
         Brief brief = read.brief();
         RunPlan run = brief.run();

@@ -87,6 +87,7 @@ record Scenario(
                         timed.brief(),
                         Stream.concat(timed.warnings().stream(), times.warnings().stream())
                                 .toList(),
+                        timed.handover(),
                         timed.fingerprint())
                 .with(overrides);
     }

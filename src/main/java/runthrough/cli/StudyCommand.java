@@ -94,9 +94,7 @@ abstract class StudyCommand implements Callable<Integer> {
     public final Integer call() {
         Scenario asked = Scenario.read(surroundings.path(scenario), overrides, surroundings);
         Study study = study(
-                asked,
-                Share.targetBelowAll(
-                        target == null ? asked.brief().run().target() : target));
+                asked, Share.targetBelowAll(target == null ? asked.brief().run().target() : target));
         asked.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
         Optional<Path> folder = (report == null ? new ReportPlace() : report).folder(placed());
         StudyAnswer answer =

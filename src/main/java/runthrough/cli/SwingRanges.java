@@ -87,8 +87,8 @@ final class SwingRanges {
         }
         String path = text.substring(0, equals).strip();
         String range = text.substring(equals + 1);
-        Optional<Input> input =
-                Setting.written(path, range, OPTION, problems).flatMap(setting -> file.input(setting, problems));
+        Optional<Input> input = Setting.written(path, range, OPTION, problems)
+                .flatMap(setting -> file.input(setting, List.of(), problems));
         if (input.isEmpty()) {
             return Optional.empty();
         }

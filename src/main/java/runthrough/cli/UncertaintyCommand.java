@@ -3,7 +3,6 @@ package runthrough.cli;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import runthrough.plant.Brief;
 import runthrough.report.UncertaintyAnswer;
 import runthrough.report.UncertaintyPrecision;
 import runthrough.study.uncertainty.UncertaintyStudy;
@@ -51,13 +50,13 @@ final class UncertaintyCommand extends StudyCommand {
     }
 
     @Override
-    Study study(Brief brief, double target) {
+    Study study(Scenario scenario, double target) {
         UncertaintyPrecision usual = UncertaintyPrecision.USUAL;
         UncertaintyPrecision asked = new UncertaintyPrecision(
                 precision == null ? usual.share() : precision,
                 capacityPrecision == null ? usual.capacity() : capacityPrecision);
         int count = resamples == null ? UncertaintyStudy.USUAL : Math.toIntExact(resamples);
-        UncertaintyStudy study = new UncertaintyStudy(brief, target, count);
+        UncertaintyStudy study = new UncertaintyStudy(scenario.brief(), target, count);
         return (threads, listener, warnings, provenance) ->
                 UncertaintyAnswer.of(study.run(threads, listener), asked, warnings, provenance);
     }

@@ -192,11 +192,11 @@ public final class ComparisonAnswer {
         }
         account.add(
                 "Time lost is for want of strip, at the rated speed: where coil changes stop the line every time, as"
-                    + " with rethreading, look at it rather than at the share run through. Crew time at the joint is"
-                    + " the time that tail and join work take, rethreading and joints made again included, times the"
-                    + " crew, all of whom count as present; waiting for the next coil is not in it. A year is the"
-                    + " running time that the scenario schedules (run.hours-per-year), 4000 h where it says nothing;"
-                    + " what it comes to is in proportion.");
+                        + " with rethreading, look at it rather than at the share run through. Crew time at the joint is"
+                        + " the time that tail and join work take, rethreading and joints made again included, times the"
+                        + " crew, all of whom count as present; waiting for the next coil is not in it. A year is the"
+                        + " running time that the scenario schedules (run.hours-per-year), 4000 h where it says nothing;"
+                        + " what it comes to is in proportion.");
         return account;
     }
 

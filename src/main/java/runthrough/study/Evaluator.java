@@ -114,10 +114,7 @@ public final class Evaluator {
     public <T> List<T> observe(Line line, RunPlan plan, int[] indices, Detail detail, Function<Replication, T> eye) {
         LineSimulator simulator = new LineSimulator(line, plan);
         List<T> seen = new ArrayList<>();
-        inOrder(
-                indices.length,
-                i -> eye.apply(run(indices[i], index -> simulator.run(index, detail))),
-                seen::add);
+        inOrder(indices.length, i -> eye.apply(run(indices[i], index -> simulator.run(index, detail))), seen::add);
         return seen;
     }
 

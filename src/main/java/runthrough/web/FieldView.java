@@ -116,7 +116,8 @@ record FieldView(
         return isNeutral || US.contains(unit) == (system == UnitSystem.US_CUSTOMARY);
     }
 
-    private static String name(String path) {
+    /** How the page calls what {@code path} names. */
+    static String name(String path) {
         String named = switch (path) {
             case "rated-speed" -> "process speed";
             case "joint-time" -> "time of a joint, on average";
@@ -132,7 +133,7 @@ record FieldView(
     }
 
     /** What an input is about, and so how it is shown; by its name where its dimension leaves a choice. */
-    private static Kind kind(Input input) {
+    static Kind kind(Input input) {
         String path = input.path();
         Optional<LineFigure> figure = LineFigure.called(path);
         if (figure.isPresent()) {

@@ -81,7 +81,7 @@ record LineView(
                 .flatMap(input -> FieldView.of(input, system).stream())
                 .toList();
         List<AxisView> axes = fields.stream()
-                .filter(field -> !field.whole())
+                .filter(field -> !field.whole() && field.si() > 0)
                 .map(field -> new AxisView(field.path(), field.name()))
                 .toList();
         return new LineView(

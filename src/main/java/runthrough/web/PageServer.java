@@ -166,6 +166,14 @@ public final class PageServer implements AutoCloseable {
             Brief brief = draft(ask(context)).asked();
             begin(context, listener -> Fixes.of(brief, answers.threads(), listener));
         });
+        config.routes.post("/api/job/map", context -> {
+            Ask ask = ask(context);
+            Draft draft = draft(ask);
+            begin(
+                    context,
+                    listener ->
+                            MapView.of(draft, ask.across(), ask.upwards(), ask.system(), answers.threads(), listener));
+        });
         config.routes.post(
                 "/api/job", context -> reply(context, jobs.ask(ask(context).job())));
         config.routes.post("/api/job/stop", context -> {

@@ -202,8 +202,11 @@ export function curveChart(curve, words) {
   const x = curve.points.map((p) => p.capacity * length.per);
   const low = curve.points.map((p) => 100 * p.low);
   const high = curve.points.map((p) => 100 * p.high);
+  // As much of the scale as tells the target and the present capacity apart.
+  const now = curve.points.reduce((best, p) => (Math.abs(p.capacity - curve.present) < Math.abs(best.capacity - curve.present) ? p : best));
+  const bottom = Math.max(0, 100 - Math.max(500 * (1 - curve.target), 150 * (1 - now.share), 0.01));
   const chart = make(place, {
-    scales: { x: { time: false } },
+    scales: { x: { time: false }, y: { range: [bottom, 100 + (100 - bottom) * 0.03] } },
     axes: [axis(`usable capacity, ${length.symbol}`, { size: 44 }), axis("run through, %")],
     series: [
       { label: "capacity", value: (_, v) => show(v, length) },

@@ -85,7 +85,7 @@ export class Drawing {
     this.showJoiner(course, s);
     this.storage.show(s);
     this.process.speed.textContent = this.say.speed(s.processSpeed);
-    this.process.state.textContent = processWord(s);
+    this.process.state.textContent = processWord(s, course.stores);
     const turn = s.processed * 3;
     for (const roll of this.process.rolls) roll.hub.setAttribute("d", cross(roll.cx, STRIP_Y - 15, 9, turn));
     const scale = this.say.pixelsPerMetre;
@@ -145,8 +145,9 @@ export function runningCoil(course, s) {
   return s.time >= change.released ? change.number + 1 : change.number;
 }
 
-function processWord(s) {
+function processWord(s, stores) {
   if (s.processState === "own-stop") return s.processSpeed > 0 ? "stopping, its own cause" : "stopped, its own cause";
+  if (s.processState === "starved" && !stores) return s.processSpeed > 0 ? "" : "STOPPED for the coil change";
   if (s.processState === "starved") return s.processSpeed > 0 ? "stopping for want of strip" : "STOPPED for want of strip";
   if (s.processState === "slowed") return "slowed to save strip";
   return "";

@@ -63,9 +63,16 @@ export class Inputs {
     const note = el("span", { class: "as-written", id: `${id}-note` });
     const fault = el("p", { class: "fault", hidden: true });
     box.addEventListener("change", () => this.typed(field.path, box.value));
-    range?.addEventListener("input", () => this.slid(field.path, Number(range.value)));
+    const shown = { box, range, note, fault, change, held: false };
+    range?.addEventListener("input", () => {
+      shown.held = true;
+      this.slid(field.path, Number(range.value));
+    });
+    range?.addEventListener("change", () => {
+      shown.held = false;
+    });
     const all = this.fields.get(field.path) ?? [];
-    all.push({ box, range, note, fault, change });
+    all.push(shown);
     this.fields.set(field.path, all);
     return el("div", { class: "field" }, el("label", { for: id }, field.name, " ", change), box, range, note, fault);
   }
@@ -87,7 +94,7 @@ export class Inputs {
     for (const field of line.fields) {
       for (const shown of this.fields.get(field.path) ?? []) {
         if (document.activeElement !== shown.box) shown.box.value = field.shown;
-        if (shown.range && document.activeElement !== shown.range) shown.range.value = String(field.si);
+        if (shown.range && !shown.held) shown.range.value = String(field.si);
         shown.range?.setAttribute("aria-valuetext", field.shown);
         shown.note.textContent = field.written === field.shown ? "" : `in the file: ${field.written}`;
         const opened = this.opened.get(field.path);

@@ -74,7 +74,24 @@ class DocumentsTest {
     @Test
     void everyCommandThereIsIsShown() throws IOException {
         assertThat(commands().map(command -> command.replaceFirst(" .*", "")))
-                .contains("run", "check", "keys", "inputs", "schema", "completion", "size", "speeds", "log", "map", "times", "uncertainty", "compare", "sensitivity", "luck", "document", "limits");
+                .contains(
+                        "run",
+                        "check",
+                        "keys",
+                        "inputs",
+                        "schema",
+                        "completion",
+                        "size",
+                        "speeds",
+                        "log",
+                        "map",
+                        "times",
+                        "uncertainty",
+                        "compare",
+                        "sensitivity",
+                        "luck",
+                        "document",
+                        "limits");
     }
 
     @Test

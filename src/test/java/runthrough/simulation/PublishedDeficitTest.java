@@ -238,7 +238,7 @@ class PublishedDeficitTest {
         assertUnlimited(book, id, line, capacity, full, deficit, above);
     }
 
-    private static Stream<Arguments> anyLawOfTheJoint() {
+    static Stream<Arguments> anyLawOfTheJoint() {
         return Stream.of(
                 Arguments.of("L14", 100, 150, 800, Distribution.constant(2), 0.25, 300),
                 // Shape 4 and mean 2: standard deviation 1.
@@ -266,7 +266,7 @@ class PublishedDeficitTest {
         assertUnlimited(book, id, line(v, w, Distribution.exponential(coil), joint), 0, full, deficit, 0);
     }
 
-    private static Stream<Arguments> nearlyAlwaysRefilled() {
+    static Stream<Arguments> nearlyAlwaysRefilled() {
         return Stream.of(
                 Arguments.of(
                         "L18",

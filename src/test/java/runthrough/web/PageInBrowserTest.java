@@ -165,6 +165,15 @@ class PageInBrowserTest {
     }
 
     @Test
+    void aMapIsDrawnOnDemand() throws IOException {
+        browser.click("#map-start");
+        browser.await("the map", () -> !browser.all("#map-picture svg").isEmpty());
+        assertThat(browser.text("#map-note")).contains("the target of 99.5 %");
+        browser.driver().executeScript("arguments[0].scrollIntoView()", browser.find("#map-title"));
+        browser.picture("map");
+    }
+
+    @Test
     void aNumberOpensToShowWhereItComesFrom() throws IOException {
         List<WebElement> figures = browser.all("#figures details");
         figures.get(0).findElement(By.tagName("summary")).click();

@@ -276,6 +276,30 @@ class PageServerTest {
     }
 
     @Test
+    void aMapIsDrawnOverTwoNumbersOfTheLine() throws IOException, InterruptedException {
+        JsonNode map =
+                done("map", body(shipped("tube-line")).put("x", "rated-speed").put("y", "usable-capacity"));
+
+        assertThat(map.get("svg").asText()).contains("<svg").doesNotContain("<script");
+        assertThat(map.get("words").asText()).contains("the target of 99.5 %");
+    }
+
+    @Test
+    void aMapOverWhatIsNotThereIsRefused() throws IOException, InterruptedException {
+        String id = ask(
+                        "/api/job/map",
+                        body(shipped("tube-line")).put("x", "rated-speed").put("y", "no.such"))
+                .get("id")
+                .asText();
+        JsonNode state;
+        do {
+            state = ask("/api/job", JSON.createObjectNode().put("id", id));
+        } while (state.get("failed").isNull());
+
+        assertThat(state.get("failed").asText()).contains("no.such");
+    }
+
+    @Test
     void reportAndTablesCanBeTakenAway() throws IOException, InterruptedException {
         HttpResponse<byte[]> report = post("/api/report", body(shipped("tube-line")));
         HttpResponse<byte[]> tables = post("/api/tables", body(shipped("tube-line")));

@@ -71,6 +71,7 @@ public final class UncertaintyStudy {
     }
 
     /** What a run of some replications gave. */
+    @SuppressWarnings("ArrayRecordComponent") // private, and nobody changes them
     private record Seen(double[] shares, double[][] needs) {
         double share() {
             return Known.mean(shares);

@@ -33,7 +33,7 @@ class SampleSizeTest {
         SampleSize size = usual(7, 6, 7, 7, 6);
 
         check(book, "T1", "observations needed, 5 readings", 1600 * 6 / 1089.0, size.needed());
-        check(book, "T1", "observations to take, 5 readings", 9, size.total());
+        check(book, "T1", "observations to take, 5 readings", 9, (double) size.total());
         assertThat(size.needed()).isCloseTo(8.81542700, within(5e-9));
         assertThat(size.more()).isEqualTo(4);
     }
@@ -44,7 +44,7 @@ class SampleSizeTest {
         SampleSize size = usual(1.92, 2.10, 2.05, 1.88, 2.31, 2.02, 1.97, 2.14, 2.26, 1.95);
 
         check(book, "T2", "observations needed, 10 readings", 1600 * 1.844 / 424.36, size.needed());
-        check(book, "T2", "observations to take, 10 readings", 7, size.total());
+        check(book, "T2", "observations to take, 10 readings", 7, (double) size.total());
         assertThat(size.needed()).isCloseTo(6.95258743, within(5e-9));
         assertThat(size.more()).isZero();
     }

@@ -1,0 +1,92 @@
+package runthrough.web;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import runthrough.plant.Brief;
+import runthrough.plant.Line;
+import runthrough.plant.LineFigure;
+import runthrough.quantity.Unit;
+import runthrough.quantity.UnitSystem;
+import runthrough.quantity.Units;
+import runthrough.report.MapAnswer;
+import runthrough.report.Provenance;
+import runthrough.report.StudyAnswer;
+import runthrough.scenario.Input;
+import runthrough.scenario.ScenarioReading;
+import runthrough.scenario.source.Problem;
+import runthrough.study.StudyListener;
+import runthrough.study.map.MapAxis;
+import runthrough.study.map.MapPlan;
+import runthrough.study.map.MapStore;
+import runthrough.study.map.MapStudy;
+import runthrough.study.map.UsualRange;
+import runthrough.study.map.Variants;
+
+/**
+ * Where, over two numbers of a line, it meets its target.
+ *
+ * @param svg the picture
+ * @param words what it shows
+ */
+record MapView(String svg, String words) {
+    private static final int COLUMNS = 29;
+    private static final int ROWS = 25;
+    private static final int STRIDE = 4;
+    private static final double BELOW_ALL = 0.999_999;
+
+    static MapView of(Draft draft, String x, String y, UnitSystem system, int threads, StudyListener listener) {
+        Brief brief = Effort.of(draft.asked(), 1);
+        Input across = input(draft, x);
+        Input up = input(draft, y);
+        MapPlan plan = new MapPlan(
+                axis(across, brief.line(), system, COLUMNS),
+                axis(up, brief.line(), system, ROWS),
+                across.present(),
+                up.present(),
+                STRIDE);
+        MapStudy study = new MapStudy(
+                brief,
+                Math.min(brief.run().target(), BELOW_ALL),
+                plan,
+                (ofX, ofY) -> variant(draft, across, ofX, up, ofY));
+        StudyAnswer answer = MapAnswer.of(
+                study.run(threads, listener, MapStore.NONE),
+                List.of(),
+                new Provenance("", Optional.empty(), Optional.empty()));
+        String words = Stream.concat(Stream.of(answer.mark().sentence()), answer.advice().stream())
+                .collect(Collectors.joining(" "));
+        return new MapView(answer.charts().get(0).svg(), words);
+    }
+
+    private static Input input(Draft draft, String path) {
+        return draft.file().inputs().stream()
+                .filter(input -> input.path().equals(path)
+                        && input.present().isPresent()
+                        && input.present().getAsDouble() > 0)
+                .findFirst()
+                .orElseThrow(() ->
+                        new Refusal(422, path + " has no value about which a map could be drawn. Choose another."));
+    }
+
+    private static MapAxis axis(Input input, Line line, UnitSystem system, int points) {
+        double now = input.present().orElseThrow();
+        UsualRange range = input.path().equals(LineFigure.JOINT_TIME.path())
+                ? UsualRange.ofJointTime(line, now)
+                : input.path().equals(LineFigure.RATED_SPEED.path())
+                        ? UsualRange.ofRatedSpeed(line, now)
+                        : UsualRange.about(now);
+        Optional<Unit> unit = input.dimension().map(any -> Units.of(system).unitFor(FieldView.kind(input), range.to()));
+        return new MapAxis(FieldView.name(input.path()), unit, range.from(), range.to(), points);
+    }
+
+    private static Variants.Variant variant(Draft draft, Input across, double x, Input up, double y) {
+        ScenarioReading reading = draft.file().with(List.of(across.setTo(x, "map"), up.setTo(y, "map")));
+        if (reading instanceof ScenarioReading.Accepted accepted) {
+            return new Variants.Variant.Possible(accepted.brief().line());
+        }
+        Problem first = ((ScenarioReading.Refused) reading).problems().get(0);
+        return new Variants.Variant.Refused(first.path() + " = " + first.value() + "; " + first.rule());
+    }
+}
