@@ -10,7 +10,6 @@ import runthrough.study.comparison.Compared;
 import runthrough.study.comparison.Comparison;
 import runthrough.study.comparison.Measure;
 import runthrough.study.statistics.Difference;
-import runthrough.study.statistics.Difference.Finding;
 
 /** What each alternative gains over the one called today in a year, with the interval that may or may not cross zero. */
 final class GainChart {
@@ -136,23 +135,19 @@ final class GainChart {
 
     private static String words(Difference difference, Unit unit) {
         String sign = difference.mean() > 0 ? "+" : "";
-        return difference.finding() == Finding.NONE ? "none" : sign + ChartUnits.text(difference.mean(), unit);
+        return switch (difference.finding()) {
+            case REAL -> sign + ChartUnits.text(difference.mean(), unit);
+            case NOT_SHOWN -> "not shown";
+            case NONE -> "none";
+        };
     }
 
     private String reading() {
         Unit unit = massUnit();
         String all = others.stream()
-                .map(one -> {
-                    Difference difference = difference(one, Measure.OUTPUT_MASS);
-                    String gained = one.alternative().name() + " " + words(difference, unit);
-                    return switch (difference.finding()) {
-                        case REAL -> gained + ", real";
-                        case NOT_SHOWN -> gained + ", not shown";
-                        case NONE -> gained;
-                    };
-                })
+                .map(one -> one.alternative().name() + " " + words(difference(one, Measure.OUTPUT_MASS), unit))
                 .reduce((one, other) -> one + "; " + other)
                 .orElseThrow();
-        return "Output of a year: " + all + ".";
+        return "Difference in the output of a year: " + all + ".";
     }
 }

@@ -68,7 +68,7 @@ public final class ComparisonAnswer {
 
     private ReportPage.Mark mark() {
         Optional<Compared> best = best();
-        String word = best.map(one -> "MOST WITH " + one.alternative().name().toUpperCase(Locale.ROOT))
+        String word = best.map(one -> "MOST OUTPUT: " + one.alternative().name().toUpperCase(Locale.ROOT))
                 .orElse("NO GAIN SHOWN");
         String sentence = best.map(this::sentence)
                 .orElse("With no alternative is it shown that more comes out than with " + quoted(comparison.today())

@@ -76,7 +76,7 @@ class CompareCommandTest {
                 session.run("compare", "luck.yaml", "--no-report", "--replications", "20", "--coil-changes", "60");
 
         assertThat(done.code()).as(done.err()).isZero();
-        assertThat(done.out().lines().skip(1).findFirst().orElseThrow()).startsWith("MOST WITH 20 M MORE.");
+        assertThat(done.out().lines().skip(1).findFirst().orElseThrow()).startsWith("MOST OUTPUT: 20 M MORE.");
         assertThat(done.out().replaceAll("\\s+", " "))
                 .contains("\"third uncoiler\" changes nothing in the output; the time lost is the same.")
                 .contains("\"rethread\" loses ", "less that of \"as written\"", "4000 h");

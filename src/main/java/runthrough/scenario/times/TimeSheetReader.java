@@ -61,6 +61,7 @@ public final class TimeSheetReader {
         if (tellOfSize(table)) {
             return Optional.empty();
         }
+        int before = problems.count();
         List<Optional<SheetColumn>> columns = table.header().stream()
                 .map(cell -> SheetColumn.of(cell, problems))
                 .toList();
@@ -80,14 +81,15 @@ public final class TimeSheetReader {
         }
         boolean comma = separator != ',' && SheetRows.hasDecimalComma(table.rows(), known);
         List<Observation> rows = new SheetRows(known, new TimeText(comma), problems).read(table.rows());
+        if (problems.count() > before) {
+            return Optional.empty();
+        }
         return rows.isEmpty() ? withoutRows() : Optional.of(timed(known, rows));
     }
 
     private Optional<TimeSheet> withoutRows() {
-        if (problems.none()) {
-            problems.error(
-                    Place.whole(file), "", "", "has no row with a time", "Give one row for each observed coil change.");
-        }
+        problems.error(
+                Place.whole(file), "", "", "has no row with a time", "Give one row for each observed coil change.");
         return Optional.empty();
     }
 
