@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SplittableRandom;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -16,6 +15,7 @@ import runthrough.plant.MeasuredRows;
 import runthrough.plant.Practice;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.WorkTime;
+import runthrough.simulation.Draws;
 
 /**
  * What of a line is known from observations: the rows of its sheets, and lists of measured times.
@@ -53,7 +53,7 @@ public record MeasuredInputs(Line line) {
     }
 
     /** The line as it would be described had other coil changes been observed: as many, drawn from those that were. */
-    Line resampled(SplittableRandom random) {
+    Line resampled(Draws random) {
         Map<MeasuredRows, MeasuredRows> drawn = new HashMap<>();
         UnaryOperator<WorkElement> resample = element -> {
             if (element.time() instanceof WorkTime.FromRows from) {
@@ -77,7 +77,7 @@ public record MeasuredInputs(Line line) {
                 resampled(change.rethread(), random)));
     }
 
-    private static Distribution resampled(Distribution law, SplittableRandom random) {
+    private static Distribution resampled(Distribution law, Draws random) {
         if (!(law instanceof Distributions.Observed observed)) {
             return law;
         }
@@ -87,7 +87,7 @@ public record MeasuredInputs(Line line) {
                 .toList());
     }
 
-    private static int[] places(int count, SplittableRandom random) {
-        return IntStream.range(0, count).map(i -> random.nextInt(count)).toArray();
+    private static int[] places(int count, Draws random) {
+        return IntStream.range(0, count).map(i -> random.below(count)).toArray();
     }
 }

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import runthrough.plant.Brief;
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
+import runthrough.simulation.Draws;
 import runthrough.simulation.Replication;
 import runthrough.study.Evaluator;
 import runthrough.study.Share;
@@ -29,6 +29,9 @@ import runthrough.study.uncertainty.Uncertainty.Point;
  * of an accumulator that never runs empty, so that one run tells them all.
  */
 public final class UncertaintyStudy {
+    /** Of the random numbers that choose the observations of a resample. */
+    private static final int STREAM = 1 << 20;
+
     /** Fewer resamples do not show the ends of an interval. */
     public static final int FEWEST = 50;
 
@@ -104,7 +107,7 @@ public final class UncertaintyStudy {
         List<Seen> others = new ArrayList<>();
         for (int i = 0; i < resamples; i++) {
             Line line = inputs.resampled(
-                    new SplittableRandom(0x9E3779B97F4A7C15L * (brief.run().seed() + 1) + i));
+                    new Draws(brief.run().seed(), STREAM, i));
             int first = main + i * each;
             others.add(
                     seen(evaluator, line, IntStream.range(first, first + each).toArray()));
