@@ -189,8 +189,8 @@ byId("map-start").addEventListener("click", () => {
     note.textContent = `${Math.round(100 * done)} % of the map is done.`;
   }, signal)).then((map) => {
     if (map) {
-      const picture = new DOMParser().parseFromString(map.svg, "image/svg+xml").documentElement;
-      byId("map-picture").replaceChildren(document.importNode(picture, true));
+      // As an image the picture keeps its own styles, which the page's policy would not let into the page itself.
+      byId("map-picture").replaceChildren(el("img", { src: `data:image/svg+xml;charset=utf-8,${encodeURIComponent(map.svg)}`, alt: map.words }));
     }
     note.textContent = map ? map.words : "The map was stopped.";
   }).catch((e) => {

@@ -167,7 +167,7 @@ class PageInBrowserTest {
     @Test
     void aMapIsDrawnOnDemand() throws IOException {
         browser.click("#map-start");
-        browser.await("the map", () -> !browser.all("#map-picture svg").isEmpty());
+        browser.await("the map", () -> !browser.all("#map-picture img").isEmpty());
         assertThat(browser.text("#map-note")).contains("the target of 99.5 %");
         browser.driver().executeScript("arguments[0].scrollIntoView()", browser.find("#map-title"));
         browser.picture("map");
@@ -196,7 +196,7 @@ class PageInBrowserTest {
         browser.click("#get-scenario");
         assertThat(Files.readString(browser.download("tube-line.yaml"))).contains("speed: 47 m/min", "# START HERE");
         browser.click("#get-report");
-        assertThat(Files.readString(browser.download("report.html"))).contains("Kestrel Road", "47 m/min");
+        assertThat(Files.readString(browser.download("report.html"))).contains("Kestrel Road", "47\u00a0m/min");
         browser.click("#get-csv");
         assertThat(Files.size(browser.download("tables.zip"))).isGreaterThan(1000);
     }
