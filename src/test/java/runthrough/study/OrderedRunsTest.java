@@ -122,7 +122,7 @@ class OrderedRunsTest {
 
         assertThatThrownBy(() -> new OrderedRuns(2).run(100, i -> i, taken::add, () -> taken.size() == 7))
                 .isInstanceOf(CancellationException.class)
-                .hasMessage("given up after 7 of 100 replications");
+                .hasMessage("given up after 7 of 100 pieces of work");
         assertThat(taken).hasSize(7);
     }
 
@@ -142,7 +142,7 @@ class OrderedRunsTest {
                                 },
                                 () -> false))
                 .isInstanceOf(CancellationException.class)
-                .hasMessage("given up after 5 of 100 replications");
+                .hasMessage("given up after 5 of 100 pieces of work");
         assertThat(Thread.interrupted()).isTrue();
         assertThat(taken).hasSize(5);
     }

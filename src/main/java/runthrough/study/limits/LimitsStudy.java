@@ -22,7 +22,7 @@ public final class LimitsStudy {
      * Where nothing is left to chance a lack that grows from coil change to coil change ends in a stop for certain. A lack
      * that takes longer than this to use up the accumulator is a few ten-thousandths of what a joint takes.
      */
-    private static final int LONG_RUN = 5_000;
+    private static final int LONG_RUN = 10_000;
 
     /** About so many variants are tried for one limit. */
     private static final int EXPECTED_TRIALS = 15;

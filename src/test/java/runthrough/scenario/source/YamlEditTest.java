@@ -116,7 +116,7 @@ class YamlEditTest {
     void whatIsReadAfterwardsIsWhatWasAskedFor(Path file) throws IOException {
         String text = Files.readString(file);
         Random random = new Random(11);
-        for (int i = 0; i < 200; i++) {
+        for (int i = 0; i < 60; i++) {
             Raw before = read(text);
             Raw after = changed(before, random, 0);
             String now = YamlEdit.apply(text, before, after);
