@@ -258,7 +258,7 @@ class RunThroughStudyTest {
 
         assertThatThrownBy(() -> run(LINE, ONE_THREAD, new Notes(seen, 3), GOOD, BAD))
                 .isInstanceOf(CancellationException.class)
-                .hasMessage("given up after 1 of 2 replications");
+                .hasMessage("given up after 1 of 2 pieces of work");
         assertThat(seen).containsExactly("0/2", "saw 0", "1/2");
     }
 
