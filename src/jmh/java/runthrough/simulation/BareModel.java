@@ -16,7 +16,7 @@ final class BareModel {
     private static final double SURPLUS = BenchmarkLine.TOP_SPEED - BenchmarkLine.PROCESS_SPEED;
 
     private final Simulator simulator = new Simulator(new DoublyLinked());
-    private final Draws draws;
+    private final BareDraws draws;
     private final int changes;
     private final double capacity;
 
@@ -43,7 +43,7 @@ final class BareModel {
     private double refillSeconds;
 
     BareModel(int replication, double capacity, int changes) {
-        draws = new Draws(replication);
+        draws = new BareDraws(replication);
         this.capacity = capacity;
         this.changes = changes;
     }

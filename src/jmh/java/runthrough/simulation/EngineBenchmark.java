@@ -54,7 +54,7 @@ public class EngineBenchmark {
     @Benchmark
     @OperationsPerInvocation(LONG)
     public double drawsAlone() {
-        Draws draws = new Draws(replication++);
+        BareDraws draws = new BareDraws(replication++);
         double sum = 0;
         for (int change = 0; change < LONG; change++) {
             sum += draws.ofOneChange();

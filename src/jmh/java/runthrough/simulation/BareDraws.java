@@ -7,13 +7,13 @@ import runthrough.simulation.WorkRecord.WorkList;
 import umontreal.ssj.rng.MRG32k3a;
 
 /** The random numbers of one replication, of the same laws and from the same streams as the engine takes them. */
-final class Draws {
+final class BareDraws {
     private final Law[] prepare;
     private final Law[] tail;
     private final Law[] join;
     private final MRG32k3a reject;
 
-    Draws(int replication) {
+    BareDraws(int replication) {
         Streams streams = new Streams(BenchmarkLine.SEED, replication);
         prepare = laws(WorkList.PREPARE, BenchmarkLine.PREPARE, streams);
         tail = laws(WorkList.TAIL, BenchmarkLine.TAIL, streams);
