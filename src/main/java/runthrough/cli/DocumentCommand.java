@@ -8,14 +8,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import runthrough.report.RunThroughResult;
 import runthrough.report.StudyFolder;
 import runthrough.report.TerminalReport;
-import runthrough.report.document.Document;
 import runthrough.report.document.DocumentFiles;
-import runthrough.report.document.DocumentMaker;
 import runthrough.report.document.Paper;
-import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
 
@@ -80,11 +76,10 @@ final class DocumentCommand implements Callable<Integer> {
         asked.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
         Path folder = out == null ? Path.of("reports").resolve(name() + "-document") : out;
         try (StudyFolder files = StudyFolder.open(surroundings.path(folder))) {
-            RunThroughResult result = run(asked);
+            HandedOver.Made made = run(HandedOver.of(asked, overrides));
             Paper on = paper == null ? Paper.usualWith(asked.brief().resultsIn()) : paper;
-            Document document = DocumentMaker.of(result, asked.handover(), asked.givenValues(), List.of());
-            files.complete(DocumentFiles.of(document, on, ProgramVersion.text()));
-            surroundings.out().print(TerminalReport.render(result, false));
+            files.complete(DocumentFiles.of(made.document(), on, ProgramVersion.text()));
+            surroundings.out().print(TerminalReport.render(made.result(), false));
         }
         List.of(DocumentFiles.HTML, DocumentFiles.PDF, DocumentFiles.SLIDE_SVG, DocumentFiles.SLIDE_PNG)
                 .forEach(file -> surroundings.out().println(folder.resolve(file)));
@@ -96,14 +91,10 @@ final class DocumentCommand implements Callable<Integer> {
         return String.valueOf(scenario.getFileName()).replaceFirst("\\.ya?ml$", "");
     }
 
-    private RunThroughResult run(Scenario asked) {
+    private HandedOver.Made run(HandedOver asked) {
         StudyOptions options = StudyOptions.forReport();
         try (Progress progress = new Progress(surroundings, StudyListener.NONE)) {
-            return RunThroughResult.of(
-                    new RunThroughStudy(asked.brief())
-                            .run(threads == null ? options : options.withThreads(Math.toIntExact(threads)), progress),
-                    asked.warnings(),
-                    asked.provenance(date));
+            return asked.run(threads == null ? options : options.withThreads(Math.toIntExact(threads)), progress, date);
         }
     }
 

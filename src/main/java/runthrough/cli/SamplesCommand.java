@@ -12,13 +12,11 @@ import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import runthrough.report.RunThroughResult;
 import runthrough.report.StudyFolder;
+import runthrough.report.document.Document;
 import runthrough.report.document.DocumentFiles;
-import runthrough.report.document.DocumentMaker;
 import runthrough.report.document.Paper;
 import runthrough.report.document.SampleIndex;
-import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
 
@@ -84,14 +82,10 @@ final class SamplesCommand implements Callable<Integer> {
     }
 
     private static Map<String, byte[]> files(Scenario asked) {
-        RunThroughResult result = RunThroughResult.of(
-                new RunThroughStudy(asked.brief()).run(StudyOptions.forReport(), StudyListener.NONE),
-                asked.warnings(),
-                asked.provenance(null));
-        return DocumentFiles.of(
-                DocumentMaker.of(result, asked.handover(), asked.givenValues(), List.of()),
-                Paper.usualWith(asked.brief().resultsIn()),
-                ProgramVersion.text());
+        Document document = HandedOver.of(asked, new RunOverrides())
+                .run(StudyOptions.forReport(), StudyListener.NONE, null)
+                .document();
+        return DocumentFiles.of(document, Paper.usualWith(asked.brief().resultsIn()), ProgramVersion.text());
     }
 
     /** Puts the files in place, or with {@code --check} gives those that are not there as they should be. */

@@ -77,7 +77,9 @@ final class BenefitChapter {
         } else {
             Benefit best = best(priced);
             Worth worth = best.worth().orElseThrow();
-            sentences.add(best.name() + " brings " + amount(worth.yearly()) + " a year for "
+            sentences.add("Of the alternatives with a price, " + best.name()
+                    + " is worth most. Against the one called today it brings " + amount(worth.yearly())
+                    + " a year for "
                     + amount(worth.offer().price()) + ": " + years(worth::simplePayback, worth.yearly())
                     + " to pay back, net present value " + amount(worth.presentValue()) + ".");
         }
@@ -111,10 +113,10 @@ final class BenefitChapter {
         if (money.isPresent()) {
             remarks.add(
                     "Net present value: the price is paid at time zero and is not discounted, gains and upkeep come at"
-                            + " the end of each year. Many spreadsheets take the first flow at the end of the first year"
-                            + " and so give less. Discounted payback is -ln(1 - C d/S)/ln(1 + d) for price C, yearly gain"
-                            + " S and rate d. The internal rate of return is the rate at which the net present value is"
-                            + " nothing.");
+                        + " the end of each year. Many spreadsheets take the first flow at the end of the first year"
+                        + " and so give less. Discounted payback is -ln(1 - C d/S)/ln(1 + d) for price C, yearly gain"
+                        + " S and rate d. The internal rate of return is the rate at which the net present value is"
+                        + " nothing.");
             remarks.add("Intervals are those of the simulated differences, carried through; where several gains add up,"
                     + " their ends are added, which is wider than it need be. They do not hold what is uncertain"
                     + " about the values in money.");
@@ -155,7 +157,7 @@ final class BenefitChapter {
                         Kind.MASS,
                         verdict.output().scrapKilogramsPerShift(),
                         shifts));
-        return new Table("The line as it is, in a year", List.of("", "Mean", "95 % interval"), rows, true);
+        return new Table("The line as written, in a year", List.of("", "Mean", "95 % interval"), rows, true);
     }
 
     private List<String> row(String name, Kind kind, Estimate estimate, double factor) {
@@ -180,7 +182,7 @@ final class BenefitChapter {
                     gain(Kind.TIME, benefit.crew())));
         }
         return new Table(
-                "What alternatives gain in a year over the line as it is, with intervals",
+                "What alternatives gain in a year over the one called today, with intervals",
                 List.of(
                         "Alternative",
                         "Time no longer lost",

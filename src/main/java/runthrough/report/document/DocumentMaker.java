@@ -5,20 +5,25 @@ import java.util.List;
 import java.util.Optional;
 import runthrough.chart.DocumentCharts;
 import runthrough.chart.SummaryData;
+import runthrough.plant.Alternative;
 import runthrough.plant.Brief;
 import runthrough.plant.Line;
 import runthrough.plant.handover.Handover;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Units;
+import runthrough.report.ComparisonAnswer;
 import runthrough.report.PageMaker;
 import runthrough.report.Provenance;
 import runthrough.report.ReportPage;
 import runthrough.report.ReportPage.KeyFigure;
 import runthrough.report.RunThroughResult;
+import runthrough.report.StudyAnswer;
 import runthrough.report.Table;
 import runthrough.study.Verdict;
 import runthrough.study.benefit.Benefit;
+import runthrough.study.comparison.Comparison;
+import runthrough.study.comparison.Measure;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
 
@@ -33,17 +38,24 @@ public final class DocumentMaker {
     private final ReportPage report;
     private final Handover handover;
     private final List<GivenValue> given;
+    private final Optional<Comparison> comparison;
     private final BenefitChapter worth;
 
-    private DocumentMaker(RunThroughResult result, Handover handover, List<GivenValue> given, List<Benefit> benefits) {
+    private DocumentMaker(
+            RunThroughResult result, Handover handover, List<GivenValue> given, Optional<Comparison> comparison) {
         this.result = result;
         this.handover = handover;
         this.given = given;
+        this.comparison = comparison;
         this.brief = result.study().brief();
         this.units = Units.of(brief.resultsIn());
         this.report = PageMaker.page(result);
         this.worth = new BenefitChapter(
-                result.study().verdict(), brief.run().yearlyTime(), benefits, handover.money(), units);
+                result.study().verdict(),
+                brief.run().yearlyTime(),
+                comparison.map(all -> Benefit.of(all, handover.money())).orElse(List.of()),
+                handover.money(),
+                units);
     }
 
     /**
@@ -51,11 +63,11 @@ public final class DocumentMaker {
      *
      * @param handover what the scenario says for it
      * @param given every value of the scenario
-     * @param benefits of alternatives; none where there are none
+     * @param comparison of alternatives, where there are any
      */
     public static Document of(
-            RunThroughResult result, Handover handover, List<GivenValue> given, List<Benefit> benefits) {
-        return new DocumentMaker(result, handover, given, benefits).document();
+            RunThroughResult result, Handover handover, List<GivenValue> given, Optional<Comparison> comparison) {
+        return new DocumentMaker(result, handover, given, comparison).document();
     }
 
     private Document document() {
@@ -71,9 +83,24 @@ public final class DocumentMaker {
                 worth.summary(),
                 new Chapter(
                         "line", "The line", parts, List.of(DocumentCharts.line(brief, parts)), List.of(), List.of()),
-                List.of(worth.chapter(), EquipmentChapter.of(brief, result.handCalculation(), handover.drive())),
+                chapters(),
                 inputs(),
                 Glossary.TERMS);
+    }
+
+    private List<Chapter> chapters() {
+        List<Chapter> chapters = new ArrayList<>();
+        comparison.ifPresent(all -> chapters.add(alternatives(all)));
+        chapters.add(worth.chapter());
+        chapters.add(EquipmentChapter.of(brief, result.handCalculation(), handover.drive()));
+        return chapters;
+    }
+
+    private Chapter alternatives(Comparison all) {
+        StudyAnswer answer = ComparisonAnswer.of(all, brief, List.of(), result.provenance());
+        List<String> lead = new ArrayList<>(List.of(answer.mark().sentence()));
+        lead.addAll(answer.advice());
+        return new Chapter("alternatives", "Alternatives", lead, answer.charts(), answer.tables(), answer.account());
     }
 
     private List<KeyFigure> cover() {
@@ -114,8 +141,26 @@ public final class DocumentMaker {
                 report.mark().sentence(),
                 verdict.target(),
                 brief.resultsIn(),
-                List.of(share("as it is", true, verdict.shareRunThrough(), verdict.chance())),
+                shares(verdict),
                 verdict.storage().map(storage -> strip(storage, verdict)));
+    }
+
+    private List<SummaryData.Share> shares(Verdict verdict) {
+        List<SummaryData.Share> shares = new ArrayList<>();
+        shares.add(share(
+                comparison.isPresent() ? Alternative.AS_WRITTEN : "as it is",
+                true,
+                verdict.shareRunThrough(),
+                verdict.chance()));
+        comparison.ifPresent(all -> all.all().stream()
+                .filter(one -> !one.alternative().name().equals(Alternative.AS_WRITTEN))
+                .map(one -> share(
+                        one.alternative().name(),
+                        false,
+                        one.figure(Measure.RUN_THROUGH).value(),
+                        one.chance()))
+                .forEach(shares::add));
+        return shares;
     }
 
     private SummaryData.Share share(String name, boolean today, Estimate share, boolean chance) {
