@@ -96,7 +96,8 @@ public final class WorthCharts {
             reading = name + " breaks even with " + Numbers.text(at) + " " + currency(worth) + " for " + uncertain
                     + "; " + Numbers.text(value) + " was given.";
         } else {
-            reading = name + " does not break even at any value of " + uncertain + ".";
+            reading = name + (given.mean() > 0 ? " is worth its price" : " does not break even") + " whatever the "
+                    + uncertain + ".";
         }
         String title = "Break-even: how far " + uncertain + " may be off";
         return new Chart(

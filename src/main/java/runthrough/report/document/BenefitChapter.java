@@ -52,6 +52,7 @@ final class BenefitChapter {
                 benefits.stream().filter(benefit -> benefit.worth().isPresent()).toList();
         List<Chart> charts = new ArrayList<>();
         if (!priced.isEmpty()) {
+            tables.add(values(priced));
             tables.add(returns(priced));
             Benefit best = best(priced);
             charts.addAll(WorthCharts.of(best.name(), best.worth().orElseThrow(), uncertain()));
@@ -193,6 +194,21 @@ final class BenefitChapter {
                 true);
     }
 
+    private Table values(List<Benefit> priced) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Benefit benefit : priced) {
+            Worth worth = benefit.worth().orElseThrow();
+            rows.add(List.of(
+                    benefit.name(), plain(worth.offer().price()), plain(worth.yearly()), plain(worth.presentValue())));
+        }
+        Money given = money.orElseThrow();
+        return new Table(
+                "In " + given.currency() + ", at " + Numbers.text(100 * given.rate()) + " % a year",
+                List.of("Alternative", "Price", "Gain of a year less upkeep", "Net present value"),
+                rows,
+                true);
+    }
+
     private Table returns(List<Benefit> priced) {
         List<List<String>> rows = new ArrayList<>();
         for (Benefit benefit : priced) {
@@ -200,24 +216,13 @@ final class BenefitChapter {
             Gain yearly = worth.yearly();
             rows.add(List.of(
                     benefit.name(),
-                    amount(worth.offer().price()),
-                    amount(yearly),
                     years(worth::simplePayback, yearly),
                     years(worth::discountedPayback, yearly),
-                    amount(worth.presentValue()),
                     rate(worth, yearly)));
         }
-        Money values = money.orElseThrow();
         return new Table(
-                "In " + values.currency() + ", at " + Numbers.text(100 * values.rate()) + " % a year",
-                List.of(
-                        "Alternative",
-                        "Price",
-                        "Gain of a year less upkeep",
-                        "Simple payback",
-                        "Discounted payback",
-                        "Net present value",
-                        "Internal rate of return"),
+                "How soon the price comes back, and at what rate",
+                List.of("Alternative", "Simple payback", "Discounted payback", "Internal rate of return"),
                 rows,
                 true);
     }
@@ -253,6 +258,11 @@ final class BenefitChapter {
 
     private String amount(Gain gain) {
         String mean = amount(gain.mean());
+        return gain.low() < gain.high() ? mean + " (" + plain(gain.low()) + " to " + plain(gain.high()) + ")" : mean;
+    }
+
+    private static String plain(Gain gain) {
+        String mean = plain(gain.mean());
         return gain.low() < gain.high() ? mean + " (" + plain(gain.low()) + " to " + plain(gain.high()) + ")" : mean;
     }
 
