@@ -155,9 +155,8 @@ final class SwingWords {
     }
 
     private Table table(String caption, List<SwingEffect> effects, Function<AtEnd, String> cell) {
-        String which = effects.size() > MOST_ROWS
-                ? ": the " + MOST_ROWS + " of " + effects.size() + " that do most; the CSV file has all"
-                : "";
+        String which =
+                effects.size() > MOST_ROWS ? ", first " + MOST_ROWS + " of " + effects.size() + " (all: CSV)" : "";
         return new Table(
                 caption + which,
                 List.of("input", "as it is", "low", "high"),

@@ -44,26 +44,26 @@ final class RandomnessStudy {
     /**
      * A study of {@code line} as it would be run under {@code plan}.
      *
-     * @param samples how many replications of each kind
+     * @param samples how many replications of each kind; 0 for the usual number
      */
     RandomnessStudy(Line line, RunPlan plan, int samples) {
         this.line = line;
         this.plan = byChanges(line, plan);
-        this.samples = samples;
         this.sources = RandomSource.of(line);
+        this.samples = samples == 0 ? usualSamples(plan) : samples;
         this.measures = Measure.of(line);
     }
 
     /**
-     * How many samples are usual: as many as take a second or two, but no more than some times what the plan runs, for who asks
+     * How many samples are usual: as many as take a second or two, but no more than some times what was asked for, for who asks
      * for little wants it soon.
      */
-    static int usualSamples(Line line, RunPlan plan) {
-        int given = plan.extent() instanceof Extent.Changes extent ? extent.changes() : MOST_CHANGES;
-        int changes = Math.min(given, MOST_CHANGES);
-        double most = USUAL_WORK / changes / (RandomSource.of(line).size() + 2);
-        double asked = TIMES_THE_PLAN * plan.replications() * given / changes;
-        return (int) Math.max(FEWEST_SAMPLES, Math.min(MOST_SAMPLES, Math.min(most, asked)));
+    private int usualSamples(RunPlan asked) {
+        int changes = ((Extent.Changes) plan.extent()).changes();
+        int given = asked.extent() instanceof Extent.Changes extent ? extent.changes() : changes;
+        double most = USUAL_WORK / changes / (sources.size() + 2);
+        double timesAsked = TIMES_THE_PLAN * asked.replications() * given / changes;
+        return (int) Math.max(FEWEST_SAMPLES, Math.min(MOST_SAMPLES, Math.min(most, timesAsked)));
     }
 
     private static RunPlan byChanges(Line line, RunPlan plan) {

@@ -32,10 +32,7 @@ public final class SensitivityStudy {
         this.swings = new SwingStudy(brief, swings);
         this.randomness = brief.line().isDeterministic()
                 ? Optional.empty()
-                : Optional.of(new RandomnessStudy(
-                        brief.line(),
-                        brief.run(),
-                        samples == 0 ? RandomnessStudy.usualSamples(brief.line(), brief.run()) : samples));
+                : Optional.of(new RandomnessStudy(brief.line(), brief.run(), samples));
     }
 
     /**

@@ -106,8 +106,7 @@ public final class UncertaintyStudy {
         int each = eachTime(asObserved, main);
         List<Seen> others = new ArrayList<>();
         for (int i = 0; i < resamples; i++) {
-            Line line = inputs.resampled(
-                    new Draws(brief.run().seed(), STREAM, i));
+            Line line = inputs.resampled(new Draws(brief.run().seed(), STREAM, i));
             int first = main + i * each;
             others.add(
                     seen(evaluator, line, IntStream.range(first, first + each).toArray()));
