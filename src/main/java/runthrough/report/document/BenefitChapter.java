@@ -114,10 +114,10 @@ final class BenefitChapter {
         if (money.isPresent()) {
             remarks.add(
                     "Net present value: the price is paid at time zero and is not discounted, gains and upkeep come at"
-                        + " the end of each year. Many spreadsheets take the first flow at the end of the first year"
-                        + " and so give less. Discounted payback is -ln(1 - C d/S)/ln(1 + d) for price C, yearly gain"
-                        + " S and rate d. The internal rate of return is the rate at which the net present value is"
-                        + " nothing.");
+                            + " the end of each year. Many spreadsheets take the first flow at the end of the first year"
+                            + " and so give less. Discounted payback is -ln(1 - C d/S)/ln(1 + d) for price C, yearly gain"
+                            + " S and rate d. The internal rate of return is the rate at which the net present value is"
+                            + " nothing.");
             remarks.add("Intervals are those of the simulated differences, carried through; where several gains add up,"
                     + " their ends are added, which is wider than it need be. They do not hold what is uncertain"
                     + " about the values in money.");
