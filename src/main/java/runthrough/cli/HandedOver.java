@@ -53,7 +53,11 @@ record HandedOver(Scenario asked, Alternatives alternatives) {
         RunThroughResult result = RunThroughResult.of(
                 new RunThroughStudy(asked.brief()).run(options, listener), asked.warnings(), asked.provenance(date));
         Document document = DocumentMaker.of(
-                result, asked.handover(), asked.givenValues(), comparison(options.threads(), listener));
+                result,
+                asked.handover(),
+                asked.givenValues(),
+                comparison(options.threads(), listener),
+                Optional.of(SensitivityCommand.answer(asked, options.threads(), listener, result.provenance())));
         return new Made(result, document);
     }
 

@@ -7,8 +7,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 import runthrough.quantity.Dimension;
+import runthrough.report.Provenance;
 import runthrough.report.SensitivityAnswer;
+import runthrough.report.StudyAnswer;
 import runthrough.scenario.ScenarioFile;
+import runthrough.study.StudyListener;
 import runthrough.study.sensitivity.SensitivityStudy;
 
 /** What moves the answer? */
@@ -27,6 +30,7 @@ import runthrough.study.sensitivity.SensitivityStudy;
             "  runthrough sensitivity my-line.yaml --json --no-report > sensitivity.json"
         })
 final class SensitivityCommand extends StudyCommand {
+    private static final double USUAL = 0.1;
 
     @Option(
             names = "--samples",
@@ -50,7 +54,7 @@ final class SensitivityCommand extends StudyCommand {
             paramLabel = "SHARE",
             converter = Usual.class,
             description = "How far all other inputs are moved to either side; 10%% of their value by default.")
-    private double usual = 0.1;
+    private double usual = USUAL;
 
     SensitivityCommand(Surroundings surroundings) {
         super(surroundings, "sensitivity");
@@ -66,6 +70,14 @@ final class SensitivityCommand extends StudyCommand {
                 samples == null ? 0 : Math.toIntExact(samples));
         return (threads, listener, warnings, provenance) ->
                 SensitivityAnswer.of(study.run(threads, listener), usual, warnings, provenance);
+    }
+
+    /** The answer for {@code asked} with nothing stated: every input moved by the usual part of its value. */
+    static StudyAnswer answer(Scenario asked, int threads, StudyListener listener, Provenance provenance) {
+        ScenarioFile file = asked.file().saying(asked.settings());
+        SensitivityStudy study = new SensitivityStudy(
+                asked.brief(), asked.brief().run().target(), new SwingRanges(file, USUAL).swings(List.of()), 0);
+        return SensitivityAnswer.of(study.run(threads, listener), USUAL, List.of(), provenance);
     }
 
     /** A part of a value. */

@@ -216,13 +216,17 @@ final class BenefitChapter {
             Gain yearly = worth.yearly();
             rows.add(List.of(
                     benefit.name(),
-                    years(worth::simplePayback, yearly),
-                    years(worth::discountedPayback, yearly),
-                    rate(worth, yearly)));
+                    withInterval(gain -> bareYears(worth.simplePayback(gain)), yearly.high(), yearly.low(), yearly),
+                    withInterval(gain -> bareYears(worth.discountedPayback(gain)), yearly.high(), yearly.low(), yearly),
+                    withInterval(gain -> percent(worth.internalRate(gain)), yearly.low(), yearly.high(), yearly)));
         }
         return new Table(
                 "How soon the price comes back, and at what rate",
-                List.of("Alternative", "Simple payback", "Discounted payback", "Internal rate of return"),
+                List.of(
+                        "Alternative",
+                        "Simple payback, years",
+                        "Discounted payback, years",
+                        "Internal rate of return, %"),
                 rows,
                 true);
     }
@@ -232,28 +236,27 @@ final class BenefitChapter {
         return gain.low() < gain.high() ? mean + " (" + range(kind, gain.low(), gain.high(), gain.mean()) + ")" : mean;
     }
 
-    private static String rate(Worth worth, Gain yearly) {
-        String mean = percent(worth.internalRate(yearly.mean()));
-        return yearly.low() < yearly.high()
-                ? mean + " (" + percent(worth.internalRate(yearly.low())) + " to "
-                        + percent(worth.internalRate(yearly.high())) + ")"
-                : mean;
+    /** What the mean gain gives, and in brackets what the ends of its interval give, where it has one. */
+    private static String withInterval(DoubleFunction<String> of, double first, double last, Gain yearly) {
+        String mean = of.apply(yearly.mean());
+        return yearly.low() < yearly.high() ? mean + " (" + of.apply(first) + " to " + of.apply(last) + ")" : mean;
     }
 
     private static String percent(OptionalDouble rate) {
-        return rate.isPresent() ? Numbers.text(100 * rate.getAsDouble(), 3) + " %" : "none";
+        return rate.isPresent() ? Numbers.text(100 * rate.getAsDouble(), 3) : "none";
     }
 
     /** Little gain takes long to pay back: the low end of the gain is the high end of the time. */
     private static String years(DoubleFunction<OptionalDouble> payback, Gain yearly) {
-        String mean = years(payback.apply(yearly.mean()));
-        return yearly.low() < yearly.high()
-                ? mean + " (" + years(payback.apply(yearly.high())) + " to " + years(payback.apply(yearly.low())) + ")"
-                : mean;
+        return withInterval(gain -> years(payback.apply(gain)), yearly.high(), yearly.low(), yearly);
     }
 
     private static String years(OptionalDouble years) {
-        return years.isPresent() ? Numbers.text(years.getAsDouble(), 3) + " years" : "never";
+        return bareYears(years) + (years.isPresent() ? " years" : "");
+    }
+
+    private static String bareYears(OptionalDouble years) {
+        return years.isPresent() ? Numbers.text(years.getAsDouble(), 3) : "never";
     }
 
     private String amount(Gain gain) {

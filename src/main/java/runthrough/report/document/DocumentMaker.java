@@ -39,14 +39,20 @@ public final class DocumentMaker {
     private final Handover handover;
     private final List<GivenValue> given;
     private final Optional<Comparison> comparison;
+    private final Optional<StudyAnswer> sensitivity;
     private final BenefitChapter worth;
 
     private DocumentMaker(
-            RunThroughResult result, Handover handover, List<GivenValue> given, Optional<Comparison> comparison) {
+            RunThroughResult result,
+            Handover handover,
+            List<GivenValue> given,
+            Optional<Comparison> comparison,
+            Optional<StudyAnswer> sensitivity) {
         this.result = result;
         this.handover = handover;
         this.given = given;
         this.comparison = comparison;
+        this.sensitivity = sensitivity;
         this.brief = result.study().brief();
         this.units = Units.of(brief.resultsIn());
         this.report = PageMaker.page(result);
@@ -64,10 +70,15 @@ public final class DocumentMaker {
      * @param handover what the scenario says for it
      * @param given every value of the scenario
      * @param comparison of alternatives, where there are any
+     * @param sensitivity what moves the answer, where that was asked
      */
     public static Document of(
-            RunThroughResult result, Handover handover, List<GivenValue> given, Optional<Comparison> comparison) {
-        return new DocumentMaker(result, handover, given, comparison).document();
+            RunThroughResult result,
+            Handover handover,
+            List<GivenValue> given,
+            Optional<Comparison> comparison,
+            Optional<StudyAnswer> sensitivity) {
+        return new DocumentMaker(result, handover, given, comparison, sensitivity).document();
     }
 
     private Document document() {
@@ -92,15 +103,22 @@ public final class DocumentMaker {
         List<Chapter> chapters = new ArrayList<>();
         comparison.ifPresent(all -> chapters.add(alternatives(all)));
         chapters.add(worth.chapter());
+        sensitivity
+                .map(answer -> chapter("sensitivity", "What moves the answer", answer))
+                .ifPresent(chapters::add);
         chapters.add(EquipmentChapter.of(brief, result.handCalculation(), handover.drive()));
         return chapters;
     }
 
     private Chapter alternatives(Comparison all) {
-        StudyAnswer answer = ComparisonAnswer.of(all, brief, List.of(), result.provenance());
+        return chapter("alternatives", "Alternatives", ComparisonAnswer.of(all, brief, List.of(), result.provenance()));
+    }
+
+    /** The answer of a study as a part of the document. */
+    private static Chapter chapter(String id, String title, StudyAnswer answer) {
         List<String> lead = new ArrayList<>(List.of(answer.mark().sentence()));
         lead.addAll(answer.advice());
-        return new Chapter("alternatives", "Alternatives", lead, answer.charts(), answer.tables(), answer.account());
+        return new Chapter(id, title, lead, answer.charts(), answer.tables(), answer.account());
     }
 
     private List<KeyFigure> cover() {

@@ -45,7 +45,7 @@ class DocumentTest {
     private static final byte[] PAGES = DocumentPdf.render(DOCUMENT, Paper.A4, PROGRAM);
 
     private static Document document(RunThroughResult result) {
-        return DocumentMaker.of(result, Handover.NONE, List.of(), Optional.empty());
+        return DocumentMaker.of(result, Handover.NONE, List.of(), Optional.empty(), Optional.empty());
     }
 
     private static Document hostile() {

@@ -181,4 +181,44 @@ class UncertaintyStudyTest {
                 .isInstanceOf(StudyException.class)
                 .hasMessageStartingWith("no work element has times that were observed");
     }
+
+    /** Half of the 12 observed rethread times are 300 s, half 600 s; every change stops the process, whatever they are. */
+    @Test
+    void aRethreadIsResampledToo_andHasNoCapacity() {
+        List<Double> times =
+                IntStream.range(0, 12).mapToObj(i -> i % 2 == 0 ? 300.0 : 600.0).toList();
+        Uncertainty known =
+                study(new LineBuilder().rethread(Distribution.observed(times)).build(), 1);
+
+        assertThat(known.inputs()).containsExactly(new MeasuredInputs.Input("rethread", 12));
+        assertThat(known.capacity()).isEmpty();
+        assertThat(known.curve()).isEmpty();
+        assertThat(known.share().all().high()).isEqualTo(0);
+        assertThat(known.answer()).isEqualTo(Answer.MISSES);
+    }
+
+    /** 1 m at 0.04 m/s takes 25 s, 5 or 15 s observed beside it and 4 s to clamp: with 105 m for 70 s all run through. */
+    @Test
+    void timesObservedBesideAWeldsTravelAreResampled_othersStayAsTheyAre() {
+        WorkElement weld = new WorkElement(
+                "weld",
+                new WorkTime.Travel(0.04, Distribution.observed(List.of(5.0, 15.0, 5.0, 15.0))),
+                new Occurrence.Always(),
+                true);
+        WorkElement clamp =
+                new WorkElement("clamp", new WorkTime.Timed(Distribution.constant(4)), new Occurrence.Always(), true);
+        Uncertainty known = study(
+                new LineBuilder()
+                        .coils(LineBuilder.coil(900))
+                        .capacity(105)
+                        .tail(clamp)
+                        .join(weld)
+                        .build(),
+                1);
+
+        assertThat(known.inputs()).hasSize(1);
+        assertThat(known.share().all().low()).isEqualTo(1);
+        assertThat(known.answer()).isEqualTo(Answer.MEETS);
+        assertThat(known.capacity().orElseThrow().all().high()).isLessThan(105);
+    }
 }
