@@ -18,13 +18,10 @@ import runthrough.study.StudyOptions;
 /** Makes the document that is handed over. */
 @Command(
         name = "document",
-        description = {
-            "Makes the document to hand over: a page to decide on, the line as drawn, the hand calculation line by"
-                    + " line,",
-            "results, equipment, what it is worth, and every input with where it came from; as HTML and as PDF, and"
-                    + " the",
-            "answer as one picture for a slide."
-        },
+        description =
+                "Makes the document to hand over: a page to decide on, the line as drawn, the hand calculation line"
+                        + " by line, results, equipment, what it is worth, and every input with where it came from; as HTML and as"
+                        + " PDF, and the answer as one picture for a slide.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
         footerHeading = "%nExamples:%n",

@@ -11,10 +11,9 @@ import runthrough.scenario.Input;
 /** Lists the numbers of a scenario, by the paths at which they can be set. */
 @Command(
         name = "inputs",
-        description = {
-            "Lists every number of a scenario with its path, its value and what is allowed. With --set PATH=VALUE the other",
-            "commands run the scenario with another value."
-        },
+        description =
+                "Lists every number of a scenario with its path, its value and what is allowed. With --set PATH=VALUE the other "
+                        + "commands run the scenario with another value.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
         footerHeading = "%nExamples:%n",

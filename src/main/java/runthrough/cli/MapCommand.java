@@ -18,10 +18,9 @@ import runthrough.study.map.Variants.Variant;
 /** Where, over two numbers of the line, does it run through? */
 @Command(
         name = "map",
-        description = {
-            "Runs the line with many pairs of two of its numbers, and draws where the target is met: by default joint time",
-            "against process speed. When interrupted, the same command goes on from where it was."
-        },
+        description =
+                "Runs the line with many pairs of two of its numbers, and draws where the target is met: by default joint time "
+                        + "against process speed. When interrupted, the same command goes on from where it was.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
         footerHeading = "%nExamples:%n",

@@ -73,10 +73,9 @@ final class RunOverrides {
     @Option(
             names = "--times",
             paramLabel = "SHEET",
-            description = {
-                "Take the times of work elements from this time-study sheet: for each of its columns the law that the",
-                "command times recommends, in the place of what the scenario says of the element of that name."
-            })
+            description =
+                    "Take the times of work elements from this time-study sheet: for each of its columns the law that the "
+                            + "command times recommends, in the place of what the scenario says of the element of that name.")
     private @Nullable Path times;
 
     /** The time-study sheet to take times from, if one is named. */

@@ -17,10 +17,9 @@ import runthrough.study.sensitivity.SensitivityStudy;
 /** What moves the answer? */
 @Command(
         name = "sensitivity",
-        description = {
-            "Tells which inputs move the margin and the share run through, each moved alone low and high, and which source of",
-            "chance carries how much of their variance."
-        },
+        description =
+                "Tells which inputs move the margin and the share run through, each moved alone low and high, and which source of "
+                        + "chance carries how much of their variance.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
         footerHeading = "%nExamples:%n",

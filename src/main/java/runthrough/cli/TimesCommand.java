@@ -28,11 +28,10 @@ import runthrough.timestudy.TimeSheet;
 /** What does a stopwatch sheet tell, and which laws should its times be simulated with? */
 @Command(
         name = "times",
-        description = {
-            "Reads a time-study sheet: one row for each coil change observed, one column for each work element. Tells",
-            "means and spreads, outliers, trend, elements that are slow together, fitted laws and whether it is enough,",
-            "and writes the work of a coil change as a scenario has it."
-        },
+        description =
+                "Reads a time-study sheet: one row for each coil change observed, one column for each work element. Tells "
+                        + "means and spreads, outliers, trend, elements that are slow together, fitted laws and whether it is enough, "
+                        + "and writes the work of a coil change as a scenario has it.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
         footerHeading = "%nExamples:%n",

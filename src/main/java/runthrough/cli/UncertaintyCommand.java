@@ -10,11 +10,10 @@ import runthrough.study.uncertainty.UncertaintyStudy;
 /** How well is the answer known, the times being known from observations only? */
 @Command(
         name = "uncertainty",
-        description = {
-            "Resamples the observed times of a scenario and tells how well the share run through and the capacity are known",
-            "when the times are known from so many observations only, beside what simulation noise alone leaves open; and",
-            "how many more observations it takes to know them as well as asked for."
-        },
+        description =
+                "Resamples the observed times of a scenario and tells how well the share run through and the capacity are known "
+                        + "when the times are known from so many observations only, beside what simulation noise alone leaves open; and "
+                        + "how many more observations it takes to know them as well as asked for.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
         footerHeading = "%nExamples:%n",
