@@ -37,7 +37,8 @@ final class BarRows {
     private static final double TICK = 0.08;
     private static final int ROW = 38;
     private static final int AROUND = 150;
-    private static final int LONGEST_NAME = 42;
+    /** A longer name loses its beginning (characters). */
+    static final int LONGEST_NAME = 42;
     /** Pixels between a bar and its words. */
     private static final double GAP = 7;
 

@@ -6,6 +6,7 @@ import java.awt.Shape;
 import java.awt.Stroke;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
+import java.text.NumberFormat;
 import java.util.List;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.axis.NumberAxis;
@@ -43,6 +44,11 @@ final class CurvePlot {
         this.legend = legend;
         this.range = style.axis(rangeLabel);
         this.plot = style.plot(domain, range);
+    }
+
+    /** Has the numbers of the upright axis written like {@code format}. */
+    void numbers(NumberFormat format) {
+        range.setNumberFormatOverride(format);
     }
 
     /** A point of a curve and its 95 % interval, all in the units shown. */

@@ -65,7 +65,7 @@ final class TornadoChart {
         List<SwingEffect> shown = all.subList(0, Math.min(MOST_ROWS, all.size()));
         BarRows rows = new BarRows(
                 setting.style(),
-                shown.stream().map(effect -> effect.swing().path()).toList());
+                shown.stream().map(effect -> label(effect.swing().path())).toList());
         boolean doubtful = false;
         double limit = limit(shown);
         for (int row = 0; row < shown.size(); row++) {
@@ -80,6 +80,14 @@ final class TornadoChart {
                 reading,
                 "Pairs of bars from a line in the middle, which is the line as it is. " + reading,
                 setting.style().picture(title, plot, legend(doubtful), rows.height()));
+    }
+
+    /** A path of which, where it is long, the section goes first and then the name of the law: the table has all of it. */
+    private static String label(String path) {
+        String inSection = path.length() <= BarRows.LONGEST_NAME ? path : path.replaceFirst("^[^.]+\\.", "");
+        return inSection.length() <= BarRows.LONGEST_NAME
+                ? inSection
+                : inSection.replaceFirst("\\.[^.]+(\\.[^.]+)$", "$1");
     }
 
     private LegendItemCollection legend(boolean doubtful) {

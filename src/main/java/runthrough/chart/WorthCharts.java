@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
+import runthrough.quantity.Amounts;
 import runthrough.quantity.Numbers;
 import runthrough.study.benefit.CashFlow;
 import runthrough.study.benefit.Gain;
@@ -14,6 +16,11 @@ import runthrough.study.benefit.Worth;
 public final class WorthCharts {
     private static final int HEIGHT = 400;
     private static final int POINTS = 20;
+    private static final int MOST_TICKS = 20;
+    /** A break-even that is more times as far away than this is told, not drawn. */
+    private static final double FAR = 50;
+    /** How much of the axis lies beyond the break-even. */
+    private static final double BEYOND = 1.15;
 
     private WorthCharts() {}
 
@@ -32,7 +39,9 @@ public final class WorthCharts {
         LegendItemCollection legend = new LegendItemCollection();
         NumberAxis domain = style.axis("years from the purchase");
         domain.setRange(0, worth.offer().life());
+        domain.setTickUnit(new NumberTickUnit(Math.ceil(worth.offer().life() / (double) MOST_TICKS)));
         CurvePlot plot = new CurvePlot(style, legend, domain, "what has come in, " + currency(worth));
+        plot.numbers(Amounts.grouped());
         Gain yearly = worth.yearly();
         double rate = worth.money().rate();
         List<CurvePlot.Point> points = new ArrayList<>();
@@ -47,10 +56,10 @@ public final class WorthCharts {
         List<Double> plain = worth.flow().runningTotal(0);
         plot.known("not discounted", 0, plain.get(0), worth.offer().life(), plain.get(plain.size() - 1));
         plot.across("price earned back", 0);
-        String end = Numbers.text(points.get(points.size() - 1).y()) + " " + currency(worth);
-        String reading =
-                name + ": after " + worth.offer().life() + " years " + end + " are left, at " + Numbers.text(100 * rate)
-                        + " % a year; the price is paid at time zero, gains come at the end of each year.";
+        double end = points.get(points.size() - 1).y();
+        String reading = "After " + worth.offer().life() + " years " + Amounts.text(Math.abs(end)) + " "
+                + currency(worth) + (end < 0 ? " are missing" : " are left") + ", at " + Numbers.text(100 * rate)
+                + " % a year; the price is paid at time zero, gains come at the end of each year.";
         String title = "Money over the years: " + name;
         return new Chart(
                 "cash-flow",
@@ -72,10 +81,12 @@ public final class WorthCharts {
         LegendItemCollection legend = new LegendItemCollection();
         double value = worth.leastCertainValue().orElse(0);
         OptionalDouble even = worth.breakEven();
-        double most = Math.max(2, even.isPresent() && even.getAsDouble() < 20 ? 1.3 * even.getAsDouble() : 2);
+        double most = Math.max(2, even.isPresent() && even.getAsDouble() < FAR ? BEYOND * even.getAsDouble() : 2);
         NumberAxis domain = style.axis(uncertain + ", " + currency(worth));
+        domain.setNumberFormatOverride(Amounts.grouped());
         domain.setRange(0, Math.max(most * value, 1e-9));
         CurvePlot plot = new CurvePlot(style, legend, domain, "net present value, " + currency(worth));
+        plot.numbers(Amounts.grouped());
         List<CurvePlot.Point> points = new ArrayList<>();
         for (int i = 0; i <= POINTS; i++) {
             double factor = most * i / POINTS;
@@ -93,11 +104,11 @@ public final class WorthCharts {
             if (even.getAsDouble() <= most) {
                 plot.mark("break-even", at, 0, CurvePlot.DIAMOND, Palette.EDGE);
             }
-            reading = name + " breaks even with " + Numbers.text(at) + " " + currency(worth) + " for " + uncertain
-                    + "; " + Numbers.text(value) + " was given.";
+            reading = "\"" + name + "\" breaks even with " + Amounts.text(at) + " " + currency(worth) + " for "
+                    + uncertain + "; " + Amounts.exact(value) + " was given.";
         } else {
-            reading = name + (given.mean() > 0 ? " is worth its price" : " does not break even") + " whatever the "
-                    + uncertain + ".";
+            reading = "\"" + name + "\"" + (given.mean() > 0 ? " is worth its price" : " does not break even")
+                    + " whatever the " + uncertain + ".";
         }
         String title = "Break-even: how far " + uncertain + " may be off";
         return new Chart(

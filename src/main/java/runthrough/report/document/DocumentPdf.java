@@ -6,6 +6,7 @@ import com.openhtmltopdf.extend.OutputDevice;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.render.RenderingContext;
 import com.openhtmltopdf.util.XRLog;
 import java.awt.Shape;
@@ -33,6 +34,11 @@ import runthrough.chart.Picture;
 final class DocumentPdf {
     private static final String FONT = "DejaVu Sans";
     private static final int BOLD = 700;
+    private static final String CONTENTS = "contents";
+    /** Below this nobody would read it on paper. */
+    private static final double SMALLEST = 0.75;
+    /** The page to decide on takes the largest of these at which it is one page. */
+    private static final double[] SUMMARY_SIZES = {1, 0.95, 0.9, 0.85, 0.8, SMALLEST};
 
     private DocumentPdf() {}
 
@@ -40,9 +46,30 @@ final class DocumentPdf {
     static byte[] render(Document document, Paper paper, String program) {
         // The library prints what it is doing unless told not to; always set to the same.
         XRLog.setLoggingEnabled(false);
-        String html = DocumentHtml.render(document, Edition.on(paper));
         Map<String, Chart> drawings = document.drawings().collect(Collectors.toMap(Chart::id, Function.identity()));
-        PdfRendererBuilder builder = new PdfRendererBuilder()
+        for (double size : SUMMARY_SIZES) {
+            String html = DocumentHtml.render(document, Edition.on(paper, size));
+            try (PdfBoxRenderer renderer = renderer(html, drawings, program)) {
+                renderer.layout();
+                if (isSummaryOnePage(renderer) || size == SMALLEST) {
+                    return bytes(renderer.createPDFKeepOpen(), html);
+                }
+            } catch (IOException e) {
+                throw new UncheckedIOException("pages of the document", e);
+            }
+        }
+        throw new IllegalStateException("no size of the summary was tried");
+    }
+
+    /** Whether what follows the page to decide on begins on the second page. */
+    private static boolean isSummaryOnePage(PdfBoxRenderer renderer) {
+        Box contents = renderer.getSharedContext().getBoxById(CONTENTS);
+        return contents.getAbsY()
+                < renderer.getRootBox().getLayer().getPages().get(1).getBottom();
+    }
+
+    private static PdfBoxRenderer renderer(String html, Map<String, Chart> drawings, String program) {
+        return new PdfRendererBuilder()
                 .withHtmlContent(html, null)
                 .withProducer(program)
                 .usePdfUaAccessibility(true)
@@ -50,14 +77,8 @@ final class DocumentPdf {
                 .useFont(ChartFonts::regularFile, FONT, 400, FontStyle.NORMAL, true)
                 .useFont(ChartFonts::boldFile, FONT, BOLD, FontStyle.NORMAL, true)
                 .useUnicodeLineBreaker(new WordBreaks())
-                .useUriResolver((base, uri) -> uri.startsWith("#") ? uri : null);
-        try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
-            renderer.layout();
-            PDDocument pdf = renderer.createPDFKeepOpen();
-            return bytes(pdf, html);
-        } catch (IOException e) {
-            throw new UncheckedIOException("pages of the document", e);
-        }
+                .useUriResolver((base, uri) -> uri.startsWith("#") ? uri : null)
+                .buildPdfRenderer();
     }
 
     private static byte[] bytes(PDDocument pdf, String html) throws IOException {

@@ -7,15 +7,17 @@ import runthrough.chart.Chart;
  * What a document is made for: a screen, or pages of a size.
  *
  * @param printed the paper; empty for a screen
+ * @param summary size of everything on the page to decide on, against the usual; more than 0, at most 1
  */
-public record Edition(Optional<Paper> printed) {
+public record Edition(Optional<Paper> printed, double summary) {
     /** Width of a drawing on a page (px, 96 to the inch): what both papers hold between their margins. */
     public static final int WIDTH = 640;
 
-    static final Edition SCREEN = new Edition(Optional.empty());
+    static final Edition SCREEN = new Edition(Optional.empty(), 1);
+    private static final double TYPE = 10;
 
-    static Edition on(Paper paper) {
-        return new Edition(Optional.of(paper));
+    static Edition on(Paper paper, double summary) {
+        return new Edition(Optional.of(paper), summary);
     }
 
     /** Whether it has pages. */
@@ -28,9 +30,19 @@ public record Edition(Optional<Paper> printed) {
         return printed.orElseThrow();
     }
 
-    /** Height of {@code chart} on a page (px). */
-    public int height(Chart chart) {
+    /** Size of the type on the page to decide on (pt). */
+    public double summarySize() {
+        return TYPE * summary;
+    }
+
+    /** Width of the drawing on that page (px). */
+    public int summaryWidth() {
+        return (int) Math.round(WIDTH * summary);
+    }
+
+    /** Height of {@code chart} on a page where it is so many px wide (px). */
+    public static int height(Chart chart, int width) {
         return Math.round(
-                chart.picture().height() * (float) WIDTH / chart.picture().width());
+                chart.picture().height() * (float) width / chart.picture().width());
     }
 }

@@ -20,6 +20,7 @@ import runthrough.report.Table;
 
 /** Whether the equipment can do what the line is described to do. */
 final class EquipmentChapter {
+    private static final char GAP = '\u00a0';
     private static final int DIGITS = 6;
     private static final int MOST_ROWS = 16;
 
@@ -108,25 +109,28 @@ final class EquipmentChapter {
         double bore = found.inner() / 2;
         rows.add(List.of(
                 "Mass of the coil, " + found.coil().name(),
-                "m = L · ρ · w · t = " + n(found.coil().meanLength()) + " · "
-                        + n(found.coil().density()) + " · " + n(found.coil().width()) + " · "
-                        + n(found.coil().thickness()),
+                formula(
+                        "m = L · ρ · w · t",
+                        n(found.coil().meanLength()) + " · "
+                                + n(found.coil().density()) + " · "
+                                + n(found.coil().width()) + " · "
+                                + n(found.coil().thickness())),
                 n(found.mass()) + " kg"));
         rows.add(List.of(
                 "Moment of inertia about the mandrel",
-                "J = m · (Ro² + Ri²) / 2 = " + n(found.mass()) + " · (" + n(radius) + "² + " + n(bore) + "²) / 2",
+                formula("J = m · (Ro² + Ri²) / 2", n(found.mass()) + " · (" + n(radius) + "² + " + n(bore) + "²) / 2"),
                 n(found.inertia()) + " kg m²"));
         rows.add(List.of(
                 "Torque at the mandrel",
-                "M = J · a / Ro = " + n(found.inertia()) + " · " + n(found.acceleration()) + " / " + n(radius),
+                formula("M = J · a / Ro", n(found.inertia()) + " · " + n(found.acceleration()) + " / " + n(radius)),
                 both(found.torque(), Unit.NEWTON_METRE, Kind.TORQUE)));
         rows.add(List.of(
                 "Force in the strip",
-                "F = M / Ro = " + n(found.torque()) + " / " + n(radius),
+                formula("F = M / Ro", n(found.torque()) + " / " + n(radius)),
                 both(found.force(), Unit.NEWTON, Kind.FORCE)));
         rows.add(List.of(
                 "Power at the end of the ramp",
-                "P = F · v = " + n(found.force()) + " · " + n(found.speed()),
+                formula("P = F · v", n(found.force()) + " · " + n(found.speed())),
                 both(found.power(), Unit.WATT, Kind.POWER)));
         return new Table(
                 "To speed up the coil that takes the most (numbers in m, kg, s)",
@@ -135,13 +139,19 @@ final class EquipmentChapter {
                 false);
     }
 
+    /** A line may end before the second equals sign alone. */
+    private static String formula(String letters, String numbers) {
+        return letters.replace(' ', GAP) + " =" + GAP + numbers.replace(' ', GAP);
+    }
+
     private static String n(double si) {
         return Numbers.text(si, DIGITS);
     }
 
     private String both(double si, Unit unit, Kind kind) {
         String exact = n(unit.fromSi(si)) + " " + unit.symbol();
-        return units.unitFor(kind, si) == unit ? exact : exact + " = " + units.text(kind, si);
+        String shown = units.unitFor(kind, si) == unit ? exact : exact + " = " + units.text(kind, si);
+        return shown.replace(' ', GAP);
     }
 
     private Optional<Table> against(CoilDrive found) {

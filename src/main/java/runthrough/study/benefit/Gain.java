@@ -27,6 +27,11 @@ public record Gain(double mean, double low, double high) {
         return new Gain(0 - more.mean, 0 - more.high, 0 - more.low);
     }
 
+    /** Half the width of its interval; 0 where it is certain. */
+    public double halfWidth() {
+        return (high - low) / 2;
+    }
+
     /** The same counted otherwise, {@code factor >= 0}. */
     public Gain times(double factor) {
         return new Gain(factor * mean, factor * low, factor * high);

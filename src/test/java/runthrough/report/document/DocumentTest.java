@@ -136,6 +136,24 @@ class DocumentTest {
                 .contains("Share of coil changes that run through");
     }
 
+    /** A long title takes room that the rest then does without. */
+    @Test
+    void summaryIsOnePageThoughItsTitleIsLong() throws IOException {
+        Line line = Invented.line(
+                "a coil with quite a long name, as order books have it",
+                "fit up",
+                Distribution.lognormal(36, 9),
+                new Reject.Chance(0.1));
+        String title = "A tube line, its accumulator and its joiner, before and after the change of speed; ".repeat(6);
+        Brief brief = new Brief(title, List.of(), line, Invented.brief(line).run(), UnitSystem.METRIC);
+        Document document = document(RunThroughResult.of(Invented.study(brief), List.of(), Invented.PROVENANCE));
+
+        List<String> pages = pages(DocumentPdf.render(document, Paper.LETTER, PROGRAM));
+
+        assertThat(pages.get(0)).contains("What it is worth", "No values in money were given.");
+        assertThat(pages.get(1)).contains("Contents", "How it was computed");
+    }
+
     /** Numbers in the contents are those of the pages on which the chapters begin. */
     @Test
     void contentsNameThePages() throws IOException {
@@ -229,7 +247,7 @@ class DocumentTest {
     @Test
     void bothEditionsHaveTheSameChapters() {
         String screen = DocumentHtml.render(DOCUMENT, Edition.SCREEN);
-        String paper = DocumentHtml.render(DOCUMENT, Edition.on(Paper.A4));
+        String paper = DocumentHtml.render(DOCUMENT, Edition.on(Paper.A4, 1));
         Stream.of(screen, paper)
                 .forEach(html -> DOCUMENT.contents()
                         .forEach(entry -> assertThat(html).contains("<h2 id=\"" + entry.id() + "\">" + entry.title())));

@@ -1,0 +1,123 @@
+package runthrough.report.document;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import runthrough.plant.handover.Money;
+import runthrough.plant.handover.Money.Output;
+import runthrough.quantity.Amounts;
+import runthrough.quantity.Kind;
+import runthrough.quantity.Numbers;
+import runthrough.quantity.Unit;
+import runthrough.quantity.Units;
+import runthrough.study.Verdict;
+import runthrough.study.benefit.Benefit;
+import runthrough.study.benefit.Gain;
+import runthrough.study.benefit.Worth;
+
+/** What a year's coil changes cost and what the best alternative wins, in a sentence or two: for the page to decide on. */
+final class WorthWords {
+    private static final double SHIFT = 8 * 3600.0;
+    private static final double TONNE = 1000;
+
+    private final Verdict verdict;
+    private final double year;
+    private final List<Benefit> benefits;
+    private final Optional<Money> money;
+    private final Units units;
+
+    /** See {@link BenefitChapter}. */
+    WorthWords(Verdict verdict, double year, List<Benefit> benefits, Optional<Money> money, Units units) {
+        this.verdict = verdict;
+        this.year = year;
+        this.benefits = benefits;
+        this.money = money;
+        this.units = units;
+    }
+
+    List<String> sentences() {
+        List<Benefit> priced = priced(benefits);
+        return priced.isEmpty() ? withoutPrices() : List.of(inMoney(best(priced)));
+    }
+
+    /** Those alternatives that the user gave a price. */
+    static List<Benefit> priced(List<Benefit> benefits) {
+        return benefits.stream().filter(benefit -> benefit.worth().isPresent()).toList();
+    }
+
+    /** The alternative of the greatest net present value, of one or more. */
+    static Benefit best(List<Benefit> priced) {
+        return priced.stream()
+                .max(Comparator.comparingDouble(
+                        benefit -> benefit.worth().orElseThrow().presentValue().mean()))
+                .orElseThrow();
+    }
+
+    private String inMoney(Benefit best) {
+        Worth worth = best.worth().orElseThrow();
+        Gain value = worth.presentValue();
+        String name = "\"" + best.name() + "\"";
+        String opening = value.low() > 0
+                ? "Of the alternatives with a price, " + name + " is worth most."
+                : value.high() < 0
+                        ? "No alternative with a price is worth it; nearest comes " + name + "."
+                        : "Of the alternatives with a price, " + name
+                                + " comes out best, but that it is worth its price is not shown.";
+        String payback = worth.simplePayback(worth.yearly().mean()).isPresent()
+                ? "paid back in " + GainText.from(worth.yearly(), worth::simplePayback, "never", true) + " years"
+                : "never paid back";
+        return opening + " Against the one called today it brings " + amount(worth.yearly()) + " a year for "
+                + Amounts.exact(worth.offer().price()) + "\u00a0" + currency() + ": " + payback
+                + ", net present value " + amount(value) + ".";
+    }
+
+    private List<String> withoutPrices() {
+        List<String> sentences = new ArrayList<>();
+        sentences.add("Want of strip costs " + hours(lostTime()) + " of " + hours(year) + " a year."
+                + (benefits.isEmpty() ? "" : " " + bestInTime()));
+        sentences.add(money.map(values -> "At the values given that is " + Amounts.text(lostValue(values)) + "\u00a0"
+                        + currency() + " a year: no change to the coil change can bring more than that, scrap"
+                        + " and work aside.")
+                .orElse("No values in money were given."));
+        return sentences;
+    }
+
+    private String bestInTime() {
+        Benefit best = benefits.stream()
+                .max(Comparator.comparingDouble(benefit -> benefit.time().mean()))
+                .orElseThrow();
+        if (!(best.time().low() > 0)) {
+            return "No alternative is shown to lose less than the one called today.";
+        }
+        Unit mass = units.unitFor(Kind.MASS, best.mass().mean());
+        return "Against the one called today \"" + best.name() + "\" wins most: "
+                + GainText.of(best.time().times(Unit.HOUR.fromSi(1)), "h") + " and "
+                + GainText.of(best.mass().times(mass.fromSi(1)), mass.symbol()) + " of output a year.";
+    }
+
+    private double lostTime() {
+        return verdict.stoppages().lostTimePerShift().mean() * year / SHIFT;
+    }
+
+    private double lostValue(Money values) {
+        return values.output() instanceof Output.LineHour hour
+                ? Unit.HOUR.fromSi(lostTime()) * hour.value()
+                : lostTime()
+                        * verdict.output().massFlow().mean()
+                        / TONNE
+                        * values.output().value();
+    }
+
+    private String amount(Gain gain) {
+        return GainText.of(gain, currency());
+    }
+
+    private String currency() {
+        return money.map(Money::currency).orElse("");
+    }
+
+    private static String hours(double seconds) {
+        return Numbers.text(Unit.HOUR.fromSi(seconds), 3) + " h";
+    }
+}

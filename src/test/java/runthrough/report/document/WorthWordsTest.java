@@ -1,0 +1,112 @@
+package runthrough.report.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import runthrough.plant.Distribution;
+import runthrough.plant.handover.Money;
+import runthrough.quantity.UnitSystem;
+import runthrough.quantity.Units;
+import runthrough.report.Invented;
+import runthrough.study.Verdict;
+import runthrough.study.benefit.Benefit;
+import runthrough.study.benefit.Gain;
+import runthrough.study.benefit.Worth;
+
+/** What the page to decide on says of money and time. */
+class WorthWordsTest {
+    private static final double HOUR = 3600;
+    private static final Gain NONE = new Gain(0, 0, 0);
+    private static final Verdict VERDICT = Invented.result(Invented.line(Distribution.lognormal(36, 9)))
+            .study()
+            .verdict();
+    private static final Money MONEY = new Money(
+            "EUR",
+            new Money.Output.LineHour(100),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            0.08,
+            Money.Uncertain.PRICE,
+            Map.of());
+
+    /** 1000 h (900 to 1100) of 100 EUR each: 100 000 EUR a year, that pay 250 000 EUR back in 2.5 (2.27 to 2.78) years. */
+    @Test
+    void namesTheBestOfThePricedAndWhatItBrings() {
+        Benefit good = priced("stacked loop", 1000, 900, 1100, 250_000);
+        Benefit worse = priced("second welder", 1000, 900, 1100, 300_000);
+
+        assertThat(said(Optional.of(MONEY), good, worse))
+                .containsExactly(
+                        "Of the alternatives with a price, \"stacked loop\" is worth most. Against the one called"
+                                + " today it brings 100 000 EUR (90 000 to 110 000) a year for 250 000 EUR: paid back in"
+                                // 6.7101 times the gain less the price, of which half the interval leaves the ten
+                                // thousands certain.
+                                + " 2.50 (2.27 to 2.78) years, net present value 420 000 EUR (350 000 to 490 000).");
+    }
+
+    @Test
+    void whatDoesNotPayIsNotCalledWorthIt() {
+        Benefit poor = priced("third uncoiler", 10, 9, 11, 250_000);
+
+        assertThat(said(Optional.of(MONEY), poor).get(0))
+                .startsWith("No alternative with a price is worth it; nearest comes \"third uncoiler\".");
+    }
+
+    @Test
+    void whatMayOrMayNotPayIsNotShownTo() {
+        Benefit doubtful = priced("third uncoiler", 380, 100, 660, 250_000);
+
+        assertThat(said(Optional.of(MONEY), doubtful).get(0)).contains("that it is worth its price is not shown.");
+    }
+
+    @Test
+    void whatLosesTimeNeverPaysBack() {
+        Benefit loss = priced("slower weld", -10, -11, -9, 1000);
+
+        assertThat(said(Optional.of(MONEY), loss).get(0)).contains("never paid back");
+    }
+
+    @Test
+    void withoutMoneyHoursAndTonnesAlone() {
+        Benefit gain = new Benefit(
+                "stacked loop",
+                new Gain(100 * HOUR, 90 * HOUR, 110 * HOUR),
+                new Gain(2e6, 1.8e6, 2.2e6),
+                NONE,
+                NONE,
+                Optional.empty());
+
+        List<String> said = said(Optional.empty(), gain);
+
+        assertThat(said.get(0))
+                .contains("\"stacked loop\" wins most: 100 h (90 to 110) and 2000 t (1800 to 2200) of output a year.");
+        assertThat(said.get(1)).isEqualTo("No values in money were given.");
+    }
+
+    @Test
+    void aGainThatMayBeNoneIsNotCalledOne() {
+        Benefit doubtful =
+                new Benefit("third uncoiler", new Gain(HOUR, -HOUR, 3 * HOUR), NONE, NONE, NONE, Optional.empty());
+
+        assertThat(said(Optional.empty(), doubtful).get(0))
+                .endsWith("No alternative is shown to lose less than the one called today.");
+    }
+
+    private static Benefit priced(String name, double hours, double low, double high, double price) {
+        Gain output = new Gain(100 * hours, 100 * low, 100 * high);
+        Worth worth = new Worth(MONEY, new Money.Offer(price, 0, 10), output, NONE, NONE);
+        return new Benefit(name, new Gain(hours * HOUR, low * HOUR, high * HOUR), NONE, NONE, NONE, Optional.of(worth));
+    }
+
+    private static List<String> said(Optional<Money> money, Benefit... benefits) {
+        Units units = Units.of(UnitSystem.METRIC);
+        return new WorthWords(VERDICT, 4000 * HOUR, List.of(benefits), money, units)
+                .sentences().stream()
+                        .map(sentence -> sentence.replace('\u00a0', ' '))
+                        .toList();
+    }
+}
