@@ -73,6 +73,11 @@ public final class MeasuredRows {
         return rows[row][column];
     }
 
+    /** Whether any row of a column is blank. */
+    public boolean hasBlank(int column) {
+        return Arrays.stream(rows).anyMatch(row -> Double.isNaN(row[column]));
+    }
+
     /** The law of a column by itself, blanks left out. */
     public Distribution column(int column) {
         return columns[column];

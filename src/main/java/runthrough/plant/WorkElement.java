@@ -67,6 +67,11 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
         /** What is drawn for it (s). */
         Distribution drawn();
 
+        /** Whether the element draws random numbers that nothing else does. */
+        default boolean hasLuckOfItsOwn() {
+            return !drawn().isConstant();
+        }
+
         /** Time (s) when the drawn part is {@code drawn} and the wider of the two strips is {@code width} (m). */
         double duration(double drawn, double width);
 
@@ -125,6 +130,12 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
             @Override
             public Distribution drawn() {
                 return rows.column(column).scaled(factor);
+            }
+
+            /** Only where its row may be blank. */
+            @Override
+            public boolean hasLuckOfItsOwn() {
+                return rows.hasBlank(column) && WorkTime.super.hasLuckOfItsOwn();
             }
 
             @Override

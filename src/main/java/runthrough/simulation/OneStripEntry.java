@@ -25,12 +25,6 @@ final class OneStripEntry implements EntrySection {
     @Override
     public void begin() {
         strip.level = 0;
-        followProcess();
-    }
-
-    private void followProcess() {
-        strip.entrySpeed = strip.processSpeed;
-        strip.entryAcceleration = strip.processAcceleration;
     }
 
     @Override
@@ -53,7 +47,8 @@ final class OneStripEntry implements EntrySection {
 
     @Override
     public void plan() {
-        followProcess();
+        strip.entrySpeed = strip.processSpeed;
+        strip.entryAcceleration = strip.processAcceleration;
     }
 
     @Override

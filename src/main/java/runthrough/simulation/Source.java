@@ -10,7 +10,6 @@ final class Source {
     static final int RESTART_DELAY = 3;
     static final int OWN_RUNNING = 4;
     static final int OWN_STANDING = 5;
-    static final int RETHREAD = 6;
     private static final int WORK = 16;
     private static final int LISTS = 3;
     /** Far beyond the elements of any scenario. */

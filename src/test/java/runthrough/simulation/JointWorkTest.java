@@ -215,6 +215,17 @@ class JointWorkTest {
         assertNear(run.totals().enteredMetres(), 598.75 + 696.5 + 595.5);
     }
 
+    /** 600 m each, usable 594, 595 and 597 m; coils 2 and 3 lose the tail crop before them and their own head crop, 5 m. */
+    @Test
+    void s18_cropsOfARejectAreThoseOfTheTwoCoilsJoined() {
+        Replication run = line().coils(cropped(600, 2, 4), cropped(600, 1, 4), cropped(600, 1, 2))
+                .join(60)
+                .reject(new Reject.Every(1))
+                .run(2);
+
+        assertNear(run.totals().enteredMetres(), 594 + 590 + 592);
+    }
+
     @Test
     void s14_rejectsThatUseUpTheNextCoil_areAnErrorThatNamesIt() {
         // Coil 2 has 5 - 4 = 1 m usable; one reject costs 2 + 2 m.

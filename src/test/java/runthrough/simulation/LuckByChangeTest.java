@@ -12,10 +12,14 @@ import org.junit.jupiter.api.Test;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
+import runthrough.plant.MeasuredRows;
 import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
 import runthrough.plant.Supply;
+import runthrough.plant.WorkElement;
+import runthrough.plant.WorkElement.Occurrence;
+import runthrough.plant.WorkElement.WorkTime;
 import runthrough.simulation.RandomSource.Kind;
 import runthrough.simulation.WorkRecord.WorkList;
 
@@ -53,6 +57,34 @@ class LuckByChangeTest {
                 .build();
 
         assertThat(simulator(line).run(Luck.of(3))).isEqualTo(simulator(line).run(3, Detail.CHANGES));
+    }
+
+    /** 50 m of accumulator last 33 s of a joint of 60 s: one starved stop, and one restart delay, at each coil change. */
+    @Test
+    void restartDelaysBelongToCoilChanges() {
+        Line line = new LineBuilder()
+                .capacity(50)
+                .join(60)
+                .restart(5, Distribution.uniform(10, 20))
+                .build();
+
+        assertThat(simulator(line).run(Luck.of(3))).isEqualTo(simulator(line).run(3, Detail.CHANGES));
+    }
+
+    /** As in {@code StarvedStopTest.s04}: the process stops again while it speeds up, so that it restarts twice and more. */
+    @Test
+    void aProcessThatRestartsAgainAtACoilChangeWaitsAFreshDelay() {
+        Line line = new LineBuilder()
+                .process(1.5, 0.5, 0.1)
+                .join(160)
+                .restart(5, Distribution.uniform(0, 0.2))
+                .build();
+
+        List<ChangeRecord> changes = changes(line, Luck.of(0));
+
+        assertThat(changes).allMatch(change -> change.starvedStops() >= 2);
+        // Were every delay the same, so would be what is lost.
+        assertThat(changes.stream().map(ChangeRecord::lostMetres).distinct()).hasSizeGreaterThan(CHANGES / 2);
     }
 
     /** Two elements: what the one and the other give in A and B is the same taken the other way round. */
@@ -160,6 +192,39 @@ class LuckByChangeTest {
                         tuple(Kind.OCCURRENCE, WorkList.JOIN, "work by chance"),
                         org.assertj.core.groups.Tuple.tuple(Kind.REJECT, Optional.empty(), ""),
                         org.assertj.core.groups.Tuple.tuple(Kind.RESTART_DELAY, Optional.empty(), ""));
+    }
+
+    @Test
+    void sourcesAreCalledWhatPeopleCallThem() {
+        MeasuredRows rows = MeasuredRows.of("a sheet", List.of(List.of(50.0), List.of(60.0)));
+        Line line = new LineBuilder()
+                .supply(new Supply.Mix(List.of(
+                        new Supply.Share(coil(600), 0.5), new Supply.Share(coil(Distribution.uniform(1, 9)), 0.5))))
+                .tail(element(Distribution.exponential(8)))
+                .tail(new WorkElement("cut", new WorkTime.FromRows(rows, 0, 1), new Occurrence.Always(), true))
+                .join(chance(0.4, 500))
+                .reject(new Reject.Chance(0.02))
+                .restart(Double.NaN, Distribution.uniform(10, 20))
+                .ownStops(Distribution.exponential(900), Distribution.exponential(60))
+                .build();
+        Line rethreading = new LineBuilder()
+                .tail(element(Distribution.exponential(8)))
+                .rethread(Distribution.uniform(300, 600))
+                .build();
+
+        assertThat(RandomSource.of(line))
+                .extracting(RandomSource::label)
+                .containsExactly(
+                        "which coil comes",
+                        "size of the coils",
+                        "row of measured times",
+                        "work (tail)",
+                        "work by chance (join), whether done",
+                        "rejects",
+                        "restart delay",
+                        "time until own stops",
+                        "length of own stops");
+        assertThat(RandomSource.of(rethreading)).extracting(RandomSource::label).containsExactly("rethread");
     }
 
     private static org.assertj.core.groups.Tuple tuple(Kind kind, WorkList list, String name) {

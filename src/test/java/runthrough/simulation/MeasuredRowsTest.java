@@ -7,7 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import runthrough.handcalc.JointTime;
 import runthrough.plant.CoilChange.Reject;
@@ -93,14 +95,39 @@ class MeasuredRowsTest {
         Map<String, List<Double>> durations = durations(run);
 
         long different = 0;
+        Set<Long> again = new TreeSet<>();
         for (int change = 1; change <= 200; change++) {
             List<Double> first = Objects.requireNonNull(durations.get(change + "/1"));
             List<Double> second = Objects.requireNonNull(durations.get(change + "/2"));
             assertThat(second.get(1)).isCloseTo(10 * second.get(0), within(1e-2));
             different += first.get(0).equals(second.get(0)) ? 0 : 1;
+            again.add(Math.round(second.get(0)));
         }
         // Three in four; standard error of 200 such draws 6.1.
         assertThat((double) different).isCloseTo(150, within(3 * 6.2));
+        assertThat(again).containsExactly(1L, 2L, 3L, 4L);
+    }
+
+    /** Seconds of the one sheet are 1 to 4, those of the other 50, 60 and 70: rows 1 to 3 of both, taken apart. */
+    @Test
+    void elementsOfTwoSheetsTakeEachARowOfTheirOwn() {
+        MeasuredRows other = MeasuredRows.of("another sheet", List.of(List.of(50.0), List.of(60.0), List.of(70.0)));
+        WorkElement inspect =
+                new WorkElement("inspect", new WorkTime.FromRows(other, 0, 1), new Occurrence.Always(), true);
+        Replication run = new LineBuilder()
+                .coils(LineBuilder.coil(900))
+                .tail(element(0))
+                .join(inspect)
+                .run(400);
+        Map<Integer, Double> tails = times(run, WorkList.TAIL);
+        Map<Integer, Double> joints = times(run, WorkList.JOIN);
+
+        Set<String> pairs = new TreeSet<>();
+        joints.forEach((change, time) ->
+                pairs.add(Math.round(Objects.requireNonNull(tails.get(change))) + " and " + Math.round(time)));
+
+        // Each of the 12 pairs comes with 1 in 12: that one of 400 draws misses any of them has a chance of 1e-14.
+        assertThat(pairs).hasSize(12).contains("1 and 70", "4 and 50");
     }
 
     @Test

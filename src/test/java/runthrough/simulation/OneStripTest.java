@@ -7,9 +7,14 @@ import static runthrough.simulation.LineBuilder.coilAt;
 import static runthrough.simulation.Near.assertNear;
 
 import org.junit.jupiter.api.Test;
+import runthrough.plant.Accumulator;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
+import runthrough.plant.Line;
 import runthrough.plant.Practice;
+import runthrough.plant.RunPlan;
+import runthrough.plant.RunPlan.Extent;
+import runthrough.plant.StorageForm;
 import runthrough.simulation.Trace.EntryState;
 import runthrough.simulation.Trace.ProcessState;
 
@@ -290,5 +295,24 @@ class OneStripTest {
 
         assertThat(run.totals().blockedSeconds()).isEqualTo(0);
         assertThat(run.totals().refilledChanges()).isEqualTo(0);
+    }
+
+    /** A line may be described with an accumulator and be run without it, to be held against itself. */
+    @Test
+    void s22_anAccumulatorThatIsNotUsedChangesNothing() {
+        Line without =
+                new LineBuilder().rethread(Distribution.uniform(300, 600)).build();
+        Line with = new Line(
+                without.supply(),
+                without.entry(),
+                new Accumulator(new StorageForm.Direct(300), 0.5, 20, 1),
+                without.process(),
+                without.change(),
+                without.practice(),
+                without.bending());
+        RunPlan plan = new RunPlan(new Extent.Changes(20), 0, 1, 7, 0.995);
+
+        assertThat(new LineSimulator(with, plan).run(0, Detail.TRACE))
+                .isEqualTo(new LineSimulator(without, plan).run(0, Detail.TRACE));
     }
 }

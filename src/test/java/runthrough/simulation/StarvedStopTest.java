@@ -98,6 +98,24 @@ class StarvedStopTest {
         assertThat(run.changes().get(0).starvedStops()).isGreaterThanOrEqualTo(2);
     }
 
+    /**
+     * The entry fills at 2.5 m/s and slows at 0.1 m/s2 over the last 31.25 m, to stand at 200 m, for the process stands. It is
+     * at 199.5 m when it can still run 0.5 m: at sqrt(2 0.1 0.5) m/s, sqrt(10) s before it would stand.
+     */
+    @Test
+    void s15_restartLevelReachedWhileTheEntrySettles() {
+        Replication run = line(AT_ONCE, AT_ONCE)
+                .entry(2.5, AT_ONCE, 0.1)
+                .restart(199.5, constant(0))
+                .run(1);
+        Course course = Course.of(run);
+        double released = run.changes().get(0).released();
+        double empty = run.changes().get(0).lowestLevel();
+        double filling = (200 - empty - 31.25) / 2.5;
+
+        assertNear(course.takesUp(ProcessState.RUNNING, 2), released + filling + 25 - Math.sqrt(10));
+    }
+
     @Test
     void s05_restartLevelIsNeverAboveTheCapacity() {
         // R = 190: x_stop + 10 % = 210; restarts when full. Stops at x = 190, 10/1.5 s after T1; from T2 4 s to full.

@@ -14,6 +14,7 @@ import runthrough.checks.RecordsChecks;
 import runthrough.checks.Sources;
 import runthrough.report.validation.Reference;
 import umontreal.ssj.rng.MRG32k3a;
+import umontreal.ssj.util.ArithmeticMod;
 
 /**
  * The random streams against P. L'Ecuyer, R. Simard, E. J. Chen, W. D. Kelton, "An object-oriented random-number package with
@@ -125,16 +126,68 @@ class StreamsTest {
                 Source.REJECT,
                 Source.RESTART_DELAY,
                 Source.OWN_RUNNING,
-                Source.OWN_STANDING,
-                Source.RETHREAD));
+                Source.OWN_STANDING));
         for (WorkRecord.WorkList list : WorkRecord.WorkList.values()) {
             for (int element = 0; element < 50; element++) {
                 numbers.add(Source.duration(list, element));
                 numbers.add(Source.chance(list, element));
             }
         }
+        for (int rows = 0; rows < 50; rows++) {
+            numbers.add(Source.rows(rows));
+            numbers.add(Source.rowsAgain(rows));
+        }
 
-        assertThat(numbers).hasSize(7 + 3 * 50 * 2);
+        assertThat(numbers).hasSize(6 + 3 * 50 * 2 + 2 * 50).allMatch(number -> number >= 0);
+    }
+
+    /** Whoever exchanges the luck of measured rows exchanges that of the joints made again with it, and nothing else. */
+    @Test
+    void rowsOfJointsMadeAgainGoWithTheOthers() {
+        for (int rows = 0; rows < 5; rows++) {
+            assertThat(Source.owner(Source.rowsAgain(rows))).isEqualTo(Source.rows(rows));
+            assertThat(Source.owner(Source.rows(rows))).isEqualTo(Source.rows(rows));
+        }
+        for (int number : new int[] {Source.COIL_SIZE, Source.REJECT, Source.duration(WorkRecord.WorkList.JOIN, 3)}) {
+            assertThat(Source.owner(number)).isEqualTo(number);
+        }
+    }
+
+    /** Pinned only against change: published runs were made with these. */
+    @Test
+    void numbersOfSourcesStay() {
+        assertThat(Source.duration(WorkRecord.WorkList.PREPARE, 0)).isEqualTo(16);
+        assertThat(Source.chance(WorkRecord.WorkList.PREPARE, 0)).isEqualTo(17);
+        assertThat(Source.duration(WorkRecord.WorkList.JOIN, 2)).isEqualTo(32);
+        assertThat(Source.rows(1)).isEqualTo((1 << 20) + 2);
+    }
+
+    /** {@code A^(2^75 + n 2^30) s} modulo m for both parts, by the library's powers of the published matrices. */
+    @Test
+    void whatIsDoneAgainLiesHalfASubstreamOnAndAChangeApart() {
+        double[][][] steps = {
+            {{0, 1, 0}, {0, 0, 1}, {-810728, 1403580, 0}}, {{0, 1, 0}, {0, 0, 1}, {-1370589, 0, 527612}}
+        };
+        double[] moduli = {4294967087.0, 4294944443.0};
+        for (int change : new int[] {0, 1, 6, 1001}) {
+            long[] from = new Streams(5, 3).stream(2).getState();
+            long[] expected = new long[6];
+            for (int part = 0; part < 2; part++) {
+                double[][] jump = new double[3][3];
+                double[] state = {from[3 * part], from[3 * part + 1], from[3 * part + 2]};
+                ArithmeticMod.matTwoPowModM(steps[part], jump, moduli[part], 75);
+                ArithmeticMod.matVecModM(jump, state, state, moduli[part]);
+                ArithmeticMod.matTwoPowModM(steps[part], jump, moduli[part], 30);
+                for (int i = 0; i < change; i++) {
+                    ArithmeticMod.matVecModM(jump, state, state, moduli[part]);
+                }
+                for (int i = 0; i < 3; i++) {
+                    expected[3 * part + i] = (long) state[i];
+                }
+            }
+
+            assertThat(new Streams(5, 3).repeats(2, change).getState()).containsExactly(expected);
+        }
     }
 
     /** The seed is spread as by the generator that Java calls SplittableRandom (Steele, Lea, Flood, OOPSLA 2014). */
