@@ -3,12 +3,10 @@ package runthrough.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Stream;
+import runthrough.report.Fingerprint;
 import runthrough.scenario.source.Problem;
 import runthrough.scenario.times.TimeSheetReader;
 import runthrough.scenario.times.TimeSheetReading;
@@ -54,10 +52,7 @@ record MeasuredTimes(TimeSheet sheet, List<String> warnings, String fingerprint)
 
     private static String fingerprint(Path file, String name) {
         try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));
-            return HexFormat.of().formatHex(digest);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has it", e);
+            return Fingerprint.of(Files.readAllBytes(file));
         } catch (IOException e) {
             throw new BadInputException(name + ": cannot be read (" + e.getMessage() + "). Check the disk.");
         }

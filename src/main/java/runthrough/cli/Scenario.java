@@ -3,10 +3,7 @@ package runthrough.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -15,6 +12,7 @@ import runthrough.plant.Brief;
 import runthrough.plant.Finding;
 import runthrough.plant.LineCheck;
 import runthrough.plant.handover.Handover;
+import runthrough.report.Fingerprint;
 import runthrough.report.Provenance;
 import runthrough.report.document.GivenValue;
 import runthrough.scenario.Input;
@@ -159,10 +157,7 @@ record Scenario(
 
     private static String fingerprint(Path file) {
         try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));
-            return HexFormat.of().formatHex(digest);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has it", e);
+            return Fingerprint.of(Files.readAllBytes(file));
         } catch (IOException e) {
             throw new BadInputException(file + ": cannot be read (" + e.getMessage() + "). Check the disk.");
         }

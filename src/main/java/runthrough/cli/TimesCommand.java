@@ -1,10 +1,6 @@
 package runthrough.cli;
 
-import java.io.IOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -142,7 +138,7 @@ final class TimesCommand implements Callable<Integer> {
             answer = answer(measured, asked);
         }
         if (fragment != null) {
-            write(fragment, answer.fragment());
+            new WholeFile(fragment, "--fragment").write(answer.fragment(), surroundings);
         }
         print(answer, folder);
         return ExitCode.DONE;
@@ -204,26 +200,6 @@ final class TimesCommand implements Callable<Integer> {
                         Optional.of(measured.fingerprint()),
                         List.of(),
                         Optional.ofNullable(date)));
-    }
-
-    /** In place of an earlier file only when it is whole. */
-    private void write(Path file, String text) {
-        Path target = surroundings.path(file).toAbsolutePath().normalize();
-        if (Files.isDirectory(target)) {
-            throw refused(file, "it is a folder");
-        }
-        Path unfinished = Path.of(target + ".part");
-        try {
-            Files.createDirectories(target.resolve("..").normalize());
-            Files.writeString(unfinished, text);
-            Files.move(unfinished, target, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException e) {
-            throw refused(file, e instanceof AccessDeniedException ? "no permission" : String.valueOf(e.getMessage()));
-        }
-    }
-
-    private static BadInputException refused(Path file, String why) {
-        return new BadInputException(file + " cannot be written: " + why + ". Name another file with --fragment.");
     }
 
     private void print(TimesAnswer answer, Optional<Path> folder) {

@@ -1,10 +1,6 @@
 package runthrough.cli;
 
-import java.io.IOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -51,7 +47,7 @@ final class ValidationCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         ValidationReport report = read();
-        write(report.html());
+        new WholeFile(out, "--out").write(report.html(), surroundings);
         surroundings.out().print(report.text());
         surroundings.out().println("\nPage: " + out);
         return report.passed() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
@@ -63,25 +59,5 @@ final class ValidationCommand implements Callable<Integer> {
         } catch (CheckFolderException e) {
             throw new BadInputException(String.valueOf(e.getMessage()));
         }
-    }
-
-    /** In place of an earlier page only when it is whole. */
-    private void write(String html) {
-        Path page = surroundings.path(out).toAbsolutePath().normalize();
-        if (Files.isDirectory(page)) {
-            throw refused("it is a folder");
-        }
-        Path unfinished = Path.of(page + ".part");
-        try {
-            Files.createDirectories(page.resolve("..").normalize());
-            Files.writeString(unfinished, html);
-            Files.move(unfinished, page, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException e) {
-            throw refused(e instanceof AccessDeniedException ? "no permission" : String.valueOf(e.getMessage()));
-        }
-    }
-
-    private BadInputException refused(String why) {
-        return new BadInputException(out + " cannot be written: " + why + ". Name another file with --out.");
     }
 }

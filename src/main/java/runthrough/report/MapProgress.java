@@ -7,10 +7,7 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HashMap;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,7 +42,7 @@ public final class MapProgress implements MapStore, AutoCloseable {
      * @throws ReportFolderException when the file is not of this map, is in use, or cannot be written
      */
     public static MapProgress beside(Path folder, String identity) {
-        String digest = digest(identity);
+        String digest = Fingerprint.of(identity);
         Path file = folder.resolveSibling(folder.getFileName() + "-" + digest.substring(0, 12) + ".progress");
         @Nullable RandomAccessFile open = null;
         try {
@@ -165,14 +162,5 @@ public final class MapProgress implements MapStore, AutoCloseable {
 
     private static long key(int column, int row) {
         return ((long) row << Integer.SIZE) + column;
-    }
-
-    private static String digest(String text) {
-        try {
-            return HexFormat.of()
-                    .formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has it", e);
-        }
     }
 }

@@ -33,11 +33,12 @@ public final class StudyText {
                         answer.advice(),
                         answer.figures(),
                         answer.basis(),
-                        answer.tables()),
+                        answer.tables(),
+                        TextLines.WIDEST),
                 colour);
     }
 
-    /** What is told, in this order. */
+    /** What is told, in this order; tables wider than {@code widest} columns are told row by row. */
     record Told(
             String title,
             Optional<String> changed,
@@ -45,7 +46,8 @@ public final class StudyText {
             List<String> advice,
             List<ReportPage.KeyFigure> figures,
             String basis,
-            List<Table> tables) {}
+            List<Table> tables,
+            int widest) {}
 
     static String render(Told answer, boolean colour) {
         TextLines lines = new TextLines();
@@ -58,7 +60,7 @@ public final class StudyText {
         lines.row("from", answer.basis(), COLUMN);
         answer.tables().forEach(table -> {
             lines.gap();
-            table(lines, table);
+            table(lines, table, answer.widest());
         });
         String text =
                 lines.lines().stream().map(line -> line.stripTrailing() + "\n").collect(Collectors.joining());
@@ -70,10 +72,10 @@ public final class StudyText {
     }
 
     /**
-     * Columns as wide as their widest cell; numbers stand at the right. Where that is wider than a terminal, each row is told
+     * Columns as wide as their widest cell; numbers stand at the right. Where that is too wide, each row is told
      * below its name.
      */
-    private static void table(TextLines lines, Table table) {
+    private static void table(TextLines lines, Table table, int widest) {
         lines.line(table.caption());
         if (!table.numbers() && table.head().size() == 2) {
             table.rows().forEach(row -> lines.row(row.get(0), row.get(1), COLUMN));
@@ -87,7 +89,7 @@ public final class StudyText {
                                 .max()
                                 .orElse(0)))
                 .toArray();
-        if (IntStream.of(widths).sum() + BETWEEN.length() * (widths.length - 1) > TextLines.WIDEST) {
+        if (IntStream.of(widths).sum() + BETWEEN.length() * (widths.length - 1) > widest) {
             table.rows().forEach(row -> told(lines, table.head(), row));
             return;
         }

@@ -153,7 +153,14 @@ public record TimesAnswer(
     public String text(boolean colour) {
         return StudyText.render(
                 new StudyText.Told(
-                        title, Optional.empty(), mark, advice, figures, basis(), TimesTables.ofTerminal(result)),
+                        title,
+                        Optional.empty(),
+                        mark,
+                        advice,
+                        figures,
+                        basis(),
+                        TimesTables.ofTerminal(result),
+                        TextLines.WIDTH),
                 colour);
     }
 

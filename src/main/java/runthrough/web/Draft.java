@@ -1,16 +1,13 @@
 package runthrough.web;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import runthrough.plant.Brief;
 import runthrough.quantity.UnitSystem;
+import runthrough.report.Fingerprint;
 import runthrough.scenario.ScenarioFile;
 import runthrough.scenario.ScenarioReading;
 import runthrough.scenario.ScenarioText;
@@ -112,12 +109,7 @@ record Draft(
 
     /** SHA-256 of the text's bytes, in hexadecimal: that of the file saved from the page. */
     String fingerprint() {
-        try {
-            byte[] bytes = text.text().getBytes(StandardCharsets.UTF_8);
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has it", e);
-        }
+        return Fingerprint.of(text.text());
     }
 
     /** What it asks, of a draft that can be run. */

@@ -40,7 +40,7 @@ class TimesCommandTest {
                         "Times of each element, s",
                         "What to simulate with",
                         "Enough? To know each mean within 5 % with 95.45 % confidence (ILO)");
-        assertThat(done.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+        assertThat(done.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
         assertThat(session.files()).containsExactly("line.yaml", "sheet.csv", "work.yaml");
     }
 

@@ -127,7 +127,8 @@ public final class Estimators {
         return studentQuantile(Interval.CONFIDENCE, freedom);
     }
 
-    private static double studentQuantile(double confidence, int freedom) {
+    /** Student's t for an interval of {@code confidence}, more than 0 and less than 1, with {@code freedom} degrees of freedom. */
+    static double studentQuantile(double confidence, int freedom) {
         return TDistribution.of(freedom).inverseCumulativeProbability((1 + confidence) / 2);
     }
 }

@@ -32,6 +32,20 @@ class EstimatorsTest {
     }
 
     /**
+     * The same table, 0.995 (printed: 3.250, 2.861): intervals of 99 %. Further decimals from the closed form for odd degrees of
+     * freedom, M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions, 1964, 26.7.3 (from memory), halved 200 times.
+     */
+    @ParameterizedTest
+    @CsvSource({"9, 3.249835541592", "19, 2.860934606"})
+    void studentQuantilesOfANarrowTail(int freedom, double quantile, CheckBook book) {
+        book.check(STATISTICS, "Q2", "Student's t, 0.995, " + freedom + " degrees of freedom")
+                .source(Sources.STUDENT)
+                .expected(quantile)
+                .within(1e-9, "digits printed")
+                .got(Estimators.studentQuantile(0.99, freedom));
+    }
+
+    /**
      * NIST/SEMATECH e-Handbook of Statistical Methods, section 1.3.5.2, confidence limits for the mean: n = 195, mean 9.261460,
      * standard deviation 0.022789, limits printed as 9.258242 and 9.264679.
      */

@@ -1,0 +1,36 @@
+package runthrough.cli;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/**
+ * A file that the user named to be written: it takes the place of an earlier one only when it is whole.
+ *
+ * @param named as the user named it
+ * @param option with which another can be named
+ */
+record WholeFile(Path named, String option) {
+
+    /** @throws BadInputException when it cannot be written */
+    void write(String text, Surroundings surroundings) {
+        Path target = surroundings.path(named).toAbsolutePath().normalize();
+        if (Files.isDirectory(target)) {
+            throw refused("it is a folder");
+        }
+        Path unfinished = Path.of(target + ".part");
+        try {
+            Files.createDirectories(target.resolve("..").normalize());
+            Files.writeString(unfinished, text);
+            Files.move(unfinished, target, StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException e) {
+            throw refused(e instanceof AccessDeniedException ? "no permission" : String.valueOf(e.getMessage()));
+        }
+    }
+
+    private BadInputException refused(String why) {
+        return new BadInputException(named + " cannot be written: " + why + ". Name another file with " + option + ".");
+    }
+}
