@@ -19,14 +19,19 @@ final class SummaryChart implements Picture.Drawing {
     static final int WIDTH = 1600;
     static final int SLIDE_HEIGHT = 900;
     private static final int HEADLINE = 290;
+    private static final double BELOW_HEADLINE = 40;
     private static final double LEFT = 60;
     private static final double RIGHT = WIDTH - 60;
     private static final double AXIS_LEFT = 440;
     private static final double AXIS_RIGHT = 1290;
     private static final double ROW = 58;
+    private static final double CLOSE_ROW = 46;
+    /** More rows than this stand closer. */
+    private static final int ROOMY_ROWS = 4;
+
     private static final float SIZE = 28;
     /** More alternatives than this have no room. */
-    static final int MOST_ROWS = 4;
+    static final int MOST_ROWS = 6;
 
     private final SummaryData data;
     private final ChartFonts fonts;
@@ -52,8 +57,16 @@ final class SummaryChart implements Picture.Drawing {
     }
 
     private static int bodyHeight(SummaryData data) {
-        int rows = Math.min(MOST_ROWS, data.shares().size());
-        return (int) (70 + rows * ROW + 70 + (data.strip().isPresent() ? 168 : 0));
+        return (int) (70 + shown(data).size() * row(data) + 70 + (data.strip().isPresent() ? 168 : 0));
+    }
+
+    private static List<SummaryData.Share> shown(SummaryData data) {
+        return data.shares().subList(0, Math.min(MOST_ROWS, data.shares().size()));
+    }
+
+    /** Height of a row. */
+    private static double row(SummaryData data) {
+        return shown(data).size() > ROOMY_ROWS ? CLOSE_ROW : ROW;
     }
 
     @Override
@@ -64,7 +77,7 @@ final class SummaryChart implements Picture.Drawing {
         double y = 44;
         if (slide) {
             headline(pen);
-            y = HEADLINE + (SLIDE_HEIGHT - HEADLINE - bodyHeight(data)) / 2.0;
+            y = HEADLINE + Math.max(BELOW_HEADLINE, (SLIDE_HEIGHT - HEADLINE - bodyHeight(data)) / 2.0);
         }
         y = shares(pen, y);
         double from = y;
@@ -84,16 +97,26 @@ final class SummaryChart implements Picture.Drawing {
 
     /** Draws the shares from {@code top} on and gives where they end. */
     private double shares(Pen pen, double top) {
-        pen.text("Share of coil changes that run through", LEFT, top, Pen.Side.RIGHT_OF, SIZE, true, Palette.TEXT);
-        List<SummaryData.Share> rows =
-                data.shares().subList(0, Math.min(MOST_ROWS, data.shares().size()));
+        List<SummaryData.Share> rows = shown(data);
+        String more = rows.size() < data.shares().size()
+                ? ", " + rows.size() + " of " + data.shares().size()
+                : "";
+        pen.text(
+                "Share of coil changes that run through" + more,
+                LEFT,
+                top,
+                Pen.Side.RIGHT_OF,
+                SIZE,
+                true,
+                Palette.TEXT);
         double low = low(rows);
-        double bottom = top + 26 + rows.size() * ROW;
+        double height = row(data);
+        double bottom = top + 26 + rows.size() * height;
         ticks(pen, low, top + 26, bottom);
-        double y = top + 26 + ROW / 2;
+        double y = top + 26 + height / 2;
         for (SummaryData.Share row : rows) {
             share(pen, row, y, low);
-            y += ROW;
+            y += height;
         }
         double target = at(data.target(), low);
         pen.line(target, top + 10, target, bottom, Palette.LIMIT, new BasicStroke(4, 0, 0, 10, new float[] {14, 8}, 0));

@@ -158,7 +158,13 @@ final class TornadoChart {
                 + (limit(shown) < Double.POSITIVE_INFINITY
                         ? " Bars with an arrow are cut; the number is where they end."
                         : "")
-                + (all > shown.size() ? " Not drawn are " + (all - shown.size()) + " that do less." : "");
+                + notDrawn(all - shown.size());
+    }
+
+    private static String notDrawn(int inputs) {
+        return inputs == 0
+                ? ""
+                : inputs == 1 ? " Not drawn is one that does less." : " Not drawn are " + inputs + " that do less.";
     }
 
     private double reach(AtEnd at) {
