@@ -45,9 +45,7 @@ record Draft(
     static Draft of(String text, Path folder, UnitSystem units) {
         ScenarioText scenario = new ScenarioText(folder.resolve("line.yaml"), text);
         ScenarioFile file = scenario.open();
-        List<Problem> foreign = scenario.raw().stream()
-                .flatMap(raw -> Draft.foreignFiles("", raw).stream())
-                .toList();
+        List<Problem> foreign = foreignFiles(scenario);
         if (!foreign.isEmpty()) {
             return new Draft(scenario, file, Optional.empty(), foreign, List.of());
         }
@@ -65,7 +63,30 @@ record Draft(
         return new Draft(scenario, file, Optional.empty(), problems, List.of());
     }
 
-    /** The page may come from a link of somebody else's, so a scenario on it names no files of this machine. */
+    /** {@code before} with {@code changes}, or what is wrong with them; no file is read that the page may not read. */
+    static ScenarioText.Changed edited(ScenarioText before, List<ScenarioText.Change> changes) {
+        ScenarioText.Changed now = new ScenarioText.Changed(before, foreignFiles(before));
+        for (ScenarioText.Change change : changes) {
+            if (now.problems().isEmpty()) {
+                ScenarioText.Changed next = now.text().with(List.of(change));
+                now = next.problems().isEmpty()
+                        ? new ScenarioText.Changed(next.text(), foreignFiles(next.text()))
+                        : next;
+            }
+        }
+        return now;
+    }
+
+    /**
+     * The files that {@code scenario} names and the page may not read, before any is read: the page may come from a link of
+     * somebody else's, so a scenario on it names no files of this machine.
+     */
+    private static List<Problem> foreignFiles(ScenarioText scenario) {
+        return scenario.raw().stream()
+                .flatMap(raw -> foreignFiles("", raw).stream())
+                .toList();
+    }
+
     private static List<Problem> foreignFiles(String path, Raw raw) {
         if (raw instanceof Raw.Mapping mapping) {
             return mapping.entries().stream()

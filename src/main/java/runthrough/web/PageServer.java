@@ -207,7 +207,7 @@ public final class PageServer implements AutoCloseable {
     private Edited edit(Ask ask) {
         UnitSystem system = ask.system();
         ScenarioText before = new ScenarioText(folder.resolve("line.yaml"), ask.scenario());
-        ScenarioText.Changed changed = before.with(ask.parts());
+        ScenarioText.Changed changed = Draft.edited(before, ask.parts());
         if (!changed.problems().isEmpty()) {
             List<LineView.Fault> faults =
                     changed.problems().stream().map(LineView.Fault::of).toList();

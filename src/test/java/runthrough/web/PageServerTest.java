@@ -217,6 +217,24 @@ class PageServerTest {
                 .contains("only files of the lines that come with the program");
     }
 
+    /** A figure is worked out of the line, for which its files would be read. */
+    @Test
+    void anEditReadsNoFilesOfTheMachine() throws IOException, InterruptedException {
+        String text = shipped("slitter");
+        String foreign = text.replaceAll("schedule: \\S+", "schedule: /etc/passwd");
+
+        JsonNode given = ask("/api/edit", edit(foreign, "joint-time", "40 s"));
+        JsonNode set = ask("/api/edit", edit(text, "coils.schedule", "/etc/passwd"));
+
+        for (JsonNode answer : List.of(given, set)) {
+            JsonNode problems = answer.get("line").get("problems");
+            assertThat(problems).hasSize(1);
+            assertThat(problems.get(0).get("message").asText())
+                    .contains("only files of the lines that come with the program");
+        }
+        assertThat(set.get("text").asText()).isEqualTo(text);
+    }
+
     @Test
     void theSameTextGivesTheSameAnswer() throws IOException, InterruptedException {
         ObjectNode body = body(shipped("stamping-joiner")).put("effort", 1);
