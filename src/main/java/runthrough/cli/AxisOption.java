@@ -134,10 +134,7 @@ record AxisOption(String option, String text) {
             return Optional.of(new Side(input, 1, Math.max(3, 2 * now), input.unit()));
         }
         boolean isJointTime = input.path().equals(LineFigure.JOINT_TIME.path());
-        boolean isSpeed = input.path().equals(LineFigure.RATED_SPEED.path());
-        UsualRange range = isJointTime
-                ? UsualRange.ofJointTime(line, now)
-                : isSpeed ? UsualRange.ofRatedSpeed(line, now) : UsualRange.about(now);
+        UsualRange range = UsualRange.of(input.path(), line, now);
         Optional<Unit> unit = isJointTime ? Optional.of(range.to() <= 600 ? Unit.SECOND : Unit.MINUTE) : input.unit();
         double from = rounded(range.from(), unit);
         double to = rounded(range.to(), unit);

@@ -7,7 +7,6 @@ import runthrough.quantity.Kind;
 import runthrough.quantity.Units;
 import runthrough.study.StudyListener;
 import runthrough.study.sizing.Sizing;
-import runthrough.study.sizing.SizingOptions;
 import runthrough.study.sizing.SizingStudy;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
@@ -21,7 +20,6 @@ import runthrough.study.statistics.Interval;
  * @param words what the curve says
  */
 record CurveView(List<PointView> points, double target, double present, String words) {
-    private static final double PRECISION = 0.02;
 
     CurveView {
         points = List.copyOf(points);
@@ -42,11 +40,7 @@ record CurveView(List<PointView> points, double target, double present, String w
     }
 
     static CurveView of(Brief brief, int threads, StudyListener listener) {
-        double target = Math.min(brief.run().target(), 0.999_999);
-        Sizing sizing = new SizingStudy(
-                        brief,
-                        new SizingOptions(target, PRECISION, 4 * brief.run().replications()))
-                .run(threads, listener);
+        Sizing sizing = new SizingStudy(brief, Effort.sizing(brief)).run(threads, listener);
         Units units = Units.of(brief.resultsIn());
         String words = switch (sizing.answer()) {
             case FOUND ->

@@ -2,6 +2,7 @@ package runthrough.web;
 
 import runthrough.plant.Brief;
 import runthrough.plant.RunPlan;
+import runthrough.study.sizing.SizingOptions;
 
 /** How many replications an answer is worth: few for a quick one, more while the page is idle. */
 final class Effort {
@@ -14,11 +15,27 @@ final class Effort {
     /** A surer answer each. */
     static final int STEPS = 3;
 
+    /** Searches for a size end when it is known so well. */
+    private static final double PRECISION = 0.02;
+
+    /** No number of coil changes can show that all of them run through; this share stands for it. */
+    private static final double BELOW_ALL = 0.999_999;
+
     private Effort() {}
 
     /** How many surer answers than the quick one there are. */
     static int steps(Brief brief) {
         return brief.line().isDeterministic() ? 0 : STEPS;
+    }
+
+    /** The target that searches go for. */
+    static double target(Brief brief) {
+        return Math.min(brief.run().target(), BELOW_ALL);
+    }
+
+    /** How a capacity is looked for. */
+    static SizingOptions sizing(Brief brief) {
+        return new SizingOptions(target(brief), PRECISION, 4 * brief.run().replications());
     }
 
     /** {@code brief} with the replications of step {@code step}, 0 being the quick one. */

@@ -18,7 +18,6 @@ import runthrough.study.limits.LimitsStudy;
 import runthrough.study.limits.LineLimit;
 import runthrough.study.search.Crossing;
 import runthrough.study.sizing.Sizing;
-import runthrough.study.sizing.SizingOptions;
 import runthrough.study.sizing.SizingStudy;
 
 /**
@@ -27,7 +26,6 @@ import runthrough.study.sizing.SizingStudy;
  * @param words what the list is about
  */
 record Fixes(String words, List<Fix> fixes) {
-    private static final double PRECISION = 0.02;
     private static final int DIGITS = 3;
 
     Fixes {
@@ -45,13 +43,10 @@ record Fixes(String words, List<Fix> fixes) {
                     List.of());
         }
         Brief quick = Effort.of(brief, 1);
-        double target = Math.min(brief.run().target(), 0.999_999);
+        double target = Effort.target(brief);
         List<Fix> fixes = new ArrayList<>();
         Units units = Units.of(brief.resultsIn());
-        Sizing sizing = new SizingStudy(
-                        quick,
-                        new SizingOptions(target, PRECISION, 4 * quick.run().replications()))
-                .run(threads, part(listener, 0, 0.3));
+        Sizing sizing = new SizingStudy(quick, Effort.sizing(quick)).run(threads, part(listener, 0, 0.3));
         capacity(sizing, units).ifPresent(fixes::add);
         for (LineLimit limit : new LimitsStudy(quick, target)
                 .run(threads, part(listener, 0.3, 1))

@@ -6,7 +6,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runthrough.plant.Brief;
 import runthrough.plant.Line;
-import runthrough.plant.LineFigure;
 import runthrough.quantity.Unit;
 import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
@@ -34,7 +33,6 @@ record MapView(String svg, String words) {
     private static final int COLUMNS = 29;
     private static final int ROWS = 25;
     private static final int STRIDE = 4;
-    private static final double BELOW_ALL = 0.999_999;
 
     static MapView of(Draft draft, String x, String y, UnitSystem system, int threads, StudyListener listener) {
         Brief brief = Effort.of(draft.asked(), 1);
@@ -46,11 +44,8 @@ record MapView(String svg, String words) {
                 across.present(),
                 up.present(),
                 STRIDE);
-        MapStudy study = new MapStudy(
-                brief,
-                Math.min(brief.run().target(), BELOW_ALL),
-                plan,
-                (ofX, ofY) -> variant(draft, across, ofX, up, ofY));
+        MapStudy study =
+                new MapStudy(brief, Effort.target(brief), plan, (ofX, ofY) -> variant(draft, across, ofX, up, ofY));
         StudyAnswer answer = MapAnswer.of(
                 study.run(threads, listener, MapStore.NONE),
                 List.of(),
@@ -72,11 +67,7 @@ record MapView(String svg, String words) {
 
     private static MapAxis axis(Input input, Line line, UnitSystem system, int points) {
         double now = input.present().orElseThrow();
-        UsualRange range = input.path().equals(LineFigure.JOINT_TIME.path())
-                ? UsualRange.ofJointTime(line, now)
-                : input.path().equals(LineFigure.RATED_SPEED.path())
-                        ? UsualRange.ofRatedSpeed(line, now)
-                        : UsualRange.about(now);
+        UsualRange range = UsualRange.of(input.path(), line, now);
         Optional<Unit> unit = input.dimension().map(any -> Units.of(system).unitFor(FieldView.kind(input), range.to()));
         return new MapAxis(FieldView.name(input.path()), unit, range.from(), range.to(), points);
     }

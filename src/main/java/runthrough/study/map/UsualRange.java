@@ -4,6 +4,7 @@ import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Margin;
 import runthrough.handcalc.Storage;
 import runthrough.plant.Line;
+import runthrough.plant.LineFigure;
 
 /**
  * A range in which there is something to see: it holds the line as it is, and the limit by hand unless that is far off.
@@ -16,8 +17,15 @@ public record UsualRange(double from, double to) {
     private static final double HIGH = 1.25;
     private static final double FAR = 2;
 
+    /** For the number of {@code line} called {@code path}, of which {@code now}, {@code > 0}, is its value (SI). */
+    public static UsualRange of(String path, Line line, double now) {
+        return path.equals(LineFigure.JOINT_TIME.path())
+                ? ofJointTime(line, now)
+                : path.equals(LineFigure.RATED_SPEED.path()) ? ofRatedSpeed(line, now) : about(now);
+    }
+
     /** For joint times (s), about {@code now}. */
-    public static UsualRange ofJointTime(Line line, double now) {
+    static UsualRange ofJointTime(Line line, double now) {
         return HandCalculation.of(line)
                 .storage()
                 .map(Storage::jointTime)
@@ -26,7 +34,7 @@ public record UsualRange(double from, double to) {
     }
 
     /** For rated process speeds (m/s), about {@code now}; no faster than the entry, which would be refused. */
-    public static UsualRange ofRatedSpeed(Line line, double now) {
+    static UsualRange ofRatedSpeed(Line line, double now) {
         UsualRange range = HandCalculation.of(line)
                 .storage()
                 .map(Storage::speed)
@@ -36,7 +44,7 @@ public record UsualRange(double from, double to) {
     }
 
     /** For any other number, about {@code now}, {@code > 0}. */
-    public static UsualRange about(double now) {
+    static UsualRange about(double now) {
         return new UsualRange(LOW * now, (2 - LOW) * now);
     }
 
