@@ -7,7 +7,6 @@ import runthrough.plant.Alternative;
 import runthrough.report.RunThroughResult;
 import runthrough.report.document.Document;
 import runthrough.report.document.DocumentMaker;
-import runthrough.scenario.source.Nearest;
 import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
@@ -25,27 +24,10 @@ record HandedOver(Scenario asked, Alternatives alternatives) {
     /**
      * What {@code asked} wants to be run.
      *
-     * @throws BadInputException when an alternative cannot be run, or one is priced that there is not
+     * @throws BadInputException when an alternative cannot be run, or its price cannot stand
      */
     static HandedOver of(Scenario asked, RunOverrides overrides) {
-        HandedOver handedOver = new HandedOver(asked, Alternatives.of(asked, overrides));
-        handedOver.checkOffers();
-        return handedOver;
-    }
-
-    private void checkOffers() {
-        List<String> names = alternatives.all().stream().map(Alternative::name).toList();
-        List<String> errors = asked.handover().money().stream()
-                .flatMap(money -> money.offers().keySet().stream().sorted())
-                .filter(name -> !names.contains(name))
-                .map(name -> "money.alternatives." + name + "; is not an alternative of this scenario. "
-                        + Nearest.to(name, names)
-                                .map(nearest -> "Did you mean " + nearest + "?")
-                                .orElse("There are: " + String.join(", ", names) + "."))
-                .toList();
-        if (!errors.isEmpty()) {
-            throw new BadInputException(errors);
-        }
+        return new HandedOver(asked, Alternatives.of(asked, overrides));
     }
 
     /** Runs it; {@code date} as the user wants it printed, the scenario's by default. */

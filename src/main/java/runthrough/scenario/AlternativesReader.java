@@ -41,7 +41,9 @@ final class AlternativesReader {
         List<AlternativeKeys.Written> named = named(root);
         List<Alternative> all = new ArrayList<>(List.of(Alternative.asWritten(written.brief())));
         named.forEach(one -> read(one, written).ifPresent(all::add));
-        String today = today(named);
+        String today = today(
+                Stream.concat(Stream.of(Alternative.AS_WRITTEN), named.stream().map(AlternativeKeys.Written::name))
+                        .toList());
         return new AlternativesReading(all, today, sorted(problems), sorted(warnings));
     }
 
@@ -122,12 +124,10 @@ final class AlternativesReader {
         return Stream.concat(Stream.of(raw.place()), within);
     }
 
-    private String today(List<AlternativeKeys.Written> named) {
-        List<String> names = Stream.concat(
-                        Stream.of(Alternative.AS_WRITTEN), named.stream().map(AlternativeKeys.Written::name))
-                .toList();
+    private String today(List<String> names) {
         Optional<Raw> given = root.find(ScenarioKeys.TODAY.name());
         String today = given.map(raw -> raw.shown().strip()).orElse(Alternative.AS_WRITTEN);
+        problems.addAll(new PricedAlternatives(root, names).problems(given.map(raw -> today)));
         if (!names.contains(today)) {
             problems.add(Problem.at(
                     given.orElseThrow().place(),

@@ -63,7 +63,7 @@ final class MoneyKeys {
             Section.of("money.alternatives", "what an alternative costs, under its name", PRICE, UPKEEP, LIFE);
     static final Key<Map<String, Values>> ALTERNATIVES = Key.optional(
                     "alternatives",
-                    "price, upkeep and life of alternatives, each under its name",
+                    "price, upkeep and life of alternatives, each under its name, against the one called today",
                     new SectionsByName("the names of alternatives, each with price, upkeep and life", OFFER),
                     "")
             .orElse("none", Map.of());

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -145,5 +146,49 @@ class AlternativesTest {
         assertThat(a.brief().line().accumulator().capacity()).isEqualTo(90);
         assertThat(file.alternative("a").orElseThrow()).hasSize(1);
         assertThat(file.alternative("b")).isEmpty();
+    }
+
+    private static final String THIRD = "alternatives: {third uncoiler: {entry.uncoilers: 3}}";
+
+    private List<String> ofPrices(String prices, String... sections) {
+        List<String> all = new ArrayList<>(List.of(THIRD));
+        all.addAll(List.of(sections));
+        all.add("money: {currency: EUR, line-hour: 100, rate: 8 %, alternatives: {" + prices + "}}");
+        return problems(all.toArray(String[]::new));
+    }
+
+    @Test
+    void whatIsBoughtIsAnAlternativeThatThereIs() {
+        assertThat(ofPrices("third uncoilr: {price: 9000, life: 5}", "today: as written"))
+                .singleElement()
+                .satisfies(problem -> assertThat(problem)
+                        .matches("line\\.yaml:\\d+:\\d+ .*")
+                        .endsWith(
+                                "money.alternatives.third uncoilr; is not an alternative of this scenario. Did you mean"
+                                        + " third uncoiler?"));
+    }
+
+    @Test
+    void whatIsBoughtIsHeldAgainstWhatIsCalledToday() {
+        assertThat(ofPrices("third uncoiler: {price: 9000, life: 5}", "today: as written"))
+                .isEmpty();
+        assertThat(ofPrices("third uncoiler: {price: 9000, life: 5}"))
+                .singleElement()
+                .satisfies(problem ->
+                        assertThat(problem).contains("today; is missing", "Name it, such as today: as written."));
+    }
+
+    @Test
+    void whatIsThereTodayIsNotBought() {
+        assertThat(ofPrices("third uncoiler: {price: 9000, life: 5}", "today: third uncoiler"))
+                .singleElement()
+                .satisfies(problem -> assertThat(problem)
+                        .contains("has a price, but is the one called today", "call another one today"));
+    }
+
+    @Test
+    void withoutPricesNobodyNeedSayWhatIsThereToday() {
+        assertThat(problems(THIRD, "money: {currency: EUR, line-hour: 100, rate: 8 %}"))
+                .isEmpty();
     }
 }
