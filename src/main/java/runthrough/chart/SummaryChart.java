@@ -30,6 +30,7 @@ final class SummaryChart implements Picture.Drawing {
     private static final int ROOMY_ROWS = 4;
 
     private static final float SIZE = 28;
+    private static final int MOST_TICKS = 8;
     /** More alternatives than this have no room. */
     static final int MOST_ROWS = 6;
 
@@ -148,7 +149,8 @@ final class SummaryChart implements Picture.Drawing {
         double power = Math.pow(10, Math.floor(Math.log10(range / 4)));
         return DoubleStream.of(1, 2, 5)
                 .map(times -> times * power)
-                .filter(step -> range / step <= 8)
+                // A whole number of steps that rounding has spoilt is to stay one.
+                .filter(step -> range / step <= MOST_TICKS + 1e-6)
                 .findFirst()
                 .orElse(10 * power);
     }
