@@ -246,13 +246,22 @@ final class RandomLines {
             // A restart into the next stop, and from there into the next.
             return reserve + (stopLevel - reserve) * between(0.6, 1);
         }
-        return chance(0.15) ? capacity : stopLevel + (capacity - stopLevel) * random.nextDouble();
+        return chance(0.15) ? full() : stopLevel + (capacity - stopLevel) * random.nextDouble();
+    }
+
+    /**
+     * The level (m) of a full accumulator; a hair less where the capacity follows from arcs. The two engines work those out each
+     * in its own way, and a last digit decides whether the process goes on just before the accumulator is full or just after.
+     */
+    private double full() {
+        boolean isPlain = form instanceof StorageForm.Direct || form instanceof StorageForm.Strands;
+        return isPlain ? capacity : 0.999 * capacity;
     }
 
     private Slowing slowing() {
         double level = stopLevel + (capacity - stopLevel) * between(0.02, 0.9);
         double resume =
-                chance(0.5) ? Double.NaN : chance(0.1) ? capacity : level + (capacity - level) * between(0.05, 0.99);
+                chance(0.5) ? Double.NaN : chance(0.1) ? full() : level + (capacity - level) * between(0.05, 0.99);
         return new Slowing(fastest * between(0.1, 0.95), level, resume);
     }
 

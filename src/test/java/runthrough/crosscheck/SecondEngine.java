@@ -17,7 +17,10 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
+import runthrough.simulation.Detail;
 import runthrough.simulation.DrawnLuck;
+import runthrough.simulation.LineSimulator;
+import runthrough.simulation.SimulationException;
 
 /** The engine in {@code src/test/python}: one folder for each case, one Python for all of them. */
 final class SecondEngine {
@@ -69,8 +72,21 @@ final class SecondEngine {
         MAPPER.writeValue(place.resolve("line.json").toFile(), LineDocument.of(one.line(), one.plan()));
         RunPlan plan = one.plan();
         int changes = plan.extent() instanceof Extent.Changes extent ? extent.changes() : 60;
+        int draws = Math.max(30 * changes + 150, 2 * restarts(one) + 50);
         try (Writer out = Files.newBufferedWriter(place.resolve("luck.csv"))) {
-            new DrawnLuck(one.line(), plan.seed(), 0, changes + 8, 30 * changes + 150).writeTo(out);
+            new DrawnLuck(one.line(), plan.seed(), 0, changes + 8, draws).writeTo(out);
+        }
+    }
+
+    /** About how often a process that restarts into the next stop draws a restart delay. */
+    private static int restarts(Case one) {
+        try {
+            return new LineSimulator(one.line(), one.plan())
+                    .run(0, Detail.CHANGES)
+                    .totals()
+                    .starvedStops();
+        } catch (SimulationException refused) {
+            return 0;
         }
     }
 
