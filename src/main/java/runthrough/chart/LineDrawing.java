@@ -19,7 +19,7 @@ import runthrough.quantity.Units;
  */
 final class LineDrawing implements Picture.Drawing {
     static final int WIDTH = 900;
-    private static final float SIZE = 12.5f;
+    static final float SIZE = 12.5f;
     private static final double LEFT = 24;
     private static final double GAP = 44;
     private static final double JOINER = 64;
