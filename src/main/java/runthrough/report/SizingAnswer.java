@@ -63,9 +63,9 @@ public final class SizingAnswer {
         sizing.capacity().filter(found -> sizing.chance()).ifPresent(found -> {
             advice.add(
                     found.sure().isEmpty() ? tooShort() : safeSide(found.sure().getAsDouble()));
-            if (found.fall() > 0) {
+            if (sizing.fall() > 0) {
                 advice.add("A larger accumulator did not always do better in this line, by up to "
-                        + words.share(found.fall()) + " of coil changes under the same luck.");
+                        + words.share(sizing.fall()) + " of coil changes under the same luck.");
             }
         });
         sizing.interval()
