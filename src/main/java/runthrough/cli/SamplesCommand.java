@@ -10,10 +10,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import runthrough.report.HtmlReport;
+import runthrough.report.ReportFolder;
 import runthrough.report.StudyFolder;
-import runthrough.report.document.Document;
 import runthrough.report.document.DocumentFiles;
 import runthrough.report.document.Paper;
 import runthrough.report.document.SampleIndex;
@@ -24,7 +26,7 @@ import runthrough.study.StudyOptions;
 @Command(
         name = "samples",
         description =
-                "Makes the sample documents of shipped lines and their index page, for those who change the program.",
+                "Makes the sample reports and documents of shipped lines and their index page, for those who change the program.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             ExitCode.DONE_MEANS,
@@ -36,6 +38,9 @@ import runthrough.study.StudyOptions;
         footer = {"  runthrough samples", "  runthrough samples --check"})
 final class SamplesCommand implements Callable<Integer> {
     private static final List<String> LINES = List.of("tube-line", "coating-line", "slitter");
+
+    /** The line of which the README shows a picture. */
+    private static final String SHOWN = "tube-line";
 
     private final Surroundings surroundings;
 
@@ -66,11 +71,15 @@ final class SamplesCommand implements Callable<Integer> {
         List<SampleIndex.Sample> samples = new ArrayList<>();
         for (String line : LINES) {
             Scenario asked = Scenario.read(surroundings.path(from.resolve(line + ".yaml")));
-            stale.addAll(put(out.resolve(line), files(asked)));
+            HandedOver.Made made =
+                    HandedOver.of(asked, new RunOverrides()).run(StudyOptions.forReport(), StudyListener.NONE, null);
+            stale.addAll(put(out.resolve(line), files(made, asked)));
+            if (line.equals(SHOWN)) {
+                stale.addAll(put(out, shown(made)));
+            }
             samples.add(new SampleIndex.Sample(line, asked.brief().title()));
         }
-        byte[] index = SampleIndex.render(samples).getBytes(StandardCharsets.UTF_8);
-        stale.addAll(put(out, new TreeMap<>(Map.of(SampleIndex.FILE, index))));
+        stale.addAll(put(out, Map.of(SampleIndex.FILE, utf8(SampleIndex.render(samples)))));
         stale.forEach(file -> surroundings
                 .err()
                 .println(file + " is not what this program makes of the scenario."
@@ -81,11 +90,22 @@ final class SamplesCommand implements Callable<Integer> {
         return stale.isEmpty() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
     }
 
-    private static Map<String, byte[]> files(Scenario asked) {
-        Document document = HandedOver.of(asked, new RunOverrides())
-                .run(StudyOptions.forReport(), StudyListener.NONE, null)
-                .document();
-        return DocumentFiles.of(document, Paper.usualWith(asked.brief().resultsIn()), ProgramVersion.text());
+    private static Map<String, byte[]> files(HandedOver.Made made, Scenario asked) {
+        Map<String, byte[]> files = new TreeMap<>(
+                DocumentFiles.of(made.document(), Paper.usualWith(asked.brief().resultsIn()), ProgramVersion.text()));
+        files.put(ReportFolder.HTML, utf8(HtmlReport.render(made.result())));
+        return files;
+    }
+
+    /** The picture that the README shows. */
+    private static Map<String, byte[]> shown(HandedOver.Made made) {
+        return made.document().report().charts().stream()
+                .filter(chart -> chart.id().equals("level"))
+                .collect(Collectors.toMap(chart -> SHOWN + ".svg", chart -> utf8(chart.svg())));
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     /** Puts the files in place, or with {@code --check} gives those that are not there as they should be. */
