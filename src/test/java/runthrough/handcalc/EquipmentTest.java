@@ -50,6 +50,40 @@ class EquipmentTest {
         assertThat(drive.power()).isCloseTo(625, within(1e-9));
     }
 
+    /**
+     * From 0.6 m to 1.6 m, 1 m wide, of 1000/(pi (0.8^2 - 0.3^2)) kg/m3: 1000 kg, J = 1000 (0.64 + 0.09)/2 = 365 kg m2. With 0.4
+     * m/s2 at 0.8 m: M = 365 x 0.4/0.8 = 182.5 N m, F = 182.5/0.8 = 228.125 N, and at 2.5 m/s P = 570.3125 W.
+     */
+    @Test
+    void atAnotherRadiusTorqueAndForceDiffer() {
+        Coil coil = new Coil(
+                "coil",
+                0.001,
+                1,
+                1000 / (Math.PI * (0.64 - 0.09)),
+                new CoilSize.ByDiameters(1.6, 0.6, 1),
+                0,
+                0,
+                OptionalDouble.empty());
+
+        CoilDrive drive = CoilDrive.of(line().coils(coil).build()).orElseThrow();
+
+        assertThat(drive.inertia()).isCloseTo(365, within(1e-9));
+        assertThat(drive.torque()).isCloseTo(182.5, within(1e-9));
+        assertThat(drive.force()).isCloseTo(228.125, within(1e-9));
+        assertThat(drive.power()).isCloseTo(570.3125, within(1e-9));
+    }
+
+    @Test
+    void ofCoilsThatTakeTheSameTheFirstIsTold() {
+        assertThat(CoilDrive.of(line().coils(tonne("first", 1), tonne("second", 1))
+                                .build())
+                        .orElseThrow()
+                        .coil()
+                        .name())
+                .isEqualTo("first");
+    }
+
     /** A thin ring of 1000 kg, all of it at 1 m, is like the same mass in a straight line: F = m a. */
     @Test
     void ringIsLikeMassOnAStraightLine() {

@@ -89,6 +89,9 @@ class WorkedStepsTest {
                         line().uncoilers(1).creep(0.5, 3).uncoilerPath(1),
                         line().uncoilers(1).creep(0.5, 3).uncoilerPath(4),
                         line().uncoilers(1).creep(0.5, 3).uncoilerPath(9),
+                        line().uncoilers(1).creep(0.5, 6).uncoilerPath(0.1),
+                        line().coils(cropped(0.5, 0.5)).reject(new Reject.Chance(0.1)),
+                        line().coils(cropped(0.5, 0)),
                         line().crew(1),
                         line().crew(1).uncoilers(1),
                         line().crew(1).uncoilerPath(2),
@@ -98,6 +101,18 @@ class WorkedStepsTest {
                         line().rethread(Distribution.triangular(360, 540, 900)).uncoilers(1),
                         line().rethread(Distribution.constant(600)))
                 .map(builder -> builder.build());
+    }
+
+    private static Coil cropped(double head, double tail) {
+        return new Coil(
+                "cropped",
+                0.002,
+                1,
+                7850,
+                new CoilSize.ByLength(Distribution.constant(600)),
+                head,
+                tail,
+                OptionalDouble.empty());
     }
 
     private static double exactly(Step step, UnitSystem system) {
@@ -176,6 +191,13 @@ class WorkedStepsTest {
                                 + " = 145.563 + 1.5 * 147.813 + 1.5^2 / (2 * 0.4) = 370.094 m");
     }
 
+    /** Drawn: 1.5 x 90 + 1.5^2/(2 x 0.5) + 1.5^2/(2 x 0.4) = 140.0625 m. */
+    @Test
+    void whatKeepsTheProcessFromSlowing_isWorkedOutWhereItSlows() {
+        assertThat(shown(line().slowing(1, 30, 60).build())).contains("C_slow = D + x_slow = 140.063 + 30 = 170.063 m");
+        assertThat(shown(line().build())).noneMatch(step -> step.startsWith("C_slow"));
+    }
+
     @Test
     void givensAreWhatTheFormulasUse() {
         WorkElement weld = new WorkElement(
@@ -183,7 +205,8 @@ class WorkedStepsTest {
 
         assertThat(givens(line().build())).contains("V process speed").doesNotContain("w width of the wider strip");
         assertThat(givens(line().join(weld).build())).contains("w width of the wider strip");
-        assertThat(givens(line().withoutAccumulator().build())).contains("V strip speed");
+        assertThat(givens(line().withoutAccumulator().build())).contains("V strip speed", "d deceleration");
+        assertThat(givens(line().build())).contains("d_e entry deceleration");
     }
 
     private static List<String> givens(Line line) {

@@ -53,6 +53,7 @@ class DrawnLuckTest {
         int draws = run.changes().stream().mapToInt(ChangeRecord::passes).sum();
         assertThat(rejects.subList(0, draws).stream().mapToDouble(r -> r).sum()).isEqualTo(draws - 20);
         assertThat(drawn("prepare 1 done").subList(0, 20)).contains(0.0, 1.0);
+        assertThat(rejects).hasSize(60);
     }
 
     @Test
