@@ -9,7 +9,7 @@ import runthrough.simulation.Trace.EntryState;
  *
  * <p>It fills until the <em>settled level</em> reaches the capacity C: the level at which strip would come to rest if the
  * entry now ramped to the speed v* that the process is heading for. Then it ramps to v* and is matched when both have it.
- * All in SI units.
+ * All in SI units. A long file, because each mode of the entry hands over to the next and they are read together.
  */
 final class AccumulatedEntry implements EntrySection {
 

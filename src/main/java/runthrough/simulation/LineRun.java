@@ -8,7 +8,7 @@ import runthrough.plant.RunPlan.Extent;
 
 /**
  * One replication: owns clock, strip, streams and everybody who acts on them, and after each event makes all plans anew,
- * process before entry.
+ * process before entry. A long file, because what may happen at one instant, and in which order, is read in one place.
  */
 final class LineRun {
     /** Relative; a coil of exactly the length needed is long enough. */
