@@ -14,6 +14,9 @@ import runthrough.plant.RunPlan.Extent;
 /**
  * Independent replications of a line, for comparison with exact stochastic results; each case has its own seed, made of its
  * name. The profile {@code thorough} asks for more replications, which narrows what three standard errors allow.
+ *
+ * <p>One after the other: the coverage agent has all threads write to the same few bytes, so that two take several times as
+ * long as one.
  */
 final class Sampled {
     private static final int REPLICATIONS = Integer.getInteger("sampled.replications", 20);
@@ -25,7 +28,6 @@ final class Sampled {
         Line built = line.build();
         RunPlan plan = new RunPlan(new Extent.Changes(changes), changes / 10, REPLICATIONS, id.hashCode(), 0.99);
         return IntStream.range(0, REPLICATIONS)
-                .parallel()
                 .mapToObj(index -> measure.of(new LineSimulator(built, plan).run(index, detail)))
                 .toList();
     }
@@ -35,7 +37,6 @@ final class Sampled {
         Line built = line.build();
         RunPlan plan = new RunPlan(new Extent.Changes(changes), changes / 10, REPLICATIONS, id.hashCode(), 0.99);
         return IntStream.range(0, REPLICATIONS)
-                .parallel()
                 .mapToObj(index -> new LineSimulator(built, plan)
                         .run(index, Detail.CHANGES)
                         .totals())
