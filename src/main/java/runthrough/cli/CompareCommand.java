@@ -70,10 +70,7 @@ final class CompareCommand extends StudyCommand {
         return all.stream()
                 .filter(one -> one.name().equals(name))
                 .findFirst()
-                .orElseThrow(() ->
-                        new BadInputException("--today = " + name + "; is not an alternative of this scenario. "
-                                + Nearest.to(name, names)
-                                        .map(nearest -> "Did you mean " + nearest + "?")
-                                        .orElse("There are: " + String.join(", ", names) + ".")));
+                .orElseThrow(() -> new BadInputException("--today = " + name
+                        + "; is not an alternative of this scenario. " + Nearest.remedy(name, names)));
     }
 }

@@ -39,9 +39,7 @@ final class KeysCommand implements Callable<Integer> {
     private static String text(String name) {
         String text = ScenarioGuide.text(name);
         if (text.isEmpty()) {
-            String remedy = Nearest.to(name, ScenarioGuide.names())
-                    .map(nearest -> "Did you mean " + nearest + "?")
-                    .orElse("There are: " + String.join(", ", ScenarioGuide.names()) + ".");
+            String remedy = Nearest.remedy(name, ScenarioGuide.names());
             throw new BadInputException(name + " is not a section of a scenario. " + remedy);
         }
         return text;

@@ -117,9 +117,7 @@ final class RunOverrides {
 
     private static String remedy(String name, ScenarioFile file) {
         List<String> names = file.alternatives();
-        return Nearest.to(name, names)
-                .map(nearest -> "Did you mean " + nearest + "?")
-                .orElse(names.isEmpty() ? "It has none." : "There are: " + String.join(", ", names) + ".");
+        return names.isEmpty() ? "It has none." : Nearest.remedy(name, names);
     }
 
     private static Optional<Setting> setting(String text, Problems problems) {

@@ -14,9 +14,6 @@ public final class Amounts {
     private static final char GAP = '\u00a0';
 
     private static final int DIGITS = 3;
-    /** Half an interval of which the first digit is less than this shows a second one. */
-    private static final int FEW = 3;
-
     private static final int UNGROUPED = 10_000;
 
     private Amounts() {}
@@ -29,16 +26,14 @@ public final class Amounts {
     }
 
     /**
-     * To as many digits as half the width of its interval leaves certain, one or two of that being shown, so that the ends of
-     * a narrow interval do not look the same: 1612345 with a half-width of 4100 is "1 612 000". To three digits where the
-     * width is 0.
+     * To as many digits as half the width of its interval leaves certain, see {@link Numbers#lastCertain}: 1612345 with a
+     * half-width of 4100 is "1 612 000". To three digits where the width is 0.
      */
     public static String text(double value, double halfWidth) {
         if (!(halfWidth > 0) || !Double.isFinite(value) || !Double.isFinite(halfWidth)) {
             return text(value);
         }
-        int power = (int) Math.floor(Math.log10(halfWidth));
-        return rounded(value, halfWidth / Math.pow(10, power) < FEW ? power - 1 : power);
+        return rounded(value, Numbers.lastCertain(halfWidth));
     }
 
     /** With every digit that was given. */

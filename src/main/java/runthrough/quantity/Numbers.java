@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 public final class Numbers {
 
     private static final int DIGITS = 4;
+    private static final int FEW = 3;
     /** Closer than this to nothing or to all counts as rounding of the computer's own. */
     private static final double NEGLIGIBLE_SHARE = 1e-12;
 
@@ -37,6 +38,17 @@ public final class Numbers {
             BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
             return rounded.toPlainString();
         });
+    }
+
+    /**
+     * The power of ten of the last digit that half the width of an interval leaves certain: that of the width's first digit, or,
+     * so that the ends of a narrow interval do not look the same, of its second where the first is less than 3.
+     *
+     * @param halfWidth {@code > 0}
+     */
+    public static int lastCertain(double halfWidth) {
+        int power = (int) Math.floor(Math.log10(halfWidth));
+        return halfWidth / Math.pow(10, power) < FEW ? power - 1 : power;
     }
 
     /** With every digit that the number has, without an exponent. */

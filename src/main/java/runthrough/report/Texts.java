@@ -127,16 +127,14 @@ final class Texts {
     }
 
     /**
-     * A number with as many decimals as half its interval leaves certain, one or two digits of that being shown, so that the
-     * ends of a narrow interval do not look the same; to three digits without an interval.
+     * A number with as many decimals as half its interval leaves certain, see {@link Numbers#lastCertain}; to three digits
+     * without an interval.
      */
     static String certain(double value, double halfWidth) {
         if (!(halfWidth > 0) || value == 0) {
             return number(value);
         }
-        int power = (int) Math.floor(Math.log10(halfWidth));
-        int digits = halfWidth / Math.pow(10, power) < 3 ? 1 : 0;
-        return Numbers.fixed(value, Math.max(0, digits - power));
+        return Numbers.fixed(value, Math.max(0, -Numbers.lastCertain(halfWidth)));
     }
 
     private static Unit clock(double seconds) {

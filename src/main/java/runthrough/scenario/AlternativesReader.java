@@ -134,9 +134,7 @@ final class AlternativesReader {
                     ScenarioKeys.TODAY.name(),
                     today,
                     "is not the name of an alternative of this scenario",
-                    Nearest.to(today, names)
-                            .map(nearest -> "Did you mean " + nearest + "?")
-                            .orElse("There are: " + String.join(", ", names) + ".")));
+                    Nearest.remedy(today, names)));
         }
         return today;
     }

@@ -47,9 +47,7 @@ final class PricedAlternatives {
                     SECTION + "." + name,
                     "",
                     "is not an alternative of this scenario",
-                    Nearest.to(name, names)
-                            .map(nearest -> "Did you mean " + nearest + "?")
-                            .orElse("There are: " + String.join(", ", names) + ".")));
+                    Nearest.remedy(name, names)));
         }
         return today.filter(name::equals)
                 .map(same -> Problem.at(

@@ -13,9 +13,7 @@ import runthrough.quantity.Amounts;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Unit;
-import runthrough.quantity.Units;
 import runthrough.report.Table;
-import runthrough.study.Verdict;
 import runthrough.study.benefit.Benefit;
 import runthrough.study.benefit.Gain;
 import runthrough.study.benefit.Worth;
@@ -24,34 +22,23 @@ import runthrough.study.statistics.Interval;
 
 /** What time, strip and work of a year come to, and what alternatives are worth in money where the user said what counts. */
 final class BenefitChapter {
-    private static final double SHIFT = 8 * 3600.0;
+    private final Year year;
 
-    private final Verdict verdict;
-    private final double year;
-    private final List<Benefit> benefits;
-    private final Optional<Money> money;
-    private final Units units;
-
-    /** Benefits may be none, where there is nothing to compare; {@code year} is the scheduled time of one (s). */
-    BenefitChapter(Verdict verdict, double year, List<Benefit> benefits, Optional<Money> money, Units units) {
-        this.verdict = verdict;
+    BenefitChapter(Year year) {
         this.year = year;
-        this.benefits = benefits;
-        this.money = money;
-        this.units = units;
     }
 
     Chapter chapter() {
         List<Table> tables = new ArrayList<>(List.of(today()));
-        if (!benefits.isEmpty()) {
+        if (!year.benefits().isEmpty()) {
             tables.add(gains());
         }
-        List<Benefit> priced = WorthWords.priced(benefits);
+        List<Benefit> priced = year.priced();
         List<Chart> charts = new ArrayList<>();
         if (!priced.isEmpty()) {
             tables.add(values(priced));
             tables.add(returns(priced));
-            Benefit best = WorthWords.best(priced);
+            Benefit best = year.best().orElseThrow();
             charts.addAll(WorthCharts.of(best.name(), best.worth().orElseThrow(), uncertain()));
         }
         return new Chapter("worth", "What it is worth", lead(priced), charts, tables, remarks());
@@ -59,14 +46,14 @@ final class BenefitChapter {
 
     private List<String> lead(List<Benefit> priced) {
         List<String> lead = new ArrayList<>();
-        lead.add("For a year of " + Numbers.text(Unit.HOUR.fromSi(year), 3) + " h of scheduled running time.");
-        if (benefits.isEmpty()) {
+        lead.add("For a year of " + Numbers.text(Unit.HOUR.fromSi(year.time()), 3) + " h of scheduled running time.");
+        if (year.benefits().isEmpty()) {
             lead.add("No alternatives were given to hold the line against, so what it loses today is all that can be"
                     + " told: it is the most that a change can win back.");
         }
-        if (money.isEmpty()) {
+        if (year.money().isEmpty()) {
             lead.add("What an hour, a tonne or a price comes to was not given, so nothing is said of money.");
-        } else if (priced.isEmpty() && !benefits.isEmpty()) {
+        } else if (priced.isEmpty() && !year.benefits().isEmpty()) {
             lead.add("No alternative was given a price, so none is worked out in money.");
         }
         return lead;
@@ -74,7 +61,7 @@ final class BenefitChapter {
 
     private List<String> remarks() {
         List<String> remarks = new ArrayList<>();
-        if (money.isPresent()) {
+        if (year.money().isPresent()) {
             remarks.add(
                     "Net present value: the price is paid at time zero and is not discounted, gains and upkeep come at"
                             + " the end of each year. Many spreadsheets take the first flow at the end of the first year"
@@ -90,30 +77,31 @@ final class BenefitChapter {
     }
 
     private Table today() {
-        double shifts = year / SHIFT;
+        double shifts = year.shifts();
         List<List<String>> rows = List.of(
                 row(
                         "Time lost for want of strip",
                         Kind.TIME,
-                        verdict.stoppages().lostTimePerShift(),
+                        year.verdict().stoppages().lostTimePerShift(),
                         shifts),
                 row(
                         "Strip not run for want of strip",
                         Kind.LENGTH,
-                        verdict.stoppages().lostMetresPerShift(),
+                        year.verdict().stoppages().lostMetresPerShift(),
                         shifts),
-                row("Output", Kind.MASS, verdict.output().massFlow(), year),
+                row("Output", Kind.MASS, year.verdict().output().massFlow(), year.time()),
                 row(
                         "Scrap of coil changes and stops",
                         Kind.MASS,
-                        verdict.output().scrapKilogramsPerShift(),
+                        year.verdict().output().scrapKilogramsPerShift(),
                         shifts));
         return new Table("The line as written, in a year", List.of("", "Mean", "95 % interval"), rows, true);
     }
 
     private List<String> row(String name, Kind kind, Estimate estimate, double factor) {
         Unit unit = unit(kind, estimate.mean() * factor);
-        Optional<Interval> interval = estimate.interval().filter(any -> verdict.chance());
+        Optional<Interval> interval =
+                estimate.interval().filter(any -> year.verdict().chance());
         double half = unit.fromSi(interval.map(Interval::halfWidth).orElse(0.0) * factor);
         return List.of(
                 name,
@@ -130,7 +118,7 @@ final class BenefitChapter {
     private Table gains() {
         return table(
                 "What alternatives gain in a year over the one called today, with intervals",
-                benefits,
+                year.benefits(),
                 List.of(
                         gain("Time no longer lost", Kind.TIME, Benefit::time),
                         gain("More output", Kind.MASS, Benefit::mass),
@@ -139,7 +127,7 @@ final class BenefitChapter {
     }
 
     private Column gain(String name, Kind kind, Function<Benefit, Gain> of) {
-        double most = benefits.stream()
+        double most = year.benefits().stream()
                 .mapToDouble(benefit -> Math.abs(of.apply(benefit).mean()))
                 .max()
                 .orElse(0);
@@ -150,7 +138,7 @@ final class BenefitChapter {
     }
 
     private Table values(List<Benefit> priced) {
-        Money given = money.orElseThrow();
+        Money given = year.money().orElseThrow();
         return table(
                 "In " + given.currency() + ", at " + Numbers.text(100 * given.rate()) + " % a year",
                 priced,
@@ -199,11 +187,11 @@ final class BenefitChapter {
     }
 
     private Unit unit(Kind kind, double size) {
-        return kind == Kind.TIME ? Unit.HOUR : units.unitFor(kind, size);
+        return kind == Kind.TIME ? Unit.HOUR : year.units().unitFor(kind, size);
     }
 
     private String uncertain() {
-        Money values = money.orElseThrow();
+        Money values = year.money().orElseThrow();
         return switch (values.leastCertain()) {
             case OUTPUT ->
                 values.output() instanceof Output.LineHour ? "value of a line hour" : "contribution of a tonne";

@@ -40,7 +40,7 @@ public final class DocumentMaker {
     private final List<GivenValue> given;
     private final Optional<Comparison> comparison;
     private final Optional<StudyAnswer> sensitivity;
-    private final List<Benefit> benefits;
+    private final Year year;
 
     private DocumentMaker(
             RunThroughResult result,
@@ -56,7 +56,12 @@ public final class DocumentMaker {
         this.brief = result.study().brief();
         this.units = Units.of(brief.resultsIn());
         this.report = PageMaker.page(result);
-        this.benefits = comparison.map(all -> Benefit.of(all, handover.money())).orElse(List.of());
+        this.year = new Year(
+                result.study().verdict(),
+                brief.run().yearlyTime(),
+                comparison.map(all -> Benefit.of(all, handover.money())).orElse(List.of()),
+                handover.money(),
+                units);
     }
 
     /**
@@ -86,8 +91,7 @@ public final class DocumentMaker {
                 report,
                 DocumentCharts.summary(summary),
                 DocumentCharts.slide(summary),
-                new WorthWords(result.study().verdict(), brief.run().yearlyTime(), benefits, handover.money(), units)
-                        .sentences(),
+                new WorthWords(year).sentences(),
                 new Chapter(
                         "line", "The line", parts, List.of(DocumentCharts.line(brief, parts)), List.of(), List.of()),
                 chapters(),
@@ -98,9 +102,7 @@ public final class DocumentMaker {
     private List<Chapter> chapters() {
         List<Chapter> chapters = new ArrayList<>();
         comparison.ifPresent(all -> chapters.add(alternatives(all)));
-        chapters.add(new BenefitChapter(
-                        result.study().verdict(), brief.run().yearlyTime(), benefits, handover.money(), units)
-                .chapter());
+        chapters.add(new BenefitChapter(year).chapter());
         sensitivity
                 .map(answer -> chapter("sensitivity", "What moves the answer", answer))
                 .ifPresent(chapters::add);

@@ -3,55 +3,28 @@ package runthrough.report.document;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import runthrough.plant.handover.Money;
 import runthrough.plant.handover.Money.Output;
 import runthrough.quantity.Amounts;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Unit;
-import runthrough.quantity.Units;
-import runthrough.study.Verdict;
 import runthrough.study.benefit.Benefit;
 import runthrough.study.benefit.Gain;
 import runthrough.study.benefit.Worth;
 
 /** What a year's coil changes cost and what the best alternative wins, in a sentence or two: for the page to decide on. */
 final class WorthWords {
-    private static final double SHIFT = 8 * 3600.0;
     private static final double TONNE = 1000;
 
-    private final Verdict verdict;
-    private final double year;
-    private final List<Benefit> benefits;
-    private final Optional<Money> money;
-    private final Units units;
+    private final Year year;
 
-    /** See {@link BenefitChapter}. */
-    WorthWords(Verdict verdict, double year, List<Benefit> benefits, Optional<Money> money, Units units) {
-        this.verdict = verdict;
+    WorthWords(Year year) {
         this.year = year;
-        this.benefits = benefits;
-        this.money = money;
-        this.units = units;
     }
 
     List<String> sentences() {
-        List<Benefit> priced = priced(benefits);
-        return priced.isEmpty() ? withoutPrices() : List.of(inMoney(best(priced)));
-    }
-
-    /** Those alternatives that the user gave a price. */
-    static List<Benefit> priced(List<Benefit> benefits) {
-        return benefits.stream().filter(benefit -> benefit.worth().isPresent()).toList();
-    }
-
-    /** The alternative of the greatest net present value, of one or more. */
-    static Benefit best(List<Benefit> priced) {
-        return priced.stream()
-                .max(Comparator.comparingDouble(
-                        benefit -> benefit.worth().orElseThrow().presentValue().mean()))
-                .orElseThrow();
+        return year.best().map(best -> List.of(inMoney(best))).orElseGet(this::withoutPrices);
     }
 
     private String inMoney(Benefit best) {
@@ -74,9 +47,10 @@ final class WorthWords {
 
     private List<String> withoutPrices() {
         List<String> sentences = new ArrayList<>();
-        sentences.add("Want of strip costs " + hours(lostTime()) + " of " + hours(year) + " a year."
-                + (benefits.isEmpty() ? "" : " " + bestInTime()));
-        sentences.add(money.map(values -> "At the values given that is " + Amounts.text(lostValue(values)) + "\u00a0"
+        sentences.add("Want of strip costs " + hours(lostTime()) + " of " + hours(year.time()) + " a year."
+                + (year.benefits().isEmpty() ? "" : " " + bestInTime()));
+        sentences.add(year.money()
+                .map(values -> "At the values given that is " + Amounts.text(lostValue(values)) + "\u00a0"
                         + currency() + " a year: no change to the coil change can bring more than that, scrap"
                         + " and work aside.")
                 .orElse("No values in money were given."));
@@ -84,27 +58,27 @@ final class WorthWords {
     }
 
     private String bestInTime() {
-        Benefit best = benefits.stream()
+        Benefit best = year.benefits().stream()
                 .max(Comparator.comparingDouble(benefit -> benefit.time().mean()))
                 .orElseThrow();
         if (!(best.time().low() > 0)) {
             return "No alternative is shown to lose less than the one called today.";
         }
-        Unit mass = units.unitFor(Kind.MASS, best.mass().mean());
+        Unit mass = year.units().unitFor(Kind.MASS, best.mass().mean());
         return "Against the one called today \"" + best.name() + "\" wins most: "
                 + GainText.of(best.time().times(Unit.HOUR.fromSi(1)), "h") + " and "
                 + GainText.of(best.mass().times(mass.fromSi(1)), mass.symbol()) + " of output a year.";
     }
 
     private double lostTime() {
-        return verdict.stoppages().lostTimePerShift().mean() * year / SHIFT;
+        return year.verdict().stoppages().lostTimePerShift().mean() * year.shifts();
     }
 
     private double lostValue(Money values) {
         return values.output() instanceof Output.LineHour hour
                 ? Unit.HOUR.fromSi(lostTime()) * hour.value()
                 : lostTime()
-                        * verdict.output().massFlow().mean()
+                        * year.verdict().output().massFlow().mean()
                         / TONNE
                         * values.output().value();
     }
@@ -114,7 +88,7 @@ final class WorthWords {
     }
 
     private String currency() {
-        return money.map(Money::currency).orElse("");
+        return year.money().map(Money::currency).orElse("");
     }
 
     private static String hours(double seconds) {

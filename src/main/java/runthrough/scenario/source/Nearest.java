@@ -25,6 +25,13 @@ public final class Nearest {
                 .min(Comparator.comparingInt(candidate -> slips(plain, candidate)));
     }
 
+    /** What to do about {@code word}, which is none of {@code known}: the nearest of them, or all where none is near. */
+    public static String remedy(String word, Collection<String> known) {
+        return to(word, known)
+                .map(nearest -> "Did you mean " + nearest + "?")
+                .orElseGet(() -> "There are: " + String.join(", ", known) + ".");
+    }
+
     private static int slips(String plain, String candidate) {
         return SLIPS.apply(plain, plain(candidate));
     }

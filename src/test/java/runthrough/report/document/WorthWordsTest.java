@@ -104,7 +104,7 @@ class WorthWordsTest {
 
     private static List<String> said(Optional<Money> money, Benefit... benefits) {
         Units units = Units.of(UnitSystem.METRIC);
-        return new WorthWords(VERDICT, 4000 * HOUR, List.of(benefits), money, units)
+        return new WorthWords(new Year(VERDICT, 4000 * HOUR, List.of(benefits), money, units))
                 .sentences().stream()
                         .map(sentence -> sentence.replace('\u00a0', ' '))
                         .toList();
