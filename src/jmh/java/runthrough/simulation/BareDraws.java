@@ -6,25 +6,25 @@ import runthrough.plant.Distribution;
 import runthrough.simulation.WorkRecord.WorkList;
 import umontreal.ssj.rng.MRG32k3a;
 
-/** The random numbers of one replication, of the same laws and from the same streams as the engine takes them. */
+/** The random numbers of one replication, of the same distributions and from the same streams as the engine takes them. */
 final class BareDraws {
-    private final Law[] prepare;
-    private final Law[] tail;
-    private final Law[] join;
+    private final DistributionShape[] prepare;
+    private final DistributionShape[] tail;
+    private final DistributionShape[] join;
     private final MRG32k3a reject;
 
     BareDraws(int replication) {
         Streams streams = new Streams(BenchmarkLine.SEED, replication);
-        prepare = laws(WorkList.PREPARE, BenchmarkLine.PREPARE, streams);
-        tail = laws(WorkList.TAIL, BenchmarkLine.TAIL, streams);
-        join = laws(WorkList.JOIN, BenchmarkLine.JOIN, streams);
+        prepare = distributions(WorkList.PREPARE, BenchmarkLine.PREPARE, streams);
+        tail = distributions(WorkList.TAIL, BenchmarkLine.TAIL, streams);
+        join = distributions(WorkList.JOIN, BenchmarkLine.JOIN, streams);
         reject = streams.stream(Source.REJECT);
     }
 
-    private static Law[] laws(WorkList list, List<Distribution> laws, Streams streams) {
-        return IntStream.range(0, laws.size())
-                .mapToObj(i -> new Law(laws.get(i), streams.stream(Source.duration(list, i))))
-                .toArray(Law[]::new);
+    private static DistributionShape[] distributions(WorkList list, List<Distribution> distributions, Streams streams) {
+        return IntStream.range(0, distributions.size())
+                .mapToObj(i -> new DistributionShape(distributions.get(i), streams.stream(Source.duration(list, i))))
+                .toArray(DistributionShape[]::new);
     }
 
     double prepare(int element) {
@@ -46,23 +46,23 @@ final class BareDraws {
     /** All draws of one coil change, and those of its rejects; their sum. */
     double ofOneChange() {
         double sum = 0;
-        for (Law law : prepare) {
-            sum += law.next();
+        for (DistributionShape distribution : prepare) {
+            sum += distribution.next();
         }
         do {
-            for (Law law : tail) {
-                sum += law.next();
+            for (DistributionShape distribution : tail) {
+                sum += distribution.next();
             }
-            for (Law law : join) {
-                sum += law.next();
+            for (DistributionShape distribution : join) {
+                sum += distribution.next();
             }
         } while (isRejected());
         return sum;
     }
 
-    private record Law(Distribution law, MRG32k3a stream) {
+    private record DistributionShape(Distribution distribution, MRG32k3a stream) {
         double next() {
-            return law.quantile(stream.nextDouble());
+            return distribution.quantile(stream.nextDouble());
         }
     }
 }

@@ -41,14 +41,14 @@ final class BenchmarkLine {
                 .process(PROCESS_SPEED, 0.2, 0.25)
                 .capacity(capacity)
                 .reject(new Reject.Chance(REJECT_CHANCE));
-        PREPARE.forEach(law -> line.prepare(notRedone(law)));
-        TAIL.forEach(law -> line.tail(LineBuilder.element(law)));
+        PREPARE.forEach(distribution -> line.prepare(notRedone(distribution)));
+        TAIL.forEach(distribution -> line.tail(LineBuilder.element(distribution)));
         JOIN.forEach(line::join);
         return line.build();
     }
 
-    private static WorkElement notRedone(Distribution law) {
-        WorkElement element = LineBuilder.element(law);
+    private static WorkElement notRedone(Distribution distribution) {
+        WorkElement element = LineBuilder.element(distribution);
         return new WorkElement(element.name(), element.time(), element.occurrence(), false);
     }
 

@@ -15,9 +15,9 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import runthrough.plant.Brief;
 import runthrough.plant.Line;
 import runthrough.plant.LineFigure;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Unit;
 import runthrough.scenario.ScenarioReader;
 import runthrough.scenario.ScenarioReading;
@@ -25,8 +25,8 @@ import runthrough.study.map.MapAxis;
 import runthrough.study.map.MapPlan;
 import runthrough.study.map.MapStore;
 import runthrough.study.map.MapStudy;
+import runthrough.study.map.MapVariants;
 import runthrough.study.map.ShareMap;
-import runthrough.study.map.Variants;
 
 /**
  * A map of 2,500 points with 2,000 coil changes each, every point run in full. It is to keep all processors busy to 85 %; where it
@@ -44,13 +44,13 @@ public class MapBenchmark {
     private static final double BUSY = 0.85;
     private static final int PROCESSORS = Runtime.getRuntime().availableProcessors();
 
-    private final Brief brief = shipped();
+    private final SimulationRequest request = shipped();
 
-    private static Brief shipped() {
+    private static SimulationRequest shipped() {
         ScenarioReading reading = ScenarioReader.read(Path.of("scenarios", "tube-line.yaml"));
         if (reading instanceof ScenarioReading.Accepted accepted) {
-            Brief brief = accepted.brief();
-            return brief.with(brief.run().withReplications(REPLICATIONS));
+            SimulationRequest request = accepted.request();
+            return request.with(request.run().withReplications(REPLICATIONS));
         }
         throw new IllegalStateException("the shipped tube line is refused");
     }
@@ -81,11 +81,11 @@ public class MapBenchmark {
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 1);
-        Variants variants = (x, y) -> {
-            Line quicker = LineFigure.JOINT_TIME.with(brief.line(), x);
-            return new Variants.Variant.Possible(LineFigure.USABLE_CAPACITY.with(quicker, y));
+        MapVariants variants = (x, y) -> {
+            Line quicker = LineFigure.JOINT_TIME.with(request.line(), x);
+            return new MapVariants.Variant.Possible(LineFigure.USABLE_CAPACITY.with(quicker, y));
         };
-        return new MapStudy(brief, brief.run().target(), plan, variants)
+        return new MapStudy(request, request.run().target(), plan, variants)
                 .run(PROCESSORS, StudyListener.NONE, MapStore.NONE);
     }
 }

@@ -12,7 +12,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.scenario.ScenarioReader;
 import runthrough.scenario.ScenarioReading;
 import runthrough.study.sizing.Sizing;
@@ -36,12 +36,12 @@ public class SizingBenchmark {
     /** Enough for the compiler to have seen both. */
     private static final int WARM = 5;
 
-    private final Brief brief = shipped();
+    private final SimulationRequest request = shipped();
 
-    private static Brief shipped() {
+    private static SimulationRequest shipped() {
         ScenarioReading reading = ScenarioReader.read(Path.of("scenarios", "tube-line.yaml"));
         if (reading instanceof ScenarioReading.Accepted accepted) {
-            return accepted.brief();
+            return accepted.request();
         }
         throw new IllegalStateException("the shipped tube line is refused");
     }
@@ -65,15 +65,15 @@ public class SizingBenchmark {
 
     @Benchmark
     public StudyResult verdict() {
-        return new RunThroughStudy(brief).run(StudyOptions.plain().withThreads(1), StudyListener.NONE);
+        return new RunThroughStudy(request).run(StudyOptions.plain().withThreads(1), StudyListener.NONE);
     }
 
     @Benchmark
     public Sizing sizing() {
         SizingOptions usual =
-                SizingOptions.usual(brief.run().target(), brief.run().replications());
+                SizingOptions.usual(request.run().target(), request.run().replications());
         SizingOptions options = new SizingOptions(usual.target(), PRECISION, usual.maxReplications());
-        Sizing sizing = new SizingStudy(brief, options).run(1, StudyListener.NONE);
+        Sizing sizing = new SizingStudy(request, options).run(1, StudyListener.NONE);
         if (!sizing.interval().orElseThrow().reached()) {
             throw new IllegalStateException("the capacity is not known to " + PRECISION);
         }

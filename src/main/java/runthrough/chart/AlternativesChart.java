@@ -7,7 +7,7 @@ import org.jfree.chart.LegendItemCollection;
 import runthrough.quantity.Unit;
 import runthrough.study.comparison.Compared;
 import runthrough.study.comparison.Comparison;
-import runthrough.study.comparison.Measure;
+import runthrough.study.comparison.ComparisonMeasure;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
 
@@ -18,14 +18,14 @@ final class AlternativesChart {
     private final Comparison comparison;
     private final List<Compared> all;
 
-    private AlternativesChart(Setting setting, Comparison comparison) {
+    private AlternativesChart(ChartContext setting, Comparison comparison) {
         this.style = setting.style();
         this.units = setting.units();
         this.comparison = comparison;
         this.all = comparison.all();
     }
 
-    static Chart of(Setting setting, Comparison comparison) {
+    static Chart of(ChartContext setting, Comparison comparison) {
         return new AlternativesChart(setting, comparison).chart();
     }
 
@@ -57,14 +57,14 @@ final class AlternativesChart {
 
     private RowPlot lost() {
         double greatest = all.stream()
-                .mapToDouble(one -> end(estimate(one, Measure.LOST_TIME), one))
+                .mapToDouble(one -> end(estimate(one, ComparisonMeasure.LOST_TIME), one))
                 .max()
                 .orElse(0);
         Unit unit = ChartUnits.clock(greatest);
         RowPlot panel = new RowPlot(style, "lost per 8 h, " + unit.symbol());
         for (int row = 0; row < all.size(); row++) {
             Compared one = all.get(row);
-            Estimate lost = estimate(one, Measure.LOST_TIME);
+            Estimate lost = estimate(one, ComparisonMeasure.LOST_TIME);
             panel.bar(row, unit.fromSi(lost.mean()), Palette.SLOWED);
             int place = row;
             interval(one, lost)
@@ -72,7 +72,7 @@ final class AlternativesChart {
         }
         panel.within(0, Double.MAX_VALUE);
         for (int row = 0; row < all.size(); row++) {
-            double mean = estimate(all.get(row), Measure.LOST_TIME).mean();
+            double mean = estimate(all.get(row), ComparisonMeasure.LOST_TIME).mean();
             panel.words(row, unit.fromSi(mean), units.time(mean));
         }
         return panel;
@@ -83,7 +83,7 @@ final class AlternativesChart {
         panel.upright(Unit.PERCENT.fromSi(comparison.target()), Palette.LIMIT, Palette.LONG_DASHES);
         for (int row = 0; row < all.size(); row++) {
             Compared one = all.get(row);
-            Estimate share = estimate(one, Measure.RUN_THROUGH);
+            Estimate share = estimate(one, ComparisonMeasure.RUN_THROUGH);
             int place = row;
             interval(one, share)
                     .ifPresent(ends ->
@@ -92,13 +92,13 @@ final class AlternativesChart {
         }
         panel.within(-4, 104);
         for (int row = 0; row < all.size(); row++) {
-            double mean = estimate(all.get(row), Measure.RUN_THROUGH).mean();
+            double mean = estimate(all.get(row), ComparisonMeasure.RUN_THROUGH).mean();
             panel.words(row, Unit.PERCENT.fromSi(mean), units.share(mean));
         }
         return panel;
     }
 
-    private static Estimate estimate(Compared one, Measure measure) {
+    private static Estimate estimate(Compared one, ComparisonMeasure measure) {
         return one.figure(measure).value();
     }
 
@@ -113,8 +113,9 @@ final class AlternativesChart {
     private String reading() {
         String lost = all.stream()
                 .map(one -> one.alternative().name() + " loses "
-                        + units.time(estimate(one, Measure.LOST_TIME).mean()) + " in 8 h and runs through "
-                        + units.share(estimate(one, Measure.RUN_THROUGH).mean()))
+                        + units.time(estimate(one, ComparisonMeasure.LOST_TIME).mean()) + " in 8 h and runs through "
+                        + units.share(
+                                estimate(one, ComparisonMeasure.RUN_THROUGH).mean()))
                 .reduce((one, other) -> one + "; " + other)
                 .orElseThrow();
         return Character.toUpperCase(lost.charAt(0)) + lost.substring(1) + ".";

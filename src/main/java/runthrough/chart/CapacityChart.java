@@ -17,18 +17,18 @@ final class CapacityChart {
     /** So many times what is missing to all, now or at four times the target's allowance, is shown below all. */
     private static final double FURTHER = 1.3;
 
-    private final Setting setting;
+    private final ChartContext setting;
     private final Sizing sizing;
     private final Unit unit;
 
-    private CapacityChart(Setting setting, Sizing sizing) {
+    private CapacityChart(ChartContext setting, Sizing sizing) {
         this.setting = setting;
         this.sizing = sizing;
         this.unit = setting.units().length();
     }
 
     /** The chart of a sizing that found a capacity. */
-    static Chart of(Setting setting, Sizing sizing) {
+    static Chart of(ChartContext setting, Sizing sizing) {
         return new CapacityChart(setting, sizing).chart(sizing.capacity().orElseThrow());
     }
 
@@ -123,7 +123,7 @@ final class CapacityChart {
                 : Optional.empty();
     }
 
-    /** Nowhere falling, since more capacity is never worse under the same luck; in steps where nothing is left to chance. */
+    /** Nowhere falling, since more capacity is never worse under the same random numbers; in steps where nothing is left to chance. */
     private List<CurvePlot.Point> points() {
         List<CurvePlot.Point> points = new ArrayList<>();
         double low = 0;

@@ -19,9 +19,9 @@ public final class Charts {
      * strip an accumulator.
      */
     public static List<Chart> of(StudyResult result) {
-        Line line = result.brief().line();
-        Setting setting =
-                setting(line, result.brief().resultsIn(), result.totals().size());
+        Line line = result.request().line();
+        ChartContext setting =
+                setting(line, result.request().resultsIn(), result.totals().size());
         List<Chart> charts = new ArrayList<>();
         Replication first = result.first();
         List<ChangeRecord> changes = first.changes();
@@ -57,7 +57,7 @@ public final class Charts {
      * The longest joint time (s) that a full accumulator bears, by the hand calculation; with coils of different speeds the
      * shortest of theirs.
      */
-    private static OptionalDouble longestJoint(Setting setting) {
+    private static OptionalDouble longestJoint(ChartContext setting) {
         return setting.stores()
                 ? setting.line().coils().stream()
                         .mapToDouble(
@@ -66,7 +66,7 @@ public final class Charts {
                 : OptionalDouble.empty();
     }
 
-    static Setting setting(Line line, UnitSystem system, int replications) {
-        return new Setting(new ChartStyle(), line, ChartUnits.of(system), replications);
+    static ChartContext setting(Line line, UnitSystem system, int replications) {
+        return new ChartContext(new ChartStyle(), line, ChartUnits.of(system), replications);
     }
 }

@@ -18,7 +18,7 @@ final class CloseUpChart {
 
     private CloseUpChart() {}
 
-    static Chart of(Setting setting, Replication replication) {
+    static Chart of(ChartContext setting, Replication replication) {
         ChartStyle style = setting.style();
         Trace trace = replication.trace().orElseThrow();
         ChangeRecord change = FeaturedChange.of(setting, replication.changes());
@@ -70,7 +70,7 @@ final class CloseUpChart {
     }
 
     /** Says above the data what the three instants are. */
-    private static XYPlot named(XYPlot plot, Setting setting, TracePlots plots, ChangeRecord change) {
+    private static XYPlot named(XYPlot plot, ChartContext setting, TracePlots plots, ChangeRecord change) {
         ChartStyle style = setting.style();
         double top = plot.getRangeAxis().getUpperBound();
         String end = setting.line().practice() == Practice.RETHREAD ? " threaded" : " joint released";
@@ -80,7 +80,7 @@ final class CloseUpChart {
         return plot;
     }
 
-    private static String reading(ChangeRecord change, Setting setting) {
+    private static String reading(ChangeRecord change, ChartContext setting) {
         ChartUnits units = setting.units();
         String where = setting.line().practice() == Practice.RETHREAD ? "" : " at the joiner";
         String text = "The strip stands" + where + " for " + units.time(change.jointTime());

@@ -47,7 +47,7 @@ public final class DeviationChart {
         plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
         LegendItemCollection legend = new LegendItemCollection();
         legend.add(ChartStyle.box("what was sampled", Palette.ENOUGH));
-        legend.add(ChartStyle.line("what chance alone would give (normal law)", Palette.LIMIT, Palette.BOLD));
+        legend.add(ChartStyle.line("what chance alone would give (normal distribution)", Palette.LIMIT, Palette.BOLD));
         String title = "Sampled values beside exact ones";
         String reading = reading(deviations);
         return new Chart(

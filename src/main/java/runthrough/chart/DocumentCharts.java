@@ -1,14 +1,14 @@
 package runthrough.chart;
 
 import java.util.List;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 
 /** The drawings of the document that is handed over. */
 public final class DocumentCharts {
     private DocumentCharts() {}
 
     /** The line of {@code brief}, to scale where lengths are known; {@code parts} says what its numbers stand for. */
-    public static Chart line(Brief brief, List<String> parts) {
+    public static Chart line(SimulationRequest request, List<String> parts) {
         String reading =
                 "The line as described, drawn full; dashed where it is empty. The numbers stand for the parts below.";
         return new Chart(
@@ -17,7 +17,7 @@ public final class DocumentCharts {
                 reading,
                 "From left to right: uncoiler with coil, joiner, accumulator where there is one, process section. "
                         + String.join(" ", parts),
-                LineDrawing.picture(brief, ChartFonts.load()));
+                LineDrawing.picture(request, ChartFonts.load()));
     }
 
     /** The whole answer in one picture of a slide's size. */

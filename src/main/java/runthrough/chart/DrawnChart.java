@@ -28,7 +28,7 @@ final class DrawnChart {
     /** Joint times this many times the longest that ran through stand at the right edge. */
     private static final double FAR = 1.4;
 
-    private final Setting setting;
+    private final ChartContext setting;
     private final List<ChangeRecord> changes;
     private final Unit unit;
     private final double capacity;
@@ -37,7 +37,7 @@ final class DrawnChart {
     private final double longestShown;
     private final Unit clock;
 
-    private DrawnChart(Setting setting, List<ChangeRecord> changes) {
+    private DrawnChart(ChartContext setting, List<ChangeRecord> changes) {
         this.setting = setting;
         this.changes = changes;
         this.unit = setting.units().length();
@@ -59,7 +59,7 @@ final class DrawnChart {
     }
 
     /** The chart of the coil changes of one replication. */
-    static Chart of(Setting setting, List<ChangeRecord> changes) {
+    static Chart of(ChartContext setting, List<ChangeRecord> changes) {
         return new DrawnChart(setting, changes).chart();
     }
 

@@ -8,7 +8,7 @@ import runthrough.simulation.ChangeRecord;
 final class FeaturedChange {
     private FeaturedChange() {}
 
-    static ChangeRecord of(Setting setting, List<ChangeRecord> changes) {
+    static ChangeRecord of(ChartContext setting, List<ChangeRecord> changes) {
         Comparator<ChangeRecord> order = setting.stores()
                 ? Comparator.comparingDouble((ChangeRecord change) -> -change.lostMetres())
                         .thenComparingDouble(ChangeRecord::margin)
@@ -17,7 +17,7 @@ final class FeaturedChange {
     }
 
     /** Why {@code change} was chosen, in words. */
-    static String why(Setting setting, ChangeRecord change) {
+    static String why(ChartContext setting, ChangeRecord change) {
         return !setting.stores()
                 ? "the longest"
                 : change.lostMetres() > 0 ? "the costliest" : "the one with least margin";

@@ -16,7 +16,7 @@ import runthrough.quantity.Unit;
 import runthrough.study.fitting.Candidate;
 import runthrough.study.fitting.ElementFits;
 
-/** A histogram of the times of an element, with the densities of laws fitted to them. */
+/** A histogram of the times of an element, with the densities of distributions fitted to them. */
 final class FitChart {
     private static final int HEIGHT = 360;
     private static final int POINTS = 400;
@@ -25,14 +25,14 @@ final class FitChart {
 
     private final ChartStyle style;
     private final ElementFits element;
-    private final List<Candidate> laws;
+    private final List<Candidate> distributions;
     private final Unit clock;
     private final Histogram histogram;
 
-    private FitChart(ChartStyle style, ElementFits element, List<Candidate> laws) {
+    private FitChart(ChartStyle style, ElementFits element, List<Candidate> distributions) {
         this.style = style;
         this.element = element;
-        this.laws = laws;
+        this.distributions = distributions;
         this.clock = ChartUnits.clock(element.times().sample().percentile(0.95));
         this.histogram = Histogram.of(
                 element.times().sample(),
@@ -41,12 +41,12 @@ final class FitChart {
     }
 
     /**
-     * The chart of {@code element} with {@code laws}, the chosen one first.
+     * The chart of {@code element} with {@code distributions}, the chosen one first.
      *
      * @param number of the element, from 1
      */
-    static Chart of(ChartStyle style, ElementFits element, List<Candidate> laws, int number) {
-        return new FitChart(style, element, laws).chart(number);
+    static Chart of(ChartStyle style, ElementFits element, List<Candidate> distributions, int number) {
+        return new FitChart(style, element, distributions).chart(number);
     }
 
     private Chart chart(int number) {
@@ -60,12 +60,12 @@ final class FitChart {
         plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
         legend.add(ChartStyle.box(element.times().n() + " times, in steps of " + width(), Palette.ENOUGH));
         double highest = 100 * histogram.greatestShare();
-        for (int i = 0; i < laws.size(); i++) {
-            XYSeries curve = curve(laws.get(i), domain);
+        for (int i = 0; i < distributions.size(); i++) {
+            XYSeries curve = curve(distributions.get(i), domain);
             highest = Math.max(highest, Math.min(curve.getMaxY(), 1.6 * highest));
             plot.setDataset(i + 1, new XYSeriesCollection(curve));
             plot.setRenderer(i + 1, renderer(i));
-            legend.add(ChartStyle.line(laws.get(i).law().label(), COLOURS[i], STROKES[i]));
+            legend.add(ChartStyle.line(distributions.get(i).distribution().label(), COLOURS[i], STROKES[i]));
         }
         range.setRange(0, 1.08 * highest);
         String title = element.times().element().label() + ": times and fitted laws";
@@ -74,7 +74,8 @@ final class FitChart {
                 "fit-" + number,
                 title,
                 reading,
-                "Histogram of " + element.times().n() + " times with " + laws.size() + " curves over it. " + reading,
+                "Histogram of " + element.times().n() + " times with " + distributions.size() + " curves over it. "
+                        + reading,
                 style.picture(title, plot, legend, HEIGHT));
     }
 
@@ -83,14 +84,15 @@ final class FitChart {
     }
 
     /** Share that would fall into a bin about each time. */
-    private XYSeries curve(Candidate law, NumberAxis domain) {
-        XYSeries curve = new XYSeries(law.law().label(), false, true);
+    private XYSeries curve(Candidate distribution, NumberAxis domain) {
+        XYSeries curve = new XYSeries(distribution.distribution().label(), false, true);
         double from = domain.getLowerBound();
         double step = (domain.getUpperBound() - from) / POINTS;
         double share = 100 * clock.toSi(histogram.width());
         IntStream.rangeClosed(0, POINTS)
                 .mapToDouble(i -> from + i * step)
-                .forEach(at -> curve.add(at, Math.min(1000, share * law.law().density(clock.toSi(at)))));
+                .forEach(at -> curve.add(
+                        at, Math.min(1000, share * distribution.distribution().density(clock.toSi(at)))));
         return curve;
     }
 
@@ -103,11 +105,14 @@ final class FitChart {
     }
 
     private String reading() {
-        String chosen = laws.get(0).law().label();
-        String others = laws.stream().skip(1).map(other -> other.law().label()).collect(Collectors.joining(" and "));
-        String start = element.recommendation().law().isPresent()
-                ? "The " + chosen + " law is recommended"
-                : "No law is recommended; the " + chosen + " law comes nearest";
+        String chosen = distributions.get(0).distribution().label();
+        String others = distributions.stream()
+                .skip(1)
+                .map(other -> other.distribution().label())
+                .collect(Collectors.joining(" and "));
+        String start = element.recommendation().distribution().isPresent()
+                ? "The " + chosen + " distribution is recommended"
+                : "No distribution is recommended; the " + chosen + " distribution comes nearest";
         String beyond = histogram.beyond() == 0
                 ? ""
                 : "; " + histogram.beyond() + " of the times lie beyond the right edge, up to "

@@ -8,7 +8,7 @@ import runthrough.quantity.Kind;
 import runthrough.quantity.Unit;
 import runthrough.study.comparison.Compared;
 import runthrough.study.comparison.Comparison;
-import runthrough.study.comparison.Measure;
+import runthrough.study.comparison.ComparisonMeasure;
 import runthrough.study.statistics.Difference;
 
 /** What each alternative gains over the one called today in a year, with the interval that may or may not cross zero. */
@@ -18,14 +18,14 @@ final class GainChart {
     private final Comparison comparison;
     private final List<Compared> others;
 
-    private GainChart(Setting setting, Comparison comparison) {
+    private GainChart(ChartContext setting, Comparison comparison) {
         this.style = setting.style();
         this.units = setting.units();
         this.comparison = comparison;
         this.others = comparison.others();
     }
 
-    static Chart of(Setting setting, Comparison comparison) {
+    static Chart of(ChartContext setting, Comparison comparison) {
         return new GainChart(setting, comparison).chart();
     }
 
@@ -42,8 +42,8 @@ final class GainChart {
             this.words = words;
         }
 
-        static Look of(Measure measure, Difference difference) {
-            return switch (difference.finding()) {
+        static Look of(ComparisonMeasure measure, Difference difference) {
+            return switch (difference.message()) {
                 case REAL -> measure.isGain(difference.mean()) ? BETTER : WORSE;
                 case NOT_SHOWN -> NOT_SHOWN;
                 case NONE -> NONE;
@@ -95,25 +95,25 @@ final class GainChart {
                         title,
                         others.stream().map(one -> one.alternative().name()).toList(),
                         List.of(
-                                panel(Measure.OUTPUT_MASS, "output of a year, difference, ", massUnit()),
-                                panel(Measure.LOST_TIME, "time lost in a year, difference, ", Unit.HOUR)),
+                                panel(ComparisonMeasure.OUTPUT_MASS, "output of a year, difference, ", massUnit()),
+                                panel(ComparisonMeasure.LOST_TIME, "time lost in a year, difference, ", Unit.HOUR)),
                         legend));
     }
 
     private Unit massUnit() {
         double greatest = others.stream()
-                .mapToDouble(
-                        one -> Math.abs(difference(one, Measure.OUTPUT_MASS).mean()))
+                .mapToDouble(one ->
+                        Math.abs(difference(one, ComparisonMeasure.OUTPUT_MASS).mean()))
                 .max()
                 .orElse(0);
         return units.units().unitFor(Kind.MASS, greatest);
     }
 
-    private static Difference difference(Compared one, Measure measure) {
+    private static Difference difference(Compared one, ComparisonMeasure measure) {
         return one.perYear(measure).difference().orElseThrow();
     }
 
-    private RowPlot panel(Measure measure, String label, Unit unit) {
+    private RowPlot panel(ComparisonMeasure measure, String label, Unit unit) {
         RowPlot panel = new RowPlot(style, label + unit.symbol());
         panel.upright(0, Palette.TEXT, Palette.SOLID);
         for (int row = 0; row < others.size(); row++) {
@@ -135,7 +135,7 @@ final class GainChart {
 
     private static String words(Difference difference, Unit unit) {
         String sign = difference.mean() > 0 ? "+" : "";
-        return switch (difference.finding()) {
+        return switch (difference.message()) {
             case REAL -> sign + ChartUnits.text(difference.mean(), unit);
             case NOT_SHOWN -> "not shown";
             case NONE -> "none";
@@ -145,7 +145,8 @@ final class GainChart {
     private String reading() {
         Unit unit = massUnit();
         String all = others.stream()
-                .map(one -> one.alternative().name() + " " + words(difference(one, Measure.OUTPUT_MASS), unit))
+                .map(one ->
+                        one.alternative().name() + " " + words(difference(one, ComparisonMeasure.OUTPUT_MASS), unit))
                 .reduce((one, other) -> one + "; " + other)
                 .orElseThrow();
         return "Difference in the output of a year: " + all + ".";

@@ -14,13 +14,13 @@ final class JointTimeChart {
     /** A limit this many times the longest joint time or more would leave the picture empty. */
     private static final double FAR = 1.8;
 
-    private final Setting setting;
+    private final ChartContext setting;
     private final Sample times;
     private final OptionalDouble longest;
     private final boolean rethread;
     private final Unit clock;
 
-    private JointTimeChart(Setting setting, Sample times, OptionalDouble longest) {
+    private JointTimeChart(ChartContext setting, Sample times, OptionalDouble longest) {
         this.setting = setting;
         this.times = times;
         this.longest = longest;
@@ -34,7 +34,7 @@ final class JointTimeChart {
      *
      * @param longest joint time (s) that a full accumulator bridges at the fastest rated speed, where there is an accumulator
      */
-    static Chart of(Setting setting, Sample times, OptionalDouble longest) {
+    static Chart of(ChartContext setting, Sample times, OptionalDouble longest) {
         return new JointTimeChart(setting, times, longest).chart();
     }
 

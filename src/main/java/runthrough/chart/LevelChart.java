@@ -20,7 +20,7 @@ final class LevelChart {
     private LevelChart() {}
 
     /** The chart of {@code replication}, which must hold a trace and a coil change. */
-    static Chart of(Setting setting, Replication replication) {
+    static Chart of(ChartContext setting, Replication replication) {
         Trace trace = replication.trace().orElseThrow();
         List<ChangeRecord> changes = replication.changes();
         ChangeRecord featured = FeaturedChange.of(setting, changes);

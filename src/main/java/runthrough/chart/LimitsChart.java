@@ -45,12 +45,12 @@ final class LimitsChart {
     private static final double ROOM = 0.04;
     private static final Shape RING = new Ellipse2D.Double(-5.5, -5.5, 11, 11);
 
-    private final Setting setting;
+    private final ChartContext setting;
     private final List<LimitRow> rows;
     private final double from;
     private final double to;
 
-    private LimitsChart(Setting setting, List<LimitRow> rows) {
+    private LimitsChart(ChartContext setting, List<LimitRow> rows) {
         this.setting = setting;
         this.rows = rows;
         double least = values().min().orElse(1);
@@ -60,7 +60,7 @@ final class LimitsChart {
         this.to = greatest + 2 * room;
     }
 
-    static Chart of(Setting setting, List<LimitRow> rows, String reading) {
+    static Chart of(ChartContext setting, List<LimitRow> rows, String reading) {
         return new LimitsChart(setting, rows).chart(reading);
     }
 

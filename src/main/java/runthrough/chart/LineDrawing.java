@@ -5,10 +5,10 @@ import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
-import runthrough.plant.Brief;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSize;
 import runthrough.plant.Line;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Unit;
 import runthrough.quantity.Units;
@@ -40,9 +40,9 @@ final class LineDrawing implements Picture.Drawing {
     /** Where the drawing ends and its words begin (px from the top). */
     private final double drawn;
 
-    private LineDrawing(Brief brief, ChartFonts fonts) {
-        this.line = brief.line();
-        this.units = Units.of(brief.resultsIn());
+    private LineDrawing(SimulationRequest request, ChartFonts fonts) {
+        this.line = request.line();
+        this.units = Units.of(request.resultsIn());
         this.fonts = fonts;
         this.storage = StorageDrawing.of(line.accumulator().form());
         this.coil = largestDiameter(line);
@@ -57,8 +57,8 @@ final class LineDrawing implements Picture.Drawing {
     }
 
     /** The drawing of the line of {@code brief}. */
-    static Picture picture(Brief brief, ChartFonts fonts) {
-        LineDrawing drawing = new LineDrawing(brief, fonts);
+    static Picture picture(SimulationRequest request, ChartFonts fonts) {
+        LineDrawing drawing = new LineDrawing(request, fonts);
         return new Picture(drawing, WIDTH, drawing.height());
     }
 

@@ -16,15 +16,15 @@ import runthrough.study.logged.LogFigure;
 final class LogCharts {
     private static final int HEIGHT = 440;
 
-    private final Setting setting;
+    private final ChartContext setting;
     private final LogComparison comparison;
 
-    private LogCharts(Setting setting, LogComparison comparison) {
+    private LogCharts(ChartContext setting, LogComparison comparison) {
         this.setting = setting;
         this.comparison = comparison;
     }
 
-    static List<Chart> of(Setting setting, LogComparison comparison) {
+    static List<Chart> of(ChartContext setting, LogComparison comparison) {
         LogCharts charts = new LogCharts(setting, comparison);
         List<Chart> all = new ArrayList<>();
         if (comparison.simulatedLogs() > 1) {

@@ -43,14 +43,14 @@ final class MapChart {
             Limit.REFILL, "limit by hand: refill",
             Limit.PREPARATION, "limit by hand: preparation");
 
-    private final Setting setting;
+    private final ChartContext setting;
     private final ShareMap map;
     private final MapAxis x;
     private final MapAxis y;
     private final LegendItemCollection legend = new LegendItemCollection();
     private final XYPlot plot;
 
-    private MapChart(Setting setting, ShareMap map) {
+    private MapChart(ChartContext setting, ShareMap map) {
         this.setting = setting;
         this.map = map;
         this.x = map.plan().x();
@@ -58,7 +58,7 @@ final class MapChart {
         this.plot = setting.style().plot(axis(x), axis(y));
     }
 
-    static Chart of(Setting setting, ShareMap map) {
+    static Chart of(ChartContext setting, ShareMap map) {
         return new MapChart(setting, map).chart();
     }
 

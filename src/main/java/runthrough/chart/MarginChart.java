@@ -12,7 +12,7 @@ final class MarginChart {
     private MarginChart() {}
 
     /** The chart of the margins (m) of all replications. */
-    static Chart of(Setting setting, Sample margins) {
+    static Chart of(ChartContext setting, Sample margins) {
         ChartUnits units = setting.units();
         Unit unit = units.length();
         Histogram histogram = Histogram.of(margins, unit.fromSi(1));

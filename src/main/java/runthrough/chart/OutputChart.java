@@ -22,17 +22,17 @@ import runthrough.study.statistics.Interval;
 final class OutputChart {
     private static final int HEIGHT = 640;
 
-    private final Setting setting;
+    private final ChartContext setting;
     private final SpeedCurve curve;
     private final boolean chance;
     private final Unit speed;
     private final Unit output;
     private final List<SpeedPoint> points;
 
-    private OutputChart(Setting setting, SpeedCurve curve) {
+    private OutputChart(ChartContext setting, SpeedCurve curve) {
         this.setting = setting;
         this.curve = curve;
-        this.chance = !curve.brief().line().isDeterministic();
+        this.chance = !curve.request().line().isDeterministic();
         this.speed = setting.units().speed();
         this.output = setting.units().units().unit(Kind.RATE_LENGTH);
         this.points = Stream.concat(
@@ -42,7 +42,7 @@ final class OutputChart {
                 .toList();
     }
 
-    static Chart of(Setting setting, SpeedCurve curve) {
+    static Chart of(ChartContext setting, SpeedCurve curve) {
         return new OutputChart(setting, curve).chart();
     }
 

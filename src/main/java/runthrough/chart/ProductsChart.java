@@ -24,11 +24,11 @@ final class ProductsChart {
     private static final int LONGEST_NAME = 26;
     private static final String TITLE = "Coil changes that did not run through, by product";
 
-    private final Setting setting;
+    private final ChartContext setting;
     private final List<Product> products;
     private final int all;
 
-    private ProductsChart(Setting setting, CoilOutcomes outcomes) {
+    private ProductsChart(ChartContext setting, CoilOutcomes outcomes) {
         this.setting = setting;
         List<Product> every = outcomes.products();
         this.all = every.size();
@@ -36,7 +36,7 @@ final class ProductsChart {
     }
 
     /** The chart of coils of several kinds. */
-    static Chart of(Setting setting, CoilOutcomes outcomes) {
+    static Chart of(ChartContext setting, CoilOutcomes outcomes) {
         return new ProductsChart(setting, outcomes).chart();
     }
 

@@ -14,7 +14,7 @@ import runthrough.study.fitting.Candidate;
 import runthrough.study.fitting.ElementFits;
 import runthrough.study.statistics.Sample;
 
-/** The times of an element in order of size, against where a law expects them: on the line where the law fits. */
+/** The times of an element in order of size, against where a distribution expects them: on the line where the distribution fits. */
 final class QuantileChart {
     private static final int HEIGHT = 360;
     /** Of very many times, so many are drawn besides the tails. */
@@ -23,14 +23,14 @@ final class QuantileChart {
     private QuantileChart() {}
 
     /**
-     * The chart of {@code element} against {@code law}; the i-th of n times stands at the law's quantile of (i - 0.5) / n.
+     * The chart of {@code element} against {@code candidate}; the i-th of n times stands at the distribution's quantile of (i - 0.5) / n.
      *
      * @param number of the element, from 1
      */
-    static Chart of(ChartStyle style, ElementFits element, Candidate law, int number) {
+    static Chart of(ChartStyle style, ElementFits element, Candidate candidate, int number) {
         Sample sample = element.times().sample();
         Unit clock = ChartUnits.clock(sample.percentile(0.95));
-        Distribution distribution = law.law().law();
+        Distribution distribution = candidate.distribution().distribution();
         XYSeries inside = new XYSeries("times", false, true);
         XYSeries outside = new XYSeries("outliers", false, true);
         double least = Double.POSITIVE_INFINITY;
@@ -48,15 +48,15 @@ final class QuantileChart {
         double from = clock.fromSi(Math.max(0, least - room));
         double to = clock.fromSi(greatest + room);
         LegendItemCollection legend = new LegendItemCollection();
-        XYPlot plot = plot(style, law, clock, from, to);
+        XYPlot plot = plot(style, candidate, clock, from, to);
         marks(plot, legend, inside, outside);
-        legend.add(ChartStyle.line("as the law has it", Palette.FAINT, Palette.DASHES));
+        legend.add(ChartStyle.line("as the distribution has it", Palette.FAINT, Palette.DASHES));
         String title = element.times().element().label() + ": observed against "
-                + law.law().label();
+                + candidate.distribution().label();
         String reading = "Where marks leave the line upwards, times are longer than the "
-                + law.law().label()
-                + " law has them; the farthest that its distribution function is from the observed one is "
-                + ChartUnits.text(law.distance().kolmogorovSmirnov(), Unit.PERCENT) + " of the coil changes.";
+                + candidate.distribution().label()
+                + " distribution has them; the farthest that its distribution function is from the observed one is "
+                + ChartUnits.text(candidate.distance().kolmogorovSmirnov(), Unit.PERCENT) + " of the coil changes.";
         return new Chart(
                 "quantiles-" + number,
                 title,
@@ -67,8 +67,9 @@ final class QuantileChart {
                 style.picture(title, plot, legend, HEIGHT));
     }
 
-    private static XYPlot plot(ChartStyle style, Candidate law, Unit clock, double from, double to) {
-        NumberAxis domain = style.axis("time by the " + law.law().label() + " law, " + clock.symbol());
+    private static XYPlot plot(ChartStyle style, Candidate candidate, Unit clock, double from, double to) {
+        NumberAxis domain =
+                style.axis("time by the " + candidate.distribution().label() + " distribution, " + clock.symbol());
         NumberAxis range = style.axis("observed time, " + clock.symbol());
         domain.setRange(from, to);
         range.setRange(from, to);

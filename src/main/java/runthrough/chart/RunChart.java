@@ -31,7 +31,7 @@ final class RunChart {
     private RunChart() {}
 
     /** The chart of the coil changes of one replication. */
-    static Chart of(Setting setting, List<ChangeRecord> changes) {
+    static Chart of(ChartContext setting, List<ChangeRecord> changes) {
         ChartStyle style = setting.style();
         ChartUnits units = setting.units();
         Unit unit = units.length();
@@ -130,7 +130,7 @@ final class RunChart {
         return changes.stream().mapToDouble(value).max().orElseThrow();
     }
 
-    private static String reading(Setting setting, List<ChangeRecord> changes) {
+    private static String reading(ChartContext setting, List<ChangeRecord> changes) {
         long failed =
                 changes.stream().filter(c -> c.outcome() != Outcome.RAN_THROUGH).count();
         ChangeRecord worst = FeaturedChange.of(setting, changes);

@@ -5,7 +5,7 @@ import java.util.List;
 import runthrough.study.fitting.Candidate;
 import runthrough.study.fitting.ElementFits;
 
-/** The charts of a time-study sheet: for each element with fitted laws, a histogram with them and a quantile plot of the best. */
+/** The charts of a time-study sheet: for each element with fitted distributions, a histogram with them and a quantile plot of the best. */
 public final class TimesCharts {
     /** More curves in one picture cannot be told apart. */
     private static final int MOST_CURVES = 3;
@@ -26,10 +26,10 @@ public final class TimesCharts {
         return charts;
     }
 
-    /** The recommended law, or else the nearest, then the next best. */
+    /** The recommended distribution, or else the nearest, then the next best. */
     private static List<Candidate> shown(ElementFits element) {
         List<Candidate> shown = new ArrayList<>();
-        element.recommendation().law().ifPresent(shown::add);
+        element.recommendation().distribution().ifPresent(shown::add);
         element.candidates().stream()
                 .filter(candidate -> !shown.contains(candidate))
                 .limit(MOST_CURVES - shown.size())

@@ -11,7 +11,7 @@ import runthrough.chart.BarRows.Half;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Unit;
 import runthrough.study.sensitivity.Change;
-import runthrough.study.sensitivity.Measure;
+import runthrough.study.sensitivity.ChangeMeasure;
 import runthrough.study.sensitivity.SwingEffect;
 import runthrough.study.sensitivity.SwingEffect.AtEnd;
 import runthrough.study.sensitivity.Swings;
@@ -28,14 +28,18 @@ final class TornadoChart {
     /** to so many times that. */
     private static final double CUT = 1.5;
 
-    private final Setting setting;
+    private final ChartContext setting;
     private final boolean chance;
     private final Unit unit;
     private final String unitName;
     private final Function<AtEnd, Optional<Change>> change;
 
     private TornadoChart(
-            Setting setting, boolean chance, Unit unit, String unitName, Function<AtEnd, Optional<Change>> change) {
+            ChartContext setting,
+            boolean chance,
+            Unit unit,
+            String unitName,
+            Function<AtEnd, Optional<Change>> change) {
         this.setting = setting;
         this.chance = chance;
         this.unit = unit;
@@ -44,9 +48,9 @@ final class TornadoChart {
     }
 
     /** One for the margin or the lost time and one for the share run through; each only if something moves it. */
-    static List<Chart> of(Setting setting, Swings swings, boolean chance) {
+    static List<Chart> of(ChartContext setting, Swings swings, boolean chance) {
         List<Chart> charts = new ArrayList<>();
-        boolean margin = swings.measure() == Measure.MARGIN;
+        boolean margin = swings.measure() == ChangeMeasure.MARGIN;
         if (!swings.byStrip().isEmpty()) {
             Unit unit = margin ? setting.units().length() : Unit.SECOND;
             String what = margin ? swings.atTarget() ? "margin at the target" : "mean margin" : "lost time";
@@ -82,7 +86,7 @@ final class TornadoChart {
                 setting.style().picture(title, plot, legend(doubtful), rows.height()));
     }
 
-    /** A path of which, where it is long, the section goes first and then the name of the law: the table has all of it. */
+    /** A path of which, where it is long, the section goes first and then the name of the distribution: the table has all of it. */
     private static String label(String path) {
         String inSection = path.length() <= BarRows.LONGEST_NAME ? path : path.replaceFirst("^[^.]+\\.", "");
         return inSection.length() <= BarRows.LONGEST_NAME

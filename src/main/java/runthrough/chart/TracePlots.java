@@ -32,7 +32,7 @@ final class TracePlots {
     private final LegendItemCollection legend = new LegendItemCollection();
 
     /** Plots of {@code window}; time counts from {@code origin} (s). */
-    TracePlots(Setting setting, TraceWindow window, double origin) {
+    TracePlots(ChartContext setting, TraceWindow window, double origin) {
         this.style = setting.style();
         this.line = setting.line();
         this.window = window;

@@ -8,7 +8,7 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import runthrough.quantity.Unit;
 import runthrough.study.statistics.Sample;
-import runthrough.study.uncertainty.Known;
+import runthrough.study.uncertainty.UncertainFigure;
 import runthrough.study.uncertainty.Uncertainty;
 
 /** How well share and capacity are known, as two nested bands: from simulation noise alone, and with what is not known of times. */
@@ -19,15 +19,15 @@ final class UncertaintyCharts {
 
     private static final Color INNER = new Color(0x8FBDDD);
 
-    private final Setting setting;
+    private final ChartContext setting;
     private final Uncertainty known;
 
-    private UncertaintyCharts(Setting setting, Uncertainty known) {
+    private UncertaintyCharts(ChartContext setting, Uncertainty known) {
         this.setting = setting;
         this.known = known;
     }
 
-    static List<Chart> of(Setting setting, Uncertainty known) {
+    static List<Chart> of(ChartContext setting, Uncertainty known) {
         UncertaintyCharts charts = new UncertaintyCharts(setting, known);
         List<Chart> all = new ArrayList<>();
         if (!known.curve().isEmpty()) {
@@ -65,7 +65,7 @@ final class UncertaintyCharts {
                 Palette.SECONDARY,
                 Palette.DASH_DOT);
         String title = "Share run through against capacity, and how well it is known";
-        Known capacity = known.capacity().orElseThrow();
+        UncertainFigure capacity = known.capacity().orElseThrow();
         String reading = "The target of " + setting.units().share(known.target()) + " takes "
                 + setting.units().length(capacity.value()) + " of capacity; from simulation noise alone "
                 + range(capacity.simulation(), length) + ", with what is not known of the times "
@@ -78,12 +78,12 @@ final class UncertaintyCharts {
                 setting.style().picture(title, plot.within(0, 100), legend, HEIGHT));
     }
 
-    private static CurvePlot.Point point(Uncertainty.Point point, Known.Band band, Unit length) {
+    private static CurvePlot.Point point(Uncertainty.Point point, UncertainFigure.Band band, Unit length) {
         return new CurvePlot.Point(
                 length.fromSi(point.capacity()), 100 * point.share().value(), 100 * band.low(), 100 * band.high());
     }
 
-    private static String range(Known.Band band, Unit unit) {
+    private static String range(UncertainFigure.Band band, Unit unit) {
         return ChartUnits.text(band.low(), unit) + " to " + ChartUnits.text(band.high(), unit);
     }
 
@@ -92,7 +92,7 @@ final class UncertaintyCharts {
                 known.shares().stream().mapToDouble(Double::doubleValue).toArray());
         Histogram histogram = Histogram.of(sample, 100);
         DistributionPlot distribution = new DistributionPlot(setting.style(), histogram);
-        Known.Band all = known.share().all();
+        UncertainFigure.Band all = known.share().all();
         distribution.mark(100 * known.target(), "target", Palette.LIMIT, Palette.LONG_DASHES);
         distribution.mark(100 * known.share().value(), "with the times as observed", Palette.PROCESS, Palette.BOLD);
         distribution.mark(100 * all.low(), "95 % interval from here", Palette.SECONDARY, Palette.DASHES);

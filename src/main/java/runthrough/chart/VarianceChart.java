@@ -9,7 +9,7 @@ import org.jfree.chart.plot.XYPlot;
 import runthrough.chart.BarRows.Half;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Unit;
-import runthrough.study.sensitivity.Measure;
+import runthrough.study.sensitivity.ChangeMeasure;
 import runthrough.study.sensitivity.SobolIndices.Index;
 import runthrough.study.sensitivity.VarianceShares;
 import runthrough.study.sensitivity.VarianceShares.Share;
@@ -25,17 +25,17 @@ final class VarianceChart {
     private VarianceChart() {}
 
     /** One for each measure that varies and is not the joint time. */
-    static List<Chart> of(Setting setting, List<VarianceShares> randomness) {
+    static List<Chart> of(ChartContext setting, List<VarianceShares> randomness) {
         List<Chart> charts = new ArrayList<>();
         for (VarianceShares shares : randomness) {
-            if (shares.varies() && shares.measure() != Measure.JOINT_TIME) {
+            if (shares.varies() && shares.measure() != ChangeMeasure.JOINT_TIME) {
                 charts.add(chart(setting, shares));
             }
         }
         return charts;
     }
 
-    private static Chart chart(Setting setting, VarianceShares shares) {
+    private static Chart chart(ChartContext setting, VarianceShares shares) {
         String what = name(shares.measure());
         List<Share> shown =
                 shares.sources().subList(0, Math.min(MOST_ROWS, shares.sources().size()));
@@ -71,7 +71,7 @@ final class VarianceChart {
         }
     }
 
-    private static String name(Measure measure) {
+    private static String name(ChangeMeasure measure) {
         return switch (measure) {
             case MARGIN -> "the margin";
             case RUN_THROUGH -> "running through";
@@ -82,7 +82,7 @@ final class VarianceChart {
 
     private static String reading(String what, VarianceShares shares) {
         return shares.main()
-                .map(main -> "Of the variance of " + what + ", the luck of "
+                .map(main -> "Of the variance of " + what + ", the random numbers of "
                         + main.source().label()
                         + " carries " + percent(main.index().first()) + " by itself and "
                         + percent(main.index().total())

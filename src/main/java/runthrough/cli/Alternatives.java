@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import runthrough.plant.Alternative;
-import runthrough.plant.Brief;
-import runthrough.plant.Finding;
 import runthrough.plant.LineCheck;
+import runthrough.plant.Message;
+import runthrough.plant.SimulationRequest;
 import runthrough.scenario.AlternativesReading;
 import runthrough.scenario.ScenarioReading;
 
@@ -35,14 +35,14 @@ record Alternatives(List<Alternative> all, String today, List<String> warnings) 
         }
         AlternativesReading reading = asked.file().alternatives(asked.settings(), written);
         List<String> errors = new ArrayList<>(Scenario.texts(reading.problems()).toList());
-        List<Alternative> all = new ArrayList<>(List.of(Alternative.asWritten(asked.brief())));
+        List<Alternative> all = new ArrayList<>(List.of(Alternative.asWritten(asked.request())));
         reading.alternatives().stream().skip(1).forEach(one -> {
-            Brief brief = one.brief();
-            Brief changed = brief.with(overrides.plan(brief.run()));
-            newErrors(brief, changed)
-                    .map(finding -> "alternative \"" + one.name() + "\": " + Scenario.onCommandLine(finding))
+            SimulationRequest request = one.request();
+            SimulationRequest changed = request.with(overrides.plan(request.run()));
+            newErrors(request, changed)
+                    .map(message -> "alternative \"" + one.name() + "\": " + Scenario.onCommandLine(message))
                     .forEach(errors::add);
-            all.add(one.with(new Brief(
+            all.add(one.with(new SimulationRequest(
                     changed.title(),
                     changed.notes(),
                     changed.line(),
@@ -56,8 +56,8 @@ record Alternatives(List<Alternative> all, String today, List<String> warnings) 
                 all, reading.today(), Scenario.texts(reading.warnings()).toList());
     }
 
-    private static Stream<Finding> newErrors(Brief brief, Brief changed) {
-        List<Finding> before = LineCheck.check(brief);
-        return LineCheck.check(changed).stream().filter(Finding::isError).filter(finding -> !before.contains(finding));
+    private static Stream<Message> newErrors(SimulationRequest request, SimulationRequest changed) {
+        List<Message> before = LineCheck.check(request);
+        return LineCheck.check(changed).stream().filter(Message::isError).filter(message -> !before.contains(message));
     }
 }

@@ -56,7 +56,7 @@ record AxisOption(String option, String text) {
         Setting named = new Setting(path, new Raw.Scalar(range, Place.whole(option)));
         Optional<Input> input = asked.file().input(named, asked.settings(), problems);
         return split < 0
-                ? input.flatMap(number -> usual(number, asked.brief().line(), problems))
+                ? input.flatMap(number -> usual(number, asked.request().line(), problems))
                 : input.flatMap(number -> given(number, range, problems));
     }
 

@@ -23,13 +23,13 @@ import picocli.CommandLine.Parameters;
         footerHeading = "%nExamples:%n",
         footer = {"  runthrough check my-line.yaml", "  runthrough check scenarios/*.yaml"})
 final class CheckCommand implements Callable<Integer> {
-    private final Surroundings surroundings;
+    private final Environment environment;
 
     @Parameters(paramLabel = "SCENARIO", arity = "1..*", description = "The scenario files.")
     private List<Path> scenarios;
 
-    CheckCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
+    CheckCommand(Environment environment) {
+        this.environment = environment;
     }
 
     @Override
@@ -39,9 +39,9 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private boolean isGood(Path file) {
-        PrintWriter err = surroundings.err();
+        PrintWriter err = environment.err();
         try {
-            Scenario scenario = Scenario.read(surroundings.path(file));
+            Scenario scenario = Scenario.read(environment.path(file));
             List<String> warnings = Stream.concat(
                             scenario.warnings().stream(),
                             Alternatives.of(scenario, new RunOverrides()).warnings().stream())
@@ -52,7 +52,7 @@ final class CheckCommand implements Callable<Integer> {
                 case 1 -> ", with 1 warning";
                 default -> ", with " + warnings.size() + " warnings";
             };
-            surroundings.out().println(file + ": can be run" + doubts);
+            environment.out().println(file + ": can be run" + doubts);
             return true;
         } catch (BadInputException e) {
             e.lines().forEach(err::println);

@@ -6,9 +6,9 @@ enum Colour {
     ALWAYS,
     NEVER;
 
-    boolean isOnIn(Surroundings surroundings) {
+    boolean isOnIn(Environment environment) {
         return switch (this) {
-            case AUTO -> surroundings.suitsColour();
+            case AUTO -> environment.suitsColour();
             case ALWAYS -> true;
             case NEVER -> false;
         };

@@ -14,7 +14,7 @@ import runthrough.study.comparison.ComparisonStudy;
 @Command(
         name = "compare",
         description = {
-            "Runs the alternatives of a scenario under the same luck and holds each against the one called today:"
+            "Runs the alternatives of a scenario under the same random numbers and holds each against the one called today:"
                     + " share run",
             "through, stops, lost time, output, scrap, crew time at the joint; and says which differences are real."
         },
@@ -27,7 +27,7 @@ import runthrough.study.comparison.ComparisonStudy;
             "  runthrough compare my-line.yaml --set run.hours-per-year=6000h --json --no-report > compare.json"
         })
 final class CompareCommand extends StudyCommand {
-    private final Surroundings surroundings;
+    private final Environment environment;
 
     @Option(
             names = "--today",
@@ -37,9 +37,9 @@ final class CompareCommand extends StudyCommand {
                             + Alternative.AS_WRITTEN + "\" is the scenario without any change.")
     private @Nullable String today;
 
-    CompareCommand(Surroundings surroundings) {
-        super(surroundings, "compare");
-        this.surroundings = surroundings;
+    CompareCommand(Environment environment) {
+        super(environment, "compare");
+        this.environment = environment;
     }
 
     @Override
@@ -49,7 +49,7 @@ final class CompareCommand extends StudyCommand {
                     + "; compare runs all alternatives. To hold the others against it, give --today \"" + name + "\".");
         });
         Alternatives alternatives = Alternatives.of(asked, overrides());
-        alternatives.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
+        alternatives.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
         Alternative reference = named(today == null ? alternatives.today() : today.strip(), alternatives.all());
         ComparisonStudy study = new ComparisonStudy(
                 reference,
@@ -59,7 +59,7 @@ final class CompareCommand extends StudyCommand {
                 target);
         return (threads, listener, warnings, provenance) -> ComparisonAnswer.of(
                 study.run(threads, listener),
-                asked.brief(),
+                asked.request(),
                 Stream.concat(warnings.stream(), alternatives.warnings().stream())
                         .toList(),
                 provenance);

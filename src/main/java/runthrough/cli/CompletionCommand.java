@@ -18,20 +18,20 @@ import picocli.CommandLine.Spec;
             "  source <(runthrough completion)              both lines belong into .bashrc or .zshrc"
         })
 final class CompletionCommand implements Callable<Integer> {
-    private final Surroundings surroundings;
+    private final Environment environment;
 
     @Spec
     private CommandSpec spec;
 
-    CompletionCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
+    CompletionCommand(Environment environment) {
+        this.environment = environment;
     }
 
     @Override
     public Integer call() {
         CommandSpec program = spec.root();
-        surroundings.out().print(AutoComplete.bash(program.name(), program.commandLine()));
-        surroundings.out().flush();
+        environment.out().print(AutoComplete.bash(program.name(), program.commandLine()));
+        environment.out().flush();
         return ExitCode.DONE;
     }
 }

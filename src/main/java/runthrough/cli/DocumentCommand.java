@@ -30,7 +30,7 @@ import runthrough.study.StudyOptions;
             "  runthrough document my-line.yaml --paper letter --results-in us --date \"3 March 2031\" --out hand-over"
         })
 final class DocumentCommand implements Callable<Integer> {
-    private final Surroundings surroundings;
+    private final Environment environment;
 
     @Parameters(paramLabel = "SCENARIO", description = "The scenario file.")
     private Path scenario;
@@ -63,24 +63,24 @@ final class DocumentCommand implements Callable<Integer> {
     @Mixin
     private RunOverrides overrides;
 
-    DocumentCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
+    DocumentCommand(Environment environment) {
+        this.environment = environment;
     }
 
     @Override
     public Integer call() {
-        Scenario asked = Scenario.read(surroundings.path(scenario), overrides, surroundings);
-        asked.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
+        Scenario asked = Scenario.read(environment.path(scenario), overrides, environment);
+        asked.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
         Path folder = out == null ? Path.of("reports").resolve(name() + "-document") : out;
-        try (StudyFolder files = StudyFolder.open(surroundings.path(folder))) {
+        try (StudyFolder files = StudyFolder.open(environment.path(folder))) {
             HandedOver.Made made = run(HandedOver.of(asked, overrides));
-            Paper on = paper == null ? Paper.usualWith(asked.brief().resultsIn()) : paper;
+            Paper on = paper == null ? Paper.usualWith(asked.request().resultsIn()) : paper;
             files.complete(DocumentFiles.of(made.document(), on, ProgramVersion.text()));
-            surroundings.out().print(TerminalReport.render(made.result(), false));
+            environment.out().print(TerminalReport.render(made.result(), false));
         }
         List.of(DocumentFiles.HTML, DocumentFiles.PDF, DocumentFiles.SLIDE_SVG, DocumentFiles.SLIDE_PNG)
-                .forEach(file -> surroundings.out().println(folder.resolve(file)));
-        surroundings.out().flush();
+                .forEach(file -> environment.out().println(folder.resolve(file)));
+        environment.out().flush();
         return ExitCode.DONE;
     }
 
@@ -90,7 +90,7 @@ final class DocumentCommand implements Callable<Integer> {
 
     private HandedOver.Made run(HandedOver asked) {
         StudyOptions options = StudyOptions.forReport();
-        try (Progress progress = new Progress(surroundings, StudyListener.NONE)) {
+        try (Progress progress = new Progress(environment, StudyListener.NONE)) {
             return asked.run(threads == null ? options : options.withThreads(Math.toIntExact(threads)), progress, date);
         }
     }

@@ -33,7 +33,7 @@ record HandedOver(Scenario asked, Alternatives alternatives) {
     /** Runs it; {@code date} as the user wants it printed, the scenario's by default. */
     Made run(StudyOptions options, StudyListener listener, @Nullable String date) {
         RunThroughResult result = RunThroughResult.of(
-                new RunThroughStudy(asked.brief()).run(options, listener), asked.warnings(), asked.provenance(date));
+                new RunThroughStudy(asked.request()).run(options, listener), asked.warnings(), asked.provenance(date));
         Document document = DocumentMaker.of(
                 result,
                 asked.handover(),
@@ -57,6 +57,6 @@ record HandedOver(Scenario asked, Alternatives alternatives) {
         List<Alternative> others =
                 alternatives.all().stream().filter(one -> !one.equals(today)).toList();
         return Optional.of(
-                new ComparisonStudy(today, others, asked.brief().run().target()).run(threads, listener));
+                new ComparisonStudy(today, others, asked.request().run().target()).run(threads, listener));
     }
 }

@@ -24,32 +24,32 @@ import runthrough.scenario.Input;
 final class InputsCommand implements Callable<Integer> {
     private static final String BETWEEN = "  ";
 
-    private final Surroundings surroundings;
+    private final Environment environment;
 
     @Parameters(paramLabel = "SCENARIO", description = "The scenario file.")
     private Path scenario;
 
-    InputsCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
+    InputsCommand(Environment environment) {
+        this.environment = environment;
     }
 
     @Override
     public Integer call() {
-        List<Input> inputs = Scenario.read(surroundings.path(scenario)).file().inputs();
+        List<Input> inputs = Scenario.read(environment.path(scenario)).file().inputs();
         int paths = width(inputs.stream().map(Input::path));
         int values = width(inputs.stream().map(Input::text));
         Input.Origin told = Input.Origin.WRITTEN;
         for (Input input : inputs) {
             boolean isFirstFigure = input.origin() == Input.Origin.FIGURE && told != Input.Origin.FIGURE;
             if (isFirstFigure) {
-                surroundings
+                environment
                         .out()
                         .println("\nWhat follows from them; set to another value, all behind it is scaled alike:");
             }
             told = input.origin();
-            surroundings.out().println(row(input, paths, values));
+            environment.out().println(row(input, paths, values));
         }
-        surroundings.out().flush();
+        environment.out().flush();
         return ExitCode.DONE;
     }
 

@@ -16,7 +16,7 @@ import runthrough.scenario.source.Nearest;
         footerHeading = "%nExamples:%n",
         footer = {"  runthrough keys", "  runthrough keys accumulator", "  runthrough keys units"})
 final class KeysCommand implements Callable<Integer> {
-    private final Surroundings surroundings;
+    private final Environment environment;
 
     @Parameters(
             paramLabel = "SECTION",
@@ -25,14 +25,14 @@ final class KeysCommand implements Callable<Integer> {
             completionCandidates = Sections.class)
     private @Nullable String section;
 
-    KeysCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
+    KeysCommand(Environment environment) {
+        this.environment = environment;
     }
 
     @Override
     public Integer call() {
-        surroundings.out().print(section == null ? ScenarioGuide.text() : text(section));
-        surroundings.out().flush();
+        environment.out().print(section == null ? ScenarioGuide.text() : text(section));
+        environment.out().flush();
         return ExitCode.DONE;
     }
 

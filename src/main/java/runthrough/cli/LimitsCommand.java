@@ -20,13 +20,13 @@ import runthrough.study.limits.LimitsStudy;
         })
 final class LimitsCommand extends StudyCommand {
 
-    LimitsCommand(Surroundings surroundings) {
-        super(surroundings, "limits");
+    LimitsCommand(Environment environment) {
+        super(environment, "limits");
     }
 
     @Override
     Study study(Scenario asked, double target) {
-        LimitsStudy study = new LimitsStudy(asked.brief(), target);
+        LimitsStudy study = new LimitsStudy(asked.request(), target);
         return (threads, listener, warnings, provenance) ->
                 LimitsAnswer.of(study.run(threads, listener), warnings, provenance);
     }

@@ -9,7 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import runthrough.linelog.LineLog;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.report.LogAnswer;
 import runthrough.scenario.log.LineLogReader;
 import runthrough.scenario.log.LineLogReading;
@@ -43,7 +43,7 @@ import runthrough.study.logged.LogStudy;
             "  runthrough log my-line.yaml events.csv --logged-joint-times"
         })
 final class LogCommand extends StudyCommand {
-    private final Surroundings surroundings;
+    private final Environment environment;
 
     @Parameters(index = "1", paramLabel = "LOG", description = "The log of the line, a CSV file.")
     private Path log;
@@ -60,15 +60,15 @@ final class LogCommand extends StudyCommand {
             description = "How many logs to simulate; by default 100 to 1000, fewer for a longer log.")
     private @Nullable Long logs;
 
-    LogCommand(Surroundings surroundings) {
-        super(surroundings, "log");
-        this.surroundings = surroundings;
+    LogCommand(Environment environment) {
+        super(environment, "log");
+        this.environment = environment;
     }
 
     @Override
     Study study(Scenario asked, double target) {
-        Brief brief = asked.brief();
-        LineLogReading reading = LineLogReader.read(surroundings.path(log));
+        SimulationRequest request = asked.request();
+        LineLogReading reading = LineLogReader.read(environment.path(log));
         if (reading instanceof LineLogReading.Refused refused) {
             List<String> lines = new ArrayList<>(
                     refused.problems().stream().map(Problem::toString).toList());
@@ -79,10 +79,10 @@ final class LogCommand extends StudyCommand {
         }
         LineLogReading.Accepted accepted = (LineLogReading.Accepted) reading;
         List<String> ofLog = accepted.warnings().stream().map(Problem::toString).toList();
-        ofLog.stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
+        ofLog.stream().map(Scenario::asWarning).forEach(environment.err()::println);
         LineLog line = accepted.log();
         int count = logs == null ? LogStudy.usualLogs(line) : Math.toIntExact(logs);
-        LogStudy study = new LogStudy(brief, line, loggedJointTimes, count);
+        LogStudy study = new LogStudy(request, line, loggedJointTimes, count);
         return (threads, listener, warnings, provenance) -> LogAnswer.of(
                 study.run(threads, listener),
                 Stream.concat(warnings.stream(), ofLog.stream()).toList(),

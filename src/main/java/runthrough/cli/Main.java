@@ -14,7 +14,7 @@ public final class Main {
     private static int run(String... args) {
         Interruption interruption = Interruption.watch();
         try {
-            return new Program(Surroundings.ofThisProcess()).run(args);
+            return new Program(Environment.ofThisProcess()).run(args);
         } finally {
             interruption.end();
         }

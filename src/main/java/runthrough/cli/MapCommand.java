@@ -12,8 +12,8 @@ import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Problems;
 import runthrough.study.map.MapPlan;
 import runthrough.study.map.MapStudy;
-import runthrough.study.map.Variants;
-import runthrough.study.map.Variants.Variant;
+import runthrough.study.map.MapVariants;
+import runthrough.study.map.MapVariants.Variant;
 
 /** Where, over two numbers of the line, does it run through? */
 @Command(
@@ -36,7 +36,7 @@ final class MapCommand extends StudyCommand {
     private static final long USUAL_POINTS = 2000;
     private static final int STRIDE = 8;
 
-    private final Surroundings surroundings;
+    private final Environment environment;
 
     @Option(
             names = "--x",
@@ -61,9 +61,9 @@ final class MapCommand extends StudyCommand {
     @Option(names = "--every-point", description = "Run every point in full, also where the answer does not change.")
     private boolean everyPoint;
 
-    MapCommand(Surroundings surroundings) {
-        super(surroundings, "map");
-        this.surroundings = surroundings;
+    MapCommand(Environment environment) {
+        super(environment, "map");
+        this.environment = environment;
     }
 
     @Override
@@ -89,12 +89,12 @@ final class MapCommand extends StudyCommand {
                 across.input().present(),
                 up.input().present(),
                 everyPoint ? 1 : STRIDE);
-        MapStudy study = new MapStudy(asked.brief(), target, plan, variants(asked, across, up));
-        return new MapJob(surroundings, study, asked, target, plan);
+        MapStudy study = new MapStudy(asked.request(), target, plan, variants(asked, across, up));
+        return new MapJob(environment, study, asked, target, plan);
     }
 
     /** The scenario with two numbers more set in it. */
-    private static Variants variants(Scenario asked, AxisOption.Side across, AxisOption.Side up) {
+    private static MapVariants variants(Scenario asked, AxisOption.Side across, AxisOption.Side up) {
         List<Setting> others = asked.settings().stream()
                 .filter(setting -> !setting.path().equals(across.input().path())
                         && !setting.path().equals(up.input().path()))
@@ -106,7 +106,7 @@ final class MapCommand extends StudyCommand {
                     .toList();
             ScenarioReading reading = asked.file().with(settings);
             return reading instanceof ScenarioReading.Accepted accepted
-                    ? new Variant.Possible(accepted.brief().line())
+                    ? new Variant.Possible(accepted.request().line())
                     : new Variant.Refused(why((ScenarioReading.Refused) reading));
         };
     }

@@ -16,15 +16,15 @@ import runthrough.study.map.ShareMap;
 
 /** A map to be made: points that are done are kept beside the report until it is there. */
 final class MapJob implements StudyCommand.Study {
-    private final Surroundings surroundings;
+    private final Environment environment;
     private final MapStudy study;
     private final Scenario asked;
     private final double target;
     private final MapPlan plan;
     private Optional<MapProgress> progress = Optional.empty();
 
-    MapJob(Surroundings surroundings, MapStudy study, Scenario asked, double target, MapPlan plan) {
-        this.surroundings = surroundings;
+    MapJob(Environment environment, MapStudy study, Scenario asked, double target, MapPlan plan) {
+        this.environment = environment;
         this.study = study;
         this.asked = asked;
         this.target = target;
@@ -35,7 +35,7 @@ final class MapJob implements StudyCommand.Study {
     public void reportGoesTo(Path folder) {
         MapProgress opened = MapProgress.beside(folder, identity());
         progress = Optional.of(opened);
-        opened.word().ifPresent(surroundings.err()::println);
+        opened.word().ifPresent(environment.err()::println);
     }
 
     /** All that a point depends on. */
@@ -45,8 +45,8 @@ final class MapJob implements StudyCommand.Study {
                 ProgramVersion.text(),
                 asked.fingerprint(),
                 asked.settings().toString(),
-                asked.brief().line().toString(),
-                asked.brief().run().toString(),
+                asked.request().line().toString(),
+                asked.request().run().toString(),
                 Double.toString(target),
                 plan.toString());
     }

@@ -9,32 +9,32 @@ import picocli.CommandLine.Model.OptionSpec;
 final class Program {
     private static final String DEBUG = "--debug";
 
-    private final Surroundings surroundings;
+    private final Environment environment;
     private final CommandLine commandLine;
 
-    Program(Surroundings surroundings) {
-        this.surroundings = surroundings;
+    Program(Environment environment) {
+        this.environment = environment;
         this.commandLine = new CommandLine(new RunthroughCommand())
-                .addSubcommand(new RunCommand(surroundings))
-                .addSubcommand(new SizeCommand(surroundings))
-                .addSubcommand(new LimitsCommand(surroundings))
-                .addSubcommand(new SpeedsCommand(surroundings))
-                .addSubcommand(new CompareCommand(surroundings))
-                .addSubcommand(new LogCommand(surroundings))
-                .addSubcommand(new ServeCommand(surroundings))
-                .addSubcommand(new MapCommand(surroundings))
-                .addSubcommand(new TimesCommand(surroundings))
-                .addSubcommand(new UncertaintyCommand(surroundings))
-                .addSubcommand(new SensitivityCommand(surroundings))
-                .addSubcommand(new DocumentCommand(surroundings))
-                .addSubcommand(new CheckCommand(surroundings))
-                .addSubcommand(new KeysCommand(surroundings))
-                .addSubcommand(new InputsCommand(surroundings))
-                .addSubcommand(new SchemaCommand(surroundings))
-                .addSubcommand(new LuckCommand(surroundings))
-                .addSubcommand(new CompletionCommand(surroundings))
-                .addSubcommand(new ValidationCommand(surroundings))
-                .addSubcommand(new SamplesCommand(surroundings));
+                .addSubcommand(new RunCommand(environment))
+                .addSubcommand(new SizeCommand(environment))
+                .addSubcommand(new LimitsCommand(environment))
+                .addSubcommand(new SpeedsCommand(environment))
+                .addSubcommand(new CompareCommand(environment))
+                .addSubcommand(new LogCommand(environment))
+                .addSubcommand(new ServeCommand(environment))
+                .addSubcommand(new MapCommand(environment))
+                .addSubcommand(new TimesCommand(environment))
+                .addSubcommand(new UncertaintyCommand(environment))
+                .addSubcommand(new SensitivityCommand(environment))
+                .addSubcommand(new DocumentCommand(environment))
+                .addSubcommand(new CheckCommand(environment))
+                .addSubcommand(new KeysCommand(environment))
+                .addSubcommand(new InputsCommand(environment))
+                .addSubcommand(new SchemaCommand(environment))
+                .addSubcommand(new DrawsCommand(environment))
+                .addSubcommand(new CompletionCommand(environment))
+                .addSubcommand(new ValidationCommand(environment))
+                .addSubcommand(new SamplesCommand(environment));
         addCommonOptions(commandLine);
         commandLine.getSubcommands().values().forEach(Program::addCommonOptions);
         configure();
@@ -51,10 +51,10 @@ final class Program {
 
     private void configure() {
         commandLine
-                .setOut(surroundings.out())
-                .setErr(surroundings.err())
-                .setColorScheme(Help.defaultColorScheme(surroundings.suitsColour() ? Help.Ansi.ON : Help.Ansi.OFF))
-                .setUsageHelpAutoWidth(surroundings.terminal())
+                .setOut(environment.out())
+                .setErr(environment.err())
+                .setColorScheme(Help.defaultColorScheme(environment.suitsColour() ? Help.Ansi.ON : Help.Ansi.OFF))
+                .setUsageHelpAutoWidth(environment.terminal())
                 // A file name may begin with @.
                 .setExpandAtFiles(false)
                 .setParameterExceptionHandler(new UsageErrors())
@@ -66,18 +66,18 @@ final class Program {
     int run(String... args) {
         try {
             int code = commandLine.execute(args);
-            return surroundings.out().checkError() ? outputLost() : code;
+            return environment.out().checkError() ? outputLost() : code;
         } catch (OutOfMemoryError | StackOverflowError e) {
             return failures(List.of(args)).tell(e);
         }
     }
 
     private int outputLost() {
-        surroundings.err().println("standard output could not be written to the end. Is the disk full?");
+        environment.err().println("standard output could not be written to the end. Is the disk full?");
         return ExitCode.BAD_INPUT;
     }
 
     private Failures failures(List<String> args) {
-        return new Failures(surroundings.err(), args.contains(DEBUG));
+        return new Failures(environment.err(), args.contains(DEBUG));
     }
 }

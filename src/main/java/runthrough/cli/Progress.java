@@ -30,18 +30,18 @@ final class Progress implements StudyListener, AutoCloseable {
     private boolean isClosed;
 
     /** The bar for a study that {@code listener} sees go on, too. */
-    Progress(Surroundings surroundings, StudyListener listener) {
-        this(surroundings, listener, System::nanoTime);
+    Progress(Environment environment, StudyListener listener) {
+        this(environment, listener, System::nanoTime);
     }
 
     /** The same with a clock (ns) of the caller's. */
-    Progress(Surroundings surroundings, StudyListener listener, LongSupplier clock) {
+    Progress(Environment environment, StudyListener listener, LongSupplier clock) {
         this.clock = clock;
         this.start = clock.getAsLong();
         this.listener = listener;
-        err = surroundings.err();
-        isWanted = surroundings.terminal();
-        width = width(surroundings.environment());
+        err = environment.err();
+        isWanted = environment.terminal();
+        width = width(environment.variables());
     }
 
     private static int width(Map<String, String> environment) {

@@ -44,7 +44,7 @@ final class RunCommand implements Callable<Integer> {
     /** So many times the replications of the plan are allowed unless told otherwise, as in a sizing. */
     private static final int MOST_TIMES = 10;
 
-    private final Surroundings surroundings;
+    private final Environment environment;
 
     @Parameters(paramLabel = "SCENARIO", description = "The scenario file.")
     private Path scenario;
@@ -67,7 +67,7 @@ final class RunCommand implements Callable<Integer> {
     @Option(
             names = "--half-width",
             paramLabel = "SHARE",
-            converter = Amount.Part.class,
+            converter = QuantityConverter.Part.class,
             description = "Run until the share run through is known to plus or minus so much, such as 0.1%%.")
     private @Nullable Double halfWidth;
 
@@ -100,19 +100,19 @@ final class RunCommand implements Callable<Integer> {
     @Mixin
     private RunOverrides overrides;
 
-    RunCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
+    RunCommand(Environment environment) {
+        this.environment = environment;
     }
 
     @Override
     public Integer call() {
-        Scenario asked = Scenario.read(surroundings.path(scenario), overrides, surroundings);
-        Optional<Precision> precision = precision(asked.brief().run());
-        asked.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
+        Scenario asked = Scenario.read(environment.path(scenario), overrides, environment);
+        Optional<Precision> precision = precision(asked.request().run());
+        asked.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
         ReportPlace place = report == null ? new ReportPlace() : report;
         Optional<Path> folder = place.folder(scenario);
         RunThroughResult result = folder.isPresent()
-                ? runInto(surroundings.path(folder.get()), asked, precision)
+                ? runInto(environment.path(folder.get()), asked, precision)
                 : run(asked, precision, StudyOptions.plain(), StudyListener.NONE);
         print(result, folder);
         boolean isMet = result.study().verdict().answer() == Answer.MEETS;
@@ -136,7 +136,7 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private RunThroughResult runInto(Path folder, Scenario asked, Optional<Precision> precision) {
-        try (ReportFolder files = ReportFolder.open(folder, asked.brief())) {
+        try (ReportFolder files = ReportFolder.open(folder, asked.request())) {
             RunThroughResult result = run(asked, precision, StudyOptions.forReport(), files.listener());
             files.complete(result);
             return result;
@@ -145,8 +145,8 @@ final class RunCommand implements Callable<Integer> {
 
     private RunThroughResult run(
             Scenario asked, Optional<Precision> precision, StudyOptions options, StudyListener listener) {
-        RunThroughStudy study = new RunThroughStudy(asked.brief());
-        try (Progress progress = new Progress(surroundings, listener)) {
+        RunThroughStudy study = new RunThroughStudy(asked.request());
+        try (Progress progress = new Progress(environment, listener)) {
             StudyOptions chosen = threads == null ? options : options.withThreads(Math.toIntExact(threads));
             return precision.isPresent()
                     ? RunThroughResult.of(
@@ -157,15 +157,15 @@ final class RunCommand implements Callable<Integer> {
 
     private void print(RunThroughResult result, Optional<Path> folder) {
         if (json) {
-            surroundings.out().print(ascii(JsonReport.render(result)));
+            environment.out().print(ascii(JsonReport.render(result)));
         } else {
-            surroundings.out().print(TerminalReport.render(result, colour.isOnIn(surroundings)));
+            environment.out().print(TerminalReport.render(result, colour.isOnIn(environment)));
             if (working) {
-                surroundings.out().print("\n" + TerminalReport.working(result));
+                environment.out().print("\n" + TerminalReport.working(result));
             }
-            folder.ifPresent(path -> surroundings.out().println("\nReport: " + path.resolve(ReportFolder.HTML)));
+            folder.ifPresent(path -> environment.out().println("\nReport: " + path.resolve(ReportFolder.HTML)));
         }
-        surroundings.out().flush();
+        environment.out().flush();
     }
 
     /** JSON that no encoding of a terminal or pipe can spoil. */

@@ -74,7 +74,7 @@ final class RunOverrides {
             names = "--times",
             paramLabel = "SHEET",
             description =
-                    "Take the times of work elements from this time-study sheet: for each of its columns the law that the "
+                    "Take the times of work elements from this time-study sheet: for each of its columns the distribution that the "
                             + "command times recommends, in the place of what the scenario says of the element of that name.")
     private @Nullable Path times;
 

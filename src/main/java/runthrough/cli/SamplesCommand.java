@@ -42,7 +42,7 @@ final class SamplesCommand implements Callable<Integer> {
     /** The line of which the README shows a picture. */
     private static final String SHOWN = "tube-line";
 
-    private final Surroundings surroundings;
+    private final Environment environment;
 
     @Option(
             names = "--from",
@@ -61,8 +61,8 @@ final class SamplesCommand implements Callable<Integer> {
     @Option(names = "--check", description = "Write nothing; say which samples are not what this program makes.")
     private boolean check;
 
-    SamplesCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
+    SamplesCommand(Environment environment) {
+        this.environment = environment;
     }
 
     @Override
@@ -70,29 +70,29 @@ final class SamplesCommand implements Callable<Integer> {
         List<Path> stale = new ArrayList<>();
         List<SampleIndex.Sample> samples = new ArrayList<>();
         for (String line : LINES) {
-            Scenario asked = Scenario.read(surroundings.path(from.resolve(line + ".yaml")));
+            Scenario asked = Scenario.read(environment.path(from.resolve(line + ".yaml")));
             HandedOver.Made made =
                     HandedOver.of(asked, new RunOverrides()).run(StudyOptions.forReport(), StudyListener.NONE, null);
             stale.addAll(put(out.resolve(line), files(made, asked)));
             if (line.equals(SHOWN)) {
                 stale.addAll(put(out, shown(made)));
             }
-            samples.add(new SampleIndex.Sample(line, asked.brief().title()));
+            samples.add(new SampleIndex.Sample(line, asked.request().title()));
         }
         stale.addAll(put(out, Map.of(SampleIndex.FILE, utf8(SampleIndex.render(samples)))));
-        stale.forEach(file -> surroundings
+        stale.forEach(file -> environment
                 .err()
                 .println(file + " is not what this program makes of the scenario."
                         + " Make the samples anew with: java -jar target/runthrough.jar samples"));
-        surroundings
+        environment
                 .out()
                 .println(check ? stale.size() + " samples out of date" : "Samples: " + out.resolve(SampleIndex.FILE));
         return stale.isEmpty() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
     }
 
     private static Map<String, byte[]> files(HandedOver.Made made, Scenario asked) {
-        Map<String, byte[]> files = new TreeMap<>(
-                DocumentFiles.of(made.document(), Paper.usualWith(asked.brief().resultsIn()), ProgramVersion.text()));
+        Map<String, byte[]> files = new TreeMap<>(DocumentFiles.of(
+                made.document(), Paper.usualWith(asked.request().resultsIn()), ProgramVersion.text()));
         files.put(ReportFolder.HTML, utf8(HtmlReport.render(made.result())));
         return files;
     }
@@ -116,7 +116,7 @@ final class SamplesCommand implements Callable<Integer> {
                     .map(file -> folder.resolve(file.getKey()))
                     .toList();
         }
-        try (StudyFolder place = StudyFolder.open(surroundings.path(folder))) {
+        try (StudyFolder place = StudyFolder.open(environment.path(folder))) {
             place.complete(files);
         }
         return List.of();
@@ -124,7 +124,7 @@ final class SamplesCommand implements Callable<Integer> {
 
     private boolean isThere(Path file, byte[] content) {
         try {
-            return Arrays.equals(Files.readAllBytes(surroundings.path(file)), content);
+            return Arrays.equals(Files.readAllBytes(environment.path(file)), content);
         } catch (IOException e) {
             return false;
         }

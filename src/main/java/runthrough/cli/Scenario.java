@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import runthrough.plant.Brief;
-import runthrough.plant.Finding;
 import runthrough.plant.LineCheck;
+import runthrough.plant.Message;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.handover.Handover;
 import runthrough.report.Fingerprint;
 import runthrough.report.Provenance;
@@ -35,7 +35,7 @@ import runthrough.scenario.source.Problems;
 record Scenario(
         ScenarioFile file,
         List<Setting> settings,
-        Brief brief,
+        SimulationRequest request,
         List<String> warnings,
         Handover handover,
         String fingerprint) {
@@ -57,10 +57,10 @@ record Scenario(
     /**
      * Reads {@code file} with what the command line says otherwise.
      *
-     * @param surroundings where files that the command line names are
+     * @param environment where files that the command line names are
      * @throws BadInputException with everything that is wrong with either, or with the two together
      */
-    static Scenario read(Path file, RunOverrides overrides, Surroundings surroundings) {
+    static Scenario read(Path file, RunOverrides overrides, Environment environment) {
         Problems problems = new Problems();
         ScenarioFile opened = ScenarioFile.open(file);
         List<Setting> settings = overrides.settings(opened, problems);
@@ -72,9 +72,9 @@ record Scenario(
             return of(opened, settings, file).with(overrides);
         }
         Path sheet = overrides.times().get();
-        MeasuredTimes measured = MeasuredTimes.read(surroundings.path(sheet), sheet.toString());
+        MeasuredTimes measured = MeasuredTimes.read(environment.path(sheet), sheet.toString());
         SheetSettings times = SheetSettings.of(
-                measured, of(opened, settings, file).brief().line().change());
+                measured, of(opened, settings, file).request().line().change());
         Scenario timed = of(
                 opened,
                 Stream.concat(times.settings().stream(), settings.stream()).toList(),
@@ -82,7 +82,7 @@ record Scenario(
         return new Scenario(
                         opened,
                         timed.settings(),
-                        timed.brief(),
+                        timed.request(),
                         Stream.concat(timed.warnings().stream(), times.warnings().stream())
                                 .toList(),
                         timed.handover(),
@@ -96,7 +96,7 @@ record Scenario(
             return new Scenario(
                     file,
                     settings,
-                    accepted.brief(),
+                    accepted.request(),
                     texts(accepted.warnings()).toList(),
                     accepted.handover(),
                     fingerprint(path));
@@ -178,19 +178,19 @@ record Scenario(
      * @throws BadInputException when the two together cannot be run
      */
     private Scenario with(RunOverrides overrides) {
-        Brief changed = brief.with(overrides.plan(brief.run()));
-        List<Finding> before = LineCheck.check(brief);
-        List<Finding> found = LineCheck.check(changed).stream()
-                .filter(finding -> !before.contains(finding))
+        SimulationRequest changed = request.with(overrides.plan(request.run()));
+        List<Message> before = LineCheck.check(request);
+        List<Message> found = LineCheck.check(changed).stream()
+                .filter(message -> !before.contains(message))
                 .toList();
         List<String> errors = found.stream()
-                .filter(Finding::isError)
+                .filter(Message::isError)
                 .map(Scenario::onCommandLine)
                 .toList();
         if (!errors.isEmpty()) {
             throw new BadInputException(errors);
         }
-        Brief shown = new Brief(
+        SimulationRequest shown = new SimulationRequest(
                 changed.title(), changed.notes(), changed.line(), changed.run(), overrides.units(changed.resultsIn()));
         return new Scenario(
                 file,
@@ -202,7 +202,7 @@ record Scenario(
                 fingerprint);
     }
 
-    static String onCommandLine(Finding finding) {
-        return "with the options given, " + finding.text();
+    static String onCommandLine(Message message) {
+        return "with the options given, " + message.text();
     }
 }

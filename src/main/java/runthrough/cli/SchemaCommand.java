@@ -33,7 +33,7 @@ import runthrough.scenario.ScenarioSchema;
 final class SchemaCommand implements Callable<Integer> {
     private static final String VERDICT_SCHEMA = "verdict-1.schema.json";
 
-    private final Surroundings surroundings;
+    private final Environment environment;
 
     @Parameters(
             paramLabel = "OF",
@@ -43,14 +43,14 @@ final class SchemaCommand implements Callable<Integer> {
             description = "One of ${COMPLETION-CANDIDATES}; by default scenario.")
     private Supplier<String> document = ScenarioSchema::text;
 
-    SchemaCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
+    SchemaCommand(Environment environment) {
+        this.environment = environment;
     }
 
     @Override
     public Integer call() {
-        surroundings.out().print(document.get());
-        surroundings.out().flush();
+        environment.out().print(document.get());
+        environment.out().flush();
         return ExitCode.DONE;
     }
 

@@ -55,15 +55,15 @@ final class SensitivityCommand extends StudyCommand {
             description = "How far all other inputs are moved to either side; 10%% of their value by default.")
     private double usual = USUAL;
 
-    SensitivityCommand(Surroundings surroundings) {
-        super(surroundings, "sensitivity");
+    SensitivityCommand(Environment environment) {
+        super(environment, "sensitivity");
     }
 
     @Override
     Study study(Scenario asked, double target) {
         ScenarioFile file = asked.file().saying(asked.settings());
         SensitivityStudy study = new SensitivityStudy(
-                asked.brief(),
+                asked.request(),
                 target,
                 new SwingRanges(file, usual).swings(ranges),
                 samples == null ? 0 : Math.toIntExact(samples));
@@ -75,12 +75,12 @@ final class SensitivityCommand extends StudyCommand {
     static StudyAnswer answer(Scenario asked, int threads, StudyListener listener, Provenance provenance) {
         ScenarioFile file = asked.file().saying(asked.settings());
         SensitivityStudy study = new SensitivityStudy(
-                asked.brief(), asked.brief().run().target(), new SwingRanges(file, USUAL).swings(List.of()), 0);
+                asked.request(), asked.request().run().target(), new SwingRanges(file, USUAL).swings(List.of()), 0);
         return SensitivityAnswer.of(study.run(threads, listener), USUAL, List.of(), provenance);
     }
 
     /** A part of a value. */
-    static final class Usual extends Amount {
+    static final class Usual extends QuantityConverter {
         Usual() {
             super(Dimension.SHARE);
         }

@@ -20,7 +20,7 @@ import runthrough.web.PageServer;
         footerHeading = "%nExamples:%n",
         footer = {"  runthrough serve", "  runthrough serve --port 9000 --no-browser"})
 final class ServeCommand implements Callable<Integer> {
-    private final Surroundings surroundings;
+    private final Environment environment;
 
     @Option(
             names = "--port",
@@ -39,8 +39,8 @@ final class ServeCommand implements Callable<Integer> {
             description = "Replications that run at once; one for each processor by default.")
     private @Nullable Long threads;
 
-    ServeCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
+    ServeCommand(Environment environment) {
+        this.environment = environment;
     }
 
     @Override
@@ -48,10 +48,10 @@ final class ServeCommand implements Callable<Integer> {
         int atOnce = threads == null ? Runtime.getRuntime().availableProcessors() : Math.toIntExact(threads);
         try (PageServer page = PageServer.start(
                 ProgramVersion.text(), atOnce, port == null ? PageServer.USUAL_PORT : Math.toIntExact(port))) {
-            surroundings.out().println("The page is at " + page.address() + "  (Ctrl-C ends it)");
-            surroundings.out().flush();
+            environment.out().println("The page is at " + page.address() + "  (Ctrl-C ends it)");
+            environment.out().flush();
             if (!noBrowser) {
-                Browser.open(page.address(), surroundings.environment());
+                Browser.open(page.address(), environment.variables());
             }
             // The end of the program interrupts this thread.
             new CountDownLatch(1).await();

@@ -9,7 +9,7 @@ import runthrough.plant.CoilChange;
 import runthrough.plant.Distribution;
 import runthrough.plant.Distributions;
 import runthrough.plant.WorkElement;
-import runthrough.report.LawYaml;
+import runthrough.report.DistributionYaml;
 import runthrough.scenario.Setting;
 import runthrough.scenario.source.Nearest;
 import runthrough.scenario.source.Problems;
@@ -20,7 +20,7 @@ import runthrough.timestudy.TimedElement;
 import runthrough.timestudy.TimedElement.Part;
 
 /**
- * What a time-study sheet says of the work of a scenario: for each of its elements the law recommended for it.
+ * What a time-study sheet says of the work of a scenario: for each of its elements the distribution recommended for it.
  *
  * @param settings in the place of what the scenario says
  * @param warnings one line each
@@ -52,7 +52,7 @@ record SheetSettings(List<Setting> settings, List<String> warnings) {
     }
 
     /**
-     * The laws of {@code measured} for the elements of {@code change} that have the same names.
+     * The distributions of {@code measured} for the elements of {@code change} that have the same names.
      *
      * @throws BadInputException when the sheet has elements that the scenario has not
      */
@@ -70,7 +70,7 @@ record SheetSettings(List<Setting> settings, List<String> warnings) {
         List<Setting> settings = new ArrayList<>();
         for (ElementFits fits : new FittingStudy(SEED).run(SheetStatistics.of(measured.sheet(), SEED))) {
             Place place = find(places, fits.times().element()).orElseThrow();
-            settings.addAll(settings(place, fits.law()));
+            settings.addAll(settings(place, fits.distribution()));
         }
         List<String> warnings = new ArrayList<>(measured.warnings());
         places.stream()
@@ -100,9 +100,9 @@ record SheetSettings(List<Setting> settings, List<String> warnings) {
                         .orElse("It has " + String.join(", ", labels) + ".");
     }
 
-    /** Sets the kind of law, which leaves alone when the element is done; and takes away a shift that is no longer meant. */
-    private static List<Setting> settings(Place place, Distribution law) {
-        Map<String, String> keys = LawYaml.keys(law);
+    /** Sets the kind of distribution, which leaves alone when the element is done; and takes away a shift that is no longer meant. */
+    private static List<Setting> settings(Place place, Distribution distribution) {
+        Map<String, String> keys = DistributionYaml.keys(distribution);
         boolean hadShift = place.element().time().drawn() instanceof Distributions.Shifted;
         if (hadShift) {
             keys.putIfAbsent("shift", "0 s");

@@ -3,7 +3,7 @@ package runthrough.cli;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.report.SizingAnswer;
 import runthrough.study.sizing.SizingOptions;
 import runthrough.study.sizing.SizingStudy;
@@ -28,7 +28,7 @@ final class SizeCommand extends StudyCommand {
     @Option(
             names = "--precision",
             paramLabel = "SHARE",
-            converter = Amount.Part.class,
+            converter = QuantityConverter.Part.class,
             description = "Run until the interval of the capacity is no wider than so much of it to either side; 1%% by"
                     + " default.")
     private @Nullable Double precision;
@@ -40,16 +40,16 @@ final class SizeCommand extends StudyCommand {
             description = "Run no more replications than these for that; by default 10 times what the scenario says.")
     private @Nullable Long maxReplications;
 
-    SizeCommand(Surroundings surroundings) {
-        super(surroundings, "size");
+    SizeCommand(Environment environment) {
+        super(environment, "size");
     }
 
     @Override
     Study study(Scenario asked, double target) {
-        Brief brief = asked.brief();
-        SizingOptions usual = SizingOptions.usual(target, brief.run().replications());
+        SimulationRequest request = asked.request();
+        SizingOptions usual = SizingOptions.usual(target, request.run().replications());
         SizingStudy study = new SizingStudy(
-                brief,
+                request,
                 new SizingOptions(
                         target,
                         precision == null ? usual.halfWidth() : precision,

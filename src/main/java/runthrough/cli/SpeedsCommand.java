@@ -3,7 +3,7 @@ package runthrough.cli;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.report.SpeedAnswer;
 import runthrough.study.speed.SpeedRange;
 import runthrough.study.speed.SpeedStudy;
@@ -29,14 +29,14 @@ final class SpeedsCommand extends StudyCommand {
     @Option(
             names = "--from",
             paramLabel = "SPEED",
-            converter = Amount.Speed.class,
+            converter = QuantityConverter.Speed.class,
             description = "Slowest rated process speed, such as 30m/min; by default 0.6 times what it is.")
     private @Nullable Double from;
 
     @Option(
             names = "--to",
             paramLabel = "SPEED",
-            converter = Amount.Speed.class,
+            converter = QuantityConverter.Speed.class,
             description = "Fastest; by default 1.4 times what it is, or as fast as the entry allows.")
     private @Nullable Double to;
 
@@ -47,19 +47,19 @@ final class SpeedsCommand extends StudyCommand {
             description = "How many speeds, evenly spaced; 15 by default.")
     private @Nullable Long points;
 
-    SpeedsCommand(Surroundings surroundings) {
-        super(surroundings, "speeds");
+    SpeedsCommand(Environment environment) {
+        super(environment, "speeds");
     }
 
     @Override
     Study study(Scenario asked, double target) {
-        Brief brief = asked.brief();
-        SpeedRange usual = SpeedRange.usual(brief.line());
+        SimulationRequest request = asked.request();
+        SpeedRange usual = SpeedRange.usual(request.line());
         SpeedRange range = new SpeedRange(
                 from == null ? usual.from() : from,
                 to == null ? usual.to() : to,
                 points == null ? usual.points() : Math.toIntExact(points));
-        SpeedStudy study = new SpeedStudy(brief, target, range);
+        SpeedStudy study = new SpeedStudy(request, target, range);
         return (threads, listener, warnings, provenance) ->
                 SpeedAnswer.of(study.run(threads, listener), warnings, provenance);
     }

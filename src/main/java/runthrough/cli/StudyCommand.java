@@ -20,7 +20,7 @@ import runthrough.study.StudyListener;
 
 /** What the studies have in common: a scenario in, an answer out, to the terminal or as JSON, and into a folder. */
 abstract class StudyCommand implements Callable<Integer> {
-    private final Surroundings surroundings;
+    private final Environment environment;
     private final String name;
 
     @Parameters(index = "0", paramLabel = "SCENARIO", description = "The scenario file.")
@@ -29,7 +29,7 @@ abstract class StudyCommand implements Callable<Integer> {
     @Option(
             names = "--target",
             paramLabel = "SHARE",
-            converter = Amount.Target.class,
+            converter = QuantityConverter.Target.class,
             description =
                     "Share of coil changes that should run through, such as 99.5%%, instead of what the scenario says.")
     private @Nullable Double target;
@@ -67,8 +67,8 @@ abstract class StudyCommand implements Callable<Integer> {
     }
 
     /** A command called {@code name}. */
-    StudyCommand(Surroundings surroundings, String name) {
-        this.surroundings = surroundings;
+    StudyCommand(Environment environment, String name) {
+        this.environment = environment;
         this.name = name;
     }
 
@@ -92,13 +92,14 @@ abstract class StudyCommand implements Callable<Integer> {
 
     @Override
     public final Integer call() {
-        Scenario asked = Scenario.read(surroundings.path(scenario), overrides, surroundings);
+        Scenario asked = Scenario.read(environment.path(scenario), overrides, environment);
         Study study = study(
-                asked, Share.targetBelowAll(target == null ? asked.brief().run().target() : target));
-        asked.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
+                asked,
+                Share.targetBelowAll(target == null ? asked.request().run().target() : target));
+        asked.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
         Optional<Path> folder = (report == null ? new ReportPlace() : report).folder(placed());
         StudyAnswer answer =
-                folder.isPresent() ? runInto(surroundings.path(folder.get()), study, asked) : run(study, asked);
+                folder.isPresent() ? runInto(environment.path(folder.get()), study, asked) : run(study, asked);
         print(answer, folder);
         return ExitCode.DONE;
     }
@@ -120,18 +121,18 @@ abstract class StudyCommand implements Callable<Integer> {
 
     private StudyAnswer run(Study study, Scenario asked) {
         int atOnce = threads == null ? Runtime.getRuntime().availableProcessors() : Math.toIntExact(threads);
-        try (Progress progress = new Progress(surroundings, StudyListener.NONE)) {
+        try (Progress progress = new Progress(environment, StudyListener.NONE)) {
             return study.run(atOnce, progress, asked.warnings(), asked.provenance(date));
         }
     }
 
     private void print(StudyAnswer answer, Optional<Path> folder) {
         if (json) {
-            surroundings.out().print(StudyJson.render(answer));
+            environment.out().print(StudyJson.render(answer));
         } else {
-            surroundings.out().print(StudyText.render(answer, colour.isOnIn(surroundings)));
-            folder.ifPresent(path -> surroundings.out().println("\nReport: " + path.resolve(ReportFolder.HTML)));
+            environment.out().print(StudyText.render(answer, colour.isOnIn(environment)));
+            folder.ifPresent(path -> environment.out().println("\nReport: " + path.resolve(ReportFolder.HTML)));
         }
-        surroundings.out().flush();
+        environment.out().flush();
     }
 }

@@ -188,7 +188,7 @@ final class SwingRanges {
         String text = Numbers.plain(told) + unit.map(own -> " " + own.symbol()).orElse("");
         ScenarioReading reading = file.with(List.of(input.setTo(si, OPTION)));
         Optional<Line> line = reading instanceof ScenarioReading.Accepted accepted
-                ? Optional.of(accepted.brief().line())
+                ? Optional.of(accepted.request().line())
                 : Optional.empty();
         return new Swing.End(si, text, line, reason(reading));
     }

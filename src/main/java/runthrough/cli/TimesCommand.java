@@ -21,12 +21,12 @@ import runthrough.study.times.SheetStatistics;
 import runthrough.timestudy.Observation;
 import runthrough.timestudy.TimeSheet;
 
-/** What does a stopwatch sheet tell, and which laws should its times be simulated with? */
+/** What does a stopwatch sheet tell, and which distributions should its times be simulated with? */
 @Command(
         name = "times",
         description =
                 "Reads a time-study sheet: one row for each coil change observed, one column for each work element. Tells "
-                        + "means and spreads, outliers, trend, elements that are slow together, fitted laws and whether it is enough, "
+                        + "means and spreads, outliers, trend, elements that are slow together, fitted distributions and whether it is enough, "
                         + "and writes the work of a coil change as a scenario has it.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
@@ -39,7 +39,7 @@ import runthrough.timestudy.TimeSheet;
 final class TimesCommand implements Callable<Integer> {
     private static final long USUAL_SEED = 1;
 
-    private final Surroundings surroundings;
+    private final Environment environment;
 
     @Parameters(paramLabel = "SHEET", description = "The sheet, a CSV file.")
     private Path sheet;
@@ -60,21 +60,21 @@ final class TimesCommand implements Callable<Integer> {
     @Option(
             names = "--allowance",
             paramLabel = "SHARE",
-            converter = Amount.Part.class,
+            converter = QuantityConverter.Part.class,
             description = "Print standard times, too, with so much of the basic time added; goes with --basic-times.")
     private @Nullable Double allowance;
 
     @Option(
             names = "--confidence",
             paramLabel = "SHARE",
-            converter = Amount.Target.class,
+            converter = QuantityConverter.Target.class,
             description = "Confidence of the number of observations; 95.45%% by default.")
     private @Nullable Double confidence;
 
     @Option(
             names = "--precision",
             paramLabel = "SHARE",
-            converter = Amount.Target.class,
+            converter = QuantityConverter.Target.class,
             description = "Its precision as a share of the mean, to either side; 5%% by default.")
     private @Nullable Double precision;
 
@@ -118,19 +118,19 @@ final class TimesCommand implements Callable<Integer> {
             description = "auto, always or never. By default auto: at a terminal, unless NO_COLOR is set.")
     private Colour colour = Colour.AUTO;
 
-    TimesCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
+    TimesCommand(Environment environment) {
+        this.environment = environment;
     }
 
     @Override
     public Integer call() {
-        MeasuredTimes measured = MeasuredTimes.read(surroundings.path(sheet), sheet.toString());
+        MeasuredTimes measured = MeasuredTimes.read(environment.path(sheet), sheet.toString());
         TimeSheet asked = asked(measured.sheet());
-        measured.warnings().stream().map(Scenario::asWarning).forEach(surroundings.err()::println);
+        measured.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
         Optional<Path> folder = (report == null ? new ReportPlace() : report).folder(placed());
         TimesAnswer answer;
         if (folder.isPresent()) {
-            try (StudyFolder files = StudyFolder.open(surroundings.path(folder.get()))) {
+            try (StudyFolder files = StudyFolder.open(environment.path(folder.get()))) {
                 answer = answer(measured, asked);
                 files.complete(answer);
             }
@@ -138,7 +138,7 @@ final class TimesCommand implements Callable<Integer> {
             answer = answer(measured, asked);
         }
         if (fragment != null) {
-            new WholeFile(fragment, "--fragment").write(answer.fragment(), surroundings);
+            new WholeFile(fragment, "--fragment").write(answer.fragment(), environment);
         }
         print(answer, folder);
         return ExitCode.DONE;
@@ -175,8 +175,8 @@ final class TimesCommand implements Callable<Integer> {
     }
 
     private TimesAnswer answer(MeasuredTimes measured, TimeSheet asked) {
-        long luck = seed == null ? USUAL_SEED : seed;
-        SheetStatistics statistics = SheetStatistics.of(asked, luck);
+        long randomNumbers = seed == null ? USUAL_SEED : seed;
+        SheetStatistics statistics = SheetStatistics.of(asked, randomNumbers);
         List<SampleSize> sizes = statistics.elements().stream()
                 .map(element -> SampleSize.of(
                         confidence == null ? SampleSize.USUAL_CONFIDENCE : confidence,
@@ -185,13 +185,13 @@ final class TimesCommand implements Callable<Integer> {
                 .toList();
         TimesResult result = new TimesResult(
                 statistics,
-                new FittingStudy(luck).run(statistics),
+                new FittingStudy(randomNumbers).run(statistics),
                 sizes,
                 basicTimes,
                 Optional.ofNullable(allowance),
                 leaveOut.stream().map(Math::toIntExact).sorted().distinct().toList(),
                 Optional.ofNullable(timed),
-                luck);
+                randomNumbers);
         return TimesAnswer.of(
                 result,
                 measured.warnings(),
@@ -204,12 +204,12 @@ final class TimesCommand implements Callable<Integer> {
 
     private void print(TimesAnswer answer, Optional<Path> folder) {
         if (json) {
-            surroundings.out().print(answer.json());
+            environment.out().print(answer.json());
         } else {
-            surroundings.out().print(answer.text(colour.isOnIn(surroundings)));
-            folder.ifPresent(path -> surroundings.out().println("\nReport: " + path.resolve(ReportFolder.HTML)));
+            environment.out().print(answer.text(colour.isOnIn(environment)));
+            folder.ifPresent(path -> environment.out().println("\nReport: " + path.resolve(ReportFolder.HTML)));
         }
-        surroundings.out().flush();
+        environment.out().flush();
     }
 
     static final class RowNumber extends WholeNumber {

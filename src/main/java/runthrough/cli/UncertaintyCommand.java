@@ -26,14 +26,14 @@ final class UncertaintyCommand extends StudyCommand {
     @Option(
             names = "--precision",
             paramLabel = "SHARE",
-            converter = Amount.Target.class,
+            converter = QuantityConverter.Target.class,
             description = "How well the share is to be known, either way; 1%% by default.")
     private @Nullable Double precision;
 
     @Option(
             names = "--capacity-precision",
             paramLabel = "SHARE",
-            converter = Amount.Target.class,
+            converter = QuantityConverter.Target.class,
             description = "How well the capacity is to be known, as a part of it, either way; 5%% by default.")
     private @Nullable Double capacityPrecision;
 
@@ -44,8 +44,8 @@ final class UncertaintyCommand extends StudyCommand {
             description = "How often the observations are resampled; 200 by default.")
     private @Nullable Long resamples;
 
-    UncertaintyCommand(Surroundings surroundings) {
-        super(surroundings, "uncertainty");
+    UncertaintyCommand(Environment environment) {
+        super(environment, "uncertainty");
     }
 
     @Override
@@ -55,7 +55,7 @@ final class UncertaintyCommand extends StudyCommand {
                 precision == null ? usual.share() : precision,
                 capacityPrecision == null ? usual.capacity() : capacityPrecision);
         int count = resamples == null ? UncertaintyStudy.USUAL : Math.toIntExact(resamples);
-        UncertaintyStudy study = new UncertaintyStudy(scenario.brief(), target, count);
+        UncertaintyStudy study = new UncertaintyStudy(scenario.request(), target, count);
         return (threads, listener, warnings, provenance) ->
                 UncertaintyAnswer.of(study.run(threads, listener), asked, warnings, provenance);
     }

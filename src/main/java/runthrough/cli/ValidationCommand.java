@@ -24,7 +24,7 @@ import runthrough.report.validation.ValidationReport;
         footerHeading = "%nExamples:%n",
         footer = {"  mvn verify && runthrough validation", "  runthrough validation --out /somewhere/else.html"})
 final class ValidationCommand implements Callable<Integer> {
-    private final Surroundings surroundings;
+    private final Environment environment;
 
     @Option(
             names = "--from",
@@ -40,22 +40,22 @@ final class ValidationCommand implements Callable<Integer> {
             description = "The page; ${DEFAULT-VALUE} by default.")
     private Path out;
 
-    ValidationCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
+    ValidationCommand(Environment environment) {
+        this.environment = environment;
     }
 
     @Override
     public Integer call() {
         ValidationReport report = read();
-        new WholeFile(out, "--out").write(report.html(), surroundings);
-        surroundings.out().print(report.text());
-        surroundings.out().println("\nPage: " + out);
+        new WholeFile(out, "--out").write(report.html(), environment);
+        environment.out().print(report.text());
+        environment.out().println("\nPage: " + out);
         return report.passed() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
     }
 
     private ValidationReport read() {
         try {
-            return new ValidationReport(new CheckFolder(surroundings.path(from)).read());
+            return new ValidationReport(new CheckFolder(environment.path(from)).read());
         } catch (CheckFolderException e) {
             throw new BadInputException(String.valueOf(e.getMessage()));
         }

@@ -15,8 +15,8 @@ import java.nio.file.StandardCopyOption;
 record WholeFile(Path named, String option) {
 
     /** @throws BadInputException when it cannot be written */
-    void write(String text, Surroundings surroundings) {
-        Path target = surroundings.path(named).toAbsolutePath().normalize();
+    void write(String text, Environment environment) {
+        Path target = environment.path(named).toAbsolutePath().normalize();
         if (Files.isDirectory(target)) {
             throw refused("it is a folder");
         }

@@ -12,7 +12,7 @@ import runthrough.plant.Line;
  * <p>Moment of inertia of a hollow cylinder about its axis, {@code J = m (Ro^2 + Ri^2)/2}; torque {@code M = J a/Ro}, since the
  * strip speed is {@code omega Ro}; force in the strip {@code F = M/Ro}; power {@code P = F v}, most at the speed at which the
  * ramp ends. Source: elementary mechanics of rotation about a fixed axis, as in D. Halliday, R. Resnick and J. Walker,
- * Fundamentals of Physics, chapter on rotation (moments of inertia of solids, Newton's second law for rotation, power); cited
+ * Fundamentals of Physics, chapter on rotation (moments of inertia of solids, Newton's second distribution for rotation, power); cited
  * from memory. Left out: mandrel and drive, friction, strip tension, bending, and the strip that is already off the coil.
  *
  * @param coil the heaviest to turn of the line

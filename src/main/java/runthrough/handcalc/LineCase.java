@@ -28,7 +28,7 @@ record LineCase(
 
     static LineCase of(Line line, int kind) {
         ClosedForms forms = ClosedForms.of(line, line.coils().get(kind));
-        double width = line.supply().meanWiderWidth(kind);
+        double width = line.coilSource().meanWiderWidth(kind);
         JointTime work = line.practice() == Practice.RETHREAD
                 ? JointTime.ofRethread(line.change())
                 : JointTime.of(line.change(), width);

@@ -3,23 +3,23 @@ package runthrough.plant;
 /** Whether the accumulator can hold what stopping and restarting the process take, and give it as fast as asked. */
 final class AccumulatorCheck {
     private final Line line;
-    private final Findings findings;
+    private final Messages messages;
     private final Wording in;
     private final double capacity;
     private final double fastest;
     private final double stopLevel;
 
-    private AccumulatorCheck(Line line, Findings findings) {
+    private AccumulatorCheck(Line line, Messages messages) {
         this.line = line;
-        this.findings = findings;
-        this.in = findings.in();
+        this.messages = messages;
+        this.in = messages.in();
         this.capacity = line.accumulator().capacity();
         this.fastest = line.fastestRatedSpeed();
         this.stopLevel = line.stopLevel(fastest);
     }
 
-    static void check(Line line, Findings findings) {
-        AccumulatorCheck check = new AccumulatorCheck(line, findings);
+    static void check(Line line, Messages messages) {
+        AccumulatorCheck check = new AccumulatorCheck(line, messages);
         check.capacity();
         check.restartLevel();
         check.emptying();
@@ -28,17 +28,17 @@ final class AccumulatorCheck {
     private void capacity() {
         double reserve = line.accumulator().reserve();
         if (capacity == 0) {
-            findings.error(
+            messages.error(
                     Keys.ACCUMULATOR,
                     in.length(0) + " of strip; must hold more than 0 to join while the process runs",
                     "Give the accumulator, or the practice of joining without one.");
         } else if (reserve > capacity) {
-            findings.error(
+            messages.error(
                     Keys.RESERVE,
                     in.length(reserve) + "; must be at most the accumulator's capacity, " + in.length(capacity),
                     "Give a smaller reserve or a larger accumulator.");
         } else if (stopLevel > capacity) {
-            findings.error(
+            messages.error(
                     Keys.ACCUMULATOR,
                     in.length(capacity) + " of strip; must hold at least " + in.length(stopLevel) + ": the reserve, "
                             + in.length(reserve) + ", and what the process takes to stop from " + in.speed(fastest),
@@ -49,12 +49,12 @@ final class AccumulatorCheck {
     private void restartLevel() {
         double given = line.process().restartLevel();
         if (given > capacity) {
-            findings.error(
+            messages.error(
                     Keys.RESTART_LEVEL,
                     in.length(given) + "; must be at most the accumulator's capacity, " + in.length(capacity),
                     "Give a level that the accumulator can reach, or the process never restarts.");
         } else if (given < stopLevel) {
-            findings.warning(
+            messages.warning(
                     Keys.RESTART_LEVEL,
                     in.length(given) + "; should be at least the level at which the process must stop from "
                             + in.speed(fastest) + ", " + in.length(stopLevel),
@@ -65,7 +65,7 @@ final class AccumulatorCheck {
     private void emptying() {
         double limit = line.accumulator().form().emptyingRateLimit();
         if (fastest > limit) {
-            findings.warning(
+            messages.warning(
                     Keys.EMPTYING_SPEED,
                     in.speed(limit) + " of strip from all strands; should be at least the process speed, "
                             + in.speed(fastest),

@@ -3,14 +3,14 @@ package runthrough.plant;
 import java.util.List;
 
 /**
- * One way to build or to run the line, to be held against others under the same luck.
+ * One way to build or to run the line, to be held against others under the same random numbers.
  *
  * @param name that the user calls it by
  * @param changes what it changes in the scenario as written, in words, such as {@code entry.uncoilers: 2}; empty for the
  *     scenario itself
  * @param brief the scenario with these changes
  */
-public record Alternative(String name, List<String> changes, Brief brief) {
+public record Alternative(String name, List<String> changes, SimulationRequest request) {
     /** What the scenario without any change is called. */
     public static final String AS_WRITTEN = "as written";
 
@@ -19,12 +19,12 @@ public record Alternative(String name, List<String> changes, Brief brief) {
     }
 
     /** The scenario without any change. */
-    public static Alternative asWritten(Brief brief) {
-        return new Alternative(AS_WRITTEN, List.of(), brief);
+    public static Alternative asWritten(SimulationRequest request) {
+        return new Alternative(AS_WRITTEN, List.of(), request);
     }
 
     /** The same with what {@code other} says of line, run and units. */
-    public Alternative with(Brief other) {
+    public Alternative with(SimulationRequest other) {
         return new Alternative(name, changes, other);
     }
 }

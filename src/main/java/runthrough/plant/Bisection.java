@@ -2,7 +2,7 @@ package runthrough.plant;
 
 import java.util.function.DoublePredicate;
 
-/** Where a law passes a value, found from its quantiles alone. */
+/** Where a distribution passes a value, found from its quantiles alone. */
 final class Bisection {
     /** Enough halvings of [0, 1] to reach the spacing of doubles near 1; below, what is left is finer still. */
     private static final int HALVINGS = 60;

@@ -10,14 +10,14 @@ import java.util.Map;
  */
 final class CoilCheck {
     private final Line line;
-    private final Findings findings;
+    private final Messages messages;
     private final Wording in;
     private final List<Coil> coils;
 
-    private CoilCheck(Line line, Findings findings) {
+    private CoilCheck(Line line, Messages messages) {
         this.line = line;
-        this.findings = findings;
-        this.in = findings.in();
+        this.messages = messages;
+        this.in = messages.in();
         this.coils = line.coils();
     }
 
@@ -32,8 +32,8 @@ final class CoilCheck {
         NONE
     }
 
-    static void check(Line line, Findings findings) {
-        CoilCheck check = new CoilCheck(line, findings);
+    static void check(Line line, Messages messages) {
+        CoilCheck check = new CoilCheck(line, messages);
         Map<Trouble, Sharing> troubles = new EnumMap<>(Trouble.class);
         for (int index = 0; index < check.coils.size(); index++) {
             troubles.merge(check.gravest(index), new Sharing(index, 1), (a, b) -> new Sharing(a.first, a.count + 1));
@@ -68,7 +68,7 @@ final class CoilCheck {
 
     /** In a schedule only the first coil comes first; in a mix it may be any. */
     private boolean mayComeFirst(int index) {
-        return index == 0 || line.supply() instanceof Supply.Mix;
+        return index == 0 || line.coilSource() instanceof CoilSource.Mix;
     }
 
     private double lengthToReachSpeed(Coil coil) {
@@ -79,29 +79,29 @@ final class CoilCheck {
     private void report(Trouble trouble, Sharing sharing) {
         int first = sharing.first();
         Coil coil = coils.get(first);
-        String path = Keys.coil(line.supply(), first);
+        String path = Keys.coil(line.coilSource(), first);
         String others = sharing.count() == 1 ? "" : " (and " + (sharing.count() - 1) + " more like it)";
         String given = usable(coil) + " of usable strip" + others + "; ";
         switch (trouble) {
             case SHORTER_THAN_CROPS ->
-                findings.error(
+                messages.error(
                         path,
                         given + "must be more than 0 after its crops, " + crops(coil),
                         "Give a longer coil or shorter crops.");
             case FIRST_TOO_SHORT_TO_STOP ->
-                findings.error(
+                messages.error(
                         path,
                         given + "must be at least what it takes to stop the first coil from " + speed(coil) + ", "
                                 + in.length(line.runOutLength(line.ratedSpeed(coil))),
                         "Give a longer first coil, a faster stop or a lower process speed.");
             case MAY_BE_SHORTER_THAN_CROPS ->
-                findings.warning(
+                messages.warning(
                         path,
                         given + "should always be more than 0 after its crops, " + crops(coil)
                                 + ", but is not for 1 coil in " + in.oneIn(shareShorterThan(coil, 0)),
                         "A run that draws such a coil ends with an error: give lengths that are bounded below.");
             case FIRST_MAY_BE_TOO_SHORT_TO_STOP ->
-                findings.warning(
+                messages.warning(
                         path,
                         given + "should always be at least what it takes to stop the first coil from " + speed(coil)
                                 + ", "
@@ -109,13 +109,13 @@ final class CoilCheck {
                                 + in.oneIn(shareShorterThan(coil, line.runOutLength(line.ratedSpeed(coil)))),
                         "A run that draws such a first coil ends with an error: give lengths that are bounded below.");
             case TOO_SHORT_TO_REACH_SPEED ->
-                findings.warning(
+                messages.warning(
                         path,
                         given + "should be at least what it takes to reach " + speed(coil) + " and stop from it again, "
                                 + in.length(lengthToReachSpeed(coil)),
                         "The entry cannot refill the accumulator from such a coil: give longer coils or faster ramps.");
             case WITHIN_UNCOILER_PATH ->
-                findings.warning(
+                messages.warning(
                         path,
                         given + "should be more than the strip path from uncoiler to joiner, "
                                 + in.length(line.entry().uncoilerPath()),

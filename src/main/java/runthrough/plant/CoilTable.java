@@ -58,7 +58,7 @@ public final class CoilTable extends AbstractList<Coil> implements RandomAccess 
         private final Column thickness = new Column();
         private final Column width = new Column();
         private final Column density = new Column();
-        /** What gives the size: one of the above, or the place of a law among those that several coils share. */
+        /** What gives the size: one of the above, or the place of a distribution among those that several coils share. */
         private final Column form = new Column();
         /** Length (m), mass (kg) or outer diameter (m). */
         private final Column extent = new Column();

@@ -3,8 +3,8 @@ package runthrough.plant;
 import java.util.List;
 
 /**
- * The law of a random quantity (a time in seconds, a length in metres, a mass in kilograms). A value is drawn by
- * inversion, one uniform number a draw, so that variants compared under the same seed see the same luck.
+ * The distribution of a random quantity (a time in seconds, a length in metres, a mass in kilograms). A value is drawn by
+ * inversion, one uniform number a draw, so that variants compared under the same seed see the same random numbers.
  */
 public sealed interface Distribution
         permits Distributions.Constant,
@@ -59,7 +59,7 @@ public sealed interface Distribution
 
     /**
      * Normal with the parent's mean and standard deviation, conditioned on being more than 0; {@code mean > 0}, {@code sd
-     * >= 0}. What {@link #mean()} reports is that of the conditioned law.
+     * >= 0}. What {@link #mean()} reports is that of the conditioned distribution.
      */
     static Distribution normal(double mean, double sd) {
         return sd == 0 ? constant(Ranges.finitePositive("mean", mean)) : new Distributions.Normal(mean, sd);
@@ -90,12 +90,12 @@ public sealed interface Distribution
         return new Distributions.Observed(values);
     }
 
-    /** This law with {@code shift} added to each draw; a draw that ends below 0 is an error when it is drawn. */
+    /** This distribution with {@code shift} added to each draw; a draw that ends below 0 is an error when it is drawn. */
     default Distribution shifted(double shift) {
         return shift == 0 ? this : new Distributions.Shifted(this, shift);
     }
 
-    /** This law with each draw multiplied by {@code factor}, {@code > 0}. */
+    /** This distribution with each draw multiplied by {@code factor}, {@code > 0}. */
     default Distribution scaled(double factor) {
         return factor == 1 ? this : new Distributions.Scaled(this, factor);
     }

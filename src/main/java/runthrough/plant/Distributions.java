@@ -7,7 +7,7 @@ import umontreal.ssj.probdist.NormalDist;
 import umontreal.ssj.util.Num;
 
 /**
- * The laws behind {@link Distribution}; made by its factory methods. Formulas are the textbook moments and inverses. All of
+ * The distributions behind {@link Distribution}; made by its factory methods. Formulas are the textbook moments and inverses. All of
  * them stand in one file, although it is a long one, because each is a few lines that read best beside the others.
  */
 public final class Distributions {
@@ -125,7 +125,7 @@ public final class Distributions {
         }
     }
 
-    /** Normal law of the parent's {@code parentMean} and {@code parentSd}, conditioned on being more than 0. */
+    /** Normal distribution of the parent's {@code parentMean} and {@code parentSd}, conditioned on being more than 0. */
     public record Normal(double parentMean, double parentSd) implements Distribution {
         public Normal {
             Ranges.finitePositive("mean", parentMean);
@@ -151,7 +151,7 @@ public final class Distributions {
             return parentSd * Math.sqrt(1 + cut * hazard - hazard * hazard);
         }
 
-        /** Density over upper tail of the standard normal law at the cut. */
+        /** Density over upper tail of the standard normal distribution at the cut. */
         private double hazardAtZero() {
             double cut = -parentMean / parentSd;
             return NormalDist.density01(cut) / NormalDist.barF01(cut);
@@ -168,7 +168,7 @@ public final class Distributions {
         }
     }
 
-    /** Lognormal law of which {@code mean} and {@code sd} are those of the quantity itself. */
+    /** Lognormal distribution of which {@code mean} and {@code sd} are those of the quantity itself. */
     public record Lognormal(double mean, double sd, double mu, double sigma) implements Distribution {
         public Lognormal {
             Ranges.finitePositive("mean", mean);
@@ -200,7 +200,7 @@ public final class Distributions {
         }
     }
 
-    /** Gamma law by its mean and standard deviation. Its inverse is iterative: dear, but it keeps the luck aligned. */
+    /** Gamma distribution by its mean and standard deviation. Its inverse is iterative: dear, but it keeps the random numbers aligned. */
     public record Gamma(double mean, double sd) implements Distribution {
         private static final int DIGITS = 15;
 
@@ -226,7 +226,7 @@ public final class Distributions {
         }
     }
 
-    /** Weibull law. */
+    /** Weibull distribution. */
     public record Weibull(double shape, double scale) implements Distribution {
         public Weibull {
             Ranges.finitePositive("shape", shape);
@@ -260,7 +260,7 @@ public final class Distributions {
         }
     }
 
-    /** Exponential law. */
+    /** Exponential distribution. */
     public record Exponential(double mean) implements Distribution {
         public Exponential {
             Ranges.finitePositive("mean", mean);
@@ -309,7 +309,7 @@ public final class Distributions {
             return values.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
         }
 
-        /** Spread of the resampling law itself: divisor n, since the values are the whole population drawn from. */
+        /** Spread of the resampling distribution itself: divisor n, since the values are the whole population drawn from. */
         private static double spreadOf(List<Double> values) {
             double mean = meanOf(values);
             double[] squares = values.stream()

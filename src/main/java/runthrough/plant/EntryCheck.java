@@ -5,52 +5,52 @@ final class EntryCheck {
 
     private EntryCheck() {}
 
-    static void check(Line line, Findings findings) {
+    static void check(Line line, Messages messages) {
         if (line.practice() == Practice.JOIN_WITH_ACCUMULATOR) {
-            topSpeed(line, findings);
+            topSpeed(line, messages);
         }
         if (line.practice() != Practice.RETHREAD) {
             line.entry().creep().ifPresent(creep -> {
-                creepSpeed(line, creep, findings);
-                creepLength(line, creep, findings);
+                creepSpeed(line, creep, messages);
+                creepLength(line, creep, messages);
             });
         }
     }
 
-    private static void topSpeed(Line line, Findings findings) {
-        Wording in = findings.in();
+    private static void topSpeed(Line line, Messages messages) {
+        Wording in = messages.in();
         double top = line.entry().topSpeed();
         double fastest = line.fastestRatedSpeed();
         String what = in.speed(top) + "; must be more than the process speed, " + in.speed(fastest);
         if (top < fastest) {
-            findings.error(
+            messages.error(
                     Keys.TOP_SPEED,
                     what,
                     "The entry must outrun the process: give a higher speed here or a" + " lower one there.");
         } else if (top == fastest) {
-            findings.warning(
+            messages.warning(
                     Keys.TOP_SPEED,
                     what,
                     "As it is, the accumulator never refills: give a higher speed here or a lower one there.");
         }
     }
 
-    private static void creepSpeed(Line line, Entry.Creep creep, Findings findings) {
+    private static void creepSpeed(Line line, Entry.Creep creep, Messages messages) {
         double slowest = line.slowestRatedSpeed();
         if (creep.speed() >= slowest) {
-            findings.error(
+            messages.error(
                     Keys.CREEP_SPEED,
-                    findings.in().speed(creep.speed()) + "; must be less than the slowest process speed, "
-                            + findings.in().speed(slowest),
+                    messages.in().speed(creep.speed()) + "; must be less than the slowest process speed, "
+                            + messages.in().speed(slowest),
                     "Give a lower creep speed, or leave creep out.");
         }
     }
 
-    private static void creepLength(Line line, Entry.Creep creep, Findings findings) {
-        Wording in = findings.in();
+    private static void creepLength(Line line, Entry.Creep creep, Messages messages) {
+        Wording in = messages.in();
         double stopping = creep.speed() * creep.speed() / (2 * line.tailDeceleration());
         if (creep.length() < stopping) {
-            findings.error(
+            messages.error(
                     Keys.CREEP_LENGTH,
                     in.length(creep.length()) + "; must be at least what it takes to stop from the creep speed "
                             + in.speed(creep.speed()) + ", " + in.length(stopping),

@@ -1,6 +1,6 @@
 package runthrough.plant;
 
-/** The keys of the scenario file that findings point at, so that a message can be traced to its line. */
+/** The keys of the scenario file that messages point at, so that a message can be traced to its line. */
 final class Keys {
     static final String ACCUMULATOR = "accumulator";
     static final String RESERVE = "accumulator.reserve";
@@ -30,11 +30,11 @@ final class Keys {
     private Keys() {}
 
     /** The key of the coil of kind {@code index}, counted from 0; keys count from 1, as people do. */
-    static String coil(Supply supply, int index) {
-        if (supply instanceof Supply.Repeated) {
+    static String coil(CoilSource coilSource, int index) {
+        if (coilSource instanceof CoilSource.Repeated) {
             return "coil";
         }
-        String list = supply instanceof Supply.Mix ? "coils.mix" : "coils.schedule";
+        String list = coilSource instanceof CoilSource.Mix ? "coils.mix" : "coils.schedule";
         return element(list, index);
     }
 

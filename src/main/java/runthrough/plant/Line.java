@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param bending what the strip is bent over, where it is to be reported
  */
 public record Line(
-        Supply supply,
+        CoilSource coilSource,
         Entry entry,
         Accumulator accumulator,
         ProcessSection process,
@@ -24,29 +24,29 @@ public record Line(
         Optional<Bending> bending) {
 
     /** The same line with other coils. */
-    public Line with(Supply other) {
+    public Line with(CoilSource other) {
         return new Line(other, entry, accumulator, process, change, practice, bending);
     }
 
     /** The same line with another entry section. */
     public Line with(Entry other) {
-        return new Line(supply, other, accumulator, process, change, practice, bending);
+        return new Line(coilSource, other, accumulator, process, change, practice, bending);
     }
 
     /** The same line with another accumulator. */
     public Line with(Accumulator other) {
-        return new Line(supply, entry, other, process, change, practice, bending);
+        return new Line(coilSource, entry, other, process, change, practice, bending);
     }
 
     /** The same line with other work at a coil change. */
     public Line with(CoilChange other) {
-        return new Line(supply, entry, accumulator, process, other, practice, bending);
+        return new Line(coilSource, entry, accumulator, process, other, practice, bending);
     }
 
     /** The same line with every rated speed, its own and those of its coils, times {@code factor}, {@code > 0}. */
     public Line withRatedSpeedsTimes(double factor) {
         return new Line(
-                supply.withEach(coil -> coil.withSpeedTimes(factor)),
+                coilSource.withEach(coil -> coil.withSpeedTimes(factor)),
                 entry,
                 accumulator,
                 process.withSpeed(process.speed() * factor),
@@ -63,12 +63,12 @@ public record Line(
 
     /** The largest rated speed (m/s) that any coil asks for. */
     public double fastestRatedSpeed() {
-        return supply.kinds().stream().mapToDouble(this::ratedSpeed).max().orElseThrow();
+        return coilSource.kinds().stream().mapToDouble(this::ratedSpeed).max().orElseThrow();
     }
 
     /** The smallest rated speed (m/s) that any coil asks for. */
     public double slowestRatedSpeed() {
-        return supply.kinds().stream().mapToDouble(this::ratedSpeed).min().orElseThrow();
+        return coilSource.kinds().stream().mapToDouble(this::ratedSpeed).min().orElseThrow();
     }
 
     /** The level (m) below which a process running at {@code speed} (m/s) must stop: reserve and stopping distance. */
@@ -92,7 +92,7 @@ public record Line(
 
     /** Every kind of coil that may come. */
     public List<Coil> coils() {
-        return supply.kinds();
+        return coilSource.kinds();
     }
 
     /** Deceleration (m/s2) at which the process section comes to rest: the lower of the two where they are one strip. */
@@ -136,7 +136,7 @@ public record Line(
 
     /** Whether nothing is left to chance, so that every replication is the same. */
     public boolean isDeterministic() {
-        return !supply.isRandom()
+        return !coilSource.isRandom()
                 && process.restartDelay().isConstant()
                 && process.ownStops().map(ProcessSection.OwnStops::isConstant).orElse(true)
                 && !change.isRandom(practice);

@@ -105,7 +105,7 @@ public enum LineFigure {
         @Override
         OptionalDouble in(Line line) {
             return OptionalDouble.of(
-                    line.supply().mean(kind -> line.coils().get(kind).meanLength()));
+                    line.coilSource().mean(kind -> line.coils().get(kind).meanLength()));
         }
 
         @Override
@@ -117,7 +117,7 @@ public enum LineFigure {
     COIL_MASS("coil-mass", Kind.MASS, "the mean mass of the coils, crops included; their lengths are scaled alike") {
         @Override
         OptionalDouble in(Line line) {
-            return OptionalDouble.of(line.supply().mean(kind -> {
+            return OptionalDouble.of(line.coilSource().mean(kind -> {
                 Coil coil = line.coils().get(kind);
                 return coil.meanLength() * coil.massPerMetre();
             }));
@@ -192,10 +192,11 @@ public enum LineFigure {
     abstract Line scaled(Line line, double value);
 
     private static double meanOverJoints(Line line, DoubleUnaryOperator ofWidth) {
-        return line.supply().mean(kind -> ofWidth.applyAsDouble(line.supply().meanWiderWidth(kind)));
+        return line.coilSource()
+                .mean(kind -> ofWidth.applyAsDouble(line.coilSource().meanWiderWidth(kind)));
     }
 
     private static Line withLengths(Line line, double factor) {
-        return line.with(line.supply().withEach(coil -> coil.withLengthTimes(factor)));
+        return line.with(line.coilSource().withEach(coil -> coil.withLengthTimes(factor)));
     }
 }

@@ -78,14 +78,14 @@ public final class MeasuredRows {
         return Arrays.stream(rows).anyMatch(row -> Double.isNaN(row[column]));
     }
 
-    /** The law of a column by itself, blanks left out. */
+    /** The distribution of a column by itself, blanks left out. */
     public Distribution column(int column) {
         return columns[column];
     }
 
     /**
      * The rows at these places, as often as they are named, as if they had been observed instead. A column that has nothing but
-     * blanks in them keeps the law that it had.
+     * blanks in them keeps the distribution that it had.
      *
      * @param places from 0, at least one
      */

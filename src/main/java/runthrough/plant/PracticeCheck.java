@@ -5,17 +5,17 @@ final class PracticeCheck {
     private static final String REMEDY = "It is ignored: leave it out, or choose another practice.";
 
     private final Line line;
-    private final Findings findings;
+    private final Messages messages;
     private final Wording in;
 
-    private PracticeCheck(Line line, Findings findings) {
+    private PracticeCheck(Line line, Messages messages) {
         this.line = line;
-        this.findings = findings;
-        this.in = findings.in();
+        this.messages = messages;
+        this.in = messages.in();
     }
 
-    static void check(Line line, Findings findings) {
-        PracticeCheck check = new PracticeCheck(line, findings);
+    static void check(Line line, Messages messages) {
+        PracticeCheck check = new PracticeCheck(line, messages);
         switch (line.practice()) {
             case JOIN_WITH_ACCUMULATOR -> check.rethreadTime("joining");
             case JOIN_WITHOUT_ACCUMULATOR -> {
@@ -30,7 +30,7 @@ final class PracticeCheck {
     }
 
     private void noPart(String path, String value, String practice) {
-        findings.warning(path, value + "; has no part in " + practice, REMEDY);
+        messages.warning(path, value + "; has no part in " + practice, REMEDY);
     }
 
     private void rethreadTime(String practice) {

@@ -2,27 +2,27 @@ package runthrough.plant;
 
 /** Whether the run is long enough to tell what is asked of it. */
 final class RunCheck {
-    /** Square of the 97.5 % quantile of the standard normal law, 1.959964. */
+    /** Square of the 97.5 % quantile of the standard normal distribution, 1.959964. */
     private static final double Z_SQUARED = 3.841458820694124;
 
     private RunCheck() {}
 
-    static void check(Line line, RunPlan run, Findings findings) {
+    static void check(Line line, RunPlan run, Messages messages) {
         if (run.extent() instanceof RunPlan.Extent.Changes extent) {
-            changes(line, run, extent.changes(), findings);
+            changes(line, run, extent.changes(), messages);
         } else if (run.extent() instanceof RunPlan.Extent.Time extent) {
-            time(line, extent.duration(), findings);
+            time(line, extent.duration(), messages);
         }
     }
 
-    private static void changes(Line line, RunPlan run, int changes, Findings findings) {
+    private static void changes(Line line, RunPlan run, int changes, Messages messages) {
         if (run.leaveOut() >= changes) {
-            findings.error(
+            messages.error(
                     Keys.LEAVE_OUT,
                     run.leaveOut() + " coil changes; must be less than the coil changes run, " + changes,
                     "Run more coil changes or leave out fewer.");
         } else if (!line.practice().isOneStrip() && !line.isDeterministic()) {
-            target(run, (long) (changes - run.leaveOut()) * run.replications(), findings);
+            target(run, (long) (changes - run.leaveOut()) * run.replications(), messages);
         }
     }
 
@@ -30,8 +30,8 @@ final class RunCheck {
      * Wilson's score interval of a share, by which the answer is judged: when all of n coil changes run through, its lower
      * end at a confidence of 95 % is {@code n/(n + z^2)}.
      */
-    private static void target(RunPlan run, long changes, Findings findings) {
-        Wording in = findings.in();
+    private static void target(RunPlan run, long changes, Messages messages) {
+        Wording in = messages.in();
         double most = changes / (changes + Z_SQUARED);
         if (most >= run.target()) {
             return;
@@ -40,23 +40,23 @@ final class RunCheck {
                 ? "Run at least " + in.count((long) Math.ceil(Z_SQUARED * run.target() / (1 - run.target())))
                         + " coil changes in all replications together."
                 : "No number of coil changes can show it: give a target below 100 %.";
-        findings.warning(
+        messages.warning(
                 Keys.TARGET,
                 in.share(run.target()) + "; " + changes + " coil changes can show " + in.share(most)
                         + " at most, if all run through",
                 remedy);
     }
 
-    private static void time(Line line, double duration, Findings findings) {
+    private static void time(Line line, double duration, Messages messages) {
         double firstRun = line.coils().stream()
                 .mapToDouble(coil -> coil.meanUsableLength() / line.ratedSpeed(coil))
                 .min()
                 .orElseThrow();
         if (duration < firstRun) {
-            findings.warning(
+            messages.warning(
                     Keys.RUN_TIME,
-                    findings.in().time(duration) + "; should be more than it takes to run a coil, "
-                            + findings.in().time(firstRun),
+                    messages.in().time(duration) + "; should be more than it takes to run a coil, "
+                            + messages.in().time(firstRun),
                     "There may be no coil change to judge: give a longer time.");
         }
     }

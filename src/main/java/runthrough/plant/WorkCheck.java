@@ -6,17 +6,17 @@ import java.util.stream.Stream;
 /** Whether the times of the work can be drawn, and whether the work adds up to a coil change. */
 final class WorkCheck {
     private final Line line;
-    private final Findings findings;
+    private final Messages messages;
     private final Wording in;
 
-    private WorkCheck(Line line, Findings findings) {
+    private WorkCheck(Line line, Messages messages) {
         this.line = line;
-        this.findings = findings;
-        this.in = findings.in();
+        this.messages = messages;
+        this.in = messages.in();
     }
 
-    static void check(Line line, Findings findings) {
-        WorkCheck check = new WorkCheck(line, findings);
+    static void check(Line line, Messages messages) {
+        WorkCheck check = new WorkCheck(line, messages);
         check.times();
         if (line.practice() == Practice.RETHREAD) {
             check.rethread();
@@ -31,7 +31,7 @@ final class WorkCheck {
             notBelowZero(Keys.RUNNING_TIME, "", stops.runningTime());
             notBelowZero(Keys.STANDING_TIME, "", stops.standingTime());
             if (stops.runningTime().highest() == 0) {
-                findings.error(
+                messages.error(
                         Keys.RUNNING_TIME,
                         in.time(0) + "; must be more than 0",
                         "Give the time that the process runs between its stops, or leave them out.");
@@ -54,7 +54,7 @@ final class WorkCheck {
         }
     }
 
-    /** A shift may take a law below zero, which is an error when it is drawn: sure for bounded laws, a risk for others. */
+    /** A shift may take a distribution below zero, which is an error when it is drawn: sure for bounded distributions, a risk for others. */
     private void notBelowZero(String path, String name, Distribution time) {
         double least = time.quantile(Distribution.LEAST_DRAW);
         if (!(least < 0)) {
@@ -62,13 +62,13 @@ final class WorkCheck {
         }
         String share = in.oneIn(Bisection.share(p -> time.quantile(p) < 0));
         if (time.highest() < Double.POSITIVE_INFINITY) {
-            findings.error(
+            messages.error(
                     path,
                     in.time(time.lowest()) + " at least" + name + "; must never be below 0, but is for 1 draw in "
                             + share,
                     "Give a smaller negative shift.");
         } else {
-            findings.warning(
+            messages.warning(
                     path,
                     in.time(time.lowest()) + " at least" + name + "; should never be below 0, but is for 1 draw in "
                             + share,
@@ -78,7 +78,7 @@ final class WorkCheck {
 
     private void rethread() {
         if (line.change().rethread().highest() == 0) {
-            findings.error(
+            messages.error(
                     Keys.RETHREAD,
                     in.time(0) + "; must be more than 0 for the practice of rethreading",
                     "Give the time that it takes to thread the line anew.");
@@ -89,7 +89,7 @@ final class WorkCheck {
         boolean takesTime = Stream.concat(line.change().tail().stream(), line.change().join().stream())
                 .anyMatch(element -> element.meanTime(1) > 0);
         if (!takesTime) {
-            findings.warning(
+            messages.warning(
                     Keys.JOIN,
                     in.time(0) + " with the tail work; should take more than 0",
                     "The joint is made in no time: give the elements of the work while the strip stands.");
@@ -102,7 +102,7 @@ final class WorkCheck {
                 .flatMap(List::stream)
                 .anyMatch(WorkElement::redo);
         if (change.reject().meanExtraPasses() > 0 && !redone) {
-            findings.warning(
+            messages.warning(
                     Keys.REJECT,
                     in.share(change.reject().meanExtraPasses()
                                     / (1 + change.reject().meanExtraPasses()))

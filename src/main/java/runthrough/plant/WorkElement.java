@@ -126,7 +126,7 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
                 Ranges.finitePositive("factor", factor);
             }
 
-            /** The law of the element by itself; what is drawn where its row is blank. */
+            /** The distribution of the element by itself; what is drawn where its row is blank. */
             @Override
             public Distribution drawn() {
                 return rows.column(column).scaled(factor);

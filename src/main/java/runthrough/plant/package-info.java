@@ -2,7 +2,7 @@
  * The described line: coils, entry section, accumulator, process section, the work of a coil change, and how long to
  * run it.
  *
- * <p>Main types: {@link runthrough.plant.Brief} (what was asked), {@link runthrough.plant.Line} (the line itself), {@link
+ * <p>Main types: {@link runthrough.plant.SimulationRequest} (what was asked), {@link runthrough.plant.Line} (the line itself), {@link
  * runthrough.plant.LineCheck} (what is refused and what is warned of before anything runs).
  *
  * <p>Units: SI throughout, as plain doubles: metres, seconds, metres per second, kilograms. A missing acceleration is

@@ -7,11 +7,11 @@ import java.util.List;
  *
  * @param mark the verdict
  * @param figures the numbers that matter most, in the order of {@link Figure}
- * @param findings what binds and what to change
+ * @param messages what binds and what to change
  * @param hand the hand calculation
  */
 public record AnswerSheet(
-        ReportPage.Mark mark, List<Named> figures, ReportPage.Findings findings, ReportPage.Hand hand) {
+        ReportPage.Mark mark, List<Named> figures, ReportPage.Messages messages, ReportPage.Hand hand) {
 
     public AnswerSheet {
         figures = List.copyOf(figures);

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import runthrough.quantity.Numbers;
-import runthrough.study.sensitivity.Measure;
+import runthrough.study.sensitivity.ChangeMeasure;
 import runthrough.study.sensitivity.VarianceShares;
 import runthrough.study.sensitivity.VarianceShares.Share;
 import runthrough.study.statistics.Estimate;
@@ -29,7 +29,7 @@ final class ChanceWords {
         return randomness.isEmpty()
                 ? List.of("Nothing in this line is left to chance: there is no variance to share out.")
                 : randomness.stream()
-                        .filter(shares -> shares.measure() != Measure.JOINT_TIME)
+                        .filter(shares -> shares.measure() != ChangeMeasure.JOINT_TIME)
                         .map(this::sentence)
                         .toList();
     }
@@ -37,8 +37,8 @@ final class ChanceWords {
     private String sentence(VarianceShares shares) {
         String what = name(shares.measure());
         if (!shares.varies()) {
-            return shares.measure() == Measure.RUN_THROUGH
-                    ? "Every coil change ended alike, whatever the luck: running through has no variance to share out."
+            return shares.measure() == ChangeMeasure.RUN_THROUGH
+                    ? "Every coil change ended alike, whatever the random numbers: running through has no variance to share out."
                     : "Chance never moved " + what + ": it has no variance to share out.";
         }
         Optional<Share> main = shares.main();
@@ -46,7 +46,8 @@ final class ChanceWords {
             return "No source of chance can be told from having no part in the variance of " + what
                     + ": more samples would tell.";
         }
-        String text = "The variance of " + what + " comes mostly from the luck of " + part(shares, main.get());
+        String text =
+                "The variance of " + what + " comes mostly from the random numbers of " + part(shares, main.get());
         return text
                 + next(shares, main.get())
                         .map(second -> "; from that of " + part(shares, second))
@@ -96,10 +97,10 @@ final class ChanceWords {
     }
 
     private Table table(VarianceShares shares) {
-        String sd = shares.measure() == Measure.RUN_THROUGH
+        String sd = shares.measure() == ChangeMeasure.RUN_THROUGH
                 ? "mean " + words.share(shares.mean())
                 : "standard deviation "
-                        + (shares.measure() == Measure.MARGIN
+                        + (shares.measure() == ChangeMeasure.MARGIN
                                 ? words.texts().length(shares.sd())
                                 : words.texts().time(shares.sd()));
         return new Table(
@@ -128,7 +129,7 @@ final class ChanceWords {
         for (VarianceShares shares : randomness) {
             shares.sources().forEach(share -> rows.add(row(shares, share)));
         }
-        return CsvText.of(
+        return CsvWriter.of(
                 List.of(
                         "measure",
                         "source of chance",
@@ -155,7 +156,7 @@ final class ChanceWords {
                 CsvCells.number(high(total)));
     }
 
-    private static String name(Measure measure) {
+    private static String name(ChangeMeasure measure) {
         return switch (measure) {
             case MARGIN -> "the margin";
             case RUN_THROUGH -> "running through";

@@ -8,34 +8,34 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import runthrough.chart.StudyCharts;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Unit;
 import runthrough.report.ReportPage.KeyFigure;
 import runthrough.study.Answer;
 import runthrough.study.comparison.Compared;
 import runthrough.study.comparison.Comparison;
-import runthrough.study.comparison.Measure;
+import runthrough.study.comparison.ComparisonMeasure;
 import runthrough.study.statistics.Difference;
-import runthrough.study.statistics.Difference.Finding;
+import runthrough.study.statistics.Difference.Message;
 
 /** Tells what each alternative gives and gains, and which differences are real. */
 public final class ComparisonAnswer {
     private static final String CSV = "alternatives.csv";
 
     private final Comparison comparison;
-    private final Brief written;
+    private final SimulationRequest written;
     private final StudyWords words;
     private final ComparisonFigure output;
     private final ComparisonFigure lost;
 
-    private ComparisonAnswer(Comparison comparison, Brief written) {
+    private ComparisonAnswer(Comparison comparison, SimulationRequest written) {
         this.comparison = comparison;
         this.written = written;
         this.words = StudyWords.of(written.resultsIn(), comparison.chance());
         ComparisonFigures figures = ComparisonFigures.of(comparison, written.resultsIn());
-        this.output = figures.find(Measure.OUTPUT_MASS, true);
-        this.lost = figures.find(Measure.LOST_TIME, true);
+        this.output = figures.find(ComparisonMeasure.OUTPUT_MASS, true);
+        this.lost = figures.find(ComparisonMeasure.LOST_TIME, true);
     }
 
     /**
@@ -43,7 +43,8 @@ public final class ComparisonAnswer {
      *
      * @param written the scenario without any change
      */
-    public static StudyAnswer of(Comparison comparison, Brief written, List<String> warnings, Provenance provenance) {
+    public static StudyAnswer of(
+            Comparison comparison, SimulationRequest written, List<String> warnings, Provenance provenance) {
         return new ComparisonAnswer(comparison, written).answer(warnings, provenance);
     }
 
@@ -85,7 +86,7 @@ public final class ComparisonAnswer {
     }
 
     private static boolean isRealGain(Difference difference) {
-        return difference.finding() == Finding.REAL && difference.mean() > 0;
+        return difference.message() == Message.REAL && difference.mean() > 0;
     }
 
     /** Such as: "second uncoiler" gains 312 t a year over "as written" (305 to 319), real; the time lost ... */
@@ -96,7 +97,7 @@ public final class ComparisonAnswer {
     private String outputWords(Compared one) {
         Difference difference = output.of(one).difference().orElseThrow();
         String over = " a year against " + quoted(comparison.today());
-        return switch (difference.finding()) {
+        return switch (difference.message()) {
             case REAL -> (difference.mean() > 0 ? "gains " : "loses ") + output.size(difference) + over + ", real";
             case NOT_SHOWN -> "is not shown to change the output" + among(output, difference, " a year");
             case NONE -> "changes nothing in the output";
@@ -105,7 +106,7 @@ public final class ComparisonAnswer {
 
     private String lostWords(Compared one) {
         Difference difference = lost.of(one).difference().orElseThrow();
-        return switch (difference.finding()) {
+        return switch (difference.message()) {
             case REAL ->
                 lost.size(difference) + (difference.mean() > 0 ? " more" : " less")
                         + " is lost for want of strip, real";
@@ -169,12 +170,13 @@ public final class ComparisonAnswer {
 
     private List<String> account() {
         List<String> account = new ArrayList<>();
-        account.add("Every alternative was run under the same luck: the same coils, and for each work element the same"
-                + " random numbers, told apart by its list and its place in it. Each replication of one was held"
-                + " against the same replication of " + quoted(comparison.today())
-                + ", so that luck common to both does not blur the difference. What is compared is per coil"
-                + " change or per time of its own replication, since a run of so many coil changes takes"
-                + " longer where each of them does.");
+        account.add(
+                "Every alternative was run under the same random numbers: the same coils, and for each work element the same"
+                        + " random numbers, told apart by its list and its place in it. Each replication of one was held"
+                        + " against the same replication of " + quoted(comparison.today())
+                        + ", so that random numbers common to both do not blur the difference. What is compared is per coil"
+                        + " change or per time of its own replication, since a run of so many coil changes takes"
+                        + " longer where each of them does.");
         if (comparison.chance()) {
             account.add("Intervals of differences are Student's t over the pairs. "
                     + (comparison.others().size() == 1

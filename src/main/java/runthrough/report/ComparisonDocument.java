@@ -8,7 +8,7 @@ import runthrough.study.Cause;
 import runthrough.study.comparison.Compared;
 import runthrough.study.comparison.Compared.Figure;
 import runthrough.study.comparison.Comparison;
-import runthrough.study.comparison.Measure;
+import runthrough.study.comparison.ComparisonMeasure;
 import runthrough.study.statistics.Difference;
 import runthrough.study.statistics.Interval;
 
@@ -31,8 +31,8 @@ final class ComparisonDocument {
                     "finding",
                     "real: the whole interval lies on one side of zero, or the difference is exact; not-shown: it does"
                             + " not; none: every pair gave the same.",
-                    Difference.Finding.class,
-                    Difference::finding);
+                    Difference.Message.class,
+                    Difference::message);
 
     private static final JsonShape<Told> FIGURE = JsonShape.<Told>named("figure")
             .number(
@@ -45,37 +45,56 @@ final class ComparisonDocument {
                     "high", "Upper end of its 95 % interval; null where there is none.", told -> high(told.interval()))
             .optional(
                     "less_today",
-                    "This less the same of the alternative called today, under the same luck; null for that one"
+                    "This less the same of the alternative called today, under the same random numbers; null for that one"
                             + " itself.",
                     DIFFERENCE,
                     told -> told.figure().difference());
 
     private static final List<Member> FIGURES = List.of(
-            new Member("share_run_through", "Share of coil changes run through.", Measure.RUN_THROUGH, false),
-            new Member("stops_per_8_h", "Stops for want of strip.", Measure.STOPS, false),
-            new Member("lost_s_per_8_h", "Time at the rated speed lost for want of strip.", Measure.LOST_TIME, false),
-            new Member("output_m_per_s", "Strip processed over time, stops included.", Measure.OUTPUT_LENGTH, false),
-            new Member("output_kg_per_s", "The same by mass.", Measure.OUTPUT_MASS, false),
+            new Member("share_run_through", "Share of coil changes run through.", ComparisonMeasure.RUN_THROUGH, false),
+            new Member("stops_per_8_h", "Stops for want of strip.", ComparisonMeasure.STOPS, false),
             new Member(
-                    "share_of_rated", "Metres processed over metres at the rated speed.", Measure.UTILISATION, false),
-            new Member("scrap_kg_per_8_h", "Crops and spoilt strip.", Measure.SCRAP_MASS, false),
-            new Member("scrap_share", "Scrap over scrap and processed strip, by mass.", Measure.SCRAP_SHARE, false),
-            new Member("joint_s", "How long the strip stands at a coil change.", Measure.JOINT_TIME, false),
+                    "lost_s_per_8_h",
+                    "Time at the rated speed lost for want of strip.",
+                    ComparisonMeasure.LOST_TIME,
+                    false),
+            new Member(
+                    "output_m_per_s",
+                    "Strip processed over time, stops included.",
+                    ComparisonMeasure.OUTPUT_LENGTH,
+                    false),
+            new Member("output_kg_per_s", "The same by mass.", ComparisonMeasure.OUTPUT_MASS, false),
+            new Member(
+                    "share_of_rated",
+                    "Metres processed over metres at the rated speed.",
+                    ComparisonMeasure.UTILISATION,
+                    false),
+            new Member("scrap_kg_per_8_h", "Crops and spoilt strip.", ComparisonMeasure.SCRAP_MASS, false),
+            new Member(
+                    "scrap_share",
+                    "Scrap over scrap and processed strip, by mass.",
+                    ComparisonMeasure.SCRAP_SHARE,
+                    false),
+            new Member("joint_s", "How long the strip stands at a coil change.", ComparisonMeasure.JOINT_TIME, false),
             new Member(
                     "crew_person_s_per_change",
                     "Crew time at the joint: tail and join work, rethreading and joints made again included, times the"
                             + " crew; waiting for the next coil is not in it.",
-                    Measure.CREW_TIME_PER_CHANGE,
+                    ComparisonMeasure.CREW_TIME_PER_CHANGE,
                     false),
-            new Member("crew_person_s_per_8_h", "The same in 8 h.", Measure.CREW_TIME, false));
+            new Member("crew_person_s_per_8_h", "The same in 8 h.", ComparisonMeasure.CREW_TIME, false));
 
     private static final List<Member> YEAR = List.of(
-            new Member("stops_per_year", "Stops for want of strip.", Measure.STOPS, true),
-            new Member("lost_s_per_year", "Time at the rated speed lost for want of strip.", Measure.LOST_TIME, true),
-            new Member("output_m_per_year", "Strip processed.", Measure.OUTPUT_LENGTH, true),
-            new Member("output_kg_per_year", "The same by mass.", Measure.OUTPUT_MASS, true),
-            new Member("scrap_kg_per_year", "Crops and spoilt strip.", Measure.SCRAP_MASS, true),
-            new Member("crew_person_s_per_year", "Crew time at the joint.", Measure.CREW_TIME, true));
+            new Member("stops_per_year", "Stops for want of strip.", ComparisonMeasure.STOPS, true),
+            new Member(
+                    "lost_s_per_year",
+                    "Time at the rated speed lost for want of strip.",
+                    ComparisonMeasure.LOST_TIME,
+                    true),
+            new Member("output_m_per_year", "Strip processed.", ComparisonMeasure.OUTPUT_LENGTH, true),
+            new Member("output_kg_per_year", "The same by mass.", ComparisonMeasure.OUTPUT_MASS, true),
+            new Member("scrap_kg_per_year", "Crops and spoilt strip.", ComparisonMeasure.SCRAP_MASS, true),
+            new Member("crew_person_s_per_year", "Crew time at the joint.", ComparisonMeasure.CREW_TIME, true));
 
     private static final JsonShape<Compared> ALTERNATIVE = JsonShape.<Compared>named("alternative")
             .text("name", "What it is called.", one -> one.alternative().name())
@@ -100,7 +119,10 @@ final class ComparisonDocument {
 
     static final JsonShape<Comparison> SHAPE = JsonShape.<Comparison>named("compare")
             .number("target", "Share of coil changes that should run through.", Comparison::target)
-            .count("replications_run", "Replications of each alternative that has any luck.", Comparison::replications)
+            .count(
+                    "replications_run",
+                    "Replications of each alternative that has any random numbers.",
+                    Comparison::replications)
             .number("year_s", "Scheduled running time of a year.", Comparison::yearlyTime)
             .number(
                     "difference_confidence",
@@ -118,7 +140,7 @@ final class ComparisonDocument {
         }
     }
 
-    private record Member(String name, String meaning, Measure measure, boolean yearly) {
+    private record Member(String name, String meaning, ComparisonMeasure measure, boolean yearly) {
         Told of(Compared one) {
             return new Told(yearly ? one.perYear(measure) : one.figure(measure), one.chance());
         }

@@ -5,7 +5,7 @@ import runthrough.quantity.Unit;
 import runthrough.quantity.UnitSystem;
 import runthrough.study.comparison.Compared;
 import runthrough.study.comparison.Compared.Figure;
-import runthrough.study.comparison.Measure;
+import runthrough.study.comparison.ComparisonMeasure;
 import runthrough.study.statistics.Difference;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
@@ -19,18 +19,18 @@ import runthrough.study.statistics.Interval;
  * @param unit in which; empty for plain numbers
  * @param symbol of the unit of a value; empty for plain numbers
  */
-record ComparisonFigure(String name, Measure measure, boolean yearly, Optional<Unit> unit, String symbol) {
+record ComparisonFigure(String name, ComparisonMeasure measure, boolean yearly, Optional<Unit> unit, String symbol) {
 
-    static ComparisonFigure plain(String name, Measure measure, boolean yearly) {
+    static ComparisonFigure plain(String name, ComparisonMeasure measure, boolean yearly) {
         return new ComparisonFigure(name, measure, yearly, Optional.empty(), "");
     }
 
-    static ComparisonFigure in(Unit unit, String name, Measure measure, boolean yearly) {
+    static ComparisonFigure in(Unit unit, String name, ComparisonMeasure measure, boolean yearly) {
         return new ComparisonFigure(name, measure, yearly, Optional.of(unit), unit.symbol());
     }
 
     /** Of people's work: {@code unit} for each of them. */
-    static ComparisonFigure ofPeople(Unit unit, String name, Measure measure, boolean yearly) {
+    static ComparisonFigure ofPeople(Unit unit, String name, ComparisonMeasure measure, boolean yearly) {
         return new ComparisonFigure(name, measure, yearly, Optional.of(unit), "person-" + unit.symbol());
     }
 
@@ -101,7 +101,7 @@ record ComparisonFigure(String name, Measure measure, boolean yearly, Optional<U
 
     /** What to say of a difference. */
     static String word(Difference difference) {
-        return switch (difference.finding()) {
+        return switch (difference.message()) {
             case REAL -> "real";
             case NOT_SHOWN -> "not shown";
             case NONE -> "none";

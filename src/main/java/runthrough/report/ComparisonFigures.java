@@ -7,7 +7,7 @@ import runthrough.quantity.Unit;
 import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
 import runthrough.study.comparison.Comparison;
-import runthrough.study.comparison.Measure;
+import runthrough.study.comparison.ComparisonMeasure;
 
 /**
  * All figures of a comparison as people read them, in the user's units.
@@ -21,40 +21,52 @@ record ComparisonFigures(List<ComparisonFigure> now, List<ComparisonFigure> year
         Units units = Units.of(system);
         Unit mass = units.unit(Kind.MASS);
         Unit yearlyMass = units.unitFor(Kind.MASS, Double.MAX_VALUE);
-        Unit time = clock(comparison, Measure.LOST_TIME);
+        Unit time = clock(comparison, ComparisonMeasure.LOST_TIME);
         return new ComparisonFigures(
                 List.of(
-                        ComparisonFigure.in(Unit.PERCENT, "coil changes run through", Measure.RUN_THROUGH, false),
-                        ComparisonFigure.plain("stops for want of strip per 8 h", Measure.STOPS, false),
-                        ComparisonFigure.in(time, "time lost for want of strip per 8 h", Measure.LOST_TIME, false),
                         ComparisonFigure.in(
-                                units.unit(Kind.RATE_LENGTH), "output by length", Measure.OUTPUT_LENGTH, false),
-                        ComparisonFigure.in(units.unit(Kind.RATE_MASS), "output by mass", Measure.OUTPUT_MASS, false),
-                        ComparisonFigure.in(Unit.PERCENT, "output, of rated", Measure.UTILISATION, false),
-                        ComparisonFigure.in(mass, "scrap per 8 h", Measure.SCRAP_MASS, false),
-                        ComparisonFigure.in(Unit.PERCENT, "scrap, share of mass", Measure.SCRAP_SHARE, false),
+                                Unit.PERCENT, "coil changes run through", ComparisonMeasure.RUN_THROUGH, false),
+                        ComparisonFigure.plain("stops for want of strip per 8 h", ComparisonMeasure.STOPS, false),
                         ComparisonFigure.in(
-                                clock(comparison, Measure.JOINT_TIME), "joint time", Measure.JOINT_TIME, false),
+                                time, "time lost for want of strip per 8 h", ComparisonMeasure.LOST_TIME, false),
+                        ComparisonFigure.in(
+                                units.unit(Kind.RATE_LENGTH),
+                                "output by length",
+                                ComparisonMeasure.OUTPUT_LENGTH,
+                                false),
+                        ComparisonFigure.in(
+                                units.unit(Kind.RATE_MASS), "output by mass", ComparisonMeasure.OUTPUT_MASS, false),
+                        ComparisonFigure.in(Unit.PERCENT, "output, of rated", ComparisonMeasure.UTILISATION, false),
+                        ComparisonFigure.in(mass, "scrap per 8 h", ComparisonMeasure.SCRAP_MASS, false),
+                        ComparisonFigure.in(Unit.PERCENT, "scrap, share of mass", ComparisonMeasure.SCRAP_SHARE, false),
+                        ComparisonFigure.in(
+                                clock(comparison, ComparisonMeasure.JOINT_TIME),
+                                "joint time",
+                                ComparisonMeasure.JOINT_TIME,
+                                false),
                         ComparisonFigure.ofPeople(
                                 Unit.MINUTE,
                                 "crew time at the joint, at a coil change",
-                                Measure.CREW_TIME_PER_CHANGE,
+                                ComparisonMeasure.CREW_TIME_PER_CHANGE,
                                 false),
                         ComparisonFigure.ofPeople(
-                                Unit.MINUTE, "crew time at the joint per 8 h", Measure.CREW_TIME, false)),
+                                Unit.MINUTE, "crew time at the joint per 8 h", ComparisonMeasure.CREW_TIME, false)),
                 List.of(
-                        ComparisonFigure.in(yearlyMass, "output of a year", Measure.OUTPUT_MASS, true),
+                        ComparisonFigure.in(yearlyMass, "output of a year", ComparisonMeasure.OUTPUT_MASS, true),
                         ComparisonFigure.in(
-                                units.unit(Kind.LENGTH), "output of a year by length", Measure.OUTPUT_LENGTH, true),
+                                units.unit(Kind.LENGTH),
+                                "output of a year by length",
+                                ComparisonMeasure.OUTPUT_LENGTH,
+                                true),
                         ComparisonFigure.in(
-                                Unit.HOUR, "time lost for want of strip in a year", Measure.LOST_TIME, true),
-                        ComparisonFigure.plain("stops for want of strip in a year", Measure.STOPS, true),
-                        ComparisonFigure.in(yearlyMass, "scrap of a year", Measure.SCRAP_MASS, true),
+                                Unit.HOUR, "time lost for want of strip in a year", ComparisonMeasure.LOST_TIME, true),
+                        ComparisonFigure.plain("stops for want of strip in a year", ComparisonMeasure.STOPS, true),
+                        ComparisonFigure.in(yearlyMass, "scrap of a year", ComparisonMeasure.SCRAP_MASS, true),
                         ComparisonFigure.ofPeople(
-                                Unit.HOUR, "crew time at the joint in a year", Measure.CREW_TIME, true)));
+                                Unit.HOUR, "crew time at the joint in a year", ComparisonMeasure.CREW_TIME, true)));
     }
 
-    private static Unit clock(Comparison comparison, Measure measure) {
+    private static Unit clock(Comparison comparison, ComparisonMeasure measure) {
         double greatest = comparison.all().stream()
                 .mapToDouble(one -> one.figure(measure).value().mean())
                 .max()
@@ -66,7 +78,7 @@ record ComparisonFigures(List<ComparisonFigure> now, List<ComparisonFigure> year
         return Stream.concat(now.stream(), yearly.stream());
     }
 
-    ComparisonFigure find(Measure measure, boolean ofAYear) {
+    ComparisonFigure find(ComparisonMeasure measure, boolean ofAYear) {
         return all().filter(figure -> figure.measure() == measure && figure.yearly() == ofAYear)
                 .findFirst()
                 .orElseThrow();

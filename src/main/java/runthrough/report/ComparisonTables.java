@@ -9,7 +9,7 @@ import runthrough.quantity.UnitSystem;
 import runthrough.study.Cause;
 import runthrough.study.comparison.Compared;
 import runthrough.study.comparison.Comparison;
-import runthrough.study.comparison.Measure;
+import runthrough.study.comparison.ComparisonMeasure;
 import runthrough.study.statistics.Difference;
 import runthrough.study.statistics.Interval;
 
@@ -38,11 +38,11 @@ final class ComparisonTables {
                 "Side by side: coil changes, and what they cost in 8 h",
                 List.of("through", "stops", "lost", "joint", "crew"),
                 List.of(
-                        find(Measure.RUN_THROUGH, false),
-                        find(Measure.STOPS, false),
-                        find(Measure.LOST_TIME, false),
-                        find(Measure.JOINT_TIME, false),
-                        find(Measure.CREW_TIME, false)));
+                        find(ComparisonMeasure.RUN_THROUGH, false),
+                        find(ComparisonMeasure.STOPS, false),
+                        find(ComparisonMeasure.LOST_TIME, false),
+                        find(ComparisonMeasure.JOINT_TIME, false),
+                        find(ComparisonMeasure.CREW_TIME, false)));
     }
 
     private Table output() {
@@ -50,10 +50,10 @@ final class ComparisonTables {
                 "Side by side: output, scrap, and what most failures are laid to",
                 List.of("length", "mass", "of rated", "scrap"),
                 List.of(
-                        find(Measure.OUTPUT_LENGTH, false),
-                        find(Measure.OUTPUT_MASS, false),
-                        find(Measure.UTILISATION, false),
-                        find(Measure.SCRAP_SHARE, false)));
+                        find(ComparisonMeasure.OUTPUT_LENGTH, false),
+                        find(ComparisonMeasure.OUTPUT_MASS, false),
+                        find(ComparisonMeasure.UTILISATION, false),
+                        find(ComparisonMeasure.SCRAP_SHARE, false)));
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < numbers.rows().size(); i++) {
             List<String> row = new ArrayList<>(numbers.rows().get(i));
@@ -74,14 +74,14 @@ final class ComparisonTables {
                 "Side by side: " + year,
                 List.of("output", "stops", "lost", "scrap", "crew"),
                 List.of(
-                        find(Measure.OUTPUT_MASS, true),
-                        find(Measure.STOPS, true),
-                        find(Measure.LOST_TIME, true),
-                        find(Measure.SCRAP_MASS, true),
-                        find(Measure.CREW_TIME, true)));
+                        find(ComparisonMeasure.OUTPUT_MASS, true),
+                        find(ComparisonMeasure.STOPS, true),
+                        find(ComparisonMeasure.LOST_TIME, true),
+                        find(ComparisonMeasure.SCRAP_MASS, true),
+                        find(ComparisonMeasure.CREW_TIME, true)));
     }
 
-    private ComparisonFigure find(Measure measure, boolean yearly) {
+    private ComparisonFigure find(ComparisonMeasure measure, boolean yearly) {
         return figures.find(measure, yearly);
     }
 
@@ -103,11 +103,11 @@ final class ComparisonTables {
 
     private Stream<Table> differences() {
         return Stream.of(
-                        find(Measure.OUTPUT_MASS, true),
-                        find(Measure.LOST_TIME, true),
-                        find(Measure.RUN_THROUGH, false),
-                        find(Measure.SCRAP_MASS, true),
-                        find(Measure.CREW_TIME, true))
+                        find(ComparisonMeasure.OUTPUT_MASS, true),
+                        find(ComparisonMeasure.LOST_TIME, true),
+                        find(ComparisonMeasure.RUN_THROUGH, false),
+                        find(ComparisonMeasure.SCRAP_MASS, true),
+                        find(ComparisonMeasure.CREW_TIME, true))
                 .map(this::differences);
     }
 
@@ -158,7 +158,7 @@ final class ComparisonTables {
         List<List<String>> rows = comparison.all().stream()
                 .flatMap(one -> figures.all().map(figure -> cells(one, figure)))
                 .toList();
-        return CsvText.of(header, rows);
+        return CsvWriter.of(header, rows);
     }
 
     private static List<String> cells(Compared one, ComparisonFigure figure) {

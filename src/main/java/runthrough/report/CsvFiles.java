@@ -10,10 +10,10 @@ import java.util.List;
 import java.util.Locale;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import runthrough.plant.Brief;
 import runthrough.plant.CoilChange;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Unit;
 import runthrough.quantity.Units;
@@ -41,9 +41,9 @@ public final class CsvFiles implements StudyListener, Closeable {
     private final ReplicationRows totals;
 
     /** Opens the files and writes their headers. */
-    CsvFiles(Brief brief, Outlet outlet) throws IOException {
-        this.line = brief.line();
-        Units units = Units.of(brief.resultsIn());
+    CsvFiles(SimulationRequest request, Outlet outlet) throws IOException {
+        this.line = request.line();
+        Units units = Units.of(request.resultsIn());
         this.length = units.unit(Kind.LENGTH);
         this.totals = new ReplicationRows(units);
         try {

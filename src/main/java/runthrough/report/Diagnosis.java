@@ -136,7 +136,7 @@ final class Diagnosis {
         }
         double joint = hand.joint().total();
         Line joined = new Line(
-                line.supply(),
+                line.coilSource(),
                 line.entry(),
                 line.accumulator(),
                 line.process(),

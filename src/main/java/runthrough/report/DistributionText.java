@@ -5,42 +5,42 @@ import runthrough.plant.Distributions;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Numbers;
 
-/** The law of a random quantity in words, with its numbers as described. */
+/** The distribution of a random quantity in words, with its numbers as described. */
 final class DistributionText {
     private DistributionText() {}
 
-    static String of(Distribution law, Kind kind, InputTexts texts) {
-        if (law instanceof Distributions.Constant constant) {
+    static String of(Distribution distribution, Kind kind, InputTexts texts) {
+        if (distribution instanceof Distributions.Constant constant) {
             return texts.text(kind, constant.value());
-        } else if (law instanceof Distributions.Uniform uniform) {
+        } else if (distribution instanceof Distributions.Uniform uniform) {
             return "uniform, " + texts.text(kind, uniform.min()) + " to " + texts.text(kind, uniform.max());
-        } else if (law instanceof Distributions.Triangular triangular) {
+        } else if (distribution instanceof Distributions.Triangular triangular) {
             return "triangular, " + texts.text(kind, triangular.min()) + ", most often "
                     + texts.text(kind, triangular.mode()) + ", to " + texts.text(kind, triangular.max());
-        } else if (law instanceof Distributions.Normal normal) {
+        } else if (distribution instanceof Distributions.Normal normal) {
             return "normal, " + spread(normal.parentMean(), normal.parentSd(), kind, texts);
-        } else if (law instanceof Distributions.Lognormal lognormal) {
+        } else if (distribution instanceof Distributions.Lognormal lognormal) {
             return "lognormal, " + spread(lognormal.mean(), lognormal.sd(), kind, texts);
-        } else if (law instanceof Distributions.Gamma gamma) {
+        } else if (distribution instanceof Distributions.Gamma gamma) {
             return "gamma, " + spread(gamma.mean(), gamma.sd(), kind, texts);
-        } else if (law instanceof Distributions.Weibull weibull) {
+        } else if (distribution instanceof Distributions.Weibull weibull) {
             return "Weibull, shape " + Numbers.text(weibull.shape(), 6) + ", scale "
                     + texts.text(kind, weibull.scale());
-        } else if (law instanceof Distributions.Exponential exponential) {
+        } else if (distribution instanceof Distributions.Exponential exponential) {
             return "exponential, mean " + texts.text(kind, exponential.mean());
-        } else if (law instanceof Distributions.Observed observed) {
+        } else if (distribution instanceof Distributions.Observed observed) {
             return "measured, " + observed.values().size() + " values, "
                     + spread(observed.mean(), observed.sd(), kind, texts);
-        } else if (law instanceof Distributions.Shifted shifted) {
+        } else if (distribution instanceof Distributions.Shifted shifted) {
             String sign = shifted.shift() < 0 ? ", less " : ", plus ";
             return of(shifted.parent(), kind, texts) + sign + texts.text(kind, Math.abs(shifted.shift()));
         }
-        if (law instanceof Distributions.Scaled scaled) {
+        if (distribution instanceof Distributions.Scaled scaled) {
             return scaled.isConstant()
                     ? texts.text(kind, scaled.mean())
                     : of(scaled.parent(), kind, texts) + ", times " + Numbers.text(scaled.factor(), 6);
         }
-        throw new IllegalArgumentException("a law without words: " + law);
+        throw new IllegalArgumentException("a distribution without words: " + distribution);
     }
 
     private static String spread(double mean, double sd, Kind kind, InputTexts texts) {

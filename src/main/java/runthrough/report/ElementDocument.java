@@ -32,7 +32,7 @@ final class ElementDocument {
     private static final JsonShape<Trend> TREND = JsonShape.<Trend>named("trend")
             .count("n", "Times compared.", Trend::n)
             .number("tau", "Kendall's tau.", Trend::tau)
-            .number("p", "How likely so strong a trend is by luck.", Trend::p)
+            .number("p", "How likely so strong a trend is by chance.", Trend::p)
             .number("slope_s_per_change", "Sen's slope from one coil change to the next.", Trend::slope)
             .number("slope_low_s_per_change", "Lower end of its 95 % interval.", Trend::low)
             .number("slope_high_s_per_change", "Upper end.", Trend::high);
@@ -106,7 +106,7 @@ final class ElementDocument {
                     element -> element.size().more())
             .word(
                     "choice",
-                    "Why a law is recommended, or none.",
+                    "Why a distribution is recommended, or none.",
                     Reason.class,
                     element -> element.result()
                             .fits()
@@ -116,8 +116,8 @@ final class ElementDocument {
             .text(
                     "in_scenario",
                     "What to simulate with, as a scenario has it.",
-                    element ->
-                            LawYaml.of(element.result().fits().get(element.i()).law()))
+                    element -> DistributionYaml.of(
+                            element.result().fits().get(element.i()).distribution()))
             .list(
                     "fits",
                     "Laws fitted, best AICc first.",

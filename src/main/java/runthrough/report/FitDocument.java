@@ -2,28 +2,28 @@ package runthrough.report;
 
 import java.util.OptionalDouble;
 import runthrough.study.fitting.Candidate;
-import runthrough.study.fitting.Known;
+import runthrough.study.fitting.FittedParameter;
 
-/** What JSON tells of a law fitted to the times of an element. */
+/** What JSON tells of a distribution fitted to the times of an element. */
 final class FitDocument {
-    private static final JsonShape<Known> PARAMETER = JsonShape.<Known>named("parameter")
-            .text("name", "What it is.", Known::name)
-            .flag("time", "Whether it is a time in seconds, not a plain number.", Known::isTime)
-            .number("value", "As fitted.", Known::value)
+    private static final JsonShape<FittedParameter> PARAMETER = JsonShape.<FittedParameter>named("parameter")
+            .text("name", "What it is.", FittedParameter::name)
+            .flag("time", "Whether it is a time in seconds, not a plain number.", FittedParameter::isTime)
+            .number("value", "As fitted.", FittedParameter::value)
             .optionalNumber("low", "Lower end of its 95 % interval.", known -> OptionalDouble.of(known.low()))
             .optionalNumber("high", "Upper end.", known -> OptionalDouble.of(known.high()));
 
     static final JsonShape<Candidate> SHAPE = JsonShape.<Candidate>named("fit")
-            .text("law", "Name of the law.", fit -> fit.law().label())
+            .text("law", "Name of the distribution.", fit -> fit.distribution().label())
             .text(
                     "in_scenario",
-                    "The law as a scenario has it.",
-                    fit -> LawYaml.of(fit.law().law()))
+                    "The distribution as a scenario has it.",
+                    fit -> DistributionYaml.of(fit.distribution().distribution()))
             .number(
                     "log_likelihood",
                     "Logarithm of the likelihood.",
-                    fit -> fit.law().logLikelihood())
-            .number("aic", "Akaike's criterion.", fit -> fit.law().aic())
+                    fit -> fit.distribution().logLikelihood())
+            .number("aic", "Akaike's criterion.", fit -> fit.distribution().aic())
             .optionalNumber("aicc", "The same, corrected for few times.", fit -> OptionalDouble.of(fit.aicc()))
             .number(
                     "anderson_darling",

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import runthrough.study.Answer;
 import runthrough.study.Verdict;
 import runthrough.study.statistics.Interval;
-import runthrough.study.statistics.Narrowness;
+import runthrough.study.statistics.RelativeHalfWidth;
 
 /**
  * The verdict in a word, a sentence, and where it cannot be told, in what would tell.
@@ -124,7 +124,7 @@ record Headline(Mark mark, String sentence, Optional<String> further) {
     }
 
     /** Whether the interval is as narrow as was asked for. */
-    private static String precision(Narrowness precision, Texts texts) {
+    private static String precision(RelativeHalfWidth precision, Texts texts) {
         String asked = "plus or minus " + texts.share(precision.asked());
         if (precision.reached()) {
             return "The share is known to " + asked + ", as asked for.";

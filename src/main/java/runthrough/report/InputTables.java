@@ -5,16 +5,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import runthrough.plant.Accumulator;
-import runthrough.plant.Brief;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
-import runthrough.plant.Supply;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Numbers;
 
@@ -22,39 +22,40 @@ import runthrough.quantity.Numbers;
 final class InputTables {
     private static final int MOST_COILS = 60;
 
-    private final Brief brief;
+    private final SimulationRequest request;
     private final Line line;
     private final InputTexts texts;
 
-    private InputTables(Brief brief) {
-        this.brief = brief;
-        this.line = brief.line();
-        this.texts = new InputTexts(brief.resultsIn());
+    private InputTables(SimulationRequest request) {
+        this.request = request;
+        this.line = request.line();
+        this.texts = new InputTexts(request.resultsIn());
     }
 
-    static List<Table> of(Brief brief) {
-        InputTables tables = new InputTables(brief);
+    static List<Table> of(SimulationRequest request) {
+        InputTables tables = new InputTables(request);
         return Stream.of(
                         Optional.of(tables.coils()),
-                        line(brief) == Practice.RETHREAD ? Optional.<Table>empty() : Optional.of(tables.entry()),
+                        line(request) == Practice.RETHREAD ? Optional.<Table>empty() : Optional.of(tables.entry()),
                         tables.accumulator(),
                         Optional.of(tables.process()),
                         Optional.of(tables.change()),
-                        Optional.of(WorkTable.of(brief.line(), tables.texts)),
+                        Optional.of(WorkTable.of(request.line(), tables.texts)),
                         Optional.of(tables.run()),
                         tables.bending())
                 .flatMap(Optional::stream)
                 .toList();
     }
 
-    private static Practice line(Brief brief) {
-        return brief.line().practice();
+    private static Practice line(SimulationRequest request) {
+        return request.line().practice();
     }
 
     private Table coils() {
         List<String> head = new ArrayList<>(
                 List.of("Coil", "Thickness", "Width", "Density", "Size", "Head crop", "Tail crop", "Process speed"));
-        Optional<Supply.Mix> mix = line.supply() instanceof Supply.Mix m ? Optional.of(m) : Optional.empty();
+        Optional<CoilSource.Mix> mix =
+                line.coilSource() instanceof CoilSource.Mix m ? Optional.of(m) : Optional.empty();
         mix.ifPresent(m -> head.add("Share"));
         List<Coil> coils = line.coils();
         List<List<String>> rows = new ArrayList<>();
@@ -69,9 +70,9 @@ final class InputTables {
     }
 
     private String coilsCaption(int count) {
-        if (line.supply() instanceof Supply.Repeated) {
+        if (line.coilSource() instanceof CoilSource.Repeated) {
             return "Coils: the same, over and over";
-        } else if (line.supply() instanceof Supply.Mix) {
+        } else if (line.coilSource() instanceof CoilSource.Mix) {
             return "Coils: drawn at random by their shares";
         }
         String caption = "Coils: in this order, again from the top when it runs out";
@@ -218,7 +219,7 @@ final class InputTables {
     }
 
     private Table run() {
-        RunPlan run = brief.run();
+        RunPlan run = request.run();
         Rows rows = new Rows();
         if (run.extent() instanceof RunPlan.Extent.Changes changes) {
             rows.add("Coil changes of a replication", Texts.count(changes.changes()));

@@ -24,7 +24,7 @@ public final class LimitsAnswer {
 
     private LimitsAnswer(Limits limits) {
         this.limits = limits;
-        this.words = StudyWords.of(limits.brief().resultsIn(), limits.chance());
+        this.words = StudyWords.of(limits.request().resultsIn(), limits.chance());
         this.limitWords = new LimitWords(limits, words);
     }
 
@@ -35,7 +35,7 @@ public final class LimitsAnswer {
 
     private StudyAnswer answer(List<String> warnings, Provenance provenance) {
         return new StudyAnswer(
-                limits.brief(),
+                limits.request(),
                 "limits",
                 "How far can the line be driven?",
                 new LimitsHeadline(limitWords).mark(),
@@ -54,7 +54,7 @@ public final class LimitsAnswer {
 
     private String basis() {
         if (limits.chance()) {
-            return words.basis(limits.brief(), limits.brief().run().replications());
+            return words.basis(limits.request(), limits.request().run().replications());
         }
         return limits.present()
                 .map(present -> Texts.count(present.changes())
@@ -83,8 +83,9 @@ public final class LimitsAnswer {
                 .max()
                 .orElse(0);
         if (limits.chance() && fall > 0) {
-            advice.add("A value that asks less of the line did not always do better, by up to " + words.share(fall)
-                    + " of coil changes under the same luck. Between such values the one that asks more is told.");
+            advice.add(
+                    "A value that asks less of the line did not always do better, by up to " + words.share(fall)
+                            + " of coil changes under the same random numbers. Between such values the one that asks more is told.");
         }
         return advice;
     }
@@ -138,7 +139,7 @@ public final class LimitsAnswer {
         List<String> account = new ArrayList<>();
         account.add(
                 "Each number was driven alone, all others kept, until the target was lost or first reached. Every value met"
-                        + " the same luck: the same random numbers, coil change by coil change.");
+                        + " the same random numbers, coil change by coil change.");
         if (limits.chance()) {
             account.add(
                     "The limit is the hardest value at which the share seen reaches the target. Its 95 % interval turns round"

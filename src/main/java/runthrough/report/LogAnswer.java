@@ -24,7 +24,7 @@ public final class LogAnswer {
 
     private LogAnswer(LogComparison comparison) {
         this.comparison = comparison;
-        this.words = StudyWords.of(comparison.brief().resultsIn(), true);
+        this.words = StudyWords.of(comparison.request().resultsIn(), true);
     }
 
     /** The answer of {@code comparison}. */
@@ -34,7 +34,7 @@ public final class LogAnswer {
 
     private StudyAnswer answer(List<String> warnings, Provenance provenance) {
         return new StudyAnswer(
-                comparison.brief(),
+                comparison.request(),
                 "log",
                 "Does the model fit the line?",
                 mark(),
@@ -185,7 +185,7 @@ public final class LogAnswer {
     }
 
     private String name(LogFigure figure) {
-        boolean rethread = comparison.brief().line().practice() == Practice.RETHREAD;
+        boolean rethread = comparison.request().line().practice() == Practice.RETHREAD;
         String joint = rethread ? "standing time" : "joint time";
         return switch (figure) {
             case SHARE_RUN_THROUGH -> "ran through";
@@ -212,7 +212,7 @@ public final class LogAnswer {
         return Texts.count(changes()) + " whole coil changes and "
                 + Texts.count(log.joints().size()) + " joints of "
                 + log.name() + ", and " + comparison.simulatedLogs() + " simulated logs, seed "
-                + comparison.brief().run().seed();
+                + comparison.request().run().seed();
     }
 
     private List<String> account() {
@@ -230,7 +230,7 @@ public final class LogAnswer {
     }
 
     private String joints() {
-        return CsvText.of(
+        return CsvWriter.of(
                 List.of(
                         "coil",
                         "tail stopped (s)",
@@ -258,7 +258,7 @@ public final class LogAnswer {
     }
 
     private String figuresCsv() {
-        return CsvText.of(
+        return CsvWriter.of(
                 List.of("figure", "logged", "model", "95 % low", "95 % high", "share no greater", "share no less"),
                 comparison.figures().stream()
                         .map(figure -> Stream.concat(

@@ -31,7 +31,8 @@ public final class MapAnswer {
 
     private MapAnswer(ShareMap map) {
         this.map = map;
-        this.words = StudyWords.of(map.brief().resultsIn(), !map.brief().line().isDeterministic());
+        this.words =
+                StudyWords.of(map.request().resultsIn(), !map.request().line().isDeterministic());
         this.x = map.plan().x();
         this.y = map.plan().y();
         this.parts = map.parts();
@@ -44,13 +45,13 @@ public final class MapAnswer {
 
     private StudyAnswer answer(List<String> warnings, Provenance provenance) {
         return new StudyAnswer(
-                map.brief(),
+                map.request(),
                 "map",
                 "Where, over " + called(x) + " and " + called(y) + ", does the line run through?",
                 mark(),
                 advice(),
                 figures(),
-                words.basis(map.brief(), words.chance() ? map.brief().run().replications() : 1) + ", at "
+                words.basis(map.request(), words.chance() ? map.request().run().replications() : 1) + ", at "
                         + Texts.count(map.points().size()) + " of "
                         + Texts.count(map.plan().points()) + " points",
                 StudyCharts.of(map),
@@ -106,7 +107,7 @@ public final class MapAnswer {
         } else {
             advice.add("The line as it is does not lie on this map.");
         }
-        if (map.brief().line().practice().isOneStrip()) {
+        if (map.request().line().practice().isOneStrip()) {
             advice.add("Without an accumulator every coil change stops the process, whatever the numbers.");
         } else {
             byHand().forEach(advice::add);
@@ -215,7 +216,7 @@ public final class MapAnswer {
     private List<String> account() {
         return List.of(
                 "Every point is a line of its own with the two numbers in it, checked like any scenario and run in full, all"
-                        + " under the same luck: the same random numbers, coil change by coil change.",
+                        + " under the same random numbers, coil change by coil change.",
                 map.plan().stride() == 1
                         ? "Every point was run in full."
                         : "First every " + map.plan().stride()
@@ -239,7 +240,7 @@ public final class MapAnswer {
                 "spare refill",
                 "spare preparation",
                 "not possible because");
-        return CsvText.of(header, map.points().stream().map(this::row).toList());
+        return CsvWriter.of(header, map.points().stream().map(this::row).toList());
     }
 
     private List<String> row(MapPoint point) {

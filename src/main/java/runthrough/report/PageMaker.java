@@ -9,9 +9,9 @@ import runthrough.handcalc.Coherent;
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Margin;
 import runthrough.handcalc.Refill;
-import runthrough.plant.Brief;
 import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Unit;
 import runthrough.report.ReportPage.KeyFigure;
@@ -45,24 +45,24 @@ public final class PageMaker {
 
     private AnswerSheet sheet() {
         Diagnosis diagnosis = new Diagnosis(result);
-        return new AnswerSheet(mark(), named(), findings(diagnosis), hand());
+        return new AnswerSheet(mark(), named(), messages(diagnosis), hand());
     }
 
     private ReportPage page() {
-        Brief brief = result.study().brief();
+        SimulationRequest request = result.study().request();
         Diagnosis diagnosis = new Diagnosis(result);
         return new ReportPage(
-                brief.title(),
-                Stream.concat(brief.notes().stream(), result.provenance().changed().stream())
+                request.title(),
+                Stream.concat(request.notes().stream(), result.provenance().changed().stream())
                         .toList(),
                 result.provenance().date().orElse(""),
                 mark(),
                 named().stream().map(AnswerSheet.Named::figure).toList(),
-                findings(diagnosis),
+                messages(diagnosis),
                 Charts.of(result.study()),
                 hand(),
                 ResultTables.of(result),
-                InputTables.of(brief),
+                InputTables.of(request),
                 result.warnings(),
                 method(),
                 provenance());
@@ -78,8 +78,8 @@ public final class PageMaker {
                 headline.further().orElse(""));
     }
 
-    private static ReportPage.Findings findings(Diagnosis diagnosis) {
-        return new ReportPage.Findings(diagnosis.binds(), diagnosis.spare().orElse(""), diagnosis.changes());
+    private static ReportPage.Messages messages(Diagnosis diagnosis) {
+        return new ReportPage.Messages(diagnosis.binds(), diagnosis.spare().orElse(""), diagnosis.changes());
     }
 
     private List<AnswerSheet.Named> named() {
@@ -197,7 +197,7 @@ public final class PageMaker {
     }
 
     private ReportPage.Method method() {
-        RunPlan run = result.study().brief().run();
+        RunPlan run = result.study().request().run();
         String extent = run.extent() instanceof RunPlan.Extent.Time time
                 ? texts.time(time.duration()) + " each"
                 : Texts.count(((RunPlan.Extent.Changes) run.extent()).changes()) + " coil changes each";
@@ -217,8 +217,8 @@ public final class PageMaker {
         result.provenance()
                 .fingerprint()
                 .ifPresent(digits -> rows.add(new KeyFigure("SHA-256 of the scenario file", digits, "")));
-        rows.add(
-                new KeyFigure("Seed", Long.toString(result.study().brief().run().seed()), ""));
+        rows.add(new KeyFigure(
+                "Seed", Long.toString(result.study().request().run().seed()), ""));
         return rows;
     }
 }

@@ -72,7 +72,7 @@ record Remedies(Sizing.NoneEnough none, StudyWords words) {
 
     /** Its rows, in the user's units; the header alone where some capacity is enough. */
     static String csv(Optional<Remedies> remedies, StudyWords words) {
-        return CsvText.of(
+        return CsvWriter.of(
                 List.of("change", "unit", "now", "needed", "tried as far as"),
                 remedies.map(r -> r.none.remedies().stream().map(r::row).toList())
                         .orElse(List.of()));

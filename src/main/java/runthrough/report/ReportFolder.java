@@ -11,7 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.simulation.Replication;
 import runthrough.study.StudyListener;
 
@@ -47,12 +47,12 @@ public final class ReportFolder implements AutoCloseable {
     private final Outlet outlet;
     private final CsvFiles csv;
 
-    private ReportFolder(Path folder, Brief brief, Wrapper wrapper) throws IOException {
+    private ReportFolder(Path folder, SimulationRequest request, Wrapper wrapper) throws IOException {
         this.folder = folder;
         this.staging = Staging.beside(folder);
         this.outlet = name -> wrapper.wrap(Files.newOutputStream(staging.path().resolve(name)));
         try {
-            this.csv = new CsvFiles(brief, outlet);
+            this.csv = new CsvFiles(request, outlet);
         } catch (IOException | RuntimeException e) {
             staging.drop();
             throw e;
@@ -69,16 +69,16 @@ public final class ReportFolder implements AutoCloseable {
      *
      * @throws ReportFolderException when it cannot be written to
      */
-    public static ReportFolder open(Path folder, Brief brief) {
-        return open(folder, brief, file -> file);
+    public static ReportFolder open(Path folder, SimulationRequest request) {
+        return open(folder, request, file -> file);
     }
 
-    static ReportFolder open(Path folder, Brief brief, Wrapper wrapper) {
+    static ReportFolder open(Path folder, SimulationRequest request, Wrapper wrapper) {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
             throw failed(folder, new FileAlreadyExistsException(folder.toString()));
         }
         try {
-            return new ReportFolder(folder.toAbsolutePath().normalize(), brief, wrapper);
+            return new ReportFolder(folder.toAbsolutePath().normalize(), request, wrapper);
         } catch (IOException e) {
             throw failed(folder, e);
         }

@@ -11,7 +11,7 @@ import runthrough.chart.Chart;
  * @param date as given, or empty
  * @param mark the verdict
  * @param figures the numbers that matter most
- * @param findings what binds and what to change
+ * @param messages what binds and what to change
  * @param charts in order
  * @param hand the hand calculation
  * @param results tables of results
@@ -26,7 +26,7 @@ public record ReportPage(
         String date,
         Mark mark,
         List<KeyFigure> figures,
-        Findings findings,
+        Messages messages,
         List<Chart> charts,
         Hand hand,
         List<Table> results,
@@ -60,7 +60,7 @@ public record ReportPage(
     public record KeyFigure(String name, String value, String note) {}
 
     /** What binds, what is to spare (or empty), and what would help. */
-    public record Findings(String binds, String spare, List<String> changes) {}
+    public record Messages(String binds, String spare, List<String> changes) {}
 
     /**
      * The hand calculation.

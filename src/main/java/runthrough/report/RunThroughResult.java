@@ -8,7 +8,7 @@ import runthrough.quantity.UnitSystem;
 import runthrough.study.SequentialResult;
 import runthrough.study.StudyResult;
 import runthrough.study.Verdict;
-import runthrough.study.statistics.Narrowness;
+import runthrough.study.statistics.RelativeHalfWidth;
 
 /**
  * All that is reported: what the study gave, the hand calculation beside it, what was warned of, and where it comes from.
@@ -22,7 +22,7 @@ import runthrough.study.statistics.Narrowness;
 public record RunThroughResult(
         StudyResult study,
         HandCalculation handCalculation,
-        Optional<Narrowness> precision,
+        Optional<RelativeHalfWidth> precision,
         List<String> warnings,
         Provenance provenance) {
 
@@ -47,11 +47,11 @@ public record RunThroughResult(
     }
 
     Line line() {
-        return study.brief().line();
+        return study.request().line();
     }
 
     UnitSystem system() {
-        return study.brief().resultsIn();
+        return study.request().resultsIn();
     }
 
     boolean isOneStrip() {

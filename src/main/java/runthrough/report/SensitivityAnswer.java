@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import runthrough.chart.StudyCharts;
 import runthrough.report.ReportPage.KeyFigure;
-import runthrough.study.sensitivity.Measure;
+import runthrough.study.sensitivity.ChangeMeasure;
 import runthrough.study.sensitivity.Sensitivity;
 import runthrough.study.sensitivity.SwingEffect;
 
@@ -24,7 +24,7 @@ public final class SensitivityAnswer {
     private SensitivityAnswer(Sensitivity sensitivity, double usual) {
         this.sensitivity = sensitivity;
         this.usual = usual;
-        this.words = StudyWords.of(sensitivity.brief().resultsIn(), sensitivity.chance());
+        this.words = StudyWords.of(sensitivity.request().resultsIn(), sensitivity.chance());
         this.swings = new SwingWords(sensitivity.swings(), words);
         this.chance = new ChanceWords(sensitivity.randomness(), words);
     }
@@ -42,7 +42,7 @@ public final class SensitivityAnswer {
         List<Table> tables = new ArrayList<>(swings.tables());
         tables.addAll(chance.tables());
         return new StudyAnswer(
-                sensitivity.brief(),
+                sensitivity.request(),
                 "sensitivity",
                 "What moves the answer?",
                 mark(),
@@ -79,7 +79,7 @@ public final class SensitivityAnswer {
         List<KeyFigure> figures = new ArrayList<>();
         figures.add(new KeyFigure(
                 swings.measure(), swings.present(), sensitivity.swings().atTarget() ? atTarget() : ""));
-        if (sensitivity.swings().measure() == Measure.MARGIN) {
+        if (sensitivity.swings().measure() == ChangeMeasure.MARGIN) {
             figures.add(new KeyFigure(
                     "share run through",
                     words.share(sensitivity.swings().share().mean()),
@@ -95,8 +95,8 @@ public final class SensitivityAnswer {
 
     private String basis() {
         String swung = words.basis(
-                sensitivity.brief(),
-                sensitivity.chance() ? sensitivity.brief().run().replications() : 1);
+                sensitivity.request(),
+                sensitivity.chance() ? sensitivity.request().run().replications() : 1);
         return sensitivity.samples() == 0
                 ? swung
                 : swung + "; shares of variance from " + Texts.count(sensitivity.samples()) + " x "
@@ -110,7 +110,7 @@ public final class SensitivityAnswer {
                 + " of the value to either side, whole numbers by one. An end that the line does not allow is told as such. An input that"
                 + " is zero has no usual range, and one that only sums up another is left out.");
         account.add(
-                sensitivity.swings().measure() == Measure.MARGIN
+                sensitivity.swings().measure() == ChangeMeasure.MARGIN
                         ? "Margin is the strip to spare above the level at which the process slows or stops; what is missing is negative,"
                                 + " reckoned with the process kept at its rated speed. "
                                 + (sensitivity.swings().atTarget()
@@ -121,14 +121,14 @@ public final class SensitivityAnswer {
                                 + " costs the process.");
         if (sensitivity.chance()) {
             account.add(
-                    "All were compared under the same luck, coil change by coil change: a joint that is rejected in one run"
-                            + " and not in another does not shift the luck of later ones. So the line as it is may differ a little, within"
-                            + " its interval, from the plain verdict, where luck is met in turn. An effect counts as shown when it"
+                    "All were compared under the same random numbers, coil change by coil change: a joint that is rejected in one run"
+                            + " and not in another does not shift the random numbers of later ones. So the line as it is may differ a little, within"
+                            + " its interval, from the plain verdict, where random numbers are met in turn. An effect counts as shown when it"
                             + " differs from none at a level that leaves all comparisons together 5 % of error (Bonferroni).");
         }
         if (sensitivity.samples() > 0) {
             account.add(
-                    "The luck of each source was exchanged over the whole run, that of all others kept. First-order indices"
+                    "The random numbers of each source was exchanged over the whole run, that of all others kept. First-order indices"
                             + " (what a source carries by itself) by the estimator of Saltelli and others, Computer Physics Communications"
                             + " 181, 2010; total indices (also together with others) by that of Jansen, Computer Physics Communications"
                             + " 117, 1999; both summed over coil changes. What differs between coil changes by plan, such as a schedule,"

@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import runthrough.study.sensitivity.Change;
-import runthrough.study.sensitivity.Measure;
+import runthrough.study.sensitivity.ChangeMeasure;
 import runthrough.study.sensitivity.Sensitivity;
 import runthrough.study.sensitivity.SwingEffect;
 import runthrough.study.sensitivity.SwingEffect.AtEnd;
@@ -28,7 +28,7 @@ final class SensitivityDocument {
     private static final JsonShape<Change> CHANGE = JsonShape.<Change>named("change")
             .estimate(
                     "by",
-                    "By how much, compared under the same luck: m of margin, s of lost time, or a share.",
+                    "By how much, compared under the same random numbers: m of margin, s of lost time, or a share.",
                     Change::by)
             .flag("shown", "Whether it is shown to have changed at all, all comparisons made at once.", Change::shown);
 
@@ -83,7 +83,7 @@ final class SensitivityDocument {
                     share -> share.index().isShown());
 
     private static final JsonShape<VarianceShares> RANDOMNESS = JsonShape.<VarianceShares>named("randomness")
-            .word("measure", "Whose variance it is.", Measure.class, VarianceShares::measure)
+            .word("measure", "Whose variance it is.", ChangeMeasure.class, VarianceShares::measure)
             .number("mean", "Mean over coil changes: m, s, or a share.", VarianceShares::mean)
             .number("sd", "Standard deviation at a coil change, in the same unit.", VarianceShares::sd)
             .optional(
@@ -129,7 +129,7 @@ final class SensitivityDocument {
     private SensitivityDocument() {}
 
     private static Yardstick yardstick(Swings swings) {
-        if (swings.measure() == Measure.LOST_TIME) {
+        if (swings.measure() == ChangeMeasure.LOST_TIME) {
             return Yardstick.MEAN_LOST_TIME;
         }
         return swings.atTarget() ? Yardstick.MARGIN_AT_TARGET : Yardstick.MEAN_MARGIN;

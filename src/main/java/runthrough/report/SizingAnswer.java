@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import runthrough.chart.StudyCharts;
 import runthrough.study.sizing.Sizing;
-import runthrough.study.statistics.Narrowness;
+import runthrough.study.statistics.RelativeHalfWidth;
 
 /** Tells how large the accumulator must be. */
 public final class SizingAnswer {
@@ -18,7 +18,7 @@ public final class SizingAnswer {
 
     private SizingAnswer(Sizing sizing) {
         this.sizing = sizing;
-        this.words = StudyWords.of(sizing.brief().resultsIn(), sizing.chance());
+        this.words = StudyWords.of(sizing.request().resultsIn(), sizing.chance());
     }
 
     /** The answer of {@code sizing}. */
@@ -36,13 +36,13 @@ public final class SizingAnswer {
             tables.add(curve.table());
         }
         return new StudyAnswer(
-                sizing.brief(),
+                sizing.request(),
                 "size",
                 "How large must the accumulator be?",
                 new SizingHeadline(sizeWords).mark(),
                 advice(),
                 new SizingFigures(sizeWords).all(),
-                words.basis(sizing.brief(), sizing.replications()),
+                words.basis(sizing.request(), sizing.replications()),
                 StudyCharts.of(sizing),
                 tables,
                 account(),
@@ -65,7 +65,7 @@ public final class SizingAnswer {
                     found.sure().isEmpty() ? tooShort() : safeSide(found.sure().getAsDouble()));
             if (sizing.fall() > 0) {
                 advice.add("A larger accumulator did not always do better in this line, by up to "
-                        + words.share(sizing.fall()) + " of coil changes under the same luck.");
+                        + words.share(sizing.fall()) + " of coil changes under the same random numbers.");
             }
         });
         sizing.interval()
@@ -90,7 +90,7 @@ public final class SizingAnswer {
                 + " the target is shown to be met.";
     }
 
-    private String notReached(Narrowness interval) {
+    private String notReached(RelativeHalfWidth interval) {
         String there = interval.halfWidth().isPresent()
                 ? "The interval is " + words.share(interval.halfWidth().getAsDouble())
                         + " of the capacity to either side"
@@ -106,7 +106,7 @@ public final class SizingAnswer {
         List<String> account = new ArrayList<>();
         account.add(
                 "Only the capacity was changed, by what is adjustable of the accumulator; reserve and levels given in"
-                        + " metres stayed. Every capacity met the same luck: the same random numbers, coil change by coil change.");
+                        + " metres stayed. Every capacity met the same random numbers, coil change by coil change.");
         if (sizing.chance()) {
             account.add(
                     "The capacity told is the smallest at which the share seen reaches the target. Its interval turns"

@@ -58,7 +58,7 @@ record SizingCurve(Sizing sizing, StudyWords words) {
                         CsvCells.number(point.envelope())))
                 .toList();
         String unit = " (" + length.symbol() + ")";
-        return CsvText.of(
+        return CsvWriter.of(
                 List.of(
                         "capacity" + unit,
                         "stroke, sag or diameter" + unit,

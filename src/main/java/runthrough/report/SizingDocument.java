@@ -8,7 +8,7 @@ import runthrough.study.Cause;
 import runthrough.study.sizing.Remedy;
 import runthrough.study.sizing.Size;
 import runthrough.study.sizing.Sizing;
-import runthrough.study.statistics.Narrowness;
+import runthrough.study.statistics.RelativeHalfWidth;
 
 /** What JSON tells of a sizing. */
 final class SizingDocument {
@@ -35,13 +35,13 @@ final class SizingDocument {
                     "Greatest share seen at this or any smaller capacity.",
                     Sizing.Point::envelope);
 
-    static final JsonShape<Narrowness> PRECISION = JsonShape.<Narrowness>named("precision")
-            .number("asked", "Half-width of the interval asked for, as a part of the value.", Narrowness::asked)
+    static final JsonShape<RelativeHalfWidth> PRECISION = JsonShape.<RelativeHalfWidth>named("precision")
+            .number("asked", "Half-width of the interval asked for, as a part of the value.", RelativeHalfWidth::asked)
             .optionalNumber(
                     "half_width",
                     "Half-width that there is; null where the interval lacks an end, or nothing is left to chance.",
-                    Narrowness::halfWidth)
-            .flag("reached", "Whether it is as narrow as asked for.", Narrowness::reached)
+                    RelativeHalfWidth::halfWidth)
+            .flag("reached", "Whether it is as narrow as asked for.", RelativeHalfWidth::reached)
             .optionalNumber(
                     "replications_that_would_do",
                     "About so many replications would do; null when reached, or when that cannot be told.",

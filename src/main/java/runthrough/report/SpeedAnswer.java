@@ -27,8 +27,8 @@ public final class SpeedAnswer {
 
     private SpeedAnswer(SpeedCurve curve) {
         this.curve = curve;
-        this.words =
-                StudyWords.of(curve.brief().resultsIn(), !curve.brief().line().isDeterministic());
+        this.words = StudyWords.of(
+                curve.request().resultsIn(), !curve.request().line().isDeterministic());
     }
 
     /** The answer of {@code curve}. */
@@ -38,13 +38,14 @@ public final class SpeedAnswer {
 
     private StudyAnswer answer(List<String> warnings, Provenance provenance) {
         return new StudyAnswer(
-                curve.brief(),
+                curve.request(),
                 "speeds",
                 "What comes out at which process speed?",
                 mark(),
                 advice(),
                 figures(),
-                words.basis(curve.brief(), words.chance() ? curve.brief().run().replications() : 1),
+                words.basis(
+                        curve.request(), words.chance() ? curve.request().run().replications() : 1),
                 StudyCharts.of(curve),
                 List.of(table()),
                 account(),
@@ -208,7 +209,7 @@ public final class SpeedAnswer {
                 "share high",
                 "stops per 8 h",
                 "lost per 8 h (s)");
-        return CsvText.of(
+        return CsvWriter.of(
                 header,
                 points(curve).stream()
                         .map(point -> Stream.of(
@@ -238,10 +239,10 @@ public final class SpeedAnswer {
 
     private List<String> account() {
         return List.of(
-                "The rated speed of the process was changed and nothing else, and every speed met the same luck: the same"
+                "The rated speed of the process was changed and nothing else, and every speed met the same random numbers: the same"
                         + " random numbers, coil change by coil change. Output is strip processed over time, stops included.",
                 "The best of the evenly spaced speeds was refined between its neighbours. The loss at the fastest speed is"
-                        + " compared replication by replication, so that luck common to both does not blur it.",
+                        + " compared replication by replication, so that random numbers common to both do not blur it.",
                 "The speed told for the target is the fastest at which the share seen reaches it; its interval turns round"
                         + " that of the share.");
     }

@@ -29,7 +29,7 @@ final class SpeedDocument {
             .number("as_good_to_m_per_s", "Fastest such speed.", SpeedCurve.Peak::asGoodTo)
             .estimate(
                     "output_lost_at_fastest_m_per_s",
-                    "Output here less that at the fastest speed, compared under the same luck.",
+                    "Output here less that at the fastest speed, compared under the same random numbers.",
                     SpeedCurve.Peak::lossAtTo);
 
     private static final JsonShape<Crossing> TARGET_LOST = JsonShape.<Crossing>named("target_lost")

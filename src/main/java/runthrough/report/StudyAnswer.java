@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import runthrough.chart.Chart;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 
 /**
  * The answer of a study other than the plain verdict, ready to be told: in plain language first, the numbers after it. The
@@ -28,7 +28,7 @@ import runthrough.plant.Brief;
  * @param provenance what to state so that the result can be made again
  */
 public record StudyAnswer(
-        Brief brief,
+        SimulationRequest request,
         String study,
         String question,
         ReportPage.Mark mark,
@@ -62,18 +62,18 @@ public record StudyAnswer(
         provenance
                 .fingerprint()
                 .ifPresent(digits -> rows.add(new ReportPage.KeyFigure("SHA-256 of the scenario file", digits, "")));
-        rows.add(new ReportPage.KeyFigure("Seed", Long.toString(brief.run().seed()), ""));
+        rows.add(new ReportPage.KeyFigure("Seed", Long.toString(request.run().seed()), ""));
         return rows;
     }
 
     /** What the reader should know of the question: the notes of the scenario, and what was changed. */
     public List<String> notes() {
-        return Stream.concat(brief.notes().stream(), provenance.changed().stream())
+        return Stream.concat(request.notes().stream(), provenance.changed().stream())
                 .toList();
     }
 
     /** The line as described. */
     public List<Table> inputs() {
-        return InputTables.of(brief);
+        return InputTables.of(request);
     }
 }

@@ -17,7 +17,7 @@ import runthrough.plant.RunPlan;
 /** A study's answer for machines: what all of them have in common, then what is its own. */
 public final class StudyJson {
     private static final JsonShape<StudyAnswer> SCENARIO = JsonShape.<StudyAnswer>named("scenario")
-            .text("title", "Title of the scenario.", answer -> answer.brief().title())
+            .text("title", "Title of the scenario.", answer -> answer.request().title())
             .optionalText(
                     "sha256",
                     "SHA-256 of the scenario file's bytes in hexadecimal.",
@@ -29,23 +29,23 @@ public final class StudyJson {
             .optionalCount(
                     "coil_changes",
                     "Coil changes that end a replication; null when time does.",
-                    answer -> coilChanges(answer.brief().run()))
+                    answer -> coilChanges(answer.request().run()))
             .optionalNumber(
                     "duration_s",
                     "Time that ends a replication; null when coil changes do.",
-                    answer -> duration(answer.brief().run()))
+                    answer -> duration(answer.request().run()))
             .count(
                     "left_out",
                     "First coil changes of each replication left out of all numbers.",
-                    answer -> answer.brief().run().leaveOut())
+                    answer -> answer.request().run().leaveOut())
             .count(
                     "replications",
                     "Independent repetitions that the scenario asks for.",
-                    answer -> answer.brief().run().replications())
+                    answer -> answer.request().run().replications())
             .count(
                     "seed",
                     "Seed of the random numbers.",
-                    answer -> answer.brief().run().seed());
+                    answer -> answer.request().run().seed());
 
     private static final JsonShape<StudyAnswer> HEAD = JsonShape.<StudyAnswer>named("head")
             .text("format", "Name and version of this shape.", answer -> format(answer.study()))

@@ -27,7 +27,7 @@ public final class StudyText {
     public static String render(StudyAnswer answer, boolean colour) {
         return render(
                 new Told(
-                        answer.brief().title(),
+                        answer.request().title(),
                         answer.provenance().changed(),
                         answer.mark(),
                         answer.advice(),

@@ -1,8 +1,8 @@
 package runthrough.report;
 
 import java.util.Optional;
-import runthrough.plant.Brief;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
 import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
@@ -69,11 +69,12 @@ record StudyWords(Units units, Texts texts, boolean chance) {
     }
 
     /** What was run. */
-    String basis(Brief brief, int replications) {
-        RunPlan run = brief.run();
+    String basis(SimulationRequest request, int replications) {
+        RunPlan run = request.run();
         String extent = run.extent() instanceof RunPlan.Extent.Changes changes
                 ? Texts.count(changes.changes()) + " coil changes"
                 : texts.time(((RunPlan.Extent.Time) run.extent()).duration());
-        return replications + " x " + extent + " for each value tried, all under the same luck, seed " + run.seed();
+        return replications + " x " + extent + " for each value tried, all under the same random numbers, seed "
+                + run.seed();
     }
 }

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Unit;
 import runthrough.study.sensitivity.Change;
-import runthrough.study.sensitivity.Measure;
+import runthrough.study.sensitivity.ChangeMeasure;
 import runthrough.study.sensitivity.SwingEffect;
 import runthrough.study.sensitivity.SwingEffect.AtEnd;
 import runthrough.study.sensitivity.Swings;
@@ -28,7 +28,7 @@ final class SwingWords {
     SwingWords(Swings swings, StudyWords words) {
         this.swings = swings;
         this.words = words;
-        this.margin = swings.measure() == Measure.MARGIN;
+        this.margin = swings.measure() == ChangeMeasure.MARGIN;
     }
 
     /** What is looked at: the margin at the target, the mean margin, or the time lost. */
@@ -207,7 +207,7 @@ final class SwingWords {
             rows.add(row(effect, "low", effect.low(), unit));
             rows.add(row(effect, "high", effect.high(), unit));
         }
-        return CsvText.of(header, rows);
+        return CsvWriter.of(header, rows);
     }
 
     private List<String> row(SwingEffect effect, String end, AtEnd at, Unit unit) {

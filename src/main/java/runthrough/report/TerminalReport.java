@@ -65,7 +65,7 @@ public final class TerminalReport {
 
     private void verdict() {
         Headline headline = Headline.of(result);
-        lines.line(result.study().brief().title());
+        lines.line(result.study().request().title());
         result.provenance().changed().ifPresent(changed -> lines.paragraph(changed, 0));
         lines.paragraph(headline.mark().word() + ". " + headline.sentence(), 0);
         headline.further().ifPresent(further -> lines.paragraph(further, 0));
@@ -147,7 +147,7 @@ public final class TerminalReport {
     }
 
     private void basis() {
-        RunPlan run = result.study().brief().run();
+        RunPlan run = result.study().request().run();
         String extent = run.extent() instanceof RunPlan.Extent.Changes changes
                 ? Texts.count(changes.changes()) + " coil changes"
                 : texts.time(((RunPlan.Extent.Time) run.extent()).duration());

@@ -14,7 +14,7 @@ import runthrough.timestudy.Observation;
 
 /** What somebody who simulates with a time-study sheet must know of it, a paragraph each. */
 final class TimesAdvice {
-    /** A watch read more coarsely than this part of the spread blurs the law. */
+    /** A watch read more coarsely than this part of the spread blurs the distribution. */
     private static final double COARSE = 0.5;
 
     private final TimesResult result;
@@ -75,7 +75,7 @@ final class TimesAdvice {
             return "The crew " + way + result.label(i) + " took " + TimesWords.seconds(Math.abs(trend.slope())) + change
                     + " at each coil change (95 % interval of the change " + TimesWords.number(trend.low()) + " to "
                     + TimesWords.seconds(trend.high()) + ", p " + equal(TimesWords.p(trend.p()))
-                    + "). Its times are then not draws from one law: early rows may no longer hold.";
+                    + "). Its times are then not draws from one distribution: early rows may no longer hold.";
         });
     }
 
@@ -102,7 +102,7 @@ final class TimesAdvice {
         return names.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
-                        "Too few times for a law: " + String.join(", ", names)
+                        "Too few times for a distribution: " + String.join(", ", names)
                                 + ". Drawn are the observations, so that nothing longer than the longest of them ever happens.");
     }
 
@@ -123,7 +123,7 @@ final class TimesAdvice {
         return names.isEmpty()
                 ? Optional.empty()
                 : Optional.of("Read coarsely for how little they spread: " + String.join(", ", names)
-                        + ". Their spread and law are uncertain by the rounding.");
+                        + ". Their spread and distribution are uncertain by the rounding.");
     }
 
     private List<String> readings() {

@@ -68,18 +68,18 @@ public record TimesAnswer(
     }
 
     private static ReportPage.Mark mark(TimesResult result, List<String> cautions) {
-        long laws = result.fits().stream()
+        long distributions = result.fits().stream()
                 .filter(fits -> fits.recommendation().reason() == Reason.FITS)
                 .count();
         int all = result.fits().size();
         String sentence = Texts.count(result.rows()) + (result.rows() == 1 ? " coil change was" : " coil changes were")
                 + " timed, " + all + (all == 1 ? " element" : " elements") + ". "
-                + (laws == all
-                        ? "Each is well described by a law."
-                        : laws == 0
-                                ? "No element is described by a law; take the observations as they are."
-                                : laws + (laws == 1 ? " is" : " are")
-                                        + " well described by a law, for the others take the observations as they are.");
+                + (distributions == all
+                        ? "Each is well described by a distribution."
+                        : distributions == 0
+                                ? "No element is described by a distribution; take the observations as they are."
+                                : distributions + (distributions == 1 ? " is" : " are")
+                                        + " well described by a distribution, for the others take the observations as they are.");
         return cautions.isEmpty()
                 ? new ReportPage.Mark("✓", "READY TO USE", "runs-through", sentence, "")
                 : new ReportPage.Mark("◆", "USE WITH CARE", "marginal", sentence, "");
@@ -96,7 +96,7 @@ public record TimesAnswer(
                         .mapToLong(element -> element.n())
                         .sum();
         figures.add(new KeyFigure(
-                "outliers", Long.toString(outliers), "about " + Texts.number(expected) + " by luck alone; kept"));
+                "outliers", Long.toString(outliers), "about " + Texts.number(expected) + " by chance alone; kept"));
         SampleSize most = result.sizes().stream()
                 .max(Comparator.comparingLong(SampleSize::more))
                 .orElseThrow();

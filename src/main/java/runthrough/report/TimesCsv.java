@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import runthrough.study.fitting.Candidate;
-import runthrough.study.fitting.Known;
+import runthrough.study.fitting.FittedParameter;
 import runthrough.study.times.ElementTimes;
 import runthrough.study.times.Outliers;
 import runthrough.study.times.Trend;
@@ -48,7 +48,7 @@ final class TimesCsv {
                     result.sizes().get(i).needed());
             rows.add(row);
         }
-        return CsvText.of(
+        return CsvWriter.of(
                 List.of(
                         "element",
                         "n",
@@ -90,7 +90,7 @@ final class TimesCsv {
                         CsvCells.text(found.row().remark())));
             }
         }
-        return CsvText.of(List.of("element", "row", "line", "time (s)", "far out", "label", "remark"), rows);
+        return CsvWriter.of(List.of("element", "row", "line", "time (s)", "far out", "label", "remark"), rows);
     }
 
     private static String correlations(TimesResult result) {
@@ -102,7 +102,7 @@ final class TimesCsv {
                     return row;
                 })
                 .toList();
-        return CsvText.of(List.of("element", "with", "n", "Spearman", "Pearson", "p", "p by Holm"), rows);
+        return CsvWriter.of(List.of("element", "with", "n", "Spearman", "Pearson", "p", "p by Holm"), rows);
     }
 
     private static String fits(TimesResult result) {
@@ -111,12 +111,12 @@ final class TimesCsv {
             for (Candidate fit : result.fits().get(i).candidates()) {
                 List<String> row = new ArrayList<>(List.of(
                         CsvCells.text(result.label(i)),
-                        fit.law().label(),
-                        LawYaml.of(fit.law().law())));
+                        fit.distribution().label(),
+                        DistributionYaml.of(fit.distribution().distribution())));
                 numbers(
                         row,
-                        fit.law().logLikelihood(),
-                        fit.law().aic(),
+                        fit.distribution().logLikelihood(),
+                        fit.distribution().aic(),
                         fit.aicc(),
                         fit.distance().andersonDarling(),
                         fit.limits().andersonDarling(),
@@ -127,7 +127,7 @@ final class TimesCsv {
                 rows.add(row);
             }
         }
-        return CsvText.of(
+        return CsvWriter.of(
                 List.of(
                         "element",
                         "law",
@@ -148,10 +148,10 @@ final class TimesCsv {
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < result.fits().size(); i++) {
             for (Candidate fit : result.fits().get(i).candidates()) {
-                for (Known known : fit.parameters()) {
+                for (FittedParameter known : fit.parameters()) {
                     List<String> row = new ArrayList<>(List.of(
                             CsvCells.text(result.label(i)),
-                            fit.law().label(),
+                            fit.distribution().label(),
                             known.name(),
                             known.isTime() ? "s" : ""));
                     numbers(row, known.value(), known.low(), known.high());
@@ -159,6 +159,6 @@ final class TimesCsv {
                 }
             }
         }
-        return CsvText.of(List.of("element", "law", "parameter", "unit", "value", "low", "high"), rows);
+        return CsvWriter.of(List.of("element", "law", "parameter", "unit", "value", "low", "high"), rows);
     }
 }

@@ -34,7 +34,7 @@ final class TimesDocument {
                     pair -> pair.correlation().pearson())
             .number(
                     "p",
-                    "How likely so strong a correlation of ranks is by luck.",
+                    "How likely so strong a correlation of ranks is by chance.",
                     pair -> pair.correlation().p())
             .number(
                     "p_holm",

@@ -6,7 +6,7 @@ import runthrough.study.fitting.ElementFits;
 import runthrough.timestudy.TimedElement.Part;
 
 /**
- * The work of a coil change as a scenario has it, with the laws recommended for measured times: a part of a scenario to paste
+ * The work of a coil change as a scenario has it, with the distributions recommended for measured times: a part of a scenario to paste
  * or to begin one with. Comments say what it comes from.
  */
 public final class TimesFragment {
@@ -53,15 +53,16 @@ public final class TimesFragment {
         ElementFits fits = result.fits().get(i);
         comment(text, "    ", "n = " + fits.times().n() + ": " + TimesWords.reason(fits));
         String name = result.statistics().sheet().elements().get(i).name();
-        String law = LawYaml.of(fits.law());
+        String distribution = DistributionYaml.of(fits.distribution());
         text.append("    - ").append(quoted(name)).append(':');
-        text.append(law.length() <= LINE ? " " + law : broken(law)).append('\n');
+        text.append(distribution.length() <= LINE ? " " + distribution : broken(distribution))
+                .append('\n');
     }
 
-    private static String broken(String law) {
+    private static String broken(String distribution) {
         StringBuilder lines = new StringBuilder();
         int width = LINE;
-        for (String word : law.split("(?<=, )", -1)) {
+        for (String word : distribution.split("(?<=, )", -1)) {
             if (width + word.length() > LINE - 8) {
                 lines.append("\n        ");
                 width = 0;

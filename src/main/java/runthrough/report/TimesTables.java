@@ -49,7 +49,7 @@ final class TimesTables {
         trend().ifPresent(tables::add);
         correlations().ifPresent(tables::add);
         tail().ifPresent(tables::add);
-        tables.add(laws());
+        tables.add(distributions());
         if (fits) {
             result.fits().forEach(element -> fits(element).ifPresent(tables::add));
         }
@@ -205,7 +205,7 @@ final class TimesTables {
         return rows;
     }
 
-    private Table laws() {
+    private Table distributions() {
         return new Table(
                 "What to simulate with",
                 List.of("", ""),
@@ -223,7 +223,7 @@ final class TimesTables {
                 ? Optional.empty()
                 : Optional.of(new Table(
                         "Laws fitted to " + element.times().element().label()
-                                + ", best AICc first; limits are those that 5 % of samples from the law exceed",
+                                + ", best AICc first; limits are those that 5 % of samples from the distribution exceed",
                         List.of("law", "with", "AICc", "A²", "limit", "p", "D", "limit", "p"),
                         rows,
                         false));
@@ -231,8 +231,8 @@ final class TimesTables {
 
     private static List<String> fit(Candidate candidate) {
         return List.of(
-                candidate.law().label(),
-                TimesWords.law(candidate.law().law()),
+                candidate.distribution().label(),
+                TimesWords.distribution(candidate.distribution().distribution()),
                 Numbers.fixed(candidate.aicc(), 1),
                 Numbers.fixed(candidate.distance().andersonDarling(), 3),
                 Numbers.fixed(candidate.limits().andersonDarling(), 3),

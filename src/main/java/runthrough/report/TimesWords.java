@@ -38,9 +38,9 @@ final class TimesWords {
         return numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
     }
 
-    /** A law with its numbers. */
-    static String law(Distribution law) {
-        return DistributionText.of(law, Kind.TIME, TEXTS);
+    /** A distribution with its numbers. */
+    static String distribution(Distribution distribution) {
+        return DistributionText.of(distribution, Kind.TIME, TEXTS);
     }
 
     /** Whether ratings were applied. */
@@ -54,12 +54,13 @@ final class TimesWords {
 
     /** What to simulate with, as a scenario has it but to fewer digits, and why. */
     static String choice(ElementFits fits) {
-        String law =
-                fits.recommendation().reason() == Recommendation.Reason.FITS ? LawYaml.brief(fits.law()) + "; " : "";
-        return law + reason(fits);
+        String distribution = fits.recommendation().reason() == Recommendation.Reason.FITS
+                ? DistributionYaml.request(fits.distribution()) + "; "
+                : "";
+        return distribution + reason(fits);
     }
 
-    /** Why a law, or the observations, should be taken. */
+    /** Why a distribution, or the observations, should be taken. */
     static String reason(ElementFits fits) {
         Recommendation choice = fits.recommendation();
         return switch (choice.reason()) {
@@ -67,23 +68,26 @@ final class TimesWords {
             case CONSTANT -> "all times are the same.";
             case TOO_FEW ->
                 "the observations as they are; fewer than " + Recommendation.FEWEST
-                        + " times tell no law from another.";
-            case TOO_COARSE -> "the observations as they are; the watch was read too coarsely to tell laws apart.";
+                        + " times tell no distribution from another.";
+            case TOO_COARSE ->
+                "the observations as they are; the watch was read too coarsely to tell distributions apart.";
             case NOTHING_FITS ->
-                "the observations as they are; no law fits"
+                "the observations as they are; no distribution fits"
                         + fits.candidates().stream()
                                 .findFirst()
-                                .map(best -> ", the nearest, " + best.law().label() + ", with p = " + p(best.p1()))
+                                .map(best ->
+                                        ", the nearest, " + best.distribution().label() + ", with p = " + p(best.p1()))
                                 .orElse("")
                         + ".";
         };
     }
 
     private static String fits(Recommendation choice) {
-        Candidate best = choice.law().orElseThrow();
-        String others =
-                choice.others().stream().map(other -> other.law().label()).collect(Collectors.joining(", "));
-        return best.law().label() + " fits best (p = " + p(best.p1()) + ", AICc " + Numbers.fixed(best.aicc(), 1) + ")"
-                + (others.isEmpty() ? "." : "; about as good: " + others + ".");
+        Candidate best = choice.distribution().orElseThrow();
+        String others = choice.others().stream()
+                .map(other -> other.distribution().label())
+                .collect(Collectors.joining(", "));
+        return best.distribution().label() + " fits best (p = " + p(best.p1()) + ", AICc "
+                + Numbers.fixed(best.aicc(), 1) + ")" + (others.isEmpty() ? "." : "; about as good: " + others + ".");
     }
 }

@@ -10,8 +10,8 @@ import runthrough.chart.StudyCharts;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Unit;
 import runthrough.report.ReportPage.KeyFigure;
-import runthrough.study.uncertainty.Known;
 import runthrough.study.uncertainty.MeasuredInputs.Input;
+import runthrough.study.uncertainty.UncertainFigure;
 import runthrough.study.uncertainty.Uncertainty;
 
 /** Tells how well the answer is known when the times are known from some observations only. */
@@ -26,7 +26,7 @@ public final class UncertaintyAnswer {
     private UncertaintyAnswer(Uncertainty known, UncertaintyPrecision precision) {
         this.known = known;
         this.precision = precision;
-        this.words = StudyWords.of(known.brief().resultsIn(), true);
+        this.words = StudyWords.of(known.request().resultsIn(), true);
     }
 
     /** The answer of {@code known}; {@code precision} is asked for share and capacity. */
@@ -37,13 +37,13 @@ public final class UncertaintyAnswer {
 
     private StudyAnswer answer(List<String> warnings, Provenance provenance) {
         return new StudyAnswer(
-                known.brief(),
+                known.request(),
                 "uncertainty",
                 "How well is the answer known, the times being known from observations only?",
                 mark(),
                 advice(),
                 figures(),
-                words.basis(known.brief(), known.brief().run().replications())
+                words.basis(known.request(), known.request().run().replications())
                                 .replace(
                                         " for each value tried, all under the same luck", " with the times as observed")
                         + ", and " + known.resamples() + " resamples of the times",
@@ -119,16 +119,16 @@ public final class UncertaintyAnswer {
         return (long) Math.ceil(input.observations() * (factor - 1) - 1e-9);
     }
 
-    private String shares(Known.Band band) {
+    private String shares(UncertainFigure.Band band) {
         return words.share(band.low()).replace(" %", "") + " to " + words.share(band.high());
     }
 
-    private String lengths(Known.Band band) {
+    private String lengths(UncertainFigure.Band band) {
         return words.range(Kind.LENGTH, band.low(), band.high());
     }
 
     /** Measured times are few, and so are the capacities that they ask for: noise may not move the answer from one to the next. */
-    private String alone(Known.Band band) {
+    private String alone(UncertainFigure.Band band) {
         return band.halfWidth() > 0
                 ? lengths(band) + " from simulation noise alone"
                 : "where simulation noise leaves nothing open";
@@ -136,7 +136,7 @@ public final class UncertaintyAnswer {
 
     private List<KeyFigure> figures() {
         List<KeyFigure> figures = new ArrayList<>();
-        Known share = known.share();
+        UncertainFigure share = known.share();
         figures.add(new KeyFigure("run through", words.share(share.value()), "target " + words.share(known.target())));
         figures.add(new KeyFigure("times not known exactly", shares(share.all()), "95 % interval of the share"));
         figures.add(new KeyFigure("simulation noise alone", shares(share.simulation()), "95 % interval of the share"));
@@ -194,12 +194,12 @@ public final class UncertaintyAnswer {
             rows.add(List.of(
                     Integer.toString(i + 1), CsvCells.number(known.shares().get(i))));
         }
-        return CsvText.of(List.of("resample", "share run through"), rows);
+        return CsvWriter.of(List.of("resample", "share run through"), rows);
     }
 
     private String curve() {
         Unit length = words.units().unit(Kind.LENGTH);
-        return CsvText.of(
+        return CsvWriter.of(
                 List.of(
                         "capacity (" + length.symbol() + ")",
                         "share run through",

@@ -2,8 +2,8 @@ package runthrough.report;
 
 import java.util.Optional;
 import runthrough.study.Answer;
-import runthrough.study.uncertainty.Known;
 import runthrough.study.uncertainty.MeasuredInputs.Input;
+import runthrough.study.uncertainty.UncertainFigure;
 import runthrough.study.uncertainty.Uncertainty;
 
 /** What JSON tells of how well the answer is known. */
@@ -22,22 +22,22 @@ final class UncertaintyDocument {
 
     private record Needed(Input input, long forShare, Optional<Long> forCapacity) {}
 
-    private static final JsonShape<Known.Band> BAND = JsonShape.<Known.Band>named("band")
-            .number("low", "Lower end of the 95 % interval.", Known.Band::low)
-            .number("high", "Upper end.", Known.Band::high);
+    private static final JsonShape<UncertainFigure.Band> BAND = JsonShape.<UncertainFigure.Band>named("band")
+            .number("low", "Lower end of the 95 % interval.", UncertainFigure.Band::low)
+            .number("high", "Upper end.", UncertainFigure.Band::high);
 
-    private static final JsonShape<Known> KNOWN = JsonShape.<Known>named("known")
-            .number("value", "With the times as observed.", Known::value)
+    private static final JsonShape<UncertainFigure> KNOWN = JsonShape.<UncertainFigure>named("known")
+            .number("value", "With the times as observed.", UncertainFigure::value)
             .in(
                     "simulation_alone",
                     "From simulation noise, as if the times were known exactly.",
                     BAND,
-                    Known::simulation)
-            .in("with_times", "With what is not known of the times included.", BAND, Known::all)
+                    UncertainFigure::simulation)
+            .in("with_times", "With what is not known of the times included.", BAND, UncertainFigure::all)
             .number(
                     "half_width_of_times",
                     "Half the width of an interval from what is not known of the times alone.",
-                    Known::times);
+                    UncertainFigure::times);
 
     private static final JsonShape<Needed> INPUT = JsonShape.<Needed>named("input")
             .text(

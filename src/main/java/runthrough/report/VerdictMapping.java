@@ -18,7 +18,7 @@ import runthrough.study.Cause;
 import runthrough.study.Verdict;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
-import runthrough.study.statistics.Narrowness;
+import runthrough.study.statistics.RelativeHalfWidth;
 import runthrough.study.statistics.Summary;
 
 /** Puts a result into the shape for machines. */
@@ -65,7 +65,7 @@ final class VerdictMapping {
                 result.warnings());
     }
 
-    private static VerdictDocument.Precision precision(Narrowness precision) {
+    private static VerdictDocument.Precision precision(RelativeHalfWidth precision) {
         return new VerdictDocument.Precision(
                 precision.asked(),
                 precision.halfWidth().isPresent() ? precision.halfWidth().getAsDouble() : null,
@@ -75,9 +75,9 @@ final class VerdictMapping {
     }
 
     private VerdictDocument.Asked asked() {
-        RunPlan run = result.study().brief().run();
+        RunPlan run = result.study().request().run();
         return new VerdictDocument.Asked(
-                result.study().brief().title(),
+                result.study().request().title(),
                 result.provenance().fingerprint().orElse(null),
                 result.provenance().changes(),
                 result.provenance().date().orElse(null),

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import runthrough.plant.Alternative;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.scenario.grammar.Context;
 import runthrough.scenario.source.Nearest;
 import runthrough.scenario.source.Place;
@@ -39,7 +39,7 @@ final class AlternativesReader {
 
     AlternativesReading read(ScenarioReading.Accepted written) {
         List<AlternativeKeys.Written> named = named(root);
-        List<Alternative> all = new ArrayList<>(List.of(Alternative.asWritten(written.brief())));
+        List<Alternative> all = new ArrayList<>(List.of(Alternative.asWritten(written.request())));
         named.forEach(one -> read(one, written).ifPresent(all::add));
         String today = today(
                 Stream.concat(Stream.of(Alternative.AS_WRITTEN), named.stream().map(AlternativeKeys.Written::name))
@@ -71,7 +71,7 @@ final class AlternativesReader {
         accepted.warnings().stream()
                 .filter(warning -> !written.warnings().contains(warning) && !isLeftOver(warning, one))
                 .forEach(warning -> warnings.add(named(warning, one)));
-        if (isSame(accepted.brief(), written.brief())) {
+        if (isSame(accepted.request(), written.request())) {
             problems.add(Problem.at(
                     one.place(),
                     ScenarioKeys.ALTERNATIVES.name() + "." + one.name(),
@@ -86,10 +86,10 @@ final class AlternativesReader {
                 own.stream()
                         .map(setting -> setting.path() + ": " + setting.value().text())
                         .toList(),
-                accepted.brief()));
+                accepted.request()));
     }
 
-    private static boolean isSame(Brief one, Brief other) {
+    private static boolean isSame(SimulationRequest one, SimulationRequest other) {
         return one.line().equals(other.line()) && one.run().equals(other.run());
     }
 

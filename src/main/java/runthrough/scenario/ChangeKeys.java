@@ -8,9 +8,9 @@ import runthrough.plant.WorkElement;
 import runthrough.quantity.Dimension;
 import runthrough.scenario.grammar.Amount;
 import runthrough.scenario.grammar.Count;
+import runthrough.scenario.grammar.DistributionShape;
 import runthrough.scenario.grammar.Items;
 import runthrough.scenario.grammar.Key;
-import runthrough.scenario.grammar.Law;
 import runthrough.scenario.grammar.Range;
 import runthrough.scenario.grammar.Section;
 import runthrough.scenario.grammar.Values;
@@ -55,7 +55,7 @@ final class ChangeKeys {
     static final Key<Distribution> RETHREAD = Key.optional(
                     "rethread",
                     "the time to thread the line anew, for the practice of that name",
-                    new Law(Dimension.TIME, Range.POSITIVE),
+                    new DistributionShape(Dimension.TIME, Range.POSITIVE),
                     "{triangular: [6 min, 9 min, 15 min]}")
             .depending("required when the practice is rethread");
 

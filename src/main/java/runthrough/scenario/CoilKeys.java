@@ -6,8 +6,8 @@ import runthrough.plant.CoilSize;
 import runthrough.plant.Distribution;
 import runthrough.quantity.Dimension;
 import runthrough.scenario.grammar.Amount;
+import runthrough.scenario.grammar.DistributionShape;
 import runthrough.scenario.grammar.Key;
-import runthrough.scenario.grammar.Law;
 import runthrough.scenario.grammar.PlainNumber;
 import runthrough.scenario.grammar.Range;
 import runthrough.scenario.grammar.Section;
@@ -26,10 +26,13 @@ final class CoilKeys {
     static final Key<Double> WIDTH = Key.required("width", "the strip width", positive(Dimension.LENGTH), "240 mm");
     static final Key<Double> DENSITY =
             Key.required("density", "the density of the metal", positive(Dimension.DENSITY), "7850 kg/m3");
-    static final Key<Distribution> LENGTH =
-            Key.optional("length", "the length of the whole coil", new Law(Dimension.LENGTH, Range.POSITIVE), "1200 m");
-    static final Key<Distribution> MASS =
-            Key.optional("mass", "the mass of the whole coil", new Law(Dimension.MASS, Range.POSITIVE), "12 t");
+    static final Key<Distribution> LENGTH = Key.optional(
+            "length",
+            "the length of the whole coil",
+            new DistributionShape(Dimension.LENGTH, Range.POSITIVE),
+            "1200 m");
+    static final Key<Distribution> MASS = Key.optional(
+            "mass", "the mass of the whole coil", new DistributionShape(Dimension.MASS, Range.POSITIVE), "12 t");
     static final Key<Double> OUTER =
             Key.optional("outer-diameter", "the outer diameter of the coil", positive(Dimension.LENGTH), "1450 mm");
     static final Key<Double> INNER =

@@ -12,9 +12,9 @@ import runthrough.quantity.Dimension;
 import runthrough.scenario.grammar.Amount;
 import runthrough.scenario.grammar.Context;
 import runthrough.scenario.grammar.Count;
+import runthrough.scenario.grammar.DistributionKeys;
+import runthrough.scenario.grammar.DistributionShape;
 import runthrough.scenario.grammar.Key;
-import runthrough.scenario.grammar.Law;
-import runthrough.scenario.grammar.LawKeys;
 import runthrough.scenario.grammar.Numeric;
 import runthrough.scenario.grammar.Part;
 import runthrough.scenario.grammar.Range;
@@ -29,15 +29,15 @@ import runthrough.scenario.grammar.Word;
 import runthrough.scenario.source.Raw;
 
 /**
- * A work element: its name with a time ({@code inspect: 10 s}), a law ({@code fit up: {lognormal: [20 s, 6 s]}}) or more
+ * A work element: its name with a time ({@code inspect: 10 s}), a distribution ({@code fit up: {lognormal: [20 s, 6 s]}}) or more
  * ({@code weld: {travel: 600 mm/min, plus: 6 s}}).
  *
  * @param redoByDefault whether it is done again after a reject unless it says otherwise
  */
 record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
 
-    private static final Law TIME = new Law(Dimension.TIME, Range.NOT_NEGATIVE);
-    private static final LawKeys LAWS = LawKeys.of(Dimension.TIME, Range.NOT_NEGATIVE);
+    private static final DistributionShape TIME = new DistributionShape(Dimension.TIME, Range.NOT_NEGATIVE);
+    private static final DistributionKeys LAWS = DistributionKeys.of(Dimension.TIME, Range.NOT_NEGATIVE);
 
     private static final Key<Double> TRAVEL = Key.optional(
             "travel",
@@ -165,7 +165,7 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
                 return SheetTimes.of(
                         values.raw(), values.get(SHEET), values.find(COLUMN).orElse(name), context);
             }
-            return LAWS.law(values)
+            return LAWS.distribution(values)
                     .<WorkTime>map(WorkTime.Timed::new)
                     .or(() -> Optional.of(new WorkTime.Travel(values.get(TRAVEL), values.get(PLUS))));
         }

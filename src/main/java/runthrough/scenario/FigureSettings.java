@@ -3,9 +3,9 @@ package runthrough.scenario;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import runthrough.plant.Brief;
 import runthrough.plant.Line;
 import runthrough.plant.LineFigure;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Dimension;
 import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
@@ -31,8 +31,8 @@ record FigureSettings(List<Setting> settings) {
     }
 
     /** {@code brief} with its line changed; empty when that cannot be, and {@code top} knows why. */
-    Optional<Brief> apply(Brief brief, Context top) {
-        Line line = brief.line();
+    Optional<SimulationRequest> apply(SimulationRequest request, Context top) {
+        Line line = request.line();
         for (Setting setting : settings) {
             Optional<Line> changed = apply(line, setting, top);
             if (changed.isEmpty()) {
@@ -40,7 +40,7 @@ record FigureSettings(List<Setting> settings) {
             }
             line = changed.get();
         }
-        return Optional.of(settings.isEmpty() ? brief : brief.with(line));
+        return Optional.of(settings.isEmpty() ? request : request.with(line));
     }
 
     private static Optional<Line> apply(Line line, Setting setting, Context top) {

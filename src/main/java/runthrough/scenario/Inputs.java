@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import runthrough.plant.Brief;
 import runthrough.plant.LineFigure;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Unit;
 import runthrough.quantity.Units;
 import runthrough.scenario.grammar.Numeric;
@@ -27,7 +27,7 @@ record Inputs(Raw root) {
     private static final String RUN = ScenarioKeys.RUN.name() + ".";
 
     /** Every number of the line: those that are written or have a finite default, then its figures. */
-    List<Input> of(Brief brief) {
+    List<Input> of(SimulationRequest request) {
         Stream<Input> written = Route.all(ScenarioKeys.SCENARIO, root)
                 .filter(route -> !route.path().startsWith(RUN) && !HandoverKeys.isBesideTheLine(route.path()))
                 .flatMap(route -> input(route).stream())
@@ -35,20 +35,20 @@ record Inputs(Raw root) {
         return Stream.concat(
                         written,
                         Stream.of(LineFigure.values())
-                                .filter(figure -> figure.of(brief.line()).isPresent())
-                                .map(figure -> input(figure, brief)))
+                                .filter(figure -> figure.of(request.line()).isPresent())
+                                .map(figure -> input(figure, request)))
                 .toList();
     }
 
     /** The number that {@code asked} names; empty when it names none, and {@code problems} says why. */
-    Optional<Input> find(Brief brief, Setting asked, Problems problems) {
+    Optional<Input> find(SimulationRequest request, Setting asked, Problems problems) {
         Optional<LineFigure> figure = LineFigure.called(asked.path());
         if (figure.isPresent()) {
-            if (figure.get().of(brief.line()).isEmpty()) {
+            if (figure.get().of(request.line()).isEmpty()) {
                 tell(asked, "is nothing that this line has", "Name another number.", problems);
                 return Optional.empty();
             }
-            return Optional.of(input(figure.get(), brief));
+            return Optional.of(input(figure.get(), request));
         }
         Optional<Route> route = Route.find(ScenarioKeys.SCENARIO, root, asked.path());
         if (route.isEmpty()) {
@@ -91,11 +91,11 @@ record Inputs(Raw root) {
                 part.written().map(Raw::place).orElse(Place.whole(root.place().file())));
     }
 
-    private Input input(LineFigure figure, Brief brief) {
-        double present = figure.of(brief.line()).orElseThrow();
-        Units units = Units.of(brief.resultsIn());
+    private Input input(LineFigure figure, SimulationRequest request) {
+        double present = figure.of(request.line()).orElseThrow();
+        Units units = Units.of(request.resultsIn());
         Unit unit = units.unitFor(figure.kind(), present);
-        Range range = new Range(figure.least(brief.line()), false, Double.POSITIVE_INFINITY, false);
+        Range range = new Range(figure.least(request.line()), false, Double.POSITIVE_INFINITY, false);
         return new Input(
                 figure.path(),
                 figure.meaning(),

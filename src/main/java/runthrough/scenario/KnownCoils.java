@@ -13,17 +13,17 @@ final class KnownCoils {
 
     private final AtomicReference<@Nullable Known> last = new AtomicReference<>();
 
-    private record Known(Raw written, SupplyReader.Found found) {}
+    private record Known(Raw written, CoilSourceReader.Found found) {}
 
     /** What was read from {@code written} when it was read last. */
-    Optional<SupplyReader.Found> of(Raw written) {
+    Optional<CoilSourceReader.Found> of(Raw written) {
         return Optional.ofNullable(last.get())
                 .filter(known -> known.written().equals(written))
                 .map(Known::found);
     }
 
     /** Remembers what {@code written} gave, with nothing to be told of it. */
-    void remember(Raw written, SupplyReader.Found found) {
+    void remember(Raw written, CoilSourceReader.Found found) {
         last.set(new Known(written, found));
     }
 }

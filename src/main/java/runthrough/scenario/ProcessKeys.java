@@ -4,8 +4,8 @@ import java.util.Optional;
 import runthrough.plant.Distribution;
 import runthrough.plant.ProcessSection;
 import runthrough.quantity.Dimension;
+import runthrough.scenario.grammar.DistributionShape;
 import runthrough.scenario.grammar.Key;
-import runthrough.scenario.grammar.Law;
 import runthrough.scenario.grammar.Range;
 import runthrough.scenario.grammar.Section;
 import runthrough.scenario.grammar.Values;
@@ -13,7 +13,7 @@ import runthrough.scenario.grammar.Values;
 /** What may be said of the process section. */
 final class ProcessKeys {
 
-    private static final Law TIME = new Law(Dimension.TIME, Range.NOT_NEGATIVE);
+    private static final DistributionShape TIME = new DistributionShape(Dimension.TIME, Range.NOT_NEGATIVE);
 
     static final Key<Double> SPEED = Key.required(
             "speed", "the rated strip speed of the process", CoilKeys.positive(Dimension.SPEED), "45 m/min");
@@ -79,7 +79,7 @@ final class ProcessKeys {
     static final Key<Distribution> RUNNING = Key.required(
             "running",
             "the time from one stop to the next, counted while the process moves",
-            new Law(Dimension.TIME, Range.POSITIVE),
+            new DistributionShape(Dimension.TIME, Range.POSITIVE),
             "{exponential: 3 h}");
     static final Key<Distribution> STANDING =
             Key.required("standing", "the time that the process stands", TIME, "{lognormal: [4 min, 2 min]}");

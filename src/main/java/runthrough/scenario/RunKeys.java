@@ -40,7 +40,7 @@ final class RunKeys {
             .orElse("20");
     static final Key<Long> SEED = Key.optional(
                     "seed",
-                    "the number that the luck depends on; the same seed gives the same results",
+                    "the number that the random numbers depend on; the same seed gives the same results",
                     new Count(0, LARGEST_SEED),
                     "7")
             .orElse("1");

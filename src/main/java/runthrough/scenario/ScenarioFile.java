@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import runthrough.plant.Brief;
 import runthrough.plant.LineFigure;
+import runthrough.plant.SimulationRequest;
 import runthrough.scenario.grammar.Route;
 import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Problems;
@@ -96,9 +96,9 @@ public final class ScenarioFile {
                 .collect(Collectors.toCollection(ArrayList::new));
         Raw changed = changed(root.get(), settings, scaled, problems);
         ScenarioReader reader = new ScenarioReader(file, coils, new FigureSettings(scaled), problems);
-        Optional<Brief> brief = reader.brief(changed);
-        return brief.isPresent() && problems.none()
-                ? new ScenarioReading.Accepted(brief.get(), problems.warnings(), reader.handover())
+        Optional<SimulationRequest> request = reader.request(changed);
+        return request.isPresent() && problems.none()
+                ? new ScenarioReading.Accepted(request.get(), problems.warnings(), reader.handover())
                 : new ScenarioReading.Refused(problems.errors(), problems.further(), problems.warnings());
     }
 
@@ -156,7 +156,7 @@ public final class ScenarioFile {
 
     /** Every number of the line that can be set, in the order of the listing of keys, figures last; none if it is refused. */
     public List<Input> inputs() {
-        return root.flatMap(raw -> brief().map(brief -> new Inputs(raw).of(brief)))
+        return root.flatMap(raw -> request().map(request -> new Inputs(raw).of(request)))
                 .orElse(List.of());
     }
 
@@ -171,7 +171,7 @@ public final class ScenarioFile {
             return Optional.empty();
         }
         Raw changed = changed(root.get(), settings, new ArrayList<>(), new Problems());
-        return new Inputs(changed).find(accepted.brief(), asked, problems);
+        return new Inputs(changed).find(accepted.request(), asked, problems);
     }
 
     /** The value that {@code path} names as the file has it, or as it holds by default; empty where nothing is said. */
@@ -187,7 +187,7 @@ public final class ScenarioFile {
                 .filter(text -> !text.isEmpty()));
     }
 
-    private Optional<Brief> brief() {
-        return read() instanceof ScenarioReading.Accepted accepted ? Optional.of(accepted.brief()) : Optional.empty();
+    private Optional<SimulationRequest> request() {
+        return read() instanceof ScenarioReading.Accepted accepted ? Optional.of(accepted.request()) : Optional.empty();
     }
 }

@@ -11,8 +11,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.text.WordUtils;
 import runthrough.quantity.Dimension;
+import runthrough.scenario.grammar.DistributionShape;
 import runthrough.scenario.grammar.Key;
-import runthrough.scenario.grammar.Law;
 import runthrough.scenario.grammar.Section;
 import runthrough.scenario.grammar.Ways;
 
@@ -32,7 +32,7 @@ public final class ScenarioGuide {
     public static String text() {
         ScenarioGuide guide = new ScenarioGuide();
         guide.introduction();
-        Law.listed().forEach(guide::section);
+        DistributionShape.listed().forEach(guide::section);
         sections().values().forEach(guide::section);
         return guide.out.toString();
     }

@@ -4,14 +4,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import runthrough.plant.Accumulator;
-import runthrough.plant.Brief;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Entry;
-import runthrough.plant.Finding;
 import runthrough.plant.Line;
 import runthrough.plant.LineCheck;
+import runthrough.plant.Message;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
-import runthrough.plant.Supply;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.handover.Handover;
 import runthrough.scenario.grammar.Context;
 import runthrough.scenario.grammar.Key;
@@ -52,7 +52,7 @@ public final class ScenarioReader {
     }
 
     /** What {@code raw}, the whole scenario, asks. */
-    Optional<Brief> brief(Raw raw) {
+    Optional<SimulationRequest> request(Raw raw) {
         if (!(raw instanceof Raw.Mapping mapping)) {
             problems.error(
                     raw.place(),
@@ -65,22 +65,22 @@ public final class ScenarioReader {
         Values scenario = ScenarioKeys.SCENARIO.readPartly(mapping, top);
         checkPractice(scenario);
         handover = HandoverKeys.handover(scenario, mapping, problems);
-        Optional<SupplyReader.Found> found = new SupplyReader(file, coils, top).read(scenario);
+        Optional<CoilSourceReader.Found> found = new CoilSourceReader(file, coils, top).read(scenario);
         if (!problems.none() || found.isEmpty()) {
             return Optional.empty();
         }
-        Brief written = brief(scenario, found.get().supply());
-        Optional<Brief> brief = figures.apply(written, top);
-        FindingPlaces places = new FindingPlaces(mapping, found.get().places());
-        List<Finding> ofWritten = LineCheck.check(written);
-        brief.filter(asked -> !asked.equals(written))
+        SimulationRequest written = request(scenario, found.get().coilSource());
+        Optional<SimulationRequest> request = figures.apply(written, top);
+        MessagePlaces places = new MessagePlaces(mapping, found.get().places());
+        List<Message> ofWritten = LineCheck.check(written);
+        request.filter(asked -> !asked.equals(written))
                 .map(LineCheck::check)
                 .orElse(ofWritten)
-                .forEach(finding -> {
-                    boolean isOfFigures = !ofWritten.contains(finding);
-                    (isOfFigures ? places.at(figures.place()) : places).tell(finding, problems);
+                .forEach(message -> {
+                    boolean isOfFigures = !ofWritten.contains(message);
+                    (isOfFigures ? places.at(figures.place()) : places).tell(message, problems);
                 });
-        return brief.map(asked -> asked.line().practice().isOneStrip() ? withoutAccumulator(asked) : asked);
+        return request.map(asked -> asked.line().practice().isOneStrip() ? withoutAccumulator(asked) : asked);
     }
 
     /** What the scenario that was read last says for its document. */
@@ -118,10 +118,10 @@ public final class ScenarioReader {
         return values.raw().entries().stream().anyMatch(entry -> entry.key().equals(key.name()));
     }
 
-    private static Brief brief(Values scenario, Supply supply) {
+    private static SimulationRequest request(Values scenario, CoilSource coilSource) {
         ProcessSection process = ProcessKeys.process(scenario.get(ScenarioKeys.PROCESS));
         // Without a joiner the strip runs at the process speed from the uncoiler on.
-        double fastest = supply.kinds().stream()
+        double fastest = coilSource.kinds().stream()
                 .mapToDouble(coil -> coil.processSpeed().orElse(process.speed()))
                 .max()
                 .orElse(process.speed());
@@ -130,7 +130,7 @@ public final class ScenarioReader {
                 .orElseGet(() ->
                         new Entry(1, fastest, process.acceleration(), process.deceleration(), Optional.empty(), 0));
         Line line = new Line(
-                supply,
+                coilSource,
                 entry,
                 scenario.find(ScenarioKeys.ACCUMULATOR)
                         .flatMap(values -> values)
@@ -140,7 +140,7 @@ public final class ScenarioReader {
                 ChangeKeys.change(scenario.get(ScenarioKeys.CHANGE)),
                 scenario.get(ScenarioKeys.PRACTICE),
                 scenario.find(ScenarioKeys.BENDING).map(ScenarioKeys::bending));
-        return new Brief(
+        return new SimulationRequest(
                 scenario.get(ScenarioKeys.TITLE),
                 scenario.get(ScenarioKeys.NOTES),
                 line,
@@ -149,10 +149,10 @@ public final class ScenarioReader {
     }
 
     /** Where entry and process are one strip, an accumulator that was described all the same holds nothing. */
-    private static Brief withoutAccumulator(Brief brief) {
-        Line line = brief.line();
-        return brief.with(new Line(
-                line.supply(),
+    private static SimulationRequest withoutAccumulator(SimulationRequest request) {
+        Line line = request.line();
+        return request.with(new Line(
+                line.coilSource(),
                 line.entry(),
                 Accumulator.none(),
                 line.process(),

@@ -1,7 +1,7 @@
 package runthrough.scenario;
 
 import java.util.List;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.handover.Handover;
 import runthrough.scenario.source.Problem;
 
@@ -14,7 +14,7 @@ public sealed interface ScenarioReading {
      * @param warnings what the user should know all the same
      * @param handover what it says for its document
      */
-    record Accepted(Brief brief, List<Problem> warnings, Handover handover) implements ScenarioReading {
+    record Accepted(SimulationRequest request, List<Problem> warnings, Handover handover) implements ScenarioReading {
         public Accepted {
             warnings = List.copyOf(warnings);
         }

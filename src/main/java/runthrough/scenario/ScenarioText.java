@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import runthrough.plant.Brief;
 import runthrough.plant.LineFigure;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.quantity.Dimension;
 import runthrough.quantity.Numbers;
@@ -139,7 +139,7 @@ public record ScenarioText(Path file, String text) {
             tell(opened.with(List.of(asked.get())), problems);
             return this;
         }
-        List<Setting> behind = behind(figure, asked.get(), opened, now.brief(), then.brief());
+        List<Setting> behind = behind(figure, asked.get(), opened, now.request(), then.request());
         if (behind.isEmpty()) {
             problems.error(
                     asked.get().place(),
@@ -155,7 +155,8 @@ public record ScenarioText(Path file, String text) {
         return changed;
     }
 
-    private static List<Setting> behind(LineFigure figure, Setting asked, ScenarioFile opened, Brief now, Brief then) {
+    private static List<Setting> behind(
+            LineFigure figure, Setting asked, ScenarioFile opened, SimulationRequest now, SimulationRequest then) {
         return switch (figure) {
             case JOINT_TIME -> {
                 double least = figure.least(now.line());

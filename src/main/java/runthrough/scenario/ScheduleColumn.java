@@ -12,8 +12,8 @@ import java.util.stream.Stream;
 import runthrough.quantity.Dimension;
 import runthrough.quantity.Unit;
 import runthrough.scenario.grammar.Amount;
+import runthrough.scenario.grammar.DistributionShape;
 import runthrough.scenario.grammar.Key;
-import runthrough.scenario.grammar.Law;
 import runthrough.scenario.grammar.Text;
 import runthrough.scenario.source.Nearest;
 import runthrough.scenario.source.Place;
@@ -113,7 +113,9 @@ record ScheduleColumn(String header, Key<?> key, String unit) {
         if (key.shape() instanceof Amount amount) {
             return Optional.of(amount.dimension());
         }
-        return key.shape() instanceof Law law ? Optional.of(law.dimension()) : Optional.empty();
+        return key.shape() instanceof DistributionShape distribution
+                ? Optional.of(distribution.dimension())
+                : Optional.empty();
     }
 
     /** Tells of what every row would lack. */

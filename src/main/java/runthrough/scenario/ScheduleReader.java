@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import runthrough.plant.Coil;
+import runthrough.plant.CoilSource;
 import runthrough.plant.CoilTable;
-import runthrough.plant.Supply;
 import runthrough.quantity.QuantityParser;
 import runthrough.scenario.grammar.Context;
 import runthrough.scenario.source.CsvRows;
@@ -42,7 +42,7 @@ final class ScheduleReader {
     }
 
     /** The coils in the file {@code name}, which the scenario names at {@code place}. */
-    Optional<SupplyReader.Found> read(String name, Place place) {
+    Optional<CoilSourceReader.Found> read(String name, Place place) {
         Path path;
         try {
             path = scenario.resolveSibling(name);
@@ -62,7 +62,7 @@ final class ScheduleReader {
         }
     }
 
-    private Optional<SupplyReader.Found> read(CsvRows rows) {
+    private Optional<CoilSourceReader.Found> read(CsvRows rows) {
         int before = problems.count();
         List<ScheduleColumn> columns = ScheduleColumn.of(rows.header(), defaults, problems);
         if (problems.count() > before) {
@@ -98,7 +98,7 @@ final class ScheduleReader {
         }
         return problems.count() > before
                 ? Optional.empty()
-                : Optional.of(new SupplyReader.Found(new Supply.Schedule(coils.build()), places));
+                : Optional.of(new CoilSourceReader.Found(new CoilSource.Schedule(coils.build()), places));
     }
 
     private Optional<Coil> inFull(CsvRows rows, List<ScheduleColumn> columns, int index) {

@@ -10,8 +10,8 @@ import runthrough.plant.CoilTable;
 import runthrough.plant.Distribution;
 import runthrough.quantity.Unit;
 import runthrough.scenario.grammar.Amount;
+import runthrough.scenario.grammar.DistributionShape;
 import runthrough.scenario.grammar.Key;
-import runthrough.scenario.grammar.Law;
 import runthrough.scenario.grammar.PlainNumber;
 import runthrough.scenario.source.CsvRows;
 
@@ -70,8 +70,8 @@ record ScheduleRow(List<ScheduleColumn> columns, Filled filled, Coil like) {
     private static boolean isTaken(Key<?> key, double si) {
         if (key.shape() instanceof Amount amount) {
             return amount.takes(si);
-        } else if (key.shape() instanceof Law law) {
-            return new Amount(law.dimension(), law.range()).takes(si);
+        } else if (key.shape() instanceof DistributionShape distribution) {
+            return new Amount(distribution.dimension(), distribution.range()).takes(si);
         }
         return key.shape() instanceof PlainNumber plain && plain.takes(si);
     }

@@ -1,5 +1,5 @@
 /**
- * Scenario files: a strip line as an engineer writes it, in YAML with units, read into {@link runthrough.plant.Brief}.
+ * Scenario files: a strip line as an engineer writes it, in YAML with units, read into {@link runthrough.plant.SimulationRequest}.
  *
  * <p>Main types: {@link runthrough.scenario.ScenarioReader} reads a file into a {@link
  * runthrough.scenario.ScenarioReading}. The classes named {@code ...Keys} say what may be written, each for one section:

@@ -3,8 +3,8 @@ package runthrough.simulation;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.Coil;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Line;
-import runthrough.plant.Supply;
 import umontreal.ssj.rng.MRG32k3a;
 
 /**
@@ -30,9 +30,9 @@ final class CoilFeed {
     /** The coils of {@code line}, of which up to {@code lookAhead} beyond the running one may be asked for. */
     CoilFeed(Line line, Streams streams, int lookAhead) {
         kinds = line.coils();
-        cumulativeWeight = line.supply() instanceof Supply.Mix mix ? cumulate(mix) : new double[0];
+        cumulativeWeight = line.coilSource() instanceof CoilSource.Mix mix ? cumulate(mix) : new double[0];
         choice = cumulativeWeight.length > 0 ? streams.stream(Source.COIL_CHOICE) : null;
-        size = line.supply().sizesVary() ? streams.stream(Source.COIL_SIZE) : null;
+        size = line.coilSource().sizesVary() ? streams.stream(Source.COIL_SIZE) : null;
         int window = Integer.highestOneBit(lookAhead + 4) * 2;
         kind = new int[window];
         coil = new Coil[window];
@@ -40,7 +40,7 @@ final class CoilFeed {
         mask = window - 1;
     }
 
-    private static double[] cumulate(Supply.Mix mix) {
+    private static double[] cumulate(CoilSource.Mix mix) {
         double[] cumulative = new double[mix.shares().size()];
         double sum = 0;
         for (int i = 0; i < cumulative.length; i++) {

@@ -13,7 +13,7 @@ public final class Draws {
     private final RandomStream stream;
 
     /**
-     * The stream of this {@code seed} and {@code number}, for {@code repetition} of what is repeated with fresh luck.
+     * The stream of this {@code seed} and {@code number}, for {@code repetition} of what is repeated with fresh random numbers.
      *
      * @param number which of the streams, from 0 to 2^28
      * @param repetition from 0

@@ -26,11 +26,18 @@ public final class LineSimulator {
     }
 
     /**
-     * Runs a replication that meets {@code luck}; the same luck always gives the same result. Only coil changes are kept.
+     * Runs a replication that meets {@code random numbers}; the same random numbers always gives the same result. Only coil changes are kept.
      *
      * @throws SimulationException when the run cannot go on
      */
-    public Replication run(Luck luck) {
-        return new LineRun(line, plan, coilsDiffer, luck.index(), new Streams(plan.seed(), luck), Detail.CHANGES).run();
+    public Replication run(RandomNumbers randomNumbers) {
+        return new LineRun(
+                        line,
+                        plan,
+                        coilsDiffer,
+                        randomNumbers.index(),
+                        new Streams(plan.seed(), randomNumbers),
+                        Detail.CHANGES)
+                .run();
     }
 }

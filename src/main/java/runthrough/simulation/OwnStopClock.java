@@ -16,7 +16,12 @@ final class OwnStopClock {
     private int stood;
 
     OwnStopClock(
-            Optional<OwnStops> stops, Agenda agenda, Steps steps, Streams streams, Runnable onDue, Runnable onEnd) {
+            Optional<OwnStops> stops,
+            Agenda agenda,
+            TimerFactory steps,
+            Streams streams,
+            Runnable onDue,
+            Runnable onEnd) {
         this.agenda = agenda;
         running = stops.map(
                         own -> new Sampler("time between own stops", own.runningTime(), streams, Source.OWN_RUNNING))

@@ -40,7 +40,7 @@ final class ProcessControl {
     ProcessControl(
             Line line,
             Agenda agenda,
-            Steps steps,
+            TimerFactory steps,
             Strip strip,
             Ledger ledger,
             Streams streams,

@@ -5,15 +5,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import runthrough.plant.CoilChange;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Line;
 import runthrough.plant.MeasuredRows;
 import runthrough.plant.Practice;
-import runthrough.plant.Supply;
 import runthrough.plant.WorkElement;
 import runthrough.simulation.WorkRecord.WorkList;
 
 /**
- * A source of randomness of a line, with luck of its own.
+ * A source of randomness of a line, with random numbers of its own.
  *
  * @param kind what is random
  * @param list the list of work that it belongs to, if it belongs to one
@@ -77,7 +77,8 @@ public record RandomSource(Kind kind, Optional<WorkList> list, String element, i
     }
 
     private static void addCoils(Line line, List<RandomSource> sources) {
-        boolean mixed = line.supply() instanceof Supply.Mix mix && mix.shares().size() > 1;
+        boolean mixed =
+                line.coilSource() instanceof CoilSource.Mix mix && mix.shares().size() > 1;
         boolean alike = line.coils().stream().allMatch(coil -> coil.size().isConstant());
         add(mixed, Kind.COIL_CHOICE, Source.COIL_CHOICE, sources);
         add(!alike, Kind.COIL_SIZE, Source.COIL_SIZE, sources);

@@ -3,30 +3,30 @@ package runthrough.simulation;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.Distribution;
 
-/** Draws from one law by inversion: one uniform number a draw from a source of its own, none where every draw is the same. */
+/** Draws from one distribution by inversion: one uniform number a draw from a source of its own, none where every draw is the same. */
 final class Sampler {
     private final String name;
-    private final Distribution law;
+    private final Distribution distribution;
     private final double value;
     private final @Nullable SourceDraws uniform;
     private long draws;
 
-    /** A sampler of {@code law} for the source of randomness {@code source}. */
-    Sampler(String name, Distribution law, Streams streams, int source) {
+    /** A sampler of {@code distribution} for the source of randomness {@code source}. */
+    Sampler(String name, Distribution distribution, Streams streams, int source) {
         this.name = name;
-        this.law = law;
-        value = law.lowest();
-        uniform = law.isConstant() ? null : streams.draws(source);
+        this.distribution = distribution;
+        value = distribution.lowest();
+        uniform = distribution.isConstant() ? null : streams.draws(source);
     }
 
     /**
      * The draw, {@code >= 0}, for pass {@code pass} of coil change {@code change}, see {@link SourceDraws}.
      *
-     * @throws SimulationException when a shifted law gives a value below 0
+     * @throws SimulationException when a shifted distribution gives a value below 0
      */
     double next(int change, int pass) {
         draws++;
-        double drawn = uniform == null ? value : law.quantile(uniform.next(change, pass));
+        double drawn = uniform == null ? value : distribution.quantile(uniform.next(change, pass));
         if (!(drawn >= 0)) {
             throw new SimulationException("draw " + draws + " of '" + name + "' is " + drawn
                     + ", below 0; its shift takes it there. Give a smaller shift");

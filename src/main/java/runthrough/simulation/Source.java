@@ -2,7 +2,7 @@ package runthrough.simulation;
 
 import runthrough.simulation.WorkRecord.WorkList;
 
-/** Numbers of the sources of randomness: fixed, so that a source keeps its luck when others come or go. */
+/** Numbers of the sources of randomness: fixed, so that a source keeps its random numbers when others come or go. */
 final class Source {
     static final int COIL_CHOICE = 0;
     static final int COIL_SIZE = 1;

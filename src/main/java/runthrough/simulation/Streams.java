@@ -10,10 +10,10 @@ import umontreal.ssj.util.ArithmeticMod;
  * <p>Source {@code i} starts {@code i 2^127} steps from the seed's state, replication {@code j} another {@code j 2^76} on,
  * as in L'Ecuyer, Simard, Chen and Kelton, "An object-oriented random-number package with many long streams and
  * substreams", Operations Research 50(6), 2002. A source keeps its number when others come or go, so that variants of a
- * line compared under the same seed see the same luck. The seed is spread over the generator's six numbers by the SplitMix64
+ * line compared under the same seed see the same random numbers. The seed is spread over the generator's six numbers by the SplitMix64
  * mixer (Steele, Lea, Flood, OOPSLA 2014; constants from memory); seed 0 is the generator's published default state.
  *
- * <p>With luck by coil change, see {@link Luck}, what is done again at coil change {@code n} takes its numbers {@code 2^75 + n
+ * <p>With random numbers by coil change, see {@link RandomNumbers}, what is done again at coil change {@code n} takes its numbers {@code 2^75 + n
  * 2^30} steps behind the start of its source's stream, which no other stream reaches.
  *
  * <p>The matrices of the jumps are worked out once for all: making a stream must be cheap beside a short replication.
@@ -36,7 +36,7 @@ final class Streams {
     private final double[] start1 = new double[3];
     private final double[] start2 = new double[3];
     private final boolean byChange;
-    /** The source that meets other luck than the rest. */
+    /** The source that meets other random numbers than the rest. */
     private final int exchanged;
 
     private final @Nullable Streams others;
@@ -47,13 +47,16 @@ final class Streams {
     }
 
     /** Streams of {@code seed} whose numbers belong to coil changes. */
-    Streams(long seed, Luck luck) {
+    Streams(long seed, RandomNumbers randomNumbers) {
         this(
                 seed,
-                luck.index(),
+                randomNumbers.index(),
                 true,
-                luck.exchanged().map(other -> other.source().number()).orElse(0),
-                luck.exchanged().map(other -> new Streams(seed, other.index())).orElse(null));
+                randomNumbers.exchanged().map(other -> other.source().number()).orElse(0),
+                randomNumbers
+                        .exchanged()
+                        .map(other -> new Streams(seed, other.index()))
+                        .orElse(null));
     }
 
     private Streams(long seed, int index, boolean byChange, int exchanged, @Nullable Streams others) {

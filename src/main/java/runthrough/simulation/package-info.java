@@ -30,7 +30,7 @@
  * <h2>Random numbers</h2>
  *
  * <p>Each source of randomness has a stream of its own in each replication, numbered for good, and a draw costs one uniform
- * number: two lines run under the same seed see the same luck.
+ * number: two lines run under the same seed see the same random numbers.
  *
  * <p>Invariants: strip entered = strip processed + change of level; the same seed and index give the same result on any
  * thread. No state is shared between replications.

@@ -21,7 +21,7 @@ final class CauseFinder {
 
     private final Line line;
     private final StripNeeded needed;
-    private final SpareStrip spare;
+    private final StripMargin spare;
     private final double capacity;
     private final double rounding;
     private @Nullable Cause before;
@@ -29,7 +29,7 @@ final class CauseFinder {
     CauseFinder(Line line) {
         this.line = line;
         this.needed = new StripNeeded(line);
-        this.spare = new SpareStrip(line);
+        this.spare = new StripMargin(line);
         this.capacity = line.accumulator().capacity();
         this.rounding = ROUNDING * Math.max(1, capacity);
     }

@@ -33,7 +33,7 @@ final class ChangePools {
     }
 
     /** Takes up what a line with an accumulator has. */
-    void addStorage(ChangeRecord change, SpareStrip spare) {
+    void addStorage(ChangeRecord change, StripMargin spare) {
         margin.add(change.margin());
         stripDrawn.add(change.stripDrawn());
         refillTime.add(change.refillTime());

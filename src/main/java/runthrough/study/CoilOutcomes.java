@@ -11,8 +11,8 @@ import java.util.PriorityQueue;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import runthrough.plant.Coil;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Line;
-import runthrough.plant.Supply;
 import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Outcome;
 import runthrough.study.statistics.Interval;
@@ -135,7 +135,7 @@ public final class CoilOutcomes {
         if (!coil.product().isEmpty()) {
             return new Name(coil.product(), 0, 0);
         }
-        return line.supply() instanceof Supply.Mix
+        return line.coilSource() instanceof CoilSource.Mix
                 ? new Name(coil.name(), 0, 0)
                 : new Name("", coil.thickness(), coil.width());
     }

@@ -17,7 +17,7 @@ import runthrough.study.statistics.Estimators;
 import runthrough.study.statistics.Successes;
 
 /**
- * What one variant of a line gave, replication by replication. Variants run under the same seed see the same luck, so that
+ * What one variant of a line gave, replication by replication. Variants run under the same seed see the same random numbers, so that
  * replication i of one may be held against replication i of the other.
  *
  * @param chance whether anything in the line is left to chance; if not, one replication says all
@@ -139,7 +139,7 @@ public record Evaluation(boolean chance, List<Tally> replications) {
     }
 
     /**
-     * The mean of how much greater a value is here than in {@code other}, replication by replication: under the same luck
+     * The mean of how much greater a value is here than in {@code other}, replication by replication: under the same random numbers
      * this is known far better than the two values themselves.
      *
      * @param other has as many replications, run under the same seed

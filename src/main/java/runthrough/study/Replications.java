@@ -7,7 +7,7 @@ import runthrough.simulation.SimulationException;
 
 /**
  * The replications of a plan, each with the detail asked for. The first may carry a trace; of a long one only the beginning
- * is traced, by a second, shorter run of it, which has the same luck.
+ * is traced, by a second, shorter run of it, which has the same random numbers.
  */
 final class Replications {
     /** A trace is kept of so many coil changes at most: enough for every chart, and a few megabytes. */

@@ -2,26 +2,26 @@ package runthrough.study;
 
 import java.util.OptionalDouble;
 import runthrough.handcalc.HandCalculation;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.simulation.LineSimulator;
-import runthrough.study.statistics.Narrowness;
+import runthrough.study.statistics.RelativeHalfWidth;
 
 /** Runs the replications of a brief over a fixed number of threads and draws the verdict. */
 public final class RunThroughStudy {
     /** Fewer replications do not tell how much they differ, so no study ends for being precise before these. */
     private static final int ENOUGH_TO_TELL = 10;
 
-    private final Brief brief;
+    private final SimulationRequest request;
     private final Runs.Maker maker;
 
     /** A study of {@code brief}, whose line must have passed its check. */
-    public RunThroughStudy(Brief brief) {
-        this(brief, plan -> new LineSimulator(brief.line(), plan)::run);
+    public RunThroughStudy(SimulationRequest request) {
+        this(request, plan -> new LineSimulator(request.line(), plan)::run);
     }
 
     /** A study whose replications come from elsewhere than the simulator. */
-    RunThroughStudy(Brief brief, Runs.Maker maker) {
-        this.brief = brief;
+    RunThroughStudy(SimulationRequest request, Runs.Maker maker) {
+        this.request = request;
         this.maker = maker;
     }
 
@@ -32,11 +32,11 @@ public final class RunThroughStudy {
      * @throws java.util.concurrent.CancellationException when the listener or an interrupt gave it up
      */
     public StudyResult run(StudyOptions options, StudyListener listener) {
-        Fold fold = new Fold(brief.line());
-        int total = brief.run().replications();
+        Aggregation aggregation = new Aggregation(request.line());
+        int total = request.run().replications();
         listener.progress(0, total);
-        extend(fold, brief, total, options, listener);
-        return result(fold, brief);
+        extend(aggregation, request, total, options, listener);
+        return result(aggregation, request);
     }
 
     /**
@@ -48,64 +48,70 @@ public final class RunThroughStudy {
      * @throws java.util.concurrent.CancellationException when the listener or an interrupt gave it up
      */
     public SequentialResult runUntil(Precision precision, StudyOptions options, StudyListener listener) {
-        Fold fold = new Fold(brief.line());
+        Aggregation aggregation = new Aggregation(request.line());
         int limit = precision.maxReplications();
-        Brief most = brief.with(brief.run().withReplications(limit));
-        int batch = brief.run().replications();
+        SimulationRequest most = request.with(request.run().withReplications(limit));
+        int batch = request.run().replications();
         listener.progress(0, limit);
-        Narrowness narrowness;
+        RelativeHalfWidth narrowness;
         do {
-            int next = Math.min(limit, fold.totals().size() + batch);
-            extend(fold, most, next, options, listener);
-            narrowness = narrowness(fold, precision);
-        } while (fold.totals().size() < limit
-                && (!narrowness.reached() || fold.totals().size() < ENOUGH_TO_TELL)
-                && !brief.line().isDeterministic());
-        int run = fold.totals().size();
+            int next = Math.min(limit, aggregation.totals().size() + batch);
+            extend(aggregation, most, next, options, listener);
+            narrowness = narrowness(aggregation, precision);
+        } while (aggregation.totals().size() < limit
+                && (!narrowness.reached() || aggregation.totals().size() < ENOUGH_TO_TELL)
+                && !request.line().isDeterministic());
+        int run = aggregation.totals().size();
         listener.progress(limit, limit);
-        return new SequentialResult(result(fold, brief.with(brief.run().withReplications(run))), narrowness);
+        return new SequentialResult(
+                result(aggregation, request.with(request.run().withReplications(run))), narrowness);
     }
 
-    private Narrowness narrowness(Fold fold, Precision precision) {
-        if (brief.line().isDeterministic()) {
-            return Narrowness.exact(precision.halfWidth(), precision.maxReplications());
+    private RelativeHalfWidth narrowness(Aggregation aggregation, Precision precision) {
+        if (request.line().isDeterministic()) {
+            return RelativeHalfWidth.exact(precision.halfWidth(), precision.maxReplications());
         }
-        OptionalDouble halfWidth = fold.hasChanges() ? fold.shareRunThrough().halfWidth() : OptionalDouble.empty();
-        return Narrowness.of(precision.halfWidth(), halfWidth, fold.totals().size(), precision.maxReplications());
+        OptionalDouble halfWidth =
+                aggregation.hasChanges() ? aggregation.shareRunThrough().halfWidth() : OptionalDouble.empty();
+        return RelativeHalfWidth.of(
+                precision.halfWidth(), halfWidth, aggregation.totals().size(), precision.maxReplications());
     }
 
     /** Takes up replications until there are {@code total}. */
-    private void extend(Fold fold, Brief whole, int total, StudyOptions options, StudyListener listener) {
-        int done = fold.totals().size();
+    private void extend(
+            Aggregation aggregation, SimulationRequest whole, int total, StudyOptions options, StudyListener listener) {
+        int done = aggregation.totals().size();
         Replications replications = new Replications(whole.run(), maker, options);
         new OrderedRuns(options.threads())
                 .run(
                         total - done,
-                        i -> Gleaning.of(brief.line(), replications.run(done + i)),
-                        gleaning -> take(gleaning, fold, listener, whole.run().replications()),
+                        i -> ReplicationStatistics.of(request.line(), replications.run(done + i)),
+                        statistics -> take(
+                                statistics, aggregation, listener, whole.run().replications()),
                         listener::cancelled);
     }
 
-    private static StudyResult result(Fold fold, Brief brief) {
-        if (!fold.hasChanges()) {
+    private static StudyResult result(Aggregation aggregation, SimulationRequest request) {
+        if (!aggregation.hasChanges()) {
             throw new StudyException("no coil change was completed in any of "
-                    + brief.run().replications()
+                    + request.run().replications()
                     + " replications; give a longer run, or fewer coil changes to leave out");
         }
-        Verdict verdict = new VerdictMaker(brief, fold).verdict();
+        Verdict verdict = new VerdictMaker(request, aggregation).verdict();
         return new StudyResult(
-                brief,
+                request,
                 verdict,
-                HandCalculation.of(brief.line()),
-                fold.totals(),
-                fold.pooled(),
-                fold.coils(),
-                fold.first());
+                HandCalculation.of(request.line()),
+                aggregation.totals(),
+                aggregation.pooled(),
+                aggregation.coils(),
+                aggregation.first());
     }
 
-    private static void take(Gleaning gleaning, Fold fold, StudyListener listener, int total) {
-        fold.add(gleaning);
-        listener.replication(gleaning.replication());
-        listener.progress(gleaning.replication().index() + 1, total);
+    private static void take(
+            ReplicationStatistics statistics, Aggregation aggregation, StudyListener listener, int total) {
+        aggregation.add(statistics);
+        listener.replication(statistics.replication());
+        listener.progress(statistics.replication().index() + 1, total);
     }
 }

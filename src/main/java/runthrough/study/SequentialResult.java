@@ -1,6 +1,6 @@
 package runthrough.study;
 
-import runthrough.study.statistics.Narrowness;
+import runthrough.study.statistics.RelativeHalfWidth;
 
 /**
  * What a study gives that was run until its answer was known well enough.
@@ -8,4 +8,4 @@ import runthrough.study.statistics.Narrowness;
  * @param result of all replications that were run; the plan in its brief says how many
  * @param narrowness of the interval of the share run through: whether what was asked for was reached
  */
-public record SequentialResult(StudyResult result, Narrowness narrowness) {}
+public record SequentialResult(StudyResult result, RelativeHalfWidth narrowness) {}

@@ -3,7 +3,7 @@ package runthrough.study;
 import java.util.List;
 import java.util.Optional;
 import runthrough.handcalc.HandCalculation;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.simulation.Replication;
 import runthrough.simulation.Totals;
 import runthrough.study.statistics.Sample;
@@ -20,7 +20,7 @@ import runthrough.study.statistics.Sample;
  * @param first the first replication, with the detail asked for
  */
 public record StudyResult(
-        Brief brief,
+        SimulationRequest request,
         Verdict verdict,
         HandCalculation handCalculation,
         List<Totals> totals,

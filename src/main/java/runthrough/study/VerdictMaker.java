@@ -3,7 +3,7 @@ package runthrough.study;
 import java.util.Optional;
 import java.util.function.ToLongFunction;
 import java.util.stream.LongStream;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.simulation.Totals;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Estimators;
@@ -12,24 +12,24 @@ import runthrough.study.statistics.Summary;
 
 /** Draws the verdict from what the replications gave. */
 final class VerdictMaker {
-    private final Brief brief;
-    private final Fold fold;
+    private final SimulationRequest request;
+    private final Aggregation aggregation;
     private final TotalsEstimates estimates;
 
-    VerdictMaker(Brief brief, Fold fold) {
-        this.brief = brief;
-        this.fold = fold;
-        this.estimates = fold.estimates();
+    VerdictMaker(SimulationRequest request, Aggregation aggregation) {
+        this.request = request;
+        this.aggregation = aggregation;
+        this.estimates = aggregation.estimates();
     }
 
     Verdict verdict() {
         Verdict.Changes changes = new Verdict.Changes(
                 sum(Totals::changes), sum(Totals::ranThrough), sum(Totals::slowedChanges), sum(Totals::stoppedChanges));
-        boolean chance = !brief.line().isDeterministic();
-        double target = brief.run().target();
+        boolean chance = !request.line().isDeterministic();
+        double target = request.run().target();
         Estimate share = shareOfChanges(estimates.counts(Totals::ranThrough));
         TargetTest test = new TargetTest(target, share, changes.total(), changes.failed(), chance);
-        boolean oneStrip = brief.line().practice().isOneStrip();
+        boolean oneStrip = request.line().practice().isOneStrip();
         return new Verdict(
                 test.answer(),
                 target,
@@ -37,7 +37,7 @@ final class VerdictMaker {
                 share,
                 test.resolution(),
                 changes,
-                fold.causes(),
+                aggregation.causes(),
                 oneStrip ? Optional.empty() : Optional.of(spare(target)),
                 estimates.stoppages(),
                 estimates.output(),
@@ -48,27 +48,35 @@ final class VerdictMaker {
     private Verdict.Spare spare(double target) {
         double share = 1 - target;
         return new Verdict.Spare(
-                fold.pools().spareMetres().percentile(share),
-                fold.pools().spareSeconds().percentile(share),
-                fold.pools().spareSpeed().percentile(share));
+                aggregation.pools().spareMetres().percentile(share),
+                aggregation.pools().spareSeconds().percentile(share),
+                aggregation.pools().spareSpeed().percentile(share));
     }
 
     private Verdict.Joint joint() {
         return new Verdict.Joint(
-                summary(fold.pools().jointTime()), summary(fold.pools().waiting()), shareOfChanges(fold.waited()));
+                summary(aggregation.pools().jointTime()),
+                summary(aggregation.pools().waiting()),
+                shareOfChanges(aggregation.waited()));
     }
 
     private Verdict.Storage storage() {
         return new Verdict.Storage(
-                summary(fold.pools().margin()),
-                summary(fold.pools().stripDrawn()),
-                fold.pools().refillTime().count() == 0
+                summary(aggregation.pools().margin()),
+                summary(aggregation.pools().stripDrawn()),
+                aggregation.pools().refillTime().count() == 0
                         ? Optional.empty()
-                        : Optional.of(summary(fold.pools().refillTime())),
+                        : Optional.of(summary(aggregation.pools().refillTime())),
                 shareOfChanges(estimates.counts(Totals::refilledChanges)),
                 Estimators.mean(estimates.each(Totals::meanLevel)),
-                fold.totals().stream().mapToDouble(Totals::lowestLevel).min().orElseThrow(),
-                fold.totals().stream().mapToDouble(Totals::overtravel).max().orElseThrow(),
+                aggregation.totals().stream()
+                        .mapToDouble(Totals::lowestLevel)
+                        .min()
+                        .orElseThrow(),
+                aggregation.totals().stream()
+                        .mapToDouble(Totals::overtravel)
+                        .max()
+                        .orElseThrow(),
                 sum(Totals::overfull),
                 sum(Totals::stripBreaks));
     }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Units;
 import runthrough.report.AnswerSheet;
@@ -135,9 +135,9 @@ record AnswerView(
                 sheet.mark().style(),
                 sheet.mark().sentence(),
                 sheet.mark().further(),
-                sheet.findings().binds(),
-                sheet.findings().spare(),
-                sheet.findings().changes(),
+                sheet.messages().binds(),
+                sheet.messages().spare(),
+                sheet.messages().changes(),
                 result.warnings(),
                 ShareView.of(verdict.shareRunThrough()),
                 verdict.target(),
@@ -200,10 +200,10 @@ record AnswerView(
     }
 
     private static FigureView ofReplications(AnswerSheet.Named named, RunThroughResult result) {
-        Brief brief = result.study().brief();
+        SimulationRequest request = result.study().request();
         List<Totals> totals = result.study().totals();
         boolean chance = result.study().verdict().chance();
-        Units units = Units.of(brief.resultsIn());
+        Units units = Units.of(request.resultsIn());
         Kind kind = switch (named.which()) {
             case SHARE -> Kind.SHARE;
             case LOST, JOINT -> Kind.TIME;

@@ -5,7 +5,7 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.report.Provenance;
 import runthrough.report.RunThroughResult;
 import runthrough.simulation.Replication;
@@ -35,11 +35,11 @@ final class Answers {
     }
 
     /** What the study of {@code brief} gives. */
-    RunThroughResult run(Brief brief, Draft draft, StudyOptions options) {
-        return run(brief, draft, options, StudyListener.NONE);
+    RunThroughResult run(SimulationRequest request, Draft draft, StudyOptions options) {
+        return run(request, draft, options, StudyListener.NONE);
     }
 
-    RunThroughResult run(Brief brief, Draft draft, StudyOptions options, StudyListener listener) {
+    RunThroughResult run(SimulationRequest request, Draft draft, StudyOptions options, StudyListener listener) {
         long end = System.nanoTime() + LONGEST_NANOS;
         StudyListener bounded = new StudyListener() {
             @Override
@@ -53,7 +53,7 @@ final class Answers {
             }
         };
         return within(() -> RunThroughResult.of(
-                new RunThroughStudy(brief).run(options.withThreads(threads), bounded),
+                new RunThroughStudy(request).run(options.withThreads(threads), bounded),
                 draft.warnings(),
                 new Provenance(program, Optional.of(draft.fingerprint()), Optional.empty())));
     }

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
-import runthrough.plant.Brief;
 import runthrough.plant.CoilChange;
 import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Detail;
 import runthrough.simulation.LineSimulator;
@@ -73,14 +73,14 @@ record CourseView(
             double start,
             @Nullable Double end) {}
 
-    static CourseView of(Brief brief) {
+    static CourseView of(SimulationRequest request) {
         RunPlan plan = new RunPlan(
                 new RunPlan.Extent.Changes(CHANGES),
                 0,
                 1,
-                brief.run().seed(),
-                brief.run().target());
-        Replication run = new LineSimulator(brief.line(), plan).run(0, Detail.TRACE);
+                request.run().seed(),
+                request.run().target());
+        Replication run = new LineSimulator(request.line(), plan).run(0, Detail.TRACE);
         List<Trace.Point> points = run.trace().orElseThrow().points();
         return new CourseView(
                 column(points, Trace.Point::time),
@@ -96,11 +96,11 @@ record CourseView(
                 run.changes().stream()
                         .map(one -> new ChangeView(one.number(), one.start(), one.tailStopped(), one.released()))
                         .toList(),
-                run.work().stream().map(record -> done(record, brief)).toList(),
+                run.work().stream().map(record -> done(record, request)).toList(),
                 kinds(run.changes()),
                 usable(points),
-                !brief.line().practice().isOneStrip(),
-                brief.line().change().prepare().isEmpty());
+                !request.line().practice().isOneStrip(),
+                request.line().change().prepare().isEmpty());
     }
 
     private static double[] column(List<Trace.Point> points, ToDoubleFunction<Trace.Point> value) {
@@ -111,9 +111,9 @@ record CourseView(
         return state.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    private static DoneView done(WorkRecord record, Brief brief) {
-        CoilChange change = brief.line().change();
-        boolean rethreads = brief.line().practice() == Practice.RETHREAD;
+    private static DoneView done(WorkRecord record, SimulationRequest request) {
+        CoilChange change = request.line().change();
+        boolean rethreads = request.line().practice() == Practice.RETHREAD;
         String name = switch (record.list()) {
             case PREPARE -> change.prepare().get(record.element()).name();
             case TAIL -> change.tail().get(record.element()).name();

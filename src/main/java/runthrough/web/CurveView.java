@@ -2,7 +2,7 @@ package runthrough.web;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Units;
 import runthrough.study.StudyListener;
@@ -39,9 +39,9 @@ record CurveView(List<PointView> points, double target, double present, String w
         }
     }
 
-    static CurveView of(Brief brief, int threads, StudyListener listener) {
-        Sizing sizing = new SizingStudy(brief, Effort.sizing(brief)).run(threads, listener);
-        Units units = Units.of(brief.resultsIn());
+    static CurveView of(SimulationRequest request, int threads, StudyListener listener) {
+        Sizing sizing = new SizingStudy(request, Effort.sizing(request)).run(threads, listener);
+        Units units = Units.of(request.resultsIn());
         String words = switch (sizing.answer()) {
             case FOUND ->
                 "The target takes "
@@ -56,8 +56,8 @@ record CurveView(List<PointView> points, double target, double present, String w
                         .map(PointView::of)
                         .filter(point -> point != null)
                         .toList(),
-                brief.run().target(),
-                brief.line().accumulator().capacity(),
+                request.run().target(),
+                request.line().accumulator().capacity(),
                 words);
     }
 }

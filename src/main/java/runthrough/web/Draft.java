@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.report.Fingerprint;
 import runthrough.scenario.ScenarioFile;
@@ -24,7 +24,11 @@ import runthrough.scenario.source.Raw;
  * @param warnings in words
  */
 record Draft(
-        ScenarioText text, ScenarioFile file, Optional<Brief> brief, List<Problem> problems, List<String> warnings) {
+        ScenarioText text,
+        ScenarioFile file,
+        Optional<SimulationRequest> request,
+        List<Problem> problems,
+        List<String> warnings) {
 
     /** Keys whose values name files. */
     private static final Set<String> NAME_FILES = Set.of("schedule", "sheet", "file", "times");
@@ -51,11 +55,12 @@ record Draft(
         }
         ScenarioReading reading = file.read();
         if (reading instanceof ScenarioReading.Accepted accepted) {
-            Brief brief = accepted.brief();
+            SimulationRequest request = accepted.request();
             return new Draft(
                     scenario,
                     file,
-                    Optional.of(new Brief(brief.title(), brief.notes(), brief.line(), brief.run(), units)),
+                    Optional.of(new SimulationRequest(
+                            request.title(), request.notes(), request.line(), request.run(), units)),
                     List.of(),
                     accepted.warnings().stream().map(Draft::said).toList());
         }
@@ -134,8 +139,8 @@ record Draft(
     }
 
     /** What it asks, of a draft that can be run. */
-    Brief asked() {
-        return brief.orElseThrow(() ->
+    SimulationRequest asked() {
+        return request.orElseThrow(() ->
                 new Refusal(422, problems.stream().map(Draft::said).findFirst().orElse("the line cannot be run")));
     }
 }

@@ -1,7 +1,7 @@
 package runthrough.web;
 
-import runthrough.plant.Brief;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.study.sizing.SizingOptions;
 
 /** How many replications an answer is worth: few for a quick one, more while the page is idle. */
@@ -24,23 +24,23 @@ final class Effort {
     private Effort() {}
 
     /** How many surer answers than the quick one there are. */
-    static int steps(Brief brief) {
-        return brief.line().isDeterministic() ? 0 : STEPS;
+    static int steps(SimulationRequest request) {
+        return request.line().isDeterministic() ? 0 : STEPS;
     }
 
     /** The target that searches go for. */
-    static double target(Brief brief) {
-        return Math.min(brief.run().target(), BELOW_ALL);
+    static double target(SimulationRequest request) {
+        return Math.min(request.run().target(), BELOW_ALL);
     }
 
     /** How a capacity is looked for. */
-    static SizingOptions sizing(Brief brief) {
-        return new SizingOptions(target(brief), PRECISION, 4 * brief.run().replications());
+    static SizingOptions sizing(SimulationRequest request) {
+        return new SizingOptions(target(request), PRECISION, 4 * request.run().replications());
     }
 
     /** {@code brief} with the replications of step {@code step}, 0 being the quick one. */
-    static Brief of(Brief brief, int step) {
-        RunPlan run = brief.run();
+    static SimulationRequest of(SimulationRequest request, int step) {
+        RunPlan run = request.run();
         int changes = run.extent() instanceof RunPlan.Extent.Changes wanted ? wanted.changes() : QUICK / 4;
         int quick = Math.max(4, QUICK / Math.max(1, changes));
         int most = Math.max(quick, MOST / Math.max(1, changes));
@@ -51,7 +51,7 @@ final class Effort {
             case 2 -> asked;
             default -> 4 * asked;
         };
-        int replications = brief.line().isDeterministic() ? 1 : Math.max(2, Math.min(wanted, most));
-        return brief.with(run.withReplications(replications));
+        int replications = request.line().isDeterministic() ? 1 : Math.max(2, Math.min(wanted, most));
+        return request.with(run.withReplications(replications));
     }
 }

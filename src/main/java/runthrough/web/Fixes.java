@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import runthrough.plant.Brief;
 import runthrough.plant.LineFigure;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Unit;
@@ -35,23 +35,23 @@ record Fixes(String words, List<Fix> fixes) {
     /** One of them, with the changes that make it; none where nothing on the page can. */
     record Fix(String words, List<Ask.Part> changes) {}
 
-    static Fixes of(Brief brief, int threads, StudyListener listener) {
-        if (brief.line().practice().isOneStrip()) {
+    static Fixes of(SimulationRequest request, int threads, StudyListener listener) {
+        if (request.line().practice().isOneStrip()) {
             return new Fixes(
                     "Entry and process are one strip, so every coil change stops the process. Only a joiner with an accumulator"
                             + " between it and the process lets the line run through.",
                     List.of());
         }
-        Brief quick = Effort.of(brief, 1);
-        double target = Effort.target(brief);
+        SimulationRequest quick = Effort.of(request, 1);
+        double target = Effort.target(request);
         List<Fix> fixes = new ArrayList<>();
-        Units units = Units.of(brief.resultsIn());
+        Units units = Units.of(request.resultsIn());
         Sizing sizing = new SizingStudy(quick, Effort.sizing(quick)).run(threads, part(listener, 0, 0.3));
         capacity(sizing, units).ifPresent(fixes::add);
         for (LineLimit limit : new LimitsStudy(quick, target)
                 .run(threads, part(listener, 0.3, 1))
                 .limits()) {
-            fix(limit, brief, units).ifPresent(fixes::add);
+            fix(limit, request, units).ifPresent(fixes::add);
         }
         boolean meets = sizing.present()
                 .flatMap(Sizing.Point::share)
@@ -91,11 +91,12 @@ record Fixes(String words, List<Fix> fixes) {
         return Optional.of(new Fix(
                 "An accumulator that holds " + setting.text + ", instead of "
                         + units.text(
-                                Kind.LENGTH, sizing.brief().line().accumulator().capacity()),
+                                Kind.LENGTH,
+                                sizing.request().line().accumulator().capacity()),
                 List.of(new Ask.Part(LineFigure.USABLE_CAPACITY.path(), setting.text))));
     }
 
-    private static Optional<Fix> fix(LineLimit limit, Brief brief, Units units) {
+    private static Optional<Fix> fix(LineLimit limit, SimulationRequest request, Units units) {
         Crossing crossing = limit.crossing();
         OptionalDouble known = crossing.sure().isPresent() ? crossing.sure() : crossing.value();
         if (crossing.found() != Crossing.Found.CROSSED || known.isEmpty()) {
@@ -111,11 +112,11 @@ record Fixes(String words, List<Fix> fixes) {
                         List.of(new Ask.Part(LineFigure.RATED_SPEED.path(), setting.text))));
             }
             case JOINT_TIME_FACTOR -> {
-                OptionalDouble now = LineFigure.JOINT_TIME.of(brief.line());
+                OptionalDouble now = LineFigure.JOINT_TIME.of(request.line());
                 if (now.isEmpty()) {
                     yield Optional.empty();
                 }
-                double least = LineFigure.JOINT_TIME.least(brief.line());
+                double least = LineFigure.JOINT_TIME.least(request.line());
                 double mean = least + (now.getAsDouble() - least) * value;
                 Setting setting = Setting.in(Unit.SECOND, mean, RoundingMode.FLOOR);
                 yield Optional.of(new Fix(

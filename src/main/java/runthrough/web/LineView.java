@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import runthrough.plant.Brief;
 import runthrough.plant.CoilChange;
 import runthrough.plant.LineFigure;
 import runthrough.plant.Practice;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.WorkElement;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Unit;
@@ -73,10 +73,10 @@ record LineView(
     record AxisView(String path, String name) {}
 
     static LineView of(Draft draft, UnitSystem system) {
-        if (draft.brief().isEmpty()) {
+        if (draft.request().isEmpty()) {
             return refused(draft.problems().stream().map(Fault::of).toList(), system);
         }
-        Brief brief = draft.brief().get();
+        SimulationRequest request = draft.request().get();
         List<FieldView> fields = draft.file().inputs().stream()
                 .flatMap(input -> FieldView.of(input, system).stream())
                 .toList();
@@ -85,7 +85,7 @@ record LineView(
                 .map(field -> new AxisView(field.path(), field.name()))
                 .toList();
         return new LineView(
-                brief.title(),
+                request.title(),
                 List.of(),
                 Stream.concat(
                                 fields.stream()
@@ -93,8 +93,8 @@ record LineView(
                                         .sorted(Comparator.comparing(field -> FieldView.QUICK.indexOf(field.path()))),
                                 fields.stream().filter(field -> !field.quick()))
                         .toList(),
-                work(brief, draft.text().raw().orElseThrow()),
-                LookView.of(brief),
+                work(request, draft.text().raw().orElseThrow()),
+                LookView.of(request),
                 units(system),
                 axes,
                 LineFigure.RATED_SPEED.path(),
@@ -110,10 +110,10 @@ record LineView(
         return Map.of("length", UnitView.of(Kind.LENGTH, system), "speed", UnitView.of(Kind.SPEED, system));
     }
 
-    private static Map<String, List<WorkView>> work(Brief brief, Raw root) {
+    private static Map<String, List<WorkView>> work(SimulationRequest request, Raw root) {
         Map<String, List<WorkView>> work = new LinkedHashMap<>();
-        if (brief.line().practice() != Practice.RETHREAD) {
-            CoilChange change = brief.line().change();
+        if (request.line().practice() != Practice.RETHREAD) {
+            CoilChange change = request.line().change();
             put(work, "prepare", change.prepare(), root);
             put(work, "tail", change.tail(), root);
             put(work, "join", change.join(), root);

@@ -2,12 +2,12 @@ package runthrough.web;
 
 import java.util.List;
 import java.util.Map;
-import runthrough.plant.Brief;
 import runthrough.plant.Catenary;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSize;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 
 /**
@@ -58,12 +58,12 @@ record LookView(
         }
     }
 
-    static LookView of(Brief brief) {
-        Line line = brief.line();
+    static LookView of(SimulationRequest request) {
+        Line line = request.line();
         boolean stores = !line.practice().isOneStrip();
         List<CoilLook> coils = line.coils().stream().map(CoilLook::of).toList();
         return new LookView(
-                brief.title(),
+                request.title(),
                 line.practice() != Practice.RETHREAD,
                 line.entry().uncoilers(),
                 stores ? line.entry().topSpeed() : line.fastestRatedSpeed(),

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import runthrough.plant.Brief;
 import runthrough.plant.Line;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Unit;
 import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
@@ -20,8 +20,8 @@ import runthrough.study.map.MapAxis;
 import runthrough.study.map.MapPlan;
 import runthrough.study.map.MapStore;
 import runthrough.study.map.MapStudy;
+import runthrough.study.map.MapVariants;
 import runthrough.study.map.UsualRange;
-import runthrough.study.map.Variants;
 
 /**
  * Where, over two numbers of a line, it meets its target.
@@ -35,17 +35,17 @@ record MapView(String svg, String words) {
     private static final int STRIDE = 4;
 
     static MapView of(Draft draft, String x, String y, UnitSystem system, int threads, StudyListener listener) {
-        Brief brief = Effort.of(draft.asked(), 1);
+        SimulationRequest request = Effort.of(draft.asked(), 1);
         Input across = input(draft, x);
         Input up = input(draft, y);
         MapPlan plan = new MapPlan(
-                axis(across, brief.line(), system, COLUMNS),
-                axis(up, brief.line(), system, ROWS),
+                axis(across, request.line(), system, COLUMNS),
+                axis(up, request.line(), system, ROWS),
                 across.present(),
                 up.present(),
                 STRIDE);
         MapStudy study =
-                new MapStudy(brief, Effort.target(brief), plan, (ofX, ofY) -> variant(draft, across, ofX, up, ofY));
+                new MapStudy(request, Effort.target(request), plan, (ofX, ofY) -> variant(draft, across, ofX, up, ofY));
         StudyAnswer answer = MapAnswer.of(
                 study.run(threads, listener, MapStore.NONE),
                 List.of(),
@@ -72,12 +72,12 @@ record MapView(String svg, String words) {
         return new MapAxis(FieldView.name(input.path()), unit, range.from(), range.to(), points);
     }
 
-    private static Variants.Variant variant(Draft draft, Input across, double x, Input up, double y) {
+    private static MapVariants.Variant variant(Draft draft, Input across, double x, Input up, double y) {
         ScenarioReading reading = draft.file().with(List.of(across.setTo(x, "map"), up.setTo(y, "map")));
         if (reading instanceof ScenarioReading.Accepted accepted) {
-            return new Variants.Variant.Possible(accepted.brief().line());
+            return new MapVariants.Variant.Possible(accepted.request().line());
         }
         Problem first = ((ScenarioReading.Refused) reading).problems().get(0);
-        return new Variants.Variant.Refused(first.path() + " = " + first.value() + "; " + first.rule());
+        return new MapVariants.Variant.Refused(first.path() + " = " + first.value() + "; " + first.rule());
     }
 }

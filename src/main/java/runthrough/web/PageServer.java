@@ -21,7 +21,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import runthrough.chart.ChartFonts;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.report.HtmlReport;
 import runthrough.scenario.ScenarioText;
@@ -153,18 +153,18 @@ public final class PageServer implements AutoCloseable {
         config.routes.post("/api/edit", context -> reply(context, edit(ask(context))));
         config.routes.post("/api/answer", context -> reply(context, answer(ask(context))));
         config.routes.post("/api/course", context -> {
-            Brief brief = draft(ask(context)).asked();
-            reply(context, answers.within(() -> CourseView.of(brief)));
+            SimulationRequest request = draft(ask(context)).asked();
+            reply(context, answers.within(() -> CourseView.of(request)));
         });
         config.routes.post("/api/report", this::report);
         config.routes.post("/api/tables", this::tables);
         config.routes.post("/api/job/curve", context -> {
-            Brief brief = draft(ask(context)).asked();
-            begin(context, listener -> CurveView.of(brief, answers.threads(), listener));
+            SimulationRequest request = draft(ask(context)).asked();
+            begin(context, listener -> CurveView.of(request, answers.threads(), listener));
         });
         config.routes.post("/api/job/fixes", context -> {
-            Brief brief = draft(ask(context)).asked();
-            begin(context, listener -> Fixes.of(brief, answers.threads(), listener));
+            SimulationRequest request = draft(ask(context)).asked();
+            begin(context, listener -> Fixes.of(request, answers.threads(), listener));
         });
         config.routes.post("/api/job/map", context -> {
             Ask ask = ask(context);
@@ -219,9 +219,9 @@ public final class PageServer implements AutoCloseable {
 
     private AnswerView answer(Ask ask) {
         Draft draft = draft(ask);
-        Brief brief = draft.asked();
+        SimulationRequest request = draft.asked();
         return AnswerView.of(
-                answers.run(Effort.of(brief, ask.step()), draft, StudyOptions.plain()), Effort.steps(brief));
+                answers.run(Effort.of(request, ask.step()), draft, StudyOptions.plain()), Effort.steps(request));
     }
 
     private void report(Context context) {

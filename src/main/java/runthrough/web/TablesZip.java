@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.report.ReportFolder;
 import runthrough.study.StudyOptions;
 
@@ -30,9 +30,9 @@ final class TablesZip {
     byte[] of(Draft draft, String text) throws IOException {
         Path place = Files.createTempDirectory(folder, "tables");
         try {
-            Brief brief = draft.asked();
-            try (ReportFolder report = ReportFolder.open(place, brief)) {
-                report.complete(answers.run(brief, draft, StudyOptions.forReport(), report.listener()));
+            SimulationRequest request = draft.asked();
+            try (ReportFolder report = ReportFolder.open(place, request)) {
+                report.complete(answers.run(request, draft, StudyOptions.forReport(), report.listener()));
             }
             Files.writeString(place.resolve("scenario.yaml"), text);
             return zipped(place);

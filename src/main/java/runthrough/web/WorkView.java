@@ -14,15 +14,15 @@ import runthrough.scenario.source.Raw;
 /**
  * An element of work as the page shows it.
  *
- * @param law its time as it stands in the file, on one line
+ * @param distribution its time as it stands in the file, on one line
  * @param mean of its drawn time (s)
  * @param spark density of its drawn time at even steps, for a small picture; a single value for a time that never varies
  * @param words what the picture shows
  */
-record WorkView(String name, String law, double mean, List<Double> spark, String words) {
+record WorkView(String name, String distribution, double mean, List<Double> spark, String words) {
     private static final int STEPS = 40;
 
-    /** How much of a law the picture shows. */
+    /** How much of a distribution the picture shows. */
     private static final double MOST = 0.995;
 
     WorkView {
@@ -37,42 +37,42 @@ record WorkView(String name, String law, double mean, List<Double> spark, String
     }
 
     private static WorkView of(WorkElement element, Raw written) {
-        Distribution law = element.time().drawn();
+        Distribution distribution = element.time().drawn();
         String text =
                 written instanceof Raw.Mapping mapping && mapping.entries().size() == 1
                         ? FlowText.of(mapping.entries().get(0).value())
                         : FlowText.of(written);
         Units units = Units.of(UnitSystem.METRIC);
-        String words = law.isConstant()
-                ? "always " + units.text(Kind.TIME, law.mean())
-                : "half within " + units.text(Kind.TIME, law.quantile(0.5)) + ", 95 % within "
-                        + units.text(Kind.TIME, law.quantile(0.95));
-        return new WorkView(element.name(), text, law.mean(), density(law), words);
+        String words = distribution.isConstant()
+                ? "always " + units.text(Kind.TIME, distribution.mean())
+                : "half within " + units.text(Kind.TIME, distribution.quantile(0.5)) + ", 95 % within "
+                        + units.text(Kind.TIME, distribution.quantile(0.95));
+        return new WorkView(element.name(), text, distribution.mean(), density(distribution), words);
     }
 
-    /** By differences of the distribution, found from its quantiles by bisection: laws here tell quantiles only. */
-    private static List<Double> density(Distribution law) {
-        if (law.isConstant()) {
+    /** By differences of the distribution, found from its quantiles by bisection: distributions here tell quantiles only. */
+    private static List<Double> density(Distribution distribution) {
+        if (distribution.isConstant()) {
             return List.of(1.0);
         }
-        double from = law.quantile(1 - MOST);
-        double to = law.quantile(MOST);
+        double from = distribution.quantile(1 - MOST);
+        double to = distribution.quantile(MOST);
         List<Double> density = new ArrayList<>();
-        double before = below(law, from);
+        double before = below(distribution, from);
         for (int i = 1; i <= STEPS; i++) {
-            double now = below(law, from + (to - from) * i / STEPS);
+            double now = below(distribution, from + (to - from) * i / STEPS);
             density.add(Math.max(0, now - before));
             before = now;
         }
         return density;
     }
 
-    private static double below(Distribution law, double value) {
+    private static double below(Distribution distribution, double value) {
         double low = 0;
         double high = 1;
         for (int i = 0; i < 30; i++) {
             double middle = (low + high) / 2;
-            if (law.quantile(middle) <= value) {
+            if (distribution.quantile(middle) <= value) {
                 low = middle;
             } else {
                 high = middle;

@@ -21,14 +21,14 @@ import org.w3c.dom.Document;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import runthrough.plant.Accumulator;
-import runthrough.plant.Brief;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
-import runthrough.plant.Supply;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.WorkElement;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.UnitSystem;
@@ -201,7 +201,7 @@ class ChartsTest {
                 Distribution.constant(0));
         RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(2600), 0, 1, 7, 0.99);
         StudyResult study = new RunThroughStudy(
-                        new Brief("invented", List.of(), LINE.with(change), plan, UnitSystem.METRIC))
+                        new SimulationRequest("invented", List.of(), LINE.with(change), plan, UnitSystem.METRIC))
                 .run(StudyOptions.forReport(), StudyListener.NONE);
 
         Chart closeUp = Charts.of(study).get(1);
@@ -238,7 +238,7 @@ class ChartsTest {
         Coil fast = new Coil(
                 "fast", coil.thickness(), coil.width(), coil.density(), coil.size(), 0.4, 0.3, OptionalDouble.of(1));
         Line mixed = new Line(
-                new Supply.Schedule(List.of(coil, fast)),
+                new CoilSource.Schedule(List.of(coil, fast)),
                 LINE.entry(),
                 LINE.accumulator(),
                 LINE.process(),
@@ -327,13 +327,13 @@ class ChartsTest {
         assertThat(colours).contains(Palette.LEVEL.getRGB() & 0xFFFFFF, 0xFFFFFF);
     }
 
-    private static Setting setting() {
+    private static ChartContext setting() {
         return Charts.setting(LINE, UnitSystem.METRIC, 1);
     }
 
     private static StudyResult study(Line line, UnitSystem system) {
         RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(12), 0, 3, 7, 0.99);
-        return new RunThroughStudy(new Brief("invented", List.of(), line, plan, system))
+        return new RunThroughStudy(new SimulationRequest("invented", List.of(), line, plan, system))
                 .run(StudyOptions.forReport(), StudyListener.NONE);
     }
 
@@ -346,7 +346,7 @@ class ChartsTest {
                 new CoilChange.Reject.Never(),
                 Distribution.triangular(300, 400, 900));
         return new Line(
-                LINE.supply(),
+                LINE.coilSource(),
                 LINE.entry(),
                 Accumulator.none(),
                 LINE.process(),
@@ -369,7 +369,7 @@ class ChartsTest {
                 new CoilChange.Reject.Never(),
                 Distribution.constant(0));
         return new Line(
-                LINE.supply(),
+                LINE.coilSource(),
                 LINE.entry(),
                 LINE.accumulator(),
                 LINE.process(),

@@ -56,7 +56,7 @@ class ErrorChartTest {
     }
 
     @Test
-    void deviationsOfANormalLawAreReadAsSuch() {
+    void deviationsOfANormalDistributionAreReadAsSuch() {
         Random random = new Random(5);
         List<Double> deviations =
                 DoubleStream.generate(random::nextGaussian).limit(1000).boxed().toList();

@@ -8,13 +8,13 @@ import runthrough.plant.Accumulator;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.StorageForm;
-import runthrough.plant.Supply;
 import runthrough.plant.WorkElement;
 import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Outcome;
@@ -211,7 +211,7 @@ public final class HandMadeRun {
                 new CoilChange.Reject.Never(),
                 Distribution.constant(0));
         return new Line(
-                new Supply.Repeated(coil),
+                new CoilSource.Repeated(coil),
                 new Entry(2, TOP, A_E, D_E, Optional.empty(), 0),
                 new Accumulator(form, Double.POSITIVE_INFINITY, 2, Double.POSITIVE_INFINITY),
                 ProcessSection.running(V, A_P, D_P),

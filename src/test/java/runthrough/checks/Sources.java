@@ -88,7 +88,7 @@ public final class Sources {
             READ);
 
     public static final Reference COMMONS_STATISTICS =
-            new Reference("Apache Commons Statistics, which computes these laws by other ways", DERIVED_HERE);
+            new Reference("Apache Commons Statistics, which computes these distributions by other ways", DERIVED_HERE);
 
     public static final Reference NIST_STRD = new Reference(
             "National Institute of Standards and Technology, Statistical Reference Datasets (StRD), univariate summary "

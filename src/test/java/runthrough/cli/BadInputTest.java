@@ -128,7 +128,7 @@ class BadInputTest {
         assertThat(done.errLines()).singleElement().asString().startsWith("warning: ");
     }
 
-    /** A coil that luck makes shorter than its crops shows only while the line runs. */
+    /** A coil that chance makes shorter than its crops shows only while the line runs. */
     @Test
     void aRunThatCannotGoOnSaysWhy() {
         session.write(

@@ -89,7 +89,7 @@ class DocumentsTest {
                         "uncertainty",
                         "compare",
                         "sensitivity",
-                        "luck",
+                        "draws",
                         "document",
                         "limits");
     }

@@ -99,13 +99,13 @@ class PrecisionTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-                    run luck.yaml --half-width 0%             | precision = 0 %; must be more than 0 % and less than 100 %
-                    run luck.yaml --half-width 100%           | precision = 100 %; must be more than 0 % and less than 100 %
-                    run luck.yaml --half-width 2              | --half-width = 2; the unit is missing
-                    run luck.yaml --half-width 1% --max-replications 0 | --max-replications = 0; must be a whole number from 1
-                    run luck.yaml --max-replications 40       | --max-replications = 40; says nothing without --half-width
-                    run luck.yaml --leave-out 20              | with the options given, run.leave-out = 20 coil changes; must be less
-                    size luck.yaml --leave-out -1             | --leave-out = -1; must be a whole number from 0
+                    run randomNumbers.yaml --half-width 0%             | precision = 0 %; must be more than 0 % and less than 100 %
+                    run randomNumbers.yaml --half-width 100%           | precision = 100 %; must be more than 0 % and less than 100 %
+                    run randomNumbers.yaml --half-width 2              | --half-width = 2; the unit is missing
+                    run randomNumbers.yaml --half-width 1% --max-replications 0 | --max-replications = 0; must be a whole number from 1
+                    run randomNumbers.yaml --max-replications 40       | --max-replications = 40; says nothing without --half-width
+                    run randomNumbers.yaml --leave-out 20              | with the options given, run.leave-out = 20 coil changes; must be less
+                    size randomNumbers.yaml --leave-out -1             | --leave-out = -1; must be a whole number from 0
                     """)
     void whatCannotBeAskedIsRefusedBeforeAnythingIsRun(String command, String message) {
         Session.Done done = session.run(command.split(" "));

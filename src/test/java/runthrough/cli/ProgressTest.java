@@ -15,10 +15,10 @@ class ProgressTest {
     private final StringWriter err = new StringWriter();
     private long now;
 
-    private Progress progress(boolean terminal, Map<String, String> environment) {
+    private Progress progress(boolean terminal, Map<String, String> variables) {
         PrintWriter writer = new PrintWriter(err, true);
-        Surroundings surroundings = new Surroundings(writer, writer, terminal, environment, Path.of(""));
-        return new Progress(surroundings, StudyListener.NONE, () -> now);
+        Environment environment = new Environment(writer, writer, terminal, variables, Path.of(""));
+        return new Progress(environment, StudyListener.NONE, () -> now);
     }
 
     private void replications(Progress progress, long millisecondsEach) {

@@ -32,7 +32,7 @@ final class Session {
     static final String MARGINAL = LINE.replace("60 s}", "{uniform: [50 s, 110 s]}}");
 
     private final Path folder;
-    private final Map<String, String> environment = new HashMap<>();
+    private final Map<String, String> variables = new HashMap<>();
     private boolean terminal;
 
     Session(Path folder) {
@@ -45,7 +45,7 @@ final class Session {
     }
 
     Session with(String variable, String value) {
-        environment.put(variable, value);
+        variables.put(variable, value);
         return this;
     }
 
@@ -64,9 +64,9 @@ final class Session {
     Done run(String... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        Surroundings surroundings =
-                new Surroundings(new PrintWriter(out, true), new PrintWriter(err, true), terminal, environment, folder);
-        int code = new Program(surroundings).run(args);
+        Environment environment =
+                new Environment(new PrintWriter(out, true), new PrintWriter(err, true), terminal, variables, folder);
+        int code = new Program(environment).run(args);
         return new Done(code, out.toString(), err.toString());
     }
 

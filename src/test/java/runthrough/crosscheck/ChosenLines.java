@@ -12,11 +12,11 @@ import java.util.OptionalDouble;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
-import runthrough.plant.Supply;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
@@ -154,10 +154,10 @@ final class ChosenLines {
         add(
                 "coils shorter than the way to the joiner",
                 prepared().coils(coil(301), coil(23), coil(61)).uncoilers(2, 37.7));
-        add("a mix by weight, mass and diameters", ramps().supply(mix()).processPath(12.1));
+        add("a mix by weight, mass and diameters", ramps().coilSource(mix()).processPath(12.1));
     }
 
-    private static Supply mix() {
+    private static CoilSource mix() {
         Coil heavy = new Coil(
                 "heavy",
                 0.0031,
@@ -176,7 +176,7 @@ final class ChosenLines {
                 0.6,
                 0.3,
                 OptionalDouble.of(1.27));
-        return new Supply.Mix(List.of(new Supply.Share(heavy, 3), new Supply.Share(wound, 1.3)));
+        return new CoilSource.Mix(List.of(new CoilSource.Share(heavy, 3), new CoilSource.Share(wound, 1.3)));
     }
 
     private void withoutAccumulator() {

@@ -33,7 +33,7 @@ import runthrough.simulation.SimulationException;
 
 /**
  * Two engines written apart give the same numbers for every coil change, every work element and the totals, on the same
- * drawn luck, to 1e-6.
+ * random draws, to 1e-6.
  *
  * <p>To try more random lines, or to find one again: {@code mvn test -Dtest=CrossCheckTest -Dcrosscheck.first=4001
  * -Dcrosscheck.lines=2000}; random line n is the same on every machine.

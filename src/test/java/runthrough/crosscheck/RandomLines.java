@@ -12,13 +12,14 @@ import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Entry.Creep;
-import runthrough.plant.Finding;
 import runthrough.plant.Line;
 import runthrough.plant.LineCheck;
 import runthrough.plant.MeasuredRows;
+import runthrough.plant.Message;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.ProcessSection.OwnStops;
@@ -26,7 +27,6 @@ import runthrough.plant.ProcessSection.Slowing;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
 import runthrough.plant.StorageForm;
-import runthrough.plant.Supply;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
@@ -77,19 +77,20 @@ final class RandomLines {
             RandomLines lines = new RandomLines(random);
             Line line = lines.line();
             RunPlan plan = lines.plan(seed);
-            if (LineCheck.check(line, plan).stream().noneMatch(Finding::isError)) {
+            if (LineCheck.check(line, plan).stream().noneMatch(Message::isError)) {
                 return new Case("random line " + seed, line, plan);
             }
         }
     }
 
     private Line line() {
-        Supply supply = supply();
-        double slowest = supply.kinds().stream()
+        CoilSource coilSource = coilSource();
+        double slowest = coilSource.kinds().stream()
                 .mapToDouble(coil -> coil.processSpeed().orElse(fastest))
                 .min()
                 .orElseThrow();
-        return new Line(supply, entry(slowest), accumulator(), process(supply), change(), practice, Optional.empty());
+        return new Line(
+                coilSource, entry(slowest), accumulator(), process(coilSource), change(), practice, Optional.empty());
     }
 
     private RunPlan plan(long seed) {
@@ -113,20 +114,20 @@ final class RandomLines {
 
     // ---- coils
 
-    private Supply supply() {
+    private CoilSource coilSource() {
         boolean ownSpeeds = chance(0.4);
         double share = random.nextDouble();
         if (share < 0.35) {
-            return new Supply.Repeated(coil(false, ownSpeeds && chance(0.3)));
+            return new CoilSource.Repeated(coil(false, ownSpeeds && chance(0.3)));
         }
         int kinds = 1 + random.nextInt(4);
         if (share < 0.65) {
-            return new Supply.Mix(IntStream.range(0, kinds)
-                    .mapToObj(i -> new Supply.Share(coil(false, ownSpeeds), between(0.2, 3)))
+            return new CoilSource.Mix(IntStream.range(0, kinds)
+                    .mapToObj(i -> new CoilSource.Share(coil(false, ownSpeeds), between(0.2, 3)))
                     .toList());
         }
         // In a schedule only the first coil must be long enough to stop in.
-        return new Supply.Schedule(IntStream.range(0, kinds)
+        return new CoilSource.Schedule(IntStream.range(0, kinds)
                 .mapToObj(i -> coil(i > 0 && chance(0.25), ownSpeeds))
                 .toList());
     }
@@ -221,9 +222,9 @@ final class RandomLines {
 
     // ---- process
 
-    private ProcessSection process(Supply supply) {
+    private ProcessSection process(CoilSource coilSource) {
         // With neither reserve nor path a starved process stands exactly where the next joint reaches it.
-        boolean needsPath = supply.kinds().size() > 1 && reserve == 0;
+        boolean needsPath = coilSource.kinds().size() > 1 && reserve == 0;
         return new ProcessSection(
                 fastest,
                 processUp,

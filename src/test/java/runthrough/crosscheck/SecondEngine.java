@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
 import runthrough.simulation.Detail;
-import runthrough.simulation.DrawnLuck;
+import runthrough.simulation.DrawTable;
 import runthrough.simulation.LineSimulator;
 import runthrough.simulation.SimulationException;
 
@@ -74,7 +74,7 @@ final class SecondEngine {
         int changes = plan.extent() instanceof Extent.Changes extent ? extent.changes() : 60;
         int draws = Math.max(30 * changes + 150, 2 * restarts(one) + 50);
         try (Writer out = Files.newBufferedWriter(place.resolve("luck.csv"))) {
-            new DrawnLuck(one.line(), plan.seed(), 0, changes + 8, draws).writeTo(out);
+            new DrawTable(one.line(), plan.seed(), 0, changes + 8, draws).writeTo(out);
         }
     }
 

@@ -17,11 +17,11 @@ import runthrough.plant.Bending;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.LineBuilder;
 import runthrough.plant.StorageForm;
-import runthrough.plant.Supply;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
@@ -280,7 +280,8 @@ class HandCalculationTest {
             // In a mix a quarter of those that follow a narrow coil are wide: (3 * 50 + 150)/4 s.
             LineBuilder mixed = line().tail()
                     .join(weld)
-                    .supply(new Supply.Mix(List.of(new Supply.Share(narrow, 3), new Supply.Share(broad, 1))));
+                    .coilSource(new CoilSource.Mix(
+                            List.of(new CoilSource.Share(narrow, 3), new CoilSource.Share(broad, 1))));
             assertThat(HandCalculation.of(mixed.build(), 0).joint().total()).isCloseTo(75, within(1e-9));
             assertThat(HandCalculation.of(mixed.build(), 1).joint().total()).isCloseTo(150, within(1e-9));
         }

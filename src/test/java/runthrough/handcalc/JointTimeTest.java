@@ -66,13 +66,13 @@ class JointTimeTest {
     @Test
     void meanOfALaw_countsAsOftenAsItIsDone() {
         // Triangular mean 130 s; on every 10th change 40 s, by a chance of 5 % 60 s.
-        WorkElement law =
+        WorkElement distribution =
                 element(new WorkTime.Timed(Distribution.triangular(60, 90, 240)), new Occurrence.Always(), true);
         JointTime joint = JointTime.of(
                 change(
                         List.of(),
                         List.of(seconds(40, new Occurrence.Every(10), true)),
-                        List.of(law, seconds(60, new Occurrence.Chance(0.05), true)),
+                        List.of(distribution, seconds(60, new Occurrence.Chance(0.05), true)),
                         new Reject.Never()),
                 1);
         assertThat(joint.total()).isCloseTo(4 + 130 + 3, within(1e-12));

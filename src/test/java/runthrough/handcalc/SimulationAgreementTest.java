@@ -22,17 +22,17 @@ import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
-import runthrough.plant.Finding;
 import runthrough.plant.Line;
 import runthrough.plant.LineBuilder;
 import runthrough.plant.LineCheck;
+import runthrough.plant.Message;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
 import runthrough.plant.StorageForm;
-import runthrough.plant.Supply;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
@@ -69,7 +69,7 @@ class SimulationAgreementTest {
                 Math.min(forms.longestJoint(), forms.longestRefilledJoint().orElseThrow());
         double work = random.between(0, 1.2) * Math.max(1, longest);
         Line line = new Line(
-                new Supply.Repeated(coil(random, forms.usable())),
+                new CoilSource.Repeated(coil(random, forms.usable())),
                 entry(random, forms),
                 new Accumulator(
                         new StorageForm.Direct(forms.capacity()),
@@ -90,7 +90,7 @@ class SimulationAgreementTest {
         double work = random.between(1, 900);
         boolean rethreads = random.chance(0.5);
         Line line = new Line(
-                new Supply.Repeated(coil(random, forms.usable())),
+                new CoilSource.Repeated(coil(random, forms.usable())),
                 entry(random, forms),
                 Accumulator.none(),
                 new ProcessSection(
@@ -110,7 +110,7 @@ class SimulationAgreementTest {
     }
 
     private static boolean isSound(Line line) {
-        return LineCheck.check(line).stream().noneMatch(Finding::isError);
+        return LineCheck.check(line).stream().noneMatch(Message::isError);
     }
 
     private static Coil coil(RandomForms random, double usable) {
@@ -348,7 +348,7 @@ class SimulationAgreementTest {
                 new Reject.Never(),
                 Distribution.constant(0));
         return new Line(
-                line.supply(),
+                line.coilSource(),
                 line.entry(),
                 line.accumulator(),
                 line.process(),
@@ -360,7 +360,7 @@ class SimulationAgreementTest {
     private static Line atSpeed(Line line, double speed) {
         ProcessSection process = line.process();
         return new Line(
-                line.supply(),
+                line.coilSource(),
                 line.entry(),
                 line.accumulator(),
                 ProcessSection.running(speed, process.acceleration(), process.deceleration()),
@@ -376,7 +376,7 @@ class SimulationAgreementTest {
                 line.accumulator().reserve(),
                 Double.POSITIVE_INFINITY);
         return new Line(
-                line.supply(),
+                line.coilSource(),
                 line.entry(),
                 accumulator,
                 line.process(),

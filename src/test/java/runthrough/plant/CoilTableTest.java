@@ -45,8 +45,8 @@ class CoilTableTest {
 
         assertThat(table).isInstanceOf(CoilTable.class);
         assertThat(table.equals(given)).isTrue();
-        assertThat(new Supply.Schedule(table).sizesVary()).isTrue();
-        List<Coil> twice = new Supply.Schedule(table)
+        assertThat(new CoilSource.Schedule(table).sizesVary()).isTrue();
+        List<Coil> twice = new CoilSource.Schedule(table)
                 .withEach(coil -> coil.withLengthTimes(2))
                 .coils();
         for (int i = 0; i < given.size(); i++) {
@@ -67,7 +67,7 @@ class CoilTableTest {
             builder.add(coil);
         }
 
-        Supply.Schedule schedule = new Supply.Schedule(builder.build());
+        CoilSource.Schedule schedule = new CoilSource.Schedule(builder.build());
 
         assertThat(schedule.coils()).isInstanceOf(CoilTable.class);
         assertThat(schedule.sizesVary()).isFalse();

@@ -24,7 +24,7 @@ import runthrough.checks.CheckBook;
 import runthrough.checks.RecordsChecks;
 import runthrough.checks.Sources;
 
-/** The laws of random quantities, against Apache Commons Statistics, which has them by other ways. */
+/** The distributions of random quantities, against Apache Commons Statistics, which has them by other ways. */
 @RecordsChecks
 class DistributionTest {
 
@@ -32,7 +32,7 @@ class DistributionTest {
         1e-9, 1e-6, 1e-3, 0.01, 0.1, 0.25, 0.5, 0.75, 0.9, 0.99, 0.999, 1 - 1e-6, 1 - 1e-9
     };
 
-    static Stream<Arguments> laws() {
+    static Stream<Arguments> distributions() {
         return Stream.of(
                 Arguments.of(Distribution.uniform(5, 9), UniformContinuousDistribution.of(5, 9)),
                 Arguments.of(Distribution.triangular(60, 90, 240), TriangularDistribution.of(60, 90, 240)),
@@ -68,47 +68,50 @@ class DistributionTest {
 
     @ParameterizedTest
     @MethodSource("laws")
-    void meanAndSpread_areThoseOfTheOracle(Distribution law, ContinuousDistribution oracle) {
-        assertThat(law.mean()).isCloseTo(oracle.getMean(), within(1e-10 * oracle.getMean()));
-        assertThat(law.sd()).isCloseTo(Math.sqrt(oracle.getVariance()), within(1e-8 * law.sd()));
+    void meanAndSpread_areThoseOfTheOracle(Distribution distribution, ContinuousDistribution oracle) {
+        assertThat(distribution.mean()).isCloseTo(oracle.getMean(), within(1e-10 * oracle.getMean()));
+        assertThat(distribution.sd()).isCloseTo(Math.sqrt(oracle.getVariance()), within(1e-8 * distribution.sd()));
     }
 
     @ParameterizedTest
     @MethodSource("laws")
-    void quantiles_areWhereTheOracleHasTheirShare(Distribution law, ContinuousDistribution oracle) {
+    void quantiles_areWhereTheOracleHasTheirShare(Distribution distribution, ContinuousDistribution oracle) {
         // The share is compared, on the side where it is small: a quantile may be ill conditioned, its share is not.
         // Near an
         // end that is not zero the quantile itself is rounded, by a few parts in 1e16.
         for (double p : SHARES) {
-            double value = law.quantile(p);
+            double value = distribution.quantile(p);
             double share = p < 0.5 ? oracle.cumulativeProbability(value) : oracle.survivalProbability(value);
             double wanted = p < 0.5 ? p : 1 - p;
-            assertThat(share).as("share of %s at %s", law, p).isCloseTo(wanted, within(1e-8 * wanted + 1e-15));
+            assertThat(share).as("share of %s at %s", distribution, p).isCloseTo(wanted, within(1e-8 * wanted + 1e-15));
         }
     }
 
-    /** The same over all laws at once, for the record. */
+    /** The same over all distributions at once, for the record. */
     @Test
-    void errorsOfAllLawsAgainstTheOracle(CheckBook book) {
+    void errorsOfAllDistributionsAgainstTheOracle(CheckBook book) {
         List<Double> means = new ArrayList<>();
         List<Double> shares = new ArrayList<>();
-        laws().map(Arguments::get).forEach(pair -> {
-            Distribution law = (Distribution) pair[0];
+        distributions().map(Arguments::get).forEach(pair -> {
+            Distribution distribution = (Distribution) pair[0];
             ContinuousDistribution oracle = (ContinuousDistribution) pair[1];
-            means.add(Math.abs(law.mean() / oracle.getMean() - 1));
+            means.add(Math.abs(distribution.mean() / oracle.getMean() - 1));
             for (double p : SHARES) {
-                double value = law.quantile(p);
+                double value = distribution.quantile(p);
                 double share = p < 0.5 ? oracle.cumulativeProbability(value) : oracle.survivalProbability(value);
                 double wanted = p < 0.5 ? p : 1 - p;
                 // Beside 1e-8 of the share, 1e-15: what rounding the quantile does to it near an end that is not zero.
                 shares.add(Math.abs(share - wanted) / (wanted + 1e-7));
             }
         });
-        book.check(RANDOM_NUMBERS, "D1", "means of the laws of random times")
+        book.check(RANDOM_NUMBERS, "D1", "means of the distributions of random times")
                 .source(Sources.COMMONS_STATISTICS)
                 .within(1e-10, "1e-10 of the value")
                 .errors("law", means);
-        book.check(RANDOM_NUMBERS, "D2", "share of each law below, or above, its own quantile, from 1e-9 to 1 - 1e-9")
+        book.check(
+                        RANDOM_NUMBERS,
+                        "D2",
+                        "share of each distribution below, or above, its own quantile, from 1e-9 to 1 - 1e-9")
                 .source(Sources.COMMONS_STATISTICS)
                 .within(1e-8, "1e-8 of the share and 1e-7")
                 .errors("quantile", shares);
@@ -116,39 +119,41 @@ class DistributionTest {
 
     @ParameterizedTest
     @MethodSource("laws")
-    void quantiles_neverFallAndStayBetweenTheirEnds(Distribution law) {
-        double before = law.lowest();
+    void quantiles_neverFallAndStayBetweenTheirEnds(Distribution distribution) {
+        double before = distribution.lowest();
         for (int i = 1; i < 4000; i++) {
-            double value = law.quantile(i / 4000.0);
-            assertThat(value).isGreaterThanOrEqualTo(before).isLessThanOrEqualTo(law.highest());
+            double value = distribution.quantile(i / 4000.0);
+            assertThat(value).isGreaterThanOrEqualTo(before).isLessThanOrEqualTo(distribution.highest());
             before = value;
         }
-        assertThat(law.quantile(Distribution.LEAST_DRAW))
-                .isGreaterThanOrEqualTo(law.lowest())
+        assertThat(distribution.quantile(Distribution.LEAST_DRAW))
+                .isGreaterThanOrEqualTo(distribution.lowest())
                 .isFinite();
-        assertThat(law.quantile(1 - Distribution.LEAST_DRAW))
-                .isLessThanOrEqualTo(law.highest())
+        assertThat(distribution.quantile(1 - Distribution.LEAST_DRAW))
+                .isLessThanOrEqualTo(distribution.highest())
                 .isFinite();
     }
 
     @ParameterizedTest
     @MethodSource("laws")
-    void ends_areThoseOfTheOracle(Distribution law, ContinuousDistribution oracle) {
-        assertThat(law.lowest()).isEqualTo(oracle.getSupportLowerBound());
-        assertThat(law.highest()).isEqualTo(oracle.getSupportUpperBound());
-        assertThat(law.isConstant()).isFalse();
+    void ends_areThoseOfTheOracle(Distribution distribution, ContinuousDistribution oracle) {
+        assertThat(distribution.lowest()).isEqualTo(oracle.getSupportLowerBound());
+        assertThat(distribution.highest()).isEqualTo(oracle.getSupportUpperBound());
+        assertThat(distribution.isConstant()).isFalse();
     }
 
     @Test
     void meanOfTheQuantiles_isTheMean() {
-        // Midpoint rule over p: the mean of any law is the integral of its quantiles.
-        laws().map(arguments -> (Distribution) arguments.get()[0]).forEach(law -> {
+        // Midpoint rule over p: the mean of any distribution is the integral of its quantiles.
+        distributions().map(arguments -> (Distribution) arguments.get()[0]).forEach(distribution -> {
             int n = 20_000;
             double sum = 0;
             for (int i = 0; i < n; i++) {
-                sum += law.quantile((i + 0.5) / n);
+                sum += distribution.quantile((i + 0.5) / n);
             }
-            assertThat(sum / n).as("mean of %s", law).isCloseTo(law.mean(), within(2e-3 * law.mean()));
+            assertThat(sum / n)
+                    .as("mean of %s", distribution)
+                    .isCloseTo(distribution.mean(), within(2e-3 * distribution.mean()));
         });
     }
 
@@ -214,13 +219,13 @@ class DistributionTest {
     }
 
     @Test
-    void shiftOfNothing_isTheLawItself() {
-        Distribution law = Distribution.exponential(5);
-        assertThat(law.shifted(0)).isSameAs(law);
+    void shiftOfNothing_isTheDistributionItself() {
+        Distribution distribution = Distribution.exponential(5);
+        assertThat(distribution.shifted(0)).isSameAs(distribution);
     }
 
     @Test
-    void whatNoLawCanBe_isRefusedWithItsValues() {
+    void whatNoDistributionCanBe_isRefusedWithItsValues() {
         assertThatThrownBy(() -> Distribution.constant(Double.NaN))
                 .hasMessage("value = NaN; must be 0 or more and finite");
         assertThatThrownBy(() -> Distribution.uniform(5, 4)).hasMessage("max = 4.0; must be min (5.0) or more");

@@ -11,7 +11,7 @@ import java.util.function.UnaryOperator;
  * between its crops, the entry up to 2.5 m/s, 200 m of strip, the process at 1.5 m/s, 90 s of joint.
  */
 public final class LineBuilder {
-    private Supply supply = new Supply.Repeated(coil(600));
+    private CoilSource coilSource = new CoilSource.Repeated(coil(600));
     private Entry entry = new Entry(2, 2.5, 0.4, 0.5, Optional.empty(), 0);
     private Accumulator accumulator = Accumulator.ofCapacity(200);
     private ProcessSection process = ProcessSection.running(1.5, 0.2, 0.5);
@@ -64,15 +64,15 @@ public final class LineBuilder {
         return new WorkElement(name, new WorkElement.WorkTime.Timed(time), new WorkElement.Occurrence.Always(), true);
     }
 
-    public LineBuilder supply(Supply value) {
-        supply = value;
+    public LineBuilder coilSource(CoilSource value) {
+        coilSource = value;
         return this;
     }
 
     public LineBuilder coils(Coil first, Coil... others) {
         List<Coil> coils = new ArrayList<>(List.of(first));
         coils.addAll(List.of(others));
-        supply = others.length == 0 ? new Supply.Repeated(first) : new Supply.Schedule(coils);
+        coilSource = others.length == 0 ? new CoilSource.Repeated(first) : new CoilSource.Schedule(coils);
         return this;
     }
 
@@ -239,6 +239,6 @@ public final class LineBuilder {
     }
 
     public Line build() {
-        return new Line(supply, entry, accumulator, process, change, practice, bending);
+        return new Line(coilSource, entry, accumulator, process, change, practice, bending);
     }
 }

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.CoilChange.Reject;
-import runthrough.plant.Finding.Severity;
+import runthrough.plant.Message.Severity;
 import runthrough.quantity.UnitSystem;
 
 /** What is refused and what is warned of, and what the messages say. 1.5 m/s are 90 m/min, 2.5 m/s are 150 m/min. */
@@ -22,7 +22,7 @@ class LineCheckTest {
 
     private static void assertOnly(LineBuilder line, Severity severity, String text) {
         assertThat(LineCheck.check(line.build()))
-                .extracting(Finding::severity, Finding::text)
+                .extracting(Message::severity, Message::text)
                 .containsExactly(tuple(severity, text));
     }
 
@@ -51,7 +51,7 @@ class LineCheckTest {
                 .slowing(2, 300, Double.NaN)
                 .build();
         assertThat(LineCheck.check(line))
-                .extracting(Finding::path)
+                .extracting(Message::path)
                 .containsExactly(
                         "coil",
                         "entry.top-speed",
@@ -64,9 +64,9 @@ class LineCheckTest {
     void usCustomaryBrief_valuesAreInItsUnits() {
         // 250 m are 820.2 ft, 200 m are 656.2 ft.
         Line line = line().reserve(250).build();
-        Brief brief = new Brief("test", List.of(), line, LONG_RUN, UnitSystem.US_CUSTOMARY);
-        assertThat(LineCheck.check(brief))
-                .extracting(Finding::text)
+        SimulationRequest request = new SimulationRequest("test", List.of(), line, LONG_RUN, UnitSystem.US_CUSTOMARY);
+        assertThat(LineCheck.check(request))
+                .extracting(Message::text)
                 .containsExactly("accumulator.reserve = 820.2 ft; must be at most the accumulator's capacity, 656.2 ft."
                         + " Give a smaller reserve or a larger accumulator.");
     }
@@ -104,7 +104,7 @@ class LineCheckTest {
                             .topSpeed(4)
                             .capacity(8.9)
                             .build()))
-                    .extracting(Finding::text)
+                    .extracting(Message::text)
                     .containsExactly("accumulator = 8.9 m of strip; must hold at least 9 m: the reserve, 0 m, and what"
                             + " the process takes to stop from 180 m/min. Give a larger accumulator, a smaller"
                             + " reserve, a lower process speed or a faster stop.");
@@ -167,7 +167,7 @@ class LineCheckTest {
         @Test
         void slowingLevelAtCapacity_isRefused() {
             assertThat(LineCheck.check(line().slowing(1, 200, Double.NaN).build()))
-                    .extracting(Finding::text)
+                    .extracting(Message::text)
                     .contains("process.slowing.level = 200 m; must be less than the accumulator's capacity, 200 m."
                             + " Give a level below full, or the process is never at its rated speed.");
         }
@@ -225,7 +225,7 @@ class LineCheckTest {
         void entrySlowerThanTheFastestCoil_isRefused() {
             assertThat(LineCheck.check(
                             line().coils(coil(600), atSpeed(coil(600), 3)).build()))
-                    .extracting(Finding::text)
+                    .extracting(Message::text)
                     .containsExactly("entry.top-speed = 150 m/min; must be more than the process speed, 180 m/min. The"
                             + " entry must outrun the process: give a higher speed here or a lower one there.");
         }
@@ -322,9 +322,10 @@ class LineCheckTest {
 
         @Test
         void coilOfAMixMayComeFirst_soMustBeLongEnoughToStopIn() {
-            Supply mix = new Supply.Mix(List.of(new Supply.Share(coil(600), 3), new Supply.Share(coil(2), 1)));
+            CoilSource mix =
+                    new CoilSource.Mix(List.of(new CoilSource.Share(coil(600), 3), new CoilSource.Share(coil(2), 1)));
             assertError(
-                    line().supply(mix),
+                    line().coilSource(mix),
                     "coils.mix[2] = 2 m of usable strip; must be at least what it takes to stop the first coil from"
                             + " 90 m/min, 2.25 m. Give a longer first coil, a faster stop or a lower process speed.");
         }
@@ -334,7 +335,7 @@ class LineCheckTest {
             // Uniform from 0 m to 22.5 m: 1 in 10 is below 2.25 m.
             assertThat(LineCheck.check(line().coils(coil(Distribution.uniform(0, 22.5), 0, 0))
                             .build()))
-                    .extracting(Finding::severity, Finding::what)
+                    .extracting(Message::severity, Message::what)
                     .containsExactly(tuple(
                             Severity.WARNING,
                             "0 m to 22.5 m of usable strip; should always be at least what it takes to stop the first"
@@ -366,7 +367,7 @@ class LineCheckTest {
             Coil thin = new Coil(
                     "thin", 0.002, 1.25, 7850, new CoilSize.ByDiameters(0.51, 0.5, 1), 2, 2, OptionalDouble.empty());
             assertThat(LineCheck.check(line().coils(light, thin).build()))
-                    .extracting(Finding::what)
+                    .extracting(Message::what)
                     .containsExactly("-0.9045 m of usable strip (and 1 more like it); must be more than 0 after its"
                             + " crops, 6 m");
         }
@@ -376,7 +377,7 @@ class LineCheckTest {
     class Work {
 
         @Test
-        void boundedLawShiftedBelowZero_isRefusedWithItsChance() {
+        void boundedDistributionShiftedBelowZero_isRefusedWithItsChance() {
             // Triangular 60, 90, 240 less 72: below 72 are (72 - 60)^2/((240 - 60)(90 - 60)) = 0.0267, 1 in 38.
             WorkElement element =
                     timed("fetch coil", Distribution.triangular(60, 90, 240).shifted(-72));
@@ -387,7 +388,7 @@ class LineCheckTest {
         }
 
         @Test
-        void unboundedLawShiftedBelowZero_isWarnedOfWithItsChance() {
+        void unboundedDistributionShiftedBelowZero_isWarnedOfWithItsChance() {
             // Exponential of mean 10 s: below 1 s are 1 - exp(-0.1) = 0.0952, 1 in 11.
             assertWarning(
                     line().tail(timed("shear", Distribution.exponential(10).shifted(-1))),
@@ -396,7 +397,7 @@ class LineCheckTest {
         }
 
         @Test
-        void lawShiftedAbove_isAllowed() {
+        void distributionShiftedAbove_isAllowed() {
             assertThat(LineCheck.check(line().tail(
                                     timed("shear", Distribution.uniform(5, 10).shifted(-5)))
                             .build()))
@@ -417,8 +418,8 @@ class LineCheckTest {
                             negative))
                     .build();
             assertThat(LineCheck.check(line))
-                    .filteredOn(Finding::isError)
-                    .extracting(Finding::path)
+                    .filteredOn(Message::isError)
+                    .extracting(Message::path)
                     .containsExactly(
                             "process.own-stops.running",
                             "process.own-stops.standing",
@@ -486,7 +487,7 @@ class LineCheckTest {
                     .restart(50, Distribution.constant(0))
                     .practice(Practice.JOIN_WITHOUT_ACCUMULATOR);
             assertThat(LineCheck.check(line.build()))
-                    .extracting(Finding::text)
+                    .extracting(Message::text)
                     .containsExactly(
                             "accumulator = 200 m of strip; has no part in joining without an accumulator" + IGNORED,
                             "process.slowing = 60 m/min; has no part in joining without an accumulator" + IGNORED,
@@ -503,7 +504,7 @@ class LineCheckTest {
                     .practice(Practice.RETHREAD)
                     .build();
             assertThat(LineCheck.check(line))
-                    .extracting(Finding::text)
+                    .extracting(Message::text)
                     .containsExactly(
                             "entry.creep = 30 m/min; has no part in rethreading" + IGNORED,
                             "process.restart.delay = 60 s on average; has no part in rethreading" + IGNORED,
@@ -517,7 +518,7 @@ class LineCheckTest {
             assertThat(LineCheck.check(line().rethread(Distribution.constant(600))
                             .creep(5, 0.1)
                             .build()))
-                    .extracting(Finding::severity)
+                    .extracting(Message::severity)
                     .containsExactly(Severity.WARNING);
         }
     }
@@ -528,7 +529,7 @@ class LineCheckTest {
         private final Line random =
                 line().join(timed("weld", Distribution.triangular(60, 80, 120))).build();
 
-        private List<Finding> checked(Line line, int changes, int leaveOut, int replications, double target) {
+        private List<Message> checked(Line line, int changes, int leaveOut, int replications, double target) {
             return LineCheck.check(
                     line, new RunPlan(new RunPlan.Extent.Changes(changes), leaveOut, replications, 1, target));
         }
@@ -536,7 +537,7 @@ class LineCheckTest {
         @Test
         void leavingOutAllCoilChanges_isRefused() {
             assertThat(checked(random, 20, 20, 50, 0.9))
-                    .extracting(Finding::severity, Finding::text)
+                    .extracting(Message::severity, Message::text)
                     .containsExactly(tuple(
                             Severity.ERROR,
                             "run.leave-out = 20 coil changes; must be less than the coil changes run, 20. Run more coil"
@@ -548,7 +549,7 @@ class LineCheckTest {
             // (25 - 5) * 20 = 400 changes show 400/(400 + 1.96^2) = 99.05 % at most; 99.5 % take 1.96^2 * 0.995/0.005 =
             // 765.
             assertThat(checked(random, 25, 5, 20, 0.995))
-                    .extracting(Finding::severity, Finding::text)
+                    .extracting(Message::severity, Message::text)
                     .containsExactly(tuple(
                             Severity.WARNING,
                             "run.target = 99.5 %; 400 coil changes can show 99.05 % at most, if all run through. Run at"
@@ -560,7 +561,7 @@ class LineCheckTest {
         @Test
         void targetOfAll_cannotBeShownByAnyNumber() {
             assertThat(checked(random, 1000, 0, 100, 1))
-                    .extracting(Finding::remedy)
+                    .extracting(Message::remedy)
                     .containsExactly("No number of coil changes can show it: give a target below 100 %.");
         }
 
@@ -574,7 +575,7 @@ class LineCheckTest {
             // 600 m at 1.5 m/s are 400 s.
             RunPlan run = new RunPlan(new RunPlan.Extent.Time(110), 0, 1, 1, 0.9);
             assertThat(LineCheck.check(line().build(), run))
-                    .extracting(Finding::severity, Finding::text)
+                    .extracting(Message::severity, Message::text)
                     .containsExactly(tuple(
                             Severity.WARNING,
                             "run.time = 110 s; should be more than it takes to run a coil, 6.667 min. There may be no"
@@ -600,35 +601,36 @@ class LineCheckTest {
 
         @Test
         void whateverIsLeftToChance_isSeen() {
-            Distribution law = Distribution.uniform(50, 60);
+            Distribution distribution = Distribution.uniform(50, 60);
             WorkElement rare = new WorkElement(
                     "clean",
                     new WorkElement.WorkTime.Timed(Distribution.constant(5)),
                     new WorkElement.Occurrence.Chance(0.1),
                     true);
-            Supply mix = new Supply.Mix(List.of(new Supply.Share(coil(600), 3), new Supply.Share(coil(700), 1)));
+            CoilSource mix =
+                    new CoilSource.Mix(List.of(new CoilSource.Share(coil(600), 3), new CoilSource.Share(coil(700), 1)));
             assertThat(List.of(
                             line().coils(coil(Distribution.uniform(500, 600), 0, 0)),
-                            line().supply(mix),
-                            line().join(timed("weld", law)),
-                            line().prepare(timed("load", law)),
+                            line().coilSource(mix),
+                            line().join(timed("weld", distribution)),
+                            line().prepare(timed("load", distribution)),
                             line().tail(rare),
                             line().reject(new Reject.Chance(0.01)),
-                            line().restart(Double.NaN, law),
+                            line().restart(Double.NaN, distribution),
                             line().ownStops(Distribution.exponential(3600), Distribution.constant(60)),
-                            line().ownStops(Distribution.constant(3600), law),
-                            line().rethread(law)))
+                            line().ownStops(Distribution.constant(3600), distribution),
+                            line().rethread(distribution)))
                     .allSatisfy(
                             line -> assertThat(line.build().isDeterministic()).isFalse());
         }
 
         @Test
         void whatHasNoPartInThePractice_isNoChance() {
-            Distribution law = Distribution.uniform(50, 60);
+            Distribution distribution = Distribution.uniform(50, 60);
             assertThat(line().change(c -> new CoilChange(
                                     2,
                                     List.of(),
-                                    List.of(timed("shear", law)),
+                                    List.of(timed("shear", distribution)),
                                     List.of(),
                                     new Reject.Chance(0.5),
                                     Distribution.constant(600)))

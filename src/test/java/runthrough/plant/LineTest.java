@@ -112,7 +112,8 @@ class LineTest {
 
     @Test
     void mixAddsItsWeights() {
-        Supply.Mix mix = new Supply.Mix(List.of(new Supply.Share(coil(600), 3), new Supply.Share(coil(700), 1.5)));
+        CoilSource.Mix mix =
+                new CoilSource.Mix(List.of(new CoilSource.Share(coil(600), 3), new CoilSource.Share(coil(700), 1.5)));
         assertThat(mix.totalWeight()).isEqualTo(4.5);
         assertThat(mix.kinds()).hasSize(2);
     }
@@ -179,9 +180,10 @@ class LineTest {
         RunPlan run = new RunPlan(new RunPlan.Extent.Changes(5), 0, 1, 1, 0.9);
         RunPlan longer = new RunPlan(new RunPlan.Extent.Changes(50), 0, 1, 1, 0.9);
         Line other = line().processSpeed(1).build();
-        Brief brief = new Brief("t", List.of("n"), line().build(), run, UnitSystem.METRIC);
-        assertThat(brief.with(other)).isEqualTo(new Brief("t", List.of("n"), other, run, UnitSystem.METRIC));
-        assertThat(brief.with(longer).run()).isEqualTo(longer);
+        SimulationRequest request = new SimulationRequest("t", List.of("n"), line().build(), run, UnitSystem.METRIC);
+        assertThat(request.with(other))
+                .isEqualTo(new SimulationRequest("t", List.of("n"), other, run, UnitSystem.METRIC));
+        assertThat(request.with(longer).run()).isEqualTo(longer);
     }
 
     @Test
@@ -202,10 +204,10 @@ class LineTest {
                 .hasMessage("reject chance = NaN; must be 0 or more and below 1");
         assertThatThrownBy(() -> new Reject.Every(0)).hasMessage("every = 0; must be 1 or more");
         assertThatThrownBy(() -> new Occurrence.Chance(1.1)).hasMessage("chance = 1.1; must be from 0 to 1");
-        assertThatThrownBy(() -> new Supply.Mix(List.of())).hasMessage("a mix without coils; give at least one");
-        assertThatThrownBy(() -> new Supply.Schedule(List.of()))
+        assertThatThrownBy(() -> new CoilSource.Mix(List.of())).hasMessage("a mix without coils; give at least one");
+        assertThatThrownBy(() -> new CoilSource.Schedule(List.of()))
                 .hasMessage("a schedule without coils; give at least one");
-        assertThatThrownBy(() -> new Supply.Share(coil(1), Double.NaN))
+        assertThatThrownBy(() -> new CoilSource.Share(coil(1), Double.NaN))
                 .hasMessage("weight = NaN; must be more than 0 and finite");
         assertThatThrownBy(() -> new Bending(1, 1, 0)).hasMessage("radius = 0.0; must be more than 0 and finite");
         assertThatThrownBy(() -> new RunPlan(new RunPlan.Extent.Changes(1), -1, 1, 1, 0.9))

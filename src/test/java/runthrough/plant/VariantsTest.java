@@ -95,18 +95,18 @@ class VariantsTest {
     }
 
     @Test
-    void aScaledLawScalesAllThatItTells() {
-        Distribution law = Distribution.lognormal(20, 6);
-        Distribution scaled = law.scaled(1.5);
+    void aScaledDistributionScalesAllThatItTells() {
+        Distribution distribution = Distribution.lognormal(20, 6);
+        Distribution scaled = distribution.scaled(1.5);
 
         assertThat(scaled.mean()).isCloseTo(30, within(1e-12));
         assertThat(scaled.sd()).isCloseTo(9, within(1e-12));
         assertThat(scaled.lowest()).isZero();
         assertThat(scaled.highest()).isEqualTo(ENDLESS);
-        assertThat(scaled.quantile(0.9)).isEqualTo(1.5 * law.quantile(0.9));
+        assertThat(scaled.quantile(0.9)).isEqualTo(1.5 * distribution.quantile(0.9));
         assertThat(Distribution.constant(4).scaled(2).isConstant()).isTrue();
-        assertThat(law.scaled(1)).isSameAs(law);
-        assertThatThrownBy(() -> law.scaled(0)).hasMessage("factor = 0.0; must be more than 0 and finite");
+        assertThat(distribution.scaled(1)).isSameAs(distribution);
+        assertThatThrownBy(() -> distribution.scaled(0)).hasMessage("factor = 0.0; must be more than 0 and finite");
     }
 
     @Test
@@ -138,11 +138,11 @@ class VariantsTest {
                 OptionalDouble.empty());
         Coil longer = coil.withLengthTimes(2);
 
-        assertThat(new Supply.Repeated(coil).withEach(c -> longer)).isEqualTo(new Supply.Repeated(longer));
-        assertThat(new Supply.Schedule(List.of(coil, coil)).withEach(c -> longer))
-                .isEqualTo(new Supply.Schedule(List.of(longer, longer)));
-        assertThat(new Supply.Mix(List.of(new Supply.Share(coil, 3))).withEach(c -> longer))
-                .isEqualTo(new Supply.Mix(List.of(new Supply.Share(longer, 3))));
+        assertThat(new CoilSource.Repeated(coil).withEach(c -> longer)).isEqualTo(new CoilSource.Repeated(longer));
+        assertThat(new CoilSource.Schedule(List.of(coil, coil)).withEach(c -> longer))
+                .isEqualTo(new CoilSource.Schedule(List.of(longer, longer)));
+        assertThat(new CoilSource.Mix(List.of(new CoilSource.Share(coil, 3))).withEach(c -> longer))
+                .isEqualTo(new CoilSource.Mix(List.of(new CoilSource.Share(longer, 3))));
         assertThat(coil.withSpeedTimes(2)).isEqualTo(coil);
     }
 

@@ -12,9 +12,9 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import runthrough.plant.Coil;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
-import runthrough.plant.Supply;
 
 /** A schedule of two products, one of which runs too fast for the accumulator. */
 class CoilReportTest {
@@ -37,7 +37,7 @@ class CoilReportTest {
 
     private static RunThroughResult result() {
         Line line = Invented.line(Distribution.lognormal(25, 6))
-                .with(new Supply.Schedule(
+                .with(new CoilSource.Schedule(
                         List.of(coil("C1", 0.6, "tube 60"), coil("C2", 1.0, "=fast"), coil("C3", 0.6, "tube 60"))));
         return Invented.result(line);
     }

@@ -16,10 +16,10 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import runthrough.plant.Brief;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.WorkRecord;
@@ -34,7 +34,7 @@ class CsvFilesTest {
 
     @Test
     void everyCoilChangeOfEveryReplicationHasARow() throws IOException {
-        StudyResult study = run(Invented.brief(LINE));
+        StudyResult study = run(Invented.request(LINE));
         List<CSVRecord> rows = rows("coil-changes.csv");
         assertThat(rows).hasSize(200);
         ChangeRecord third = study.first().changes().get(2);
@@ -49,7 +49,7 @@ class CsvFilesTest {
 
     @Test
     void lengthsAreInTheUnitsThatTheHeaderNames() throws IOException {
-        StudyResult study = run(Invented.brief("x", LINE, UnitSystem.US_CUSTOMARY, 0.99));
+        StudyResult study = run(Invented.request("x", LINE, UnitSystem.US_CUSTOMARY, 0.99));
         double feet = Double.parseDouble(rows("coil-changes.csv").get(0).get("level at start (ft)"));
         assertThat(feet * 0.3048).isCloseTo(study.first().changes().get(0).levelAtStart(), within(1e-9));
         assertThat(rows("replications.csv").get(0).isMapped("processed mass (lb)"))
@@ -58,7 +58,7 @@ class CsvFilesTest {
 
     @Test
     void everyWorkElementHasARowWithItsName() throws IOException {
-        StudyResult study = run(Invented.brief(LINE));
+        StudyResult study = run(Invented.request(LINE));
         List<CSVRecord> rows = rows("work-elements.csv");
         WorkRecord first = study.first().work().get(0);
         assertThat(rows).hasSizeGreaterThan(5 * 40 * 3);
@@ -70,7 +70,7 @@ class CsvFilesTest {
 
     @Test
     void everyReplicationHasARowOfItsTotals() throws IOException {
-        StudyResult study = run(Invented.brief(LINE));
+        StudyResult study = run(Invented.request(LINE));
         List<CSVRecord> rows = rows("replications.csv");
         assertThat(rows).hasSize(5);
         assertThat(Double.parseDouble(rows.get(3).get("processed (m)")))
@@ -81,7 +81,7 @@ class CsvFilesTest {
 
     @Test
     void whatDoesNotApplyIsEmpty() throws IOException {
-        run(Invented.brief(Invented.rethread()));
+        run(Invented.request(Invented.rethread()));
         CSVRecord row = rows("coil-changes.csv").get(0);
         assertThat(row.get("margin (m)")).isEmpty();
         assertThat(row.get("refill time (s)")).isEmpty();
@@ -93,7 +93,7 @@ class CsvFilesTest {
     @ParameterizedTest
     @ValueSource(strings = {"=cmd()", "+1", "-1", "@sum", "\tx", "\rx"})
     void textThatLooksLikeAFormulaIsText(String name) throws IOException {
-        run(Invented.brief(Invented.line(name, name, Distribution.lognormal(30, 6), new Reject.Never())));
+        run(Invented.request(Invented.line(name, name, Distribution.lognormal(30, 6), new Reject.Never())));
         assertThat(rows("coil-changes.csv").get(0).get("next coil")).isEqualTo("'" + name);
         assertThat(rows("work-elements.csv"))
                 .extracting(row -> row.get("element"))
@@ -109,14 +109,14 @@ class CsvFilesTest {
         assertThat(CsvCells.text("")).isEmpty();
     }
 
-    private StudyResult run(Brief brief) throws IOException {
+    private StudyResult run(SimulationRequest request) throws IOException {
         Outlet outlet = name -> {
             ByteArrayOutputStream file = new ByteArrayOutputStream();
             files.put(name, file);
             return file;
         };
-        try (CsvFiles csv = new CsvFiles(brief, outlet)) {
-            return new RunThroughStudy(brief).run(StudyOptions.forReport(), csv);
+        try (CsvFiles csv = new CsvFiles(request, outlet)) {
+            return new RunThroughStudy(request).run(StudyOptions.forReport(), csv);
         }
     }
 

@@ -46,7 +46,7 @@ class DiagnosisTest {
     void latePreparationAsksForASecondUncoilerAndASecondPerson() {
         // One uncoiler, one person: the joint waits for all of the 120 s of preparation.
         Line line = new Line(
-                LINE.supply(),
+                LINE.coilSource(),
                 new Entry(1, 1.5, 0.3, 0.4, Optional.empty(), 0),
                 LINE.accumulator(),
                 LINE.process(),
@@ -117,6 +117,12 @@ class DiagnosisTest {
 
     private static Line with(Entry entry, Accumulator accumulator) {
         return new Line(
-                LINE.supply(), entry, accumulator, LINE.process(), LINE.change(), LINE.practice(), Optional.empty());
+                LINE.coilSource(),
+                entry,
+                accumulator,
+                LINE.process(),
+                LINE.change(),
+                LINE.practice(),
+                Optional.empty());
     }
 }

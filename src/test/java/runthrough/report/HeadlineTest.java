@@ -3,9 +3,9 @@ package runthrough.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import runthrough.plant.Brief;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 
 class HeadlineTest {
@@ -35,7 +35,7 @@ class HeadlineTest {
 
     @Test
     void targetInsideTheIntervalIsMarginalAndSaysHowManyWouldDecide() {
-        RunThroughResult seen = Invented.result(Invented.brief("x", RISKY, UnitSystem.METRIC, 0.5));
+        RunThroughResult seen = Invented.result(Invented.request("x", RISKY, UnitSystem.METRIC, 0.5));
         double share = Math.round(seen.verdict().shareRunThrough().mean() * 1000) / 1000.0 + 0.002;
         Headline headline = headline(RISKY, share);
         assertThat(headline.mark()).isEqualTo(Headline.Mark.MARGINAL);
@@ -58,7 +58,7 @@ class HeadlineTest {
     }
 
     private static Headline headline(Line line, double target) {
-        Brief brief = Invented.brief("x", line, UnitSystem.METRIC, target);
-        return Headline.of(Invented.result(brief));
+        SimulationRequest request = Invented.request("x", line, UnitSystem.METRIC, target);
+        return Headline.of(Invented.result(request));
     }
 }

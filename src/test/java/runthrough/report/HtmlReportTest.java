@@ -16,10 +16,10 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import runthrough.chart.Chart;
 import runthrough.chart.Charts;
-import runthrough.plant.Brief;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 
 class HtmlReportTest {
@@ -102,10 +102,10 @@ class HtmlReportTest {
     @Test
     void textOfTheUserIsTextWhereverItStands() throws Exception {
         Line line = Invented.line(HOSTILE, HOSTILE, Distribution.lognormal(36, 9), new Reject.Chance(0.1));
-        Brief brief =
-                new Brief(HOSTILE, List.of(HOSTILE), line, Invented.brief(line).run(), UnitSystem.METRIC);
+        SimulationRequest request = new SimulationRequest(
+                HOSTILE, List.of(HOSTILE), line, Invented.request(line).run(), UnitSystem.METRIC);
         RunThroughResult result = RunThroughResult.of(
-                Invented.study(brief),
+                Invented.study(request),
                 List.of(HOSTILE),
                 new Provenance("runthrough", Optional.empty(), Optional.of(HOSTILE)));
         String html = HtmlReport.render(result);
@@ -118,7 +118,7 @@ class HtmlReportTest {
     void noDateStandsInItUnlessGiven() {
         assertThat(HtmlReport.render(Invented.result(RISKY))).doesNotContain("class=\"date\"");
         RunThroughResult dated = RunThroughResult.of(
-                Invented.study(Invented.brief(RISKY)),
+                Invented.study(Invented.request(RISKY)),
                 List.of(),
                 new Provenance("runthrough", Optional.empty(), Optional.of("3 March 2031")));
         assertThat(HtmlReport.render(dated)).contains("<p class=\"date\">3 March 2031</p>");
@@ -166,7 +166,7 @@ class HtmlReportTest {
 
     @Test
     void unitsAreThoseAskedFor() throws Exception {
-        String text = text(Invented.result(Invented.brief("x", RISKY, UnitSystem.US_CUSTOMARY, 0.99)));
+        String text = text(Invented.result(Invented.request("x", RISKY, UnitSystem.US_CUSTOMARY, 0.99)));
         assertThat(text).contains("ft/min", "ft/h", "short ton/h", "lb").doesNotContain("m/min,");
     }
 

@@ -9,17 +9,17 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Bending;
-import runthrough.plant.Brief;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
-import runthrough.plant.Supply;
 import runthrough.plant.WorkElement;
 import runthrough.quantity.Kind;
 import runthrough.quantity.UnitSystem;
@@ -29,21 +29,25 @@ class InputTablesTest {
     private static final InputTexts TEXTS = new InputTexts(UnitSystem.METRIC);
 
     @Test
-    void everyLawIsSaidInWordsWithItsNumbers() {
-        assertThat(law(Distribution.constant(8))).isEqualTo("8 s");
-        assertThat(law(Distribution.uniform(10, 20))).isEqualTo("uniform, 10 s to 20 s");
-        assertThat(law(Distribution.triangular(60, 90, 240))).isEqualTo("triangular, 60 s, most often 90 s, to 240 s");
-        assertThat(law(Distribution.normal(60, 5))).isEqualTo("normal, mean 60 s, standard deviation 5 s");
-        assertThat(law(Distribution.lognormal(120, 30))).isEqualTo("lognormal, mean 120 s, standard deviation 30 s");
-        assertThat(law(Distribution.gamma(30, 10))).isEqualTo("gamma, mean 30 s, standard deviation 10 s");
-        assertThat(law(Distribution.weibull(1.5, 900))).isEqualTo("Weibull, shape 1.5, scale 15 min");
-        assertThat(law(Distribution.constant(8).scaled(0.9375))).isEqualTo("7.5 s");
-        assertThat(law(Distribution.uniform(10, 20).scaled(1.5))).isEqualTo("uniform, 10 s to 20 s, times 1.5");
-        assertThat(law(Distribution.exponential(3600))).isEqualTo("exponential, mean 60 min");
-        assertThat(law(Distribution.observed(List.of(10.0, 20.0, 30.0))))
+    void everyDistributionIsSaidInWordsWithItsNumbers() {
+        assertThat(distribution(Distribution.constant(8))).isEqualTo("8 s");
+        assertThat(distribution(Distribution.uniform(10, 20))).isEqualTo("uniform, 10 s to 20 s");
+        assertThat(distribution(Distribution.triangular(60, 90, 240)))
+                .isEqualTo("triangular, 60 s, most often 90 s, to 240 s");
+        assertThat(distribution(Distribution.normal(60, 5))).isEqualTo("normal, mean 60 s, standard deviation 5 s");
+        assertThat(distribution(Distribution.lognormal(120, 30)))
+                .isEqualTo("lognormal, mean 120 s, standard deviation 30 s");
+        assertThat(distribution(Distribution.gamma(30, 10))).isEqualTo("gamma, mean 30 s, standard deviation 10 s");
+        assertThat(distribution(Distribution.weibull(1.5, 900))).isEqualTo("Weibull, shape 1.5, scale 15 min");
+        assertThat(distribution(Distribution.constant(8).scaled(0.9375))).isEqualTo("7.5 s");
+        assertThat(distribution(Distribution.uniform(10, 20).scaled(1.5)))
+                .isEqualTo("uniform, 10 s to 20 s, times 1.5");
+        assertThat(distribution(Distribution.exponential(3600))).isEqualTo("exponential, mean 60 min");
+        assertThat(distribution(Distribution.observed(List.of(10.0, 20.0, 30.0))))
                 .startsWith("measured, 3 values, mean 20 s, standard deviation ");
-        assertThat(law(Distribution.exponential(60).shifted(20))).isEqualTo("exponential, mean 60 s, plus 20 s");
-        assertThat(law(Distribution.uniform(30, 60).shifted(-5))).isEqualTo("uniform, 30 s to 60 s, less 5 s");
+        assertThat(distribution(Distribution.exponential(60).shifted(20)))
+                .isEqualTo("exponential, mean 60 s, plus 20 s");
+        assertThat(distribution(Distribution.uniform(30, 60).shifted(-5))).isEqualTo("uniform, 30 s to 60 s, less 5 s");
     }
 
     @Test
@@ -69,16 +73,16 @@ class InputTablesTest {
 
     @Test
     void mixGivesSharesOutOfTheirSum() {
-        Line mixed = with(new Supply.Mix(
-                List.of(new Supply.Share(Invented.coil("a"), 3), new Supply.Share(Invented.coil("b"), 1))));
+        Line mixed = with(new CoilSource.Mix(
+                List.of(new CoilSource.Share(Invented.coil("a"), 3), new CoilSource.Share(Invented.coil("b"), 1))));
         Table coils = table(mixed, "Coils: drawn at random by their shares");
         assertThat(coils.rows()).extracting(row -> row.get(row.size() - 1)).containsExactly("75 %", "25 %");
     }
 
     @Test
     void longScheduleIsCutAndSaysSo() {
-        Line scheduled = with(new Supply.Schedule(Collections.nCopies(300, Invented.coil("a"))));
-        Table coils = InputTables.of(Invented.brief(scheduled)).get(0);
+        Line scheduled = with(new CoilSource.Schedule(Collections.nCopies(300, Invented.coil("a"))));
+        Table coils = InputTables.of(Invented.request(scheduled)).get(0);
         assertThat(coils.caption()).endsWith("(the first 60 of 300)");
         assertThat(coils.rows()).hasSize(60);
     }
@@ -118,7 +122,7 @@ class InputTablesTest {
     @Test
     void rareFeaturesAreListedWhenDescribed() {
         Line line = new Line(
-                LINE.supply(),
+                LINE.coilSource(),
                 new Entry(1, 1.5, Double.POSITIVE_INFINITY, 0.4, Optional.of(new Entry.Creep(0.2, 5)), 12),
                 new Accumulator(new StorageForm.Direct(90), Double.POSITIVE_INFINITY, 2, 1.5),
                 new ProcessSection(
@@ -145,7 +149,7 @@ class InputTablesTest {
 
     @Test
     void lineWithoutAccumulatorHasNoTableOfOne() {
-        assertThat(InputTables.of(Invented.brief(Invented.rethread())))
+        assertThat(InputTables.of(Invented.request(Invented.rethread())))
                 .extracting(Table::caption)
                 .doesNotContain("Accumulator", "Entry section")
                 .contains("Process section", "Coil change", "Run");
@@ -153,8 +157,9 @@ class InputTablesTest {
 
     @Test
     void runByTimeIsSaidAsTime() {
-        Brief brief = Invented.brief(LINE).with(new RunPlan(new RunPlan.Extent.Time(28800), 2, 30, 9, 0.995));
-        Table run = InputTables.of(brief).stream()
+        SimulationRequest request =
+                Invented.request(LINE).with(new RunPlan(new RunPlan.Extent.Time(28800), 2, 30, 9, 0.995));
+        Table run = InputTables.of(request).stream()
                 .filter(table -> table.caption().equals("Run"))
                 .findFirst()
                 .orElseThrow();
@@ -167,13 +172,13 @@ class InputTablesTest {
                         List.of("Target: share of coil changes to run through", "99.5 %"));
     }
 
-    private static String law(Distribution law) {
-        return DistributionText.of(law, Kind.TIME, TEXTS);
+    private static String distribution(Distribution distribution) {
+        return DistributionText.of(distribution, Kind.TIME, TEXTS);
     }
 
     private static List<String> coilRow(CoilSize size) {
         Coil coil = new Coil("x", 0.002, 0.24, 7850, size, 0.4, 0.3, OptionalDouble.of(0.5));
-        return InputTables.of(Invented.brief(with(new Supply.Repeated(coil))))
+        return InputTables.of(Invented.request(with(new CoilSource.Repeated(coil))))
                 .get(0)
                 .rows()
                 .get(0);
@@ -181,7 +186,7 @@ class InputTablesTest {
 
     private static Line form(StorageForm form) {
         return new Line(
-                LINE.supply(),
+                LINE.coilSource(),
                 LINE.entry(),
                 Accumulator.of(form),
                 LINE.process(),
@@ -190,9 +195,9 @@ class InputTablesTest {
                 Optional.empty());
     }
 
-    private static Line with(Supply supply) {
+    private static Line with(CoilSource coilSource) {
         return new Line(
-                supply,
+                coilSource,
                 LINE.entry(),
                 LINE.accumulator(),
                 LINE.process(),
@@ -203,7 +208,7 @@ class InputTablesTest {
 
     private static Line with(CoilChange change) {
         return new Line(
-                LINE.supply(),
+                LINE.coilSource(),
                 LINE.entry(),
                 LINE.accumulator(),
                 LINE.process(),
@@ -213,7 +218,7 @@ class InputTablesTest {
     }
 
     private static Table table(Line line, String caption) {
-        return InputTables.of(Invented.brief(line)).stream()
+        return InputTables.of(Invented.request(line)).stream()
                 .filter(table -> table.caption().equals(caption))
                 .findFirst()
                 .orElseThrow();

@@ -4,19 +4,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import runthrough.plant.Accumulator;
-import runthrough.plant.Brief;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
-import runthrough.plant.Supply;
 import runthrough.plant.WorkElement;
 import runthrough.quantity.UnitSystem;
 import runthrough.study.RunThroughStudy;
@@ -48,7 +48,7 @@ public final class Invented {
                 reject,
                 Distribution.constant(0));
         return new Line(
-                new Supply.Repeated(coil(coil)),
+                new CoilSource.Repeated(coil(coil)),
                 new Entry(2, 1.5, 0.3, 0.4, Optional.empty(), 0),
                 new Accumulator(
                         new StorageForm.Strands(8, 9, 0.2, Double.POSITIVE_INFINITY, false),
@@ -77,7 +77,7 @@ public final class Invented {
                 new Reject.Never(),
                 Distribution.triangular(300, 400, 900));
         return new Line(
-                line.supply(),
+                line.coilSource(),
                 line.entry(),
                 Accumulator.none(),
                 line.process(),
@@ -90,7 +90,7 @@ public final class Invented {
     public static Line withoutAccumulator() {
         Line line = line(Distribution.constant(25));
         return new Line(
-                line.supply(),
+                line.coilSource(),
                 line.entry(),
                 Accumulator.none(),
                 line.process(),
@@ -103,27 +103,28 @@ public final class Invented {
         return new WorkElement(name, new WorkElement.WorkTime.Timed(time), new WorkElement.Occurrence.Always(), true);
     }
 
-    public static Brief brief(Line line) {
-        return brief("Kestrel Road tube line (invented)", line, UnitSystem.METRIC, 0.99);
+    public static SimulationRequest request(Line line) {
+        return request("Kestrel Road tube line (invented)", line, UnitSystem.METRIC, 0.99);
     }
 
-    public static Brief brief(String title, Line line, UnitSystem system, double target) {
-        return new Brief(title, List.of(), line, new RunPlan(new RunPlan.Extent.Changes(40), 0, 5, 7, target), system);
+    public static SimulationRequest request(String title, Line line, UnitSystem system, double target) {
+        return new SimulationRequest(
+                title, List.of(), line, new RunPlan(new RunPlan.Extent.Changes(40), 0, 5, 7, target), system);
     }
 
     public static RunThroughResult result(Line line) {
-        return result(brief(line));
+        return result(request(line));
     }
 
-    public static RunThroughResult result(Brief brief) {
-        return result(brief, List.of());
+    public static RunThroughResult result(SimulationRequest request) {
+        return result(request, List.of());
     }
 
-    public static RunThroughResult result(Brief brief, List<String> warnings) {
-        return RunThroughResult.of(study(brief), warnings, PROVENANCE);
+    public static RunThroughResult result(SimulationRequest request, List<String> warnings) {
+        return RunThroughResult.of(study(request), warnings, PROVENANCE);
     }
 
-    public static StudyResult study(Brief brief) {
-        return new RunThroughStudy(brief).run(StudyOptions.forReport(), StudyListener.NONE);
+    public static StudyResult study(SimulationRequest request) {
+        return new RunThroughStudy(request).run(StudyOptions.forReport(), StudyListener.NONE);
     }
 }

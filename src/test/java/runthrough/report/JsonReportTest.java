@@ -31,7 +31,7 @@ class JsonReportTest {
     @Test
     void numbersAreSiWhateverUnitsTheUserReads() throws IOException {
         RunThroughResult feet = Invented.result(
-                Invented.brief("x", Invented.line(Distribution.constant(25)), UnitSystem.US_CUSTOMARY, 0.99));
+                Invented.request("x", Invented.line(Distribution.constant(25)), UnitSystem.US_CUSTOMARY, 0.99));
         JsonNode verdict = MAPPER.readTree(JsonReport.render(feet));
         // Drawn: 0.75 * 73 + 0.75^2 / 0.8 + 0.75^2 / 0.6 = 56.390625 m.
         assertThat(verdict.at("/hand_calculation/strip_drawn_m").asDouble()).isCloseTo(56.390625, within(1e-9));

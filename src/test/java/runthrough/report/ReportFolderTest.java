@@ -15,14 +15,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import runthrough.plant.Brief;
 import runthrough.plant.Distribution;
+import runthrough.plant.SimulationRequest;
 import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyOptions;
 import runthrough.study.StudyResult;
 
 class ReportFolderTest {
-    private static final Brief BRIEF = Invented.brief(Invented.line(Distribution.lognormal(30, 6)));
+    private static final SimulationRequest BRIEF = Invented.request(Invented.line(Distribution.lognormal(30, 6)));
     private static final ReportFolder.Wrapper AS_IT_IS = file -> file;
 
     @TempDir

@@ -8,13 +8,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import runthrough.plant.Brief;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 
 class TerminalReportTest {
@@ -42,20 +42,20 @@ class TerminalReportTest {
                 0,
                 5);
         Line busy = new Line(
-                line.supply(),
+                line.coilSource(),
                 new Entry(1, 0.8, 0.3, 0.4, Optional.empty(), 0),
                 line.accumulator(),
                 process,
                 line.change(),
                 line.practice(),
                 Optional.empty());
-        Brief brief = new Brief(
+        SimulationRequest request = new SimulationRequest(
                 "A title that is much longer than a terminal is wide, since users write what they like into it",
                 List.of(),
                 busy,
                 new RunPlan(new RunPlan.Extent.Time(8 * 3600.0), 2, 12, Long.MIN_VALUE, 0.995),
                 UnitSystem.US_CUSTOMARY);
-        return Invented.result(brief, List.of("one", "two", "three"));
+        return Invented.result(request, List.of("one", "two", "three"));
     }
 
     @ParameterizedTest
@@ -134,8 +134,9 @@ class TerminalReportTest {
 
     @Test
     void titleCannotSendCommandsToTheTerminal() {
-        Brief brief = Invented.brief("red \u001b[31malert\u0007\r\n", Invented.rethread(), UnitSystem.METRIC, 0.99);
-        assertThat(TerminalReport.render(Invented.result(brief), false))
+        SimulationRequest request =
+                Invented.request("red \u001b[31malert\u0007\r\n", Invented.rethread(), UnitSystem.METRIC, 0.99);
+        assertThat(TerminalReport.render(Invented.result(request), false))
                 .doesNotContain("\u001b")
                 .doesNotContain("\u0007")
                 .doesNotContain("\r")
@@ -145,7 +146,7 @@ class TerminalReportTest {
     @Test
     void warningsAreCounted() {
         RunThroughResult result = Invented.result(
-                Invented.brief(Invented.line(Distribution.constant(25))), List.of("line.yaml:3:1 never refills."));
+                Invented.request(Invented.line(Distribution.constant(25))), List.of("line.yaml:3:1 never refills."));
         assertThat(TerminalReport.render(result, false)).contains("1 warning\n").doesNotContain("never refills");
     }
 }

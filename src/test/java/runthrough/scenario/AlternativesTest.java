@@ -68,11 +68,11 @@ class AlternativesTest {
         assertThat(reading.alternatives().get(0).changes()).isEmpty();
         Alternative third = reading.alternatives().get(1);
         assertThat(third.changes()).containsExactly("entry.uncoilers: 3");
-        assertThat(third.brief().line().entry().uncoilers()).isEqualTo(3);
+        assertThat(third.request().line().entry().uncoilers()).isEqualTo(3);
         Alternative rethread = reading.alternatives().get(2);
         assertThat(rethread.changes())
                 .containsExactly("practice: rethread", "coil-change.rethread: {uniform: [8 min, 10 min]}");
-        assertThat(rethread.brief().line().practice()).isEqualTo(Practice.RETHREAD);
+        assertThat(rethread.request().line().practice()).isEqualTo(Practice.RETHREAD);
     }
 
     @Test
@@ -142,8 +142,8 @@ class AlternativesTest {
         AlternativesReading reading = file.alternatives(settings, (ScenarioReading.Accepted) file.with(settings));
 
         Alternative a = reading.alternatives().get(1);
-        assertThat(a.brief().line().entry().uncoilers()).isEqualTo(3);
-        assertThat(a.brief().line().accumulator().capacity()).isEqualTo(90);
+        assertThat(a.request().line().entry().uncoilers()).isEqualTo(3);
+        assertThat(a.request().line().accumulator().capacity()).isEqualTo(90);
         assertThat(file.alternative("a").orElseThrow()).hasSize(1);
         assertThat(file.alternative("b")).isEmpty();
     }

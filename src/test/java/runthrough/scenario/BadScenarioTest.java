@@ -287,13 +287,13 @@ class BadScenarioTest {
         {exponential: 0 s}               | exponential = 0 s; must be more than 0 s
         {observed: []}                   | observed = []; must be a list of measured values, at least 1
         {observed: [9 s, -1 s]}          | observed[2] = -1 s; must be 0 s or more
-        {uniform: [1 s, 2 s], gamma: [1 s, 1 s]} | gamma = [1 s, ...]; which law it follows is already given by uniform
-        {shift: 3 s}                     | does not say which law it follows
+        {uniform: [1 s, 2 s], gamma: [1 s, 1 s]} | gamma = [1 s, ...]; which distribution it follows is already given by uniform
+        {shift: 3 s}                     | does not say which distribution it follows
         {triangle: [1 s, 2 s, 3 s]}      | triangle = [1 s, ...]; is not a known key of random quantity. Did you mean triangular?
         [1 s, 2 s]                       | must be a time with its unit, 0 or more, or a random one
         """)
-    void aLawThatIsNoneIsRefused(String law, String message) {
-        assertThat(refusal("process: {speed: 45 m/min, restart: {delay: " + law + "}}"))
+    void aDistributionThatIsNoneIsRefused(String distribution, String message) {
+        assertThat(refusal("process: {speed: 45 m/min, restart: {delay: " + distribution + "}}"))
                 .singleElement()
                 .asString()
                 .startsWith("line.yaml:5:")

@@ -15,11 +15,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import runthrough.plant.Brief;
 import runthrough.plant.CoilSize;
 import runthrough.plant.Line;
 import runthrough.plant.LineFigure;
 import runthrough.plant.MeanWork;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
 import runthrough.quantity.Dimension;
@@ -40,13 +40,13 @@ class ScenarioFileTest {
     @MethodSource("shipped")
     void everyInputOfAShippedScenarioCanBeSetToItsOwnValueAndChangesNothing(Path path) {
         ScenarioFile file = ScenarioFile.open(path);
-        Brief brief = accepted(file.read());
+        SimulationRequest request = accepted(file.read());
 
         assertThat(file.inputs()).hasSizeGreaterThan(15).allSatisfy(input -> {
             Setting asWritten = input.origin() == Input.Origin.FIGURE
                     ? input.setTo(input.present().orElseThrow(), "--set")
                     : setting(input.path(), input.text());
-            assertThat(accepted(file.with(List.of(asWritten)))).isEqualTo(brief);
+            assertThat(accepted(file.with(List.of(asWritten)))).isEqualTo(request);
         });
     }
 
@@ -54,13 +54,13 @@ class ScenarioFileTest {
     @MethodSource("shipped")
     void everyInputOfAShippedScenarioCanBeSetToANumberInSi(Path path) {
         ScenarioFile file = ScenarioFile.open(path);
-        Brief brief = accepted(file.read());
+        SimulationRequest request = accepted(file.read());
 
         assertThat(file.inputs())
                 .allSatisfy(input -> assertThat(accepted(
                                 file.with(List.of(input.setTo(input.present().orElseThrow(), "--set")))))
                         .as(input.path())
-                        .isEqualTo(brief));
+                        .isEqualTo(request));
     }
 
     @ParameterizedTest
@@ -81,14 +81,14 @@ class ScenarioFileTest {
     @MethodSource("shipped")
     void everyInputOfAShippedScenarioMovesTheLineOrIsRefused(Path path) {
         ScenarioFile file = ScenarioFile.open(path);
-        Brief brief = accepted(file.read());
+        SimulationRequest request = accepted(file.read());
 
         assertThat(file.inputs()).allSatisfy(input -> {
             double present = input.present().orElseThrow();
             double other = input.numeric().isWhole() ? present + 1 : present == 0 ? 0.01 : 0.97 * present;
             ScenarioReading reading = file.with(List.of(input.setTo(other, "--set")));
             if (reading instanceof ScenarioReading.Accepted accepted) {
-                assertThat(accepted.brief()).as(input.path()).isNotEqualTo(brief);
+                assertThat(accepted.request()).as(input.path()).isNotEqualTo(request);
             } else {
                 assertThat(((ScenarioReading.Refused) reading).problems())
                         .as(input.path())
@@ -471,9 +471,9 @@ class ScenarioFileTest {
         return problems.errors().stream().map(Problem::toString).collect(Collectors.joining("\n"));
     }
 
-    private static Brief accepted(ScenarioReading reading) {
+    private static SimulationRequest accepted(ScenarioReading reading) {
         assertThat(reading).isInstanceOf(ScenarioReading.Accepted.class);
-        return ((ScenarioReading.Accepted) reading).brief();
+        return ((ScenarioReading.Accepted) reading).request();
     }
 
     private static List<String> refusal(ScenarioFile file, Setting setting) {

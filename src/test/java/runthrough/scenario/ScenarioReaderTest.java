@@ -14,18 +14,18 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Bending;
-import runthrough.plant.Brief;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
-import runthrough.plant.Supply;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
@@ -45,9 +45,9 @@ class ScenarioReaderTest {
     }
 
     private Coil coil(String coil) {
-        Supply supply = written.line("coil: " + coil).supply();
-        assertThat(supply).isInstanceOf(Supply.Repeated.class);
-        return ((Supply.Repeated) supply).coil();
+        CoilSource coilSource = written.line("coil: " + coil).coilSource();
+        assertThat(coilSource).isInstanceOf(CoilSource.Repeated.class);
+        return ((CoilSource.Repeated) coilSource).coil();
     }
 
     private static final String STRIP = "thickness: 0.002 m, width: 24 cm, density: 7.85 g/cm3";
@@ -88,7 +88,7 @@ class ScenarioReaderTest {
                 .isEqualTo(new CoilSize.ByDiameters(1.45, 0.508, 0.97));
     }
 
-    static List<Object[]> laws() {
+    static List<Object[]> distributions() {
         return List.of(
                 new Object[] {"900 m", Distribution.constant(900)},
                 new Object[] {"{constant: 900 m}", Distribution.constant(900)},
@@ -108,8 +108,8 @@ class ScenarioReaderTest {
 
     @ParameterizedTest
     @MethodSource("laws")
-    void aLengthMayFollowAnyLaw(String text, Distribution law) {
-        assertThat(coil("{" + STRIP + ", length: " + text + "}").size()).isEqualTo(new CoilSize.ByLength(law));
+    void aLengthMayFollowAnyDistribution(String text, Distribution distribution) {
+        assertThat(coil("{" + STRIP + ", length: " + text + "}").size()).isEqualTo(new CoilSize.ByLength(distribution));
     }
 
     @Test
@@ -125,7 +125,7 @@ class ScenarioReaderTest {
 
     @Test
     void aMixHasWeightsAndItsCoilsShareDefaults() {
-        Line line = written.brief(Written.with(
+        Line line = written.request(Written.with(
                                 "coil: ",
                                 "coils: {defaults: {thickness: 2 mm, density: 7850 kg/m3, length: 900 m}, mix: ["
                                         + "{weight: 3, name: narrow, width: 200 mm}, "
@@ -133,8 +133,8 @@ class ScenarioReaderTest {
                         .replace("coil: \n", ""))
                 .line();
 
-        assertThat(line.supply()).isInstanceOfSatisfying(Supply.Mix.class, mix -> {
-            assertThat(mix.shares()).extracting(Supply.Share::weight).containsExactly(3.0, 1.0);
+        assertThat(line.coilSource()).isInstanceOfSatisfying(CoilSource.Mix.class, mix -> {
+            assertThat(mix.shares()).extracting(CoilSource.Share::weight).containsExactly(3.0, 1.0);
             assertThat(mix.kinds()).extracting(Coil::name).containsExactly("narrow", "coil 2");
             assertThat(mix.kinds()).extracting(Coil::width).containsExactly(0.2, 0.25);
             // The second coil's own size, a mass, wins over the default length.
@@ -280,7 +280,7 @@ class ScenarioReaderTest {
 
     @Test
     void rethreadingNeedsNeitherEntryNorAccumulator() {
-        Line line = written.brief("""
+        Line line = written.request("""
                         title: A line (invented)
                         practice: rethread
                         coil: {thickness: 2 mm, width: 240 mm, density: 7850 kg/m3, length: 900 m}
@@ -309,32 +309,33 @@ class ScenarioReaderTest {
 
     @Test
     void theRunIsReadInFull() {
-        assertThat(written.brief(Written.with(
+        assertThat(written.request(Written.with(
                                 "run: {coil-changes: 500, leave-out: 2, replications: 30, seed: 9, target: 95 %}"))
                         .run())
                 .isEqualTo(new RunPlan(new RunPlan.Extent.Changes(500), 2, 30, 9, 0.95));
-        assertThat(written.brief(Written.with("run: {time: 8 h, target: 90 %}")).run())
+        assertThat(written.request(Written.with("run: {time: 8 h, target: 90 %}"))
+                        .run())
                 .isEqualTo(new RunPlan(new RunPlan.Extent.Time(28800), 0, 20, 1, 0.9));
     }
 
     @Test
     void aScenarioNeedNotSayHowToRunIt() {
-        assertThat(written.brief(Written.without("run")).run())
+        assertThat(written.request(Written.without("run")).run())
                 .isEqualTo(new RunPlan(new RunPlan.Extent.Changes(200), 0, 20, 1, 0.99));
     }
 
     @Test
     void theRestIsReadToo() {
-        Brief brief = written.brief(Written.with(
+        SimulationRequest request = written.request(Written.with(
                 "results-in: us",
                 "notes: [first, second]",
                 "bending: {modulus: 210 GPa, yield: 280 MPa, radius: 400 mm}"));
 
-        assertThat(brief.title()).isEqualTo("A line (invented)");
-        assertThat(brief.resultsIn()).isEqualTo(UnitSystem.US_CUSTOMARY);
-        assertThat(brief.notes()).containsExactly("first", "second");
-        assertThat(brief.line().bending()).contains(new Bending(210e9, 280e6, 0.4));
-        assertThat(written.brief(Written.with("notes: just one")).notes()).containsExactly("just one");
+        assertThat(request.title()).isEqualTo("A line (invented)");
+        assertThat(request.resultsIn()).isEqualTo(UnitSystem.US_CUSTOMARY);
+        assertThat(request.notes()).containsExactly("first", "second");
+        assertThat(request.line().bending()).contains(new Bending(210e9, 280e6, 0.4));
+        assertThat(written.request(Written.with("notes: just one")).notes()).containsExactly("just one");
     }
 
     @Test

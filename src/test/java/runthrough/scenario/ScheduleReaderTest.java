@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
-import runthrough.plant.Supply;
 
 /** Schedules of coils in a CSV file. */
 class ScheduleReaderTest {
@@ -39,9 +39,9 @@ class ScheduleReaderTest {
     }
 
     private List<Coil> coils(String csv, String defaults) {
-        Supply supply = written.brief(scenario(csv, defaults)).line().supply();
-        assertThat(supply).isInstanceOf(Supply.Schedule.class);
-        return ((Supply.Schedule) supply).coils();
+        CoilSource coilSource = written.request(scenario(csv, defaults)).line().coilSource();
+        assertThat(coilSource).isInstanceOf(CoilSource.Schedule.class);
+        return ((CoilSource.Schedule) coilSource).coils();
     }
 
     private List<String> refusal(String csv) {

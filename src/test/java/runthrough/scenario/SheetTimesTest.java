@@ -31,7 +31,7 @@ class SheetTimesTest {
 
     @Test
     void elementsOfOneSheetShareItsRows() {
-        CoilChange change = written.brief(
+        CoilChange change = written.request(
                         change("{fit up: {sheet: times.csv}}, {welding: {sheet: times.csv, column: weld, redo: no}}"))
                 .line()
                 .change();
@@ -53,7 +53,7 @@ class SheetTimesTest {
     void aColumnMayBeNamedWithItsPart() {
         written.file("times.csv", "tail: cut [s],join: cut [s]\n8,20\n");
 
-        assertThat(written.brief(Written.with(
+        assertThat(written.request(Written.with(
                                 "coil-change: {join: [{cutting: {sheet: times.csv, column: \"join: cut\"}}]}"))
                         .line()
                         .change()

@@ -31,7 +31,7 @@ class ShippedScenariosTest {
 
         assertThat(reading).isInstanceOfSatisfying(ScenarioReading.Accepted.class, accepted -> {
             assertThat(accepted.warnings()).isEmpty();
-            assertThat(accepted.brief().title()).endsWith("(invented)");
+            assertThat(accepted.request().title()).endsWith("(invented)");
         });
     }
 

@@ -7,8 +7,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import runthrough.plant.Brief;
 import runthrough.plant.Line;
+import runthrough.plant.SimulationRequest;
 import runthrough.scenario.source.Problem;
 
 /** Scenarios written for a test, each a small change to one that is good. */
@@ -66,15 +66,15 @@ final class Written {
     }
 
     /** What {@code text} asks for; it must be accepted. */
-    Brief brief(String text) {
+    SimulationRequest request(String text) {
         ScenarioReading reading = read(text);
         assertThat(reading).isInstanceOf(ScenarioReading.Accepted.class);
-        return ((ScenarioReading.Accepted) reading).brief();
+        return ((ScenarioReading.Accepted) reading).request();
     }
 
     /** The line that the good scenario describes with {@code sections} changed. */
     Line line(String... sections) {
-        return brief(with(sections)).line();
+        return request(with(sections)).line();
     }
 
     /** What is wrong with {@code text}, as the user would see it; it must be refused. */

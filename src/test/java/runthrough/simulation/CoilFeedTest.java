@@ -8,8 +8,8 @@ import static runthrough.simulation.LineBuilder.cropped;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
-import runthrough.plant.Supply;
 import umontreal.ssj.rng.MRG32k3a;
 
 /** Which coils come, in which order, and how long they are. */
@@ -32,10 +32,10 @@ class CoilFeedTest {
     @Test
     void mixIsDrawnByWeight_whichNeedNotAddUpToOne() {
         CoilFeed feed = feed(new LineBuilder()
-                .supply(new Supply.Mix(List.of(
-                        new Supply.Share(coil(100), 1),
-                        new Supply.Share(coil(200), 2),
-                        new Supply.Share(coil(300), 5)))));
+                .coilSource(new CoilSource.Mix(List.of(
+                        new CoilSource.Share(coil(100), 1),
+                        new CoilSource.Share(coil(200), 2),
+                        new CoilSource.Share(coil(300), 5)))));
         int[] count = new int[3];
         for (int number = 1; number <= 8000; number++) {
             count[feed.kind(number)]++;
@@ -50,7 +50,8 @@ class CoilFeedTest {
     @Test
     void mixTakesTheKindInWhoseShareTheDrawFalls() {
         CoilFeed feed = feed(new LineBuilder()
-                .supply(new Supply.Mix(List.of(new Supply.Share(coil(100), 0.5), new Supply.Share(coil(200), 1.5)))));
+                .coilSource(new CoilSource.Mix(
+                        List.of(new CoilSource.Share(coil(100), 0.5), new CoilSource.Share(coil(200), 1.5)))));
         MRG32k3a draws = new Streams(7, 0).stream(Source.COIL_CHOICE);
 
         for (int number = 1; number <= 100; number++) {
@@ -60,12 +61,12 @@ class CoilFeedTest {
 
     @Test
     void lengthOfCoilNIsDrawnAtNumberN_andStaysWhatItIs() {
-        Distribution law = Distribution.uniform(300, 900);
-        CoilFeed feed = feed(new LineBuilder().coils(coil(law)));
+        Distribution distribution = Distribution.uniform(300, 900);
+        CoilFeed feed = feed(new LineBuilder().coils(coil(distribution)));
         MRG32k3a draws = new Streams(7, 0).stream(Source.COIL_SIZE);
 
         for (int number = 1; number <= 50; number++) {
-            double length = law.quantile(draws.nextDouble());
+            double length = distribution.quantile(draws.nextDouble());
             assertThat(feed.usableLength(number)).isEqualTo(length);
             feed.kind(number + 3);
             assertThat(feed.usableLength(number)).isEqualTo(length);

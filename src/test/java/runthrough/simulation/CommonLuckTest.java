@@ -8,13 +8,13 @@ import static runthrough.simulation.LineBuilder.element;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.CoilChange.Reject;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
-import runthrough.plant.Supply;
 import runthrough.simulation.WorkRecord.WorkList;
 
-/** Two variants of a line under the same seed see the same luck: every source of randomness has a stream of its own. */
+/** Two variants of a line under the same seed see the same random numbers: every source of randomness has a stream of its own. */
 class CommonLuckTest {
 
     private static LineBuilder line() {
@@ -65,8 +65,8 @@ class CommonLuckTest {
         assertUnmoved(line().ownStops(Distribution.exponential(300), Distribution.exponential(60)));
         assertUnmoved(line().capacity(100).restart(Double.NaN, Distribution.exponential(60)));
         assertUnmoved(line().coils(coil(Distribution.uniform(300, 900))));
-        assertUnmoved(line().supply(
-                        new Supply.Mix(List.of(new Supply.Share(coil(600), 0.5), new Supply.Share(coil(300), 0.5)))));
+        assertUnmoved(line().coilSource(new CoilSource.Mix(
+                List.of(new CoilSource.Share(coil(600), 0.5), new CoilSource.Share(coil(300), 0.5)))));
     }
 
     @Test
@@ -78,7 +78,7 @@ class CommonLuckTest {
                 .join(element(Distribution.triangular(5, 10, 30)));
 
         assertSame(durations(quicker, WorkList.JOIN, 0), durations(line(), WorkList.JOIN, 0));
-        // Half the mean and half the spread at the same luck: half the time.
+        // Half the mean and half the spread at the same random numbers: half the time.
         assertSame(
                 durations(quicker, WorkList.PREPARE, 0),
                 durations(line(), WorkList.PREPARE, 0).stream()

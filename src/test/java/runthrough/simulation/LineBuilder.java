@@ -10,6 +10,7 @@ import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Entry.Creep;
@@ -21,7 +22,6 @@ import runthrough.plant.ProcessSection.Slowing;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
 import runthrough.plant.StorageForm;
-import runthrough.plant.Supply;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
@@ -33,7 +33,7 @@ import runthrough.plant.WorkElement.WorkTime;
 public final class LineBuilder {
     public static final double AT_ONCE = Double.POSITIVE_INFINITY;
 
-    private Supply supply = new Supply.Repeated(coil(600));
+    private CoilSource coilSource = new CoilSource.Repeated(coil(600));
     private int uncoilers = 2;
     private double topSpeed = 2.5;
     private double entryUp = AT_ONCE;
@@ -137,12 +137,12 @@ public final class LineBuilder {
     }
 
     public LineBuilder coils(Coil... coils) {
-        supply = coils.length == 1 ? new Supply.Repeated(coils[0]) : new Supply.Schedule(List.of(coils));
+        coilSource = coils.length == 1 ? new CoilSource.Repeated(coils[0]) : new CoilSource.Schedule(List.of(coils));
         return this;
     }
 
-    public LineBuilder supply(Supply given) {
-        supply = given;
+    public LineBuilder coilSource(CoilSource given) {
+        coilSource = given;
         return this;
     }
 
@@ -282,7 +282,7 @@ public final class LineBuilder {
                 ? Accumulator.none()
                 : new Accumulator(new StorageForm.Direct(capacity), fillRate, reserve, allowance);
         return new Line(
-                supply,
+                coilSource,
                 new Entry(uncoilers, topSpeed, entryUp, entryDown, creep, path),
                 accumulator,
                 new ProcessSection(

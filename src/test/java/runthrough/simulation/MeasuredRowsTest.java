@@ -177,7 +177,7 @@ class MeasuredRowsTest {
     }
 
     @Test
-    void resampledRowsAreTheRowsNamed_andAColumnOfBlanksKeepsItsLaw() {
+    void resampledRowsAreTheRowsNamed_andAColumnOfBlanksKeepsItsDistribution() {
         MeasuredRows twice = ROWS.resampled(new int[] {3, 3, 0});
         MeasuredRows blank = ROWS.resampled(new int[] {3, 3});
 

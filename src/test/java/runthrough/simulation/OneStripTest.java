@@ -303,7 +303,7 @@ class OneStripTest {
         Line without =
                 new LineBuilder().rethread(Distribution.uniform(300, 600)).build();
         Line with = new Line(
-                without.supply(),
+                without.coilSource(),
                 without.entry(),
                 new Accumulator(new StorageForm.Direct(300), 0.5, 20, 1),
                 without.process(),

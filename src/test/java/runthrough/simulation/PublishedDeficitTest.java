@@ -12,8 +12,8 @@ import runthrough.checks.CheckBook;
 import runthrough.checks.PublishedCheck;
 import runthrough.checks.RecordsChecks;
 import runthrough.checks.Sources;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
-import runthrough.plant.Supply;
 import runthrough.quantity.Numbers;
 import runthrough.report.validation.Reference;
 import runthrough.simulation.Sampled.Mean;
@@ -186,9 +186,9 @@ class PublishedDeficitTest {
             double above,
             CheckBook book) {
         LineBuilder line = line(v, w, Distribution.constant(one), Distribution.exponential(mean))
-                .supply(new Supply.Mix(List.of(
-                        new Supply.Share(LineBuilder.coil(one), share),
-                        new Supply.Share(LineBuilder.coil(other), 1 - share))));
+                .coilSource(new CoilSource.Mix(List.of(
+                        new CoilSource.Share(LineBuilder.coil(one), share),
+                        new CoilSource.Share(LineBuilder.coil(other), 1 - share))));
 
         assertUnlimited(book, id, line, capacity, full, deficit, above);
     }
@@ -238,7 +238,7 @@ class PublishedDeficitTest {
         assertUnlimited(book, id, line, capacity, full, deficit, above);
     }
 
-    static Stream<Arguments> anyLawOfTheJoint() {
+    static Stream<Arguments> anyDistributionOfTheJoint() {
         return Stream.of(
                 Arguments.of("L14", 100, 150, 800, Distribution.constant(2), 0.25, 300),
                 // Shape 4 and mean 2: standard deviation 1.
@@ -251,10 +251,10 @@ class PublishedDeficitTest {
                 Arguments.of("L37", 120, 199.8, 837.5, Distribution.uniform(0.6, 2.9), 0.3721916732, 202.6072966));
     }
 
-    /** Exponential coil lengths and any law of the joint time: the mean of F. Pollaczek and A. Khinchine. */
+    /** Exponential coil lengths and any distribution of the joint time: the mean of F. Pollaczek and A. Khinchine. */
     @ParameterizedTest(name = "{0}")
     @MethodSource
-    void anyLawOfTheJoint(
+    void anyDistributionOfTheJoint(
             String id,
             double v,
             double w,
@@ -311,7 +311,7 @@ class PublishedDeficitTest {
     }
 
     /**
-     * Refilled before nearly every joint: P(run-out) = P(T &gt; C/v), stop = E(T - C/v)+ of the law of T, throughput = L/(L/v +
+     * Refilled before nearly every joint: P(run-out) = P(T &gt; C/v), stop = E(T - C/v)+ of the distribution of T, throughput = L/(L/v +
      * stop); the two integrals by quadrature at 30 digits.
      */
     @ParameterizedTest(name = "{0}")

@@ -11,18 +11,18 @@ import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Entry.Creep;
-import runthrough.plant.Finding;
 import runthrough.plant.Line;
 import runthrough.plant.LineCheck;
+import runthrough.plant.Message;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.ProcessSection.OwnStops;
 import runthrough.plant.ProcessSection.Slowing;
 import runthrough.plant.StorageForm;
-import runthrough.plant.Supply;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
@@ -44,7 +44,7 @@ final class RandomLine {
     static Line of(long seed) {
         RandomLine draw = new RandomLine(new SplittableRandom(seed));
         Line line = draw.line();
-        while (LineCheck.check(line).stream().anyMatch(Finding::isError)) {
+        while (LineCheck.check(line).stream().anyMatch(Message::isError)) {
             line = draw.line();
         }
         return line;
@@ -58,7 +58,7 @@ final class RandomLine {
         double capacity = between(5, 150);
         double speed = between(0.5, 2);
         return new Line(
-                supply(speed),
+                coilSource(speed),
                 new Entry(
                         random.nextInt(1, 4),
                         between(2, 5),
@@ -79,16 +79,16 @@ final class RandomLine {
                 Optional.empty());
     }
 
-    private Supply supply(double speed) {
+    private CoilSource coilSource(double speed) {
         List<Coil> coils = IntStream.range(0, random.nextInt(1, 5))
                 .mapToObj(i -> coil(i, speed))
                 .toList();
         return switch (random.nextInt(3)) {
-            case 0 -> new Supply.Repeated(coils.get(0));
-            case 1 -> new Supply.Schedule(coils);
+            case 0 -> new CoilSource.Repeated(coils.get(0));
+            case 1 -> new CoilSource.Schedule(coils);
             default ->
-                new Supply.Mix(coils.stream()
-                        .map(coil -> new Supply.Share(coil, between(0.1, 1)))
+                new CoilSource.Mix(coils.stream()
+                        .map(coil -> new CoilSource.Share(coil, between(0.1, 1)))
                         .toList());
         };
     }

@@ -141,7 +141,7 @@ class StreamsTest {
         assertThat(numbers).hasSize(6 + 3 * 50 * 2 + 2 * 50).allMatch(number -> number >= 0);
     }
 
-    /** Whoever exchanges the luck of measured rows exchanges that of the joints made again with it, and nothing else. */
+    /** Whoever exchanges the random numbers of measured rows exchanges that of the joints made again with them, and nothing else. */
     @Test
     void rowsOfJointsMadeAgainGoWithTheOthers() {
         for (int rows = 0; rows < 5; rows++) {

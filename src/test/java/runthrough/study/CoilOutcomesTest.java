@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import runthrough.plant.Brief;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
-import runthrough.plant.Supply;
+import runthrough.plant.SimulationRequest;
 import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.LineBuilder;
 import runthrough.simulation.Outcome;
@@ -29,8 +29,8 @@ class CoilOutcomesTest {
     }
 
     private static CoilOutcomes outcomes(Line line, int changes, int replications) {
-        Brief brief = HandMade.brief(line, changes, replications);
-        return new RunThroughStudy(brief)
+        SimulationRequest request = HandMade.request(line, changes, replications);
+        return new RunThroughStudy(request)
                 .run(StudyOptions.plain(), StudyListener.NONE)
                 .coils();
     }
@@ -107,7 +107,7 @@ class CoilOutcomesTest {
     void oneBadVisitDoesNotMakeACoilTheWorst_andOfEqualsTheDearestIs() {
         Coil coil = coil("x", "", 1, 900, 1.5);
         CoilOutcomes outcomes = new CoilOutcomes(new LineBuilder()
-                .supply(new Supply.Schedule(List.of(coil, coil, coil)))
+                .coilSource(new CoilSource.Schedule(List.of(coil, coil, coil)))
                 .build());
         outcomes.add(change(0, Outcome.STOPPED, 100), Optional.of(Cause.CAPACITY));
         for (int i = 0; i < 20; i++) {

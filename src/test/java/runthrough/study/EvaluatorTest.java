@@ -18,13 +18,13 @@ import runthrough.simulation.LineBuilder;
 import runthrough.simulation.Totals;
 import runthrough.study.statistics.Estimate;
 
-/** Variants of lines under common luck, see {@link HandMade} for the line of round numbers. */
+/** Variants of lines under common random numbers, see {@link HandMade} for the line of round numbers. */
 class EvaluatorTest {
 
     /** 50 m bear 47 s: 54 % of joints uniform from 20 to 70 s run through. */
     private static final Line RANDOM = HandMade.line(Distribution.uniform(20, 70));
 
-    private static final RunPlan PLAN = HandMade.brief(RANDOM, 50, 20).run();
+    private static final RunPlan PLAN = HandMade.request(RANDOM, 50, 20).run();
 
     private static Evaluator evaluator(int threads) {
         return new Evaluator(threads, () -> false);
@@ -33,7 +33,7 @@ class EvaluatorTest {
     @Test
     void itGivesWhatTheVerdictGives() {
         Evaluation evaluation = evaluator(2).evaluate(RANDOM, PLAN);
-        Verdict verdict = new RunThroughStudy(HandMade.brief(RANDOM, 50, 20))
+        Verdict verdict = new RunThroughStudy(HandMade.request(RANDOM, 50, 20))
                 .run(StudyOptions.plain(), StudyListener.NONE)
                 .verdict();
 

@@ -9,11 +9,11 @@ import org.apache.commons.statistics.distribution.LogNormalDistribution;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import runthrough.plant.Brief;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.LineBuilder;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.study.limits.LimitsStudy;
 import runthrough.study.limits.LineLimit;
@@ -124,8 +124,8 @@ class ExactAnswersTest {
         }
     }
 
-    private static Brief brief(Line line, int changes, int replications, long seed) {
-        return new Brief(
+    private static SimulationRequest request(Line line, int changes, int replications, long seed) {
+        return new SimulationRequest(
                 "Line (invented)",
                 List.of(),
                 line,
@@ -140,7 +140,7 @@ class ExactAnswersTest {
         double exact = chosen.needed(chosen.speed);
         double target = List.of(0.9, 0.95, 0.995, 0.999).get((int) (seed % 4));
         for (double present : new double[] {1.5 * exact, 0.8 * exact}) {
-            Sizing sizing = new SizingStudy(brief(chosen.line(present), 20, 3, seed), SizingOptions.usual(target, 3))
+            Sizing sizing = new SizingStudy(request(chosen.line(present), 20, 3, seed), SizingOptions.usual(target, 3))
                     .run(1, StudyListener.NONE);
 
             assertThat(sizing.capacity().orElseThrow().value().orElseThrow())
@@ -155,7 +155,7 @@ class ExactAnswersTest {
         Chosen chosen = new Chosen(seed);
         double capacity = 1.25 * chosen.needed(chosen.speed);
         double exact = chosen.fastest(capacity);
-        LineLimit limit = new LimitsStudy(brief(chosen.line(capacity), 20, 3, seed), 0.995)
+        LineLimit limit = new LimitsStudy(request(chosen.line(capacity), 20, 3, seed), 0.995)
                 .run(1, StudyListener.NONE)
                 .limit(LineLimit.What.PROCESS_SPEED)
                 .orElseThrow();
@@ -189,21 +189,21 @@ class ExactAnswersTest {
         "exponential, 0.98, 5",
         "weibull, 0.97, 6"
     })
-    void alwaysFullAgain_theIntervalOfTheCapacityHoldsTheQuantile(String law, double target, long seed) {
-        Distribution joint = law(law);
-        double quantile = quantile(law, target);
+    void alwaysFullAgain_theIntervalOfTheCapacityHoldsTheQuantile(String distribution, double target, long seed) {
+        Distribution joint = distribution(distribution);
+        double quantile = quantile(distribution, target);
         double v = 1.5;
         double exact = v * quantile + v * v / 2 * (1 / 0.5 + 1 / 0.4) + 4 + v * v / (2 * 0.5);
 
-        Sizing sizing = new SizingStudy(brief(always(joint), 100, 20, seed), new SizingOptions(target, 0.02, 20))
+        Sizing sizing = new SizingStudy(request(always(joint), 100, 20, seed), new SizingOptions(target, 0.02, 20))
                 .run(1, StudyListener.NONE);
 
         assertThat(sizing.capacity().orElseThrow().low().orElseThrow()).isLessThan(exact);
         assertThat(sizing.capacity().orElseThrow().high().orElseThrow()).isGreaterThan(exact);
     }
 
-    private static Distribution law(String law) {
-        return switch (law) {
+    private static Distribution distribution(String distribution) {
+        return switch (distribution) {
             case "lognormal" -> Distribution.lognormal(60, 15);
             case "uniform" -> Distribution.uniform(40, 90);
             case "exponential" -> Distribution.exponential(30);
@@ -211,10 +211,10 @@ class ExactAnswersTest {
         };
     }
 
-    /** From the laws' own formulas; the lognormal's from a library, with variance of the logarithm ln(1 + (15/60)^2). */
-    private static double quantile(String law, double p) {
+    /** From the distributions' own formulas; the lognormal's from a library, with variance of the logarithm ln(1 + (15/60)^2). */
+    private static double quantile(String distribution, double p) {
         double variance = Math.log(1 + 0.0625);
-        return switch (law) {
+        return switch (distribution) {
             case "lognormal" ->
                 LogNormalDistribution.of(Math.log(60) - variance / 2, Math.sqrt(variance))
                         .inverseCumulativeProbability(p);

@@ -4,17 +4,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import runthrough.plant.Accumulator;
-import runthrough.plant.Brief;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
-import runthrough.plant.Supply;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.WorkElement;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.ChangeRecord;
@@ -45,9 +45,9 @@ final class HandMade {
             Optional<ProcessSection.Slowing> slowing,
             OptionalDouble secondCoilSpeed) {
         Coil coil = coil(OptionalDouble.empty());
-        Supply supply = secondCoilSpeed.isPresent()
-                ? new Supply.Schedule(List.of(coil, coil(secondCoilSpeed)))
-                : new Supply.Repeated(coil);
+        CoilSource coilSource = secondCoilSpeed.isPresent()
+                ? new CoilSource.Schedule(List.of(coil, coil(secondCoilSpeed)))
+                : new CoilSource.Repeated(coil);
         ProcessSection process =
                 new ProcessSection(1, 0.5, 0.5, Double.NaN, Distribution.constant(0), slowing, Optional.empty(), 0, 0);
         WorkElement work = new WorkElement(
@@ -56,7 +56,13 @@ final class HandMade {
                 2, List.of(), List.of(), List.of(work), new CoilChange.Reject.Never(), Distribution.constant(0));
         Accumulator accumulator = practice.isOneStrip() ? Accumulator.none() : Accumulator.ofCapacity(CAPACITY);
         return new Line(
-                supply, new Entry(2, 2, 0.5, 0.5, creep, 0), accumulator, process, change, practice, Optional.empty());
+                coilSource,
+                new Entry(2, 2, 0.5, 0.5, creep, 0),
+                accumulator,
+                process,
+                change,
+                practice,
+                Optional.empty());
     }
 
     private static Coil coil(OptionalDouble speed) {
@@ -64,8 +70,8 @@ final class HandMade {
     }
 
     /** {@code replications} of {@code changes} coil changes, for a target of 90 %. */
-    static Brief brief(Line line, int changes, int replications) {
-        return new Brief(
+    static SimulationRequest request(Line line, int changes, int replications) {
+        return new SimulationRequest(
                 "Line of round numbers (invented)",
                 List.of(),
                 line,

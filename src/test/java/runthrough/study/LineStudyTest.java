@@ -9,15 +9,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.plant.Accumulator;
-import runthrough.plant.Brief;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
-import runthrough.plant.Supply;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.WorkElement;
 import runthrough.simulation.Detail;
 import runthrough.simulation.Outcome;
@@ -34,12 +34,12 @@ class LineStudyTest {
     @ParameterizedTest
     @ValueSource(ints = {2, 5})
     void threadsChangeNothing(int threads) {
-        Brief brief = HandMade.brief(RANDOM, 40, 23);
+        SimulationRequest request = HandMade.request(RANDOM, 40, 23);
         StudyOptions one = new StudyOptions(1, Detail.TRACE, Detail.ELEMENTS);
         Collected alone = new Collected();
         Collected together = new Collected();
-        StudyResult resultAlone = new RunThroughStudy(brief).run(one, alone);
-        StudyResult resultTogether = new RunThroughStudy(brief).run(one.withThreads(threads), together);
+        StudyResult resultAlone = new RunThroughStudy(request).run(one, alone);
+        StudyResult resultTogether = new RunThroughStudy(request).run(one.withThreads(threads), together);
 
         assertThat(resultTogether.verdict()).isEqualTo(resultAlone.verdict());
         assertThat(resultTogether.totals()).isEqualTo(resultAlone.totals());
@@ -52,7 +52,7 @@ class LineStudyTest {
         // Joint of 40 s: drawn 40 + 1 + 1, margin 50 - 42 - 1. Refill: 1 m/s up takes 2 s, gains 1 m; so does down; 40
         // m
         // at 1 m/s; and from T2 until 1 m/s is reached 2 s.
-        Verdict verdict = run(HandMade.brief(HandMade.line(Distribution.constant(40)), 10, 3));
+        Verdict verdict = run(HandMade.request(HandMade.line(Distribution.constant(40)), 10, 3));
 
         assertThat(verdict.answer()).isEqualTo(Answer.MEETS);
         assertThat(verdict.chance()).isFalse();
@@ -75,7 +75,7 @@ class LineStudyTest {
     @Test
     void whatIsMissingIsKnownFromStoppedCoilChangesToo() {
         // 10 % of coil changes take 65 s or more, and then 65 - 47 = 18 m are missing; the shortest joint leaves 27 m.
-        StudyResult result = study(HandMade.brief(RANDOM, 200, 50));
+        StudyResult result = study(HandMade.request(RANDOM, 200, 50));
         Verdict.Spare spare = result.verdict().spare().orElseThrow();
 
         // Standard error of that percentile: sqrt(0.1 * 0.9 / 10,000) / (0.02 per metre) = 0.15 m.
@@ -88,7 +88,7 @@ class LineStudyTest {
         // What was needed is worked out from the times alone, what was left comes from the level.
         StripNeeded needed = new StripNeeded(RANDOM);
         Collected collected = new Collected();
-        new RunThroughStudy(HandMade.brief(RANDOM, 100, 10)).run(StudyOptions.plain(), collected);
+        new RunThroughStudy(HandMade.request(RANDOM, 100, 10)).run(StudyOptions.plain(), collected);
 
         assertThat(collected.seen)
                 .flatExtracting(Replication::changes)
@@ -105,7 +105,7 @@ class LineStudyTest {
 
     @Test
     void aLineOfTooLittleCapacityIsLaidToCapacity() {
-        Verdict verdict = run(HandMade.brief(RANDOM, 50, 10));
+        Verdict verdict = run(HandMade.request(RANDOM, 50, 10));
 
         assertThat(verdict.answer()).isEqualTo(Answer.MISSES);
         assertThat(verdict.causes().capacity()).isEqualTo(verdict.changes().failed());
@@ -114,7 +114,7 @@ class LineStudyTest {
     @Test
     void aLineThatWaitsForItsCoilsIsLaidToPreparation() {
         // One uncoiler, so preparing (60 s) begins when the tail has stopped; the joint of 30 s alone would take 32 m.
-        Verdict verdict = run(HandMade.brief(varied(1, List.of(timed("load", 60)), 30, 1000), 50, 4));
+        Verdict verdict = run(HandMade.request(varied(1, List.of(timed("load", 60)), 30, 1000), 50, 4));
 
         assertThat(verdict.changes().stopped()).isEqualTo(verdict.changes().total());
         assertThat(verdict.causes().preparation()).isEqualTo(verdict.changes().failed());
@@ -127,7 +127,7 @@ class LineStudyTest {
         // Each joint of 40 s takes 42 m. Of 60 m of coil the entry uses 1 m to stop and 4 m to reach 2 m/s, and at 2
         // m/s gains
         // no more than half of the rest: less than was taken.
-        Verdict verdict = run(HandMade.brief(varied(2, List.of(), 40, 60), 50, 4));
+        Verdict verdict = run(HandMade.request(varied(2, List.of(), 40, 60), 50, 4));
 
         assertThat(verdict.changes().stopped()).isPositive();
         assertThat(verdict.causes().main()).contains(Cause.REFILL);
@@ -144,9 +144,9 @@ class LineStudyTest {
         int held = 0;
         int seeds = 500;
         for (int seed = 1; seed <= seeds; seed++) {
-            Brief brief = HandMade.brief(RANDOM, 40, 5);
-            RunPlan plan = new RunPlan(brief.run().extent(), 0, 5, seed, 0.9);
-            held += run(brief.with(plan))
+            SimulationRequest request = HandMade.request(RANDOM, 40, 5);
+            RunPlan plan = new RunPlan(request.run().extent(), 0, 5, seed, 0.9);
+            held += run(request.with(plan))
                             .shareRunThrough()
                             .interval()
                             .orElseThrow()
@@ -171,7 +171,7 @@ class LineStudyTest {
                 coil.processSpeed());
         CoilChange change = line.change();
         return new Line(
-                new Supply.Repeated(cut),
+                new CoilSource.Repeated(cut),
                 new Entry(uncoilers, 2, 0.5, 0.5, line.entry().creep(), 0),
                 Accumulator.ofCapacity(HandMade.CAPACITY),
                 line.process(),
@@ -188,12 +188,12 @@ class LineStudyTest {
                 false);
     }
 
-    private static Verdict run(Brief brief) {
-        return study(brief).verdict();
+    private static Verdict run(SimulationRequest request) {
+        return study(request).verdict();
     }
 
-    private static StudyResult study(Brief brief) {
-        return new RunThroughStudy(brief).run(StudyOptions.plain(), StudyListener.NONE);
+    private static StudyResult study(SimulationRequest request) {
+        return new RunThroughStudy(request).run(StudyOptions.plain(), StudyListener.NONE);
     }
 
     private static final class Collected implements StudyListener {

@@ -13,10 +13,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
-import runthrough.plant.Brief;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
+import runthrough.plant.SimulationRequest;
 import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Replication;
 import runthrough.study.statistics.Interval;
@@ -290,7 +290,7 @@ class RunThroughStudyTest {
 
     private static StudyResult run(
             Line line, StudyOptions options, StudyListener listener, Replication... replications) {
-        Brief brief = HandMade.brief(line, 4, replications.length);
-        return new RunThroughStudy(brief, plan -> (index, detail) -> replications[index]).run(options, listener);
+        SimulationRequest request = HandMade.request(line, 4, replications.length);
+        return new RunThroughStudy(request, plan -> (index, detail) -> replications[index]).run(options, listener);
     }
 }

@@ -8,11 +8,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import runthrough.plant.Brief;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
+import runthrough.plant.SimulationRequest;
 import runthrough.simulation.Replication;
-import runthrough.study.statistics.Narrowness;
+import runthrough.study.statistics.RelativeHalfWidth;
 
 /** Verdicts that are run until they are known well enough. */
 class SequentialTest {
@@ -22,8 +22,8 @@ class SequentialTest {
 
     private static final double EXACT_SHARE = 0.54;
 
-    private static SequentialResult until(Brief brief, double halfWidth, int limit, int threads) {
-        return new RunThroughStudy(brief)
+    private static SequentialResult until(SimulationRequest request, double halfWidth, int limit, int threads) {
+        return new RunThroughStudy(request)
                 .runUntil(
                         new Precision(halfWidth, limit), StudyOptions.plain().withThreads(threads), StudyListener.NONE);
     }
@@ -32,14 +32,14 @@ class SequentialTest {
     void itRunsBatchAfterBatchUntilTheShareIsKnownAsWellAsAsked() {
         // Half-width 1.96 sqrt(0.54 * 0.46 / n) = 0.02 at n = 2,386 coil changes, 48 replications of 50: 5 batches of
         // 10.
-        SequentialResult result = until(HandMade.brief(RANDOM, 50, 10), 0.02, 1000, 2);
+        SequentialResult result = until(HandMade.request(RANDOM, 50, 10), 0.02, 1000, 2);
 
         int run = result.narrowness().replications();
         assertThat(result.narrowness().reached()).isTrue();
         assertThat(result.narrowness().halfWidth().orElseThrow()).isLessThanOrEqualTo(0.02);
         assertThat(result.narrowness().wouldDo()).isEmpty();
         assertThat(run).isBetween(30, 80).matches(n -> n % 10 == 0);
-        assertThat(result.result().brief().run().replications()).isEqualTo(run);
+        assertThat(result.result().request().run().replications()).isEqualTo(run);
         assertThat(result.result().totals()).hasSize(run);
         assertThat(result.result().verdict().changes().total()).isEqualTo(50L * run);
         assertThat(result.result()
@@ -53,9 +53,9 @@ class SequentialTest {
 
     @Test
     void atTheLimitItSaysThatItWasNotReached_andWhatWouldDo() {
-        SequentialResult result = until(HandMade.brief(RANDOM, 50, 10), 0.001, 25, 2);
+        SequentialResult result = until(HandMade.request(RANDOM, 50, 10), 0.001, 25, 2);
 
-        Narrowness narrowness = result.narrowness();
+        RelativeHalfWidth narrowness = result.narrowness();
         assertThat(narrowness.reached()).isFalse();
         assertThat(narrowness.replications()).isEqualTo(25);
         assertThat(narrowness.limit()).isEqualTo(25);
@@ -65,10 +65,10 @@ class SequentialTest {
 
     @Test
     void theReplicationsAreThoseOfAPlanThatAskedForThemAtOnce() {
-        SequentialResult inBatches = until(HandMade.brief(RANDOM, 50, 10), 0.02, 1000, 2);
+        SequentialResult inBatches = until(HandMade.request(RANDOM, 50, 10), 0.02, 1000, 2);
         int run = inBatches.narrowness().replications();
         StudyResult atOnce =
-                new RunThroughStudy(HandMade.brief(RANDOM, 50, run)).run(StudyOptions.plain(), StudyListener.NONE);
+                new RunThroughStudy(HandMade.request(RANDOM, 50, run)).run(StudyOptions.plain(), StudyListener.NONE);
 
         assertThat(inBatches.result().verdict()).isEqualTo(atOnce.verdict());
         assertThat(inBatches.result().totals()).isEqualTo(atOnce.totals());
@@ -78,17 +78,17 @@ class SequentialTest {
     @ParameterizedTest
     @ValueSource(ints = {2, 5})
     void threadsChangeNothing(int threads) {
-        Brief brief = HandMade.brief(RANDOM, 50, 7);
+        SimulationRequest request = HandMade.request(RANDOM, 50, 7);
 
-        SequentialResult alone = until(brief, 0.03, 200, 1);
-        SequentialResult together = until(brief, 0.03, 200, threads);
+        SequentialResult alone = until(request, 0.03, 200, 1);
+        SequentialResult together = until(request, 0.03, 200, threads);
         assertThat(together.narrowness()).isEqualTo(alone.narrowness());
         assertThat(together.result().verdict()).isEqualTo(alone.result().verdict());
     }
 
     @Test
     void aFewReplicationsThatHappenToAgreeAreNotEnough() {
-        assertThat(until(HandMade.brief(RANDOM, 50, 2), 0.9, 100, 1)
+        assertThat(until(HandMade.request(RANDOM, 50, 2), 0.9, 100, 1)
                         .narrowness()
                         .replications())
                 .isEqualTo(10);
@@ -96,10 +96,10 @@ class SequentialTest {
 
     @Test
     void aLineWithNothingLeftToChanceIsKnownAtOnce() {
-        Brief brief = HandMade.brief(HandMade.line(Distribution.constant(40)), 10, 3);
-        SequentialResult result = until(brief, 1e-6, 100, 1);
+        SimulationRequest request = HandMade.request(HandMade.line(Distribution.constant(40)), 10, 3);
+        SequentialResult result = until(request, 1e-6, 100, 1);
 
-        assertThat(result.narrowness()).isEqualTo(Narrowness.exact(1e-6, 100));
+        assertThat(result.narrowness()).isEqualTo(RelativeHalfWidth.exact(1e-6, 100));
         assertThat(result.result().totals()).hasSize(3);
     }
 
@@ -107,7 +107,7 @@ class SequentialTest {
     void progressRisesFromNothingToTheLimit_eachReplicationSeenOnceInOrder() {
         List<Integer> progress = new ArrayList<>();
         List<Integer> seen = new ArrayList<>();
-        new RunThroughStudy(HandMade.brief(RANDOM, 50, 10))
+        new RunThroughStudy(HandMade.request(RANDOM, 50, 10))
                 .runUntil(new Precision(0.02, 100), StudyOptions.plain(), new StudyListener() {
                     @Override
                     public void progress(int done, int total) {
@@ -130,8 +130,8 @@ class SequentialTest {
         int studies = 200;
         int held = 0;
         for (int seed = 1; seed <= studies; seed++) {
-            Brief brief = HandMade.brief(RANDOM, 50, 10);
-            SequentialResult result = until(brief.with(seeded(brief, seed)), 0.035, 200, 2);
+            SimulationRequest request = HandMade.request(RANDOM, 50, 10);
+            SequentialResult result = until(request.with(seeded(request, seed)), 0.035, 200, 2);
             held += result.result()
                             .verdict()
                             .shareRunThrough()
@@ -147,13 +147,13 @@ class SequentialTest {
         assertThat(held).isBetween(180, 199);
     }
 
-    private static runthrough.plant.RunPlan seeded(Brief brief, long seed) {
+    private static runthrough.plant.RunPlan seeded(SimulationRequest request, long seed) {
         return new runthrough.plant.RunPlan(
-                brief.run().extent(),
+                request.run().extent(),
                 0,
-                brief.run().replications(),
+                request.run().replications(),
                 seed,
-                brief.run().target());
+                request.run().target());
     }
 
     @Test

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.scenario.ScenarioReader;
 import runthrough.scenario.ScenarioReading;
 
@@ -15,8 +15,8 @@ class ShippedAnswersTest {
 
     private static Verdict verdict(String name) {
         ScenarioReading reading = ScenarioReader.read(Path.of("scenarios", name + ".yaml"));
-        Brief brief = ((ScenarioReading.Accepted) reading).brief();
-        return new RunThroughStudy(brief)
+        SimulationRequest request = ((ScenarioReading.Accepted) reading).request();
+        return new RunThroughStudy(request)
                 .run(StudyOptions.plain(), StudyListener.NONE)
                 .verdict();
     }

@@ -72,7 +72,7 @@ class StripNeededTest {
     private static Line withEntry(Entry entry) {
         Line line = HandMade.line(Distribution.constant(40));
         return new Line(
-                line.supply(),
+                line.coilSource(),
                 entry,
                 line.accumulator(),
                 line.process(),

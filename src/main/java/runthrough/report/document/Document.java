@@ -13,7 +13,7 @@ import runthrough.report.ReportPage.KeyFigure;
  * @param title of the scenario
  * @param cover what stands under the title: date, number, by whom and for whom, as far as given
  * @param running what stands on every page
- * @param report verdict, findings, charts, hand calculation, results
+ * @param report verdict, messages, charts, hand calculation, results
  * @param summary the picture of the whole answer
  * @param slide the same for a slide, with its headline
  * @param worth what the change is worth, a sentence each

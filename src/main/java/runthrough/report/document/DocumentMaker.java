@@ -6,8 +6,8 @@ import java.util.Optional;
 import runthrough.chart.DocumentCharts;
 import runthrough.chart.SummaryData;
 import runthrough.plant.Alternative;
-import runthrough.plant.Brief;
 import runthrough.plant.Line;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.handover.Handover;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Numbers;
@@ -23,7 +23,7 @@ import runthrough.report.Table;
 import runthrough.study.Verdict;
 import runthrough.study.benefit.Benefit;
 import runthrough.study.comparison.Comparison;
-import runthrough.study.comparison.Measure;
+import runthrough.study.comparison.ComparisonMeasure;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
 
@@ -33,7 +33,7 @@ public final class DocumentMaker {
     private static final int FINGERPRINT_DIGITS = 12;
 
     private final RunThroughResult result;
-    private final Brief brief;
+    private final SimulationRequest request;
     private final Units units;
     private final ReportPage report;
     private final Handover handover;
@@ -53,12 +53,12 @@ public final class DocumentMaker {
         this.given = given;
         this.comparison = comparison;
         this.sensitivity = sensitivity;
-        this.brief = result.study().brief();
-        this.units = Units.of(brief.resultsIn());
+        this.request = result.study().request();
+        this.units = Units.of(request.resultsIn());
         this.report = PageMaker.page(result);
         this.year = new Year(
                 result.study().verdict(),
-                brief.run().yearlyTime(),
+                request.run().yearlyTime(),
                 comparison.map(all -> Benefit.of(all, handover.money())).orElse(List.of()),
                 handover.money(),
                 units);
@@ -83,7 +83,7 @@ public final class DocumentMaker {
 
     private Document document() {
         SummaryData summary = summary();
-        List<String> parts = LineWords.of(brief, result.handCalculation());
+        List<String> parts = LineWords.of(request, result.handCalculation());
         return new Document(
                 report.title(),
                 cover(),
@@ -93,7 +93,7 @@ public final class DocumentMaker {
                 DocumentCharts.slide(summary),
                 new WorthWords(year).sentences(),
                 new Chapter(
-                        "line", "The line", parts, List.of(DocumentCharts.line(brief, parts)), List.of(), List.of()),
+                        "line", "The line", parts, List.of(DocumentCharts.line(request, parts)), List.of(), List.of()),
                 chapters(),
                 inputs(),
                 Glossary.TERMS);
@@ -106,12 +106,13 @@ public final class DocumentMaker {
         sensitivity
                 .map(answer -> chapter("sensitivity", "What moves the answer", answer))
                 .ifPresent(chapters::add);
-        chapters.add(EquipmentChapter.of(brief, result.handCalculation(), handover.drive()));
+        chapters.add(EquipmentChapter.of(request, result.handCalculation(), handover.drive()));
         return chapters;
     }
 
     private Chapter alternatives(Comparison all) {
-        return chapter("alternatives", "Alternatives", ComparisonAnswer.of(all, brief, List.of(), result.provenance()));
+        return chapter(
+                "alternatives", "Alternatives", ComparisonAnswer.of(all, request, List.of(), result.provenance()));
     }
 
     /** The answer of a study as a part of the document. */
@@ -158,7 +159,7 @@ public final class DocumentMaker {
                 report.mark().word(),
                 report.mark().sentence(),
                 verdict.target(),
-                brief.resultsIn(),
+                request.resultsIn(),
                 shares(verdict),
                 verdict.storage().map(storage -> strip(storage, verdict)));
     }
@@ -175,7 +176,7 @@ public final class DocumentMaker {
                 .map(one -> share(
                         one.alternative().name(),
                         false,
-                        one.figure(Measure.RUN_THROUGH).value(),
+                        one.figure(ComparisonMeasure.RUN_THROUGH).value(),
                         one.chance()))
                 .forEach(shares::add));
         return shares;
@@ -194,7 +195,7 @@ public final class DocumentMaker {
 
     /** What a change takes on average, and at the target, where the process is kept at its rated speed. */
     private SummaryData.Strip strip(Verdict.Storage storage, Verdict verdict) {
-        Line line = brief.line();
+        Line line = request.line();
         double usable = line.accumulator().capacity() - line.stopLevel(line.fastestRatedSpeed());
         List<SummaryData.Mark> marks = new ArrayList<>();
         double mean = storage.stripDrawn().mean().mean();
@@ -232,6 +233,6 @@ public final class DocumentMaker {
         return new Document.Running(
                 shown,
                 provenance.date().orElse(""),
-                provenance.program() + ", seed " + brief.run().seed() + from);
+                provenance.program() + ", seed " + request.run().seed() + from);
     }
 }

@@ -9,8 +9,8 @@ import runthrough.handcalc.CoilDrive;
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Margin;
 import runthrough.handcalc.WeldTravel;
-import runthrough.plant.Brief;
 import runthrough.plant.Line;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.handover.Drive;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Numbers;
@@ -29,17 +29,17 @@ final class EquipmentChapter {
     private final Drive drive;
     private final Units units;
 
-    private EquipmentChapter(Brief brief, HandCalculation hand, Drive drive) {
-        this.line = brief.line();
+    private EquipmentChapter(SimulationRequest request, HandCalculation hand, Drive drive) {
+        this.line = request.line();
         this.hand = hand;
         this.drive = drive;
-        this.units = Units.of(brief.resultsIn());
+        this.units = Units.of(request.resultsIn());
     }
 
-    static Chapter of(Brief brief, HandCalculation hand, Drive drive) {
-        EquipmentChapter chapter = new EquipmentChapter(brief, hand, drive);
+    static Chapter of(SimulationRequest request, HandCalculation hand, Drive drive) {
+        EquipmentChapter chapter = new EquipmentChapter(request, hand, drive);
         List<Table> tables = new ArrayList<>();
-        Optional<CoilDrive> coil = CoilDrive.of(brief.line());
+        Optional<CoilDrive> coil = CoilDrive.of(request.line());
         coil.ifPresent(found -> {
             tables.add(chapter.worked(found));
             chapter.against(found).ifPresent(tables::add);

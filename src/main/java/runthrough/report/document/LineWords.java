@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import runthrough.handcalc.HandCalculation;
-import runthrough.plant.Brief;
 import runthrough.plant.Coil;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Numbers;
@@ -21,17 +21,17 @@ final class LineWords {
     private final HandCalculation hand;
     private final Units units;
 
-    private LineWords(Brief brief, HandCalculation hand) {
-        this.line = brief.line();
+    private LineWords(SimulationRequest request, HandCalculation hand) {
+        this.line = request.line();
         this.hand = hand;
-        this.units = Units.of(brief.resultsIn());
+        this.units = Units.of(request.resultsIn());
     }
 
     /** The rows, in the order of their numbers. */
-    static List<String> of(Brief brief, HandCalculation hand) {
-        LineWords words = new LineWords(brief, hand);
+    static List<String> of(SimulationRequest request, HandCalculation hand) {
+        LineWords words = new LineWords(request, hand);
         List<String> rows = new ArrayList<>(List.of(words.uncoilers(), words.joiner()));
-        if (!brief.line().practice().isOneStrip()) {
+        if (!request.line().practice().isOneStrip()) {
             rows.add(words.accumulator());
         }
         rows.add(words.process());

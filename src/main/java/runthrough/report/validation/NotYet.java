@@ -12,12 +12,12 @@ public enum NotYet {
     GOODNESS_OF_FIT(
             "C[1-6]",
             "Critical values of goodness-of-fit tests: Kolmogorov-Smirnov, Anderson-Darling (M. A. Stephens, 1974 and 1977)",
-            "fitting laws to measured times"),
+            "fitting distributions to measured times"),
     MAXIMUM_LIKELIHOOD(
             "M[1-7]",
             "Maximum-likelihood fits: failure times of the NIST/SEMATECH e-Handbook, 8.4.1.3, and ball bearings of J. Lieblein "
                     + "and M. Zelen, 1956",
-            "fitting laws to measured times"),
+            "fitting distributions to measured times"),
     SAMPLE_SIZE(
             "T[1-4]",
             "Sample size and standard time of a work study (Introduction to Work Study, International Labour Office, 1992)",

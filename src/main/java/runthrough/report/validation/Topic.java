@@ -27,7 +27,7 @@ public enum Topic {
             "Coils, gauges, loops and bending",
             "Length and mass from diameters, gauge numbers, strip in a hanging loop."),
     UNITS("Units", "Factors between units. Exact ones must agree to the last bit."),
-    RANDOM_NUMBERS("Random numbers", "The generator's own published output, and the laws drawn from it."),
+    RANDOM_NUMBERS("Random numbers", "The generator's own published output, and the distributions drawn from it."),
     STATISTICS("Statistics", "Means, spreads, quantiles and intervals against certified and published values."),
     FITS(
             "Laws fitted to measured times",

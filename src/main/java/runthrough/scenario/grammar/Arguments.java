@@ -11,14 +11,15 @@ import runthrough.plant.Distribution;
 import runthrough.scenario.source.Raw;
 
 /**
- * The fixed number of values that describe a law.
+ * The fixed number of values that describe a distribution.
  *
  * @param names by which a path calls each, in order
  * @param each what each may be, in order
  * @param rule that binds them to one another
- * @param law made of them
+ * @param distribution made of them
  */
-record Arguments(List<String> names, List<Shape<Double>> each, Rule rule, Function<List<Double>, Distribution> law)
+record Arguments(
+        List<String> names, List<Shape<Double>> each, Rule rule, Function<List<Double>, Distribution> distribution)
         implements Shape<Distribution> {
 
     /** What binds the values to one another. */
@@ -48,7 +49,7 @@ record Arguments(List<String> names, List<Shape<Double>> each, Rule rule, Functi
                 return Optional.empty();
             }
         }
-        return Optional.of(law.apply(read));
+        return Optional.of(distribution.apply(read));
     }
 
     @Override

@@ -8,7 +8,7 @@
  * runthrough.scenario.grammar.Values} (a section that was read).
  *
  * <p>Units: every quantity is SI once it has been read. Invariants: reading never throws for what a user wrote; a shape
- * that gives nothing has added at least one problem. Nothing here knows of strip lines, only of quantities and laws.
+ * that gives nothing has added at least one problem. Nothing here knows of strip lines, only of quantities and distributions.
  */
 @NullMarked
 package runthrough.scenario.grammar;

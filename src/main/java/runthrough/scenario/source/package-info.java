@@ -2,7 +2,7 @@
  * Files as the user wrote them: text with its place, and what is wrong with it.
  *
  * <p>Main types: {@link runthrough.scenario.source.TextFile} (a file read with care), {@link
- * runthrough.scenario.source.YamlText} and {@link runthrough.scenario.source.CsvText} (its parts as {@link
+ * runthrough.scenario.source.YamlText} and {@link runthrough.scenario.source.CsvTable} (its parts as {@link
  * runthrough.scenario.source.Raw}), {@link runthrough.scenario.source.Problem} and {@link
  * runthrough.scenario.source.Problems}.
  *

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import runthrough.scenario.source.CsvText;
+import runthrough.scenario.source.CsvTable;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
 import runthrough.scenario.times.SheetColumn.Role;
@@ -27,7 +27,7 @@ record SheetRows(List<SheetColumn> columns, TimeText texts, Problems problems) {
             Pattern.compile("(?i)(mean|average|avg|sum|total|min|max|minimum|maximum|median|sd|std|count)\\.?:?");
 
     /** Whether a number in one of {@code rows} has a decimal comma. */
-    static boolean hasDecimalComma(List<CsvText.Row> rows, List<SheetColumn> columns) {
+    static boolean hasDecimalComma(List<CsvTable.Row> rows, List<SheetColumn> columns) {
         return rows.stream()
                 .anyMatch(row -> IntStream.range(
                                 0, Math.min(columns.size(), row.cells().size()))
@@ -37,10 +37,10 @@ record SheetRows(List<SheetColumn> columns, TimeText texts, Problems problems) {
     }
 
     /** The rows in which something was timed, numbered as they stand in the sheet. */
-    List<Observation> read(List<CsvText.Row> rows) {
+    List<Observation> read(List<CsvTable.Row> rows) {
         List<Observation> read = new ArrayList<>();
         int number = 0;
-        for (CsvText.Row row : rows) {
+        for (CsvTable.Row row : rows) {
             if (row.cells().stream().allMatch(cell -> cell.text().isBlank())) {
                 continue;
             }
@@ -57,7 +57,7 @@ record SheetRows(List<SheetColumn> columns, TimeText texts, Problems problems) {
         return read;
     }
 
-    private void tellOfShape(CsvText.Row row) {
+    private void tellOfShape(CsvTable.Row row) {
         int cells = row.cells().size();
         if (cells < columns.size()) {
             problems.error(
@@ -104,7 +104,7 @@ record SheetRows(List<SheetColumn> columns, TimeText texts, Problems problems) {
         }
     }
 
-    private Observation observation(CsvText.Row row, int number) {
+    private Observation observation(CsvTable.Row row, int number) {
         List<Double> times = new ArrayList<>();
         OptionalDouble rating = OptionalDouble.empty();
         for (int i = 0; i < cells(row); i++) {
@@ -120,7 +120,7 @@ record SheetRows(List<SheetColumn> columns, TimeText texts, Problems problems) {
     }
 
     /** How many of its cells have a column. */
-    private int cells(CsvText.Row row) {
+    private int cells(CsvTable.Row row) {
         return Math.min(columns.size(), row.cells().size());
     }
 
@@ -159,7 +159,7 @@ record SheetRows(List<SheetColumn> columns, TimeText texts, Problems problems) {
         return OptionalDouble.empty();
     }
 
-    private String words(CsvText.Row row, Role role) {
+    private String words(CsvTable.Row row, Role role) {
         return IntStream.range(0, cells(row))
                 .filter(i -> columns.get(i).role() == role)
                 .mapToObj(i -> row.cells().get(i).text().strip())

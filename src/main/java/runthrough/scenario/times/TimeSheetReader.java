@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import runthrough.scenario.source.CsvText;
+import runthrough.scenario.source.CsvTable;
 import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
@@ -52,12 +52,12 @@ public final class TimeSheetReader {
     public static Optional<TimeSheet> read(Path path, String name, Problems problems) {
         int before = problems.count();
         return TextFile.read(path, name, "time-study sheet", LARGEST_FILE, problems)
-                .flatMap(text -> CsvText.read(text, CsvText.separator(text), "observed coil change", problems)
-                        .flatMap(table -> new TimeSheetReader(name, problems).sheet(table, CsvText.separator(text))))
+                .flatMap(text -> CsvTable.read(text, CsvTable.separator(text), "observed coil change", problems)
+                        .flatMap(table -> new TimeSheetReader(name, problems).sheet(table, CsvTable.separator(text))))
                 .filter(sheet -> problems.count() == before);
     }
 
-    private Optional<TimeSheet> sheet(CsvText table, char separator) {
+    private Optional<TimeSheet> sheet(CsvTable table, char separator) {
         if (tellOfSize(table)) {
             return Optional.empty();
         }
@@ -93,7 +93,7 @@ public final class TimeSheetReader {
         return Optional.empty();
     }
 
-    private boolean tellOfSize(CsvText table) {
+    private boolean tellOfSize(CsvTable table) {
         int columns = table.header().size();
         if (columns > MOST_COLUMNS) {
             problems.error(

@@ -5,7 +5,7 @@ import java.util.Optional;
 import runthrough.plant.handover.Money;
 import runthrough.study.comparison.Compared;
 import runthrough.study.comparison.Comparison;
-import runthrough.study.comparison.Measure;
+import runthrough.study.comparison.ComparisonMeasure;
 import runthrough.study.statistics.Difference;
 
 /**
@@ -27,10 +27,10 @@ public record Benefit(String name, Gain time, Gain mass, Gain scrap, Gain crew, 
 
     private static Benefit of(Compared other, Optional<Money> money) {
         String name = other.alternative().name();
-        Gain time = Gain.ofLess(difference(other, Measure.LOST_TIME));
-        Gain mass = Gain.ofMore(difference(other, Measure.OUTPUT_MASS));
-        Gain scrap = Gain.ofLess(difference(other, Measure.SCRAP_MASS));
-        Gain crew = Gain.ofLess(difference(other, Measure.CREW_TIME));
+        Gain time = Gain.ofLess(difference(other, ComparisonMeasure.LOST_TIME));
+        Gain mass = Gain.ofMore(difference(other, ComparisonMeasure.OUTPUT_MASS));
+        Gain scrap = Gain.ofLess(difference(other, ComparisonMeasure.SCRAP_MASS));
+        Gain crew = Gain.ofLess(difference(other, ComparisonMeasure.CREW_TIME));
         Benefit plain = new Benefit(name, time, mass, scrap, crew, Optional.empty());
         return money.flatMap(values ->
                         Optional.ofNullable(values.offers().get(name)).map(offer -> Worth.of(plain, values, offer)))
@@ -38,7 +38,7 @@ public record Benefit(String name, Gain time, Gain mass, Gain scrap, Gain crew, 
                 .orElse(plain);
     }
 
-    private static Difference difference(Compared other, Measure measure) {
+    private static Difference difference(Compared other, ComparisonMeasure measure) {
         return other.perYear(measure).difference().orElseThrow();
     }
 }

@@ -19,7 +19,7 @@ import runthrough.study.statistics.Estimate;
  * @param changes how many coil changes were run
  * @param causes what those that did not run through are laid to
  * @param stripBreaks how often the level fell below 0, in all replications; what follows one is not physical
- * @param figures one for each measure, as {@link Measure} defines it
+ * @param figures one for each measure, as {@link ComparisonMeasure} defines it
  * @param yearly the same of a year, for those measures of which a year has a meaning
  */
 public record Compared(
@@ -29,8 +29,8 @@ public record Compared(
         long changes,
         Verdict.Causes causes,
         long stripBreaks,
-        Map<Measure, Figure> figures,
-        Map<Measure, Figure> yearly) {
+        Map<ComparisonMeasure, Figure> figures,
+        Map<ComparisonMeasure, Figure> yearly) {
 
     public Compared {
         figures = Map.copyOf(figures);
@@ -51,7 +51,7 @@ public record Compared(
     }
 
     /** What {@code measure} gave. */
-    public Figure figure(Measure measure) {
+    public Figure figure(ComparisonMeasure measure) {
         return Objects.requireNonNull(figures.get(measure));
     }
 
@@ -59,13 +59,13 @@ public record Compared(
      * What {@code measure}, of which a year has a meaning, comes to in a year: stops, lost seconds, metres, kilograms,
      * kilograms of scrap, person-seconds at the joint.
      */
-    public Figure perYear(Measure measure) {
+    public Figure perYear(ComparisonMeasure measure) {
         return Objects.requireNonNull(yearly.get(measure), () -> measure + " has no year");
     }
 
     /** The figures of a year of {@code yearlyTime} (s). */
-    static Map<Measure, Figure> yearly(Map<Measure, Figure> figures, double yearlyTime) {
-        Map<Measure, Figure> yearly = new EnumMap<>(Measure.class);
+    static Map<ComparisonMeasure, Figure> yearly(Map<ComparisonMeasure, Figure> figures, double yearlyTime) {
+        Map<ComparisonMeasure, Figure> yearly = new EnumMap<>(ComparisonMeasure.class);
         figures.forEach((measure, figure) ->
                 measure.perYear(yearlyTime).ifPresent(factor -> yearly.put(measure, figure.times(factor))));
         return yearly;

@@ -12,15 +12,15 @@ import runthrough.plant.Line;
 import runthrough.simulation.Totals;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
+import runthrough.study.ProgressCounter;
 import runthrough.study.Share;
-import runthrough.study.Steps;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.comparison.Compared.Figure;
 import runthrough.study.statistics.Difference;
 import runthrough.study.statistics.Pairs;
 
-/** Runs alternatives under the same luck and holds them against the one called today. */
+/** Runs alternatives under the same random numbers and holds them against the one called today. */
 public final class ComparisonStudy {
     private final Alternative today;
     private final List<Alternative> others;
@@ -53,8 +53,8 @@ public final class ComparisonStudy {
     }
 
     private static boolean isSameLuck(Alternative one, Alternative other) {
-        return one.brief().run().seed() == other.brief().run().seed()
-                && one.brief().run().replications() == other.brief().run().replications();
+        return one.request().run().seed() == other.request().run().seed()
+                && one.request().run().replications() == other.request().run().replications();
     }
 
     /**
@@ -65,7 +65,7 @@ public final class ComparisonStudy {
      * @throws java.util.concurrent.CancellationException when the listener or an interrupt gave it up
      */
     public Comparison run(int threads, StudyListener listener) {
-        Steps steps = new Steps(listener, 1 + others.size());
+        ProgressCounter steps = new ProgressCounter(listener, 1 + others.size());
         Evaluator evaluator = new Evaluator(threads, listener::cancelled);
         List<Evaluated> all = Stream.concat(Stream.of(today), others.stream())
                 .map(alternative -> evaluate(alternative, evaluator, steps))
@@ -89,7 +89,7 @@ public final class ComparisonStudy {
     }
 
     private double yearlyTime() {
-        return today.brief().run().yearlyTime();
+        return today.request().run().yearlyTime();
     }
 
     /** An alternative with what its replications gave. */
@@ -100,14 +100,14 @@ public final class ComparisonStudy {
         }
 
         Line line() {
-            return alternative.brief().line();
+            return alternative.request().line();
         }
     }
 
-    private static Evaluated evaluate(Alternative alternative, Evaluator evaluator, Steps steps) {
+    private static Evaluated evaluate(Alternative alternative, Evaluator evaluator, ProgressCounter steps) {
         try {
             Evaluation evaluation = evaluator.evaluate(
-                    alternative.brief().line(), alternative.brief().run());
+                    alternative.request().line(), alternative.request().run());
             steps.next();
             return new Evaluated(alternative, evaluation);
         } catch (StudyException e) {
@@ -117,8 +117,8 @@ public final class ComparisonStudy {
 
     private Compared compared(Evaluated one, Optional<Evaluated> reference) {
         Evaluation evaluation = one.evaluation();
-        Map<Measure, Figure> figures = new EnumMap<>(Measure.class);
-        for (Measure measure : Measure.values()) {
+        Map<ComparisonMeasure, Figure> figures = new EnumMap<>(ComparisonMeasure.class);
+        for (ComparisonMeasure measure : ComparisonMeasure.values()) {
             figures.put(
                     measure,
                     new Figure(
@@ -136,10 +136,10 @@ public final class ComparisonStudy {
                 Compared.yearly(figures, yearlyTime()));
     }
 
-    private Difference difference(Measure measure, Evaluated here, Evaluated there) {
+    private Difference difference(ComparisonMeasure measure, Evaluated here, Evaluated there) {
         Evaluation one = here.evaluation();
         Evaluation other = there.evaluation();
-        if (measure == Measure.RUN_THROUGH) {
+        if (measure == ComparisonMeasure.RUN_THROUGH) {
             return pairs.shares(one.successes(), other.successes());
         }
         double[] values = one.each(totals -> measure.of(totals, here.crew()));

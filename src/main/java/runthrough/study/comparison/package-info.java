@@ -4,26 +4,26 @@
  *
  * <p>Main types: {@link runthrough.study.comparison.ComparisonStudy} runs all alternatives; {@link
  * runthrough.study.comparison.Comparison} is what comes of it, with one {@link runthrough.study.comparison.Compared} for each;
- * {@link runthrough.study.comparison.Measure} says what is compared, in which unit, and what "better" is.
+ * {@link runthrough.study.comparison.ComparisonMeasure} says what is compared, in which unit, and what "better" is.
  *
- * <h2>The same luck</h2>
+ * <h2>The same random numbers</h2>
  *
  * <p>All alternatives are run under the same seed and with as many replications. Replication i of one is held against
- * replication i of the other: the same coils come, the same elements draw the same random numbers, so that luck which both
+ * replication i of the other: the same coils come, the same elements draw the same random numbers, so that random numbers which both
  * share does not blur the difference. What holds:
  *
  * <ul>
- *   <li>A source of luck keeps its numbers when another comes, goes or changes its law. A quicker weld, another accumulator or
+ *   <li>A source of random numbers keeps its numbers when another comes, goes or changes its distribution. A quicker weld, another accumulator or
  *       a second uncoiler meets the same coils and the same fit-up times.
  *   <li>The sources of work elements are told apart by list and place, not by name. An element put in or taken out hands the
- *       luck of those behind it on to their neighbours, so put new elements at the end of their list. A rethread draws as the
+ *       random numbers of those behind it on to their neighbours, so put new elements at the end of their list. A rethread draws as the
  *       first join element does.
  *   <li>A source that is drawn from more often in one alternative (joints that are made again, work done by chance) is out of
  *       step from there on, to the end of the replication.
  * </ul>
  *
  * None of this makes a difference wrong: replications stay independent of each other, so the pairs are, and the interval over
- * them is honest. Pairs that share less luck only make it wider.
+ * them is honest. Pairs that share fewer random numbers only make it wider.
  *
  * <h2>Pairs of different length</h2>
  *

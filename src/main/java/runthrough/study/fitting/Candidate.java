@@ -3,9 +3,9 @@ package runthrough.study.fitting;
 import java.util.List;
 
 /**
- * A law fitted to the times of an element, and how well it fits.
+ * A distribution fitted to the times of an element, and how well it fits.
  *
- * @param law as fitted
+ * @param distribution as fitted
  * @param aicc Akaike's criterion for it, corrected for the number of times
  * @param distance of the times from it
  * @param limits distances that 5 % of samples from it exceed, after they have been fitted themselves
@@ -14,15 +14,15 @@ import java.util.List;
  * @param parameters with their intervals
  */
 public record Candidate(
-        FittedLaw law,
+        FittedDistribution distribution,
         double aicc,
         GoodnessOfFit distance,
         GoodnessOfFit limits,
         double p1,
         double p2,
-        List<Known> parameters) {
+        List<FittedParameter> parameters) {
 
-    /** A law that so small a share of its own samples is as far from is not taken. */
+    /** A distribution that so small a share of its own samples is as far from is not taken. */
     public static final double LEVEL = 0.05;
 
     public Candidate {

@@ -18,12 +18,15 @@ public record ElementFits(ElementTimes times, List<Candidate> candidates, Recomm
         candidates = List.copyOf(candidates);
     }
 
-    /** The law to simulate with: the recommended one, or the observations. */
-    public Distribution law() {
+    /** The distribution to simulate with: the recommended one, or the observations. */
+    public Distribution distribution() {
         if (recommendation.reason() == Recommendation.Reason.CONSTANT) {
             return Distribution.constant(times.sample().get(0));
         }
-        return recommendation.law().map(candidate -> candidate.law().law()).orElseGet(this::observed);
+        return recommendation
+                .distribution()
+                .map(candidate -> candidate.distribution().distribution())
+                .orElseGet(this::observed);
     }
 
     /** The observations, each as likely as the other. */

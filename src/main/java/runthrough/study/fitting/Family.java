@@ -2,7 +2,7 @@ package runthrough.study.fitting;
 
 import java.util.Locale;
 
-/** A family of laws that times of work are fitted with. Each is a law of scenarios, too. */
+/** A family of distributions that times of work are fitted with. Each is a distribution of scenarios, too. */
 public enum Family {
     LOGNORMAL(2),
     GAMMA(2),
@@ -19,12 +19,12 @@ public enum Family {
         this.parameters = parameters;
     }
 
-    /** How many numbers describe one law of it, without a shift. */
+    /** How many numbers describe one distribution of it, without a shift. */
     public int parameters() {
         return parameters;
     }
 
-    /** Whether fitting a shift with it makes another law of it. */
+    /** Whether fitting a shift with it makes another distribution of it. */
     public boolean isShiftable() {
         return this != NORMAL && this != TRIANGULAR;
     }

@@ -22,12 +22,12 @@ public final class FittingStudy {
 
     private final long seed;
 
-    /** A study with the luck of {@code seed}. */
+    /** A study with the random numbers of {@code seed}. */
     public FittingStudy(long seed) {
         this.seed = seed;
     }
 
-    /** The laws of all elements, in order; worked out side by side, with the same answer as one after the other. */
+    /** The distributions of all elements, in order; worked out side by side, with the same answer as one after the other. */
     public List<ElementFits> run(SheetStatistics statistics) {
         List<ElementTimes> elements = statistics.elements();
         return IntStream.range(0, elements.size())
@@ -37,9 +37,9 @@ public final class FittingStudy {
     }
 
     /**
-     * The laws of one element.
+     * The distributions of one element.
      *
-     * @param number of the element, so that each has luck of its own
+     * @param number of the element, so that each has random numbers of its own
      */
     ElementFits fits(ElementTimes times, int number) {
         double[] values = times.sample().values();
@@ -72,8 +72,9 @@ public final class FittingStudy {
         return candidates;
     }
 
-    private Optional<Candidate> judge(Optional<FittedLaw> law, ElementTimes times, Durations durations, int stream) {
-        return law.flatMap(
+    private Optional<Candidate> judge(
+            Optional<FittedDistribution> distribution, ElementTimes times, Durations durations, int stream) {
+        return distribution.flatMap(
                 fitted -> ParametricBootstrap.judge(fitted, durations, times.step(), new Draws(seed, stream, 0)));
     }
 }

@@ -1,25 +1,25 @@
 package runthrough.study.fitting;
 
 /**
- * How far times are from a law.
+ * How far times are from a distribution.
  *
  * @param andersonDarling A squared: distances between the two distribution functions, weighted towards the tails, {@code > 0}
  * @param kolmogorovSmirnov D: the greatest distance between them, in (0, 1]
  */
 public record GoodnessOfFit(double andersonDarling, double kolmogorovSmirnov) {
 
-    /** Keeps logarithms finite where a time lies where the law has none. */
+    /** Keeps logarithms finite where a time lies where the distribution has none. */
     private static final double LEAST = 1e-300;
 
-    /** The distance of {@code times} from {@code law}; the times must all have been seen to their end. */
-    public static GoodnessOfFit of(FittedLaw law, Durations times) {
+    /** The distance of {@code times} from {@code distribution}; the times must all have been seen to their end. */
+    public static GoodnessOfFit of(FittedDistribution distribution, Durations times) {
         int n = times.n();
         double[] below = new double[n];
         double[] beyond = new double[n];
         double greatest = 0;
         for (int i = 0; i < n; i++) {
-            below[i] = law.cumulative(times.get(i));
-            beyond[i] = law.survival(times.get(i));
+            below[i] = distribution.cumulative(times.get(i));
+            beyond[i] = distribution.survival(times.get(i));
             greatest = Math.max(greatest, Math.max(below[i] - (double) i / n, (i + 1.0) / n - below[i]));
         }
         double sum = 0;

@@ -13,7 +13,7 @@ import runthrough.plant.Distribution;
 import umontreal.ssj.util.Num;
 
 /**
- * Fits laws without a shift by maximum likelihood. Where the likelihood can be maximised over all parameters but one by a formula
+ * Fits distributions without a shift by maximum likelihood. Where the likelihood can be maximised over all parameters but one by a formula
  * (Weibull, gamma: N. L. Johnson, S. Kotz, N. Balakrishnan, Continuous Univariate Distributions 1, 2nd ed., 1994, ch. 21 and
  * 17, from memory) the root of the last equation is sought; else the likelihood is climbed. Lognormal, Weibull and exponential
  * take times whose end was not seen.
@@ -25,16 +25,16 @@ public final class MaximumLikelihood {
     private static final double NEAR = 1.6;
 
     private static final double LEAST_SHAPE = 0.02;
-    /** What a scenario takes as the shape of a Weibull law. */
+    /** What a scenario takes as the shape of a Weibull distribution. */
     private static final double GREATEST_SHAPE = 1000;
 
     private MaximumLikelihood() {}
 
     /**
-     * The law of {@code family} under which {@code times} are likeliest; empty when there is none: a time of 0 where the density
+     * The distribution of {@code family} under which {@code times} are likeliest; empty when there is none: a time of 0 where the density
      * has no value, fewer than two different times.
      */
-    public static Optional<FittedLaw> fit(Family family, Durations times) {
+    public static Optional<FittedDistribution> fit(Family family, Durations times) {
         boolean isExponential = family == Family.EXPONENTIAL;
         boolean isPositive = times.least() > 0 || isExponential || family == Family.TRIANGULAR;
         boolean varies = times.greatest() > times.least() || times.isCensored();
@@ -58,15 +58,15 @@ public final class MaximumLikelihood {
         return times;
     }
 
-    private static FittedLaw exponential(Durations times) {
+    private static FittedDistribution exponential(Durations times) {
         double mean = (Arrays.stream(times.exact()).sum()
                         + Arrays.stream(times.longerThan()).sum())
                 / times.n();
-        return FittedLaw.of(
+        return FittedDistribution.of(
                 Family.EXPONENTIAL, ExponentialDistribution.of(mean), Distribution.exponential(mean), times);
     }
 
-    private static FittedLaw lognormal(Durations times) {
+    private static FittedDistribution lognormal(Durations times) {
         double mu = times.meanLogarithm();
         double variance = Arrays.stream(times.exact())
                 .map(time -> Math.log(time) - mu)
@@ -78,25 +78,25 @@ public final class MaximumLikelihood {
                 : lognormal(mu, Math.sqrt(variance), times);
     }
 
-    private static FittedLaw lognormal(double mu, double sigma, Durations times) {
+    private static FittedDistribution lognormal(double mu, double sigma, Durations times) {
         double variance = sigma * sigma;
         double mean = Math.exp(mu + variance / 2);
-        return FittedLaw.of(
+        return FittedDistribution.of(
                 Family.LOGNORMAL,
                 LogNormalDistribution.of(mu, sigma),
                 Distribution.lognormal(mean, mean * Math.sqrt(Math.expm1(variance))),
                 times);
     }
 
-    private static FittedLaw censoredLognormal(double mu, double sigma, Durations times) {
+    private static FittedDistribution censoredLognormal(double mu, double sigma, Durations times) {
         double[] best = Climb.highest(
                 at -> {
-                    NormalDistribution law = NormalDistribution.of(at[0], Math.exp(at[1]));
+                    NormalDistribution distribution = NormalDistribution.of(at[0], Math.exp(at[1]));
                     double seen = Arrays.stream(times.exact())
-                            .map(time -> law.logDensity(Math.log(time)))
+                            .map(time -> distribution.logDensity(Math.log(time)))
                             .sum();
                     double notSeen = Arrays.stream(times.longerThan())
-                            .map(time -> Math.log(law.survivalProbability(Math.log(time))))
+                            .map(time -> Math.log(distribution.survivalProbability(Math.log(time))))
                             .sum();
                     return seen + notSeen;
                 },
@@ -105,7 +105,7 @@ public final class MaximumLikelihood {
         return lognormal(best[0], Math.exp(best[1]), times);
     }
 
-    private static Optional<FittedLaw> weibull(Durations times) {
+    private static Optional<FittedDistribution> weibull(Durations times) {
         // Times over the greatest, so that no power overflows; the shape does not depend on it.
         double unit = Math.max(
                 times.greatest(), Arrays.stream(times.longerThan()).max().orElse(0));
@@ -132,7 +132,7 @@ public final class MaximumLikelihood {
         add(sums, logarithms, shape);
         add(sums, others, shape);
         double scale = unit * Math.pow(sums[0] / times.n(), 1 / shape);
-        return Optional.of(FittedLaw.of(
+        return Optional.of(FittedDistribution.of(
                 Family.WEIBULL, WeibullDistribution.of(shape, scale), Distribution.weibull(shape, scale), times));
     }
 
@@ -155,7 +155,7 @@ public final class MaximumLikelihood {
         return Math.min(Math.max(shape, 2 * LEAST_SHAPE), GREATEST_SHAPE / 2);
     }
 
-    private static Optional<FittedLaw> gamma(Durations times) {
+    private static Optional<FittedDistribution> gamma(Durations times) {
         double mean = times.mean();
         double excess = Math.log(mean) - times.meanLogarithm();
         double guess = (3 - excess + Math.sqrt((excess - 3) * (excess - 3) + 24 * excess)) / (12 * excess);
@@ -164,7 +164,7 @@ public final class MaximumLikelihood {
         }
         double shape =
                 solver().solve(MOST_STEPS, at -> Math.log(at) - Num.digamma(at) - excess, guess / 2, 2 * guess, guess);
-        return Optional.of(FittedLaw.of(
+        return Optional.of(FittedDistribution.of(
                 Family.GAMMA,
                 GammaDistribution.of(shape, mean / shape),
                 Distribution.gamma(mean, mean / Math.sqrt(shape)),

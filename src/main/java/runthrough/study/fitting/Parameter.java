@@ -6,7 +6,7 @@ import runthrough.plant.Distribution;
 import runthrough.plant.Distributions;
 
 /**
- * A number that describes a fitted law.
+ * A number that describes a fitted distribution.
  *
  * @param name what it is
  * @param isTime whether it is a time (s), not a plain number
@@ -15,16 +15,17 @@ import runthrough.plant.Distributions;
  */
 record Parameter(String name, boolean isTime, boolean isPositive, double value) {
 
-    /** Those of {@code fitted}: always as many in the same order for laws of the same kind. */
-    static List<Parameter> of(FittedLaw fitted) {
+    /** Those of {@code fitted}: always as many in the same order for distributions of the same kind. */
+    static List<Parameter> of(FittedDistribution fitted) {
         List<Parameter> all = new ArrayList<>();
-        all.add(new Parameter("mean", true, true, fitted.law().mean()));
-        all.add(new Parameter("standard deviation", true, true, fitted.law().sd()));
-        Distribution law = fitted.unshifted();
-        if (law instanceof Distributions.Weibull weibull) {
+        all.add(new Parameter("mean", true, true, fitted.distribution().mean()));
+        all.add(new Parameter(
+                "standard deviation", true, true, fitted.distribution().sd()));
+        Distribution distribution = fitted.unshifted();
+        if (distribution instanceof Distributions.Weibull weibull) {
             all.add(new Parameter("shape", false, true, weibull.shape()));
             all.add(new Parameter("scale", true, true, weibull.scale()));
-        } else if (law instanceof Distributions.Triangular triangular) {
+        } else if (distribution instanceof Distributions.Triangular triangular) {
             all.add(new Parameter("least", true, false, triangular.min()));
             all.add(new Parameter("most likely", true, false, triangular.mode()));
             all.add(new Parameter("greatest", true, false, triangular.max()));

@@ -10,13 +10,13 @@ import runthrough.simulation.Draws;
 import runthrough.study.statistics.Sample;
 
 /**
- * Judges a fitted law by samples drawn from it: each as large as the times were, rounded to the step of the watch, and fitted
+ * Judges a fitted distribution by samples drawn from it: each as large as the times were, rounded to the step of the watch, and fitted
  * anew. So the critical values are those for fitted parameters and rounded times, for which no table exists. W. Stute, W.
  * González Manteiga, M. Presedo Quindimil, Bootstrap based goodness-of-fit-tests, Metrika 40, 1993 (from memory).
  *
- * <p>The same samples give the intervals of the parameters: what was fitted to a sample misses the law it was drawn from as
- * the law misses the truth. Distances are taken on the logarithm where a parameter is positive; for scales and for the shape
- * of a Weibull law the interval is then exact but for the number of samples.
+ * <p>The same samples give the intervals of the parameters: what was fitted to a sample misses the distribution it was drawn from as
+ * the distribution misses the truth. Distances are taken on the logarithm where a parameter is positive; for scales and for the shape
+ * of a Weibull distribution the interval is then exact but for the number of samples.
  *
  * <p>Of more than {@value #LARGEST} times, samples have that many; critical values hardly depend on it, and intervals are
  * narrowed by the square root.
@@ -27,7 +27,7 @@ final class ParametricBootstrap {
     private static final int PATIENCE = 20;
     private static final double LOWER = 0.025;
 
-    private final FittedLaw law;
+    private final FittedDistribution distribution;
     private final double step;
     private final int n;
     private final int all;
@@ -37,23 +37,23 @@ final class ParametricBootstrap {
     private final double[] kolmogorovSmirnov = new double[SAMPLES];
     private final double[][] misses;
 
-    private ParametricBootstrap(FittedLaw law, int n, double step, Draws draws) {
-        this.law = law;
+    private ParametricBootstrap(FittedDistribution distribution, int n, double step, Draws draws) {
+        this.distribution = distribution;
         this.step = step;
         this.all = n;
         this.n = Math.min(n, LARGEST);
         this.draws = draws;
-        this.parameters = Parameter.of(law);
+        this.parameters = Parameter.of(distribution);
         this.misses = new double[parameters.size()][SAMPLES];
     }
 
     /**
-     * How well {@code law} fits {@code times}; empty when its samples cannot be fitted, because the watch was read too coarsely.
+     * How well {@code distribution} fits {@code times}; empty when its samples cannot be fitted, because the watch was read too coarsely.
      *
      * @param step of the watch (s); 0 for none
      */
-    static Optional<Candidate> judge(FittedLaw law, Durations times, double step, Draws draws) {
-        ParametricBootstrap bootstrap = new ParametricBootstrap(law, times.n(), step, draws);
+    static Optional<Candidate> judge(FittedDistribution distribution, Durations times, double step, Draws draws) {
+        ParametricBootstrap bootstrap = new ParametricBootstrap(distribution, times.n(), step, draws);
         return bootstrap.run() ? Optional.of(bootstrap.candidate(times)) : Optional.empty();
     }
 
@@ -65,7 +65,7 @@ final class ParametricBootstrap {
             }
             andersonDarling[b] = refit.get().distance().andersonDarling();
             kolmogorovSmirnov[b] = refit.get().distance().kolmogorovSmirnov();
-            List<Parameter> found = Parameter.of(refit.get().law());
+            List<Parameter> found = Parameter.of(refit.get().distribution());
             for (int k = 0; k < misses.length; k++) {
                 // A sample that is fitted without a shift has one of 0.
                 double value = k < found.size() ? found.get(k).onScale() : 0;
@@ -75,15 +75,15 @@ final class ParametricBootstrap {
         return true;
     }
 
-    private record Refit(FittedLaw law, GoodnessOfFit distance) {}
+    private record Refit(FittedDistribution distribution, GoodnessOfFit distance) {}
 
     private Optional<Refit> refit() {
-        Function<Durations, Optional<FittedLaw>> fit = law.isShifted()
-                ? sample -> Threshold.fitAnyway(law.family(), sample)
-                : sample -> MaximumLikelihood.fit(law.family(), sample);
+        Function<Durations, Optional<FittedDistribution>> fit = distribution.isShifted()
+                ? sample -> Threshold.fitAnyway(distribution.family(), sample)
+                : sample -> MaximumLikelihood.fit(distribution.family(), sample);
         for (int i = 0; i < PATIENCE; i++) {
             Durations sample = sample();
-            Optional<FittedLaw> fitted = fit.apply(sample);
+            Optional<FittedDistribution> fitted = fit.apply(sample);
             if (fitted.isPresent()) {
                 return fitted.map(refitted -> new Refit(refitted, GoodnessOfFit.of(refitted, sample)));
             }
@@ -92,7 +92,7 @@ final class ParametricBootstrap {
     }
 
     private Durations sample() {
-        Distribution drawn = law.law();
+        Distribution drawn = distribution.distribution();
         return Durations.of(IntStream.range(0, n)
                 .mapToDouble(i -> asRead(drawn.quantile(draws.next())))
                 .toArray());
@@ -104,13 +104,13 @@ final class ParametricBootstrap {
     }
 
     private Candidate candidate(Durations times) {
-        GoodnessOfFit distance = GoodnessOfFit.of(law, times);
+        GoodnessOfFit distance = GoodnessOfFit.of(distribution, times);
         GoodnessOfFit limits = new GoodnessOfFit(
                 Sample.of(andersonDarling).percentile(1 - Candidate.LEVEL),
                 Sample.of(kolmogorovSmirnov).percentile(1 - Candidate.LEVEL));
         return new Candidate(
-                law,
-                law.aicc(times.n()),
+                distribution,
+                distribution.aicc(times.n()),
                 distance,
                 limits,
                 share(andersonDarling, distance.andersonDarling()),
@@ -125,15 +125,15 @@ final class ParametricBootstrap {
         return (asFar + 1.0) / (samples.length + 1);
     }
 
-    private List<Known> known() {
-        List<Known> known = new ArrayList<>();
+    private List<FittedParameter> known() {
+        List<FittedParameter> known = new ArrayList<>();
         double narrowing = Math.sqrt((double) n / all);
         for (int k = 0; k < misses.length; k++) {
             Parameter parameter = parameters.get(k);
             Sample missed = Sample.of(misses[k]);
             double low = parameter.onScale() - narrowing * missed.percentile(1 - LOWER);
             double high = parameter.onScale() - narrowing * missed.percentile(LOWER);
-            known.add(new Known(
+            known.add(new FittedParameter(
                     parameter.name(),
                     parameter.isTime(),
                     parameter.value(),

@@ -6,7 +6,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.distribution.TruncatedNormalDistribution;
 import runthrough.plant.Distribution;
 
-/** Fits the normal law conditioned on being more than 0, which is the normal law of scenarios. */
+/** Fits the normal distribution conditioned on being more than 0, which is the normal distribution of scenarios. */
 final class PositiveNormal {
     /** With the mean so many standard deviations above 0 nothing is cut off that a double could tell. */
     private static final double FAR_FROM_ZERO = 8;
@@ -14,14 +14,14 @@ final class PositiveNormal {
     private PositiveNormal() {}
 
     /** The parent's mean is kept above 0, as a scenario wants it. */
-    static FittedLaw fit(Durations times) {
+    static FittedDistribution fit(Durations times) {
         double mean = times.mean();
         double sd = Math.sqrt(Arrays.stream(times.exact())
                 .map(time -> (time - mean) * (time - mean))
                 .average()
                 .orElseThrow());
         if (mean > FAR_FROM_ZERO * sd) {
-            return law(mean, sd, times);
+            return distribution(mean, sd, times);
         }
         double[] best = Climb.high(
                 at -> {
@@ -32,13 +32,13 @@ final class PositiveNormal {
                 },
                 new double[] {Math.log(mean), Math.log(sd)},
                 new double[] {0.1, 0.1});
-        return law(Math.exp(best[0]), Math.exp(best[1]), times);
+        return distribution(Math.exp(best[0]), Math.exp(best[1]), times);
     }
 
-    private static FittedLaw law(double mean, double sd, Durations times) {
+    private static FittedDistribution distribution(double mean, double sd, Durations times) {
         ContinuousDistribution base = mean > FAR_FROM_ZERO * sd
                 ? NormalDistribution.of(mean, sd)
                 : TruncatedNormalDistribution.of(mean, sd, 0, Double.POSITIVE_INFINITY);
-        return FittedLaw.of(Family.NORMAL, base, Distribution.normal(mean, sd), times);
+        return FittedDistribution.of(Family.NORMAL, base, Distribution.normal(mean, sd), times);
     }
 }

@@ -8,12 +8,12 @@ import java.util.Optional;
  * What to draw the times of an element from.
  *
  * @param reason for it
- * @param law to take; empty for the observations as they are
- * @param others laws that fit about as well, best first
+ * @param distribution to take; empty for the observations as they are
+ * @param others distributions that fit about as well, best first
  */
-public record Recommendation(Reason reason, Optional<Candidate> law, List<Candidate> others) {
+public record Recommendation(Reason reason, Optional<Candidate> distribution, List<Candidate> others) {
 
-    /** With fewer times laws cannot be told apart; our own choice, no source. */
+    /** With fewer times distributions cannot be told apart; our own choice, no source. */
     public static final int FEWEST = 20;
 
     /**
@@ -26,7 +26,7 @@ public record Recommendation(Reason reason, Optional<Candidate> law, List<Candid
         others = List.copyOf(others);
     }
 
-    /** Why a law, or why none. */
+    /** Why a distribution, or why none. */
     public enum Reason {
         /** It fits, and has the least criterion of those that do. */
         FITS,
@@ -34,14 +34,14 @@ public record Recommendation(Reason reason, Optional<Candidate> law, List<Candid
         CONSTANT,
         /** There are fewer than {@value Recommendation#FEWEST} times. */
         TOO_FEW,
-        /** The watch was read so coarsely that laws cannot be told apart. */
+        /** The watch was read so coarsely that distributions cannot be told apart. */
         TOO_COARSE,
-        /** No law fits. */
+        /** No distribution fits. */
         NOTHING_FITS
     }
 
     /**
-     * The choice among {@code candidates}: the one with the least criterion of those that fit. A shifted law, which has a
+     * The choice among {@code candidates}: the one with the least criterion of those that fit. A shifted distribution, which has a
      * parameter more and a threshold that few times decide, must be better than any without a shift by {@value #AS_GOOD}.
      */
     static Recommendation among(List<Candidate> candidates) {
@@ -68,6 +68,6 @@ public record Recommendation(Reason reason, Optional<Candidate> law, List<Candid
     }
 
     private static double handicapped(Candidate candidate) {
-        return candidate.aicc() + (candidate.law().isShifted() ? AS_GOOD : 0);
+        return candidate.aicc() + (candidate.distribution().isShifted() ? AS_GOOD : 0);
     }
 }

@@ -10,17 +10,17 @@ import org.hipparchus.optim.univariate.SearchInterval;
 import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 
 /**
- * Fits laws with a shift: a threshold below which no time falls. For each threshold the other parameters are the likeliest ones,
+ * Fits distributions with a shift: a threshold below which no time falls. For each threshold the other parameters are the likeliest ones,
  * and the threshold is sought for which that likelihood is highest.
  *
- * <p>As the threshold runs into the least time, the likelihood of these families grows without limit, although the law it
+ * <p>As the threshold runs into the least time, the likelihood of these families grows without limit, although the distribution it
  * leads to is absurd. So, as is usual (A. C. Cohen, Estimating parameters of logarithmic-normal distributions by maximum
  * likelihood, JASA 46, 1951; R. L. Smith, Maximum likelihood estimation in a class of nonregular cases, Biometrika 72, 1985;
  * both from memory), the local maximum is taken that lies between 0 and a bound: a tenth of the distance at which an
- * exponential law of these times would be expected to begin below the least, {@code (mean - least) / n}. Where there is no such
- * maximum, there is no shifted law of that family.
+ * exponential distribution of these times would be expected to begin below the least, {@code (mean - least) / n}. Where there is no such
+ * maximum, there is no shifted distribution of that family.
  *
- * <p>For the exponential law the least time itself would be the likeliest threshold. Taken are the unbiased estimates, which
+ * <p>For the exponential distribution the least time itself would be the likeliest threshold. Taken are the unbiased estimates, which
  * lie that distance below it (N. L. Johnson, S. Kotz, N. Balakrishnan, Continuous Univariate Distributions 1, 2nd ed., 1994, ch. 19;
  * from memory).
  */
@@ -44,33 +44,33 @@ final class Threshold {
         this.farthest = Math.log(times.least());
     }
 
-    /** The shifted law of {@code family} for {@code times}; empty when there is none, or when a shift gains nothing. */
-    static Optional<FittedLaw> fit(Family family, Durations times) {
+    /** The shifted distribution of {@code family} for {@code times}; empty when there is none, or when a shift gains nothing. */
+    static Optional<FittedDistribution> fit(Family family, Durations times) {
         return fit(family, times, false);
     }
 
-    /** The same, but where there is none the better of the laws at the bound and without a shift. */
-    static Optional<FittedLaw> fitAnyway(Family family, Durations times) {
+    /** The same, but where there is none the better of the distributions at the bound and without a shift. */
+    static Optional<FittedDistribution> fitAnyway(Family family, Durations times) {
         return fit(family, times, true).or(() -> MaximumLikelihood.fit(family, times));
     }
 
-    private static Optional<FittedLaw> fit(Family family, Durations times, boolean endsToo) {
+    private static Optional<FittedDistribution> fit(Family family, Durations times, boolean endsToo) {
         if (!family.isShiftable() || !(times.least() > 0) || !(times.greatest() > times.least()) || times.n() < 3) {
             return Optional.empty();
         }
         return family == Family.EXPONENTIAL ? exponential(times) : new Threshold(family, times).fit(endsToo);
     }
 
-    private static Optional<FittedLaw> exponential(Durations times) {
+    private static Optional<FittedDistribution> exponential(Durations times) {
         double distance = (times.mean() - times.least()) / (times.n() - 1);
         double threshold = times.least() - distance;
         return threshold > 0
                 ? MaximumLikelihood.fit(Family.EXPONENTIAL, times.less(threshold))
-                        .map(law -> law.above(threshold))
+                        .map(distribution -> distribution.above(threshold))
                 : Optional.empty();
     }
 
-    private Optional<FittedLaw> fit(boolean endsToo) {
+    private Optional<FittedDistribution> fit(boolean endsToo) {
         if (!(nearest < farthest)) {
             return Optional.empty();
         }
@@ -85,7 +85,7 @@ final class Threshold {
                 .map(OptionalInt::of)
                 .orElseGet(OptionalInt::empty);
         if (peak.isEmpty()) {
-            return endsToo ? law(heights[0] > heights[GRID] ? nearest : farthest) : Optional.empty();
+            return endsToo ? distribution(heights[0] > heights[GRID] ? nearest : farthest) : Optional.empty();
         }
         double at = nearest + peak.getAsInt() * step;
         double best = new BrentOptimizer(EXACTNESS, EXACTNESS)
@@ -95,15 +95,15 @@ final class Threshold {
                         new SearchInterval(at - step, at + step, at),
                         new MaxEval(MOST_STEPS))
                 .getPoint();
-        return law(best);
+        return distribution(best);
     }
 
     private double height(double logDistance) {
-        return law(logDistance).map(FittedLaw::logLikelihood).orElse(Double.NEGATIVE_INFINITY);
+        return distribution(logDistance).map(FittedDistribution::logLikelihood).orElse(Double.NEGATIVE_INFINITY);
     }
 
-    private Optional<FittedLaw> law(double logDistance) {
+    private Optional<FittedDistribution> distribution(double logDistance) {
         double threshold = Math.max(0, times.least() - Math.exp(logDistance));
-        return MaximumLikelihood.fit(family, times.less(threshold)).map(law -> law.above(threshold));
+        return MaximumLikelihood.fit(family, times.less(threshold)).map(distribution -> distribution.above(threshold));
     }
 }

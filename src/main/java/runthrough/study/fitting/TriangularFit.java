@@ -4,7 +4,7 @@ import org.apache.commons.statistics.distribution.TriangularDistribution;
 import runthrough.plant.Distribution;
 
 /**
- * Fits the triangular law. For given ends the likeliest mode is one of the times, and the likelihood of all of them is found in
+ * Fits the triangular distribution. For given ends the likeliest mode is one of the times, and the likelihood of all of them is found in
  * one pass over the times in order of size; the ends are then climbed to. S. Kotz and J. R. van Dorp, Beyond Beta, 2004, ch. 1
  * (from memory).
  */
@@ -17,7 +17,7 @@ final class TriangularFit {
         this.width = times.greatest() - times.least();
     }
 
-    static FittedLaw fit(Durations times) {
+    static FittedDistribution fit(Durations times) {
         TriangularFit fit = new TriangularFit(times);
         double[] best = Climb.high(
                 at -> fit.mode(fit.min(at), fit.max(at)).logLikelihood(),
@@ -26,7 +26,7 @@ final class TriangularFit {
         double min = fit.min(best);
         double max = fit.max(best);
         double mode = fit.mode(min, max).value();
-        return FittedLaw.of(
+        return FittedDistribution.of(
                 Family.TRIANGULAR,
                 TriangularDistribution.of(min, mode, max),
                 Distribution.triangular(min, mode, max),

@@ -23,15 +23,15 @@ final class CountSearch {
     private static final int SOME_UNCOILERS = 3;
 
     private final double target;
-    private final Variants variants;
+    private final LineTrials variants;
 
-    private CountSearch(double target, Variants variants) {
+    private CountSearch(double target, LineTrials variants) {
         this.target = target;
         this.variants = variants;
     }
 
     /** One limit for each of {@link What}, in that order. */
-    static List<CountLimit> all(Line line, double target, Variants variants) {
+    static List<CountLimit> all(Line line, double target, LineTrials variants) {
         CountSearch search = new CountSearch(target, variants);
         int crew = line.change().crew();
         int uncoilers = line.entry().uncoilers();

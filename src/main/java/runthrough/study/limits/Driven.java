@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.function.DoubleFunction;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Coil;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection;
-import runthrough.plant.Supply;
 import runthrough.study.limits.LineLimit.What;
 
 /**
@@ -115,7 +115,7 @@ record Driven(
     }
 
     private static Driven coilLength(Line line) {
-        double now = meanLength(line.supply());
+        double now = meanLength(line.coilSource());
         return scaled(
                 What.COIL_LENGTH,
                 line,
@@ -124,17 +124,20 @@ record Driven(
                         || line.coils().stream().anyMatch(coil -> !coil.size().isConstant()),
                 now / FAR,
                 FAR * now,
-                factor -> line.with(line.supply().withEach(coil -> coil.withLengthTimes(factor))));
+                factor -> line.with(line.coilSource().withEach(coil -> coil.withLengthTimes(factor))));
     }
 
     /** Mean length (m) of the coils as they come. */
-    private static double meanLength(Supply supply) {
-        if (supply instanceof Supply.Mix mix) {
+    private static double meanLength(CoilSource coilSource) {
+        if (coilSource instanceof CoilSource.Mix mix) {
             return mix.shares().stream()
                             .mapToDouble(share -> share.weight() * share.coil().meanLength())
                             .sum()
                     / mix.totalWeight();
         }
-        return supply.kinds().stream().mapToDouble(Coil::meanLength).average().orElseThrow();
+        return coilSource.kinds().stream()
+                .mapToDouble(Coil::meanLength)
+                .average()
+                .orElseThrow();
     }
 }

@@ -27,11 +27,11 @@ final class LimitSearch {
 
     private final Driven driven;
     private final double target;
-    private final Variants variants;
+    private final LineTrials variants;
     private final double precision;
     private final Map<Double, Optional<Evaluation>> tried = new HashMap<>();
 
-    LimitSearch(Driven driven, double target, Variants variants) {
+    LimitSearch(Driven driven, double target, LineTrials variants) {
         this.driven = driven;
         this.target = target;
         this.variants = variants;

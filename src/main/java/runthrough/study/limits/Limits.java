@@ -3,7 +3,7 @@ package runthrough.study.limits;
 import java.util.List;
 import java.util.Optional;
 import runthrough.handcalc.HandCalculation;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.study.Evaluation;
 
 /**
@@ -20,7 +20,7 @@ import runthrough.study.Evaluation;
  * @param handCalculation closed forms of the line as it is, for the coil that is hardest on it
  */
 public record Limits(
-        Brief brief,
+        SimulationRequest request,
         double target,
         boolean applicable,
         boolean chance,

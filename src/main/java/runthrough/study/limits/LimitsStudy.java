@@ -3,13 +3,13 @@ package runthrough.study.limits;
 import java.util.List;
 import java.util.Optional;
 import runthrough.handcalc.HandCalculation;
-import runthrough.plant.Brief;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
+import runthrough.study.ProgressCounter;
 import runthrough.study.Share;
-import runthrough.study.Steps;
 import runthrough.study.StudyListener;
 
 /**
@@ -27,7 +27,7 @@ public final class LimitsStudy {
     /** About so many variants are tried for one limit. */
     private static final int EXPECTED_TRIALS = 15;
 
-    private final Brief brief;
+    private final SimulationRequest request;
     private final double target;
 
     /**
@@ -36,8 +36,8 @@ public final class LimitsStudy {
      * @param target share of coil changes that should run through, in (0, 1]
      * @throws runthrough.study.StudyException when it is not
      */
-    public LimitsStudy(Brief brief, double target) {
-        this.brief = brief;
+    public LimitsStudy(SimulationRequest request, double target) {
+        this.request = request;
         this.target = Share.target(target);
     }
 
@@ -49,17 +49,17 @@ public final class LimitsStudy {
      * @throws java.util.concurrent.CancellationException when the listener or an interrupt gave it up
      */
     public Limits run(int threads, StudyListener listener) {
-        Line line = brief.line();
+        Line line = request.line();
         HandCalculation handCalculation = HandCalculation.of(line);
         boolean chance = !line.isDeterministic();
         if (line.practice().isOneStrip()) {
-            return new Limits(brief, target, false, chance, Optional.empty(), List.of(), List.of(), handCalculation);
+            return new Limits(request, target, false, chance, Optional.empty(), List.of(), List.of(), handCalculation);
         }
         Evaluator evaluator = new Evaluator(threads, listener::cancelled);
-        RunPlan plan = chance ? brief.run() : longRun(brief.run());
-        Steps steps = new Steps(listener, EXPECTED_TRIALS * LineLimit.What.values().length);
+        RunPlan plan = chance ? request.run() : longRun(request.run());
+        ProgressCounter steps = new ProgressCounter(listener, EXPECTED_TRIALS * LineLimit.What.values().length);
         Evaluation present = evaluator.evaluate(line, plan);
-        Variants variants = variant -> {
+        LineTrials variants = variant -> {
             steps.next();
             return evaluator.attempt(variant, plan);
         };
@@ -68,7 +68,7 @@ public final class LimitsStudy {
                 .toList();
         List<CountLimit> counts = CountSearch.all(line, target, variants);
         steps.finish();
-        return new Limits(brief, target, true, chance, Optional.of(present), limits, counts, handCalculation);
+        return new Limits(request, target, true, chance, Optional.of(present), limits, counts, handCalculation);
     }
 
     private static RunPlan longRun(RunPlan plan) {

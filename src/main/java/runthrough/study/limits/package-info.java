@@ -6,7 +6,7 @@
  *
  * <p>Units: SI. Shares are in [0, 1].
  *
- * <p>Invariants: all variants of the line are tried under the same luck; the same line, plan and seed give the same answer,
+ * <p>Invariants: all variants of the line are tried under the same random numbers; the same line, plan and seed give the same answer,
  * whatever the number of threads.
  */
 @NullMarked

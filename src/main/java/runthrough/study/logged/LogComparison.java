@@ -2,7 +2,7 @@ package runthrough.study.logged;
 
 import java.util.List;
 import runthrough.linelog.LineLog;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.study.statistics.Interval;
 import runthrough.study.statistics.Wilson;
 
@@ -17,7 +17,7 @@ import runthrough.study.statistics.Wilson;
  * @param jointTimes how the joint times of the model spread
  */
 public record LogComparison(
-        Brief brief,
+        SimulationRequest request,
         LineLog log,
         boolean loggedJointTimes,
         int simulatedLogs,

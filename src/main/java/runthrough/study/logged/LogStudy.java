@@ -10,12 +10,12 @@ import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import runthrough.linelog.LineLog;
-import runthrough.plant.Brief;
 import runthrough.plant.CoilChange;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.WorkElement;
 import runthrough.simulation.Detail;
 import runthrough.study.Evaluator;
@@ -38,7 +38,7 @@ public final class LogStudy {
     private static final int POINTS = 80;
     private static final int TOGETHER = 20;
 
-    private final Brief brief;
+    private final SimulationRequest request;
     private final LineLog log;
     private final boolean loggedJointTimes;
     private final int logs;
@@ -52,12 +52,12 @@ public final class LogStudy {
      *     included, so that what is tested is the rest of it
      * @param logs how many logs to simulate, {@code >= 100}
      */
-    public LogStudy(Brief brief, LineLog log, boolean loggedJointTimes, int logs) {
-        this.brief = brief;
+    public LogStudy(SimulationRequest request, LineLog log, boolean loggedJointTimes, int logs) {
+        this.request = request;
         this.log = log;
         this.loggedJointTimes = loggedJointTimes;
         this.logs = logs;
-        if (loggedJointTimes && brief.line().practice() == Practice.RETHREAD) {
+        if (loggedJointTimes && request.line().practice() == Practice.RETHREAD) {
             throw new StudyException("a line without a joiner has no joint times to take from a log; leave out"
                     + " --logged-joint-times");
         }
@@ -78,15 +78,15 @@ public final class LogStudy {
      * @throws StudyException when a run of the model cannot go on
      */
     public LogComparison run(int threads, StudyListener listener) {
-        Line line = loggedJointTimes ? withLoggedJointTimes(brief.line()) : brief.line();
+        Line line = loggedJointTimes ? withLoggedJointTimes(request.line()) : request.line();
         int count = line.isDeterministic() ? 1 : logs;
         // One more, whose tail ends the time of the last one that is judged.
         RunPlan plan = new RunPlan(
                 new RunPlan.Extent.Changes(length(log) + 1),
                 0,
                 count,
-                brief.run().seed(),
-                brief.run().target());
+                request.run().seed(),
+                request.run().target());
         double[] grid = grid();
         Evaluator evaluator = new Evaluator(threads, listener::cancelled);
         List<Seen> seen = new ArrayList<>();
@@ -98,7 +98,7 @@ public final class LogStudy {
                     line, plan, indices, Detail.TRACE, run -> Seen.of(SimulatedLog.of(run, log.saysWhy()), grid)));
             listener.progress(seen.size(), count);
         }
-        return new LogComparison(brief, log, loggedJointTimes, count, figures(seen), jointShares(seen, grid));
+        return new LogComparison(request, log, loggedJointTimes, count, figures(seen), jointShares(seen, grid));
     }
 
     private Line withLoggedJointTimes(Line line) {

@@ -3,9 +3,9 @@ package runthrough.study.map;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
-import runthrough.plant.Brief;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
 import runthrough.study.OrderedRuns;
@@ -25,10 +25,10 @@ public final class MapStudy {
     /** Fewer replications tell too little of how they differ. */
     private static final int FEWEST = 8;
 
-    private final Brief brief;
+    private final SimulationRequest request;
     private final double target;
     private final MapPlan plan;
-    private final Variants variants;
+    private final MapVariants variants;
 
     /**
      * A study of {@code brief}, whose line must have passed its check.
@@ -37,8 +37,8 @@ public final class MapStudy {
      * @param variants from the numbers on the two axes to the line that has them
      * @throws StudyException when the target is no such share
      */
-    public MapStudy(Brief brief, double target, MapPlan plan, Variants variants) {
-        this.brief = brief;
+    public MapStudy(SimulationRequest request, double target, MapPlan plan, MapVariants variants) {
+        this.request = request;
         this.target = Share.targetBelowAll(target);
         this.plan = plan;
         this.variants = variants;
@@ -104,12 +104,12 @@ public final class MapStudy {
     public ShareMap run(int threads, StudyListener listener, MapStore store) {
         Work work = new Work(threads, listener, store);
         work.run();
-        MapPoint present = measured(0, 0, brief.line(), true);
+        MapPoint present = measured(0, 0, request.line(), true);
         if (present.measured().isEmpty()) {
             throw new StudyException(present.refusal());
         }
         return new ShareMap(
-                brief,
+                request,
                 target,
                 plan,
                 present.measured().get(),
@@ -119,17 +119,18 @@ public final class MapStudy {
     }
 
     private MapPoint point(Grid.Node node) {
-        Variants.Variant variant =
+        MapVariants.Variant variant =
                 variants.at(plan.x().value(node.column()), plan.y().value(node.row()));
-        return variant instanceof Variants.Variant.Refused refused
+        return variant instanceof MapVariants.Variant.Refused refused
                 ? new MapPoint(node.column(), node.row(), Optional.empty(), refused.why())
-                : measured(node.column(), node.row(), ((Variants.Variant.Possible) variant).line(), plan.stride() == 1);
+                : measured(
+                        node.column(), node.row(), ((MapVariants.Variant.Possible) variant).line(), plan.stride() == 1);
     }
 
     /** A part of the replications is enough where the share is plainly far from the target, whatever the others give. */
     private Evaluation evaluation(Line line, boolean inFull) {
         Evaluator evaluator = Evaluator.onCallersThread();
-        RunPlan run = brief.run();
+        RunPlan run = request.run();
         int part = Math.max(FEWEST, run.replications() / PARTS);
         if (inFull || line.isDeterministic() || part >= run.replications()) {
             return evaluator.evaluate(line, run);

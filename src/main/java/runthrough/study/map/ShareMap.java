@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.study.Cause;
 
 /**
@@ -20,7 +20,7 @@ import runthrough.study.Cause;
  * @param byHand what the closed forms leave to spare, over the map
  */
 public record ShareMap(
-        Brief brief,
+        SimulationRequest request,
         double target,
         MapPlan plan,
         MapPoint.Measured present,

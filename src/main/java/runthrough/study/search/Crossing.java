@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
  * Where along one number of a line the share of coil changes run through crosses the target. All values are in the SI unit
  * of that number. "Hard" is the direction in which more is asked of the line: a smaller accumulator, a faster process.
  *
- * <p>Of all that was simulated, under the same luck, three values are told:
+ * <p>Of all that was simulated, under the same random numbers, three values are told:
  *
  * <ul>
  *   <li>{@code value}, the hardest at which the share seen meets the target: the best guess.
@@ -29,7 +29,7 @@ import java.util.OptionalDouble;
  * @param precision greatest relative distance between each of the three and the next harder value that was tried
  * @param evaluations how many values were tried
  * @param fall by how much the share fell at most, in [0, 1], between two values of which the second was easier on the line,
- *     under the same luck: 0 where the line behaves as one expects. Where it does not, a value counts as good enough when a
+ *     under the same random numbers: 0 where the line behaves as one expects. Where it does not, a value counts as good enough when a
  *     harder one is
  */
 public record Crossing(

@@ -6,7 +6,7 @@
  *
  * <p>Units: SI, those of the number that is changed. Shares are in [0, 1].
  *
- * <p>Invariants: every value is tried under the same luck, so that two values differ by what they do and not by what they
+ * <p>Invariants: every value is tried under the same random numbers, so that two values differ by what they do and not by what they
  * were dealt; what is tried next depends on what was seen, never on the number of threads.
  */
 @NullMarked

@@ -8,7 +8,7 @@ import runthrough.study.statistics.Interval;
 /**
  * By how much something changed.
  *
- * @param by how much, compared under the same luck
+ * @param by how much, compared under the same random numbers
  * @param shown whether it is shown to have changed at all, all comparisons of the study made at once
  */
 public record Change(Estimate by, boolean shown) {

@@ -1,8 +1,8 @@
 package runthrough.study.sensitivity;
 
 /**
- * One measure in one replication, coil change by coil change: under luck A, under luck B that has nothing in common with it,
- * and under A with the luck of one source exchanged for that of B.
+ * One measure in one replication, coil change by coil change: under random numbers A, under random numbers B that has nothing in common with it,
+ * and under A with the random numbers of one source exchanged for that of B.
  */
 final class Exchange {
     private final double[] a;

@@ -4,26 +4,26 @@ import runthrough.plant.Line;
 import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Outcome;
 import runthrough.simulation.Replication;
-import runthrough.study.SpareStrip;
+import runthrough.study.StripMargin;
 
 /** Reads a measure off the coil changes of a line. */
 final class Gauge {
     private final Line line;
-    private final SpareStrip spare;
+    private final StripMargin spare;
 
     Gauge(Line line) {
         this.line = line;
-        this.spare = new SpareStrip(line);
+        this.spare = new StripMargin(line);
     }
 
     /** {@code measure} at each coil change of {@code replication}, in order. */
-    double[] read(Measure measure, Replication replication) {
+    double[] read(ChangeMeasure measure, Replication replication) {
         return replication.changes().stream()
                 .mapToDouble(change -> read(measure, change))
                 .toArray();
     }
 
-    private double read(Measure measure, ChangeRecord change) {
+    private double read(ChangeMeasure measure, ChangeRecord change) {
         return switch (measure) {
             case MARGIN -> spare.metres(change);
             case RUN_THROUGH -> change.outcome() == Outcome.RAN_THROUGH ? 1 : 0;

@@ -10,15 +10,15 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
 import runthrough.simulation.Detail;
 import runthrough.simulation.LineSimulator;
-import runthrough.simulation.Luck;
+import runthrough.simulation.RandomNumbers;
 import runthrough.simulation.RandomSource;
 import runthrough.simulation.Replication;
 import runthrough.study.Evaluator;
 import runthrough.study.StudyException;
 
 /**
- * Which sources of randomness carry the variance of what a line gives. Replication j meets its own luck (sample A), that of
- * replication N + j (sample B), and its own with one source exchanged, all by coil change, see {@link Luck}. The luck of a
+ * Which sources of randomness carry the variance of what a line gives. Replication j meets its own random numbers (sample A), that of
+ * replication N + j (sample B), and its own with one source exchanged, all by coil change, see {@link RandomNumbers}. The random numbers of a
  * source is exchanged over the whole run, for a coil change depends on what those before it left behind.
  */
 final class RandomnessStudy {
@@ -39,7 +39,7 @@ final class RandomnessStudy {
     private final RunPlan plan;
     private final int samples;
     private final List<RandomSource> sources;
-    private final List<Measure> measures;
+    private final List<ChangeMeasure> measures;
 
     /**
      * A study of {@code line} as it would be run under {@code plan}.
@@ -51,7 +51,7 @@ final class RandomnessStudy {
         this.plan = byChanges(line, plan);
         this.sources = RandomSource.of(line);
         this.samples = samples == 0 ? usualSamples(plan) : samples;
-        this.measures = Measure.of(line);
+        this.measures = ChangeMeasure.of(line);
     }
 
     /**
@@ -97,7 +97,7 @@ final class RandomnessStudy {
 
     /** Runs it; calls {@code step} after each sample. */
     List<VarianceShares> run(Evaluator evaluator, Runnable step) {
-        Map<Measure, List<Exchange>> seen = new EnumMap<>(Measure.class);
+        Map<ChangeMeasure, List<Exchange>> seen = new EnumMap<>(ChangeMeasure.class);
         measures.forEach(measure -> seen.put(measure, new ArrayList<>()));
         LineSimulator simulator = new LineSimulator(line, plan);
         IntFunction<List<Exchange>> sample = index -> sample(simulator, index);
@@ -115,8 +115,8 @@ final class RandomnessStudy {
     /** Sample {@code index}: one exchange for each measure. */
     private List<Exchange> sample(LineSimulator simulator, int index) {
         Gauge gauge = new Gauge(line);
-        Luck own = Luck.of(index);
-        Luck other = Luck.of(samples + index);
+        RandomNumbers own = RandomNumbers.of(index);
+        RandomNumbers other = RandomNumbers.of(samples + index);
         double[][] a = read(gauge, run(simulator, own));
         double[][] b = read(gauge, run(simulator, other));
         double[][][] exchanged = new double[measures.size()][sources.size()][];
@@ -133,8 +133,8 @@ final class RandomnessStudy {
         return exchanges;
     }
 
-    private static Replication run(LineSimulator simulator, Luck luck) {
-        return Evaluator.run(luck.index(), index -> simulator.run(luck));
+    private static Replication run(LineSimulator simulator, RandomNumbers randomNumbers) {
+        return Evaluator.run(randomNumbers.index(), index -> simulator.run(randomNumbers));
     }
 
     private double[][] read(Gauge gauge, Replication replication) {

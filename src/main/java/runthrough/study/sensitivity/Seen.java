@@ -25,7 +25,7 @@ final class Seen {
         return values.length;
     }
 
-    static Seen of(Replication replication, Gauge gauge, Measure measure) {
+    static Seen of(Replication replication, Gauge gauge, ChangeMeasure measure) {
         return new Seen(replication.totals().ranThrough(), gauge.read(measure, replication));
     }
 

@@ -1,7 +1,7 @@
 package runthrough.study.sensitivity;
 
 import java.util.List;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 
 /**
  * What moves the answer.
@@ -16,7 +16,7 @@ import runthrough.plant.Brief;
  * @param sampleChanges coil changes in each of these
  */
 public record Sensitivity(
-        Brief brief,
+        SimulationRequest request,
         double target,
         boolean chance,
         Swings swings,

@@ -2,7 +2,7 @@ package runthrough.study.sensitivity;
 
 import java.util.List;
 import java.util.Optional;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.study.Evaluator;
 import runthrough.study.Share;
 import runthrough.study.StudyListener;
@@ -12,7 +12,7 @@ public final class SensitivityStudy {
     /** With fewer samples than these nothing could be said of how well the indices are known. */
     public static final int FEWEST_SAMPLES = 10;
 
-    private final Brief brief;
+    private final SimulationRequest request;
     private final double target;
     private final SwingStudy swings;
     private final Optional<RandomnessStudy> randomness;
@@ -26,13 +26,13 @@ public final class SensitivityStudy {
      *     for the usual number
      * @throws runthrough.study.StudyException when that is not so
      */
-    public SensitivityStudy(Brief brief, double target, List<Swing> swings, int samples) {
-        this.brief = brief;
+    public SensitivityStudy(SimulationRequest request, double target, List<Swing> swings, int samples) {
+        this.request = request;
         this.target = Share.target(target);
-        this.swings = new SwingStudy(brief, swings);
-        this.randomness = brief.line().isDeterministic()
+        this.swings = new SwingStudy(request, swings);
+        this.randomness = request.line().isDeterministic()
                 ? Optional.empty()
-                : Optional.of(new RandomnessStudy(brief.line(), brief.run(), samples));
+                : Optional.of(new RandomnessStudy(request.line(), request.run(), samples));
     }
 
     /**
@@ -48,7 +48,7 @@ public final class SensitivityStudy {
         Evaluator evaluator = new Evaluator(threads, listener::cancelled);
         Swings moved = swings.run(target, evaluator, count::step).withoutRepeats();
         return new Sensitivity(
-                brief,
+                request,
                 target,
                 swings.chance(),
                 moved,

@@ -25,7 +25,7 @@ import runthrough.study.statistics.Interval;
  *       Computer Physics Communications 117, 1999; table 2 (f) there.
  * </ul>
  *
- * <p>A replication has many coil changes, which hang together: each has its own measure {@code Y_n}, a function of the luck of
+ * <p>A replication has many coil changes, which hang together: each has its own measure {@code Y_n}, a function of the random numbers of
  * all sources over the run up to it. The indices of the {@code Y_n} are averaged with their variances as weights, sums over
  * n of what is above over sums of the variances: the aggregated indices of F. Gamboa, A. Janon, T. Klein and A. Lagnoux,
  * "Sensitivity analysis for multidimensional and functional outputs", Electronic Journal of Statistics 8, 2014. What differs

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import runthrough.plant.Brief;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.simulation.LineSimulator;
-import runthrough.simulation.Luck;
+import runthrough.simulation.RandomNumbers;
 import runthrough.study.Evaluator;
 import runthrough.study.StudyException;
 import runthrough.study.sensitivity.Swing.End;
@@ -16,25 +16,25 @@ import runthrough.study.sensitivity.SwingEffect.AtEnd;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Estimators;
 
-/** Moves inputs one at a time, low and high, all under the same luck by coil change. */
+/** Moves inputs one at a time, low and high, all under the same random numbers by coil change. */
 final class SwingStudy {
-    private final Brief brief;
+    private final SimulationRequest request;
     private final List<Swing> swings;
-    private final Measure measure;
+    private final ChangeMeasure measure;
     private final boolean chance;
     private final int replications;
 
-    SwingStudy(Brief brief, List<Swing> swings) {
-        this.brief = brief;
+    SwingStudy(SimulationRequest request, List<Swing> swings) {
+        this.request = request;
         this.swings = List.copyOf(swings);
-        this.measure = Measure.of(brief.line()).get(0);
+        this.measure = ChangeMeasure.of(request.line()).get(0);
         // An input may bring chance into a line that has none.
-        this.chance = !brief.line().isDeterministic()
+        this.chance = !request.line().isDeterministic()
                 || swings.stream()
                         .flatMap(Swing::ends)
                         .flatMap(end -> end.line().stream())
                         .anyMatch(line -> !line.isDeterministic());
-        this.replications = chance ? brief.run().replications() : 1;
+        this.replications = chance ? request.run().replications() : 1;
     }
 
     /** Whether anything is left to chance, in the line or at an end of a range. */
@@ -56,10 +56,10 @@ final class SwingStudy {
 
     /** Runs it; calls {@code step} after each line. */
     Swings run(double target, Evaluator evaluator, Runnable step) {
-        List<Seen> base = seen(brief.line(), evaluator);
+        List<Seen> base = seen(request.line(), evaluator);
         step.run();
         long changes = base.stream().mapToLong(seen -> seen.changes()).sum();
-        Yardstick yardstick = measure == Measure.MARGIN
+        Yardstick yardstick = measure == ChangeMeasure.MARGIN
                 ? Yardstick.atTarget(target, changes, replications, chance)
                 : Yardstick.mean(replications);
         List<SwingEffect> effects = new ArrayList<>();
@@ -99,13 +99,13 @@ final class SwingStudy {
     }
 
     private List<Seen> seen(Line line, Evaluator evaluator) {
-        RunPlan plan = brief.run();
+        RunPlan plan = request.run();
         LineSimulator simulator = new LineSimulator(line, plan);
         Gauge gauge = new Gauge(line);
         List<Seen> seen = new ArrayList<>();
         evaluator.<Seen>inOrder(
                 replications,
-                i -> Seen.of(Evaluator.run(i, index -> simulator.run(Luck.of(index))), gauge, measure),
+                i -> Seen.of(Evaluator.run(i, index -> simulator.run(RandomNumbers.of(index))), gauge, measure),
                 seen::add);
         if (seen.stream().anyMatch(replication -> replication.changes() == 0)) {
             throw new StudyException(

@@ -14,7 +14,8 @@ import runthrough.study.statistics.Estimate;
  * @param share of coil changes that run through, of the line as it is
  * @param effects in the order of the inputs
  */
-public record Swings(Measure measure, boolean atTarget, Estimate strip, Estimate share, List<SwingEffect> effects) {
+public record Swings(
+        ChangeMeasure measure, boolean atTarget, Estimate strip, Estimate share, List<SwingEffect> effects) {
 
     /** Metres or seconds that differ by less than this part are the same but for rounding. */
     private static final double ROUNDING = 1e-9;

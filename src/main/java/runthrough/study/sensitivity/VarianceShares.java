@@ -16,7 +16,7 @@ import runthrough.study.statistics.Estimate;
  * @param sources the one with the greatest total index first; empty where there is no variance to share
  * @param firstOrders sum of all first-order indices
  */
-public record VarianceShares(Measure measure, double mean, double sd, List<Share> sources, Estimate firstOrders) {
+public record VarianceShares(ChangeMeasure measure, double mean, double sd, List<Share> sources, Estimate firstOrders) {
 
     public VarianceShares {
         sources = List.copyOf(sources);
@@ -25,7 +25,7 @@ public record VarianceShares(Measure measure, double mean, double sd, List<Share
     /** What one source carries, see {@link SobolIndices}. */
     public record Share(RandomSource source, SobolIndices.Index index) {}
 
-    static VarianceShares of(Measure measure, List<RandomSource> sources, List<Exchange> replications) {
+    static VarianceShares of(ChangeMeasure measure, List<RandomSource> sources, List<Exchange> replications) {
         SobolIndices indices = SobolIndices.of(replications);
         List<Share> shares = new ArrayList<>();
         for (int i = 0; i < indices.sources().size(); i++) {

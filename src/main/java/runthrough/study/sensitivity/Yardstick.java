@@ -41,7 +41,7 @@ record Yardstick(OptionalDouble allowed, int sections) {
         return sections >= FEWEST ? new Yardstick(OptionalDouble.of(1 - target), sections) : mean(replications);
     }
 
-    /** By how much {@code there} is more than {@code here}, replication by replication under the same luck. */
+    /** By how much {@code there} is more than {@code here}, replication by replication under the same random numbers. */
     Estimate difference(List<Seen> there, List<Seen> here) {
         if (allowed.isEmpty()) {
             return Estimators.mean(IntStream.range(0, here.size())

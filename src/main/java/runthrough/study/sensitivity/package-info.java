@@ -5,7 +5,7 @@
  * runthrough.study.sensitivity.Sensitivity}, of {@link runthrough.study.sensitivity.SwingEffect}s and {@link
  * runthrough.study.sensitivity.VarianceShares}. Units: SI; shares and indices from 0 to 1.
  *
- * <p>Invariants: what is compared met the same luck, coil change by coil change. What is not shown to matter is told apart
+ * <p>Invariants: what is compared met the same random numbers, coil change by coil change. What is not shown to matter is told apart
  * from what is. The variants of the line are handed in: nothing here knows a scenario file.
  */
 @NullMarked

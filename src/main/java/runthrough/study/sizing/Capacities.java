@@ -10,7 +10,7 @@ import runthrough.plant.StorageForm;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
 
-/** A line tried with other capacities under the same luck; what was tried once is not run again. */
+/** A line tried with other capacities under the same random numbers; what was tried once is not run again. */
 final class Capacities {
     private final Line line;
     private final Evaluator evaluator;

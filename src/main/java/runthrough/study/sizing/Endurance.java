@@ -23,12 +23,12 @@ import runthrough.study.statistics.Interval;
  * @param waited strip (m) that the process used per coil change while joints waited for their coils
  */
 record Endurance(Estimate growth, double refilled, double waited) {
-    /** Long enough to tell a drift from a run of bad luck, see {@link #lasts}. */
+    /** Long enough to tell a drift from a run of unfavourable random numbers, see {@link #lasts}. */
     private static final int CHANGES = 1000;
 
     private static final int REPLICATIONS = 4;
 
-    /** When the accumulator is full again more often than this, a falling level is bad luck. */
+    /** When the accumulator is full again more often than this, a falling level is chance. */
     private static final double SELDOM = 0.01;
 
     /** A drift (m) less than this is rounding. */

@@ -3,12 +3,12 @@ package runthrough.study.sizing;
 import java.util.List;
 import java.util.Optional;
 import runthrough.handcalc.HandCalculation;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.study.Cause;
 import runthrough.study.Verdict;
 import runthrough.study.search.Crossing;
 import runthrough.study.statistics.Estimate;
-import runthrough.study.statistics.Narrowness;
+import runthrough.study.statistics.RelativeHalfWidth;
 
 /**
  * How large the accumulator must be, so that the target share of coil changes runs through.
@@ -30,13 +30,13 @@ import runthrough.study.statistics.Narrowness;
  * @param interval whether the interval is as narrow as was asked for, its half-width being a part of the capacity; empty unless
  *     {@link Answer#FOUND}
  * @param resolution how many coil changes it takes to show the target met at all; its {@code toDecide} is empty here
- * @param curve share against capacity, smallest capacity first; each point under the same luck
+ * @param curve share against capacity, smallest capacity first; each point under the same random numbers
  * @param handCalculation closed forms of the line as it is, for the coil that is hardest on it: capacity needed for the mean
  *     joint time
  * @param noneEnough why no capacity is enough and what would free it; only with {@link Answer#NONE_IS_ENOUGH}
  */
 public record Sizing(
-        Brief brief,
+        SimulationRequest request,
         double target,
         Answer answer,
         boolean chance,
@@ -46,7 +46,7 @@ public record Sizing(
         Optional<Size> sure,
         Optional<Size> possible,
         Optional<Point> present,
-        Optional<Narrowness> interval,
+        Optional<RelativeHalfWidth> interval,
         Verdict.Resolution resolution,
         List<Point> curve,
         HandCalculation handCalculation,
@@ -60,7 +60,7 @@ public record Sizing(
     }
 
     /**
-     * By how much the share fell at most, in [0, 1], from a capacity to a larger one under the same luck, as far as was tried:
+     * By how much the share fell at most, in [0, 1], from a capacity to a larger one under the same random numbers, as far as was tried:
      * 0 where more capacity never did worse.
      */
     public double fall() {

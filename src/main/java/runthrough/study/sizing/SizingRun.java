@@ -5,12 +5,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Accumulator;
-import runthrough.plant.Brief;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
-import runthrough.study.Steps;
+import runthrough.study.ProgressCounter;
 import runthrough.study.StudyListener;
 import runthrough.study.Verdict;
 import runthrough.study.search.Crossing;
@@ -21,7 +21,7 @@ import runthrough.study.search.TargetSearch.Guess;
 import runthrough.study.sizing.Sizing.Answer;
 import runthrough.study.sizing.Sizing.NoneEnough;
 import runthrough.study.sizing.Sizing.Point;
-import runthrough.study.statistics.Narrowness;
+import runthrough.study.statistics.RelativeHalfWidth;
 
 /** One run of a {@link SizingStudy}, for a line with an accumulator. */
 final class SizingRun {
@@ -40,28 +40,28 @@ final class SizingRun {
     /** About so many capacities are tried. */
     private static final int EXPECTED_TRIALS = 20;
 
-    private final Brief brief;
+    private final SimulationRequest request;
     private final SizingOptions options;
     private final boolean chance;
     private final Evaluator evaluator;
-    private final Steps steps;
+    private final ProgressCounter steps;
     private final Capacities capacities;
     private final HandCalculation handCalculation;
     private final Line ample;
     private final StripNeeds needs;
     private RunPlan plan;
 
-    SizingRun(Brief brief, SizingOptions options, Evaluator evaluator, StudyListener listener) {
-        this.brief = brief;
+    SizingRun(SimulationRequest request, SizingOptions options, Evaluator evaluator, StudyListener listener) {
+        this.request = request;
         this.options = options;
-        this.chance = !brief.line().isDeterministic();
+        this.chance = !request.line().isDeterministic();
         this.evaluator = evaluator;
-        this.steps = new Steps(listener, EXPECTED_TRIALS);
-        this.plan = brief.run();
-        this.handCalculation = HandCalculation.of(brief.line());
-        this.ample = brief.line().with(ample(brief.line().accumulator(), handCalculation));
+        this.steps = new ProgressCounter(listener, EXPECTED_TRIALS);
+        this.plan = request.run();
+        this.handCalculation = HandCalculation.of(request.line());
+        this.ample = request.line().with(ample(request.line().accumulator(), handCalculation));
         this.needs = new StripNeeds(ample);
-        this.capacities = new Capacities(brief.line(), evaluator, needs);
+        this.capacities = new Capacities(request.line(), evaluator, needs);
     }
 
     private static Accumulator ample(Accumulator now, HandCalculation handCalculation) {
@@ -87,7 +87,7 @@ final class SizingRun {
             runMore(Math.max(plan.replications() + 1, (int) Math.ceil(more * plan.replications())));
         }
         Crossing crossing = search();
-        Narrowness narrowness = narrowness(crossing);
+        RelativeHalfWidth narrowness = narrowness(crossing);
         while (!narrowness.reached() && narrowness.wouldDo().isPresent() && mayRunMore()) {
             runMore(narrowness.wouldDo().getAsInt());
             crossing = search();
@@ -135,16 +135,16 @@ final class SizingRun {
         return capacities.evaluate(capacity, plan);
     }
 
-    private Narrowness narrowness(Crossing crossing) {
+    private RelativeHalfWidth narrowness(Crossing crossing) {
         if (!chance) {
-            return Narrowness.exact(options.halfWidth(), options.maxReplications());
+            return RelativeHalfWidth.exact(options.halfWidth(), options.maxReplications());
         }
         OptionalDouble half = OptionalDouble.empty();
         if (crossing.sure().isPresent() && crossing.possible().isPresent()) {
             double width = crossing.sure().getAsDouble() - crossing.possible().getAsDouble();
             half = OptionalDouble.of(width / (2 * crossing.value().orElseThrow()));
         }
-        return Narrowness.of(options.halfWidth(), half, plan.replications(), options.maxReplications());
+        return RelativeHalfWidth.of(options.halfWidth(), half, plan.replications(), options.maxReplications());
     }
 
     private Sizing noneEnough(Endurance endurance) {
@@ -154,14 +154,14 @@ final class SizingRun {
     }
 
     private Sizing sizing(Answer answer, Optional<Crossing> capacity, Optional<NoneEnough> none) {
-        RunPlan asPlanned = brief.run();
-        double now = brief.line().accumulator().capacity();
+        RunPlan asPlanned = request.run();
+        double now = request.line().accumulator().capacity();
         CapacityCurve curve = new CapacityCurve(c -> capacities.evaluate(c, asPlanned), capacities::size);
         List<Point> points =
                 capacity.map(crossing -> curve.about(crossing, needs, now)).orElse(List.of());
         Evaluation present = capacities.evaluate(now, asPlanned).orElseThrow();
         return new Sizing(
-                brief,
+                request,
                 options.target(),
                 answer,
                 chance,

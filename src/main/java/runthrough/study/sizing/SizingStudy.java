@@ -3,7 +3,7 @@ package runthrough.study.sizing;
 import java.util.List;
 import java.util.Optional;
 import runthrough.handcalc.HandCalculation;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.study.Evaluator;
 import runthrough.study.StudyListener;
 import runthrough.study.Verdict;
@@ -18,12 +18,12 @@ import runthrough.study.sizing.Sizing.Answer;
  * in earnest ({@link runthrough.study.search.TargetSearch}), so that what is told does not rest on the guess.
  */
 public final class SizingStudy {
-    private final Brief brief;
+    private final SimulationRequest request;
     private final SizingOptions options;
 
     /** A study of {@code brief}, whose line must have passed its check; the target is that of {@code options}. */
-    public SizingStudy(Brief brief, SizingOptions options) {
-        this.brief = brief;
+    public SizingStudy(SimulationRequest request, SizingOptions options) {
+        this.request = request;
         this.options = options;
     }
 
@@ -35,19 +35,19 @@ public final class SizingStudy {
      * @throws java.util.concurrent.CancellationException when the listener or an interrupt gave it up
      */
     public Sizing run(int threads, StudyListener listener) {
-        if (brief.line().practice().isOneStrip()) {
+        if (request.line().practice().isOneStrip()) {
             return notApplicable();
         }
-        return new SizingRun(brief, options, new Evaluator(threads, listener::cancelled), listener).run();
+        return new SizingRun(request, options, new Evaluator(threads, listener::cancelled), listener).run();
     }
 
     private Sizing notApplicable() {
         return new Sizing(
-                brief,
+                request,
                 options.target(),
                 Answer.NOT_APPLICABLE,
-                !brief.line().isDeterministic(),
-                brief.run().replications(),
+                !request.line().isDeterministic(),
+                request.run().replications(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -56,7 +56,7 @@ public final class SizingStudy {
                 Optional.empty(),
                 new Verdict.Resolution(Optional.empty(), Optional.empty()),
                 List.of(),
-                HandCalculation.of(brief.line()),
+                HandCalculation.of(request.line()),
                 Optional.empty());
     }
 }

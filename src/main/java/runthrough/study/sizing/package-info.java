@@ -7,7 +7,7 @@
  *
  * <p>Units: SI. Shares are in [0, 1].
  *
- * <p>Invariants: all capacities are tried under the same luck; the same line, plan and seed give the same answer, whatever
+ * <p>Invariants: all capacities are tried under the same random numbers; the same line, plan and seed give the same answer, whatever
  * the number of threads. What is told of a capacity was simulated with that capacity, or is known to be the same.
  */
 @NullMarked

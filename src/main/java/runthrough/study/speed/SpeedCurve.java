@@ -2,7 +2,7 @@ package runthrough.study.speed;
 
 import java.util.List;
 import java.util.Optional;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.study.Verdict;
 import runthrough.study.search.Crossing;
 import runthrough.study.statistics.Estimate;
@@ -26,7 +26,7 @@ import runthrough.study.statistics.Estimate;
  *     coil change stops it at any speed
  */
 public record SpeedCurve(
-        Brief brief,
+        SimulationRequest request,
         double target,
         boolean scaledAlike,
         double from,
@@ -49,7 +49,7 @@ public record SpeedCurve(
      * @param where whether it lies within the range or at an end of it, beyond which more might come out
      * @param asGoodFrom slowest speed tried (m/s) whose output is not shown to be less than that at the peak
      * @param asGoodTo fastest such speed (m/s)
-     * @param lossAtTo output at the peak less that at the fastest speed, paired under the same luck (m/s), {@code >= 0} on
+     * @param lossAtTo output at the peak less that at the fastest speed, paired under the same random numbers (m/s), {@code >= 0} on
      *     average: how much is lost by speeding up
      */
     public record Peak(SpeedPoint at, Where where, double asGoodFrom, double asGoodTo, Estimate lossAtTo) {}

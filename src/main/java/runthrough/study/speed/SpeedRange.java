@@ -4,9 +4,9 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import runthrough.plant.Entry;
-import runthrough.plant.Finding;
 import runthrough.plant.Line;
 import runthrough.plant.LineCheck;
+import runthrough.plant.Message;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.quantity.Kind;
@@ -102,12 +102,12 @@ public record SpeedRange(double from, double to, int points) {
 
     private static void check(Line line, double speed) {
         Line variant = line.withRatedSpeedsTimes(speed / line.fastestRatedSpeed());
-        Optional<Finding> refused =
-                LineCheck.check(variant).stream().filter(Finding::isError).findFirst();
-        refused.ifPresent(finding -> {
+        Optional<Message> refused =
+                LineCheck.check(variant).stream().filter(Message::isError).findFirst();
+        refused.ifPresent(message -> {
             throw new StudyException(
                     "range of speeds = " + Units.of(UnitSystem.METRIC).text(Kind.SPEED, speed)
-                            + " at one end; the line cannot be run so: " + finding.text());
+                            + " at one end; the line cannot be run so: " + message.text());
         });
     }
 }

@@ -1,12 +1,12 @@
 package runthrough.study.speed;
 
 import java.util.Optional;
-import runthrough.plant.Brief;
 import runthrough.plant.Line;
+import runthrough.plant.SimulationRequest;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
+import runthrough.study.ProgressCounter;
 import runthrough.study.Share;
-import runthrough.study.Steps;
 import runthrough.study.StudyListener;
 import runthrough.study.search.Crossing;
 import runthrough.study.search.Crossing.Harder;
@@ -25,7 +25,7 @@ public final class SpeedStudy {
     /** About so many speeds are tried beside those of the range. */
     private static final int EXPECTED_MORE = 25;
 
-    private final Brief brief;
+    private final SimulationRequest request;
     private final double target;
     private final SpeedRange range;
 
@@ -35,11 +35,11 @@ public final class SpeedStudy {
      * @param target share of coil changes that should run through, in (0, 1]
      * @throws runthrough.study.StudyException when that is not so, or the line cannot be run at an end of the range
      */
-    public SpeedStudy(Brief brief, double target, SpeedRange range) {
-        this.brief = brief;
+    public SpeedStudy(SimulationRequest request, double target, SpeedRange range) {
+        this.request = request;
         this.target = Share.target(target);
         this.range = range;
-        range.check(brief.line());
+        range.check(request.line());
     }
 
     /**
@@ -50,20 +50,20 @@ public final class SpeedStudy {
      * @throws java.util.concurrent.CancellationException when the listener or an interrupt gave it up
      */
     public SpeedCurve run(int threads, StudyListener listener) {
-        Line line = brief.line();
-        Steps steps = new Steps(listener, range.points() + EXPECTED_MORE);
+        Line line = request.line();
+        ProgressCounter steps = new ProgressCounter(listener, range.points() + EXPECTED_MORE);
         Evaluator evaluator = new Evaluator(threads, listener::cancelled);
         double now = line.fastestRatedSpeed();
         Speeds speeds = new Speeds(now, target, speed -> {
             steps.next();
-            return evaluator.evaluate(line.withRatedSpeedsTimes(speed / now), brief.run());
+            return evaluator.evaluate(line.withRatedSpeedsTimes(speed / now), request.run());
         });
         range.speeds().forEach(speeds::at);
         SpeedPoint present = speeds.point(now);
         double precision = line.isDeterministic() ? EXACT : FINE;
         SpeedCurve.Peak peak = new PeakSearch(speeds, range, precision).peak();
         SpeedCurve curve = new SpeedCurve(
-                brief,
+                request,
                 target,
                 line.coils().stream().anyMatch(coil -> coil.processSpeed().isPresent()),
                 range.from(),

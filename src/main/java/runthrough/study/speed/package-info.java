@@ -7,7 +7,7 @@
  *
  * <p>Units: SI; rates are "per shift", a shift being 8 h of simulated time. Shares are in [0, 1].
  *
- * <p>Invariants: all speeds are tried under the same luck; the same line, plan and seed give the same answer, whatever the
+ * <p>Invariants: all speeds are tried under the same random numbers; the same line, plan and seed give the same answer, whatever the
  * number of threads.
  */
 @NullMarked

@@ -4,27 +4,27 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * How differences between two variants are judged that met the same luck, replication by replication.
+ * How differences between two variants are judged that met the same random numbers, replication by replication.
  *
  * <p>The interval is Student's t over the differences of the pairs (the paired t interval), which needs neither equal spreads
- * nor independence of the two: what luck they share falls out. Where that is not honest another takes its place, or none:
+ * nor independence of the two: what random numbers they share falls out. Where that is not honest another takes its place, or none:
  *
  * <ul>
  *   <li>No pair differs but for rounding: no difference, and no interval.
  *   <li>All pairs differ by the same: no interval.
  *   <li>A share, when fewer than {@value Estimators#FEW} trials went the one way here and the other way there, or when all
  *       pairs differ by the same: from the intervals of the two shares by "square and add", which leaves out that they share
- *       their luck and so is rather too wide.
+ *       their random numbers and so is rather too wide.
  *   <li>Where only a few of the pairs differ, and the others are the same, one t interval may look sure that rests on two or
  *       three events. As many pairs must differ as a sign test would want if all differed the same way ({@code 2^(1 - k)} at
  *       most what the interval leaves out); otherwise it is stretched to zero.
  * </ul>
  *
- * <p>When several differences are judged at once, one of them may look real by luck. By Bonferroni's inequality all of
+ * <p>When several differences are judged at once, one of them may look significant by chance. By Bonferroni's inequality all of
  * {@code m} intervals hold together with 95 % confidence when each holds with {@code 1 - 0.05/m}; a difference counts as real
  * only if that wider interval leaves zero out.
  *
- * <p>Sources, from memory: A. M. Law, "Simulation Modeling and Analysis", 4th ed., 2007, sections 10.2.1 (paired t) and
+ * <p>Sources, from memory: A. M. DistributionShape, "Simulation Modeling and Analysis", 4th ed., 2007, sections 10.2.1 (paired t) and
  * 10.3.1 (Bonferroni, all against a standard); R. G. Newcombe, "Interval estimation for the difference between independent
  * proportions: comparison of eleven methods", Statistics in Medicine 17, 1998, method 10 (square and add).
  */
@@ -65,10 +65,10 @@ public final class Pairs {
         int differing =
                 (int) IntStream.range(0, pairs).filter(i -> differences[i] != 0).count();
         if (pairs == 0) {
-            return new Difference(Double.NaN, 0, Optional.empty(), confidence, Difference.Finding.NOT_SHOWN);
+            return new Difference(Double.NaN, 0, Optional.empty(), confidence, Difference.Message.NOT_SHOWN);
         }
         if (differing == 0) {
-            return new Difference(0, pairs, Optional.empty(), confidence, Difference.Finding.NONE);
+            return new Difference(0, pairs, Optional.empty(), confidence, Difference.Message.NONE);
         }
         Estimate byT = Estimators.mean(confidence, differences);
         boolean enough = Math.scalb(1.0, 1 - differing) <= 1 - confidence;
@@ -78,7 +78,7 @@ public final class Pairs {
                     pairs,
                     Optional.empty(),
                     confidence,
-                    enough ? Difference.Finding.REAL : Difference.Finding.NOT_SHOWN);
+                    enough ? Difference.Message.REAL : Difference.Message.NOT_SHOWN);
         }
         Interval interval = byT.interval().get();
         return judged(byT.mean(), pairs, differing == pairs || enough ? interval : stretchedToZero(interval));
@@ -93,7 +93,7 @@ public final class Pairs {
         Difference byT = means(here.shares(replications), there.shares(replications));
         boolean few = turnedOutOtherwise(here, there, replications) < Estimators.FEW;
         boolean isEnough = byT.interval().isPresent() && !few;
-        return byT.finding() == Difference.Finding.NONE || isEnough
+        return byT.message() == Difference.Message.NONE || isEnough
                 ? byT
                 : judged(byT.mean(), byT.pairs(), squareAndAdd(byT.mean(), here, there));
     }
@@ -118,8 +118,8 @@ public final class Pairs {
     }
 
     private Difference judged(double mean, int pairs, Interval interval) {
-        Difference.Finding finding = interval.contains(0) ? Difference.Finding.NOT_SHOWN : Difference.Finding.REAL;
-        return new Difference(mean, pairs, Optional.of(interval), confidence, finding);
+        Difference.Message message = interval.contains(0) ? Difference.Message.NOT_SHOWN : Difference.Message.REAL;
+        return new Difference(mean, pairs, Optional.of(interval), confidence, message);
     }
 
     private static Interval stretchedToZero(Interval interval) {

@@ -19,7 +19,7 @@ import runthrough.timestudy.TimeSheet;
  * @param pearson correlation of the times themselves: what the spread of sums depends on
  * @param p two-sided, of Spearman's by Student's t with n - 2 degrees of freedom
  * @param adjusted p by S. Holm (A simple sequentially rejective multiple test procedure, Scandinavian Journal of Statistics 6,
- *     1979; from memory): among many pairs some look related by luck, and this allows for it
+ *     1979; from memory): among many pairs some look related by chance, and this allows for it
  */
 public record Correlation(int first, int second, int n, double spearman, double pearson, double p, double adjusted) {
 
@@ -110,7 +110,7 @@ public record Correlation(int first, int second, int n, double spearman, double 
                 .toList();
     }
 
-    /** Whether it is more than luck, also in view of all the pairs that were looked at. */
+    /** Whether it is more than chance, also in view of all the pairs that were looked at. */
     public boolean isShown() {
         return adjusted < SIGNIFICANCE;
     }

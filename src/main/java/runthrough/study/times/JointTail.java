@@ -48,12 +48,12 @@ public record JointTail(int rows, Moments together, double apartSd, List<Percent
      */
     public record Percentile(double p, double together, double apart, double low, double high) {
 
-        /** Whether drawing elements on their own makes long joints shorter than they are, beyond luck. */
+        /** Whether drawing elements on their own makes long joints shorter than they are, beyond chance. */
         public boolean isTooShort() {
             return low > 0;
         }
 
-        /** Whether it makes them longer than they are, beyond luck. */
+        /** Whether it makes them longer than they are, beyond chance. */
         public boolean isTooLong() {
             return high < 0;
         }
@@ -68,7 +68,7 @@ public record JointTail(int rows, Moments together, double apartSd, List<Percent
                 : Optional.of(new Resampling(standing, rows, new Draws(seed, STREAM, 0)).tail());
     }
 
-    /** Rows by element, {@code columns[element][row]}, and the luck they are drawn with. */
+    /** Rows by element, {@code columns[element][row]}, and the random numbers they are drawn with. */
     private static final class Resampling {
         private final double[][] columns;
         private final int n;

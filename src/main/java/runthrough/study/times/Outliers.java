@@ -12,7 +12,7 @@ import runthrough.timestudy.TimeSheet;
  * themselves would call much of it outlying; on logarithms a doubling counts like a halving.
  *
  * <p>With the quartiles Q1 and Q3 of the logarithms, the fences are at Q1 - 1.5 (Q3 - Q1) and Q3 + 1.5 (Q3 - Q1); a time beyond
- * 3 (Q3 - Q1) is far out. About 7 in 1000 lognormal times lie outside by luck alone, 2 in a million far out. Where the watch
+ * 3 (Q3 - Q1) is far out. About 7 in 1000 lognormal times lie outside by chance alone, 2 in a million far out. Where the watch
  * was read so coarsely that the quartiles are closer than one step, they count as one step apart. A time of 0 has no logarithm:
  * it lies below any fence.
  *
@@ -28,7 +28,7 @@ public record Outliers(double low, double high, List<Outlier> found) {
     /** With fewer times quartiles mean nothing. */
     static final int FEWEST = 8;
 
-    /** Share of lognormal times that lie outside by luck. */
+    /** Share of lognormal times that lie outside by chance. */
     public static final double BY_LUCK = 0.007;
 
     private static final double OUTSIDE = 1.5;

@@ -20,7 +20,7 @@ import runthrough.timestudy.TimeSheet;
  *
  * @param n times compared
  * @param tau Kendall's tau-a: share of pairs that rise less share of those that fall, in [-1, 1]
- * @param p two-sided, normal approximation with continuity correction: how likely so strong a trend is by luck
+ * @param p two-sided, normal approximation with continuity correction: how likely so strong a trend is by chance
  * @param slope median change from one coil change to the next (s)
  * @param low lower end of its 95 % interval (s)
  * @param high upper end (s)
@@ -113,7 +113,7 @@ public record Trend(int n, double tau, double p, double slope, double low, doubl
                 : sorted[below];
     }
 
-    /** Whether it is more than luck. */
+    /** Whether it is more than chance. */
     public boolean isShown() {
         return p < SIGNIFICANCE;
     }

@@ -77,9 +77,9 @@ public record MeasuredInputs(Line line) {
                 resampled(change.rethread(), random)));
     }
 
-    private static Distribution resampled(Distribution law, Draws random) {
-        if (!(law instanceof Distributions.Observed observed)) {
-            return law;
+    private static Distribution resampled(Distribution distribution, Draws random) {
+        if (!(distribution instanceof Distributions.Observed observed)) {
+            return distribution;
         }
         List<Double> values = observed.values();
         return Distribution.observed(IntStream.of(places(values.size(), random))

@@ -2,7 +2,7 @@ package runthrough.study.uncertainty;
 
 import java.util.List;
 import java.util.Optional;
-import runthrough.plant.Brief;
+import runthrough.plant.SimulationRequest;
 import runthrough.study.Answer;
 
 /**
@@ -18,13 +18,13 @@ import runthrough.study.Answer;
  * @param curve share against capacity; empty where entry and process are one strip
  */
 public record Uncertainty(
-        Brief brief,
+        SimulationRequest request,
         double target,
         List<MeasuredInputs.Input> inputs,
         int resamples,
-        Known share,
+        UncertainFigure share,
         List<Double> shares,
-        Optional<Known> capacity,
+        Optional<UncertainFigure> capacity,
         List<Point> curve) {
 
     public Uncertainty {
@@ -39,7 +39,7 @@ public record Uncertainty(
      * @param capacity (m)
      * @param share that runs through with it, by the strip that coil changes take
      */
-    public record Point(double capacity, Known share) {}
+    public record Point(double capacity, UncertainFigure share) {}
 
     /** Whether the target is met, as far as the times are known. */
     public Answer answer() {
@@ -51,7 +51,7 @@ public record Uncertainty(
         return against(share.simulation());
     }
 
-    private Answer against(Known.Band band) {
+    private Answer against(UncertainFigure.Band band) {
         return band.low() >= target ? Answer.MEETS : band.high() < target ? Answer.MISSES : Answer.UNDECIDED;
     }
 }

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import runthrough.plant.Brief;
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.simulation.Draws;
 import runthrough.simulation.Replication;
 import runthrough.study.Evaluator;
@@ -21,7 +21,7 @@ import runthrough.study.statistics.Estimators;
 import runthrough.study.statistics.Interval;
 import runthrough.study.statistics.Moments;
 import runthrough.study.statistics.Sample;
-import runthrough.study.uncertainty.Known.Band;
+import runthrough.study.uncertainty.UncertainFigure.Band;
 import runthrough.study.uncertainty.Uncertainty.Point;
 
 /**
@@ -46,7 +46,7 @@ public final class UncertaintyStudy {
     /** So many times its capacity no accumulator is emptied by. */
     private static final double AMPLE = 10;
 
-    private final Brief brief;
+    private final SimulationRequest request;
     private final double target;
     private final int resamples;
     private final MeasuredInputs inputs;
@@ -60,12 +60,12 @@ public final class UncertaintyStudy {
      * @param resamples how often to resample, {@code >= 50}
      * @throws StudyException when nothing of the line is known from observations
      */
-    public UncertaintyStudy(Brief brief, double target, int resamples) {
-        this.brief = brief;
+    public UncertaintyStudy(SimulationRequest request, double target, int resamples) {
+        this.request = request;
         this.target = Share.targetBelowAll(target);
         this.resamples = resamples;
-        this.inputs = new MeasuredInputs(brief.line());
-        this.stores = !brief.line().practice().isOneStrip();
+        this.inputs = new MeasuredInputs(request.line());
+        this.stores = !request.line().practice().isOneStrip();
         if (inputs.all().isEmpty()) {
             throw new StudyException(
                     "no work element has times that were observed, so there is nothing to resample. Give an"
@@ -77,7 +77,7 @@ public final class UncertaintyStudy {
     @SuppressWarnings("ArrayRecordComponent") // private, and nobody changes them
     private record Seen(double[] shares, double[][] needs) {
         double share() {
-            return Known.mean(shares);
+            return UncertainFigure.mean(shares);
         }
 
         /** Variance of the share from simulation noise. */
@@ -100,13 +100,14 @@ public final class UncertaintyStudy {
     public Uncertainty run(int threads, StudyListener listener) {
         Evaluator evaluator = new Evaluator(threads, listener::cancelled);
         listener.progress(0, resamples + 1);
-        int main = Math.max(2, brief.run().replications());
-        Seen asObserved = seen(evaluator, brief.line(), IntStream.range(0, main).toArray());
+        int main = Math.max(2, request.run().replications());
+        Seen asObserved =
+                seen(evaluator, request.line(), IntStream.range(0, main).toArray());
         listener.progress(1, resamples + 1);
         int each = eachTime(asObserved, main);
         List<Seen> others = new ArrayList<>();
         for (int i = 0; i < resamples; i++) {
-            Line line = inputs.resampled(new Draws(brief.run().seed(), STREAM, i));
+            Line line = inputs.resampled(new Draws(request.run().seed(), STREAM, i));
             int first = main + i * each;
             others.add(
                     seen(evaluator, line, IntStream.range(first, first + each).toArray()));
@@ -114,14 +115,15 @@ public final class UncertaintyStudy {
         }
         double[] shares = others.stream().mapToDouble(Seen::share).toArray();
         return new Uncertainty(
-                brief,
+                request,
                 target,
                 inputs.all(),
                 resamples,
                 share(
                         asObserved,
                         shares,
-                        Known.mean(others.stream().mapToDouble(Seen::noise).toArray())),
+                        UncertainFigure.mean(
+                                others.stream().mapToDouble(Seen::noise).toArray())),
                 Arrays.stream(shares).boxed().toList(),
                 stores ? Optional.of(capacity(asObserved, others, each)) : Optional.empty(),
                 stores ? curve(asObserved, others) : List.of());
@@ -134,7 +136,7 @@ public final class UncertaintyStudy {
     }
 
     private Seen seen(Evaluator evaluator, Line line, int[] indices) {
-        RunPlan plan = brief.run().withReplications(indices[indices.length - 1] + 1);
+        RunPlan plan = request.run().withReplications(indices[indices.length - 1] + 1);
         double[] shares = evaluator.observe(line, plan, indices, UncertaintyStudy::shareOf).stream()
                 .mapToDouble(Double::doubleValue)
                 .toArray();
@@ -162,7 +164,7 @@ public final class UncertaintyStudy {
     }
 
     private int changes() {
-        return brief.run().extent() instanceof RunPlan.Extent.Changes extent ? extent.changes() : 1;
+        return request.run().extent() instanceof RunPlan.Extent.Changes extent ? extent.changes() : 1;
     }
 
     private static double shareOf(Replication replication) {
@@ -176,16 +178,16 @@ public final class UncertaintyStudy {
                 .toArray();
     }
 
-    private static Known share(Seen asObserved, double[] resampled, double noise) {
+    private static UncertainFigure share(Seen asObserved, double[] resampled, double noise) {
         Estimate estimate = Estimators.mean(asObserved.shares);
         double mean = asObserved.share();
         Band band = estimate.interval()
                 .map(interval -> new Band(interval.low(), interval.high()))
                 .orElse(new Band(mean, mean));
-        return Known.of(mean, band, asObserved.noise(), resampled, noise, 0, 1);
+        return UncertainFigure.of(mean, band, asObserved.noise(), resampled, noise, 0, 1);
     }
 
-    private Known capacity(Seen asObserved, List<Seen> others, int each) {
+    private UncertainFigure capacity(Seen asObserved, List<Seen> others, int each) {
         double value = asObserved.pooled().percentile(target);
         int main = asObserved.needs.length;
         // Replications in groups large enough to have a percentile; what the groups differ by tells the noise.
@@ -202,7 +204,7 @@ public final class UncertaintyStudy {
         double noise = sd * sd / groups;
         double half =
                 Estimators.mean(byGroup).interval().map(Interval::halfWidth).orElse(0.0);
-        return Known.of(
+        return UncertainFigure.of(
                 value,
                 new Band(value - half, value + half),
                 noise,
@@ -217,7 +219,7 @@ public final class UncertaintyStudy {
     private List<Point> curve(Seen asObserved, List<Seen> others) {
         Sample pooled = asObserved.pooled();
         List<Sample> resampled = others.stream().map(Seen::pooled).toList();
-        double now = brief.line().accumulator().capacity();
+        double now = request.line().accumulator().capacity();
         double from = Math.min(now, pooled.percentile(0.02)) * 0.98;
         double to = Math.max(now, pooled.percentile(0.999)) * 1.02;
         return IntStream.rangeClosed(0, POINTS)

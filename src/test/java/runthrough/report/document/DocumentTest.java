@@ -27,10 +27,10 @@ import org.junit.jupiter.api.Test;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import runthrough.chart.Chart;
-import runthrough.plant.Brief;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.handover.Handover;
 import runthrough.quantity.UnitSystem;
 import runthrough.report.Invented;
@@ -50,10 +50,10 @@ class DocumentTest {
 
     private static Document hostile() {
         Line line = Invented.line(HOSTILE, HOSTILE, Distribution.lognormal(36, 9), new Reject.Chance(0.1));
-        Brief brief =
-                new Brief(HOSTILE, List.of(HOSTILE), line, Invented.brief(line).run(), UnitSystem.METRIC);
+        SimulationRequest request = new SimulationRequest(
+                HOSTILE, List.of(HOSTILE), line, Invented.request(line).run(), UnitSystem.METRIC);
         return document(RunThroughResult.of(
-                Invented.study(brief),
+                Invented.study(request),
                 List.of(HOSTILE),
                 new Provenance(PROGRAM, Optional.of("a".repeat(64)), Optional.of(HOSTILE))));
     }
@@ -145,8 +145,9 @@ class DocumentTest {
                 Distribution.lognormal(36, 9),
                 new Reject.Chance(0.1));
         String title = "A tube line, its accumulator and its joiner, before and after the change of speed; ".repeat(6);
-        Brief brief = new Brief(title, List.of(), line, Invented.brief(line).run(), UnitSystem.METRIC);
-        Document document = document(RunThroughResult.of(Invented.study(brief), List.of(), Invented.PROVENANCE));
+        SimulationRequest request = new SimulationRequest(
+                title, List.of(), line, Invented.request(line).run(), UnitSystem.METRIC);
+        Document document = document(RunThroughResult.of(Invented.study(request), List.of(), Invented.PROVENANCE));
 
         List<String> pages = pages(DocumentPdf.render(document, Paper.LETTER, PROGRAM));
 

@@ -11,10 +11,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import runthrough.plant.Alternative;
-import runthrough.plant.Brief;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.handover.Money;
 import runthrough.plant.handover.Money.Offer;
 import runthrough.plant.handover.Money.Output;
@@ -34,7 +34,8 @@ class BenefitTest {
 
     private static Alternative alternative(String name, Line line) {
         RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(10), 0, 2, 1, 0.9, 1000 * 3600.0);
-        return new Alternative(name, List.of(), new Brief("Line (invented)", List.of(), line, plan, UnitSystem.METRIC));
+        return new Alternative(
+                name, List.of(), new SimulationRequest("Line (invented)", List.of(), line, plan, UnitSystem.METRIC));
     }
 
     private static Comparison comparison() {

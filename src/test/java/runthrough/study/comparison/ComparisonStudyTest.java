@@ -12,7 +12,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Alternative;
-import runthrough.plant.Brief;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSize;
 import runthrough.plant.Distribution;
@@ -20,6 +19,7 @@ import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.LineBuilder;
 import runthrough.study.Answer;
@@ -30,7 +30,7 @@ import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.comparison.Compared.Figure;
 import runthrough.study.statistics.Difference;
-import runthrough.study.statistics.Difference.Finding;
+import runthrough.study.statistics.Difference.Message;
 import runthrough.study.statistics.Interval;
 import runthrough.study.statistics.Pairs;
 
@@ -42,7 +42,8 @@ class ComparisonStudyTest {
     private static final int REPLICATIONS = 20;
 
     private static Alternative alternative(String name, Line line, RunPlan plan) {
-        return new Alternative(name, List.of(), new Brief("Line (invented)", List.of(), line, plan, UnitSystem.METRIC));
+        return new Alternative(
+                name, List.of(), new SimulationRequest("Line (invented)", List.of(), line, plan, UnitSystem.METRIC));
     }
 
     private static Alternative alternative(String name, Line line) {
@@ -87,42 +88,49 @@ class ComparisonStudyTest {
         double rethreading = 6600 / (4400 + 6000.0);
         double joining = 6600 / (4400 + 600.0);
         Compared today = comparison.today();
-        assertThat(today.figure(Measure.OUTPUT_LENGTH).value().mean()).isCloseTo(rethreading, within(1e-12));
-        assertThat(today.figure(Measure.OUTPUT_LENGTH).difference()).isEmpty();
-        assertThat(today.figure(Measure.LOST_TIME).value().mean()).isCloseTo(6000 / 10_400.0 * 28_800, within(1e-8));
-        assertThat(today.figure(Measure.STOPS).value().mean()).isCloseTo(10 / 10_400.0 * 28_800, within(1e-9));
+        assertThat(today.figure(ComparisonMeasure.OUTPUT_LENGTH).value().mean()).isCloseTo(rethreading, within(1e-12));
+        assertThat(today.figure(ComparisonMeasure.OUTPUT_LENGTH).difference()).isEmpty();
+        assertThat(today.figure(ComparisonMeasure.LOST_TIME).value().mean())
+                .isCloseTo(6000 / 10_400.0 * 28_800, within(1e-8));
+        assertThat(today.figure(ComparisonMeasure.STOPS).value().mean())
+                .isCloseTo(10 / 10_400.0 * 28_800, within(1e-9));
         assertThat(today.answer()).isEqualTo(Answer.MISSES);
         assertThat(today.causes().main()).contains(Cause.PRACTICE);
         // Two people for 600 s.
-        assertThat(today.figure(Measure.CREW_TIME_PER_CHANGE).value().mean()).isCloseTo(1200, within(1e-9));
+        assertThat(today.figure(ComparisonMeasure.CREW_TIME_PER_CHANGE).value().mean())
+                .isCloseTo(1200, within(1e-9));
 
         Compared second = comparison.others().get(0);
-        assertExact(second, Measure.OUTPUT_LENGTH, joining - rethreading);
-        assertExact(second, Measure.LOST_TIME, (600 / 5000.0 - 6000 / 10_400.0) * 28_800);
-        assertExact(second, Measure.CREW_TIME_PER_CHANGE, 120 - 1200);
-        assertExact(second, Measure.CREW_TIME, (1200 / 5000.0 - 12_000 / 10_400.0) * 28_800);
-        assertExact(second, Measure.JOINT_TIME, -540);
-        assertThat(difference(second, Measure.RUN_THROUGH).finding()).isEqualTo(Finding.NONE);
+        assertExact(second, ComparisonMeasure.OUTPUT_LENGTH, joining - rethreading);
+        assertExact(second, ComparisonMeasure.LOST_TIME, (600 / 5000.0 - 6000 / 10_400.0) * 28_800);
+        assertExact(second, ComparisonMeasure.CREW_TIME_PER_CHANGE, 120 - 1200);
+        assertExact(second, ComparisonMeasure.CREW_TIME, (1200 / 5000.0 - 12_000 / 10_400.0) * 28_800);
+        assertExact(second, ComparisonMeasure.JOINT_TIME, -540);
+        assertThat(difference(second, ComparisonMeasure.RUN_THROUGH).message()).isEqualTo(Message.NONE);
 
         Compared third = comparison.others().get(1);
         assertThat(third.answer()).isEqualTo(Answer.MEETS);
-        assertExact(third, Measure.RUN_THROUGH, 1);
-        assertExact(third, Measure.OUTPUT_LENGTH, 1.5 - rethreading);
+        assertExact(third, ComparisonMeasure.RUN_THROUGH, 1);
+        assertExact(third, ComparisonMeasure.OUTPUT_LENGTH, 1.5 - rethreading);
         // 0.002 m by 1 m by 7850 kg/m3 weigh 15.7 kg a metre; the year has 1000 h.
-        assertThat(third.perYear(Measure.OUTPUT_MASS).difference().orElseThrow().mean())
+        assertThat(third.perYear(ComparisonMeasure.OUTPUT_MASS)
+                        .difference()
+                        .orElseThrow()
+                        .mean())
                 .isCloseTo((1.5 - rethreading) * 15.7 * 3.6e6, within(1e-3));
-        assertThat(third.perYear(Measure.LOST_TIME).value().mean()).isZero();
-        assertThat(today.perYear(Measure.LOST_TIME).value().mean()).isCloseTo(6000 / 10_400.0 * 3.6e6, within(1e-6));
+        assertThat(third.perYear(ComparisonMeasure.LOST_TIME).value().mean()).isZero();
+        assertThat(today.perYear(ComparisonMeasure.LOST_TIME).value().mean())
+                .isCloseTo(6000 / 10_400.0 * 3.6e6, within(1e-6));
     }
 
-    private static void assertExact(Compared compared, Measure measure, double expected) {
+    private static void assertExact(Compared compared, ComparisonMeasure measure, double expected) {
         Difference difference = difference(compared, measure);
         assertThat(difference.mean()).as(measure.name()).isCloseTo(expected, within(1e-8));
         assertThat(difference.interval()).as(measure.name()).isEmpty();
-        assertThat(difference.finding()).as(measure.name()).isEqualTo(Finding.REAL);
+        assertThat(difference.message()).as(measure.name()).isEqualTo(Message.REAL);
     }
 
-    private static Difference difference(Compared compared, Measure measure) {
+    private static Difference difference(Compared compared, ComparisonMeasure measure) {
         return compared.figure(measure).difference().orElseThrow();
     }
 
@@ -132,16 +140,16 @@ class ComparisonStudyTest {
                 compare(2, alternative("75 m", random(75)), alternative("78 m", random(78)))
                         .others()
                         .get(0),
-                Measure.LOST_TIME);
+                ComparisonMeasure.LOST_TIME);
         Evaluator evaluator = new Evaluator(2, () -> false);
         Evaluation here = evaluator.evaluate(random(78), plan(2, 50));
         Evaluation there = evaluator.evaluate(random(75), plan(1, 50));
         Difference apart = Pairs.of(1)
                 .means(
-                        here.each(totals -> Measure.LOST_TIME.of(totals, 2)),
-                        there.each(totals -> Measure.LOST_TIME.of(totals, 2)));
+                        here.each(totals -> ComparisonMeasure.LOST_TIME.of(totals, 2)),
+                        there.each(totals -> ComparisonMeasure.LOST_TIME.of(totals, 2)));
 
-        assertThat(paired.finding()).isEqualTo(Finding.REAL);
+        assertThat(paired.message()).isEqualTo(Message.REAL);
         assertThat(paired.mean()).isNegative();
         assertThat(halfWidth(paired)).isLessThan(0.25 * halfWidth(apart));
     }
@@ -191,9 +199,9 @@ class ComparisonStudyTest {
                 .others()
                 .get(0);
 
-        assertThat(Measure.values())
+        assertThat(ComparisonMeasure.values())
                 .allSatisfy(measure ->
-                        assertThat(difference(third, measure).finding()).isEqualTo(Finding.NONE));
+                        assertThat(difference(third, measure).message()).isEqualTo(Message.NONE));
     }
 
     @Test
@@ -209,15 +217,16 @@ class ComparisonStudyTest {
         assertThat(comparison.all())
                 .extracting(compared -> compared.alternative().name())
                 .containsExactly("75 m", "76 m", "78 m", "200 m");
-        assertThat(difference(comparison.others().get(2), Measure.RUN_THROUGH).finding())
-                .isEqualTo(Finding.REAL);
+        assertThat(difference(comparison.others().get(2), ComparisonMeasure.RUN_THROUGH)
+                        .message())
+                .isEqualTo(Message.REAL);
     }
 
     @Test
     void anExactOneIsHeldAgainstEveryReplicationOfTheOther() {
         Line exact = new LineBuilder().capacity(75).join(45).build();
         Comparison comparison = compare(1, alternative("exact", exact), alternative("random", random(75)));
-        Figure joint = comparison.others().get(0).figure(Measure.JOINT_TIME);
+        Figure joint = comparison.others().get(0).figure(ComparisonMeasure.JOINT_TIME);
         Difference difference = joint.difference().orElseThrow();
 
         assertThat(comparison.chance()).isTrue();
@@ -235,8 +244,8 @@ class ComparisonStudyTest {
                 .others()
                 .get(0);
 
-        assertThat(difference(other, Measure.OUTPUT_LENGTH).finding()).isEqualTo(Finding.NONE);
-        assertThat(difference(other, Measure.JOINT_TIME).finding()).isEqualTo(Finding.NONE);
+        assertThat(difference(other, ComparisonMeasure.OUTPUT_LENGTH).message()).isEqualTo(Message.NONE);
+        assertThat(difference(other, ComparisonMeasure.JOINT_TIME).message()).isEqualTo(Message.NONE);
     }
 
     @Test
@@ -247,26 +256,31 @@ class ComparisonStudyTest {
         Line two = new LineBuilder().crew(1).prepare(100).join(60).build();
         Comparison comparison = compare(1, alternative("one", waits), alternative("two", two));
 
-        assertThat(comparison.today().figure(Measure.JOINT_TIME).value().mean()).isCloseTo(160, within(1e-9));
         assertThat(comparison
                         .today()
-                        .figure(Measure.CREW_TIME_PER_CHANGE)
+                        .figure(ComparisonMeasure.JOINT_TIME)
+                        .value()
+                        .mean())
+                .isCloseTo(160, within(1e-9));
+        assertThat(comparison
+                        .today()
+                        .figure(ComparisonMeasure.CREW_TIME_PER_CHANGE)
                         .value()
                         .mean())
                 .isCloseTo(60, within(1e-9));
-        assertThat(difference(comparison.others().get(0), Measure.CREW_TIME_PER_CHANGE)
-                        .finding())
-                .isEqualTo(Finding.NONE);
-        assertExact(comparison.others().get(0), Measure.JOINT_TIME, -100);
+        assertThat(difference(comparison.others().get(0), ComparisonMeasure.CREW_TIME_PER_CHANGE)
+                        .message())
+                .isEqualTo(Message.NONE);
+        assertExact(comparison.others().get(0), ComparisonMeasure.JOINT_TIME, -100);
     }
 
     @Test
     void betterIsMoreOfSomeAndLessOfOthers() {
-        assertThat(Measure.OUTPUT_MASS.isGain(1)).isTrue();
-        assertThat(Measure.OUTPUT_MASS.isGain(-1)).isFalse();
-        assertThat(Measure.LOST_TIME.isGain(-1)).isTrue();
-        assertThat(Measure.LOST_TIME.isGain(0)).isFalse();
-        assertThat(Measure.UTILISATION.perYear(1)).isEmpty();
+        assertThat(ComparisonMeasure.OUTPUT_MASS.isGain(1)).isTrue();
+        assertThat(ComparisonMeasure.OUTPUT_MASS.isGain(-1)).isFalse();
+        assertThat(ComparisonMeasure.LOST_TIME.isGain(-1)).isTrue();
+        assertThat(ComparisonMeasure.LOST_TIME.isGain(0)).isFalse();
+        assertThat(ComparisonMeasure.UTILISATION.perYear(1)).isEmpty();
     }
 
     @Test

@@ -20,7 +20,7 @@ import runthrough.study.times.MadeSheets;
 /**
  * Published limits of goodness-of-fit distances, by samples: so many of them must exceed a limit as its level says. Limits for
  * known parameters (C1 to C3) do not hold once parameters are fitted; those for fitted ones (C4 to C6) go with a factor each,
- * and the two of the normal law that are in use must not be mixed.
+ * and the two of the normal distribution that are in use must not be mixed.
  */
 @RecordsChecks
 class GoodnessOfFitTest {
@@ -31,7 +31,7 @@ class GoodnessOfFitTest {
     private static final long SEED = 71;
 
     /** The share of samples of {@code n} times of {@code truth} whose distance from what {@code fit} gives exceeds the limit. */
-    private record Exceeding(Distribution truth, int n, int samples, Function<Durations, FittedLaw> fit) {
+    private record Exceeding(Distribution truth, int n, int samples, Function<Durations, FittedDistribution> fit) {
         double share(ToDoubleFunction<GoodnessOfFit> distance, double limit) {
             Draws draws = new Draws(SEED, n, 0);
             int beyond = 0;
@@ -57,22 +57,22 @@ class GoodnessOfFitTest {
         }
     }
 
-    private static FittedLaw known(Durations times) {
-        return FittedLaw.of(Family.EXPONENTIAL, ExponentialDistribution.of(30), EXPONENTIAL, times);
+    private static FittedDistribution known(Durations times) {
+        return FittedDistribution.of(Family.EXPONENTIAL, ExponentialDistribution.of(30), EXPONENTIAL, times);
     }
 
     /** As the tables have it: the standard deviation of the logarithms with the divisor n - 1. */
-    private static FittedLaw lognormal(Durations times) {
+    private static FittedDistribution lognormal(Durations times) {
         double mu = times.meanLogarithm();
         double squares = Arrays.stream(times.exact())
                 .map(time -> Math.log(time) - mu)
                 .map(deviation -> deviation * deviation)
                 .sum();
-        return FittedLaw.of(
+        return FittedDistribution.of(
                 Family.LOGNORMAL, LogNormalDistribution.of(mu, Math.sqrt(squares / (times.n() - 1))), LOGNORMAL, times);
     }
 
-    private static Function<Durations, FittedLaw> fitted(Family family) {
+    private static Function<Durations, FittedDistribution> fitted(Family family) {
         return times -> MaximumLikelihood.fit(family, times).orElseThrow();
     }
 
@@ -113,7 +113,7 @@ class GoodnessOfFitTest {
     }
 
     @Test
-    void andersonDarlingOfAFittedLognormalLaw(CheckBook book) {
+    void andersonDarlingOfAFittedLognormalDistribution(CheckBook book) {
         int n = 40;
         Exceeding fitted = new Exceeding(LOGNORMAL, n, 10_000, GoodnessOfFitTest::lognormal);
         fitted.check(
@@ -133,7 +133,7 @@ class GoodnessOfFitTest {
     }
 
     @Test
-    void andersonDarlingOfAFittedExponentialLaw(CheckBook book) {
+    void andersonDarlingOfAFittedExponentialDistribution(CheckBook book) {
         new Exceeding(EXPONENTIAL, 40, 10_000, fitted(Family.EXPONENTIAL))
                 .check(
                         book,
@@ -145,7 +145,7 @@ class GoodnessOfFitTest {
     }
 
     @Test
-    void andersonDarlingOfAFittedWeibullLaw(CheckBook book) {
+    void andersonDarlingOfAFittedWeibullDistribution(CheckBook book) {
         new Exceeding(WEIBULL, 40, 5_000, fitted(Family.WEIBULL))
                 .check(
                         book,

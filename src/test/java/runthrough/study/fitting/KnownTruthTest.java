@@ -16,7 +16,7 @@ import runthrough.study.fitting.Recommendation.Reason;
 import runthrough.study.times.MadeSheets;
 import runthrough.study.times.SheetStatistics;
 
-/** Sheets drawn from laws that are known yield those laws. */
+/** Sheets drawn from distributions that are known yield those distributions. */
 class KnownTruthTest {
     private static ElementFits fits(double... times) {
         return new FittingStudy(1)
@@ -26,13 +26,14 @@ class KnownTruthTest {
 
     private static Candidate judged(Family family, double[] times, int stream) {
         Durations durations = Durations.of(times);
-        FittedLaw law = MaximumLikelihood.fit(family, durations).orElseThrow();
-        return ParametricBootstrap.judge(law, durations, 0, new Draws(9, stream, 0))
+        FittedDistribution distribution =
+                MaximumLikelihood.fit(family, durations).orElseThrow();
+        return ParametricBootstrap.judge(distribution, durations, 0, new Draws(9, stream, 0))
                 .orElseThrow();
     }
 
     private static boolean covers(Candidate fit, String parameter, double truth) {
-        Known known = fit.parameters().stream()
+        FittedParameter known = fit.parameters().stream()
                 .filter(any -> any.name().equals(parameter))
                 .findFirst()
                 .orElseThrow();
@@ -73,7 +74,7 @@ class KnownTruthTest {
         assertThat(scales).isBetween(33, 40);
     }
 
-    /** The law taken, or one that fits about as well, is of the family the times were drawn from. */
+    /** The distribution taken, or one that fits about as well, is of the family the times were drawn from. */
     @ParameterizedTest
     @CsvSource({"LOGNORMAL, false", "EXPONENTIAL, false", "WEIBULL, false", "GAMMA, true"})
     void theFamilyIsRecognised(Family family, boolean shifted) {
@@ -88,22 +89,22 @@ class KnownTruthTest {
                 fits(MadeSheets.drawn(truth, 120, new Draws(33, family.parameters() + (shifted ? 7 : 0), 0)));
 
         assertThat(fits.recommendation().reason()).isEqualTo(Reason.FITS);
-        assertThat(Stream.concat(fits.recommendation().law().stream(), fits.recommendation().others().stream())
-                        .map(Candidate::law))
-                .anyMatch(law -> law.family() == family && law.isShifted() == shifted);
-        assertThat(fits.law().mean()).isCloseTo(truth.mean(), within(4 * truth.sd() / Math.sqrt(120)));
+        assertThat(Stream.concat(fits.recommendation().distribution().stream(), fits.recommendation().others().stream())
+                        .map(Candidate::distribution))
+                .anyMatch(distribution -> distribution.family() == family && distribution.isShifted() == shifted);
+        assertThat(fits.distribution().mean()).isCloseTo(truth.mean(), within(4 * truth.sd() / Math.sqrt(120)));
     }
 
     @Test
     void aThresholdIsFoundBetweenZeroAndTheLeastTime() {
         Distribution truth = Distribution.lognormal(20, 12).shifted(50);
         Durations times = Durations.of(MadeSheets.drawn(truth, 400, new Draws(34, 0, 0)));
-        FittedLaw law = Threshold.fit(Family.LOGNORMAL, times).orElseThrow();
+        FittedDistribution distribution = Threshold.fit(Family.LOGNORMAL, times).orElseThrow();
 
         // A threshold is known far better than a mean: within a few seconds at 400 times.
-        assertThat(law.shift()).isCloseTo(50, within(4.0)).isLessThan(times.least());
-        assertThat(law.law().mean()).isCloseTo(70, within(3 * 12 / 20.0));
-        assertThat(law.logLikelihood())
+        assertThat(distribution.shift()).isCloseTo(50, within(4.0)).isLessThan(times.least());
+        assertThat(distribution.distribution().mean()).isCloseTo(70, within(3 * 12 / 20.0));
+        assertThat(distribution.logLikelihood())
                 .isGreaterThan(MaximumLikelihood.fit(Family.LOGNORMAL, times)
                         .orElseThrow()
                         .logLikelihood());
@@ -112,33 +113,33 @@ class KnownTruthTest {
     @Test
     void aBellCurveHasNoThresholdNearItsLeastTime() {
         Durations times = Durations.of(MadeSheets.drawn(Distribution.normal(60, 6), 200, new Draws(35, 0, 0)));
-        Optional<FittedLaw> law = Threshold.fit(Family.LOGNORMAL, times);
+        Optional<FittedDistribution> distribution = Threshold.fit(Family.LOGNORMAL, times);
 
-        assertThat(law.map(FittedLaw::shift).orElse(0.0)).isLessThan(times.least() - 1);
+        assertThat(distribution.map(FittedDistribution::shift).orElse(0.0)).isLessThan(times.least() - 1);
     }
 
     @Test
     void shiftedExponential_byHand() {
         // Least 10, mean 16, 4 times: threshold 10 - 6 / 3 = 8, mean above it 8.
-        FittedLaw law =
+        FittedDistribution distribution =
                 Threshold.fit(Family.EXPONENTIAL, Durations.of(10, 12, 18, 24)).orElseThrow();
 
-        assertThat(law.shift()).isCloseTo(8, within(1e-12));
-        assertThat(law.unshifted().mean()).isCloseTo(8, within(1e-12));
+        assertThat(distribution.shift()).isCloseTo(8, within(1e-12));
+        assertThat(distribution.unshifted().mean()).isCloseTo(8, within(1e-12));
     }
 
     @Test
     void triangularEndsLieBeyondTheTimes() {
         Distribution truth = Distribution.triangular(20, 30, 60);
         double[] drawn = MadeSheets.drawn(truth, 500, new Draws(36, 0, 0));
-        FittedLaw law =
+        FittedDistribution distribution =
                 MaximumLikelihood.fit(Family.TRIANGULAR, Durations.of(drawn)).orElseThrow();
 
-        assertThat(law.law().lowest())
+        assertThat(distribution.distribution().lowest())
                 .isCloseTo(20, within(2.0))
                 .isLessThan(Arrays.stream(drawn).min().orElseThrow());
-        assertThat(law.law().highest()).isCloseTo(60, within(4.0));
-        assertThat(law.law().mean()).isCloseTo(truth.mean(), within(3 * truth.sd() / Math.sqrt(500)));
+        assertThat(distribution.distribution().highest()).isCloseTo(60, within(4.0));
+        assertThat(distribution.distribution().mean()).isCloseTo(truth.mean(), within(3 * truth.sd() / Math.sqrt(500)));
     }
 
     @Test
@@ -163,19 +164,19 @@ class KnownTruthTest {
 
         assertThat(fits(few).recommendation().reason()).isEqualTo(Reason.TOO_FEW);
         assertThat(fits(spoilt).recommendation().reason()).isEqualTo(Reason.NOTHING_FITS);
-        assertThat(fits(spoilt).law()).isEqualTo(fits(spoilt).observed());
+        assertThat(fits(spoilt).distribution()).isEqualTo(fits(spoilt).observed());
         assertThat(fits(coarse).recommendation().reason()).isEqualTo(Reason.TOO_COARSE);
         assertThat(fits(8, 8, 8, 8).recommendation().reason()).isEqualTo(Reason.CONSTANT);
-        assertThat(fits(8, 8, 8, 8).law()).isEqualTo(Distribution.constant(8));
+        assertThat(fits(8, 8, 8, 8).distribution()).isEqualTo(Distribution.constant(8));
     }
 
     @Test
-    void aTimeOfZeroLeavesOnlyLawsThatHaveOne() {
+    void aTimeOfZeroLeavesOnlyDistributionsThatHaveOne() {
         double[] times = MadeSheets.drawn(Distribution.exponential(30), 40, new Draws(40, 0, 0));
         times[5] = 0;
 
         assertThat(fits(times).candidates())
-                .extracting(fit -> fit.law().family())
+                .extracting(fit -> fit.distribution().family())
                 .isSubsetOf(List.of(Family.EXPONENTIAL, Family.TRIANGULAR));
     }
 
@@ -189,7 +190,7 @@ class KnownTruthTest {
     private static List<List<Object>> numbers(ElementFits fits) {
         return fits.candidates().stream()
                 .map(fit -> List.<Object>of(
-                        fit.law().label(), fit.aicc(), fit.p1(), fit.p2(), fit.limits(), fit.parameters()))
+                        fit.distribution().label(), fit.aicc(), fit.p1(), fit.p2(), fit.limits(), fit.parameters()))
                 .toList();
     }
 }

@@ -11,13 +11,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.handcalc.Limit;
-import runthrough.plant.Brief;
 import runthrough.plant.Coil;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
-import runthrough.plant.Supply;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.LineBuilder;
 import runthrough.study.Answer;
@@ -34,8 +34,8 @@ import runthrough.study.search.Crossing.Found;
  */
 class LimitsStudyTest {
 
-    private static Brief brief(Line line, int changes, int replications) {
-        return new Brief(
+    private static SimulationRequest request(Line line, int changes, int replications) {
+        return new SimulationRequest(
                 "Line (invented)",
                 List.of(),
                 line,
@@ -43,8 +43,8 @@ class LimitsStudyTest {
                 UnitSystem.METRIC);
     }
 
-    private static Limits limits(Brief brief, double target) {
-        return new LimitsStudy(brief, target).run(2, StudyListener.NONE);
+    private static Limits limits(SimulationRequest request, double target) {
+        return new LimitsStudy(request, target).run(2, StudyListener.NONE);
     }
 
     private static LineLimit limit(Limits limits, What what) {
@@ -77,7 +77,7 @@ class LimitsStudyTest {
     void withoutChance_theFastestSpeedIsTheClosedForm() {
         // k V^2 + 60 V = 117.
         double exact = (-60 + Math.sqrt(3600 + 4 * RAMPS * 117)) / (2 * RAMPS);
-        LineLimit speed = limit(limits(brief(RAMPED, 40, 3), 0.995), What.PROCESS_SPEED);
+        LineLimit speed = limit(limits(request(RAMPED, 40, 3), 0.995), What.PROCESS_SPEED);
 
         assertThat(speed.present()).isEqualTo(1.5);
         assertThat(speed.scaledAlike()).isFalse();
@@ -93,7 +93,7 @@ class LimitsStudyTest {
     @Test
     void withoutChance_theLongestJointIsTheClosedForm() {
         double longest = (117 - RAMPS * 2.25) / 1.5;
-        Limits limits = limits(brief(RAMPED, 40, 3), 0.995);
+        Limits limits = limits(request(RAMPED, 40, 3), 0.995);
 
         LineLimit factor = limit(limits, What.JOINT_TIME_FACTOR);
         assertThat(value(factor)).isCloseTo(longest / 60, parts(longest / 60, 1.1e-4));
@@ -112,7 +112,7 @@ class LimitsStudyTest {
         // beyond,
         // a little more is missing after each coil, so in 3,000 coil changes the 110 m to spare are used up in the end.
         Line line = new LineBuilder().join(60).build();
-        Limits limits = limits(brief(line, 3000, 1), 1);
+        Limits limits = limits(request(line, 3000, 1), 1);
 
         LineLimit entry = limit(limits, What.ENTRY_TOP_SPEED);
         assertThat(value(entry)).isCloseTo(600 / (600 - 90.0) * 1.5, parts(1.7647, 1e-3));
@@ -129,7 +129,7 @@ class LimitsStudyTest {
     void aLackThatGrowsIsSeenInTheLongRun_howeverShortThePlan() {
         // In ten coil changes 110 m to spare would make up for 11 m each that are not refilled.
         Line line = new LineBuilder().join(60).build();
-        LineLimit coil = limit(limits(brief(line, 10, 1), 1), What.COIL_LENGTH);
+        LineLimit coil = limit(limits(request(line, 10, 1), 1), What.COIL_LENGTH);
 
         assertThat(value(coil)).isCloseTo(225, parts(225, 2e-4));
         assertThat(coil.neighbour().orElseThrow().value()).isCloseTo(225, within(1e-6));
@@ -140,7 +140,7 @@ class LimitsStudyTest {
     void preparationBindsTheShortestCoil() {
         // A coil must last the 300 s that the next takes to prepare: 450 m.
         Line line = new LineBuilder().prepare(300).join(60).build();
-        LineLimit coil = limit(limits(brief(line, 3000, 1), 1), What.COIL_LENGTH);
+        LineLimit coil = limit(limits(request(line, 3000, 1), 1), What.COIL_LENGTH);
 
         assertThat(value(coil)).isCloseTo(450, parts(450, 1e-3));
         assertThat(coil.neighbour().orElseThrow().binding()).contains(Limit.PREPARATION);
@@ -156,7 +156,7 @@ class LimitsStudyTest {
                 .capacity(1e4)
                 .join(Distribution.uniform(59, 61))
                 .build();
-        LineLimit speed = limit(limits(brief(line, 10, 1), 0.9), What.PROCESS_SPEED);
+        LineLimit speed = limit(limits(request(line, 10, 1), 0.9), What.PROCESS_SPEED);
 
         assertThat(speed.crossing().found()).isEqualTo(Found.MET_THROUGHOUT);
         assertThat(value(speed)).isEqualTo(1.6);
@@ -170,7 +170,7 @@ class LimitsStudyTest {
                 .coils(LineBuilder.coil(5000))
                 .join(Distribution.uniform(60, 120))
                 .build();
-        Limits limits = limits(brief(line, 100, 20), 0.9);
+        Limits limits = limits(request(line, 100, 20), 0.9);
 
         LineLimit factor = limit(limits, What.JOINT_TIME_FACTOR);
         double exact = 200 / 1.5 / 114;
@@ -201,7 +201,7 @@ class LimitsStudyTest {
                 .capacity(150)
                 .join(120)
                 .build();
-        Limits limits = limits(brief(line, 10, 1), 1);
+        Limits limits = limits(request(line, 10, 1), 1);
 
         assertThat(value(limit(limits, What.PROCESS_SPEED))).isCloseTo(1.25, parts(1.25, 1.1e-4));
         assertThat(value(limit(limits, What.JOINT_TIME_FACTOR))).isCloseTo(100 / 120.0, within(1e-4));
@@ -221,7 +221,7 @@ class LimitsStudyTest {
                 .capacity(150)
                 .join(Distribution.uniform(60, 120))
                 .build();
-        LineLimit added = limit(limits(brief(line, 50, 10), 0.9), What.JOINT_TIME_ADDED);
+        LineLimit added = limit(limits(request(line, 50, 10), 0.9), What.JOINT_TIME_ADDED);
 
         assertThat(added.crossing().found()).isEqualTo(Found.MISSED_THROUGHOUT);
         assertThat(added.neighbour().orElseThrow().value()).isCloseTo(10, within(1e-6));
@@ -232,13 +232,14 @@ class LimitsStudyTest {
     @Test
     void coilsWithSpeedsAndLengthsOfTheirOwnAreScaledAlike() {
         // The faster coil binds: 200 m / 60 s = 3.333 m/s; entry 5 m/s.
-        Supply supply = new Supply.Schedule(List.of(LineBuilder.coilAt(6000, 1.5), LineBuilder.coilAt(3000, 2)));
+        CoilSource coilSource =
+                new CoilSource.Schedule(List.of(LineBuilder.coilAt(6000, 1.5), LineBuilder.coilAt(3000, 2)));
         Line line = new LineBuilder()
-                .supply(supply)
+                .coilSource(coilSource)
                 .entry(5, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
                 .join(60)
                 .build();
-        Limits limits = limits(brief(line, 20, 1), 0.9);
+        Limits limits = limits(request(line, 20, 1), 0.9);
 
         LineLimit speed = limit(limits, What.PROCESS_SPEED);
         assertThat(speed.scaledAlike()).isTrue();
@@ -254,11 +255,12 @@ class LimitsStudyTest {
         Coil shorter = LineBuilder.coil(1000);
         Coil longer = LineBuilder.coil(2000);
         Line line = new LineBuilder()
-                .supply(new Supply.Mix(List.of(new Supply.Share(shorter, 3), new Supply.Share(longer, 1))))
+                .coilSource(
+                        new CoilSource.Mix(List.of(new CoilSource.Share(shorter, 3), new CoilSource.Share(longer, 1))))
                 .join(60)
                 .build();
 
-        assertThat(limit(limits(brief(line, 20, 2), 0.9), What.COIL_LENGTH).present())
+        assertThat(limit(limits(request(line, 20, 2), 0.9), What.COIL_LENGTH).present())
                 .isEqualTo(1250);
     }
 
@@ -267,7 +269,7 @@ class LimitsStudyTest {
         Line line =
                 new LineBuilder().slowing(1, 100, 150).capacity(150).join(60).build();
         Crossing crossing =
-                limit(limits(brief(line, 10, 1), 1), What.PROCESS_SPEED).crossing();
+                limit(limits(request(line, 10, 1), 1), What.PROCESS_SPEED).crossing();
 
         // 50 m above the level at which it slows bear 0.833 m/s only.
         assertThat(crossing.from()).isBetween(1.0, 1.01);
@@ -278,7 +280,7 @@ class LimitsStudyTest {
     void theSmallestCountsThatDo() {
         // One uncoiler: each joint would wait 300 s and take 540 m. One person has 300 + 60 s of work in 400 s.
         Line line = new LineBuilder().prepare(300).join(60).build();
-        Limits limits = limits(brief(line, 50, 1), 0.9);
+        Limits limits = limits(request(line, 50, 1), 0.9);
 
         CountLimit crew = limits.count(CountLimit.What.CREW).orElseThrow();
         assertThat(crew.what()).isEqualTo(CountLimit.What.CREW);
@@ -298,7 +300,7 @@ class LimitsStudyTest {
             names = {"JOIN_WITHOUT_ACCUMULATOR", "RETHREAD"})
     void oneStripHasNoLimitsThatItBeginsToMissTheTargetAt(Practice practice) {
         Limits limits =
-                limits(brief(new LineBuilder().join(60).practice(practice).build(), 10, 1), 0.9);
+                limits(request(new LineBuilder().join(60).practice(practice).build(), 10, 1), 0.9);
 
         assertThat(limits.applicable()).isFalse();
         assertThat(limits.limits()).isEmpty();
@@ -313,7 +315,7 @@ class LimitsStudyTest {
                 .coils(LineBuilder.coil(400))
                 .join(Distribution.lognormal(60, 20))
                 .build();
-        LimitsStudy study = new LimitsStudy(brief(line, 30, 7), 0.9);
+        LimitsStudy study = new LimitsStudy(request(line, 30, 7), 0.9);
 
         Limits alone = study.run(1, StudyListener.NONE);
         Limits together = study.run(threads, StudyListener.NONE);
@@ -325,7 +327,7 @@ class LimitsStudyTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, -0.5, 1.01, Double.NaN})
     void aTargetThatMakesNoSenseIsRefused(double target) {
-        assertThatThrownBy(() -> new LimitsStudy(brief(RAMPED, 10, 1), target))
+        assertThatThrownBy(() -> new LimitsStudy(request(RAMPED, 10, 1), target))
                 .isInstanceOf(StudyException.class)
                 .hasMessageStartingWith("target = ")
                 .hasMessageContaining("must be more than 0 % and at most 100 %");

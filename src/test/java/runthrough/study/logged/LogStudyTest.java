@@ -8,10 +8,10 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import runthrough.linelog.LineEvent;
 import runthrough.linelog.LineLog;
-import runthrough.plant.Brief;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.Detail;
 import runthrough.simulation.LineBuilder;
@@ -36,9 +36,9 @@ class LogStudyTest {
 
     private static final Line LINE = line(105, 60).build();
 
-    private static Brief brief(Line line) {
+    private static SimulationRequest request(Line line) {
         RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(10), 0, 10, 3, 0.9);
-        return new Brief("Line of round numbers (invented)", List.of(), line, plan, UnitSystem.METRIC);
+        return new SimulationRequest("Line of round numbers (invented)", List.of(), line, plan, UnitSystem.METRIC);
     }
 
     private static Replication run(Line line, int changes, long seed) {
@@ -51,7 +51,7 @@ class LogStudyTest {
     }
 
     private static LogComparison compare(Line model, LineLog log) {
-        return new LogStudy(brief(model), log, false, 100).run(1, StudyListener.NONE);
+        return new LogStudy(request(model), log, false, 100).run(1, StudyListener.NONE);
     }
 
     @Test
@@ -98,7 +98,7 @@ class LogStudyTest {
         LineLog slow = log(line(105, 66).build(), CHANGES, 4);
 
         LogComparison asDescribed = compare(LINE, slow);
-        LogComparison withTheirJoints = new LogStudy(brief(LINE), slow, true, 100).run(1, StudyListener.NONE);
+        LogComparison withTheirJoints = new LogStudy(request(LINE), slow, true, 100).run(1, StudyListener.NONE);
 
         assertThat(asDescribed.fit()).isEqualTo(Fit.LINE_STOPS_MORE);
         assertThat(asDescribed.differing()).extracting(FigureComparison::figure).contains(LogFigure.JOINT_TIME);
@@ -110,7 +110,7 @@ class LogStudyTest {
     void withTheJointTimesOfTheLogAnAccumulatorThatDiffersIsStillSeen() {
         LineLog log = log(line(91.5, 60).build(), CHANGES, 4);
 
-        assertThat(new LogStudy(brief(LINE), log, true, 100)
+        assertThat(new LogStudy(request(LINE), log, true, 100)
                         .run(1, StudyListener.NONE)
                         .fit())
                 .isEqualTo(Fit.LINE_STOPS_MORE);
@@ -154,7 +154,7 @@ class LogStudyTest {
     @Test
     void theSameWhateverTheNumberOfThreads() {
         LineLog log = log(LINE, 30, 8);
-        Consumer<Integer> run = threads -> assertThat(new LogStudy(brief(LINE), log, false, 100)
+        Consumer<Integer> run = threads -> assertThat(new LogStudy(request(LINE), log, false, 100)
                         .run(threads, StudyListener.NONE)
                         .jointTimes())
                 .isEqualTo(compare(LINE, log).jointTimes());

@@ -13,12 +13,12 @@ import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import runthrough.plant.Brief;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.LineCheck;
 import runthrough.plant.LineFigure;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Unit;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.LineBuilder;
@@ -27,8 +27,8 @@ import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
+import runthrough.study.map.MapVariants.Variant;
 import runthrough.study.map.ShareMap.Way;
-import runthrough.study.map.Variants.Variant;
 
 /**
  * Joint time against process speed of the plain line of {@link LineBuilder}: speeds change at once, so that a joint of T seconds
@@ -39,8 +39,8 @@ class MapStudyTest {
     private static final Line RANDOM =
             new LineBuilder().capacity(100).join(Distribution.lognormal(45, 10)).build();
 
-    private static Brief brief(Line line, int changes, int replications) {
-        return new Brief(
+    private static SimulationRequest request(Line line, int changes, int replications) {
+        return new SimulationRequest(
                 "Line (invented)",
                 List.of(),
                 line,
@@ -61,7 +61,7 @@ class MapStudyTest {
     }
 
     private static MapStudy study(Line line, MapPlan plan, int changes, int replications) {
-        return new MapStudy(brief(line, changes, replications), 0.9, plan, (x, y) -> {
+        return new MapStudy(request(line, changes, replications), 0.9, plan, (x, y) -> {
             Line changed = LineFigure.RATED_SPEED.with(LineFigure.JOINT_TIME.with(line, x), y);
             return LineCheck.accepts(changed) ? new Variant.Possible(changed) : new Variant.Refused("too fast");
         });
@@ -120,12 +120,12 @@ class MapStudyTest {
 
     @Test
     void theLineAsItIsGivesWhatItsVerdictSays() {
-        Brief brief = brief(RANDOM, 50, 20);
+        SimulationRequest request = request(RANDOM, 50, 20);
         ShareMap map = study(RANDOM, plan(joint(30, 80, 9), speed(1, 2.4, 9), 8), 50, 20)
                 .run(2, StudyListener.NONE, MapStore.NONE);
 
         assertThat(map.present().share())
-                .isEqualTo(new RunThroughStudy(brief)
+                .isEqualTo(new RunThroughStudy(request)
                         .run(StudyOptions.plain(), StudyListener.NONE)
                         .verdict()
                         .shareRunThrough());
@@ -203,7 +203,7 @@ class MapStudyTest {
     @ValueSource(doubles = {0, 1, 1.2, -0.1, Double.NaN})
     void aTargetThatNoRunCanShowIsRefused(double target) {
         assertThatThrownBy(() -> new MapStudy(
-                        brief(FIXED, 10, 1),
+                        request(FIXED, 10, 1),
                         target,
                         plan(joint(30, 90, 5), speed(1, 2, 5), 1),
                         (x, y) -> new Variant.Refused("")))

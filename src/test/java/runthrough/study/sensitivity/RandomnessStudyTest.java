@@ -28,7 +28,7 @@ class RandomnessStudyTest {
                 .run(new Evaluator(2, () -> false), () -> {});
     }
 
-    private static VarianceShares of(Measure measure, List<VarianceShares> all) {
+    private static VarianceShares of(ChangeMeasure measure, List<VarianceShares> all) {
         return all.stream()
                 .filter(shares -> shares.measure() == measure)
                 .findFirst()
@@ -48,8 +48,8 @@ class RandomnessStudyTest {
         assertThat(estimate.mean()).isCloseTo(exact, within(3.5 * error + 1e-9));
     }
 
-    private static double variance(Distribution law) {
-        return law.sd() * law.sd();
+    private static double variance(Distribution distribution) {
+        return distribution.sd() * distribution.sd();
     }
 
     /**
@@ -70,16 +70,16 @@ class RandomnessStudyTest {
 
         List<VarianceShares> all = shares(line, new Extent.Changes(20), 400);
 
-        for (Measure measure : List.of(Measure.MARGIN, Measure.JOINT_TIME)) {
+        for (ChangeMeasure measure : List.of(ChangeMeasure.MARGIN, ChangeMeasure.JOINT_TIME)) {
             VarianceShares shares = of(measure, all);
-            List<Distribution> laws = List.of(FIT, WELD, SHEAR);
+            List<Distribution> distributions = List.of(FIT, WELD, SHEAR);
             List<RandomSource> sources = RandomSource.of(line);
             for (int i = 0; i < 3; i++) {
-                // Sources come as prepare, tail, join; shares with the greatest first, as the laws stand here.
+                // Sources come as prepare, tail, join; shares with the greatest first, as the distributions stand here.
                 Share share = shares.sources().get(i);
                 assertThat(share.source()).isEqualTo(sources.get(new int[] {2, 3, 1}[i]));
-                assertNear(share.index().first(), variance(laws.get(i)) / sum);
-                assertNear(share.index().total(), variance(laws.get(i)) / sum);
+                assertNear(share.index().first(), variance(distributions.get(i)) / sum);
+                assertNear(share.index().total(), variance(distributions.get(i)) / sum);
                 assertThat(share.index().isFirstShown()).isTrue();
             }
             // The next coil is always ready: preparing it moves nothing.
@@ -88,8 +88,8 @@ class RandomnessStudyTest {
             assertThat(shares.isTogetherShown()).isFalse();
             assertNear(shares.firstOrders(), 1);
         }
-        assertThat(of(Measure.MARGIN, all).sd()).isCloseTo(1.5 * Math.sqrt(sum), within(0.5));
-        assertThat(of(Measure.RUN_THROUGH, all).varies()).isFalse();
+        assertThat(of(ChangeMeasure.MARGIN, all).sd()).isCloseTo(1.5 * Math.sqrt(sum), within(0.5));
+        assertThat(of(ChangeMeasure.RUN_THROUGH, all).varies()).isFalse();
     }
 
     /**
@@ -112,7 +112,7 @@ class RandomnessStudyTest {
         double whole = v * passes + rejects;
         double fits = v / (1 - p * p);
 
-        VarianceShares shares = of(Measure.JOINT_TIME, shares(line, new Extent.Changes(20), 2000));
+        VarianceShares shares = of(ChangeMeasure.JOINT_TIME, shares(line, new Extent.Changes(20), 2000));
 
         assertNear(of(Kind.REJECT, shares).index().first(), rejects / whole);
         assertNear(of(Kind.DURATION, shares).index().first(), fits / whole);
@@ -134,7 +134,9 @@ class RandomnessStudyTest {
 
         List<VarianceShares> all = shares(line, new Extent.Changes(20), 400);
 
-        assertThat(all).extracting(VarianceShares::measure).containsExactly(Measure.LOST_TIME, Measure.JOINT_TIME);
+        assertThat(all)
+                .extracting(VarianceShares::measure)
+                .containsExactly(ChangeMeasure.LOST_TIME, ChangeMeasure.JOINT_TIME);
         assertNear(of(Kind.DURATION, all.get(0)).index().first(), variance(FIT) / sum);
         assertNear(of(Kind.RESTART_DELAY, all.get(0)).index().total(), variance(delay) / sum);
         assertThat(all.get(0).mean()).isCloseTo(30 + 40, within(2.0));
@@ -151,7 +153,7 @@ class RandomnessStudyTest {
                 .build();
 
         for (Extent extent : List.of(new Extent.Changes(20), new Extent.Time(30_000))) {
-            VarianceShares shares = of(Measure.RUN_THROUGH, shares(line, extent, 200));
+            VarianceShares shares = of(ChangeMeasure.RUN_THROUGH, shares(line, extent, 200));
 
             assertNear(shares.sources().get(0).index().first(), 1);
             assertNear(shares.sources().get(0).index().total(), 1);

@@ -7,12 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import runthrough.plant.Brief;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.LineBuilder;
 import runthrough.study.StudyListener;
@@ -38,13 +38,13 @@ class SensitivityStudyTest {
     }
 
     private static Sensitivity study(Line line, double target, int changes, int replications, Swing... swings) {
-        Brief brief = new Brief(
+        SimulationRequest request = new SimulationRequest(
                 "Line (invented)",
                 List.of(),
                 line,
                 new RunPlan(new RunPlan.Extent.Changes(changes), 0, replications, 5, target),
                 UnitSystem.METRIC);
-        return new SensitivityStudy(brief, target, List.of(swings), 20).run(2, StudyListener.NONE);
+        return new SensitivityStudy(request, target, List.of(swings), 20).run(2, StudyListener.NONE);
     }
 
     private static double strip(SwingEffect.AtEnd at) {
@@ -95,7 +95,7 @@ class SensitivityStudyTest {
         assertThat(sensitivity.chance()).isFalse();
     }
 
-    /** Always refilled and under the same luck: 10 m of capacity are 10 m of margin, at any quantile. */
+    /** Always refilled and under the same random numbers: 10 m of capacity are 10 m of margin, at any quantile. */
     @Test
     void underTheSameLuck_whatShiftsEveryCoilChangeAlikeIsKnownExactly() {
         Sensitivity sensitivity = study(
@@ -143,7 +143,7 @@ class SensitivityStudyTest {
         assertThat(strip(sensitivity.swings().effects().get(0).high())).isCloseTo(-1.5 * 9, within(0.3));
     }
 
-    /** Twenty inputs that are other luck and nothing else. */
+    /** Twenty inputs that are other random numbers and nothing else. */
     @Test
     void whatIsNoiseAloneIsNotRanked() {
         List<Swing> swings = new ArrayList<>();
@@ -200,7 +200,7 @@ class SensitivityStudyTest {
                                 .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
                                 .join(66)));
 
-        assertThat(sensitivity.swings().measure()).isEqualTo(Measure.LOST_TIME);
+        assertThat(sensitivity.swings().measure()).isEqualTo(ChangeMeasure.LOST_TIME);
         assertThat(sensitivity.swings().strip().mean()).isCloseTo(60, within(1e-9));
         assertThat(strip(sensitivity.swings().effects().get(0).low())).isCloseTo(-6, within(1e-9));
         assertThat(sensitivity.swings().byShare()).isEmpty();

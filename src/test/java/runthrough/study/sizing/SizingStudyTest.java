@@ -10,12 +10,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.plant.Accumulator;
-import runthrough.plant.Brief;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.LineBuilder;
@@ -25,7 +25,7 @@ import runthrough.study.StudyListener;
 import runthrough.study.search.Crossing;
 import runthrough.study.sizing.Sizing.Answer;
 import runthrough.study.sizing.Sizing.Point;
-import runthrough.study.statistics.Narrowness;
+import runthrough.study.statistics.RelativeHalfWidth;
 
 /**
  * Sizes of lines for which they are known. The plain line of {@link LineBuilder}: coils of 600 m, entry 2.5 m/s, process 1.5
@@ -34,8 +34,8 @@ import runthrough.study.statistics.Narrowness;
 class SizingStudyTest {
     private static final SizingOptions ROUGH = new SizingOptions(0.9, 0.5, 1);
 
-    private static Brief brief(Line line, int changes, int replications, long seed) {
-        return new Brief(
+    private static SimulationRequest request(Line line, int changes, int replications, long seed) {
+        return new SimulationRequest(
                 "Line (invented)",
                 List.of(),
                 line,
@@ -43,12 +43,12 @@ class SizingStudyTest {
                 UnitSystem.METRIC);
     }
 
-    private static Sizing size(Brief brief, SizingOptions options) {
-        return new SizingStudy(brief, options).run(2, StudyListener.NONE);
+    private static Sizing size(SimulationRequest request, SizingOptions options) {
+        return new SizingStudy(request, options).run(2, StudyListener.NONE);
     }
 
     private static Sizing size(Line line, double target) {
-        return size(brief(line, 50, 1, 1), new SizingOptions(target, 0.01, 1));
+        return size(request(line, 50, 1, 1), new SizingOptions(target, 0.01, 1));
     }
 
     private static double value(Sizing sizing) {
@@ -81,7 +81,7 @@ class SizingStudyTest {
         assertThat(capacity.missed().orElseThrow()).isBetween(exact * (1 - 1.01e-4), exact);
         assertThat(capacity.sure()).isEqualTo(capacity.value());
         assertThat(capacity.possible()).isEqualTo(capacity.value());
-        assertThat(sizing.interval()).contains(Narrowness.exact(0.01, 1));
+        assertThat(sizing.interval()).contains(RelativeHalfWidth.exact(0.01, 1));
         assertThat(sizing.handCalculation().storage().orElseThrow().capacity().needed())
                 .isCloseTo(exact, within(1e-9));
         assertThat(sizing.noneEnough()).isEmpty();
@@ -133,13 +133,13 @@ class SizingStudyTest {
         Distribution joint = Distribution.lognormal(60, 12);
         double exact = 1.5 * joint.quantile(0.99);
         Line line = new LineBuilder().coils(LineBuilder.coil(2000)).join(joint).build();
-        Sizing sizing = size(brief(line, 200, 20, 3), new SizingOptions(0.99, 0.02, 400));
+        Sizing sizing = size(request(line, 200, 20, 3), new SizingOptions(0.99, 0.02, 400));
 
         Crossing capacity = sizing.capacity().orElseThrow();
         assertThat(exact)
                 .isBetween(capacity.low().orElseThrow(), capacity.high().orElseThrow());
         assertThat(value(sizing)).isCloseTo(exact, within(0.02 * exact));
-        Narrowness narrowness = sizing.interval().orElseThrow();
+        RelativeHalfWidth narrowness = sizing.interval().orElseThrow();
         assertThat(narrowness.reached()).isTrue();
         assertThat(narrowness.halfWidth().orElseThrow()).isLessThanOrEqualTo(0.02);
         assertThat(narrowness.replications()).isEqualTo(sizing.replications()).isGreaterThan(20);
@@ -158,7 +158,7 @@ class SizingStudyTest {
         int held = 0;
         for (int seed = 1; seed <= studies; seed++) {
             Crossing capacity =
-                    size(brief(line, 50, 10, seed), ROUGH).capacity().orElseThrow();
+                    size(request(line, 50, 10, seed), ROUGH).capacity().orElseThrow();
             held += capacity.low().orElseThrow() <= exact
                             && exact <= capacity.high().orElseThrow()
                     ? 1
@@ -177,7 +177,7 @@ class SizingStudyTest {
                 .join(Distribution.lognormal(60, 20))
                 .restart(Double.NaN, Distribution.lognormal(30, 20))
                 .build();
-        Sizing sizing = size(brief(line, 100, 10, 1), ROUGH);
+        Sizing sizing = size(request(line, 100, 10, 1), ROUGH);
 
         assertThat(sizing.curve())
                 .hasSizeGreaterThan(8)
@@ -208,7 +208,7 @@ class SizingStudyTest {
                 .prepare(60)
                 .join(Distribution.lognormal(40, 10))
                 .build();
-        RunPlan plan = brief(line, 20, 30, 5).run();
+        RunPlan plan = request(line, 20, 30, 5).run();
         var evaluator = new runthrough.study.Evaluator(2, () -> false);
         StripNeeds needs = new StripNeeds(line.with(line.accumulator().resizedTo(1e5)));
         needs.extend(evaluator, plan);
@@ -346,7 +346,7 @@ class SizingStudyTest {
                 .coils(LineBuilder.coil(2000))
                 .join(Distribution.lognormal(60, 12))
                 .build();
-        Sizing sizing = size(brief(line, 100, 5, 1), new SizingOptions(0.9999, 0.01, 10));
+        Sizing sizing = size(request(line, 100, 5, 1), new SizingOptions(0.9999, 0.01, 10));
 
         assertThat(sizing.replications()).isEqualTo(10);
         assertThat(sizing.smallest()).isPresent();
@@ -365,7 +365,7 @@ class SizingStudyTest {
                 .coils(LineBuilder.coil(400))
                 .join(Distribution.lognormal(60, 20))
                 .build();
-        SizingStudy study = new SizingStudy(brief(line, 50, 10, 1), new SizingOptions(0.95, 0.03, 50));
+        SizingStudy study = new SizingStudy(request(line, 50, 10, 1), new SizingOptions(0.95, 0.03, 50));
 
         Sizing alone = study.run(1, StudyListener.NONE);
         Sizing together = study.run(threads, StudyListener.NONE);
@@ -410,7 +410,7 @@ class SizingStudyTest {
     void progressEndsWhenTheStudyDoes() {
         List<Integer> seen = new java.util.ArrayList<>();
         Line line = new LineBuilder().join(60).build();
-        new SizingStudy(brief(line, 50, 1, 1), ROUGH).run(1, new StudyListener() {
+        new SizingStudy(request(line, 50, 1, 1), ROUGH).run(1, new StudyListener() {
             @Override
             public void progress(int done, int total) {
                 seen.add(total - done);

@@ -10,11 +10,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import runthrough.plant.Brief;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.LineBuilder;
 import runthrough.study.Answer;
@@ -46,8 +46,8 @@ class SpeedStudyTest {
             .join(Distribution.lognormal(45, 10))
             .build();
 
-    private static Brief brief(Line line, int changes, int replications) {
-        return new Brief(
+    private static SimulationRequest request(Line line, int changes, int replications) {
+        return new SimulationRequest(
                 "Line (invented)",
                 List.of(),
                 line,
@@ -55,13 +55,13 @@ class SpeedStudyTest {
                 UnitSystem.METRIC);
     }
 
-    private static SpeedCurve curve(Brief brief, double from, double to, int points) {
-        return new SpeedStudy(brief, 0.9, new SpeedRange(from, to, points)).run(2, StudyListener.NONE);
+    private static SpeedCurve curve(SimulationRequest request, double from, double to, int points) {
+        return new SpeedStudy(request, 0.9, new SpeedRange(from, to, points)).run(2, StudyListener.NONE);
     }
 
     @Test
     void aTunedLineThatIsSpedUpGivesLess_andThePeakIsWhereItStillRunsThrough() {
-        SpeedCurve curve = curve(brief(TUNED, 200, 1), 1.2, 1.9, 15);
+        SpeedCurve curve = curve(request(TUNED, 200, 1), 1.2, 1.9, 15);
 
         assertThat(curve.points()).hasSize(15).extracting(SpeedPoint::speed).isSorted();
         for (SpeedPoint point : curve.points()) {
@@ -93,7 +93,7 @@ class SpeedStudyTest {
 
     @Test
     void aRandomLineToo() {
-        SpeedCurve curve = curve(brief(RANDOM, 100, 20), 1.2, 2.3, 8);
+        SpeedCurve curve = curve(request(RANDOM, 100, 20), 1.2, 2.3, 8);
 
         // 90 % of joints take up to the 90 % quantile.
         double exact = 100 / Distribution.lognormal(45, 10).quantile(0.9);
@@ -112,7 +112,7 @@ class SpeedStudyTest {
                 .isGreaterThanOrEqualTo(curve.peak().at().speed())
                 .isLessThan(2.3);
         assertThat(curve.peak().lossAtTo().interval().orElseThrow().low()).isPositive();
-        // Both the share run through and the speed fall and rise as one expects, under the same luck.
+        // Both the share run through and the speed fall and rise as one expects, under the same random numbers.
         assertThat(curve.points())
                 .extracting(point -> -point.shareRunThrough().mean())
                 .isSorted();
@@ -120,8 +120,8 @@ class SpeedStudyTest {
 
     @Test
     void aPointIsTheVerdictAtItsSpeed() {
-        SpeedCurve curve = curve(brief(RANDOM, 50, 10), 1.2, 1.8, 3);
-        Verdict verdict = new RunThroughStudy(brief(RANDOM, 50, 10))
+        SpeedCurve curve = curve(request(RANDOM, 50, 10), 1.2, 1.8, 3);
+        Verdict verdict = new RunThroughStudy(request(RANDOM, 50, 10))
                 .run(StudyOptions.plain(), StudyListener.NONE)
                 .verdict();
 
@@ -141,16 +141,16 @@ class SpeedStudyTest {
 
     @Test
     void thePresentSpeedIsAPointOfItsOwnWhereItLiesBetweenThem() {
-        assertThat(curve(brief(TUNED, 20, 1), 1.2, 1.6, 4).points())
+        assertThat(curve(request(TUNED, 20, 1), 1.2, 1.6, 4).points())
                 .extracting(SpeedPoint::speed)
                 .hasSize(5)
                 .contains(1.5);
-        assertThat(curve(brief(TUNED, 20, 1), 1.2, 1.4, 4).points()).hasSize(4);
+        assertThat(curve(request(TUNED, 20, 1), 1.2, 1.4, 4).points()).hasSize(4);
     }
 
     @Test
     void whereFasterIsMore_thePeakIsAtTheFastEnd() {
-        SpeedCurve curve = curve(brief(TUNED, 50, 1), 1.2, 1.6, 5);
+        SpeedCurve curve = curve(request(TUNED, 50, 1), 1.2, 1.6, 5);
 
         assertThat(curve.peak().where()).isEqualTo(Where.AT_FASTEST);
         assertThat(curve.peak().at().speed()).isEqualTo(1.6);
@@ -160,7 +160,7 @@ class SpeedStudyTest {
     @Test
     void whereFasterIsLess_thePeakIsAtTheSlowEnd() {
         // From the last speed at which it runs through, as near as it matters.
-        assertThat(curve(brief(TUNED, 200, 1), FASTEST - 1e-9, 1.75, 5).peak().where())
+        assertThat(curve(request(TUNED, 200, 1), FASTEST - 1e-9, 1.75, 5).peak().where())
                 .isEqualTo(Where.AT_SLOWEST);
     }
 
@@ -171,7 +171,7 @@ class SpeedStudyTest {
                 .capacity(100)
                 .join(60)
                 .build();
-        SpeedCurve curve = curve(brief(line, 100, 1), 1.2, 1.6, 5);
+        SpeedCurve curve = curve(request(line, 100, 1), 1.2, 1.6, 5);
 
         assertThat(curve.scaledAlike()).isTrue();
         assertThat(curve.present().speed()).isEqualTo(1.5);
@@ -187,7 +187,7 @@ class SpeedStudyTest {
                 .join(60)
                 .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
                 .build();
-        SpeedCurve curve = curve(brief(line, 20, 1), 1, 2.5, 4);
+        SpeedCurve curve = curve(request(line, 20, 1), 1, 2.5, 4);
 
         assertThat(curve.targetLost()).isEmpty();
         // 600 m take 600/2.5 and 60 s; the run begins and ends with a coil.
@@ -198,7 +198,7 @@ class SpeedStudyTest {
     @ParameterizedTest
     @ValueSource(ints = {2, 5})
     void threadsChangeNothing(int threads) {
-        SpeedStudy study = new SpeedStudy(brief(RANDOM, 30, 7), 0.9, new SpeedRange(1.2, 1.9, 5));
+        SpeedStudy study = new SpeedStudy(request(RANDOM, 30, 7), 0.9, new SpeedRange(1.2, 1.9, 5));
 
         assertThat(study.run(threads, StudyListener.NONE)).isEqualTo(study.run(1, StudyListener.NONE));
     }
@@ -244,7 +244,7 @@ class SpeedStudyTest {
 
     @Test
     void aRangeThatTheLineCannotRunIsRefusedBeforeAnythingRuns() {
-        assertThatThrownBy(() -> new SpeedStudy(brief(TUNED, 10, 1), 0.9, new SpeedRange(1, 3, 5)))
+        assertThatThrownBy(() -> new SpeedStudy(request(TUNED, 10, 1), 0.9, new SpeedRange(1, 3, 5)))
                 .isInstanceOf(StudyException.class)
                 .hasMessageStartingWith("range of speeds = 180 m/min at one end; the line cannot be run so: ")
                 .hasMessageContaining("entry.top-speed = 150 m/min; must be more than the process speed, 180 m/min");
@@ -252,7 +252,7 @@ class SpeedStudyTest {
 
     @Test
     void aTargetThatMakesNoSenseIsRefused() {
-        assertThatThrownBy(() -> new SpeedStudy(brief(TUNED, 10, 1), 0, new SpeedRange(1, 2, 5)))
+        assertThatThrownBy(() -> new SpeedStudy(request(TUNED, 10, 1), 0, new SpeedRange(1, 2, 5)))
                 .isInstanceOf(StudyException.class)
                 .hasMessageStartingWith("target = 0 %; must be more than 0 % and at most 100 %");
     }
@@ -260,7 +260,7 @@ class SpeedStudyTest {
     @Test
     void progressNeverFallsAndEndsWhenTheStudyDoes() {
         List<Integer> left = new java.util.ArrayList<>();
-        new SpeedStudy(brief(TUNED, 10, 1), 0.9, new SpeedRange(1, 2, 3)).run(1, new StudyListener() {
+        new SpeedStudy(request(TUNED, 10, 1), 0.9, new SpeedRange(1, 2, 3)).run(1, new StudyListener() {
             @Override
             public void progress(int done, int total) {
                 left.add(total - done);

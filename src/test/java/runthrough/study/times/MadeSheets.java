@@ -31,10 +31,10 @@ public final class MadeSheets {
         return new TimeSheet("made.csv", elements, rows);
     }
 
-    /** {@code n} draws from {@code law}. */
-    public static double[] drawn(Distribution law, int n, Draws draws) {
+    /** {@code n} draws from {@code distribution}. */
+    public static double[] drawn(Distribution distribution, int n, Draws draws) {
         return IntStream.range(0, n)
-                .mapToDouble(i -> law.quantile(draws.next()))
+                .mapToDouble(i -> distribution.quantile(draws.next()))
                 .toArray();
     }
 }

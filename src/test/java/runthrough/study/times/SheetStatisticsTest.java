@@ -203,7 +203,7 @@ class SheetStatisticsTest {
         assertThat(found.sample().percentile(1)).isEqualTo(160);
     }
 
-    /** Three elements that a slow row makes slow together: each takes its own law times the same pace. */
+    /** Three elements that a slow row makes slow together: each takes its own distribution times the same pace. */
     private static TimeSheet paced(double paceSd, int n, long seed) {
         Draws draws = new Draws(seed, 0, 0);
         double[] pace = paceSd == 0

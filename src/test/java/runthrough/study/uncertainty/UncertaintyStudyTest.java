@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import runthrough.plant.Brief;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.MeasuredRows;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
@@ -59,8 +59,9 @@ class UncertaintyStudyTest {
 
     private static Uncertainty study(Line line, int threads) {
         RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(100), 0, 6, 5, TRUTH);
-        Brief brief = new Brief("Line of round numbers (invented)", List.of(), line, plan, UnitSystem.METRIC);
-        return new UncertaintyStudy(brief, TRUTH, 60).run(threads, StudyListener.NONE);
+        SimulationRequest request =
+                new SimulationRequest("Line of round numbers (invented)", List.of(), line, plan, UnitSystem.METRIC);
+        return new UncertaintyStudy(request, TRUTH, 60).run(threads, StudyListener.NONE);
     }
 
     /**
@@ -87,7 +88,7 @@ class UncertaintyStudyTest {
         assertThat(alone).isLessThan(25);
     }
 
-    private static boolean contains(Known.Band band, double value) {
+    private static boolean contains(UncertainFigure.Band band, double value) {
         return band.low() <= value && value <= band.high();
     }
 
@@ -111,7 +112,7 @@ class UncertaintyStudyTest {
         double large = meanVariance(160);
 
         assertThat(small / large).isCloseTo(4, within(1.5));
-        Known known = study(line(sheet(40, 1)), 1).share();
+        UncertainFigure known = study(line(sheet(40, 1)), 1).share();
         assertThat(known.observationsFactor(known.times() / 2)).isCloseTo(4, within(1e-9));
         assertThat(known.observationsFactor(1)).isEqualTo(1);
     }
@@ -130,7 +131,7 @@ class UncertaintyStudyTest {
         List<Uncertainty.Point> curve = study(line(sheet(40, 2)), 1).curve();
 
         for (int i = 0; i < curve.size(); i++) {
-            Known share = curve.get(i).share();
+            UncertainFigure share = curve.get(i).share();
             assertThat(share.all().low()).isLessThanOrEqualTo(share.simulation().low());
             assertThat(share.all().high())
                     .isGreaterThanOrEqualTo(share.simulation().high());
@@ -147,7 +148,7 @@ class UncertaintyStudyTest {
 
         Uncertainty known = study(line(same), 1);
 
-        assertThat(known.share().all()).isEqualTo(new Known.Band(1, 1));
+        assertThat(known.share().all()).isEqualTo(new UncertainFigure.Band(1, 1));
         assertThat(known.share().times()).isZero();
         assertThat(known.answer()).isEqualTo(Answer.MEETS);
     }

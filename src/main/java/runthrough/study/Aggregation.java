@@ -1,0 +1,108 @@
+package runthrough.study;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import runthrough.plant.Line;
+import runthrough.simulation.Replication;
+import runthrough.simulation.Totals;
+import runthrough.study.statistics.Estimate;
+import runthrough.study.statistics.Pool;
+import runthrough.study.statistics.Sample;
+
+/** Takes up what replications gave, in order of their index, and keeps of it what verdict and charts need. */
+final class Aggregation {
+    private final CoilOutcomes coils;
+    private final List<Totals> totals = new ArrayList<>();
+    private final List<Long> waited = new ArrayList<>();
+    private final List<Long> stops = new ArrayList<>();
+    private final Map<Cause, Long> causes = new EnumMap<>(Cause.class);
+    private final ChangePools pools = new ChangePools(0);
+
+    private @Nullable Replication first;
+
+    Aggregation(Line line) {
+        this.coils = new CoilOutcomes(line);
+    }
+
+    /** Takes up the next replication. */
+    void add(ReplicationStatistics statistics) {
+        Replication replication = statistics.replication();
+        if (first == null) {
+            first = replication;
+        }
+        totals.add(replication.totals());
+        for (int i = 0; i < statistics.causes().size(); i++) {
+            Optional<Cause> laidTo = statistics.causes().get(i);
+            laidTo.ifPresent(cause -> causes.merge(cause, 1L, Long::sum));
+            coils.add(replication.changes().get(i), laidTo);
+        }
+        pools.join(statistics.pools());
+        waited.add(statistics.waited());
+        stops.add(statistics.stops());
+    }
+
+    List<Totals> totals() {
+        return totals;
+    }
+
+    /** The first replication taken up. */
+    Replication first() {
+        return Objects.requireNonNull(first, "no replication yet");
+    }
+
+    /** How many coil changes of each replication waited for preparation. */
+    long[] waited() {
+        return waited.stream().mapToLong(Long::longValue).toArray();
+    }
+
+    private long[] stops() {
+        return stops.stream().mapToLong(Long::longValue).toArray();
+    }
+
+    /** Whether any coil change was completed. */
+    boolean hasChanges() {
+        return pools.jointTime().count() > 0;
+    }
+
+    /** Share of coil changes run through; there must be any. */
+    Estimate shareRunThrough() {
+        return estimates().shareRunThrough();
+    }
+
+    /** What the totals tell. */
+    TotalsEstimates estimates() {
+        return new TotalsEstimates(totals, stops());
+    }
+
+    CoilOutcomes coils() {
+        return coils;
+    }
+
+    Verdict.Causes causes() {
+        return Verdict.Causes.of(causes);
+    }
+
+    /** What the coil changes of all replications were. */
+    ChangePools pools() {
+        return pools;
+    }
+
+    /** The coil changes pooled, for charts. */
+    StudyResult.Pooled pooled() {
+        return new StudyResult.Pooled(
+                pools.jointTime().sample(),
+                pools.waiting().sample(),
+                sample(pools.margin()),
+                sample(pools.stripDrawn()),
+                sample(pools.refillTime()));
+    }
+
+    private static Optional<Sample> sample(Pool pool) {
+        return pool.count() == 0 ? Optional.empty() : Optional.of(pool.sample());
+    }
+}

@@ -1,0 +1,117 @@
+package runthrough.study.comparison;
+
+import java.util.OptionalDouble;
+import runthrough.simulation.Totals;
+import runthrough.study.Evaluation;
+import runthrough.study.statistics.Estimate;
+
+/** What alternatives are compared by. Values are SI, of one replication each; a shift is 8 h. */
+public enum ComparisonMeasure {
+    /** Share of coil changes run through, in [0, 1]. */
+    RUN_THROUGH(Better.MORE, Per.NOTHING),
+    /** Stops for want of strip per shift. */
+    STOPS(Better.LESS, Per.SHIFT),
+    /** Time lost for want of strip, at the rated speed, per shift (s). */
+    LOST_TIME(Better.LESS, Per.SHIFT),
+    /** Strip processed over time (m/s). */
+    OUTPUT_LENGTH(Better.MORE, Per.SECOND),
+    /** The same by mass (kg/s). */
+    OUTPUT_MASS(Better.MORE, Per.SECOND),
+    /** Metres processed over metres at the rated speed, in [0, 1]. */
+    UTILISATION(Better.MORE, Per.NOTHING),
+    /** Crops and spoilt strip per shift (kg). */
+    SCRAP_MASS(Better.LESS, Per.SHIFT),
+    /** Scrap over scrap and processed strip, by mass, in [0, 1]. */
+    SCRAP_SHARE(Better.LESS, Per.NOTHING),
+    /** How long the strip stands at the joiner, or at the place where it is threaded, at a coil change (s). */
+    JOINT_TIME(Better.LESS, Per.NOTHING),
+    /**
+     * Work of people at the joint at a coil change (person-seconds): the time that tail and join work take, rethreading
+     * included, and what is done again when a joint is not good, times the crew. All of the crew count as present, and waiting
+     * for the next coil does not count: those who prepare it are not at the joint.
+     */
+    CREW_TIME_PER_CHANGE(Better.LESS, Per.NOTHING),
+    /** The same per shift (person-seconds). */
+    CREW_TIME(Better.LESS, Per.SHIFT);
+
+    /** A shift (s). */
+    private static final double SHIFT = 8 * 3600.0;
+
+    private final Better better;
+    private final Per per;
+
+    ComparisonMeasure(Better better, Per per) {
+        this.better = better;
+        this.per = per;
+    }
+
+    /** Which of two values is better. */
+    public enum Better {
+        MORE,
+        LESS
+    }
+
+    /** What a value is per. */
+    private enum Per {
+        NOTHING,
+        SECOND,
+        SHIFT
+    }
+
+    /** Which of two values is better. */
+    public Better better() {
+        return better;
+    }
+
+    /** Whether {@code difference} is for the better. */
+    public boolean isGain(double difference) {
+        return better == Better.MORE ? difference > 0 : difference < 0;
+    }
+
+    /**
+     * What a value is to be multiplied by to be of a year (stops, s, m, kg, s, person-s); empty where a year has no meaning.
+     *
+     * @param yearlyTime scheduled running time of a year (s)
+     */
+    public OptionalDouble perYear(double yearlyTime) {
+        return switch (per) {
+            case NOTHING -> OptionalDouble.empty();
+            case SECOND -> OptionalDouble.of(yearlyTime);
+            case SHIFT -> OptionalDouble.of(yearlyTime / SHIFT);
+        };
+    }
+
+    /** The value of a replication, with so many people at the joint; NaN where it has none. */
+    double of(Totals totals, int crew) {
+        return switch (this) {
+            case RUN_THROUGH -> totals.shareRunThrough();
+            case STOPS -> perShift(totals, totals.starvedStops());
+            case LOST_TIME -> perShift(totals, totals.lostTime());
+            case OUTPUT_LENGTH -> totals.processedMetres() / totals.duration();
+            case OUTPUT_MASS -> totals.processedKilograms() / totals.duration();
+            case UTILISATION -> totals.utilisation();
+            case SCRAP_MASS -> perShift(totals, totals.scrapKilograms());
+            case SCRAP_SHARE -> totals.scrapShare();
+            case JOINT_TIME -> totals.jointSeconds() / totals.changes();
+            case CREW_TIME_PER_CHANGE -> crew * workSeconds(totals) / totals.changes();
+            case CREW_TIME -> perShift(totals, crew * workSeconds(totals));
+        };
+    }
+
+    /** How well the value is known from {@code evaluation}. */
+    Estimate estimate(Evaluation evaluation, int crew) {
+        return switch (this) {
+            case RUN_THROUGH -> evaluation.shareRunThrough();
+            case STOPS -> evaluation.stoppages().starvedPerShift();
+            default -> evaluation.amount(totals -> of(totals, crew));
+        };
+    }
+
+    private static double perShift(Totals totals, double value) {
+        return value / totals.duration() * SHIFT;
+    }
+
+    private static double workSeconds(Totals totals) {
+        return totals.jointSeconds() - totals.waitingSeconds();
+    }
+}
