@@ -7,7 +7,7 @@ import runthrough.plant.SimulationRequest;
 public final class DocumentCharts {
     private DocumentCharts() {}
 
-    /** The line of {@code brief}, to scale where lengths are known; {@code parts} says what its numbers stand for. */
+    /** The line of {@code request}, to scale where lengths are known; {@code parts} says what its numbers stand for. */
     public static Chart line(SimulationRequest request, List<String> parts) {
         String reading =
                 "The line as described, drawn full; dashed where it is empty. The numbers stand for the parts below.";

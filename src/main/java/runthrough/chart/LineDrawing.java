@@ -56,7 +56,7 @@ final class LineDrawing implements Picture.Drawing {
         this.drawn = pass + Math.max(coil * scale + 50, stores ? storage.below(scale) : 60) + 34;
     }
 
-    /** The drawing of the line of {@code brief}. */
+    /** The drawing of the line of {@code request}. */
     static Picture picture(SimulationRequest request, ChartFonts fonts) {
         LineDrawing drawing = new LineDrawing(request, fonts);
         return new Picture(drawing, WIDTH, drawing.height());

@@ -27,7 +27,7 @@ import runthrough.scenario.source.Problems;
  *
  * @param file it was read from
  * @param settings what was set otherwise than the file says
- * @param brief what is asked
+ * @param request what is asked
  * @param warnings one line each
  * @param handover what it says for its document
  * @param fingerprint SHA-256 of the file's bytes, in hexadecimal

@@ -8,7 +8,7 @@ import java.util.List;
  * @param name that the user calls it by
  * @param changes what it changes in the scenario as written, in words, such as {@code entry.uncoilers: 2}; empty for the
  *     scenario itself
- * @param brief the scenario with these changes
+ * @param request the scenario with these changes
  */
 public record Alternative(String name, List<String> changes, SimulationRequest request) {
     /** What the scenario without any change is called. */

@@ -6,7 +6,7 @@ import java.util.Optional;
 /**
  * A strip line as described.
  *
- * @param supply its coils
+ * @param coilSource its coils
  * @param entry from uncoilers to joiner
  * @param accumulator between joiner and process; {@link Accumulator#none()} for one-strip practices
  * @param process what must not stop

@@ -21,8 +21,8 @@ import runthrough.study.StudyListener;
  * before is there again.
  *
  * <pre>{@code
- * try (ReportFolder folder = ReportFolder.open(path, brief)) {
- *     StudyResult study = new RunThroughStudy(brief).run(StudyOptions.forReport(), folder.listener());
+ * try (ReportFolder folder = ReportFolder.open(path, request)) {
+ *     StudyResult study = new RunThroughStudy(request).run(StudyOptions.forReport(), folder.listener());
  *     folder.complete(RunThroughResult.of(study, warnings, provenance));
  * }
  * }</pre>

@@ -11,7 +11,7 @@ import runthrough.plant.SimulationRequest;
  * The answer of a study other than the plain verdict, ready to be told: in plain language first, the numbers after it. The
  * terminal, the page, JSON and the CSV files are all made from this, so that they never say different things.
  *
- * @param brief what was asked
+ * @param request what was asked
  * @param study name of the command and of its JSON format, such as {@code size}
  * @param question that is answered
  * @param mark the answer in a word and a sentence

@@ -30,7 +30,7 @@ record FigureSettings(List<Setting> settings) {
         return Units.of(UnitSystem.METRIC).unit(figure.kind()).dimension();
     }
 
-    /** {@code brief} with its line changed; empty when that cannot be, and {@code top} knows why. */
+    /** {@code request} with its line changed; empty when that cannot be, and {@code top} knows why. */
     Optional<SimulationRequest> apply(SimulationRequest request, Context top) {
         Line line = request.line();
         for (Setting setting : settings) {

@@ -14,7 +14,7 @@ public final class RunThroughStudy {
     private final SimulationRequest request;
     private final Runs.Maker maker;
 
-    /** A study of {@code brief}, whose line must have passed its check. */
+    /** A study of {@code request}, whose line must have passed its check. */
     public RunThroughStudy(SimulationRequest request) {
         this(request, plan -> new LineSimulator(request.line(), plan)::run);
     }

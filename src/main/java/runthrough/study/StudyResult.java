@@ -11,7 +11,7 @@ import runthrough.study.statistics.Sample;
 /**
  * All that a study gives.
  *
- * @param brief what was asked
+ * @param request what was asked
  * @param verdict the answer
  * @param handCalculation the closed forms, for the kind of coil that is hardest on the line
  * @param totals what each replication gave, in order of its index

@@ -34,7 +34,7 @@ final class Answers {
         return threads;
     }
 
-    /** What the study of {@code brief} gives. */
+    /** What the study of {@code request} gives. */
     RunThroughResult run(SimulationRequest request, Draft draft, StudyOptions options) {
         return run(request, draft, options, StudyListener.NONE);
     }

@@ -19,7 +19,7 @@ import runthrough.scenario.source.Raw;
  *
  * @param text of it
  * @param file opened from the text
- * @param brief what it asks, with results in the units of the page; empty when it cannot be run
+ * @param request what it asks, with results in the units of the page; empty when it cannot be run
  * @param problems why it cannot be run
  * @param warnings in words
  */

@@ -38,7 +38,7 @@ final class Effort {
         return new SizingOptions(target(request), PRECISION, 4 * request.run().replications());
     }
 
-    /** {@code brief} with the replications of step {@code step}, 0 being the quick one. */
+    /** {@code request} with the replications of step {@code step}, 0 being the quick one. */
     static SimulationRequest of(SimulationRequest request, int step) {
         RunPlan run = request.run();
         int changes = run.extent() instanceof RunPlan.Extent.Changes wanted ? wanted.changes() : QUICK / 4;

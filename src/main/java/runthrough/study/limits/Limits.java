@@ -9,7 +9,7 @@ import runthrough.study.Evaluation;
 /**
  * How far each number of the line as it is can be driven, all others kept, until the target is no longer met.
  *
- * @param brief what was asked
+ * @param request what was asked
  * @param target share of coil changes that should run through, in (0, 1]
  * @param applicable false where entry and process are one strip: every coil change stops the process, so no number has a limit
  *     at which it begins to. The fields below are empty then

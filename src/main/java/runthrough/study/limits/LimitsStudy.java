@@ -31,7 +31,7 @@ public final class LimitsStudy {
     private final double target;
 
     /**
-     * A study of {@code brief}, whose line must have passed its check.
+     * A study of {@code request}, whose line must have passed its check.
      *
      * @param target share of coil changes that should run through, in (0, 1]
      * @throws runthrough.study.StudyException when it is not

@@ -9,7 +9,7 @@ import runthrough.study.statistics.Wilson;
 /**
  * What the line logged against what the model gives.
  *
- * @param brief of the model
+ * @param request of the model
  * @param log of the line
  * @param loggedJointTimes whether the model was given the joint times of the log
  * @param simulatedLogs how many

@@ -46,7 +46,7 @@ public final class LogStudy {
     /**
      * A study.
      *
-     * @param brief the model, whose line must have passed its check
+     * @param request the model, whose line must have passed its check
      * @param log of the line, with a coil change at least
      * @param loggedJointTimes whether the model is given the joint times of the log in place of its own work, preparation
      *     included, so that what is tested is the rest of it

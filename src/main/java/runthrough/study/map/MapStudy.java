@@ -31,7 +31,7 @@ public final class MapStudy {
     private final MapVariants variants;
 
     /**
-     * A study of {@code brief}, whose line must have passed its check.
+     * A study of {@code request}, whose line must have passed its check.
      *
      * @param target share of coil changes that should run through, in (0, 1)
      * @param variants from the numbers on the two axes to the line that has them

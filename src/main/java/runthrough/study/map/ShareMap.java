@@ -11,7 +11,7 @@ import runthrough.study.Cause;
 /**
  * Where a line meets the target, over two of its numbers.
  *
- * @param brief what was asked
+ * @param request what was asked
  * @param target share of coil changes that should run through
  * @param plan of the map
  * @param present what the line as it is gave

@@ -6,7 +6,7 @@ import runthrough.plant.SimulationRequest;
 /**
  * What moves the answer.
  *
- * @param brief what was asked
+ * @param request what was asked
  * @param target share of coil changes that should run through, in (0, 1]
  * @param chance whether anything is left to chance, in the line or at an end of a range
  * @param swings inputs moved one at a time

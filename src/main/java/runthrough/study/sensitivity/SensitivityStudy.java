@@ -18,7 +18,7 @@ public final class SensitivityStudy {
     private final Optional<RandomnessStudy> randomness;
 
     /**
-     * A study of {@code brief}, whose line must have passed its check.
+     * A study of {@code request}, whose line must have passed its check.
      *
      * @param target share of coil changes that should run through, in (0, 1]
      * @param swings the inputs to move

@@ -16,7 +16,7 @@ import runthrough.study.statistics.RelativeHalfWidth;
  * <p>Only the capacity is changed, by the stroke, sag or diameter of the accumulator as it is; reserve and every level given
  * in metres stay as they are. A capacity that the line's own check refuses, say one below the reserve, is not enough.
  *
- * @param brief what was asked
+ * @param request what was asked
  * @param target share of coil changes that should run through, in (0, 1)
  * @param answer what came out; says which of the fields below are filled
  * @param chance whether anything in the line is left to chance; if not, the capacity is exact but for its precision

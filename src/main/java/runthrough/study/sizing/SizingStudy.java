@@ -21,7 +21,7 @@ public final class SizingStudy {
     private final SimulationRequest request;
     private final SizingOptions options;
 
-    /** A study of {@code brief}, whose line must have passed its check; the target is that of {@code options}. */
+    /** A study of {@code request}, whose line must have passed its check; the target is that of {@code options}. */
     public SizingStudy(SimulationRequest request, SizingOptions options) {
         this.request = request;
         this.options = options;

@@ -10,7 +10,7 @@ import runthrough.study.statistics.Estimate;
 /**
  * The rated process speed against what comes out.
  *
- * @param brief what was asked
+ * @param request what was asked
  * @param target share of coil changes that should run through, in (0, 1]
  * @param scaledAlike whether coils have speeds of their own: all speeds were then changed by the same factor, and a speed here
  *     is the fastest rated one

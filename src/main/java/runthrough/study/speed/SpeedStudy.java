@@ -30,7 +30,7 @@ public final class SpeedStudy {
     private final SpeedRange range;
 
     /**
-     * A study of {@code brief}, whose line must have passed its check.
+     * A study of {@code request}, whose line must have passed its check.
      *
      * @param target share of coil changes that should run through, in (0, 1]
      * @throws runthrough.study.StudyException when that is not so, or the line cannot be run at an end of the range

@@ -8,7 +8,7 @@ import runthrough.study.Answer;
 /**
  * The answer, and how well it is known.
  *
- * @param brief what was asked
+ * @param request what was asked
  * @param target share of coil changes that should run through
  * @param inputs what is known from observations
  * @param resamples how often they were resampled

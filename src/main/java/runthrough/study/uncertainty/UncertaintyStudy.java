@@ -55,7 +55,7 @@ public final class UncertaintyStudy {
     /**
      * A study.
      *
-     * @param brief whose line must have passed its check
+     * @param request whose line must have passed its check
      * @param target share of coil changes that should run through
      * @param resamples how often to resample, {@code >= 50}
      * @throws StudyException when nothing of the line is known from observations
