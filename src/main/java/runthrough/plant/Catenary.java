@@ -29,12 +29,22 @@ public final class Catenary {
      * @param arc length of strip (m); no more than the span, but for rounding, hangs straight
      */
     public static double sag(double span, double arc) {
-        if (!(arc > span)) {
+        double u = shape(span, arc);
+        if (u == 0) {
             return 0;
         }
-        double u = halfSpanOverParameterOfArc(arc / span);
         double half = Math.sinh(u / 2);
         return span * half * half / u;
+    }
+
+    /**
+     * Half the span over the parameter, {@code S/2a}, of a loop that holds {@code arc} metres of strip: from 0, which is straight.
+     *
+     * @param span distance between the supports (m), {@code > 0}
+     * @param arc length of strip (m); no more than the span, but for rounding, hangs straight
+     */
+    public static double shape(double span, double arc) {
+        return arc > span ? halfSpanOverParameterOfArc(arc / span) : 0;
     }
 
     /**

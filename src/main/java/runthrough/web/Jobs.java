@@ -130,6 +130,14 @@ final class Jobs implements AutoCloseable {
                 state = new State(state.done, null, "It was given up.");
             } catch (RuntimeException e) {
                 state = new State(state.done, null, String.valueOf(e.getMessage()));
+            } catch (OutOfMemoryError e) {
+                state = new State(
+                        state.done,
+                        null,
+                        "It needs more memory than there is. Ask for fewer coil changes or replications.");
+            } catch (Error e) {
+                // Whoever asks must learn that it has ended, whatever ended it.
+                state = new State(state.done, null, "An internal error ended it: " + e);
             }
         }
 

@@ -2,6 +2,7 @@ package runthrough.web;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import runthrough.plant.Catenary;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSize;
@@ -19,6 +20,8 @@ import runthrough.plant.StorageForm;
  * @param largestDiameter of all coils
  * @param form strands, loops, spiral, direct or none
  * @param sizes what belongs to that form, by name
+ * @param loopShapes of free loops: half the span over the catenary parameter, at levels in equal steps from empty to {@value
+ *     #LOOP_REACH} times the capacity, so that the page draws a loop without solving for it; empty for other forms
  */
 record LookView(
         String title,
@@ -30,7 +33,12 @@ record LookView(
         double largestDiameter,
         List<CoilLook> coils,
         String form,
-        Map<String, Double> sizes) {
+        Map<String, Double> sizes,
+        List<Double> loopShapes) {
+
+    private static final int LOOP_STEPS = 64;
+    /** Overtravel is drawn, too. */
+    private static final double LOOP_REACH = 1.05;
 
     /** Where a coil's inner diameter is not given; only for the drawing. Common practice, no source. */
     private static final double USUAL_CORE = 0.508;
@@ -38,6 +46,7 @@ record LookView(
     LookView {
         coils = List.copyOf(coils);
         sizes = Map.copyOf(sizes);
+        loopShapes = List.copyOf(loopShapes);
     }
 
     /** A kind of coil: thickness, core and how densely it is wound decide how large what is left of it is. */
@@ -72,7 +81,18 @@ record LookView(
                 coils.stream().mapToDouble(CoilLook::outer).max().orElse(1),
                 coils,
                 stores ? form(line.accumulator().form()) : "none",
-                stores ? sizes(line.accumulator().form()) : Map.of());
+                stores ? sizes(line.accumulator().form()) : Map.of(),
+                stores && line.accumulator().form() instanceof StorageForm.FreeLoop loops
+                        ? loopShapes(loops, line.accumulator().capacity())
+                        : List.of());
+    }
+
+    private static List<Double> loopShapes(StorageForm.FreeLoop loops, double capacity) {
+        double empty = Catenary.arc(loops.span(), loops.leastSag());
+        return IntStream.rangeClosed(0, LOOP_STEPS)
+                .mapToObj(step ->
+                        Catenary.shape(loops.span(), empty + LOOP_REACH * capacity * step / LOOP_STEPS / loops.loops()))
+                .toList();
     }
 
     private static String form(StorageForm form) {
@@ -89,10 +109,14 @@ record LookView(
                     "strands", (double) own.strands(), "stroke", own.stroke(), "vertical", own.vertical() ? 1.0 : 0.0);
         } else if (form instanceof StorageForm.FreeLoop own) {
             return Map.of(
-                    "loops", (double) own.loops(),
-                    "span", own.span(),
-                    "sagMax", own.greatestSag(),
-                    "emptyArc", Catenary.arc(own.span(), own.leastSag()));
+                    "loops",
+                    (double) own.loops(),
+                    "span",
+                    own.span(),
+                    "sagMax",
+                    own.greatestSag(),
+                    "shapesUpTo",
+                    LOOP_REACH);
         } else if (form instanceof StorageForm.Spiral own) {
             return Map.of(
                     "wraps", own.wraps(),

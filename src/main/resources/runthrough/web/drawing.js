@@ -300,7 +300,7 @@ class Strands {
   }
 }
 
-/** Free loops in a pit: the depth is solved from the length of strip in them. */
+/** Free loops in a pit, as deep as the strip in them makes them. */
 class Loops {
   constructor(look, say) {
     this.look = look;
@@ -328,57 +328,34 @@ class Loops {
 
   show(s) {
     this.gauge.show(s);
-    const each = this.look.emptyArc + Math.max(0, s.level) / this.look.loops;
-    const sag = sagOf(each, this.look.span);
+    const u = shapeAt(this.look, s.level);
+    const sag = u > 0 ? (this.look.span / (2 * u)) * (Math.cosh(u) - 1) : 0;
     this.depth.textContent = `${this.look.loops} free ${this.look.loops === 1 ? "loop" : "loops"}, ${this.say.length(sag)} deep`;
     const scale = 285 / Math.max(this.look.sagMax, 1e-9);
     let d = `M ${this.left} ${STRIP_Y} C ${this.left + 40} ${STRIP_Y} ${this.left + 20} ${this.up} ${this.rollX(0)} ${this.up}`;
-    for (let i = 0; i < this.shown; i++) d += loop(this.rollX(i), this.rollX(i + 1), this.up, sag, this.look.span, scale);
+    for (let i = 0; i < this.shown; i++) d += loop(this.rollX(i), this.rollX(i + 1), this.up, u, this.look.span, scale);
     d += ` C ${this.right - 20} ${this.up} ${this.right - 40} ${STRIP_Y} ${this.right} ${STRIP_Y}`;
     this.strip.setAttribute("d", d);
   }
 }
 
-/** A strand through a catenary of the given sag between two rolls. */
-function loop(x0, x1, y, sag, span, scale) {
-  const a = shapeOf(sag, span);
+/** A strand through a catenary between two rolls; u is half the span over its parameter, 0 for a taut strip. */
+function loop(x0, x1, y, u, span, scale) {
+  const a = span / (2 * u);
   let d = "";
   for (let k = 1; k <= 32; k++) {
-    const u = (k / 32 - 0.5) * span;
-    const below = Number.isFinite(a) ? sag - a * (Math.cosh(u / a) - 1) : 0;
+    const below = u > 0 ? a * (Math.cosh(u) - Math.cosh(u * (k / 16 - 1))) : 0;
     d += ` L ${x0 + ((x1 - x0) * k) / 32} ${y + below * scale}`;
   }
   return d;
 }
 
-/** Catenary parameter a with h = a (cosh(S / 2a) - 1); infinite for a taut strip. */
-function shapeOf(sag, span) {
-  if (!(sag > 1e-9)) return Infinity;
-  let low = 1e-6;
-  let high = 1e6;
-  for (let k = 0; k < 200; k++) {
-    const a = Math.sqrt(low * high);
-    const h = a * (Math.cosh(Math.min(700, span / (2 * a))) - 1);
-    if (h > sag) low = a;
-    else high = a;
-  }
-  return Math.sqrt(low * high);
-}
-
-function arcOf(sag, span) {
-  const a = shapeOf(sag, span);
-  return Number.isFinite(a) ? 2 * a * Math.sinh(span / (2 * a)) : span;
-}
-
-function sagOf(arc, span) {
-  let low = 0;
-  let high = Math.max(arc, span);
-  for (let k = 0; k < 60; k++) {
-    const middle = (low + high) / 2;
-    if (arcOf(middle, span) < arc) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
+/** Between the shapes that the server solved, which stand in equal steps of the level. */
+function shapeAt(look, level) {
+  const steps = look.loopShapes.length - 1;
+  const at = Math.max(0, Math.min(steps, (steps * level) / (look.shapesUpTo * look.capacity)));
+  const step = Math.min(steps - 1, Math.floor(at));
+  return look.loopShapes[step] + (at - step) * (look.loopShapes[step + 1] - look.loopShapes[step]);
 }
 
 /** A floor spiral: wraps move from the small mean diameter to the large one as it fills. */

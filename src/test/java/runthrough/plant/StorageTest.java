@@ -117,6 +117,9 @@ class StorageTest {
     @Test
     void stripNoLongerThanTheSpan_hangsStraight() {
         assertThat(Catenary.sag(4, 4)).isZero();
+        assertThat(Catenary.shape(4, 4)).isZero();
+        // sinh(1) / 1 = 1.1752: a loop of 4 sinh(1) m over 4 m has a parameter of 2 m.
+        assertThat(Catenary.shape(4, 4 * Math.sinh(1))).isCloseTo(1, within(1e-12));
         assertThat(Catenary.sag(4, 3.9)).isZero();
     }
 
