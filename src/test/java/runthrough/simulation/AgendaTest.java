@@ -38,6 +38,7 @@ class AgendaTest {
 
     @Test
     void atOneInstantAndOrderTheOneSetFirst() {
+        // Rule ORDER-3.
         timer("first", 3).start(5);
         timer("second", 3).start(5);
         Agenda.Timer setAnew = timer("third", 3);
@@ -77,6 +78,7 @@ class AgendaTest {
 
     @Test
     void moreThanAThousandEventsAtOneInstant_areAnErrorThatNamesTimeAndState() {
+        // Rule NUM-5.
         List<Agenda.Timer> ring = new ArrayList<>();
         ring.add(agenda.timer("stop", 8, () -> ring.get(1).start(0)));
         ring.add(agenda.timer("start", 11, () -> ring.get(0).start(0)));

@@ -49,6 +49,7 @@ class CommonLuckTest {
 
     @Test
     void anElementMore_leavesTheOthersTheirDraws() {
+        // Rule RANDOM-3.
         assertUnmoved(line().join(element(Distribution.exponential(20))));
         assertUnmoved(line().tail(element(Distribution.exponential(20))));
         assertUnmoved(line().prepare(element(Distribution.exponential(20))));
@@ -56,12 +57,14 @@ class CommonLuckTest {
 
     @Test
     void anElementThatComesByChanceOrNeverTheSame_leavesTheOthersTheirDraws() {
+        // Rule RANDOM-3.
         assertUnmoved(line().join(LineBuilder.chance(0.5, 30)));
         assertUnmoved(line().join(LineBuilder.every(3, 30)));
     }
 
     @Test
     void ownStopsRestartDelaysAndRandomCoils_leaveTheWorkItsDraws() {
+        // Rule RANDOM-3.
         assertUnmoved(line().ownStops(Distribution.exponential(300), Distribution.exponential(60)));
         assertUnmoved(line().capacity(100).restart(Double.NaN, Distribution.exponential(60)));
         assertUnmoved(line().coils(coil(Distribution.uniform(300, 900))));
@@ -99,6 +102,7 @@ class CommonLuckTest {
 
     @Test
     void coilNTakesDrawN_whetherItIsUsedOrNot() {
+        // Rule COIL-5.
         Distribution random = Distribution.uniform(300, 900);
         List<ChangeRecord> all = new LineBuilder().coils(coil(random)).run(4).changes();
         List<ChangeRecord> second =
@@ -127,6 +131,7 @@ class CommonLuckTest {
 
     @Test
     void jointTimeOfTheFirstChange_isTheDrawThatTheStreamsGive() {
+        // Rules RANDOM-1, RANDOM-2.
         // The first number of each element's stream, inverted.
         Streams streams = new Streams(7, 0);
         double expected = Distribution.lognormal(60, 20)

@@ -141,6 +141,7 @@ class NearTiesTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void lowestLevelIsExactlyTheStopLevel_lineKeepsRunning(int seed) {
+        // Rule NUM-3.
         SplittableRandom random = new SplittableRandom(seed);
         for (int i = 0; i < 100; i++) {
             double speed = random.nextDouble(0.5, 2);
@@ -168,6 +169,7 @@ class NearTiesTest {
 
     @Test
     void jointAMomentLongerThanTheAccumulatorLasts_isAStop() {
+        // Rule NUM-3.
         Replication run = new LineBuilder().join(200 / 1.5 + 1e-6).run(1);
 
         assertThat(run.totals().starvedStops()).isEqualTo(1);

@@ -52,6 +52,7 @@ class RandomNumbersByChangeTest {
 
     @Test
     void whereNothingIsLeftOutOrDoneAgain_itIsTheLuckOfAPlainRun() {
+        // Rule RANDOM-4.
         Line line = line().coils(coil(Distribution.uniform(300, 900)))
                 .ownStops(Distribution.exponential(900), Distribution.exponential(60))
                 .build();
@@ -110,6 +111,7 @@ class RandomNumbersByChangeTest {
 
     @Test
     void otherRejects_leaveEveryJointThatIsGoodAtOnceItsTime() {
+        // Rule RANDOM-4.
         Line line = line().reject(new Reject.Chance(0.3)).build();
         List<ChangeRecord> as = changes(line, RandomNumbers.of(0));
         List<ChangeRecord> other = changes(line, RandomNumbers.of(0).exchanging(source(line, Source.REJECT), 7));
@@ -129,6 +131,7 @@ class RandomNumbersByChangeTest {
 
     @Test
     void aRejectedJointIsMadeAgainWithFreshTimes_theSameInEveryRun() {
+        // Rule RANDOM-4.
         Line line = line().reject(new Reject.Chance(0.5)).build();
         Line oftener = line().reject(new Reject.Chance(0.6)).build();
         List<ChangeRecord> changes = changes(line, RandomNumbers.of(0));
@@ -165,6 +168,7 @@ class RandomNumbersByChangeTest {
 
     @Test
     void anElementThatComesByChance_leavesLaterOnesTheirTimes() {
+        // Rule RANDOM-4.
         Line line = line().join(chance(0.4, 500)).build();
         List<ChangeRecord> as = changes(line, RandomNumbers.of(0));
         List<ChangeRecord> other =
