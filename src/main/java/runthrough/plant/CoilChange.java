@@ -8,6 +8,8 @@ import runthrough.plant.WorkElement.WorkTime;
 /**
  * The work of a coil change.
  *
+ * <p>Rule CHANGE-1.
+ *
  * @param crew how many people, {@code >= 1}; one prepares and joins, two or more do both at once
  * @param prepare done on the next coil while the line runs
  * @param tail strip standing; needs only the tail
@@ -87,7 +89,7 @@ public record CoilChange(
         return last || work.anyMatch(WorkElement::isRandom);
     }
 
-    /** How often a joint is rejected after it was made. */
+    /** How often a joint is rejected after it was made. Rule CHANGE-8. */
     public sealed interface Reject {
 
         /** Mean number of extra passes at a coil change. */

@@ -26,6 +26,7 @@ final class WorkCheck {
         }
     }
 
+    /** Rule CHECK-20. */
     private void times() {
         line.process().ownStops().ifPresent(stops -> {
             notBelowZero(Keys.RUNNING_TIME, "", stops.runningTime());
@@ -54,7 +55,11 @@ final class WorkCheck {
         }
     }
 
-    /** A shift may take a distribution below zero, which is an error when it is drawn: sure for bounded distributions, a risk for others. */
+    /**
+     * A shift may take a distribution below zero, which is an error when it is drawn: sure for bounded distributions, a risk for others.
+     *
+     * <p>Rule CHECK-19.
+     */
     private void notBelowZero(String path, String name, Distribution time) {
         double least = time.quantile(Distribution.LEAST_DRAW);
         if (!(least < 0)) {
@@ -76,6 +81,7 @@ final class WorkCheck {
         }
     }
 
+    /** Rule CHECK-22. */
     private void rethread() {
         if (line.change().rethread().highest() == 0) {
             messages.error(
@@ -85,6 +91,7 @@ final class WorkCheck {
         }
     }
 
+    /** Rule CHECK-21. */
     private void joint() {
         boolean takesTime = Stream.concat(line.change().tail().stream(), line.change().join().stream())
                 .anyMatch(element -> element.meanTime(1) > 0);
@@ -96,6 +103,7 @@ final class WorkCheck {
         }
     }
 
+    /** Rule CHECK-21. */
     private void redo() {
         CoilChange change = line.change();
         boolean redone = Stream.of(change.prepare(), change.tail(), change.join())

@@ -12,7 +12,7 @@ import java.util.Objects;
  */
 public record WorkElement(String name, WorkTime time, Occurrence occurrence, boolean redo) {
 
-    /** At which coil changes an element is done. */
+    /** At which coil changes an element is done. Rule CHANGE-4. */
     public sealed interface Occurrence {
 
         /** The share of coil changes at which it is done, in [0, 1]. */
@@ -93,6 +93,8 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
 
         /**
          * Welding or cutting across the strip: width over travel speed, and a part that does not depend on width.
+         *
+         * <p>Rule CHANGE-3.
          *
          * @param speed travel speed of the torch, wheel or shear (m/s), {@code > 0}
          * @param drawn what is added (s)
