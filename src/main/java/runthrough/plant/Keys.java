@@ -16,8 +16,8 @@ final class Keys {
     static final String RESUME_LEVEL = "process.slowing.resume";
     static final String RESTART_LEVEL = "process.restart.level";
     static final String RESTART_DELAY = "process.restart.delay";
-    static final String RUNNING_TIME = "process.own-stops.running";
-    static final String STANDING_TIME = "process.own-stops.standing";
+    static final String RUNNING_TIME = "process.downtime.running";
+    static final String STANDING_TIME = "process.downtime.standing";
     static final String PREPARE = "coil-change.prepare";
     static final String TAIL = "coil-change.tail";
     static final String JOIN = "coil-change.join";

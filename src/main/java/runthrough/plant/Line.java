@@ -156,7 +156,7 @@ public record Line(
     public boolean isDeterministic() {
         return !coilSource.isRandom()
                 && process.restartDelay().isConstant()
-                && process.ownStops().map(ProcessSection.OwnStops::isConstant).orElse(true)
+                && process.downtime().map(ProcessSection.Downtime::isConstant).orElse(true)
                 && !change.isRandom(practice);
     }
 }

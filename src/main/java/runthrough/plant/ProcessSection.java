@@ -12,9 +12,9 @@ import java.util.Optional;
  *     Line#restartLevel}
  * @param restartDelay time from being allowed to restart until it does (s)
  * @param slowing running slower on a low level, if it can
- * @param ownStops stops of its own, if any
+ * @param downtime stops of the process for reasons of its own, if any
  * @param path fixed strip path from accumulator to process (m), {@code >= 0}
- * @param spoiltPerStop strip spoilt by each stop of the process (m), {@code >= 0}
+ * @param scrapPerStop strip scrapped each time the process stops (m), {@code >= 0}
  */
 public record ProcessSection(
         double speed,
@@ -23,9 +23,9 @@ public record ProcessSection(
         double restartLevel,
         Distribution restartDelay,
         Optional<Slowing> slowing,
-        Optional<OwnStops> ownStops,
+        Optional<Downtime> downtime,
         double path,
-        double spoiltPerStop) {
+        double scrapPerStop) {
 
     public ProcessSection {
         Ranges.finitePositive("speed", speed);
@@ -33,10 +33,10 @@ public record ProcessSection(
         Ranges.positive("deceleration", deceleration);
         Ranges.optionalLevel("restart level", restartLevel);
         Ranges.notNegative("path", path);
-        Ranges.notNegative("spoilt per stop", spoiltPerStop);
+        Ranges.notNegative("scrap per stop", scrapPerStop);
     }
 
-    /** A process section that only runs: no restart delay, no slowing, no stops of its own. */
+    /** A process section that only runs: no restart delay, no slowing, no downtime. */
     public static ProcessSection running(double speed, double acceleration, double deceleration) {
         return new ProcessSection(
                 speed,
@@ -53,7 +53,7 @@ public record ProcessSection(
     /** The same with another rated speed (m/s), {@code > 0}; what it slows to on a low level stays. */
     public ProcessSection withSpeed(double other) {
         return new ProcessSection(
-                other, acceleration, deceleration, restartLevel, restartDelay, slowing, ownStops, path, spoiltPerStop);
+                other, acceleration, deceleration, restartLevel, restartDelay, slowing, downtime, path, scrapPerStop);
     }
 
     /**
@@ -72,12 +72,12 @@ public record ProcessSection(
     }
 
     /**
-     * Stops of the process itself: tool changes, jams, size changes.
+     * Process downtime: stops for reasons of the process itself, such as tool changes, jams, size changes.
      *
      * @param runningTime time from the end of one until the next falls due, counted while the process moves (s)
      * @param standingTime how long it stands, from coming to rest (s)
      */
-    public record OwnStops(Distribution runningTime, Distribution standingTime) {
+    public record Downtime(Distribution runningTime, Distribution standingTime) {
 
         /** Whether they always come after the same time and last the same time. */
         public boolean isConstant() {

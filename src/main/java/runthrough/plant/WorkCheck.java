@@ -28,7 +28,7 @@ final class WorkCheck {
 
     /** Rule CHECK-20. */
     private void times() {
-        line.process().ownStops().ifPresent(stops -> {
+        line.process().downtime().ifPresent(stops -> {
             notBelowZero(Keys.RUNNING_TIME, "", stops.runningTime());
             notBelowZero(Keys.STANDING_TIME, "", stops.standingTime());
             if (stops.runningTime().highest() == 0) {

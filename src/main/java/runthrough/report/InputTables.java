@@ -179,7 +179,7 @@ final class InputTables {
             rows.add("Slows below a level of", texts.text(Kind.LENGTH, slowing.level()));
             rows.add("Resumes from a level of", texts.text(Kind.LENGTH, line.resumeLevel(slowing)));
         });
-        process.ownStops().ifPresent(stops -> {
+        process.downtime().ifPresent(stops -> {
             rows.add(
                     "Running time between stops of its own",
                     DistributionText.of(stops.runningTime(), Kind.TIME, texts));
@@ -188,7 +188,7 @@ final class InputTables {
         if (process.path() > 0) {
             rows.add("Strip path from accumulator to process", texts.text(Kind.LENGTH, process.path()));
         }
-        rows.add("Strip spoilt by a stop", texts.text(Kind.LENGTH, process.spoiltPerStop()));
+        rows.add("Strip spoilt by a stop", texts.text(Kind.LENGTH, process.scrapPerStop()));
         return rows.table("Process section");
     }
 

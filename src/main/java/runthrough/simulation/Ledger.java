@@ -53,7 +53,7 @@ final class Ledger {
         overfullLevel = capacity + line.accumulator().overtravelAllowance() + tolerance;
         // Ten times what counts as a crossing of the stop level: a process that stopped in time is no strip break.
         brokenLevel = -10 * tolerance;
-        spoiltPerStop = line.process().spoiltPerStop();
+        spoiltPerStop = line.process().scrapPerStop();
     }
 
     /** Begins the totals anew: at time 0, or when the coil changes left out are over. */

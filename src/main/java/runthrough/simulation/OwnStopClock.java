@@ -2,7 +2,7 @@ package runthrough.simulation;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import runthrough.plant.ProcessSection.OwnStops;
+import runthrough.plant.ProcessSection.Downtime;
 
 /** When stops of the process's own fall due, counted while it moves, and when they end. Does nothing where there are none. */
 final class OwnStopClock {
@@ -16,7 +16,7 @@ final class OwnStopClock {
     private int stood;
 
     OwnStopClock(
-            Optional<OwnStops> stops,
+            Optional<Downtime> stops,
             Agenda agenda,
             TimerFactory steps,
             Streams streams,

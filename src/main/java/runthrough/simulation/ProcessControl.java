@@ -56,7 +56,7 @@ final class ProcessControl {
         restartDelay = new Sampler("restart delay", line.process().restartDelay(), streams, Source.RESTART_DELAY);
         restart = steps.timer("restart after delay", Motion.TIMER_ORDER, this::letGo);
         ownStopClock = new OwnStopClock(
-                line.process().ownStops(), agenda, steps, streams, this::beginOwnStop, this::endOwnStop);
+                line.process().downtime(), agenda, steps, streams, this::beginOwnStop, this::endOwnStop);
     }
 
     /** Puts the process at its rated speed (m/s) at time 0. */

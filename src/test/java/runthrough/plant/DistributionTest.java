@@ -67,7 +67,7 @@ class DistributionTest {
     }
 
     @ParameterizedTest
-    @MethodSource("laws")
+    @MethodSource("distributions")
     void meanAndSpread_areThoseOfTheOracle(Distribution distribution, ContinuousDistribution oracle) {
         // Rules DIST-2, DIST-3, DIST-4, DIST-5, DIST-6, DIST-7, DIST-8, DIST-12.
         assertThat(distribution.mean()).isCloseTo(oracle.getMean(), within(1e-10 * oracle.getMean()));
@@ -75,7 +75,7 @@ class DistributionTest {
     }
 
     @ParameterizedTest
-    @MethodSource("laws")
+    @MethodSource("distributions")
     void quantiles_areWhereTheOracleHasTheirShare(Distribution distribution, ContinuousDistribution oracle) {
         // Rules DIST-12, RANDOM-1.
         // The share is compared, on the side where it is small: a quantile may be ill conditioned, its share is not.
@@ -120,7 +120,7 @@ class DistributionTest {
     }
 
     @ParameterizedTest
-    @MethodSource("laws")
+    @MethodSource("distributions")
     void quantiles_neverFallAndStayBetweenTheirEnds(Distribution distribution) {
         double before = distribution.lowest();
         for (int i = 1; i < 4000; i++) {
@@ -137,7 +137,7 @@ class DistributionTest {
     }
 
     @ParameterizedTest
-    @MethodSource("laws")
+    @MethodSource("distributions")
     void ends_areThoseOfTheOracle(Distribution distribution, ContinuousDistribution oracle) {
         assertThat(distribution.lowest()).isEqualTo(oracle.getSupportLowerBound());
         assertThat(distribution.highest()).isEqualTo(oracle.getSupportUpperBound());

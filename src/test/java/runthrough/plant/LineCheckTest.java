@@ -438,7 +438,7 @@ class LineCheckTest {
             // Rule CHECK-19.
             Distribution negative = Distribution.constant(3).shifted(-4);
             Line line = line().restart(Double.NaN, negative)
-                    .ownStops(negative, negative)
+                    .downtime(negative, negative)
                     .change(c -> new CoilChange(
                             2,
                             List.of(timed("a", negative)),
@@ -451,8 +451,8 @@ class LineCheckTest {
                     .filteredOn(Message::isError)
                     .extracting(Message::path)
                     .containsExactly(
-                            "process.own-stops.running",
-                            "process.own-stops.standing",
+                            "process.downtime.running",
+                            "process.downtime.standing",
                             "process.restart.delay",
                             "coil-change.prepare[1]",
                             "coil-change.tail[1]",
@@ -464,8 +464,8 @@ class LineCheckTest {
         void ownStopsWithoutRunningTime_areRefused() {
             // Rule CHECK-20.
             assertError(
-                    line().ownStops(Distribution.constant(0), Distribution.constant(60)),
-                    "process.own-stops.running = 0 s; must be more than 0. Give the time that the process runs between"
+                    line().downtime(Distribution.constant(0), Distribution.constant(60)),
+                    "process.downtime.running = 0 s; must be more than 0. Give the time that the process runs between"
                             + " its stops, or leave them out.");
         }
 
@@ -658,8 +658,8 @@ class LineCheckTest {
                             line().tail(rare),
                             line().reject(new Reject.Chance(0.01)),
                             line().restart(Double.NaN, distribution),
-                            line().ownStops(Distribution.exponential(3600), Distribution.constant(60)),
-                            line().ownStops(Distribution.constant(3600), distribution),
+                            line().downtime(Distribution.exponential(3600), Distribution.constant(60)),
+                            line().downtime(Distribution.constant(3600), distribution),
                             line().rethread(distribution)))
                     .allSatisfy(
                             line -> assertThat(line.build().isDeterministic()).isFalse());

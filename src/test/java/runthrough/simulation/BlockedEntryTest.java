@@ -22,7 +22,7 @@ class BlockedEntryTest {
                 .coils(LineBuilder.coil(1000))
                 .entry(3, AT_ONCE, AT_ONCE)
                 .process(2, AT_ONCE, 0.02)
-                .ownStops(Distribution.constant(540), Distribution.constant(100))
+                .downtime(Distribution.constant(540), Distribution.constant(100))
                 .join(30)
                 .run(1)
                 .totals();

@@ -65,7 +65,7 @@ class CommonLuckTest {
     @Test
     void ownStopsRestartDelaysAndRandomCoils_leaveTheWorkItsDraws() {
         // Rule RANDOM-3.
-        assertUnmoved(line().ownStops(Distribution.exponential(300), Distribution.exponential(60)));
+        assertUnmoved(line().downtime(Distribution.exponential(300), Distribution.exponential(60)));
         assertUnmoved(line().capacity(100).restart(Double.NaN, Distribution.exponential(60)));
         assertUnmoved(line().coils(coil(Distribution.uniform(300, 900))));
         assertUnmoved(line().coilSource(new CoilSource.Mix(

@@ -88,7 +88,7 @@ class FillingTest {
         // clipped before.
         Replication run = line().fillRate(0.5)
                 .join(90)
-                .ownStops(Distribution.constant(500), Distribution.constant(100))
+                .downtime(Distribution.constant(500), Distribution.constant(100))
                 .runFor(700);
         Course course = Course.of(run);
 
@@ -111,7 +111,7 @@ class FillingTest {
         // after
         // 30.3125/2.5 = 12.125 s; 5 s later it stands, full to the last millimetre.
         Replication run = line().join(90)
-                .ownStops(Distribution.constant(600), Distribution.constant(1000))
+                .downtime(Distribution.constant(600), Distribution.constant(1000))
                 .runFor(1000);
         Course course = Course.of(run);
 
@@ -208,7 +208,7 @@ class FillingTest {
                 .entry(2.5, AT_ONCE, 0.5)
                 .process(1.5, 0.05, 0.25)
                 .join(1)
-                .ownStops(Distribution.constant(594.5 / 1.5), Distribution.constant(10))
+                .downtime(Distribution.constant(594.5 / 1.5), Distribution.constant(10))
                 .run(2);
         ChangeRecord first = run.changes().get(0);
         ChangeRecord second = run.changes().get(1);

@@ -21,7 +21,7 @@ class MatchedTest {
         return new LineBuilder()
                 .entry(2.5, 0.4, 0.5)
                 .process(1.5, processUp, processDown)
-                .ownStops(Distribution.constant(100), Distribution.constant(standing));
+                .downtime(Distribution.constant(100), Distribution.constant(standing));
     }
 
     @Test
@@ -155,7 +155,7 @@ class MatchedTest {
         Replication run = new LineBuilder()
                 .coils(coil(600))
                 .join(60)
-                .ownStops(Distribution.constant(300), Distribution.constant(1000))
+                .downtime(Distribution.constant(300), Distribution.constant(1000))
                 .run(1);
 
         assertNear(run.changes().get(0).start(), 1400);
@@ -169,7 +169,7 @@ class MatchedTest {
             Replication run = new LineBuilder()
                     .entry(2.5, 0.1, 0.7)
                     .process(1 + i / 93.0, 0.6, 0.2 + i / 107.0)
-                    .ownStops(Distribution.constant(101 + i / 7.0), Distribution.constant(100))
+                    .downtime(Distribution.constant(101 + i / 7.0), Distribution.constant(100))
                     .runFor(130);
 
             assertThat(Course.of(run).points()).allMatch(point -> point.entryState() == EntryState.MATCHED);

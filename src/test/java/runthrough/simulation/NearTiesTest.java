@@ -65,7 +65,7 @@ class NearTiesTest {
                     .process(1.5, up, down / 2)
                     .creep(creep, 10)
                     .join(30)
-                    .ownStops(Distribution.constant(due), Distribution.constant(20))
+                    .downtime(Distribution.constant(due), Distribution.constant(20))
                     .run(1)
                     .changes()
                     .get(0);
@@ -99,7 +99,7 @@ class NearTiesTest {
                     .entry(2.5, up, down)
                     .process(speed, up, down)
                     .join(10)
-                    .ownStops(Distribution.constant(due), Distribution.constant(20))
+                    .downtime(Distribution.constant(due), Distribution.constant(20))
                     .run(1);
             ChangeRecord change = run.changes().get(0);
 

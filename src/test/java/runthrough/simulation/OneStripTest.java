@@ -119,7 +119,7 @@ class OneStripTest {
     void s07_join_ownStopStopsBothAndPutsTheChangeOff() {
         // Rule PRACTICE-4.
         // At 300 s: 6 s down with 4.5 m, 100 s, 5 s up with 3.75 m.
-        Replication run = join().join(60).ownStops(constant(300), constant(100)).run(1);
+        Replication run = join().join(60).downtime(constant(300), constant(100)).run(1);
 
         assertNear(run.changes().get(0).start(), 300 + 6 + 100 + 5 + (600 - 450 - 4.5 - 3.75 - 4.5) / 1.5);
         assertThat(run.totals().ownStops()).isGreaterThanOrEqualTo(1);
@@ -129,7 +129,7 @@ class OneStripTest {
     void s08_join_ownStopWhileSlowingForTheChange_isTakenAtOnce_andStandsBesideTheJoint() {
         // Rule PRACTICE-4.
         // Due 3 s after T0 = 397 s; at rest at 403 s, own stop until 503 s, joint until 463 s.
-        Replication run = join().join(60).ownStops(constant(400), constant(100)).run(1);
+        Replication run = join().join(60).downtime(constant(400), constant(100)).run(1);
         Course course = Course.of(run);
 
         assertNear(course.takesUp(ProcessState.OWN_STOP, 1), 400);
@@ -148,7 +148,7 @@ class OneStripTest {
         double start = 586 / 1.5;
         Replication run = join().creep(0.5, 10)
                 .join(60)
-                .ownStops(constant(start + 10), constant(50))
+                .downtime(constant(start + 10), constant(50))
                 .run(1);
         Course course = Course.of(run);
 
@@ -167,7 +167,7 @@ class OneStripTest {
         double due = 585.75 / 1.5;
         Replication run = join().creep(0.5, 10)
                 .join(60)
-                .ownStops(constant(due), constant(50))
+                .downtime(constant(due), constant(50))
                 .run(1);
         double up = 0.5 / 0.3;
         ChangeRecord change = run.changes().get(0);
@@ -303,7 +303,7 @@ class OneStripTest {
 
     @Test
     void s21_anEntryThatIsOneStripWithTheProcess_isNeverBlocked() {
-        Replication run = join().join(60).ownStops(constant(300), constant(100)).run(2);
+        Replication run = join().join(60).downtime(constant(300), constant(100)).run(2);
 
         assertThat(run.totals().blockedSeconds()).isEqualTo(0);
         assertThat(run.totals().refilledChanges()).isEqualTo(0);

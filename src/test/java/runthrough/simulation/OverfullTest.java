@@ -27,7 +27,7 @@ class OverfullTest {
                 .capacity(100)
                 .allowance(8)
                 .process(2, AT_ONCE, 0.1)
-                .ownStops(Distribution.constant(100), Distribution.constant(100))
+                .downtime(Distribution.constant(100), Distribution.constant(100))
                 .join(60)
                 .runFor(345)
                 .totals();

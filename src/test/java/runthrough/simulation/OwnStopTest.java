@@ -20,7 +20,7 @@ class OwnStopTest {
     }
 
     private static LineBuilder line(double running, double standing) {
-        return new LineBuilder().join(160).ownStops(constant(running), constant(standing));
+        return new LineBuilder().join(160).downtime(constant(running), constant(standing));
     }
 
     private static void assertTimes(List<Double> actual, double... expected) {
@@ -122,7 +122,7 @@ class OwnStopTest {
                 .coils(LineBuilder.coil(513))
                 .process(1, 0.5, 0.5)
                 .join(60)
-                .ownStops(constant(514), constant(40))
+                .downtime(constant(514), constant(40))
                 .runFor(700);
         Course course = Course.of(run);
 
@@ -196,7 +196,7 @@ class OwnStopTest {
     void s13_ownStopOnly_ranThrough_nothingLostForWantOfStrip() {
         // Rule REPORT-3.
         Replication run =
-                new LineBuilder().join(60).ownStops(constant(450), constant(30)).run(1);
+                new LineBuilder().join(60).downtime(constant(450), constant(30)).run(1);
 
         assertThat(run.changes().get(0).outcome()).isEqualTo(Outcome.RAN_THROUGH);
         assertThat(run.totals().lostMetres()).isEqualTo(0);
@@ -230,7 +230,7 @@ class OwnStopTest {
         Replication run = new LineBuilder()
                 .process(1.5, 0.01, 0.25)
                 .join(300)
-                .ownStops(constant(520), constant(10))
+                .downtime(constant(520), constant(10))
                 .runFor(650);
 
         assertNear(Course.of(run).takesUp(ProcessState.STARVED, 1), 536 + Math.sqrt(15.5 / 0.0052));

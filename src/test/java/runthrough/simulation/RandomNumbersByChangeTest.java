@@ -54,7 +54,7 @@ class RandomNumbersByChangeTest {
     void whereNothingIsLeftOutOrDoneAgain_itIsTheLuckOfAPlainRun() {
         // Rule RANDOM-4.
         Line line = line().coils(coil(Distribution.uniform(300, 900)))
-                .ownStops(Distribution.exponential(900), Distribution.exponential(60))
+                .downtime(Distribution.exponential(900), Distribution.exponential(60))
                 .build();
 
         assertThat(simulator(line).run(RandomNumbers.of(3)))
@@ -212,7 +212,7 @@ class RandomNumbersByChangeTest {
                 .join(chance(0.4, 500))
                 .reject(new Reject.Chance(0.02))
                 .restart(Double.NaN, Distribution.uniform(10, 20))
-                .ownStops(Distribution.exponential(900), Distribution.exponential(60))
+                .downtime(Distribution.exponential(900), Distribution.exponential(60))
                 .build();
         Line rethreading = new LineBuilder()
                 .tail(element(Distribution.exponential(8)))
@@ -243,7 +243,7 @@ class RandomNumbersByChangeTest {
         Line line = line().practice(Practice.RETHREAD)
                 .reject(new Reject.Chance(0.02))
                 .rethread(Distribution.uniform(300, 600))
-                .ownStops(Distribution.exponential(900), Distribution.constant(60))
+                .downtime(Distribution.exponential(900), Distribution.constant(60))
                 .coilSource(new CoilSource.Mix(
                         List.of(new CoilSource.Share(coil(600), 0.5), new CoilSource.Share(coil(300), 0.5))))
                 .build();

@@ -146,7 +146,7 @@ class ReportedNumbersTest {
         // It resumes when full, well before T0.
         Replication run = line().entry(2.5, 0.4, AT_ONCE)
                 .slowing(0.5, 199, 200)
-                .ownStops(constant(100), constant(10))
+                .downtime(constant(100), constant(10))
                 .join(0)
                 .runFor(180);
         Course course = Course.of(run);
@@ -164,7 +164,7 @@ class ReportedNumbersTest {
         Replication run = line().entry(2.5, 0.4, AT_ONCE)
                 .fillRate(0.001)
                 .slowing(0.5, 199, 200)
-                .ownStops(constant(300), constant(10))
+                .downtime(constant(300), constant(10))
                 .join(10)
                 .runFor(1000);
         ChangeRecord change = run.changes().get(0);
@@ -200,7 +200,7 @@ class ReportedNumbersTest {
     void s11_utilisationIsMetresProcessedOverMetresAtRatedSpeed() {
         // Rule REPORT-8.
         // Own stops of 100 s after 300 s each: three quarters.
-        Replication run = line().join(0).ownStops(constant(300), constant(100)).runFor(4000);
+        Replication run = line().join(0).downtime(constant(300), constant(100)).runFor(4000);
 
         assertNear(run.totals().ratedMetres(), 6000);
         assertNear(run.totals().processedMetres(), 4500);
@@ -212,9 +212,9 @@ class ReportedNumbersTest {
         // Rule REPORT-9.
         // Change at 400 s: 3 m of crops. Starved at 533.33 s, own stop after 550 s of running: 2 m each.
         Replication run = line().coils(cropped(603, 1, 2))
-                .spoilt(2)
+                .scrapPerStop(2)
                 .join(160)
-                .ownStops(constant(550), constant(40))
+                .downtime(constant(550), constant(40))
                 .run(1);
 
         assertThat(run.totals().starvedStops()).isEqualTo(1);
@@ -228,10 +228,10 @@ class ReportedNumbersTest {
     @Test
     void s13_ownStopTakenDuringAStarvedRamp_isOneStopToTheStrip() {
         // Rule REPORT-9.
-        Replication run = line().spoilt(2)
+        Replication run = line().scrapPerStop(2)
                 .process(1.5, 0.5, 0.25)
                 .join(160)
-                .ownStops(constant(400 + 195.5 / 1.5 + 2), constant(10))
+                .downtime(constant(400 + 195.5 / 1.5 + 2), constant(10))
                 .run(1);
 
         assertNear(run.totals().scrapMetres(), 2);
@@ -281,7 +281,7 @@ class ReportedNumbersTest {
         // Own stops: process down at once, entry at 0.5 m/s2: 2.25 m above; it starts at 0.4 m/s2 slower than the
         // process, which
         // takes 2.8125 m: below the capacity again, and full. Allowance of 2 m is passed at 100 s and 210 s.
-        LineBuilder line = line().entry(2.5, 0.4, 0.5).join(0).ownStops(constant(100), constant(10));
+        LineBuilder line = line().entry(2.5, 0.4, 0.5).join(0).downtime(constant(100), constant(10));
 
         assertThat(line.allowance(2).runFor(250).totals().overfull()).isEqualTo(2);
         assertThat(line.allowance(2.25).runFor(250).totals().overfull()).isEqualTo(0);
@@ -296,7 +296,7 @@ class ReportedNumbersTest {
                 .process(1.5, 0.4, 1.5)
                 .allowance(1)
                 .join(0)
-                .ownStops(constant(100), constant(10))
+                .downtime(constant(100), constant(10))
                 .runFor(250);
 
         assertNear(run.totals().overtravel(), 3);
@@ -310,7 +310,7 @@ class ReportedNumbersTest {
         Replication run = line().uncoilers(1, 0)
                 .prepare(100)
                 .join(60)
-                .ownStops(constant(550), constant(40))
+                .downtime(constant(550), constant(40))
                 .run(1);
         Totals totals = run.totals();
 
@@ -329,7 +329,7 @@ class ReportedNumbersTest {
                 .entry(2.5, 0.4, 0.5)
                 .process(1.5, 0.3, 0.25)
                 .join(200)
-                .ownStops(constant(400), constant(100))
+                .downtime(constant(400), constant(100))
                 .runFor(610);
 
         assertNear(run.totals().ownStopSeconds(), 103);
@@ -344,7 +344,7 @@ class ReportedNumbersTest {
         // Restart at 568 s at 0.5 m/s2: 3 s. Own stops after that lose nothing for want of strip.
         Replication run = line().process(1.5, 0.5, AT_ONCE)
                 .join(160)
-                .ownStops(constant(600), constant(40))
+                .downtime(constant(600), constant(40))
                 .run(1);
 
         assertNear(run.totals().lostMetres(), 1.5 * (168 - 200 / 1.5) + 2.25);
@@ -356,7 +356,7 @@ class ReportedNumbersTest {
         // Restart at 568 s; own stop due 1 s later at 0.5 m/s, at rest at once, 40 s; then 3 s up from nought.
         Replication run = line().process(1.5, 0.5, AT_ONCE)
                 .join(160)
-                .ownStops(constant(400 + 200 / 1.5 + 1), constant(40))
+                .downtime(constant(400 + 200 / 1.5 + 1), constant(40))
                 .run(1);
 
         // 1 s at 1.25 below on average, then 2.25 m.
@@ -382,7 +382,7 @@ class ReportedNumbersTest {
         return line().entry(2.5, 0.1, AT_ONCE)
                 .capacity(8)
                 .restart(Double.NaN, constant(300))
-                .ownStops(constant(595 / 1.5), constant(10))
+                .downtime(constant(595 / 1.5), constant(10))
                 .join(10);
     }
 
@@ -408,7 +408,7 @@ class ReportedNumbersTest {
         Replication run = line().entry(2.5, 0.4, AT_ONCE)
                 .fillRate(0.001)
                 .slowing(0.5, 199, 200)
-                .ownStops(constant(300), constant(10))
+                .downtime(constant(300), constant(10))
                 .join(600)
                 .runFor(1300);
         ChangeRecord change = run.changes().get(0);

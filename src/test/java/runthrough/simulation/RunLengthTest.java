@@ -51,7 +51,7 @@ class RunLengthTest {
         LineBuilder line = new LineBuilder()
                 .coils(LineBuilder.cropped(602, 1, 1))
                 .join(60)
-                .ownStops(Distribution.constant(1100), Distribution.constant(30));
+                .downtime(Distribution.constant(1100), Distribution.constant(30));
         Totals totals = line.totals(5, 2, 1, 7).get(0);
 
         // The own stop at 1100 s, before T0 of change 3 at 1230 s, is left out; the next is at 1130 + 1100 = 2230 s.
@@ -107,7 +107,7 @@ class RunLengthTest {
         // Rules TIME-4, ORDER-13.
         // T0 and an own stop at 400 s exactly, and the end of the joint of change 1 at 460 s.
         assertThat(new LineBuilder()
-                        .ownStops(Distribution.constant(400), Distribution.constant(1))
+                        .downtime(Distribution.constant(400), Distribution.constant(1))
                         .join(60)
                         .runFor(400)
                         .totals()
@@ -187,7 +187,7 @@ class RunLengthTest {
         LineBuilder line = new LineBuilder()
                 .prepare(30)
                 .join(Distribution.lognormal(60, 30))
-                .ownStops(Distribution.exponential(500), Distribution.exponential(40));
+                .downtime(Distribution.exponential(500), Distribution.exponential(40));
         Replication all = line.run(new Extent.Changes(50), Detail.TRACE);
 
         assertThat(line.run(new Extent.Changes(50), Detail.CHANGES).totals()).isEqualTo(all.totals());

@@ -97,7 +97,7 @@ class RunningOutTest {
     void s06_processStandsWhileTheTailRunsOut_whatIsPushedAboveIsOvertravel() {
         // Rules ENTRY-18, ENTRY-23.
         // Own stop at 399 s, 0.5 s after T0: x = 200 - 0.5 0.5^2/2 = 199.9375, v_e = 1.25: 1.25^2/1.0 = 1.5625 m more.
-        Replication run = line().join(90).ownStops(constant(399), constant(60)).runFor(420);
+        Replication run = line().join(90).downtime(constant(399), constant(60)).runFor(420);
 
         assertNear(run.totals().overtravel(), 1.5);
         assertNear(Course.of(run).takesUp(EntryState.STANDING, 1), 401.5);
@@ -108,7 +108,7 @@ class RunningOutTest {
         // Rule ENTRY-19.
         Replication run = line().process(1.5, 0.1, 0.1)
                 .join(90)
-                .ownStops(constant(300), constant(100))
+                .downtime(constant(300), constant(100))
                 .run(1);
 
         // 300 s to 450 m; 15 s down and 15 s up with 11.25 m each, 100 s standing; then (600 - 472.5 - 2.25)/1.5 s.
@@ -206,7 +206,7 @@ class RunningOutTest {
         Replication run = line().process(1.5, 0.2, 0.25)
                 .creep(0.5, 10)
                 .join(90)
-                .ownStops(constant(due), constant(100))
+                .downtime(constant(due), constant(100))
                 .run(1);
         Course course = Course.of(run);
         ChangeRecord change = run.changes().get(0);
@@ -225,7 +225,7 @@ class RunningOutTest {
                 .process(1.5, AT_ONCE, 0.25)
                 .creep(0.5, 10)
                 .join(90)
-                .ownStops(constant(due), constant(100))
+                .downtime(constant(due), constant(100))
                 .run(1);
         ChangeRecord change = run.changes().get(0);
 
@@ -274,7 +274,7 @@ class RunningOutTest {
         // Speeds jump: T0 would be at 400 s with nothing left, but the own stop due then comes first.
         Replication run = line().entry(2.5, AT_ONCE, AT_ONCE)
                 .join(60)
-                .ownStops(constant(400), constant(50))
+                .downtime(constant(400), constant(50))
                 .run(1);
         ChangeRecord change = run.changes().get(0);
 
@@ -287,7 +287,7 @@ class RunningOutTest {
     void s19_ownStopAtTheVeryEndOfTheCoil_entryThatMustSlow_isAlreadyRunningOut() {
         // T0 = 398.5 s = own stop due; the process stops at once, the entry runs out in 3 s with 2.25 m of overtravel.
         Replication run =
-                line().join(60).ownStops(constant(398.5), constant(50)).runFor(440);
+                line().join(60).downtime(constant(398.5), constant(50)).runFor(440);
 
         assertNear(Course.of(run).takesUp(EntryState.STANDING, 1), 401.5);
         assertNear(run.totals().overtravel(), 2.25);

@@ -23,7 +23,7 @@ class SettlingTest {
                 .entry(2.5, 0.4, 0.5)
                 .process(1.5, processUp, AT_ONCE)
                 .join(90)
-                .ownStops(Distribution.constant(stopAt), Distribution.constant(standing));
+                .downtime(Distribution.constant(stopAt), Distribution.constant(standing));
     }
 
     @Test
@@ -208,7 +208,7 @@ class SettlingTest {
                 .entry(2.5, 0.4, AT_ONCE)
                 .process(1.5, 0.01, AT_ONCE)
                 .join(5)
-                .ownStops(Distribution.constant(400), Distribution.constant(10))
+                .downtime(Distribution.constant(400), Distribution.constant(10))
                 .runFor(600);
         Course course = Course.of(run);
         double meets = 435 + 0.25 / 0.39;
@@ -236,7 +236,7 @@ class SettlingTest {
                 .entry(2.5, 0.4, 0.5)
                 .process(1.5, AT_ONCE, 0.05)
                 .join(90)
-                .ownStops(Distribution.constant(600), Distribution.constant(100))
+                .downtime(Distribution.constant(600), Distribution.constant(100))
                 .runFor(650);
         Course course = Course.of(run);
 
@@ -312,7 +312,7 @@ class SettlingTest {
                 .entry(2.5, 0.4, AT_ONCE)
                 .process(1, 0.05, AT_ONCE)
                 .join(64)
-                .ownStops(Distribution.constant(520), Distribution.constant(56))
+                .downtime(Distribution.constant(520), Distribution.constant(56))
                 .runFor(620);
         Course course = Course.of(run);
 

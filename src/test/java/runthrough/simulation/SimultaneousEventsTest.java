@@ -107,7 +107,7 @@ class SimultaneousEventsTest {
                 .coils(coil(512))
                 .process(1, AT_ONCE, AT_ONCE)
                 .join(64)
-                .ownStops(constant(512), constant(64))
+                .downtime(constant(512), constant(64))
                 .run(1);
 
         assertThat(run.changes().get(0).start()).isEqualTo(576);

@@ -127,7 +127,7 @@ class SlowingTest {
         // to 0.5 m/s.
         Replication run = line(120)
                 .process(1.5, AT_ONCE, 0.25)
-                .ownStops(constant(464), constant(20))
+                .downtime(constant(464), constant(20))
                 .run(1);
         Course course = Course.of(run);
 

@@ -133,7 +133,7 @@ class SpeedByCoilTest {
         // The joint is 200 m from the process at 400 s; own stop at 500 s; it would reach the process at 533.33 s of
         // running.
         Replication run = line().coils(coilAt(600, 1.5), coilAt(600, 0.5))
-                .ownStops(Distribution.constant(500), Distribution.constant(100))
+                .downtime(Distribution.constant(500), Distribution.constant(100))
                 .join(0)
                 .runFor(700);
         Course course = Course.of(run);
