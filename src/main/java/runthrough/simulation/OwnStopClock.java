@@ -6,9 +6,9 @@ import runthrough.plant.ProcessSection.Downtime;
 
 /** When stops of the process's own fall due, counted while it moves, and when they end. Does nothing where there are none. */
 final class OwnStopClock {
-    private final Agenda agenda;
-    private final Agenda.Timer due;
-    private final Agenda.Timer ends;
+    private final EventCalendar calendar;
+    private final EventCalendar.Timer due;
+    private final EventCalendar.Timer ends;
     private final @Nullable Sampler running;
     private final @Nullable Sampler standing;
     private double left;
@@ -17,19 +17,19 @@ final class OwnStopClock {
 
     OwnStopClock(
             Optional<Downtime> stops,
-            Agenda agenda,
+            EventCalendar calendar,
             TimerFactory steps,
             Streams streams,
             Runnable onDue,
             Runnable onEnd) {
-        this.agenda = agenda;
+        this.calendar = calendar;
         running = stops.map(
                         own -> new Sampler("time between own stops", own.runningTime(), streams, Source.OWN_RUNNING))
                 .orElse(null);
         standing = stops.map(own -> new Sampler("own stop", own.standingTime(), streams, Source.OWN_STANDING))
                 .orElse(null);
-        due = steps.timer("own stop due", Motion.OWN_STOP_ORDER, onDue);
-        ends = steps.timer("own stop ends", Motion.TIMER_ORDER, onEnd);
+        due = steps.timer("own stop due", StateEvent.OWN_STOP_ORDER, onDue);
+        ends = steps.timer("own stop ends", StateEvent.TIMER_ORDER, onEnd);
     }
 
     /** Draws the running time until the next stop falls due. */
@@ -49,7 +49,7 @@ final class OwnStopClock {
     /** The process has come to rest: the clock stands, and what is left of it is kept, be it nothing. */
     void pause() {
         if (due.isPending()) {
-            left = due.dueAt() - agenda.now();
+            left = due.dueAt() - calendar.now();
             due.cancel();
         }
     }

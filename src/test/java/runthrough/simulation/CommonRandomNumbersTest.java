@@ -15,7 +15,7 @@ import runthrough.plant.RunPlan.Extent;
 import runthrough.simulation.WorkRecord.WorkList;
 
 /** Two variants of a line under the same seed see the same random numbers: every source of randomness has a stream of its own. */
-class CommonLuckTest {
+class CommonRandomNumbersTest {
 
     private static LineBuilder line() {
         return new LineBuilder()
