@@ -7,7 +7,6 @@ import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.TextAnchor;
-import runthrough.plant.Practice;
 import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Replication;
 import runthrough.simulation.Trace;
@@ -73,7 +72,7 @@ final class CloseUpChart {
     private static XYPlot named(XYPlot plot, ChartContext setting, TracePlots plots, ChangeRecord change) {
         ChartStyle style = setting.style();
         double top = plot.getRangeAxis().getUpperBound();
-        String end = setting.line().practice() == Practice.RETHREAD ? " threaded" : " joint released";
+        String end = setting.line().practice().hasJoiner() ? " joint released" : " threaded";
         style.name(plot, "begins ", plots.x(change.start()), top, TextAnchor.TOP_RIGHT);
         style.name(plot, " tail stopped", plots.x(change.tailStopped()), top, TextAnchor.TOP_LEFT);
         style.name(plot, end, plots.x(change.released()), top, TextAnchor.TOP_LEFT);
@@ -82,7 +81,7 @@ final class CloseUpChart {
 
     private static String reading(ChangeRecord change, ChartContext setting) {
         ChartUnits units = setting.units();
-        String where = setting.line().practice() == Practice.RETHREAD ? "" : " at the joiner";
+        String where = setting.line().practice().hasJoiner() ? " at the joiner" : "";
         String text = "The strip stands" + where + " for " + units.time(change.jointTime());
         if (change.waiting() > 0) {
             text += ", " + units.time(change.waiting()) + " of it waiting for preparation";

@@ -4,7 +4,6 @@ import java.util.OptionalDouble;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.plot.XYPlot;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.quantity.Unit;
 import runthrough.study.statistics.Sample;
 
@@ -26,7 +25,7 @@ final class JointTimeChart {
         this.longest = longest;
         // Nearly all joints; the few that take far longer are not to set the scale.
         this.clock = ChartUnits.clock(times.percentile(0.95));
-        this.rethread = setting.line().practice() == Practice.RETHREAD;
+        this.rethread = !setting.line().practice().hasJoiner();
     }
 
     /**

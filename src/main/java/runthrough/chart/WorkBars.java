@@ -8,7 +8,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import runthrough.plant.CoilChange;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.plant.WorkElement;
 import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.WorkRecord;
@@ -51,7 +50,7 @@ final class WorkBars {
     /** Bars of {@code change} from all work of its replication, as far as it lies between {@code from} and {@code to} (s). */
     WorkBars(Line line, ChangeRecord change, List<WorkRecord> work, double from, double to) {
         this.described = line.change();
-        this.rethread = line.practice() == Practice.RETHREAD;
+        this.rethread = !line.practice().hasJoiner();
         this.change = change;
         this.from = from;
         this.to = to;

@@ -2,7 +2,6 @@ package runthrough.handcalc;
 
 import java.util.Optional;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.plant.StorageForm;
 import runthrough.quantity.Kind;
 
@@ -21,8 +20,7 @@ public record CarriageSpeed(int strands, double stroke, Margin filling, Margin e
 
     /** That of {@code line}; empty where strip is not stored in strands. */
     public static Optional<CarriageSpeed> of(Line line) {
-        if (line.practice() != Practice.JOIN_WITH_ACCUMULATOR
-                || !(line.accumulator().form() instanceof StorageForm.Strands form)) {
+        if (!(line.accumulator().form() instanceof StorageForm.Strands form)) {
             return Optional.empty();
         }
         double over = line.entry().topSpeed() - line.slowestRatedSpeed();

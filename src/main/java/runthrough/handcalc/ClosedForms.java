@@ -5,7 +5,6 @@ import java.util.OptionalDouble;
 import runthrough.plant.Coil;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 
 /**
  * What a coil change takes from an accumulator, in closed form, for coils of one kind at one rated process speed V. The
@@ -46,7 +45,7 @@ public record ClosedForms(
 
     /** How often per coil change a joint is made again; without a joiner there is none to be rejected. */
     static double extraPasses(Line line) {
-        return line.practice() == Practice.RETHREAD ? 0 : line.change().reject().meanExtraPasses();
+        return line.work().reject().meanExtraPasses();
     }
 
     private double speed() {

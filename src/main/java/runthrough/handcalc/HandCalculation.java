@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import runthrough.plant.Coil;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.quantity.Kind;
 
 /**
@@ -94,7 +93,7 @@ public record HandCalculation(
 
     private static Optional<Margin> emptying(Line line) {
         double limit = line.accumulator().form().emptyingRateLimit();
-        return line.practice() == Practice.JOIN_WITH_ACCUMULATOR && limit < Double.POSITIVE_INFINITY
+        return !line.practice().isOneStrip() && limit < Double.POSITIVE_INFINITY
                 ? Optional.of(new Margin(Kind.SPEED, limit, line.fastestRatedSpeed()))
                 : Optional.empty();
     }

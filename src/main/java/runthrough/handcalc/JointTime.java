@@ -29,11 +29,6 @@ public record JointTime(double tail, double join, double redo, double waiting) {
                 0);
     }
 
-    /** The one element of a rethread, without any waiting. */
-    public static JointTime ofRethread(CoilChange change) {
-        return new JointTime(0, change.rethread().mean(), 0, 0);
-    }
-
     /** The same with {@code seconds} of waiting. */
     public JointTime withWaiting(double seconds) {
         return new JointTime(tail, join, redo, seconds);

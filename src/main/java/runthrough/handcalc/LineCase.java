@@ -5,7 +5,6 @@ import java.util.OptionalDouble;
 import runthrough.plant.Coil;
 import runthrough.plant.Line;
 import runthrough.plant.MeanWork;
-import runthrough.plant.Practice;
 import runthrough.quantity.Kind;
 
 /**
@@ -29,10 +28,8 @@ record LineCase(
     static LineCase of(Line line, int kind) {
         ClosedForms forms = ClosedForms.of(line, line.coils().get(kind));
         double width = line.coilSource().meanWiderWidth(kind);
-        JointTime work = line.practice() == Practice.RETHREAD
-                ? JointTime.ofRethread(line.change())
-                : JointTime.of(line.change(), width);
-        double missed = line.practice().isOneStrip() ? forms.entry().missed(work.total() + restartDelay(line)) : 0;
+        JointTime work = JointTime.of(line.work(), width);
+        double missed = line.practice().isOneStrip() ? forms.entry().missed(work.total() + delay(line)) : 0;
         double cycle = (forms.usable() + missed) / forms.entry().speed();
         double leaving = leaving(line, forms, cycle - work.total());
         double needed = MeanWork.total(line.change().prepare(), width);
@@ -47,8 +44,12 @@ record LineCase(
     }
 
     /** After a joint the strip stands for this, too (s), where entry and process are one strip. */
-    private static double restartDelay(Line line) {
-        return line.practice() == Practice.JOIN_WITHOUT_ACCUMULATOR
+    double restartDelay() {
+        return delay(line);
+    }
+
+    private static double delay(Line line) {
+        return line.practice().waitsRestartDelayAfterJoint()
                 ? line.process().restartDelay().mean()
                 : 0;
     }
@@ -118,7 +119,7 @@ record LineCase(
 
     Standstill standstill() {
         StopAndGo strip = forms.entry();
-        double standing = joint().total() + restartDelay(line);
+        double standing = joint().total() + restartDelay();
         double lost = strip.missed(standing);
         double output = forms.usable() / cycle();
         return new Standstill(

@@ -4,7 +4,6 @@ import java.util.Optional;
 import runthrough.plant.Coil;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 
 /**
  * Strip that runs at a speed V, comes to rest when its coil ends, stands, and comes back to V; constant acceleration
@@ -19,10 +18,7 @@ public record StopAndGo(double speed, double acceleration, double deceleration, 
 
     /** The strip at the joiner of {@code line} while {@code coil} runs at the process's speed. */
     public static StopAndGo of(Line line, Coil coil) {
-        Optional<Entry.Creep> creep = line.practice() == Practice.RETHREAD
-                ? Optional.empty()
-                : line.entry().creep();
-        return new StopAndGo(line.ratedSpeed(coil), line.headAcceleration(), line.tailDeceleration(), creep);
+        return new StopAndGo(line.ratedSpeed(coil), line.headAcceleration(), line.tailDeceleration(), line.creep());
     }
 
     /** Strip (m) that runs while V falls to nothing without creep: {@code V^2/(2 d)}. */

@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import runthrough.plant.Coil;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.WorkTime;
 
@@ -24,11 +23,8 @@ public record WeldTravel(String element, double thickness, double width, double 
 
     /** One for each element that travels and each thickness and width, in the order of the line. */
     public static List<WeldTravel> of(Line line) {
-        if (line.practice() == Practice.RETHREAD) {
-            return List.of();
-        }
         List<WeldTravel> travels = new ArrayList<>();
-        Stream.of(line.change().tail(), line.change().join())
+        Stream.of(line.work().tail(), line.work().join())
                 .flatMap(List::stream)
                 .forEach(element -> travels.addAll(of(element, line.coils())));
         return List.copyOf(travels);

@@ -2,7 +2,6 @@ package runthrough.handcalc;
 
 import java.util.Optional;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.quantity.Kind;
 
 /** Works the hand calculation on a sheet, in the order in which an engineer would: givens, coil, preparation, joint, stop. */
@@ -81,7 +80,7 @@ final class Working {
     /** The work W of a joint. */
     private Term jointWork() {
         JointTime joint = lineCase.work();
-        if (line.practice() == Practice.RETHREAD) {
+        if (!line.practice().hasJoiner()) {
             return sheet.given("W", "rethreading, on average", joint.join(), Kind.TIME);
         }
         Sum sum = new Sum()
@@ -103,9 +102,7 @@ final class Working {
 
     /** How long the strip stands, but for waiting. */
     private Term standing(Term work) {
-        double delay = line.practice() == Practice.RETHREAD
-                ? 0
-                : line.process().restartDelay().mean();
+        double delay = lineCase.restartDelay();
         if (delay == 0) {
             return work;
         }

@@ -15,15 +15,9 @@ import runthrough.plant.WorkElement.WorkTime;
  * @param tail strip standing; needs only the tail
  * @param join strip standing; needs the tail work done and the next coil prepared
  * @param reject how often a joint is not good
- * @param rethread time to thread the line anew, for the practice without a joiner (s)
  */
 public record CoilChange(
-        int crew,
-        List<WorkElement> prepare,
-        List<WorkElement> tail,
-        List<WorkElement> join,
-        Reject reject,
-        Distribution rethread) {
+        int crew, List<WorkElement> prepare, List<WorkElement> tail, List<WorkElement> join, Reject reject) {
 
     public CoilChange {
         Ranges.atLeastOne("crew", crew);
@@ -34,17 +28,17 @@ public record CoilChange(
 
     /** The same with another number of people, {@code >= 1}. */
     public CoilChange withCrew(int people) {
-        return new CoilChange(people, prepare, tail, join, reject, rethread);
+        return new CoilChange(people, prepare, tail, join, reject);
     }
 
     /** The same with every element of preparation taking {@code factor} times as long, {@code factor > 0}. */
     public CoilChange withPreparationTimes(double factor) {
-        return new CoilChange(crew, times(prepare, factor), tail, join, reject, rethread);
+        return new CoilChange(crew, times(prepare, factor), tail, join, reject);
     }
 
     /** The same with all work on the standing strip, tail and join, taking {@code factor} times as long, {@code > 0}. */
     public CoilChange withStandingWorkTimes(double factor) {
-        return new CoilChange(crew, prepare, times(tail, factor), times(join, factor), reject, rethread);
+        return new CoilChange(crew, prepare, times(tail, factor), times(join, factor), reject);
     }
 
     /** The same with {@code seconds} more, {@code >= 0}, before each joint is released; a rejected one costs no more for it. */
@@ -56,13 +50,7 @@ public record CoilChange(
                 prepare,
                 tail,
                 Stream.concat(join.stream(), Stream.of(added)).toList(),
-                reject,
-                rethread);
-    }
-
-    /** The same with threading anew taking {@code factor} times as long, {@code factor > 0}. */
-    public CoilChange withRethreadTimes(double factor) {
-        return new CoilChange(crew, prepare, tail, join, reject, rethread.scaled(factor));
+                reject);
     }
 
     /** The same with other work elements in the place of each, one for one. */
@@ -72,21 +60,17 @@ public record CoilChange(
                 prepare.stream().map(change).toList(),
                 tail.stream().map(change).toList(),
                 join.stream().map(change).toList(),
-                reject,
-                rethread);
+                reject);
     }
 
     private static List<WorkElement> times(List<WorkElement> elements, double factor) {
         return elements.stream().map(element -> element.takingTimes(factor)).toList();
     }
 
-    /** Whether chance decides how long the work of {@code practice} takes. */
-    public boolean isRandom(Practice practice) {
-        Stream<WorkElement> work = practice == Practice.RETHREAD
-                ? prepare.stream()
-                : Stream.of(prepare, tail, join).flatMap(List::stream);
-        boolean last = practice == Practice.RETHREAD ? !rethread.isConstant() : reject.isRandom();
-        return last || work.anyMatch(WorkElement::isRandom);
+    /** Whether it is random how long the work takes. */
+    public boolean isRandom() {
+        return reject.isRandom()
+                || Stream.of(prepare, tail, join).flatMap(List::stream).anyMatch(WorkElement::isRandom);
     }
 
     /** How often a joint is rejected after it was made. Rule CHANGE-8. */

@@ -6,15 +6,13 @@ final class EntryCheck {
     private EntryCheck() {}
 
     static void check(Line line, Messages messages) {
-        if (line.practice() == Practice.JOIN_WITH_ACCUMULATOR) {
+        if (!line.practice().isOneStrip()) {
             topSpeed(line, messages);
         }
-        if (line.practice() != Practice.RETHREAD) {
-            line.entry().creep().ifPresent(creep -> {
-                creepSpeed(line, creep, messages);
-                creepLength(line, creep, messages);
-            });
-        }
+        line.creep().ifPresent(creep -> {
+            creepSpeed(line, creep, messages);
+            creepLength(line, creep, messages);
+        });
     }
 
     /** Rule CHECK-6. */

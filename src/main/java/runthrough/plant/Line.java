@@ -8,16 +8,14 @@ import java.util.Optional;
  *
  * @param coilSource its coils
  * @param entry from uncoilers to joiner
- * @param accumulator between joiner and process; {@link Accumulator#none()} for one-strip practices
  * @param process what must not stop
- * @param change the work of a coil change
- * @param practice how the line gets from one coil to the next
+ * @param change the work of a coil change, as described; see {@link #work}
+ * @param practice how the line gets from one coil to the next, and what only that practice needs
  * @param bending what the strip is bent over, where it is to be reported
  */
 public record Line(
         CoilSource coilSource,
         Entry entry,
-        Accumulator accumulator,
         ProcessSection process,
         CoilChange change,
         Practice practice,
@@ -25,22 +23,27 @@ public record Line(
 
     /** The same line with other coils. */
     public Line with(CoilSource other) {
-        return new Line(other, entry, accumulator, process, change, practice, bending);
+        return new Line(other, entry, process, change, practice, bending);
     }
 
     /** The same line with another entry section. */
     public Line with(Entry other) {
-        return new Line(coilSource, other, accumulator, process, change, practice, bending);
+        return new Line(coilSource, other, process, change, practice, bending);
     }
 
-    /** The same line with another accumulator. */
+    /** The same line with another practice. */
+    public Line with(Practice other) {
+        return new Line(coilSource, entry, process, change, other, bending);
+    }
+
+    /** The same line joining with this accumulator. */
     public Line with(Accumulator other) {
-        return new Line(coilSource, entry, other, process, change, practice, bending);
+        return with(new Practice.JoinWithAccumulator(other));
     }
 
     /** The same line with other work at a coil change. */
     public Line with(CoilChange other) {
-        return new Line(coilSource, entry, accumulator, process, other, practice, bending);
+        return new Line(coilSource, entry, process, other, practice, bending);
     }
 
     /** The same line with every rated speed, its own and those of its coils, times {@code factor}, {@code > 0}. */
@@ -48,11 +51,25 @@ public record Line(
         return new Line(
                 coilSource.withEach(coil -> coil.withSpeedTimes(factor)),
                 entry,
-                accumulator,
                 process.withSpeed(process.speed() * factor),
                 change,
                 practice,
                 bending);
+    }
+
+    /** The accumulator between joiner and process; {@link Accumulator#none()} where the two are one strip. */
+    public Accumulator accumulator() {
+        return practice.accumulator();
+    }
+
+    /** The work of a coil change that is done under the line's practice. */
+    public CoilChange work() {
+        return practice.work(change);
+    }
+
+    /** Creep before the tail of a coil, where the practice has it. */
+    public Optional<Entry.Creep> creep() {
+        return practice.creep(entry);
     }
 
     /**
@@ -62,7 +79,7 @@ public record Line(
      */
     public double ratedSpeed(Coil coil) {
         double rated = coil.processSpeed().orElse(process.speed());
-        return practice == Practice.JOIN_WITHOUT_ACCUMULATOR ? Math.min(rated, entry.topSpeed()) : rated;
+        return practice.ratedSpeed(rated, entry);
     }
 
     /** The largest rated speed (m/s) that any coil asks for. */
@@ -81,20 +98,20 @@ public record Line(
      * <p>Rule PROC-3.
      */
     public double stopLevel(double speed) {
-        return accumulator.reserve() + speed * speed / (2 * process.deceleration());
+        return accumulator().reserve() + speed * speed / (2 * process.deceleration());
     }
 
     /** The level (m) from which the process may restart when {@code rated} (m/s) is the rated speed. Rule PROC-5. */
     public double restartLevel(double rated) {
         double given = process.restartLevel();
-        double capacity = accumulator.capacity();
+        double capacity = accumulator().capacity();
         return Double.isNaN(given) ? Math.min(capacity, stopLevel(rated) + 0.1 * capacity) : given;
     }
 
     /** The level (m) at which a slowed process takes up full speed again, if it slows at all. Rule PROC-8. */
     public double resumeLevel(ProcessSection.Slowing slowing) {
         double given = slowing.resumeLevel();
-        double capacity = accumulator.capacity();
+        double capacity = accumulator().capacity();
         return Double.isNaN(given) ? Math.min(capacity, slowing.level() + 0.1 * capacity) : given;
     }
 
@@ -109,9 +126,7 @@ public record Line(
      * <p>Rules PRACTICE-1, PRACTICE-6.
      */
     public double stoppingDeceleration() {
-        return practice == Practice.JOIN_WITHOUT_ACCUMULATOR
-                ? Math.min(entry.deceleration(), process.deceleration())
-                : process.deceleration();
+        return practice.stoppingDeceleration(entry, process);
     }
 
     /**
@@ -120,19 +135,17 @@ public record Line(
      * <p>Rules PRACTICE-1, PRACTICE-6.
      */
     public double startingAcceleration() {
-        return practice == Practice.JOIN_WITHOUT_ACCUMULATOR
-                ? Math.min(entry.acceleration(), process.acceleration())
-                : process.acceleration();
+        return practice.startingAcceleration(entry, process);
     }
 
     /** Deceleration (m/s2) at which the tail of a coil comes to rest. */
     public double tailDeceleration() {
-        return practice == Practice.JOIN_WITH_ACCUMULATOR ? entry.deceleration() : stoppingDeceleration();
+        return practice.tailDeceleration(entry, process);
     }
 
     /** Acceleration (m/s2) at which the head of a coil starts. */
     public double headAcceleration() {
-        return practice == Practice.JOIN_WITH_ACCUMULATOR ? entry.acceleration() : startingAcceleration();
+        return practice.headAcceleration(entry, process);
     }
 
     /**
@@ -145,11 +158,9 @@ public record Line(
      */
     public double runOutLength(double speed) {
         double stopping = speed * speed / (2 * tailDeceleration());
-        if (practice == Practice.RETHREAD || entry.creep().isEmpty()) {
-            return stopping;
-        }
-        Entry.Creep creep = entry.creep().orElseThrow();
-        return creep.length() + (speed - creep.speed()) * (speed + creep.speed()) / (2 * tailDeceleration());
+        return creep().map(creep ->
+                        creep.length() + (speed - creep.speed()) * (speed + creep.speed()) / (2 * tailDeceleration()))
+                .orElse(stopping);
     }
 
     /** Whether nothing is left to chance, so that every replication is the same. */
@@ -157,6 +168,6 @@ public record Line(
         return !coilSource.isRandom()
                 && process.restartDelay().isConstant()
                 && process.downtime().map(ProcessSection.Downtime::isConstant).orElse(true)
-                && !change.isRandom(practice);
+                && !work().isRandom();
     }
 }

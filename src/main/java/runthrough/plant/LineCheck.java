@@ -1,6 +1,7 @@
 package runthrough.plant;
 
 import java.util.List;
+import java.util.Optional;
 import runthrough.quantity.UnitSystem;
 
 /**
@@ -28,6 +29,21 @@ public final class LineCheck {
         return check(request.line(), request.run(), request.resultsIn());
     }
 
+    /**
+     * Warnings of what was described beside a line although its practice holds no such thing.
+     *
+     * @param practice of the line
+     * @param accumulator that was described, if any
+     * @param rethread time (s) that was described, if any
+     * @param units in which values are named
+     */
+    public static List<Message> unused(
+            Practice practice, Optional<Accumulator> accumulator, Optional<Distribution> rethread, UnitSystem units) {
+        Messages messages = new Messages(Wording.in(units));
+        PracticeCheck.unused(practice, accumulator, rethread, messages);
+        return messages.list();
+    }
+
     /** Whether nothing is wrong with {@code line} that is refused; there may be warnings. */
     public static boolean accepts(Line line) {
         return check(line).stream().noneMatch(Message::isError);
@@ -43,7 +59,7 @@ public final class LineCheck {
     private static void checkLine(Line line, Messages messages) {
         CoilCheck.check(line, messages);
         EntryCheck.check(line, messages);
-        if (line.practice() == Practice.JOIN_WITH_ACCUMULATOR) {
+        if (!line.practice().isOneStrip()) {
             AccumulatorCheck.check(line, messages);
             SlowingCheck.check(line, messages);
         }

@@ -20,15 +20,13 @@ public enum LineFigure {
             "the mean time of the work on the standing strip; all of it is scaled alike") {
         @Override
         OptionalDouble in(Line line) {
-            return rethreads(line) ? OptionalDouble.empty() : OptionalDouble.of(scaledPart(line) + least(line));
+            return line.practice().hasJoiner() ? OptionalDouble.of(scaledPart(line) + least(line)) : OptionalDouble.empty();
         }
 
         @Override
         public double least(Line line) {
-            CoilChange change = line.change();
-            return rethreads(line)
-                    ? 0
-                    : meanOverJoints(line, width -> MeanWork.redone(change.prepare(), change.reject(), width));
+            CoilChange change = line.work();
+            return meanOverJoints(line, width -> MeanWork.redone(change.prepare(), change.reject(), width));
         }
 
         @Override
@@ -45,12 +43,17 @@ public enum LineFigure {
     RETHREAD_TIME("rethread-time", Kind.TIME, "the mean time to feed the next coil through the line") {
         @Override
         OptionalDouble in(Line line) {
-            return rethreads(line) ? OptionalDouble.of(line.change().rethread().mean()) : OptionalDouble.empty();
+            return line.practice() instanceof Practice.Rethread rethread
+                    ? OptionalDouble.of(rethread.time().mean())
+                    : OptionalDouble.empty();
         }
 
         @Override
         Line scaled(Line line, double value) {
-            return line.with(line.change().withRethreadTimes(value / of(line).orElseThrow()));
+            double factor = value / of(line).orElseThrow();
+            return line.practice() instanceof Practice.Rethread rethread
+                    ? line.with(new Practice.Rethread(rethread.time().scaled(factor)))
+                    : line;
         }
     },
     /** Mean time (s) of the work on the next coil while the line runs. */
@@ -150,7 +153,7 @@ public enum LineFigure {
 
     /** The figure for the time that the strip stands at a coil change of {@code line}. */
     public static LineFigure standingTime(Line line) {
-        return rethreads(line) ? RETHREAD_TIME : JOINT_CYCLE_TIME;
+        return line.practice().hasJoiner() ? JOINT_CYCLE_TIME : RETHREAD_TIME;
     }
 
     /** The figure called {@code path}. */
@@ -204,10 +207,6 @@ public enum LineFigure {
     abstract OptionalDouble in(Line line);
 
     abstract Line scaled(Line line, double value);
-
-    private static boolean rethreads(Line line) {
-        return line.practice() == Practice.RETHREAD;
-    }
 
     private static double meanOverJoints(Line line, DoubleUnaryOperator ofWidth) {
         return line.coilSource()

@@ -1,71 +1,92 @@
 package runthrough.plant;
 
+import java.util.Optional;
+
 /** Whether something is described that has no part in the practice chosen; it would be ignored. Rule CHECK-23. */
 final class PracticeCheck {
     private static final String REMEDY = "It is ignored: leave it out, or choose another practice.";
 
-    private final Line line;
     private final Messages messages;
     private final Wording in;
+    private final String practice;
 
-    private PracticeCheck(Line line, Messages messages) {
-        this.line = line;
+    private PracticeCheck(Practice practice, Messages messages) {
         this.messages = messages;
         this.in = messages.in();
+        this.practice = named(practice);
     }
 
     static void check(Line line, Messages messages) {
-        PracticeCheck check = new PracticeCheck(line, messages);
-        switch (line.practice()) {
-            case JOIN_WITH_ACCUMULATOR -> check.rethreadTime("joining");
-            case JOIN_WITHOUT_ACCUMULATOR -> {
-                check.storage("joining without an accumulator");
-                check.rethreadTime("joining");
-            }
-            case RETHREAD -> {
-                check.storage("rethreading");
-                check.joiner("rethreading");
-            }
+        PracticeCheck check = new PracticeCheck(line.practice(), messages);
+        if (line.practice().isOneStrip()) {
+            check.levels(line.process());
+        }
+        if (!line.practice().hasJoiner()) {
+            check.joiner(line);
         }
     }
 
-    private void noPart(String path, String value, String practice) {
-        messages.warning(path, value + "; has no part in " + practice, REMEDY);
-    }
-
-    private void rethreadTime(String practice) {
-        Distribution rethread = line.change().rethread();
-        if (rethread.highest() > 0) {
-            noPart(Keys.RETHREAD, in.time(rethread.mean()) + " on average", practice);
+    /** The same of what a practice does not even hold: an accumulator where there is none, the time of a rethread. */
+    static void unused(
+            Practice chosen, Optional<Accumulator> accumulator, Optional<Distribution> rethread, Messages messages) {
+        PracticeCheck check = new PracticeCheck(chosen, messages);
+        if (chosen.isOneStrip()) {
+            accumulator.ifPresent(check::accumulator);
+        }
+        if (chosen.hasJoiner()) {
+            rethread.ifPresent(check::rethreadTime);
         }
     }
 
-    private void storage(String practice) {
-        double capacity = line.accumulator().capacity();
-        if (capacity > 0) {
-            noPart(Keys.ACCUMULATOR, in.length(capacity) + " of strip", practice);
+    private static String named(Practice practice) {
+        if (!practice.hasJoiner()) {
+            return "rethreading";
         }
-        line.process().slowing().ifPresent(slowing -> noPart(Keys.SLOWING, in.speed(slowing.speed()), practice));
-        if (!Double.isNaN(line.process().restartLevel())) {
-            noPart(Keys.RESTART_LEVEL, in.length(line.process().restartLevel()), practice);
+        return practice.isOneStrip() ? "joining without an accumulator" : "joining";
+    }
+
+    private void noPart(String path, String value) {
+        noPart(path, value, practice);
+    }
+
+    private void noPart(String path, String value, String named) {
+        messages.warning(path, value + "; has no part in " + named, REMEDY);
+    }
+
+    private void rethreadTime(Distribution time) {
+        if (time.highest() > 0) {
+            noPart(Keys.RETHREAD, in.time(time.mean()) + " on average", "joining");
         }
     }
 
-    private void joiner(String practice) {
+    private void accumulator(Accumulator accumulator) {
+        if (accumulator.capacity() > 0) {
+            noPart(Keys.ACCUMULATOR, in.length(accumulator.capacity()) + " of strip");
+        }
+    }
+
+    private void levels(ProcessSection process) {
+        process.slowing().ifPresent(slowing -> noPart(Keys.SLOWING, in.speed(slowing.speed())));
+        if (!Double.isNaN(process.restartLevel())) {
+            noPart(Keys.RESTART_LEVEL, in.length(process.restartLevel()));
+        }
+    }
+
+    private void joiner(Line line) {
         CoilChange change = line.change();
-        line.entry().creep().ifPresent(creep -> noPart(Keys.CREEP, in.speed(creep.speed()), practice));
+        line.entry().creep().ifPresent(creep -> noPart(Keys.CREEP, in.speed(creep.speed())));
         if (line.process().restartDelay().highest() > 0) {
-            noPart(Keys.RESTART_DELAY, in.time(line.process().restartDelay().mean()) + " on average", practice);
+            noPart(Keys.RESTART_DELAY, in.time(line.process().restartDelay().mean()) + " on average");
         }
         if (!change.tail().isEmpty()) {
-            noPart(Keys.TAIL, elements(change.tail().size()), practice);
+            noPart(Keys.TAIL, elements(change.tail().size()));
         }
         if (!change.join().isEmpty()) {
-            noPart(Keys.JOIN, elements(change.join().size()), practice);
+            noPart(Keys.JOIN, elements(change.join().size()));
         }
         double extraPasses = change.reject().meanExtraPasses();
         if (extraPasses > 0) {
-            noPart(Keys.REJECT, in.share(extraPasses / (1 + extraPasses)) + " of passes", practice);
+            noPart(Keys.REJECT, in.share(extraPasses / (1 + extraPasses)) + " of passes");
         }
     }
 

@@ -18,8 +18,8 @@ final class WorkCheck {
     static void check(Line line, Messages messages) {
         WorkCheck check = new WorkCheck(line, messages);
         check.times();
-        if (line.practice() == Practice.RETHREAD) {
-            check.rethread();
+        if (line.practice() instanceof Practice.Rethread rethread) {
+            check.rethread(rethread.time());
         } else {
             check.joint();
             check.redo();
@@ -42,7 +42,6 @@ final class WorkCheck {
         elements(Keys.PREPARE, line.change().prepare());
         elements(Keys.TAIL, line.change().tail());
         elements(Keys.JOIN, line.change().join());
-        notBelowZero(Keys.RETHREAD, "", line.change().rethread());
     }
 
     private void elements(String list, List<WorkElement> elements) {
@@ -82,8 +81,9 @@ final class WorkCheck {
     }
 
     /** Rule CHECK-22. */
-    private void rethread() {
-        if (line.change().rethread().highest() == 0) {
+    private void rethread(Distribution time) {
+        notBelowZero(Keys.RETHREAD, "", time);
+        if (time.highest() == 0) {
             messages.error(
                     Keys.RETHREAD,
                     in.time(0) + "; must be more than 0 for the practice of rethreading",

@@ -12,7 +12,6 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import runthrough.plant.CoilChange;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Unit;
@@ -159,14 +158,11 @@ public final class CsvFiles implements StudyListener, Closeable {
     }
 
     private String element(WorkRecord work) {
-        CoilChange described = line.change();
+        CoilChange described = line.work();
         return switch (work.list()) {
             case PREPARE -> described.prepare().get(work.element()).name();
             case TAIL -> described.tail().get(work.element()).name();
-            case JOIN ->
-                line.practice() == Practice.RETHREAD
-                        ? "rethread"
-                        : described.join().get(work.element()).name();
+            case JOIN -> described.join().get(work.element()).name();
         };
     }
 

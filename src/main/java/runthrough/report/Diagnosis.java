@@ -9,8 +9,8 @@ import java.util.stream.Stream;
 import runthrough.handcalc.ClosedForms;
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Limit;
+import runthrough.plant.Accumulator;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Outcome;
 import runthrough.study.Answer;
@@ -34,9 +34,9 @@ final class Diagnosis {
     /** What keeps the line from running through, or comes nearest to it. */
     String binds() {
         if (result.isOneStrip()) {
-            return result.line().practice() == Practice.RETHREAD
-                    ? "The practice: without a joiner the line stops and is threaded anew at every coil change."
-                    : "The practice: without an accumulator the process stands while the joint is made.";
+            return result.line().practice().hasJoiner()
+                    ? "The practice: without an accumulator the process stands while the joint is made."
+                    : "The practice: without a joiner the line stops and is threaded anew at every coil change.";
         }
         long failed = verdict.changes().failed();
         if (failed == 0) {
@@ -129,20 +129,13 @@ final class Diagnosis {
 
     private List<String> forOneStrip() {
         Line line = result.line();
-        if (line.practice() == Practice.RETHREAD) {
+        if (!line.practice().hasJoiner()) {
             return List.of(
                     "A joiner in place of rethreading saves the threading; with an accumulator as well, the process need not "
                             + "stop at all.");
         }
         double joint = hand.joint().total();
-        Line joined = new Line(
-                line.coilSource(),
-                line.entry(),
-                line.accumulator(),
-                line.process(),
-                line.change(),
-                Practice.JOIN_WITH_ACCUMULATOR,
-                line.bending());
+        Line joined = line.with(Accumulator.none());
         double needed = ClosedForms.of(joined, hand.coil()).capacityNeeded(joint);
         return List.of("An accumulator: to run through a joint of " + texts.time(joint) + " takes at least "
                 + texts.length(needed)

@@ -10,7 +10,6 @@ import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
@@ -36,7 +35,7 @@ final class InputTables {
         InputTables tables = new InputTables(request);
         return Stream.of(
                         Optional.of(tables.coils()),
-                        line(request) == Practice.RETHREAD ? Optional.<Table>empty() : Optional.of(tables.entry()),
+                        request.line().practice().hasJoiner() ? Optional.of(tables.entry()) : Optional.<Table>empty(),
                         tables.accumulator(),
                         Optional.of(tables.process()),
                         Optional.of(tables.change()),
@@ -45,10 +44,6 @@ final class InputTables {
                         tables.bending())
                 .flatMap(Optional::stream)
                 .toList();
-    }
-
-    private static Practice line(SimulationRequest request) {
-        return request.line().practice();
     }
 
     private Table coils() {
@@ -171,7 +166,7 @@ final class InputTables {
             rows.add("Stop level", texts.text(Kind.LENGTH, line.stopLevel(line.fastestRatedSpeed())));
             rows.add("Restart level", texts.text(Kind.LENGTH, line.restartLevel(line.fastestRatedSpeed())));
         }
-        if (line.practice() != Practice.RETHREAD) {
+        if (line.practice().hasJoiner()) {
             rows.add("Restart delay", DistributionText.of(process.restartDelay(), Kind.TIME, texts));
         }
         process.slowing().filter(slowing -> stores).ifPresent(slowing -> {
@@ -194,18 +189,21 @@ final class InputTables {
 
     private Table change() {
         Rows rows = new Rows();
-        rows.add(
-                "Practice",
-                switch (line.practice()) {
-                    case JOIN_WITH_ACCUMULATOR -> "joined, the process running on stored strip";
-                    case JOIN_WITHOUT_ACCUMULATOR -> "joined, the process standing meanwhile";
-                    case RETHREAD -> "threaded anew, without a joiner";
-                });
+        rows.add("Practice", practice());
         rows.add("Crew", Integer.toString(line.change().crew()));
-        if (line.practice() != Practice.RETHREAD) {
+        if (line.practice().hasJoiner()) {
             rows.add("Rejected joints", WorkTable.rejects(line.change().reject(), texts));
         }
         return rows.table("Coil change");
+    }
+
+    private String practice() {
+        if (!line.practice().hasJoiner()) {
+            return "threaded anew, without a joiner";
+        }
+        return line.practice().isOneStrip()
+                ? "joined, the process standing meanwhile"
+                : "joined, the process running on stored strip";
     }
 
     private Optional<Table> bending() {

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.stream.Stream;
 import runthrough.chart.StudyCharts;
 import runthrough.linelog.LineLog;
-import runthrough.plant.Practice;
 import runthrough.quantity.Kind;
 import runthrough.report.ReportPage.KeyFigure;
 import runthrough.study.logged.FigureComparison;
@@ -185,7 +184,7 @@ public final class LogAnswer {
     }
 
     private String name(LogFigure figure) {
-        boolean rethread = comparison.request().line().practice() == Practice.RETHREAD;
+        boolean rethread = !comparison.request().line().practice().hasJoiner();
         String joint = rethread ? "standing time" : "joint time";
         return switch (figure) {
             case SHARE_RUN_THROUGH -> "ran through";

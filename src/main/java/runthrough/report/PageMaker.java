@@ -9,7 +9,6 @@ import runthrough.handcalc.Coherent;
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Margin;
 import runthrough.handcalc.Refill;
-import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
@@ -112,9 +111,7 @@ public final class PageMaker {
         figures.add(new AnswerSheet.Named(
                 AnswerSheet.Figure.JOINT,
                 new KeyFigure(
-                        result.line().practice() == Practice.RETHREAD
-                                ? "rethreading, on average"
-                                : "joint time, on average",
+                        result.line().practice().hasJoiner() ? "joint time, on average" : "rethreading, on average",
                         texts.time(verdict.joint().time().mean().mean()),
                         "95 % at most " + texts.time(verdict.joint().time().p95()))));
         figures.add(new AnswerSheet.Named(
@@ -203,7 +200,7 @@ public final class PageMaker {
                 : Texts.count(((RunPlan.Extent.Changes) run.extent()).changes()) + " coil changes each";
         return new ReportPage.Method(
                 !result.isOneStrip(),
-                result.line().practice() == Practice.RETHREAD,
+                !result.line().practice().hasJoiner(),
                 verdict.chance(),
                 run.replications() > 1,
                 (run.replications() == 1 ? "one replication of " : run.replications() + " replications of ")

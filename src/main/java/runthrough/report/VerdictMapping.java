@@ -81,7 +81,7 @@ final class VerdictMapping {
                 result.provenance().fingerprint().orElse(null),
                 result.provenance().changes(),
                 result.provenance().date().orElse(null),
-                word(result.line().practice()),
+                result.line().practice().words().replace(' ', '-'),
                 run.target(),
                 run.replications(),
                 run.seed(),

@@ -23,13 +23,12 @@ final class WorkTable {
 
     static Table of(Line line, InputTexts texts) {
         WorkTable table = new WorkTable(line.change().reject(), texts);
-        boolean rethread = line.practice() == Practice.RETHREAD;
         table.list("prepare", line.change().prepare());
-        if (rethread) {
+        if (line.practice() instanceof Practice.Rethread rethread) {
             table.row(
                     "strip standing",
                     "rethread",
-                    DistributionText.of(line.change().rethread(), Kind.TIME, texts),
+                    DistributionText.of(rethread.time(), Kind.TIME, texts),
                     "always",
                     "no");
         } else {

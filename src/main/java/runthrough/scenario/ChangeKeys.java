@@ -76,8 +76,7 @@ final class ChangeKeys {
                 values.get(PREPARE),
                 values.get(TAIL),
                 values.get(JOIN),
-                values.find(REJECT).map(ChangeKeys::reject).orElse(new Reject.Never()),
-                values.find(RETHREAD).orElse(Distribution.constant(0)));
+                values.find(REJECT).map(ChangeKeys::reject).orElse(new Reject.Never()));
     }
 
     private static Reject reject(Values values) {

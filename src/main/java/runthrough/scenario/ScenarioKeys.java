@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import runthrough.plant.Alternative;
 import runthrough.plant.Bending;
-import runthrough.plant.Practice;
 import runthrough.quantity.Dimension;
 import runthrough.quantity.UnitSystem;
 import runthrough.scenario.grammar.Deferred;
@@ -36,13 +35,13 @@ final class ScenarioKeys {
                     Word.<UnitSystem>choice().or("metric", UnitSystem.METRIC).or("us", UnitSystem.US_CUSTOMARY),
                     "us")
             .orElse("metric");
-    static final Key<Practice> PRACTICE = Key.optional(
+    static final Key<PracticeWord> PRACTICE = Key.optional(
                     "practice",
                     "how the line gets from one coil to the next",
-                    Word.<Practice>choice()
-                            .or("join with accumulator", Practice.JOIN_WITH_ACCUMULATOR)
-                            .or("join without accumulator", Practice.JOIN_WITHOUT_ACCUMULATOR)
-                            .or("rethread", Practice.RETHREAD),
+                    Word.<PracticeWord>choice()
+                            .or("join with accumulator", PracticeWord.JOIN_WITH_ACCUMULATOR)
+                            .or("join without accumulator", PracticeWord.JOIN_WITHOUT_ACCUMULATOR)
+                            .or("rethread", PracticeWord.RETHREAD),
                     "rethread")
             .orElse("join with accumulator");
     static final Key<Values> COIL = Key.optional("coil", "the coil that comes every time", CoilKeys.COIL, "");

@@ -3,13 +3,11 @@ package runthrough.scenario;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import runthrough.plant.Accumulator;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.LineCheck;
 import runthrough.plant.Message;
-import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.handover.Handover;
@@ -72,6 +70,8 @@ public final class ScenarioReader {
         SimulationRequest written = request(scenario, found.get().coilSource());
         Optional<SimulationRequest> request = figures.apply(written, top);
         MessagePlaces places = new MessagePlaces(mapping, found.get().places());
+        PracticeWord.unused(written.line().practice(), scenario, written.resultsIn())
+                .forEach(message -> places.tell(message, problems));
         List<Message> ofWritten = LineCheck.check(written);
         request.filter(asked -> !asked.equals(written))
                 .map(LineCheck::check)
@@ -80,7 +80,7 @@ public final class ScenarioReader {
                     boolean isOfFigures = !ofWritten.contains(message);
                     (isOfFigures ? places.at(figures.place()) : places).tell(message, problems);
                 });
-        return request.map(asked -> asked.line().practice().isOneStrip() ? withoutAccumulator(asked) : asked);
+        return request;
     }
 
     /** What the scenario that was read last says for its document. */
@@ -94,11 +94,11 @@ public final class ScenarioReader {
         if (isPracticeWrong) {
             return;
         }
-        Practice practice = scenario.get(ScenarioKeys.PRACTICE);
-        if (practice == Practice.JOIN_WITH_ACCUMULATOR) {
+        PracticeWord practice = scenario.get(ScenarioKeys.PRACTICE);
+        if (practice == PracticeWord.JOIN_WITH_ACCUMULATOR) {
             require(scenario, ScenarioKeys.ACCUMULATOR, top);
         }
-        if (practice == Practice.RETHREAD) {
+        if (practice == PracticeWord.RETHREAD) {
             scenario.find(ScenarioKeys.CHANGE)
                     .ifPresent(change -> require(change, ChangeKeys.RETHREAD, top.at(ScenarioKeys.CHANGE)));
         } else {
@@ -132,13 +132,9 @@ public final class ScenarioReader {
         Line line = new Line(
                 coilSource,
                 entry,
-                scenario.find(ScenarioKeys.ACCUMULATOR)
-                        .flatMap(values -> values)
-                        .map(AccumulatorKeys::accumulator)
-                        .orElseGet(Accumulator::none),
                 process,
                 ChangeKeys.change(scenario.get(ScenarioKeys.CHANGE)),
-                scenario.get(ScenarioKeys.PRACTICE),
+                scenario.get(ScenarioKeys.PRACTICE).practice(scenario),
                 scenario.find(ScenarioKeys.BENDING).map(ScenarioKeys::bending));
         return new SimulationRequest(
                 scenario.get(ScenarioKeys.TITLE),
@@ -146,18 +142,5 @@ public final class ScenarioReader {
                 line,
                 scenario.find(ScenarioKeys.RUN).map(RunKeys::run).orElseGet(RunKeys::defaultRun),
                 scenario.get(ScenarioKeys.RESULTS_IN));
-    }
-
-    /** Where entry and process are one strip, an accumulator that was described all the same holds nothing. */
-    private static SimulationRequest withoutAccumulator(SimulationRequest request) {
-        Line line = request.line();
-        return request.with(new Line(
-                line.coilSource(),
-                line.entry(),
-                Accumulator.none(),
-                line.process(),
-                line.change(),
-                line.practice(),
-                line.bending()));
     }
 }

@@ -4,12 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
-import runthrough.plant.Distribution;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
-import runthrough.plant.WorkElement;
-import runthrough.plant.WorkElement.Occurrence;
-import runthrough.plant.WorkElement.WorkTime;
 import runthrough.simulation.WorkRecord.WorkList;
 
 /**
@@ -58,28 +53,19 @@ final class ChangeWork {
         this.calendar = calendar;
         this.statistics = statistics;
         this.onRelease = onRelease;
-        CoilChange change = line.change();
-        boolean rethreads = line.practice() == Practice.RETHREAD;
+        CoilChange change = line.work();
         uncoilers = line.entry().uncoilers();
         single = change.crew() == 1;
-        reject = rethreads ? new Reject.Never() : change.reject();
+        reject = change.reject();
         rejectDraws = reject instanceof Reject.Chance ? streams.draws(Source.REJECT) : null;
         List<RowDraws> rows = RowDraws.of(change, streams, uncoilers);
         WorkQueue prepareList = new WorkQueue(WorkList.PREPARE, change.prepare(), streams, rows);
-        List<WorkElement> joinWork = rethreads ? List.of(rethreading(change.rethread())) : change.join();
         prepare = new WorkSequence(prepareList, calendar, recorder, this::coilPrepared);
         redoPrepare = new WorkSequence(prepareList, calendar, recorder, this::beginTail);
         tail = new WorkSequence(
-                new WorkQueue(WorkList.TAIL, rethreads ? List.of() : change.tail(), streams, rows),
-                calendar,
-                recorder,
-                this::tailDone);
+                new WorkQueue(WorkList.TAIL, change.tail(), streams, rows), calendar, recorder, this::tailDone);
         join = new WorkSequence(
-                new WorkQueue(WorkList.JOIN, joinWork, streams, rows), calendar, recorder, this::joinDone);
-    }
-
-    private static WorkElement rethreading(Distribution time) {
-        return new WorkElement("rethread", new WorkTime.Timed(time), new Occurrence.Always(), false);
+                new WorkQueue(WorkList.JOIN, change.join(), streams, rows), calendar, recorder, this::joinDone);
     }
 
     /** Number of the running coil, from 1; also that of the coil change that ends it. */

@@ -54,9 +54,9 @@ public final class DrawTable {
         out.append(HEADER);
         writeCoils(out);
         writeRows(out);
-        if (line.practice() == Practice.RETHREAD) {
+        if (line.practice() instanceof Practice.Rethread rethread) {
             writeElements(out, WorkList.PREPARE, line.change().prepare());
-            writeValues(out, "rethread", line.change().rethread(), Source.duration(WorkList.JOIN, 0));
+            writeValues(out, "rethread", rethread.time(), Source.duration(WorkList.JOIN, 0));
         } else {
             writeElements(out, WorkList.PREPARE, line.change().prepare());
             writeElements(out, WorkList.TAIL, line.change().tail());

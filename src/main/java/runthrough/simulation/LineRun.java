@@ -2,7 +2,6 @@ package runthrough.simulation;
 
 import runthrough.plant.Coil;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
 
@@ -46,7 +45,7 @@ final class LineRun {
         oneStrip = line.practice().isOneStrip();
         uncoilerPath = line.entry().uncoilerPath();
         // What rounding may do to a level: beyond it a crossing is a crossing.
-        double tolerance = 1e-10 * Math.max(1, oneStrip ? 0 : line.accumulator().capacity());
+        double tolerance = 1e-10 * Math.max(1, line.accumulator().capacity());
         recorder = new Recorder(detail);
         feed = new CoilFeed(line, streams, line.entry().uncoilers());
         statistics = new RunStatistics(line, strip, book, tolerance);
@@ -63,13 +62,7 @@ final class LineRun {
     }
 
     private static RunOut runOut(Line line) {
-        boolean rethreads = line.practice() == Practice.RETHREAD;
-        double deceleration = line.practice().isOneStrip()
-                ? line.stoppingDeceleration()
-                : line.entry().deceleration();
-        return new RunOut(
-                deceleration,
-                rethreads ? java.util.Optional.empty() : line.entry().creep());
+        return new RunOut(line.tailDeceleration(), line.creep());
     }
 
     /** The greatest speed (m/s) that the entry allows the process: where they are one strip, it must stop for the tail. */
@@ -100,7 +93,7 @@ final class LineRun {
                 statistics.totals(calendar.now()),
                 book.records(),
                 recorder.work(),
-                recorder.trace(oneStrip ? 0 : line.accumulator().capacity()));
+                recorder.trace(line.accumulator().capacity()));
     }
 
     private void begin() {
@@ -273,8 +266,7 @@ final class LineRun {
 
     /** Metres processed (m) at which the process sees the joint just released. */
     private double marksProcessAt() {
-        boolean rethreads = line.practice() == Practice.RETHREAD;
-        return strip.processed + strip.level + (rethreads ? 0 : line.process().path());
+        return strip.processed + strip.level + line.practice().pathToProcess(line.process());
     }
 
     private void jointReachesProcess() {

@@ -1,7 +1,6 @@
 package runthrough.simulation;
 
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.simulation.Trace.EntryState;
 
 /**
@@ -19,7 +18,7 @@ final class OneStripEntry implements EntrySection {
         this.strip = strip;
         this.process = process;
         this.tail = tail;
-        waitsRestartDelay = line.practice() == Practice.JOIN_WITHOUT_ACCUMULATOR;
+        waitsRestartDelay = line.practice().waitsRestartDelayAfterJoint();
     }
 
     @Override

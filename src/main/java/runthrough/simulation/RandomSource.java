@@ -91,8 +91,8 @@ public record RandomSource(Kind kind, Optional<WorkList> list, String element, i
             add(rows.get(i).count() > 1, Kind.MEASURED_ROW, Source.rows(i), sources);
         }
         addElements(WorkList.PREPARE, change.prepare(), sources);
-        if (line.practice() == Practice.RETHREAD) {
-            add(!change.rethread().isConstant(), Kind.RETHREAD, Source.duration(WorkList.JOIN, 0), sources);
+        if (line.practice() instanceof Practice.Rethread rethread) {
+            add(!rethread.time().isConstant(), Kind.RETHREAD, Source.duration(WorkList.JOIN, 0), sources);
             return;
         }
         addElements(WorkList.TAIL, change.tail(), sources);

@@ -49,7 +49,7 @@ final class RunStatistics {
         this.strip = strip;
         this.book = book;
         this.tolerance = tolerance;
-        capacity = line.practice().isOneStrip() ? 0 : line.accumulator().capacity();
+        capacity = line.accumulator().capacity();
         overfullLevel = capacity + line.accumulator().overtravelAllowance() + tolerance;
         // Ten times what counts as a crossing of the stop level: a process that stopped in time is no strip break.
         brokenLevel = -10 * tolerance;

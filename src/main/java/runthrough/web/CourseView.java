@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.CoilChange;
-import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.simulation.ChangeRecord;
@@ -113,7 +112,7 @@ record CourseView(
 
     private static DoneView done(WorkRecord record, SimulationRequest request) {
         CoilChange change = request.line().change();
-        boolean rethreads = request.line().practice() == Practice.RETHREAD;
+        boolean rethreads = !request.line().practice().hasJoiner();
         String name = switch (record.list()) {
             case PREPARE -> change.prepare().get(record.element()).name();
             case TAIL -> change.tail().get(record.element()).name();

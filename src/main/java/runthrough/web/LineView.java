@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.CoilChange;
 import runthrough.plant.LineFigure;
-import runthrough.plant.Practice;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.WorkElement;
 import runthrough.quantity.Kind;
@@ -112,7 +111,7 @@ record LineView(
 
     private static Map<String, List<WorkView>> work(SimulationRequest request, Raw root) {
         Map<String, List<WorkView>> work = new LinkedHashMap<>();
-        if (request.line().practice() != Practice.RETHREAD) {
+        if (request.line().practice().hasJoiner()) {
             CoilChange change = request.line().change();
             put(work, "prepare", change.prepare(), root);
             put(work, "tail", change.tail(), root);

@@ -7,7 +7,6 @@ import runthrough.plant.Catenary;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSize;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 
@@ -73,7 +72,7 @@ record LookView(
         List<CoilLook> coils = line.coils().stream().map(CoilLook::of).toList();
         return new LookView(
                 request.title(),
-                line.practice() != Practice.RETHREAD,
+                line.practice().hasJoiner(),
                 line.entry().uncoilers(),
                 stores ? line.entry().topSpeed() : line.fastestRatedSpeed(),
                 stores ? line.accumulator().capacity() : 0,

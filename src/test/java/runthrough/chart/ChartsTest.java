@@ -20,7 +20,6 @@ import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
-import runthrough.plant.Accumulator;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilSource;
@@ -197,8 +196,7 @@ class ChartsTest {
                 List.of(),
                 java.util.stream.Stream.concat(LINE.change().join().stream(), java.util.stream.Stream.of(once))
                         .toList(),
-                new CoilChange.Reject.Never(),
-                Distribution.constant(0));
+                new CoilChange.Reject.Never());
         RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(2600), 0, 1, 7, 0.99);
         StudyResult study = new RunThroughStudy(
                         new SimulationRequest("invented", List.of(), LINE.with(change), plan, UnitSystem.METRIC))
@@ -240,7 +238,6 @@ class ChartsTest {
         Line mixed = new Line(
                 new CoilSource.Schedule(List.of(coil, fast)),
                 LINE.entry(),
-                LINE.accumulator(),
                 LINE.process(),
                 LINE.change(),
                 LINE.practice(),
@@ -338,20 +335,14 @@ class ChartsTest {
     }
 
     private static Line rethread() {
-        CoilChange change = new CoilChange(
-                2,
-                LINE.change().prepare(),
-                List.of(),
-                List.of(),
-                new CoilChange.Reject.Never(),
-                Distribution.triangular(300, 400, 900));
+        CoilChange change =
+                new CoilChange(2, LINE.change().prepare(), List.of(), List.of(), new CoilChange.Reject.Never());
         return new Line(
                 LINE.coilSource(),
                 LINE.entry(),
-                Accumulator.none(),
                 LINE.process(),
                 change,
-                Practice.RETHREAD,
+                new Practice.Rethread(Distribution.triangular(300, 400, 900)),
                 LINE.bending());
     }
 
@@ -362,20 +353,8 @@ class ChartsTest {
                 new WorkElement.Occurrence.Always(),
                 true);
         CoilChange change = new CoilChange(
-                2,
-                LINE.change().prepare(),
-                List.of(element),
-                LINE.change().join(),
-                new CoilChange.Reject.Never(),
-                Distribution.constant(0));
-        return new Line(
-                LINE.coilSource(),
-                LINE.entry(),
-                LINE.accumulator(),
-                LINE.process(),
-                change,
-                LINE.practice(),
-                LINE.bending());
+                2, LINE.change().prepare(), List.of(element), LINE.change().join(), new CoilChange.Reject.Never());
+        return new Line(LINE.coilSource(), LINE.entry(), LINE.process(), change, LINE.practice(), LINE.bending());
     }
 
     private static Chart chart(StudyResult result, String id) {

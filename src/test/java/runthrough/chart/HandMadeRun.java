@@ -208,15 +208,14 @@ public final class HandMadeRun {
                         timed("fit up", Distribution.constant(15)),
                         timed("weld", Distribution.triangular(20, 30, 60)),
                         timed("inspect", Distribution.constant(10))),
-                new CoilChange.Reject.Never(),
-                Distribution.constant(0));
+                new CoilChange.Reject.Never());
         return new Line(
                 new CoilSource.Repeated(coil),
                 new Entry(2, TOP, A_E, D_E, Optional.empty(), 0),
-                new Accumulator(form, Double.POSITIVE_INFINITY, 2, Double.POSITIVE_INFINITY),
                 ProcessSection.running(V, A_P, D_P),
                 change,
-                Practice.JOIN_WITH_ACCUMULATOR,
+                new Practice.JoinWithAccumulator(
+                        new Accumulator(form, Double.POSITIVE_INFINITY, 2, Double.POSITIVE_INFINITY)),
                 Optional.empty());
     }
 

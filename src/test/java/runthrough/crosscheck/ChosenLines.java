@@ -14,7 +14,6 @@ import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
-import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
 import runthrough.plant.WorkElement;
@@ -204,7 +203,7 @@ final class ChosenLines {
 
     private static LineBuilder oneStrip() {
         return prepared()
-                .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
+                .withoutAccumulator()
                 .restart(NO_LEVEL, Distribution.uniform(1, 9))
                 .scrapPerStop(2.3);
     }

@@ -125,7 +125,7 @@ class CrossCheckTest {
         has.put("creep", line.entry().creep().isPresent());
         has.put("crew of one", line.change().crew() == 1);
         has.put("crew of two", line.change().crew() == 2);
-        has.put("joined without an accumulator", line.practice() == Practice.JOIN_WITHOUT_ACCUMULATOR);
+        has.put("joined without an accumulator", line.practice() instanceof Practice.JoinWithoutAccumulator);
         has.put("one uncoiler", line.entry().uncoilers() == 1);
         has.put("own stops", line.process().downtime().isPresent());
         boolean rejects = !(line.change().reject() instanceof Reject.Never);
@@ -137,7 +137,7 @@ class CrossCheckTest {
         has.put(
                 "speed by coil",
                 line.coils().stream().anyMatch(coil -> coil.processSpeed().isPresent()));
-        has.put("threaded anew", line.practice() == Practice.RETHREAD);
+        has.put("threaded anew", line.practice() instanceof Practice.Rethread);
         has.put(
                 "work done again after a reject, and work not",
                 rejects

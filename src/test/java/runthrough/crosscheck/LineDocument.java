@@ -48,11 +48,7 @@ final class LineDocument {
     }
 
     private static String practice(Practice practice) {
-        return switch (practice) {
-            case JOIN_WITH_ACCUMULATOR -> "join";
-            case JOIN_WITHOUT_ACCUMULATOR -> "join without accumulator";
-            case RETHREAD -> "rethread";
-        };
+        return practice.isOneStrip() ? practice.words() : "join";
     }
 
     private static ObjectNode entry(Entry entry) {

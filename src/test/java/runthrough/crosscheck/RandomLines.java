@@ -37,7 +37,8 @@ import runthrough.plant.WorkElement.WorkTime;
  */
 final class RandomLines {
     private final SplittableRandom random;
-    private final Practice practice;
+    private final boolean oneStrip;
+    private final boolean rethreads;
     /** The largest rated speed (m/s), the scale of everything that moves. */
     private final double fastest;
 
@@ -56,9 +57,8 @@ final class RandomLines {
         this.random = random;
         measured = measured();
         double share = random.nextDouble();
-        practice = share < 0.8
-                ? Practice.JOIN_WITH_ACCUMULATOR
-                : share < 0.92 ? Practice.JOIN_WITHOUT_ACCUMULATOR : Practice.RETHREAD;
+        oneStrip = share >= 0.8;
+        rethreads = share >= 0.92;
         fastest = between(0.3, 3);
         processUp = acceleration();
         processDown = acceleration();
@@ -89,8 +89,19 @@ final class RandomLines {
                 .mapToDouble(coil -> coil.processSpeed().orElse(fastest))
                 .min()
                 .orElseThrow();
-        return new Line(
-                coilSource, entry(slowest), accumulator(), process(coilSource), change(), practice, Optional.empty());
+        Entry entry = entry(slowest);
+        Accumulator accumulator = accumulator();
+        ProcessSection process = process(coilSource);
+        CoilChange change = change();
+        Distribution rethread = time(between(30, 400));
+        return new Line(coilSource, entry, process, change, practice(accumulator, rethread), Optional.empty());
+    }
+
+    private Practice practice(Accumulator accumulator, Distribution rethread) {
+        if (!oneStrip) {
+            return new Practice.JoinWithAccumulator(accumulator);
+        }
+        return rethreads ? new Practice.Rethread(rethread) : new Practice.JoinWithoutAccumulator();
     }
 
     private RunPlan plan(long seed) {
@@ -184,12 +195,12 @@ final class RandomLines {
 
     private Creep creep(double slowest) {
         double speed = slowest * between(0.1, 0.95);
-        double down = practice == Practice.JOIN_WITH_ACCUMULATOR ? entryDown : Math.min(entryDown, processDown);
+        double down = oneStrip ? Math.min(entryDown, processDown) : entryDown;
         return new Creep(speed, speed * speed / (2 * down) + between(0.1, 15));
     }
 
     private Accumulator accumulator() {
-        if (practice.isOneStrip()) {
+        if (oneStrip) {
             return Accumulator.none();
         }
         return new Accumulator(
@@ -231,7 +242,7 @@ final class RandomLines {
                 processDown,
                 restartLevel(),
                 chance(0.4) ? Distribution.constant(0) : time(20),
-                practice == Practice.JOIN_WITH_ACCUMULATOR && chance(0.45) ? Optional.of(slowing()) : Optional.empty(),
+                !oneStrip && chance(0.45) ? Optional.of(slowing()) : Optional.empty(),
                 chance(0.4)
                         ? Optional.of(new Downtime(time(between(30, 600)), time(between(5, 150))))
                         : Optional.empty(),
@@ -240,7 +251,7 @@ final class RandomLines {
     }
 
     private double restartLevel() {
-        if (practice.isOneStrip() || chance(0.5)) {
+        if (oneStrip || chance(0.5)) {
             return Double.NaN;
         }
         if (chance(0.15) && stopLevel > reserve) {
@@ -274,8 +285,7 @@ final class RandomLines {
                 elements(random.nextInt(4), between(20, 200)),
                 elements(random.nextInt(3), between(2, 15)),
                 elements(1 + random.nextInt(3), between(5, 40)),
-                reject(),
-                time(between(30, 400)));
+                reject());
     }
 
     private MeasuredRows measured() {

@@ -37,7 +37,7 @@ class JointTimeTest {
 
     private static CoilChange change(
             List<WorkElement> prepare, List<WorkElement> tail, List<WorkElement> join, Reject reject) {
-        return new CoilChange(2, prepare, tail, join, reject, Distribution.constant(0));
+        return new CoilChange(2, prepare, tail, join, reject);
     }
 
     /** W4: 1250 mm welded at 1500 mm/min are 50 s, with 20 s, 15 s and 10 s of other work 95 s. Elementary arithmetic. */
@@ -127,9 +127,8 @@ class JointTimeTest {
         CoilChange change = LineBuilder.line()
                 .rethread(Distribution.uniform(300, 500))
                 .build()
-                .change();
-        assertThat(JointTime.ofRethread(change).total()).isEqualTo(400);
-        assertThat(JointTime.ofRethread(change).tail()).isZero();
+                .work();
+        assertThat(JointTime.of(change, 1)).isEqualTo(new JointTime(0, 400, 0, 0));
     }
 
     @Test

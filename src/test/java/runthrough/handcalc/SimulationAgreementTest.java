@@ -71,14 +71,13 @@ class SimulationAgreementTest {
         Line line = new Line(
                 new CoilSource.Repeated(coil(random, forms.usable())),
                 entry(random, forms),
-                new Accumulator(
+                ProcessSection.running(forms.entry().speed(), random.acceleration(), forms.processDeceleration()),
+                change(random, work, Math.max(10, forms.coilRun() - work)),
+                new Practice.JoinWithAccumulator(new Accumulator(
                         new StorageForm.Direct(forms.capacity()),
                         forms.fillRateLimit(),
                         forms.reserve(),
-                        Double.POSITIVE_INFINITY),
-                ProcessSection.running(forms.entry().speed(), random.acceleration(), forms.processDeceleration()),
-                change(random, work, Math.max(10, forms.coilRun() - work)),
-                Practice.JOIN_WITH_ACCUMULATOR,
+                        Double.POSITIVE_INFINITY)),
                 Optional.empty());
         return isSound(line) ? line : lineWithAccumulator(random);
     }
@@ -92,7 +91,6 @@ class SimulationAgreementTest {
         Line line = new Line(
                 new CoilSource.Repeated(coil(random, forms.usable())),
                 entry(random, forms),
-                Accumulator.none(),
                 new ProcessSection(
                         forms.entry().speed(),
                         random.acceleration(),
@@ -104,7 +102,7 @@ class SimulationAgreementTest {
                         0,
                         0),
                 change(random, work, forms.coilRun() + work),
-                rethreads ? Practice.RETHREAD : Practice.JOIN_WITHOUT_ACCUMULATOR,
+                rethreads ? new Practice.Rethread(Distribution.constant(work)) : new Practice.JoinWithoutAccumulator(),
                 Optional.empty());
         return isSound(line) ? line : lineOfOneStrip(random);
     }
@@ -151,8 +149,7 @@ class SimulationAgreementTest {
                 List.of(LineBuilder.timed("load", prepare / 2), again("open", prepare / 2, random.chance(0.1))),
                 List.of(again("shear", random.between(0, 0.3) * once, random.chance(0.8))),
                 List.of(again("fit up", random.between(0, 0.5) * once, random.chance(0.8)), weld),
-                rejected ? new Reject.Every(1) : new Reject.Never(),
-                Distribution.constant(work));
+                rejected ? new Reject.Every(1) : new Reject.Never());
     }
 
     private static WorkElement again(String name, double seconds, boolean redo) {
@@ -345,20 +342,8 @@ class SimulationAgreementTest {
     /** The same line with a joint of {@code seconds} and nothing to prepare. */
     private static Line withJoint(Line line, double seconds) {
         CoilChange change = new CoilChange(
-                2,
-                List.of(),
-                List.of(),
-                List.of(LineBuilder.timed("join", seconds)),
-                new Reject.Never(),
-                Distribution.constant(0));
-        return new Line(
-                line.coilSource(),
-                line.entry(),
-                line.accumulator(),
-                line.process(),
-                change,
-                line.practice(),
-                line.bending());
+                2, List.of(), List.of(), List.of(LineBuilder.timed("join", seconds)), new Reject.Never());
+        return new Line(line.coilSource(), line.entry(), line.process(), change, line.practice(), line.bending());
     }
 
     private static Line atSpeed(Line line, double speed) {
@@ -366,7 +351,6 @@ class SimulationAgreementTest {
         return new Line(
                 line.coilSource(),
                 line.entry(),
-                line.accumulator(),
                 ProcessSection.running(speed, process.acceleration(), process.deceleration()),
                 line.change(),
                 line.practice(),
@@ -382,10 +366,9 @@ class SimulationAgreementTest {
         return new Line(
                 line.coilSource(),
                 line.entry(),
-                accumulator,
                 line.process(),
                 line.change(),
-                line.practice(),
+                new Practice.JoinWithAccumulator(accumulator),
                 line.bending());
     }
 }

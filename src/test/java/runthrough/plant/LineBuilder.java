@@ -20,9 +20,8 @@ public final class LineBuilder {
             List.of(timed("load", 120)),
             List.of(timed("shear tail", 10)),
             List.of(timed("weld", 80)),
-            new CoilChange.Reject.Never(),
-            Distribution.constant(0));
-    private Practice practice = Practice.JOIN_WITH_ACCUMULATOR;
+            new CoilChange.Reject.Never());
+    private Optional<Practice> oneStrip = Optional.empty();
     private Optional<Bending> bending = Optional.empty();
 
     private LineBuilder() {}
@@ -196,40 +195,40 @@ public final class LineBuilder {
     }
 
     public LineBuilder crew(int value) {
-        return change(c -> new CoilChange(value, c.prepare(), c.tail(), c.join(), c.reject(), c.rethread()));
+        return change(c -> new CoilChange(value, c.prepare(), c.tail(), c.join(), c.reject()));
     }
 
     public LineBuilder prepare(WorkElement... value) {
-        return change(c -> new CoilChange(c.crew(), List.of(value), c.tail(), c.join(), c.reject(), c.rethread()));
+        return change(c -> new CoilChange(c.crew(), List.of(value), c.tail(), c.join(), c.reject()));
     }
 
     public LineBuilder tail(WorkElement... value) {
-        return change(c -> new CoilChange(c.crew(), c.prepare(), List.of(value), c.join(), c.reject(), c.rethread()));
+        return change(c -> new CoilChange(c.crew(), c.prepare(), List.of(value), c.join(), c.reject()));
     }
 
     public LineBuilder join(WorkElement... value) {
-        return change(c -> new CoilChange(c.crew(), c.prepare(), c.tail(), List.of(value), c.reject(), c.rethread()));
+        return change(c -> new CoilChange(c.crew(), c.prepare(), c.tail(), List.of(value), c.reject()));
     }
 
     public LineBuilder reject(CoilChange.Reject value) {
-        return change(c -> new CoilChange(c.crew(), c.prepare(), c.tail(), c.join(), value, c.rethread()));
+        return change(c -> new CoilChange(c.crew(), c.prepare(), c.tail(), c.join(), value));
     }
 
     /** The practice of rethreading: no joiner, no accumulator. */
     public LineBuilder rethread(Distribution time) {
-        practice = Practice.RETHREAD;
-        accumulator = Accumulator.none();
-        return change(c -> new CoilChange(c.crew(), c.prepare(), List.of(), List.of(), c.reject(), time));
+        oneStrip = Optional.of(new Practice.Rethread(time));
+        return change(c -> new CoilChange(c.crew(), c.prepare(), List.of(), List.of(), c.reject()));
+    }
+
+    /** A practice of one strip, whatever work is described. */
+    public LineBuilder practice(Practice value) {
+        oneStrip = Optional.of(value);
+        return this;
     }
 
     /** The practice of joining without an accumulator. */
     public LineBuilder withoutAccumulator() {
-        accumulator = Accumulator.none();
-        return practice(Practice.JOIN_WITHOUT_ACCUMULATOR);
-    }
-
-    public LineBuilder practice(Practice value) {
-        practice = value;
+        oneStrip = Optional.of(new Practice.JoinWithoutAccumulator());
         return this;
     }
 
@@ -239,6 +238,10 @@ public final class LineBuilder {
     }
 
     public Line build() {
-        return new Line(coilSource, entry, accumulator, process, change, practice, bending);
+        return new Line(coilSource, entry, process, change, practice(), bending);
+    }
+
+    private Practice practice() {
+        return oneStrip.orElseGet(() -> new Practice.JoinWithAccumulator(accumulator));
     }
 }

@@ -8,6 +8,7 @@ import static runthrough.plant.LineBuilder.line;
 import static runthrough.plant.LineBuilder.timed;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -444,8 +445,7 @@ class LineCheckTest {
                             List.of(timed("a", negative)),
                             List.of(timed("b", negative)),
                             List.of(timed("c", negative), timed("d", 5)),
-                            c.reject(),
-                            negative))
+                            c.reject()))
                     .build();
             assertThat(LineCheck.check(line))
                     .filteredOn(Message::isError)
@@ -456,8 +456,11 @@ class LineCheckTest {
                             "process.restart.delay",
                             "coil-change.prepare[1]",
                             "coil-change.tail[1]",
-                            "coil-change.join[1]",
-                            "coil-change.rethread");
+                            "coil-change.join[1]");
+            assertThat(LineCheck.check(line().rethread(negative).build()))
+                    .filteredOn(Message::isError)
+                    .extracting(Message::path)
+                    .containsExactly("coil-change.rethread");
         }
 
         @Test
@@ -510,10 +513,15 @@ class LineCheckTest {
         @Test
         void rethreadTimeOfAJoinedLine_isWarnedOf() {
             // Rule CHECK-23.
-            assertWarning(
-                    line().change(c ->
-                            new CoilChange(2, c.prepare(), c.tail(), c.join(), c.reject(), Distribution.constant(90))),
-                    "coil-change.rethread = 90 s on average; has no part in joining" + IGNORED);
+            assertThat(LineCheck.unused(
+                            line().build().practice(),
+                            Optional.empty(),
+                            Optional.of(Distribution.constant(90)),
+                            UnitSystem.METRIC))
+                    .extracting(Message::severity, Message::text)
+                    .containsExactly(tuple(
+                            Severity.WARNING,
+                            "coil-change.rethread = 90 s on average; has no part in joining" + IGNORED));
         }
 
         @Test
@@ -521,11 +529,19 @@ class LineCheckTest {
             // Rule CHECK-23.
             LineBuilder line = line().slowing(1, 20, Double.NaN)
                     .restart(50, Distribution.constant(0))
-                    .practice(Practice.JOIN_WITHOUT_ACCUMULATOR);
+                    .withoutAccumulator();
+            assertThat(LineCheck.unused(
+                            line.build().practice(),
+                            Optional.of(Accumulator.ofCapacity(200)),
+                            Optional.empty(),
+                            UnitSystem.METRIC))
+                    .extracting(Message::severity, Message::text)
+                    .containsExactly(tuple(
+                            Severity.WARNING,
+                            "accumulator = 200 m of strip; has no part in joining without an accumulator" + IGNORED));
             assertThat(LineCheck.check(line.build()))
                     .extracting(Message::text)
                     .containsExactly(
-                            "accumulator = 200 m of strip; has no part in joining without an accumulator" + IGNORED,
                             "process.slowing = 60 m/min; has no part in joining without an accumulator" + IGNORED,
                             "process.restart.level = 50 m; has no part in joining without an accumulator" + IGNORED);
         }
@@ -535,10 +551,8 @@ class LineCheckTest {
             // Rule CHECK-23.
             Line line = line().creep(0.5, 3)
                     .restart(Double.NaN, Distribution.constant(60))
-                    .change(c -> new CoilChange(
-                            2, c.prepare(), c.tail(), c.join(), new Reject.Every(4), Distribution.constant(600)))
-                    .accumulator(Accumulator.none())
-                    .practice(Practice.RETHREAD)
+                    .change(c -> new CoilChange(2, c.prepare(), c.tail(), c.join(), new Reject.Every(4)))
+                    .practice(new Practice.Rethread(Distribution.constant(600)))
                     .build();
             assertThat(LineCheck.check(line))
                     .extracting(Message::text)
@@ -673,9 +687,8 @@ class LineCheckTest {
                                     List.of(),
                                     List.of(timed("shear", distribution)),
                                     List.of(),
-                                    new Reject.Chance(0.5),
-                                    Distribution.constant(600)))
-                            .practice(Practice.RETHREAD)
+                                    new Reject.Chance(0.5)))
+                            .practice(new Practice.Rethread(Distribution.constant(600)))
                             .build()
                             .isDeterministic())
                     .isTrue();

@@ -233,7 +233,7 @@ class LineTest {
     @Test
     void descriptions_keepTheirListsToThemselves() {
         List<WorkElement> work = new ArrayList<>(List.of(timed("a", 1)));
-        CoilChange change = new CoilChange(1, work, work, work, new Reject.Never(), Distribution.constant(0));
+        CoilChange change = new CoilChange(1, work, work, work, new Reject.Never());
         work.clear();
         assertThat(change.prepare()).hasSize(1);
         assertThat(change.join()).hasSize(1);

@@ -150,13 +150,8 @@ class VariantsTest {
     void workOnTheStandingStripIsScaled_weldTravelIncluded() {
         WorkElement weld = element(new WorkTime.Travel(0.01, Distribution.constant(6)));
         WorkElement shear = element(new WorkTime.Timed(Distribution.constant(8)));
-        CoilChange change = new CoilChange(
-                2,
-                List.of(shear),
-                List.of(shear),
-                List.of(weld),
-                new CoilChange.Reject.Never(),
-                Distribution.constant(0));
+        CoilChange change =
+                new CoilChange(2, List.of(shear), List.of(shear), List.of(weld), new CoilChange.Reject.Never());
 
         CoilChange quicker = change.withStandingWorkTimes(0.5);
         // 0.24 m at 0.01 m/s are 24 s, and 6 s: half of 30 s.
@@ -170,8 +165,7 @@ class VariantsTest {
 
     @Test
     void aJoinLongerBySomeSecondsHasOneMoreElement_notDoneAgainWhenRejected() {
-        CoilChange change = new CoilChange(
-                2, List.of(), List.of(), List.of(), new CoilChange.Reject.Chance(0.1), Distribution.constant(0));
+        CoilChange change = new CoilChange(2, List.of(), List.of(), List.of(), new CoilChange.Reject.Chance(0.1));
 
         WorkElement added = change.withJoinLongerBy(12).join().get(0);
         assertThat(added.meanTime(1)).isEqualTo(12);

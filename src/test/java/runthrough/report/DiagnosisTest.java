@@ -11,6 +11,7 @@ import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
+import runthrough.plant.Practice;
 import runthrough.plant.StorageForm;
 import runthrough.study.Cause;
 
@@ -48,15 +49,13 @@ class DiagnosisTest {
         Line line = new Line(
                 LINE.coilSource(),
                 new Entry(1, 1.5, 0.3, 0.4, Optional.empty(), 0),
-                LINE.accumulator(),
                 LINE.process(),
                 new CoilChange(
                         1,
                         LINE.change().prepare(),
                         LINE.change().tail(),
                         LINE.change().join(),
-                        new Reject.Never(),
-                        Distribution.constant(0)),
+                        new Reject.Never()),
                 LINE.practice(),
                 Optional.empty());
         RunThroughResult result = Invented.result(line);
@@ -119,10 +118,9 @@ class DiagnosisTest {
         return new Line(
                 LINE.coilSource(),
                 entry,
-                accumulator,
                 LINE.process(),
                 LINE.change(),
-                LINE.practice(),
+                new Practice.JoinWithAccumulator(accumulator),
                 Optional.empty());
     }
 }

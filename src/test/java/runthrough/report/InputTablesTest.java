@@ -16,6 +16,7 @@ import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
+import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
@@ -99,13 +100,8 @@ class InputTablesTest {
                 new WorkElement.WorkTime.Travel(0.01, Distribution.constant(6)),
                 new WorkElement.Occurrence.Chance(0.25),
                 true);
-        CoilChange change = new CoilChange(
-                2,
-                List.of(),
-                List.of(every),
-                List.of(chance),
-                new CoilChange.Reject.Every(23),
-                LINE.change().rethread());
+        CoilChange change =
+                new CoilChange(2, List.of(), List.of(every), List.of(chance), new CoilChange.Reject.Every(23));
         Table work = table(with(change), "Work of a coil change");
         assertThat(work.rows())
                 .containsExactly(
@@ -124,7 +120,6 @@ class InputTablesTest {
         Line line = new Line(
                 LINE.coilSource(),
                 new Entry(1, 1.5, Double.POSITIVE_INFINITY, 0.4, Optional.of(new Entry.Creep(0.2, 5)), 12),
-                new Accumulator(new StorageForm.Direct(90), Double.POSITIVE_INFINITY, 2, 1.5),
                 new ProcessSection(
                         0.75,
                         0.2,
@@ -137,7 +132,8 @@ class InputTablesTest {
                         7,
                         3),
                 LINE.change(),
-                LINE.practice(),
+                new Practice.JoinWithAccumulator(
+                        new Accumulator(new StorageForm.Direct(90), Double.POSITIVE_INFINITY, 2, 1.5)),
                 Optional.of(new Bending(210e9, 350e6, 0.75)));
         assertThat(values(line, "Entry section")).contains("at once", "12 m/min", "5 m", "12 m");
         assertThat(values(line, "Accumulator")).contains("1.5 m");
@@ -188,33 +184,18 @@ class InputTablesTest {
         return new Line(
                 LINE.coilSource(),
                 LINE.entry(),
-                Accumulator.of(form),
                 LINE.process(),
                 LINE.change(),
-                LINE.practice(),
+                new Practice.JoinWithAccumulator(Accumulator.of(form)),
                 Optional.empty());
     }
 
     private static Line with(CoilSource coilSource) {
-        return new Line(
-                coilSource,
-                LINE.entry(),
-                LINE.accumulator(),
-                LINE.process(),
-                LINE.change(),
-                LINE.practice(),
-                Optional.empty());
+        return new Line(coilSource, LINE.entry(), LINE.process(), LINE.change(), LINE.practice(), Optional.empty());
     }
 
     private static Line with(CoilChange change) {
-        return new Line(
-                LINE.coilSource(),
-                LINE.entry(),
-                LINE.accumulator(),
-                LINE.process(),
-                change,
-                LINE.practice(),
-                Optional.empty());
+        return new Line(LINE.coilSource(), LINE.entry(), LINE.process(), change, LINE.practice(), Optional.empty());
     }
 
     private static Table table(Line line, String caption) {

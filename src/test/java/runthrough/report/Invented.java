@@ -45,19 +45,17 @@ public final class Invented {
                         fitUp.isConstant() ? Distribution.constant(120) : Distribution.lognormal(120, 30))),
                 List.of(timed("shear tail", Distribution.constant(8))),
                 List.of(timed(element, fitUp), timed("weld and inspect", Distribution.constant(40))),
-                reject,
-                Distribution.constant(0));
+                reject);
         return new Line(
                 new CoilSource.Repeated(coil(coil)),
                 new Entry(2, 1.5, 0.3, 0.4, Optional.empty(), 0),
-                new Accumulator(
+                ProcessSection.running(0.75, 0.2, 0.25),
+                change,
+                new Practice.JoinWithAccumulator(new Accumulator(
                         new StorageForm.Strands(8, 9, 0.2, Double.POSITIVE_INFINITY, false),
                         Double.POSITIVE_INFINITY,
                         2,
-                        Double.POSITIVE_INFINITY),
-                ProcessSection.running(0.75, 0.2, 0.25),
-                change,
-                Practice.JOIN_WITH_ACCUMULATOR,
+                        Double.POSITIVE_INFINITY)),
                 Optional.empty());
     }
 
@@ -69,20 +67,13 @@ public final class Invented {
     /** The same without joiner and accumulator. */
     public static Line rethread() {
         Line line = line(Distribution.constant(25));
-        CoilChange change = new CoilChange(
-                2,
-                line.change().prepare(),
-                List.of(),
-                List.of(),
-                new Reject.Never(),
-                Distribution.triangular(300, 400, 900));
+        CoilChange change = new CoilChange(2, line.change().prepare(), List.of(), List.of(), new Reject.Never());
         return new Line(
                 line.coilSource(),
                 line.entry(),
-                Accumulator.none(),
                 line.process(),
                 change,
-                Practice.RETHREAD,
+                new Practice.Rethread(Distribution.triangular(300, 400, 900)),
                 Optional.empty());
     }
 
@@ -92,10 +83,9 @@ public final class Invented {
         return new Line(
                 line.coilSource(),
                 line.entry(),
-                Accumulator.none(),
                 line.process(),
                 line.change(),
-                Practice.JOIN_WITHOUT_ACCUMULATOR,
+                new Practice.JoinWithoutAccumulator(),
                 Optional.empty());
     }
 

@@ -44,7 +44,6 @@ class TerminalReportTest {
         Line busy = new Line(
                 line.coilSource(),
                 new Entry(1, 0.8, 0.3, 0.4, Optional.empty(), 0),
-                line.accumulator(),
                 process,
                 line.change(),
                 line.practice(),

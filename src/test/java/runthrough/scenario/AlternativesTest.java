@@ -72,7 +72,7 @@ class AlternativesTest {
         Alternative rethread = reading.alternatives().get(2);
         assertThat(rethread.changes())
                 .containsExactly("practice: rethread", "coil-change.rethread: {uniform: [8 min, 10 min]}");
-        assertThat(rethread.request().line().practice()).isEqualTo(Practice.RETHREAD);
+        assertThat(rethread.request().line().practice()).isInstanceOf(Practice.Rethread.class);
     }
 
     @Test

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import runthrough.plant.Practice;
 import runthrough.plant.CoilSize;
 import runthrough.plant.Line;
 import runthrough.plant.LineFigure;
@@ -351,7 +352,10 @@ class ScenarioFileTest {
                 .doesNotContain("joint-cycle-time");
         Line line =
                 accepted(file.with(List.of(setting("rethread-time", "5 min")))).line();
-        assertThat(line.change().rethread().mean()).isCloseTo(300, within(1e-9));
+        assertThat(line.practice())
+                .isInstanceOfSatisfying(
+                        Practice.Rethread.class,
+                        rethread -> assertThat(rethread.time().mean()).isCloseTo(300, within(1e-9)));
         assertThat(refusal(file, setting("joint-cycle-time", "5 min")))
                 .singleElement()
                 .asString()

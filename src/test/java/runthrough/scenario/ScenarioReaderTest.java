@@ -288,8 +288,7 @@ class ScenarioReaderTest {
                         coil-change: {rethread: {triangular: [6 min, 9 min, 15 min]}}
                         """).line();
 
-        assertThat(line.practice()).isEqualTo(Practice.RETHREAD);
-        assertThat(line.change().rethread()).isEqualTo(Distribution.triangular(360, 540, 900));
+        assertThat(line.practice()).isEqualTo(new Practice.Rethread(Distribution.triangular(360, 540, 900)));
         assertThat(line.accumulator()).isEqualTo(Accumulator.none());
         // Without a joiner there is one strip: it runs as the process does.
         assertThat(line.entry()).isEqualTo(new Entry(1, 0.75, 0.2, 0.25, none(), 0));
@@ -303,7 +302,7 @@ class ScenarioReaderTest {
     void joiningWithoutAnAccumulatorUsesNoneWhateverIsDescribed(String accumulator) {
         Line line = written.line(accumulator, "practice: join without accumulator");
 
-        assertThat(line.practice()).isEqualTo(Practice.JOIN_WITHOUT_ACCUMULATOR);
+        assertThat(line.practice()).isEqualTo(new Practice.JoinWithoutAccumulator());
         assertThat(line.accumulator()).isEqualTo(Accumulator.none());
     }
 

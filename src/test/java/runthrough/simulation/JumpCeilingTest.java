@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry.Creep;
-import runthrough.plant.Practice;
 
 /** How fast the entry may be so that the tail still comes to rest in the joiner, also where nothing is left of it. */
 class JumpCeilingTest {
@@ -55,7 +54,7 @@ class JumpCeilingTest {
     void oneStripThatCreepsAndStopsAtOnce_goesOnAfterEachChange() {
         // 594 m at 1.5 m/s, 6 m at 0.5 m/s, 60 s of joint; the last T0 is where the sixth coil begins to creep.
         Totals totals = new LineBuilder()
-                .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
+                .withoutAccumulator()
                 .creep(0.5, 6)
                 .join(60)
                 .totals(5, 0, 1, 7)

@@ -59,7 +59,8 @@ public final class LineBuilder {
     private final List<WorkElement> join = new ArrayList<>();
     private Reject reject = new Reject.Never();
     private Distribution rethread = Distribution.constant(600);
-    private Practice practice = Practice.JOIN_WITH_ACCUMULATOR;
+    private boolean joins = true;
+    private boolean stores = true;
 
     /** A coil of {@code length} (m) without crops. */
     public static Coil coil(double length) {
@@ -268,23 +269,30 @@ public final class LineBuilder {
 
     public LineBuilder rethread(Distribution time) {
         rethread = time;
-        practice = Practice.RETHREAD;
+        joins = false;
         return this;
     }
 
-    public LineBuilder practice(Practice how) {
-        practice = how;
+    /** Joins without an accumulator; what was said of one is left aside. */
+    public LineBuilder withoutAccumulator() {
+        stores = false;
         return this;
+    }
+
+    private Practice practice() {
+        if (!joins) {
+            return new Practice.Rethread(rethread);
+        }
+        return stores
+                ? new Practice.JoinWithAccumulator(
+                        new Accumulator(new StorageForm.Direct(capacity), fillRate, reserve, allowance))
+                : new Practice.JoinWithoutAccumulator();
     }
 
     public Line build() {
-        Accumulator accumulator = practice.isOneStrip()
-                ? Accumulator.none()
-                : new Accumulator(new StorageForm.Direct(capacity), fillRate, reserve, allowance);
         return new Line(
                 coilSource,
                 new Entry(uncoilers, topSpeed, entryUp, entryDown, creep, path),
-                accumulator,
                 new ProcessSection(
                         speed,
                         processUp,
@@ -295,8 +303,8 @@ public final class LineBuilder {
                         downtime,
                         processPath,
                         scrapPerStop),
-                new CoilChange(crew, prepare, tail, join, reject, rethread),
-                practice,
+                new CoilChange(crew, prepare, tail, join, reject),
+                practice(),
                 Optional.empty());
     }
 

@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import runthrough.plant.Distribution;
-import runthrough.plant.Practice;
 
 /**
  * Two things that fall together but for rounding, which may then put either first: the run must come through, and to the same
@@ -91,10 +90,8 @@ class NearTiesTest {
             for (int k = 0; k < Math.abs(ulps); k++) {
                 due = ulps > 0 ? Math.nextUp(due) : Math.nextDown(due);
             }
-            Practice practice =
-                    random.nextBoolean() ? Practice.JOIN_WITH_ACCUMULATOR : Practice.JOIN_WITHOUT_ACCUMULATOR;
-            Replication run = new LineBuilder()
-                    .practice(practice)
+            boolean stores = random.nextBoolean();
+            Replication run = (stores ? new LineBuilder() : new LineBuilder().withoutAccumulator())
                     .coils(coil(length))
                     .entry(2.5, up, down)
                     .process(speed, up, down)

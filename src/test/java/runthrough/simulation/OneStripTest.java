@@ -11,7 +11,6 @@ import runthrough.plant.Accumulator;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
 import runthrough.plant.StorageForm;
@@ -25,10 +24,7 @@ import runthrough.simulation.Trace.ProcessState;
 class OneStripTest {
 
     private static LineBuilder join() {
-        return new LineBuilder()
-                .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
-                .entry(2.5, 0.4, 0.5)
-                .process(1.5, 0.3, 0.25);
+        return new LineBuilder().withoutAccumulator().entry(2.5, 0.4, 0.5).process(1.5, 0.3, 0.25);
     }
 
     private static LineBuilder rethread() {
@@ -309,20 +305,14 @@ class OneStripTest {
         assertThat(run.totals().refilledChanges()).isEqualTo(0);
     }
 
-    /** A line may be described with an accumulator and be run without it, to be held against itself. */
+    /** The same line with an accumulator for a while, and then without it, is held against itself. */
     @Test
     void s22_anAccumulatorThatIsNotUsedChangesNothing() {
         // Rule PRACTICE-5.
         Line without =
                 new LineBuilder().rethread(Distribution.uniform(300, 600)).build();
-        Line with = new Line(
-                without.coilSource(),
-                without.entry(),
-                new Accumulator(new StorageForm.Direct(300), 0.5, 20, 1),
-                without.process(),
-                without.change(),
-                without.practice(),
-                without.bending());
+        Line with = without.with(new Accumulator(new StorageForm.Direct(300), 0.5, 20, 1))
+                .with(without.practice());
         RunPlan plan = new RunPlan(new Extent.Changes(20), 0, 1, 7, 0.995);
 
         assertThat(new LineSimulator(with, plan).run(0, Detail.TRACE))

@@ -6,7 +6,6 @@ import static runthrough.simulation.Near.assertNear;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
-import runthrough.plant.Practice;
 import runthrough.simulation.Trace.ProcessState;
 
 /**
@@ -118,7 +117,7 @@ class OwnStopTest {
         // ramp's end comes
         // first. T2 = 574 s: the strip would move, and the own stop is taken.
         Replication run = new LineBuilder()
-                .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
+                .withoutAccumulator()
                 .coils(LineBuilder.coil(513))
                 .process(1, 0.5, 0.5)
                 .join(60)

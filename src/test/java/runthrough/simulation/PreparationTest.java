@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
-import runthrough.plant.Practice;
 import runthrough.simulation.WorkRecord.WorkList;
 
 /**
@@ -277,7 +276,7 @@ class PreparationTest {
     @Test
     void s20_preparationWhileTheProcessStandsGoesOn_joinWithoutAccumulator() {
         Replication run = new LineBuilder()
-                .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
+                .withoutAccumulator()
                 .uncoilers(2, 0)
                 .prepare(100)
                 .join(60)

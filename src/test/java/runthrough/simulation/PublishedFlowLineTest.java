@@ -13,7 +13,6 @@ import runthrough.checks.PublishedCheck;
 import runthrough.checks.RecordsChecks;
 import runthrough.checks.Sources;
 import runthrough.plant.Distribution;
-import runthrough.plant.Practice;
 import runthrough.simulation.Sampled.Mean;
 
 /**
@@ -52,8 +51,7 @@ class PublishedFlowLineTest {
             if (p2 > 0) {
                 line.downtime(Distribution.exponential(1 / p2), Distribution.exponential(1 / r2));
             }
-            return Sampled.totals(
-                    n > 0 ? line.capacity(n) : line.practice(Practice.JOIN_WITHOUT_ACCUMULATOR), id, CHANGES);
+            return Sampled.totals(n > 0 ? line.capacity(n) : line.withoutAccumulator(), id, CHANGES);
         }
     }
 

@@ -52,31 +52,31 @@ final class RandomLine {
 
     private Line line() {
         int kind = random.nextInt(10);
-        Practice practice = kind == 0
-                ? Practice.RETHREAD
-                : kind == 1 ? Practice.JOIN_WITHOUT_ACCUMULATOR : Practice.JOIN_WITH_ACCUMULATOR;
+        boolean oneStrip = kind <= 1;
         double capacity = between(5, 150);
         double speed = between(0.5, 2);
-        return new Line(
-                coilSource(speed),
-                new Entry(
-                        random.nextInt(1, 4),
-                        between(2, 5),
-                        rate(),
-                        rate(),
-                        maybe(0.4) ? Optional.of(new Creep(between(0.1, 0.6), between(0.3, 8))) : Optional.empty(),
-                        maybe(0.5) ? 0 : between(0, 30)),
-                practice.isOneStrip()
-                        ? Accumulator.none()
-                        : new Accumulator(
-                                new StorageForm.Direct(capacity),
-                                maybe(0.3) ? between(0.05, 1) : AT_ONCE,
-                                maybe(0.5) ? 0 : between(0, capacity / 4),
-                                maybe(0.5) ? AT_ONCE : between(0, 2)),
-                process(speed, capacity, practice),
-                change(),
-                practice,
-                Optional.empty());
+        CoilSource coilSource = coilSource(speed);
+        Entry entry = new Entry(
+                random.nextInt(1, 4),
+                between(2, 5),
+                rate(),
+                rate(),
+                maybe(0.4) ? Optional.of(new Creep(between(0.1, 0.6), between(0.3, 8))) : Optional.empty(),
+                maybe(0.5) ? 0 : between(0, 30));
+        Accumulator accumulator = oneStrip
+                ? Accumulator.none()
+                : new Accumulator(
+                        new StorageForm.Direct(capacity),
+                        maybe(0.3) ? between(0.05, 1) : AT_ONCE,
+                        maybe(0.5) ? 0 : between(0, capacity / 4),
+                        maybe(0.5) ? AT_ONCE : between(0, 2));
+        ProcessSection process = process(speed, capacity, oneStrip);
+        CoilChange change = change();
+        Distribution rethread = time(100);
+        Practice practice = kind == 0
+                ? new Practice.Rethread(rethread)
+                : oneStrip ? new Practice.JoinWithoutAccumulator() : new Practice.JoinWithAccumulator(accumulator);
+        return new Line(coilSource, entry, process, change, practice, Optional.empty());
     }
 
     private CoilSource coilSource(double speed) {
@@ -112,13 +112,13 @@ final class RandomLine {
                 maybe(0.4) ? OptionalDouble.of(speed * between(0.4, 1.2)) : OptionalDouble.empty());
     }
 
-    private ProcessSection process(double speed, double capacity, Practice practice) {
+    private ProcessSection process(double speed, double capacity, boolean oneStrip) {
         double slowLevel = between(0.2, 0.9) * capacity;
         return new ProcessSection(
                 speed,
                 rate(),
                 rate(),
-                maybe(0.5) || practice.isOneStrip() ? Double.NaN : between(0.2, 1) * capacity,
+                maybe(0.5) || oneStrip ? Double.NaN : between(0.2, 1) * capacity,
                 maybe(0.5) ? Distribution.constant(0) : time(20),
                 maybe(0.4)
                         ? Optional.of(new Slowing(
@@ -141,8 +141,7 @@ final class RandomLine {
                     case 0 -> new Reject.Never();
                     case 1 -> new Reject.Chance(between(0, 0.4));
                     default -> new Reject.Every(random.nextInt(1, 4));
-                },
-                time(100));
+                });
     }
 
     private List<WorkElement> elements(double about) {

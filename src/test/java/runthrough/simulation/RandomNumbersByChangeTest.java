@@ -14,7 +14,6 @@ import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.MeasuredRows;
-import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
 import runthrough.plant.WorkElement;
@@ -240,8 +239,7 @@ class RandomNumbersByChangeTest {
 
     @Test
     void rethreadingHasItsOwnTimeAndNoRejects_mixedCoilsTheirChoice() {
-        Line line = line().practice(Practice.RETHREAD)
-                .reject(new Reject.Chance(0.02))
+        Line line = line().reject(new Reject.Chance(0.02))
                 .rethread(Distribution.uniform(300, 600))
                 .downtime(Distribution.exponential(900), Distribution.constant(60))
                 .coilSource(new CoilSource.Mix(

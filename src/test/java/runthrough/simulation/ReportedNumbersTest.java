@@ -12,7 +12,6 @@ import org.junit.jupiter.api.Test;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSize;
 import runthrough.plant.Distribution;
-import runthrough.plant.Practice;
 import runthrough.simulation.Trace.ProcessState;
 
 /**
@@ -325,7 +324,7 @@ class ReportedNumbersTest {
         // Rules REPORT-6, REPORT-11.
         // One strip, coil change from 397 s: an own stop falls due at 400 s and lasts until 503 s, the joint until 603
         // s.
-        Replication run = line().practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
+        Replication run = line().withoutAccumulator()
                 .entry(2.5, 0.4, 0.5)
                 .process(1.5, 0.3, 0.25)
                 .join(200)

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Comparator;
 import java.util.List;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.simulation.WorkRecord.WorkList;
 
 /** Judges the work of a run by the rules: who may do what when, and what a joint time is made of. */
@@ -55,7 +54,7 @@ final class WorkReferee {
         assertThat(change.waiting()).isGreaterThanOrEqualTo(0);
         assertThat(standing).allMatch(work -> work.start() >= change.tailStopped() && work.end() <= change.released());
         assertThat(standing).allMatch(work -> work.pass() <= change.passes());
-        if (line.practice() == Practice.RETHREAD) {
+        if (!line.practice().hasJoiner()) {
             assertThat(standing).hasSize(1);
         }
     }

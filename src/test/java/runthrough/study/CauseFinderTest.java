@@ -68,7 +68,7 @@ class CauseFinderTest {
         // 42 m needed; above the slowing level of 10 m there are 40, above the stop level there would be 49.
         CauseFinder slowing = new CauseFinder(HandMade.line(
                 Distribution.constant(40),
-                Practice.JOIN_WITH_ACCUMULATOR,
+                HandMade.STORED,
                 Optional.empty(),
                 Optional.of(new ProcessSection.Slowing(0.5, 10, Double.NaN)),
                 OptionalDouble.empty()));
@@ -101,7 +101,7 @@ class CauseFinderTest {
         // Rule CAUSE-1.
         CauseFinder oneStrip = new CauseFinder(HandMade.line(
                 Distribution.constant(40),
-                Practice.RETHREAD,
+                new Practice.Rethread(Distribution.constant(40)),
                 Optional.empty(),
                 Optional.empty(),
                 OptionalDouble.empty()));

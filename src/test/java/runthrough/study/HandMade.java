@@ -31,11 +31,13 @@ final class HandMade {
     static final double CAPACITY = 50;
     static final double STOP_LEVEL = 1;
 
+    static final Practice STORED = new Practice.JoinWithAccumulator(Accumulator.ofCapacity(CAPACITY));
+
     private HandMade() {}
 
     /** A line whose weld takes {@code weld}. */
     static Line line(Distribution weld) {
-        return line(weld, Practice.JOIN_WITH_ACCUMULATOR, Optional.empty(), Optional.empty(), OptionalDouble.empty());
+        return line(weld, STORED, Optional.empty(), Optional.empty(), OptionalDouble.empty());
     }
 
     static Line line(
@@ -52,17 +54,8 @@ final class HandMade {
                 new ProcessSection(1, 0.5, 0.5, Double.NaN, Distribution.constant(0), slowing, Optional.empty(), 0, 0);
         WorkElement work = new WorkElement(
                 "weld", new WorkElement.WorkTime.Timed(weld), new WorkElement.Occurrence.Always(), true);
-        CoilChange change = new CoilChange(
-                2, List.of(), List.of(), List.of(work), new CoilChange.Reject.Never(), Distribution.constant(0));
-        Accumulator accumulator = practice.isOneStrip() ? Accumulator.none() : Accumulator.ofCapacity(CAPACITY);
-        return new Line(
-                coilSource,
-                new Entry(2, 2, 0.5, 0.5, creep, 0),
-                accumulator,
-                process,
-                change,
-                practice,
-                Optional.empty());
+        CoilChange change = new CoilChange(2, List.of(), List.of(), List.of(work), new CoilChange.Reject.Never());
+        return new Line(coilSource, new Entry(2, 2, 0.5, 0.5, creep, 0), process, change, practice, Optional.empty());
     }
 
     private static Coil coil(OptionalDouble speed) {

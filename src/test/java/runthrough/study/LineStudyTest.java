@@ -16,6 +16,7 @@ import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
+import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.WorkElement;
@@ -173,10 +174,9 @@ class LineStudyTest {
         return new Line(
                 new CoilSource.Repeated(cut),
                 new Entry(uncoilers, 2, 0.5, 0.5, line.entry().creep(), 0),
-                Accumulator.ofCapacity(HandMade.CAPACITY),
                 line.process(),
-                new CoilChange(2, prepare, change.tail(), change.join(), change.reject(), change.rethread()),
-                line.practice(),
+                new CoilChange(2, prepare, change.tail(), change.join(), change.reject()),
+                new Practice.JoinWithAccumulator(Accumulator.ofCapacity(HandMade.CAPACITY)),
                 line.bending());
     }
 

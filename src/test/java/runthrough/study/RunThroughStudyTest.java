@@ -203,7 +203,7 @@ class RunThroughStudyTest {
     void whereEntryAndProcessAreOneStrip_whatBelongsToAnAccumulatorIsLeftOut() {
         Line oneStrip = HandMade.line(
                 Distribution.uniform(20, 70),
-                Practice.JOIN_WITHOUT_ACCUMULATOR,
+                new Practice.JoinWithoutAccumulator(),
                 Optional.empty(),
                 Optional.empty(),
                 OptionalDouble.empty());

@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
-import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.simulation.ChangeRecord;
 
@@ -21,7 +20,7 @@ class StripMarginTest {
     /** Slows below 10 m. */
     private final StripMargin slowing = new StripMargin(HandMade.line(
             Distribution.constant(40),
-            Practice.JOIN_WITH_ACCUMULATOR,
+            HandMade.STORED,
             Optional.empty(),
             Optional.of(new ProcessSection.Slowing(0.5, 10, Double.NaN)),
             OptionalDouble.empty()));

@@ -9,7 +9,6 @@ import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Outcome;
 
@@ -74,23 +73,12 @@ class StripNeededTest {
 
     private static Line withEntry(Entry entry) {
         Line line = HandMade.line(Distribution.constant(40));
-        return new Line(
-                line.coilSource(),
-                entry,
-                line.accumulator(),
-                line.process(),
-                line.change(),
-                line.practice(),
-                line.bending());
+        return new Line(line.coilSource(), entry, line.process(), line.change(), line.practice(), line.bending());
     }
 
     private static Line twoSpeeds() {
         return HandMade.line(
-                Distribution.constant(40),
-                Practice.JOIN_WITH_ACCUMULATOR,
-                Optional.empty(),
-                Optional.empty(),
-                OptionalDouble.of(0.5));
+                Distribution.constant(40), HandMade.STORED, Optional.empty(), Optional.empty(), OptionalDouble.of(0.5));
     }
 
     /** A joint of 40 s after the entry slowed from {@code start} to {@code tailStopped}. */

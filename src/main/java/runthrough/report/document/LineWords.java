@@ -7,7 +7,6 @@ import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Coil;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
@@ -55,7 +54,7 @@ final class LineWords {
     private String joiner() {
         String time = units.text(Kind.TIME, hand.joint().total()) + " by mean times, crew of "
                 + line.change().crew();
-        if (line.practice() == Practice.RETHREAD) {
+        if (!line.practice().hasJoiner()) {
             return "No joiner: the line is threaded anew in " + time + ".";
         }
         Entry entry = line.entry();

@@ -13,7 +13,6 @@ import runthrough.linelog.LineLog;
 import runthrough.plant.CoilChange;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.WorkElement;
@@ -57,7 +56,7 @@ public final class LogStudy {
         this.log = log;
         this.loggedJointTimes = loggedJointTimes;
         this.logs = logs;
-        if (loggedJointTimes && request.line().practice() == Practice.RETHREAD) {
+        if (loggedJointTimes && !request.line().practice().hasJoiner()) {
             throw new StudyException("a line without a joiner has no joint times to take from a log; leave out"
                     + " --logged-joint-times");
         }
@@ -107,8 +106,8 @@ public final class LogStudy {
         WorkElement joint = new WorkElement(
                 "logged joint", new WorkElement.WorkTime.Timed(times), new WorkElement.Occurrence.Always(), true);
         CoilChange change = line.change();
-        return line.with(new CoilChange(
-                change.crew(), List.of(), List.of(), List.of(joint), new CoilChange.Reject.Never(), change.rethread()));
+        return line.with(
+                new CoilChange(change.crew(), List.of(), List.of(), List.of(joint), new CoilChange.Reject.Never()));
     }
 
     /** Joint times (s) at which the shares of the line and of the model are told. */

@@ -7,7 +7,6 @@ import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.LineCheck;
 import runthrough.plant.Message;
-import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.quantity.Kind;
 import runthrough.quantity.UnitSystem;
@@ -60,9 +59,7 @@ public record SpeedRange(double from, double to, int points) {
     public static SpeedRange usual(Line line) {
         double now = line.fastestRatedSpeed();
         double slowest = Math.min(now, Math.max(SLOWER * now, ABOVE * creepOrSlowed(line)));
-        double most = line.practice() == Practice.RETHREAD
-                ? FASTER * now
-                : Math.min(FASTER * now, Math.max(now, line.entry().topSpeed()));
+        double most = Math.min(FASTER * now, Math.max(now, line.practice().topSpeed(line.entry())));
         return new SpeedRange(slowest, fastestAccepted(line, now, most), USUAL_POINTS);
     }
 

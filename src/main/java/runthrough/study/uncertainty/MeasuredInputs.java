@@ -46,7 +46,8 @@ public record MeasuredInputs(Line line) {
                         ((Distributions.Observed) element.time().drawn())
                                 .values()
                                 .size())));
-        if (line.practice() == Practice.RETHREAD && change.rethread() instanceof Distributions.Observed observed) {
+        if (line.practice() instanceof Practice.Rethread rethread
+                && rethread.time() instanceof Distributions.Observed observed) {
             all.add(new Input("rethread", observed.values().size()));
         }
         return all;
@@ -67,14 +68,10 @@ public record MeasuredInputs(Line line) {
             }
             return element;
         };
-        CoilChange change = line.change().withEach(resample);
-        return line.with(new CoilChange(
-                change.crew(),
-                change.prepare(),
-                change.tail(),
-                change.join(),
-                change.reject(),
-                resampled(change.rethread(), random)));
+        Line drawnAnew = line.with(line.change().withEach(resample));
+        return line.practice() instanceof Practice.Rethread rethread
+                ? drawnAnew.with(new Practice.Rethread(resampled(rethread.time(), random)))
+                : drawnAnew;
     }
 
     private static Distribution resampled(Distribution distribution, Draws random) {

@@ -16,7 +16,6 @@ import runthrough.plant.Coil;
 import runthrough.plant.CoilSize;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
 import runthrough.plant.SimulationRequest;
@@ -70,10 +69,7 @@ class ComparisonStudyTest {
     void whereNothingIsLeftToChanceDifferencesAreThoseOfTheHandCalculation() {
         RunPlan plan = plan(1, 10);
         Line rethread = new LineBuilder().rethread(Distribution.constant(600)).build();
-        Line without = new LineBuilder()
-                .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
-                .join(60)
-                .build();
+        Line without = new LineBuilder().withoutAccumulator().join(60).build();
         Line with = new LineBuilder().join(60).build();
         Comparison comparison = compare(
                 1,

@@ -8,14 +8,12 @@ import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.handcalc.Limit;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
@@ -295,12 +293,11 @@ class LimitsStudyTest {
     }
 
     @ParameterizedTest
-    @EnumSource(
-            value = Practice.class,
-            names = {"JOIN_WITHOUT_ACCUMULATOR", "RETHREAD"})
-    void oneStripHasNoLimitsThatItBeginsToMissTheTargetAt(Practice practice) {
-        Limits limits =
-                limits(request(new LineBuilder().join(60).practice(practice).build(), 10, 1), 0.9);
+    @ValueSource(booleans = {true, false})
+    void oneStripHasNoLimitsThatItBeginsToMissTheTargetAt(boolean joins) {
+        LineBuilder line = new LineBuilder().join(60);
+        Line oneStrip = (joins ? line.withoutAccumulator() : line.rethread(Distribution.constant(600))).build();
+        Limits limits = limits(request(oneStrip, 10, 1), 0.9);
 
         assertThat(limits.applicable()).isFalse();
         assertThat(limits.limits()).isEmpty();

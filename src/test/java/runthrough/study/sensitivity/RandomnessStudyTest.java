@@ -126,7 +126,7 @@ class RandomnessStudyTest {
     void withoutAccumulator_theTimeLostIsTheJointAndTheRestartDelay() {
         Distribution delay = Distribution.uniform(10, 70);
         Line line = new LineBuilder()
-                .practice(runthrough.plant.Practice.JOIN_WITHOUT_ACCUMULATOR)
+                .withoutAccumulator()
                 .join(FIT)
                 .restart(Double.NaN, delay)
                 .build();

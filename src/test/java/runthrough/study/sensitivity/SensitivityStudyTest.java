@@ -10,7 +10,6 @@ import org.junit.jupiter.api.Test;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
@@ -185,7 +184,7 @@ class SensitivityStudyTest {
 
     @Test
     void withoutAccumulator_theLostTimeIsMoved() {
-        LineBuilder line = new LineBuilder().practice(Practice.JOIN_WITHOUT_ACCUMULATOR);
+        LineBuilder line = new LineBuilder().withoutAccumulator();
         Sensitivity sensitivity = study(
                 line.join(60).build(),
                 0.9,
@@ -193,12 +192,8 @@ class SensitivityStudyTest {
                 1,
                 swing(
                         "joint",
-                        new LineBuilder()
-                                .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
-                                .join(54),
-                        new LineBuilder()
-                                .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
-                                .join(66)));
+                        new LineBuilder().withoutAccumulator().join(54),
+                        new LineBuilder().withoutAccumulator().join(66)));
 
         assertThat(sensitivity.swings().measure()).isEqualTo(ChangeMeasure.LOST_TIME);
         assertThat(sensitivity.swings().strip().mean()).isCloseTo(60, within(1e-9));

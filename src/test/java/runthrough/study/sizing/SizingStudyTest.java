@@ -13,7 +13,6 @@ import runthrough.plant.Accumulator;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
@@ -377,10 +376,7 @@ class SizingStudyTest {
 
     @Test
     void oneStripHasNothingToSize() {
-        Line line = new LineBuilder()
-                .join(60)
-                .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
-                .build();
+        Line line = new LineBuilder().join(60).withoutAccumulator().build();
         Sizing sizing = size(line, 0.9);
 
         assertThat(sizing.answer()).isEqualTo(Answer.NOT_APPLICABLE);

@@ -12,7 +12,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
@@ -183,10 +182,7 @@ class SpeedStudyTest {
 
     @Test
     void oneStripHasAnOutputButNoTargetToLose() {
-        Line line = new LineBuilder()
-                .join(60)
-                .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
-                .build();
+        Line line = new LineBuilder().join(60).withoutAccumulator().build();
         SpeedCurve curve = curve(request(line, 20, 1), 1, 2.5, 4);
 
         assertThat(curve.targetLost()).isEmpty();
