@@ -20,7 +20,9 @@ public enum LineFigure {
             "the mean time of the work on the standing strip; all of it is scaled alike") {
         @Override
         OptionalDouble in(Line line) {
-            return line.practice().hasJoiner() ? OptionalDouble.of(scaledPart(line) + least(line)) : OptionalDouble.empty();
+            return line.practice().hasJoiner()
+                    ? OptionalDouble.of(scaledPart(line) + least(line))
+                    : OptionalDouble.empty();
         }
 
         @Override
