@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import runthrough.plant.Alternative;
-import runthrough.report.ComparisonAnswer;
+import runthrough.report.comparison.ComparisonAnswer;
 import runthrough.scenario.source.Nearest;
 import runthrough.study.comparison.ComparisonStudy;
 

@@ -8,10 +8,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import runthrough.report.StudyFolder;
-import runthrough.report.TerminalReport;
 import runthrough.report.document.DocumentFiles;
 import runthrough.report.document.Paper;
+import runthrough.report.verdict.TerminalReport;
+import runthrough.report.write.FolderWriter;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
 
@@ -72,7 +72,7 @@ final class DocumentCommand implements Callable<Integer> {
         Scenario asked = Scenario.read(environment.path(scenario), overrides, environment);
         asked.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
         Path folder = out == null ? Path.of("reports").resolve(name() + "-document") : out;
-        try (StudyFolder files = StudyFolder.open(environment.path(folder))) {
+        try (FolderWriter files = FolderWriter.open(environment.path(folder))) {
             HandedOver.Made made = run(HandedOver.of(asked, overrides));
             Paper on = paper == null ? Paper.usualWith(asked.request().resultsIn()) : paper;
             files.complete(DocumentFiles.of(made.document(), on, ProgramVersion.text()));

@@ -2,7 +2,7 @@ package runthrough.cli;
 
 import java.io.PrintWriter;
 import java.util.concurrent.CancellationException;
-import runthrough.report.ReportFolderException;
+import runthrough.report.write.ReportFolderException;
 import runthrough.study.StudyException;
 
 /**

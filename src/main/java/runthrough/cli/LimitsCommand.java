@@ -1,7 +1,7 @@
 package runthrough.cli;
 
 import picocli.CommandLine.Command;
-import runthrough.report.LimitsAnswer;
+import runthrough.report.limits.LimitsAnswer;
 import runthrough.study.limits.LimitsStudy;
 
 /** How far can the line be driven? */

@@ -10,7 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import runthrough.linelog.LineLog;
 import runthrough.plant.SimulationRequest;
-import runthrough.report.LogAnswer;
+import runthrough.report.log.LogAnswer;
 import runthrough.scenario.log.LineLogReader;
 import runthrough.scenario.log.LineLogReading;
 import runthrough.scenario.source.Problem;

@@ -4,10 +4,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import runthrough.report.MapAnswer;
-import runthrough.report.MapProgress;
+import runthrough.report.Answer;
 import runthrough.report.Provenance;
-import runthrough.report.StudyAnswer;
+import runthrough.report.map.MapAnswer;
+import runthrough.report.map.MapProgress;
 import runthrough.study.StudyListener;
 import runthrough.study.map.MapPlan;
 import runthrough.study.map.MapStore;
@@ -52,7 +52,7 @@ final class MapJob implements StudyCommand.Study {
     }
 
     @Override
-    public StudyAnswer run(int threads, StudyListener listener, List<String> warnings, Provenance provenance) {
+    public Answer run(int threads, StudyListener listener, List<String> warnings, Provenance provenance) {
         try {
             ShareMap map = study.run(
                     threads, listener, progress.<MapStore>map(kept -> kept).orElse(MapStore.NONE));

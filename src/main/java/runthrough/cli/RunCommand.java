@@ -11,15 +11,15 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import runthrough.plant.RunPlan;
-import runthrough.report.JsonReport;
-import runthrough.report.ReportFolder;
-import runthrough.report.RunThroughResult;
-import runthrough.report.TerminalReport;
-import runthrough.study.Answer;
+import runthrough.report.verdict.JsonReport;
+import runthrough.report.verdict.ReportFolder;
+import runthrough.report.verdict.RunThroughResult;
+import runthrough.report.verdict.TerminalReport;
 import runthrough.study.Precision;
 import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
+import runthrough.study.TargetStatus;
 
 /** The main job: simulates a scenario and says whether the line runs through its coil changes. */
 @Command(
@@ -115,7 +115,7 @@ final class RunCommand implements Callable<Integer> {
                 ? runInto(environment.path(folder.get()), asked, precision)
                 : run(asked, precision, StudyOptions.plain(), StudyListener.NONE);
         print(result, folder);
-        boolean isMet = result.study().verdict().answer() == Answer.MEETS;
+        boolean isMet = result.study().verdict().answer() == TargetStatus.MEETS;
         return requireTarget && !isMet ? ExitCode.TARGET_NOT_MET : ExitCode.DONE;
     }
 

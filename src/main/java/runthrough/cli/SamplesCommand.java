@@ -13,12 +13,12 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import runthrough.report.HtmlReport;
-import runthrough.report.ReportFolder;
-import runthrough.report.StudyFolder;
 import runthrough.report.document.DocumentFiles;
 import runthrough.report.document.Paper;
 import runthrough.report.document.SampleIndex;
+import runthrough.report.verdict.HtmlReport;
+import runthrough.report.verdict.ReportFolder;
+import runthrough.report.write.FolderWriter;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
 
@@ -116,7 +116,7 @@ final class SamplesCommand implements Callable<Integer> {
                     .map(file -> folder.resolve(file.getKey()))
                     .toList();
         }
-        try (StudyFolder place = StudyFolder.open(environment.path(folder))) {
+        try (FolderWriter place = FolderWriter.open(environment.path(folder))) {
             place.complete(files);
         }
         return List.of();

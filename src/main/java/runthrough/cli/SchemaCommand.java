@@ -9,9 +9,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import runthrough.report.JsonReport;
-import runthrough.report.StudySchemas;
-import runthrough.report.TimesAnswer;
+import runthrough.report.verdict.JsonReport;
 import runthrough.scenario.ScenarioSchema;
 
 /** Prints the JSON Schema of what goes in or comes out. */
@@ -65,9 +63,7 @@ final class SchemaCommand implements Callable<Integer> {
     /** What has a schema: scenarios, verdicts, and the answers of all studies. */
     static final class Documents extends Choice<Supplier<String>> {
         Documents() {
-            or("scenario", ScenarioSchema::text)
-                    .or("verdict", SchemaCommand::verdict)
-                    .or("times", TimesAnswer::schema);
+            or("scenario", ScenarioSchema::text).or("verdict", SchemaCommand::verdict);
             StudySchemas.studies()
                     .forEach(study -> or(study, () -> StudySchemas.of(study).orElseThrow()));
         }

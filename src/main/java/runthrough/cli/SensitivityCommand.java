@@ -7,9 +7,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 import runthrough.quantity.Dimension;
+import runthrough.report.Answer;
 import runthrough.report.Provenance;
-import runthrough.report.SensitivityAnswer;
-import runthrough.report.StudyAnswer;
+import runthrough.report.sensitivity.SensitivityAnswer;
 import runthrough.scenario.ScenarioFile;
 import runthrough.study.StudyListener;
 import runthrough.study.sensitivity.SensitivityStudy;
@@ -72,7 +72,7 @@ final class SensitivityCommand extends StudyCommand {
     }
 
     /** The answer for {@code asked} with nothing stated: every input moved by the usual part of its value. */
-    static StudyAnswer answer(Scenario asked, int threads, StudyListener listener, Provenance provenance) {
+    static Answer answer(Scenario asked, int threads, StudyListener listener, Provenance provenance) {
         ScenarioFile file = asked.file().saying(asked.settings());
         SensitivityStudy study = new SensitivityStudy(
                 asked.request(), asked.request().run().target(), new SwingRanges(file, USUAL).swings(List.of()), 0);

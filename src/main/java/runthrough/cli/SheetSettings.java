@@ -9,7 +9,7 @@ import runthrough.plant.CoilChange;
 import runthrough.plant.Distribution;
 import runthrough.plant.Distributions;
 import runthrough.plant.WorkElement;
-import runthrough.report.DistributionYaml;
+import runthrough.report.described.DistributionYaml;
 import runthrough.scenario.Setting;
 import runthrough.scenario.source.Nearest;
 import runthrough.scenario.source.Problems;

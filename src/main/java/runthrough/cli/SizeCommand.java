@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import runthrough.plant.SimulationRequest;
-import runthrough.report.SizingAnswer;
+import runthrough.report.sizing.SizingAnswer;
 import runthrough.study.sizing.SizingOptions;
 import runthrough.study.sizing.SizingStudy;
 

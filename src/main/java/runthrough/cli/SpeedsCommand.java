@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import runthrough.plant.SimulationRequest;
-import runthrough.report.SpeedAnswer;
+import runthrough.report.speeds.SpeedAnswer;
 import runthrough.study.speed.SpeedRange;
 import runthrough.study.speed.SpeedStudy;
 

@@ -9,12 +9,12 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import runthrough.report.Answer;
 import runthrough.report.Provenance;
-import runthrough.report.ReportFolder;
-import runthrough.report.StudyAnswer;
-import runthrough.report.StudyFolder;
-import runthrough.report.StudyJson;
-import runthrough.report.StudyText;
+import runthrough.report.verdict.ReportFolder;
+import runthrough.report.write.FolderWriter;
+import runthrough.report.write.JsonWriter;
+import runthrough.report.write.TerminalWriter;
 import runthrough.study.Share;
 import runthrough.study.StudyListener;
 
@@ -74,7 +74,7 @@ abstract class StudyCommand implements Callable<Integer> {
 
     /** A study that has been checked and can be run. */
     interface Study {
-        StudyAnswer run(int threads, StudyListener listener, List<String> warnings, Provenance provenance);
+        Answer run(int threads, StudyListener listener, List<String> warnings, Provenance provenance);
 
         /** The report will stand in {@code folder}; a study that takes long may keep beside it what is done. */
         default void reportGoesTo(Path folder) {}
@@ -98,8 +98,7 @@ abstract class StudyCommand implements Callable<Integer> {
                 Share.targetBelowAll(target == null ? asked.request().run().target() : target));
         asked.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
         Optional<Path> folder = (report == null ? new ReportPlace() : report).folder(placed());
-        StudyAnswer answer =
-                folder.isPresent() ? runInto(environment.path(folder.get()), study, asked) : run(study, asked);
+        Answer answer = folder.isPresent() ? runInto(environment.path(folder.get()), study, asked) : run(study, asked);
         print(answer, folder);
         return ExitCode.DONE;
     }
@@ -109,28 +108,28 @@ abstract class StudyCommand implements Callable<Integer> {
         return Path.of(String.valueOf(scenario.getFileName()).replaceFirst("\\.ya?ml$", "") + "-" + name);
     }
 
-    private StudyAnswer runInto(Path folder, Study study, Scenario asked) {
-        try (StudyFolder files = StudyFolder.open(folder)) {
+    private Answer runInto(Path folder, Study study, Scenario asked) {
+        try (FolderWriter files = FolderWriter.open(folder)) {
             study.reportGoesTo(folder);
-            StudyAnswer answer = run(study, asked);
+            Answer answer = run(study, asked);
             files.complete(answer);
             study.reportIsThere();
             return answer;
         }
     }
 
-    private StudyAnswer run(Study study, Scenario asked) {
+    private Answer run(Study study, Scenario asked) {
         int atOnce = threads == null ? Runtime.getRuntime().availableProcessors() : Math.toIntExact(threads);
         try (Progress progress = new Progress(environment, StudyListener.NONE)) {
             return study.run(atOnce, progress, asked.warnings(), asked.provenance(date));
         }
     }
 
-    private void print(StudyAnswer answer, Optional<Path> folder) {
+    private void print(Answer answer, Optional<Path> folder) {
         if (json) {
-            environment.out().print(StudyJson.render(answer));
+            environment.out().print(JsonWriter.render(answer));
         } else {
-            environment.out().print(StudyText.render(answer, colour.isOnIn(environment)));
+            environment.out().print(TerminalWriter.render(answer, colour.isOnIn(environment)));
             folder.ifPresent(path -> environment.out().println("\nReport: " + path.resolve(ReportFolder.HTML)));
         }
         environment.out().flush();

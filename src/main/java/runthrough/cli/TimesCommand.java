@@ -10,11 +10,14 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import runthrough.report.Answer;
 import runthrough.report.Provenance;
-import runthrough.report.ReportFolder;
-import runthrough.report.StudyFolder;
-import runthrough.report.TimesAnswer;
-import runthrough.report.TimesResult;
+import runthrough.report.times.TimesAnswer;
+import runthrough.report.times.TimesResult;
+import runthrough.report.verdict.ReportFolder;
+import runthrough.report.write.FolderWriter;
+import runthrough.report.write.JsonWriter;
+import runthrough.report.write.TerminalWriter;
 import runthrough.study.fitting.FittingStudy;
 import runthrough.study.times.SampleSize;
 import runthrough.study.times.SheetStatistics;
@@ -128,9 +131,9 @@ final class TimesCommand implements Callable<Integer> {
         TimeSheet asked = asked(measured.sheet());
         measured.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
         Optional<Path> folder = (report == null ? new ReportPlace() : report).folder(placed());
-        TimesAnswer answer;
+        Answer answer;
         if (folder.isPresent()) {
-            try (StudyFolder files = StudyFolder.open(environment.path(folder.get()))) {
+            try (FolderWriter files = FolderWriter.open(environment.path(folder.get()))) {
                 answer = answer(measured, asked);
                 files.complete(answer);
             }
@@ -138,7 +141,8 @@ final class TimesCommand implements Callable<Integer> {
             answer = answer(measured, asked);
         }
         if (fragment != null) {
-            new WholeFile(fragment, "--fragment").write(answer.fragment(), environment);
+            new WholeFile(fragment, "--fragment")
+                    .write(answer.body().files().getOrDefault(TimesAnswer.FRAGMENT, ""), environment);
         }
         print(answer, folder);
         return ExitCode.DONE;
@@ -174,7 +178,7 @@ final class TimesCommand implements Callable<Integer> {
         return basicTimes ? kept.basicTimes() : kept;
     }
 
-    private TimesAnswer answer(MeasuredTimes measured, TimeSheet asked) {
+    private Answer answer(MeasuredTimes measured, TimeSheet asked) {
         long randomNumbers = seed == null ? USUAL_SEED : seed;
         SheetStatistics statistics = SheetStatistics.of(asked, randomNumbers);
         List<SampleSize> sizes = statistics.elements().stream()
@@ -202,11 +206,11 @@ final class TimesCommand implements Callable<Integer> {
                         Optional.ofNullable(date)));
     }
 
-    private void print(TimesAnswer answer, Optional<Path> folder) {
+    private void print(Answer answer, Optional<Path> folder) {
         if (json) {
-            environment.out().print(answer.json());
+            environment.out().print(JsonWriter.render(answer));
         } else {
-            environment.out().print(answer.text(colour.isOnIn(environment)));
+            environment.out().print(TerminalWriter.render(answer, colour.isOnIn(environment)));
             folder.ifPresent(path -> environment.out().println("\nReport: " + path.resolve(ReportFolder.HTML)));
         }
         environment.out().flush();

@@ -3,8 +3,8 @@ package runthrough.cli;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import runthrough.report.UncertaintyAnswer;
-import runthrough.report.UncertaintyPrecision;
+import runthrough.report.uncertainty.UncertaintyAnswer;
+import runthrough.report.uncertainty.UncertaintyPrecision;
 import runthrough.study.uncertainty.UncertaintyStudy;
 
 /** How well is the answer known, the times being known from observations only? */

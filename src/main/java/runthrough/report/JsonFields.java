@@ -16,41 +16,41 @@ public final class JsonFields {
     private final Map<String, @Nullable Object> fields = new LinkedHashMap<>();
 
     /** How a constant is written: in small letters, its words joined by hyphens. */
-    static String word(Enum<?> constant) {
+    public static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    JsonFields text(String name, String value) {
+    public JsonFields text(String name, String value) {
         fields.put(name, value);
         return this;
     }
 
-    JsonFields texts(String name, List<String> values) {
+    public JsonFields texts(String name, List<String> values) {
         fields.put(name, List.copyOf(values));
         return this;
     }
 
-    JsonFields flag(String name, boolean value) {
+    public JsonFields flag(String name, boolean value) {
         fields.put(name, value);
         return this;
     }
 
-    JsonFields count(String name, long value) {
+    public JsonFields count(String name, long value) {
         fields.put(name, value);
         return this;
     }
 
-    JsonFields number(String name, double value) {
+    public JsonFields number(String name, double value) {
         fields.put(name, Double.isFinite(value) ? value : null);
         return this;
     }
 
-    JsonFields number(String name, OptionalDouble value) {
+    public JsonFields number(String name, OptionalDouble value) {
         return number(name, value.orElse(Double.NaN));
     }
 
     /** Without an interval where nothing is left to {@code chance}: then the number is exact. */
-    JsonFields estimate(String name, Estimate estimate, boolean chance) {
+    public JsonFields estimate(String name, Estimate estimate, boolean chance) {
         return in(
                 name,
                 new JsonFields()
@@ -59,30 +59,30 @@ public final class JsonFields {
                         .number("high", end(estimate, chance, false)));
     }
 
-    static double end(Estimate estimate, boolean chance, boolean isLow) {
+    public static double end(Estimate estimate, boolean chance, boolean isLow) {
         return estimate.interval()
                 .filter(any -> chance)
                 .map(interval -> isLow ? interval.low() : interval.high())
                 .orElse(Double.NaN);
     }
 
-    JsonFields in(String name, @Nullable JsonFields value) {
+    public JsonFields in(String name, @Nullable JsonFields value) {
         fields.put(name, value == null ? null : value.fields);
         return this;
     }
 
-    JsonFields list(String name, List<JsonFields> values) {
+    public JsonFields list(String name, List<JsonFields> values) {
         fields.put(name, values.stream().map(JsonFields::map).toList());
         return this;
     }
 
     /** All fields of {@code other}, after those there are. */
-    JsonFields and(JsonFields other) {
+    public JsonFields and(JsonFields other) {
         fields.putAll(other.fields);
         return this;
     }
 
-    Map<String, @Nullable Object> map() {
+    public Map<String, @Nullable Object> map() {
         return fields;
     }
 }

@@ -22,7 +22,7 @@ import runthrough.study.statistics.Estimate;
  *
  * @param <T> what such an object is made from
  */
-final class JsonShape<T> {
+public final class JsonShape<T> {
     private final String name;
     private final List<Member<T>> members;
 
@@ -47,7 +47,7 @@ final class JsonShape<T> {
     }
 
     /** An empty shape, called {@code name} in schemas. */
-    static <T> JsonShape<T> named(String name) {
+    public static <T> JsonShape<T> named(String name) {
         return new JsonShape<>(name, List.of());
     }
 
@@ -67,11 +67,11 @@ final class JsonShape<T> {
                         end("high", false));
     }
 
-    JsonShape<T> text(String member, String meaning, Function<T, String> value) {
+    public JsonShape<T> text(String member, String meaning, Function<T, String> value) {
         return with(member, meaning, plain("string"), (from, chance, into) -> into.text(member, value.apply(from)));
     }
 
-    JsonShape<T> optionalText(String member, String meaning, Function<T, Optional<String>> value) {
+    public JsonShape<T> optionalText(String member, String meaning, Function<T, Optional<String>> value) {
         return with(
                 member,
                 meaning,
@@ -80,13 +80,13 @@ final class JsonShape<T> {
                         .ifPresentOrElse(text -> into.text(member, text), () -> into.in(member, null)));
     }
 
-    JsonShape<T> texts(String member, String meaning, Function<T, List<String>> value) {
+    public JsonShape<T> texts(String member, String meaning, Function<T, List<String>> value) {
         return with(
                 member, meaning, array(plain("string")), (from, chance, into) -> into.texts(member, value.apply(from)));
     }
 
     /** One of the constants of {@code words}, in small letters. */
-    <E extends Enum<E>> JsonShape<T> word(String member, String meaning, Class<E> words, Function<T, E> value) {
+    public <E extends Enum<E>> JsonShape<T> word(String member, String meaning, Class<E> words, Function<T, E> value) {
         return with(
                 member,
                 meaning,
@@ -94,7 +94,7 @@ final class JsonShape<T> {
                 (from, chance, into) -> into.text(member, JsonFields.word(value.apply(from))));
     }
 
-    <E extends Enum<E>> JsonShape<T> optionalWord(
+    public <E extends Enum<E>> JsonShape<T> optionalWord(
             String member, String meaning, Class<E> words, Function<T, Optional<E>> value) {
         return with(
                 member,
@@ -105,7 +105,8 @@ final class JsonShape<T> {
                                 word -> into.text(member, JsonFields.word(word)), () -> into.in(member, null)));
     }
 
-    <E extends Enum<E>> JsonShape<T> words(String member, String meaning, Class<E> words, Function<T, List<E>> value) {
+    public <E extends Enum<E>> JsonShape<T> words(
+            String member, String meaning, Class<E> words, Function<T, List<E>> value) {
         return with(
                 member,
                 meaning,
@@ -114,16 +115,16 @@ final class JsonShape<T> {
                         member, value.apply(from).stream().map(JsonFields::word).toList()));
     }
 
-    JsonShape<T> flag(String member, String meaning, Predicate<T> value) {
+    public JsonShape<T> flag(String member, String meaning, Predicate<T> value) {
         return with(member, meaning, plain("boolean"), (from, chance, into) -> into.flag(member, value.test(from)));
     }
 
-    JsonShape<T> count(String member, String meaning, ToLongFunction<T> value) {
+    public JsonShape<T> count(String member, String meaning, ToLongFunction<T> value) {
         return with(
                 member, meaning, plain("integer"), (from, chance, into) -> into.count(member, value.applyAsLong(from)));
     }
 
-    JsonShape<T> optionalCount(String member, String meaning, Function<T, Optional<Long>> value) {
+    public JsonShape<T> optionalCount(String member, String meaning, Function<T, Optional<Long>> value) {
         return with(
                 member,
                 meaning,
@@ -133,7 +134,7 @@ final class JsonShape<T> {
     }
 
     /** A number that is always finite. */
-    JsonShape<T> number(String member, String meaning, ToDoubleFunction<T> value) {
+    public JsonShape<T> number(String member, String meaning, ToDoubleFunction<T> value) {
         return with(
                 member,
                 meaning,
@@ -142,7 +143,7 @@ final class JsonShape<T> {
     }
 
     /** A number that is null where there is none or where it is not finite. */
-    JsonShape<T> optionalNumber(String member, String meaning, Function<T, OptionalDouble> value) {
+    public JsonShape<T> optionalNumber(String member, String meaning, Function<T, OptionalDouble> value) {
         return with(
                 member,
                 meaning,
@@ -150,16 +151,16 @@ final class JsonShape<T> {
                 (from, chance, into) -> into.number(member, value.apply(from)));
     }
 
-    JsonShape<T> estimate(String member, String meaning, Function<T, Estimate> value) {
+    public JsonShape<T> estimate(String member, String meaning, Function<T, Estimate> value) {
         return in(member, meaning, estimate(), value);
     }
 
-    JsonShape<T> optionalEstimate(String member, String meaning, Function<T, Optional<Estimate>> value) {
+    public JsonShape<T> optionalEstimate(String member, String meaning, Function<T, Optional<Estimate>> value) {
         return optional(member, meaning, estimate(), value);
     }
 
     /** Another object within. */
-    <U> JsonShape<T> in(String member, String meaning, JsonShape<U> shape, Function<T, U> value) {
+    public <U> JsonShape<T> in(String member, String meaning, JsonShape<U> shape, Function<T, U> value) {
         return with(
                 member,
                 meaning,
@@ -168,7 +169,8 @@ final class JsonShape<T> {
     }
 
     /** Another object within, or null. */
-    <U> JsonShape<T> optional(String member, String meaning, JsonShape<U> shape, Function<T, Optional<U>> value) {
+    public <U> JsonShape<T> optional(
+            String member, String meaning, JsonShape<U> shape, Function<T, Optional<U>> value) {
         return with(
                 member,
                 meaning,
@@ -180,7 +182,7 @@ final class JsonShape<T> {
                                 .orElse(null)));
     }
 
-    <U> JsonShape<T> list(String member, String meaning, JsonShape<U> shape, Function<T, List<U>> values) {
+    public <U> JsonShape<T> list(String member, String meaning, JsonShape<U> shape, Function<T, List<U>> values) {
         return with(
                 member,
                 meaning,
@@ -193,7 +195,7 @@ final class JsonShape<T> {
     }
 
     /** The members of another shape, in the same object. */
-    <U> JsonShape<T> and(JsonShape<U> shape, Function<T, U> value) {
+    public <U> JsonShape<T> and(JsonShape<U> shape, Function<T, U> value) {
         JsonShape<T> all = this;
         for (Member<U> member : shape.members) {
             all = all.with(
@@ -206,14 +208,14 @@ final class JsonShape<T> {
     }
 
     /** The object made from {@code value}; without intervals where nothing is left to {@code chance}. */
-    JsonFields fields(T value, boolean chance) {
+    public JsonFields fields(T value, boolean chance) {
         JsonFields fields = new JsonFields();
         members.forEach(member -> member.writer().write(value, chance, fields));
         return fields;
     }
 
     /** Describes objects that have all the members of {@code parts}, in their order, and no others. */
-    static ObjectNode schema(List<JsonShape<?>> parts, Map<String, ObjectNode> definitions) {
+    public static ObjectNode schema(List<JsonShape<?>> parts, Map<String, ObjectNode> definitions) {
         ObjectNode schema = node().put("type", "object");
         ObjectNode properties = schema.putObject("properties");
         parts.forEach(part -> part.describe(properties, definitions));

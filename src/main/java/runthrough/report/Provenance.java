@@ -29,7 +29,7 @@ public record Provenance(String program, Optional<String> fingerprint, List<Stri
     }
 
     /** What was changed in a sentence; empty when nothing was. */
-    Optional<String> changed() {
+    public Optional<String> changed() {
         return changes.isEmpty()
                 ? Optional.empty()
                 : Optional.of("Changed for this run: " + String.join("; ", changes) + ".");

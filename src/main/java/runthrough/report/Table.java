@@ -1,30 +1,106 @@
 package runthrough.report;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
- * A table of a page.
+ * A table of an answer. Its cells hold values; who writes it for people writes them with {@link #page}, who writes a file
+ * takes the values themselves.
  *
  * @param caption what it shows
- * @param head a heading for each column, all empty for none; the first column names the row
- * @param rows as many cells as columns each, as text
- * @param numbers whether the columns but the first hold numbers, to stand at the right
+ * @param file name of the CSV file that holds all its values; empty where it has none
+ * @param columns all of them; the first names the row
+ * @param rows as many cells as columns each
+ * @param most rows that people are shown; a file has all of them
  */
-public record Table(String caption, List<String> head, List<List<String>> rows, boolean numbers) {
-
+public record Table(String caption, Optional<String> file, List<Column> columns, List<List<Cell>> rows, int most) {
     public Table {
-        head = List.copyOf(head);
+        columns = List.copyOf(columns);
         rows = rows.stream().map(List::copyOf).toList();
-        for (List<String> row : rows) {
-            if (row.size() != head.size()) {
+        for (List<Cell> row : rows) {
+            if (row.size() != columns.size()) {
                 throw new IllegalArgumentException(
-                        "row " + row + " of table \"" + caption + "\" needs " + head.size() + " cells");
+                        "row " + row + " of table \"" + caption + "\" needs " + columns.size() + " cells");
             }
         }
     }
 
-    /** Whether it is a list of names and values, without headings. */
-    public boolean isPairs() {
-        return head.stream().allMatch(String::isEmpty);
+    /** A table without a file. */
+    public Table(String caption, List<Column> columns, List<List<Cell>> rows) {
+        this(caption, Optional.empty(), columns, rows, Integer.MAX_VALUE);
+    }
+
+    /** A table of a column for each heading, the first naming the rows; {@code numbers} stand at the right. */
+    public static Table words(String caption, List<String> head, List<List<String>> rows, boolean numbers) {
+        List<Column> columns = IntStream.range(0, head.size())
+                .mapToObj(i -> numbers && i > 0 ? Column.numbers(head.get(i)) : Column.words(head.get(i)))
+                .toList();
+        return new Table(
+                caption,
+                columns,
+                rows.stream().map(row -> row.stream().map(Cell::of).toList()).toList());
+    }
+
+    /** Names and values, a row each. */
+    public static Table pairs(String caption, List<List<Cell>> rows) {
+        return new Table(caption, List.of(Column.words(""), Column.words("")), rows);
+    }
+
+    /** What people are shown. */
+    public Page page() {
+        List<Integer> shown = IntStream.range(0, columns.size())
+                .filter(i -> columns.get(i).place() != Column.Place.FILE)
+                .boxed()
+                .toList();
+        List<Column> seen = shown.stream().map(columns::get).toList();
+        List<List<Cell>> cells = rows.stream()
+                .limit(most)
+                .map(row -> shown.stream().map(row::get).toList())
+                .toList();
+        return new Page(caption, seen, cells);
+    }
+
+    /** Whether people are shown it: a table may be for a file alone. */
+    public boolean isShown() {
+        return !rows.isEmpty() && most > 0;
+    }
+
+    /**
+     * A table as people are shown it.
+     *
+     * @param caption what it shows
+     * @param columns that are shown
+     * @param cells row by row
+     */
+    public record Page(String caption, List<Column> columns, List<List<Cell>> cells) {
+        /** Whether it is a list of names and values, without headings. */
+        public boolean isPairs() {
+            return columns.stream().allMatch(column -> column.title().isEmpty());
+        }
+
+        /** Whether any column holds numbers, to stand at the right. */
+        public boolean hasNumbers() {
+            return columns.stream().anyMatch(column -> column.holds() != Column.Holds.WORDS);
+        }
+
+        /** The headings. */
+        public List<String> head() {
+            return columns.stream().map(Column::title).toList();
+        }
+
+        /** The text of every cell. */
+        public List<List<String>> rows() {
+            List<List<String>> texts = new ArrayList<>();
+            for (List<Cell> row : cells) {
+                texts.add(IntStream.range(0, row.size())
+                        .mapToObj(i -> columns.get(i).notation().isPresent()
+                                ? row.get(i).bare()
+                                : row.get(i).text())
+                        .toList());
+            }
+            return texts;
+        }
     }
 }

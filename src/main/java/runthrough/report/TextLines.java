@@ -2,6 +2,7 @@ package runthrough.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Lines of plain text no wider than a terminal. Text of the user loses its control characters here. */
 public final class TextLines {
@@ -9,7 +10,7 @@ public final class TextLines {
     public static final int WIDTH = 80;
 
     /** Columns of a table with many of them. */
-    static final int WIDEST = 100;
+    public static final int WIDEST = 100;
 
     private final List<String> lines = new ArrayList<>();
 
@@ -62,13 +63,18 @@ public final class TextLines {
         lines.add(line.toString());
     }
 
+    /** All lines so far as one text, each ended by a line feed. */
+    public String text() {
+        return lines.stream().map(line -> line.stripTrailing() + "\n").collect(Collectors.joining());
+    }
+
     /** All lines so far. */
     public List<String> lines() {
         return List.copyOf(lines);
     }
 
     /** Without what a terminal could take for a command. */
-    static String plain(String text) {
+    public static String plain(String text) {
         return text.replaceAll("\\p{Cntrl}", " ");
     }
 }

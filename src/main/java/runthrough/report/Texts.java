@@ -1,149 +1,136 @@
 package runthrough.report;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import runthrough.quantity.Kind;
-import runthrough.quantity.Numbers;
-import runthrough.quantity.Unit;
+import runthrough.quantity.Notation;
 import runthrough.quantity.UnitSystem;
-import runthrough.quantity.Units;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
 
 /**
- * Numbers of a result as text in the user's units, to three digits; shares near 1 to the digits that matter. Results are
- * estimates, and more digits would claim more than is known.
+ * Numbers of an answer in the user's units: as values with their notation, or written at once for a sentence. How many digits
+ * they have is the rule of {@link Notation}.
+ *
+ * @param system the units of the user
+ * @param random whether anything is random; without it numbers are exact and have no interval
  */
-final class Texts {
-    private static final int DIGITS = 3;
-    /** Times up to this many seconds are given in seconds, as the trade speaks of joint times. */
-    private static final double MOST_SECONDS = 600;
+public record Texts(UnitSystem system, boolean random) {
 
-    private static final double MOST_MINUTES = 3 * 3600;
-
-    private final Units units;
-    private final boolean chance;
-
-    Texts(RunThroughResult result) {
-        this(result.system(), result.verdict().chance());
+    /** How a quantity of {@code kind} is written whose values go up to {@code greatest} (SI). */
+    public Notation notation(Kind kind, double greatest) {
+        return Notation.of(kind, greatest, system);
     }
 
-    /** Texts in the units of {@code system}; without {@code chance} no intervals are told, since then the numbers are exact. */
-    Texts(UnitSystem system, boolean chance) {
-        this.units = Units.of(system);
-        this.chance = chance;
+    /** The same for a kind that has one unit whatever the size. */
+    public Notation notation(Kind kind) {
+        return notation(kind, 1);
     }
 
-    String length(double metres) {
-        return text(metres, units.unit(Kind.LENGTH));
+    /** A quantity (SI). */
+    public Value value(Kind kind, double si) {
+        return Value.of(si, notation(kind, si));
     }
 
-    String speed(double metresPerSecond) {
-        return text(metresPerSecond, units.unit(Kind.SPEED));
+    /** A mean with its interval. */
+    public Value value(Kind kind, Estimate estimate) {
+        return value(notation(kind, estimate.mean()), estimate);
     }
 
-    String time(double seconds) {
-        return text(seconds, clock(seconds));
+    /** A mean with its interval, in a given notation. */
+    public Value value(Notation notation, Estimate estimate) {
+        return new Value(estimate.mean(), notation, known(estimate.interval()));
     }
 
-    String share(double share) {
-        return share > 0.9 && share <= 1 ? units.text(Kind.SHARE, share) : text(share, Unit.PERCENT);
+    /** A mean of plain numbers with its interval. */
+    public Value plain(Estimate estimate) {
+        return value(Notation.PLAIN, estimate);
     }
 
-    /** A quantity (SI) in the unit that suits it. */
-    String of(Kind kind, double si) {
-        return switch (kind) {
-            case SHARE -> share(si);
-            case TIME -> time(si);
-            default -> text(si, units.unitFor(kind, si));
-        };
+    /** A value that was searched for, with the ends of its interval where both are known. */
+    public Value found(Notation notation, double si, OptionalDouble low, OptionalDouble high) {
+        boolean isKnown = random && low.isPresent() && high.isPresent() && low.getAsDouble() < high.getAsDouble();
+        return new Value(
+                si,
+                notation,
+                isKnown
+                        ? Optional.of(new Interval(low.getAsDouble(), high.getAsDouble(), Interval.Method.STUDENT_T))
+                        : Optional.empty());
     }
 
-    /** A quantity (SI) in a given unit. */
-    String in(Unit unit, double si) {
-        return unit == Unit.PERCENT ? share(si) : text(si, unit);
+    /** The interval; none where nothing is random, since then the numbers are exact. */
+    public Optional<Interval> known(Optional<Interval> interval) {
+        return interval.filter(any -> random);
     }
 
-    /** A plain number. */
-    static String number(double value) {
-        return Numbers.text(value, DIGITS);
+    /** A length of strip (m). */
+    public String length(double metres) {
+        return of(Kind.LENGTH, metres);
+    }
+
+    /** A speed of strip (m/s). */
+    public String speed(double metresPerSecond) {
+        return of(Kind.SPEED, metresPerSecond);
+    }
+
+    /** A time (s). */
+    public String time(double seconds) {
+        return of(Kind.TIME, seconds);
+    }
+
+    /** A share as a percentage. */
+    public String share(double share) {
+        return of(Kind.SHARE, share);
+    }
+
+    /** A quantity (SI) in the unit that suits it, to three digits. */
+    public String of(Kind kind, double si) {
+        return value(kind, si).text();
+    }
+
+    /** A range in one unit, such as "111.8 to 114.1 m". */
+    public String range(Kind kind, double low, double high) {
+        return notation(kind, high).range(low, high);
+    }
+
+    /** A mean in the unit that suits it, to the digits that its interval leaves certain. */
+    public String mean(Kind kind, Estimate estimate) {
+        return value(kind, estimate).text();
+    }
+
+    /** Its interval in the same unit, such as "2.1 to 2.9 m"; empty without one. */
+    public Optional<String> interval(Kind kind, Estimate estimate) {
+        return value(kind, estimate).range();
+    }
+
+    /** The mean of a plain number, to the digits that its interval leaves certain. */
+    public String mean(Estimate estimate) {
+        return plain(estimate).text();
+    }
+
+    /** The interval of a plain number, such as "0.8 to 1.4"; empty without one. */
+    public Optional<String> interval(Estimate estimate) {
+        return plain(estimate).range();
+    }
+
+    /** A plain number to three digits. */
+    public static String number(double value) {
+        return Notation.PLAIN.number(value);
+    }
+
+    /** A plain number to the digits that half the width of its interval leaves certain. */
+    public static String certain(double value, double half) {
+        return Notation.PLAIN.number(value, half);
     }
 
     /** A whole number, its thousands apart. */
-    static String count(long number) {
+    public static String count(long number) {
         String digits = Long.toString(number);
         return number < 10_000 ? digits : digits.replaceAll("(?<=\\d)(?=(\\d{3})+$)", " ");
     }
 
-    /** The unit for a quantity of this kind and size. */
-    Unit unit(Kind kind, double si) {
-        return kind == Kind.TIME ? clock(si) : units.unitFor(kind, si);
-    }
-
-    /** A mean in the unit that suits it, to the digits that its interval leaves certain. */
-    String mean(Kind kind, Estimate estimate) {
-        Unit unit = unit(kind, estimate.mean());
-        return unit == Unit.PERCENT
-                ? share(estimate.mean())
-                : certain(unit.fromSi(estimate.mean()), halfWidth(estimate, unit)) + " " + unit.symbol();
-    }
-
-    /** Its interval in the same unit, such as "2.1 to 2.9 m"; empty without one. */
-    Optional<String> interval(Kind kind, Estimate estimate) {
-        Unit unit = unit(kind, estimate.mean());
-        return known(estimate).map(interval -> {
-            if (unit == Unit.PERCENT) {
-                String low = share(interval.low());
-                return low.substring(0, low.length() - 2) + " to " + share(interval.high());
-            }
-            double half = halfWidth(estimate, unit);
-            String high = certain(unit.fromSi(interval.high()), half) + " " + unit.symbol();
-            return range(interval, certain(unit.fromSi(interval.low()), half), high);
-        });
-    }
-
-    /** The mean of a plain number, to the digits that its interval leaves certain. */
-    String mean(Estimate estimate) {
-        return certain(estimate.mean(), known(estimate).map(Interval::halfWidth).orElse(0.0));
-    }
-
-    /** The interval of a plain number, such as "0.8 to 1.4"; empty without one. */
-    Optional<String> interval(Estimate estimate) {
-        double half = known(estimate).map(Interval::halfWidth).orElse(0.0);
-        return known(estimate)
-                .map(interval -> range(interval, certain(interval.low(), half), certain(interval.high(), half)));
-    }
-
-    private static String range(Interval interval, String low, String high) {
-        return interval.method() == Interval.Method.RULE_OF_THREE ? "at most " + high : low + " to " + high;
-    }
-
-    /** The interval; none where nothing is left to chance, since then the numbers are exact. */
-    private Optional<Interval> known(Estimate estimate) {
-        return estimate.interval().filter(interval -> chance);
-    }
-
-    private double halfWidth(Estimate estimate, Unit unit) {
-        return unit.fromSi(known(estimate).map(Interval::halfWidth).orElse(0.0));
-    }
-
-    /**
-     * A number with as many decimals as half its interval leaves certain, see {@link Numbers#lastCertain}; to three digits
-     * without an interval.
-     */
-    static String certain(double value, double halfWidth) {
-        if (!(halfWidth > 0) || value == 0) {
-            return number(value);
-        }
-        return Numbers.fixed(value, Math.max(0, -Numbers.lastCertain(halfWidth)));
-    }
-
-    private static Unit clock(double seconds) {
-        double size = Math.abs(seconds);
-        return size <= MOST_SECONDS ? Unit.SECOND : size <= MOST_MINUTES ? Unit.MINUTE : Unit.HOUR;
-    }
-
-    private static String text(double si, Unit unit) {
-        String number = Numbers.text(unit.fromSi(si), DIGITS);
-        return Double.isFinite(si) ? number + " " + unit.symbol() : number;
+    /** "no coil change", "1 coil change", "2 coil changes". */
+    public static String count(long number, String one) {
+        return (number == 0 ? "no" : count(number)) + " " + one + (number == 1 ? "" : "s");
     }
 }

@@ -1,9 +1,9 @@
 /**
  * What people and machines are told of a study: the terminal's text, the HTML report, JSON, CSV files.
  *
- * <p>Main types: {@link runthrough.report.RunThroughResult} (all that is reported), {@link
- * runthrough.report.TerminalReport}, {@link runthrough.report.HtmlReport}, {@link runthrough.report.JsonReport}, {@link
- * runthrough.report.CsvFiles}; {@link runthrough.report.ReportFolder} writes the files, all or none. A study other than the
+ * <p>Main types: {@link runthrough.report.verdict.RunThroughResult} (all that is reported), {@link
+ * runthrough.report.verdict.TerminalReport}, {@link runthrough.report.verdict.HtmlReport}, {@link runthrough.report.verdict.JsonReport}, {@link
+ * runthrough.report.verdict.CsvFiles}; {@link runthrough.report.verdict.ReportFolder} writes the files, all or none. A study other than the
  * verdict becomes a {@link runthrough.report.StudyAnswer}, from which its text, page, JSON and CSV files are made.
  *
  * <p>Units: SI in; the user's units in everything that people read, the CSV files included, with the unit in the header; SI

@@ -77,7 +77,7 @@ public record Evaluation(boolean chance, List<Tally> replications) {
     }
 
     /** Whether {@code target}, in (0, 1], is met. */
-    public Answer answer(double target) {
+    public TargetStatus answer(double target) {
         return test(target).answer();
     }
 

@@ -19,24 +19,24 @@ import runthrough.study.statistics.Wilson;
 record TargetTest(double target, Estimate share, long trials, long failures, boolean chance) {
 
     /** Whether the target is met. One failure is enough to miss a target of 1. */
-    Answer answer() {
+    TargetStatus answer() {
         if (!chance) {
-            return seen() >= target ? Answer.MEETS : Answer.MISSES;
+            return seen() >= target ? TargetStatus.MEETS : TargetStatus.MISSES;
         }
         if (target == 1 && failures > 0) {
-            return Answer.MISSES;
+            return TargetStatus.MISSES;
         }
         Interval interval = interval();
         if (interval.low() >= target) {
-            return Answer.MEETS;
+            return TargetStatus.MEETS;
         }
-        return interval.high() < target ? Answer.MISSES : Answer.UNDECIDED;
+        return interval.high() < target ? TargetStatus.MISSES : TargetStatus.UNDECIDED;
     }
 
     /** How many coil changes would tell. */
     Verdict.Resolution resolution() {
         Optional<Long> leastToShow = chance ? whole(Wilson.trialsToTell(1, target)) : Optional.empty();
-        Optional<Long> toDecide = answer() == Answer.UNDECIDED ? whole(trialsToDecide()) : Optional.empty();
+        Optional<Long> toDecide = answer() == TargetStatus.UNDECIDED ? whole(trialsToDecide()) : Optional.empty();
         return new Verdict.Resolution(leastToShow, toDecide.map(n -> Math.max(n, trials + 1)));
     }
 

@@ -25,7 +25,7 @@ import runthrough.study.statistics.Summary;
  * @param storage what the accumulator goes through; empty where entry and process are one strip
  */
 public record Verdict(
-        Answer answer,
+        TargetStatus answer,
         double target,
         boolean chance,
         Estimate shareRunThrough,

@@ -9,9 +9,9 @@ import org.jspecify.annotations.Nullable;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Units;
-import runthrough.report.AnswerSheet;
-import runthrough.report.ReportPage;
-import runthrough.report.RunThroughResult;
+import runthrough.report.Cell;
+import runthrough.report.verdict.AnswerSheet;
+import runthrough.report.verdict.RunThroughResult;
 import runthrough.simulation.Totals;
 import runthrough.study.Verdict;
 import runthrough.study.statistics.Estimate;
@@ -130,9 +130,9 @@ record AnswerView(
         AnswerSheet sheet = AnswerSheet.of(result);
         Verdict verdict = result.study().verdict();
         return new AnswerView(
-                sheet.mark().sign(),
+                sheet.mark().tone().sign(),
                 sheet.mark().word(),
-                sheet.mark().style(),
+                sheet.mark().tone().style(),
                 sheet.mark().sentence(),
                 sheet.mark().further(),
                 sheet.messages().binds(),
@@ -163,7 +163,7 @@ record AnswerView(
         List<List<String>> steps = sheet.hand().steps().stream()
                 .map(step -> List.of(step.name(), text(step.formula()), text(step.numbers()), step.result()))
                 .toList();
-        for (List<String> row : sheet.hand().limits().rows()) {
+        for (List<String> row : sheet.hand().limits().page().rows()) {
             boolean isLimit = !row.get(2).isEmpty();
             figures.add(new FigureView(
                     row.get(0),
@@ -189,7 +189,7 @@ record AnswerView(
                 : "the coil that is hardest on it, " + sheet.hand().coil();
     }
 
-    private static String text(List<ReportPage.Piece> pieces) {
+    private static String text(List<Cell.Piece> pieces) {
         return pieces.stream()
                 .map(piece -> switch (piece.style()) {
                     case PLAIN -> piece.text();
@@ -225,10 +225,10 @@ record AnswerView(
                         .boxed()
                         .toList()
                 : List.of();
-        boolean plain = named.which() == AnswerSheet.Figure.STOPS;
+        boolean plain = named.which() == AnswerSheet.Which.STOPS;
         return new FigureView(
                 named.figure().name(),
-                named.figure().value(),
+                named.figure().value().text(),
                 named.figure().note(),
                 from(named.which(), totals.size(), result),
                 each,
@@ -242,7 +242,7 @@ record AnswerView(
         return plain ? runthrough.quantity.Numbers.text(value) : units.text(kind, value);
     }
 
-    private static String from(AnswerSheet.Figure figure, int replications, RunThroughResult result) {
+    private static String from(AnswerSheet.Which figure, int replications, RunThroughResult result) {
         long changes = result.study().verdict().changes().total();
         String basis = result.study().verdict().chance()
                 ? replications + " independent replications with " + changes

@@ -7,7 +7,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import runthrough.plant.SimulationRequest;
 import runthrough.report.Provenance;
-import runthrough.report.RunThroughResult;
+import runthrough.report.verdict.RunThroughResult;
 import runthrough.simulation.Replication;
 import runthrough.simulation.SimulationException;
 import runthrough.study.RunThroughStudy;

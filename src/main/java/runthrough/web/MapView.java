@@ -9,9 +9,9 @@ import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Unit;
 import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
-import runthrough.report.MapAnswer;
+import runthrough.report.Answer;
 import runthrough.report.Provenance;
-import runthrough.report.StudyAnswer;
+import runthrough.report.map.MapAnswer;
 import runthrough.scenario.Input;
 import runthrough.scenario.ScenarioReading;
 import runthrough.scenario.source.Problem;
@@ -46,13 +46,13 @@ record MapView(String svg, String words) {
                 STRIDE);
         MapStudy study =
                 new MapStudy(request, Effort.target(request), plan, (ofX, ofY) -> variant(draft, across, ofX, up, ofY));
-        StudyAnswer answer = MapAnswer.of(
+        Answer answer = MapAnswer.of(
                 study.run(threads, listener, MapStore.NONE),
                 List.of(),
                 new Provenance("", Optional.empty(), Optional.empty()));
-        String words = Stream.concat(Stream.of(answer.mark().sentence()), answer.advice().stream())
+        String words = Stream.concat(Stream.of(answer.headline().sentence()), answer.advice().stream())
                 .collect(Collectors.joining(" "));
-        return new MapView(answer.charts().get(0).svg(), words);
+        return new MapView(answer.body().charts().get(0).svg(), words);
     }
 
     private static Input input(Draft draft, String path) {

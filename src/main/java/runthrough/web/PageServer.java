@@ -23,7 +23,7 @@ import java.util.stream.Stream;
 import runthrough.chart.ChartFonts;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
-import runthrough.report.HtmlReport;
+import runthrough.report.verdict.HtmlReport;
 import runthrough.scenario.ScenarioText;
 import runthrough.study.StudyOptions;
 

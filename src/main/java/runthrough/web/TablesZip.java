@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import runthrough.plant.SimulationRequest;
-import runthrough.report.ReportFolder;
+import runthrough.report.verdict.ReportFolder;
 import runthrough.study.StudyOptions;
 
 /** The tables of a report with the scenario that gives them, in one file. */

@@ -45,7 +45,7 @@ class CompareCommandTest {
         assertThat(done.code()).as(done.err()).isZero();
         JsonNode answer = new ObjectMapper().readTree(done.out());
 
-        assertThat(answer.at("/format").asText()).isEqualTo("runthrough-compare/1");
+        assertThat(answer.at("/format").asText()).isEqualTo("runthrough-compare/2");
         assertThat(answer.at("/today/name").asText()).isEqualTo("rethread");
         assertThat(answer.at("/year_s").asDouble()).isEqualTo(4000 * 3600);
         // A coil takes 1000 s. 21 of them and 20 rethreads: 21000 m in 31000 s; joined all run through at 1 m/s. A

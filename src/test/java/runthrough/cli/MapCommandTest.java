@@ -60,7 +60,7 @@ class MapCommandTest {
         JsonNode map = new ObjectMapper().readTree(done.out());
 
         assertThat(done.code()).as(done.err()).isZero();
-        assertThat(map.at("/format").asText()).isEqualTo("runthrough-map/1");
+        assertThat(map.at("/format").asText()).isEqualTo("runthrough-map/2");
         assertThat(map.at("/x_axis/path").asText()).isEqualTo("coil-change.join.join strip");
         assertThat(map.at("/own_x").asDouble()).isEqualTo(60);
         assertThat(map.at("/own_y").asDouble()).isEqualTo(100);

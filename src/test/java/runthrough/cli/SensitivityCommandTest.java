@@ -79,7 +79,7 @@ class SensitivityCommandTest {
                 "--usual-range",
                 "20%");
 
-        assertThat(answer.at("/format").asText()).isEqualTo("runthrough-sensitivity/1");
+        assertThat(answer.at("/format").asText()).isEqualTo("runthrough-sensitivity/2");
         assertThat(answer.at("/strip/mean").asDouble()).isCloseTo(40, within(1e-9));
         JsonNode speed = input(answer, "process.speed");
         assertThat(speed.at("/range_stated").asBoolean()).isTrue();

@@ -57,9 +57,9 @@ class SizeCommandTest {
     void capacityOfALineWithoutChanceIsExact_toAThousandth() throws IOException {
         JsonNode size = json("size", "quick.yaml", "--no-report", "--json");
 
-        assertThat(size.at("/format").asText()).isEqualTo("runthrough-size/1");
+        assertThat(size.at("/format").asText()).isEqualTo("runthrough-size/2");
         assertThat(size.at("/answer").asText()).isEqualTo("found");
-        assertThat(size.at("/left_to_chance").asBoolean()).isFalse();
+        assertThat(size.at("/random").asBoolean()).isFalse();
         assertThat(size.at("/smallest/capacity_m").asDouble()).isBetween(60.0, 60.06);
         assertThat(size.at("/capacity_by_closed_form_m").asDouble()).isBetween(59.999, 60.001);
     }
@@ -124,7 +124,7 @@ class SizeCommandTest {
                 .hasSizeGreaterThan(9)
                 .first()
                 .asString()
-                .startsWith("capacity (m),\"stroke, sag or diameter (m)\",share run through");
+                .startsWith("capacity (m),setting (m),run through,run through low");
     }
 
     @Test

@@ -56,7 +56,7 @@ class SpeedsCommandTest {
                 session.run("speeds", "dear.yaml", "--no-report", "--json", "--from", "60m/min", "--to", "115m/min");
         JsonNode speeds = new ObjectMapper().readTree(done.out());
 
-        assertThat(speeds.at("/format").asText()).isEqualTo("runthrough-speeds/1");
+        assertThat(speeds.at("/format").asText()).isEqualTo("runthrough-speeds/2");
         assertThat(speeds.at("/peak/where").asText()).isEqualTo("inside");
         // 100 m in 60 s; the search stops within a thousandth.
         assertThat(speeds.at("/peak/speed_m_per_s").asDouble()).isCloseTo(100 / 60.0, within(0.01));

@@ -22,7 +22,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import picocli.CommandLine.Command;
-import runthrough.report.StudySchemas;
 
 /** What the studies give as JSON is what their schemas say. */
 class StudySchemasTest {
@@ -37,8 +36,9 @@ class StudySchemasTest {
         return done.out();
     }
 
+    /** The answers about a line; that about a sheet of times has its own test. */
     static Stream<String> studies() {
-        return StudySchemas.studies().stream();
+        return StudySchemas.studies().stream().filter(study -> !study.equals("times"));
     }
 
     static List<Arguments> studiesOfShippedLines() throws IOException {
@@ -71,7 +71,7 @@ class StudySchemasTest {
 
         JsonSchema schema = SCHEMAS.getSchema(schema(study));
         assertThat(schema.validate(answer)).isEmpty();
-        assertThat(answer.path("format").asText()).isEqualTo("runthrough-" + study + "/1");
+        assertThat(answer.path("format").asText()).isEqualTo("runthrough-" + study + "/2");
     }
 
     @ParameterizedTest
@@ -98,7 +98,7 @@ class StudySchemasTest {
                         .toList();
 
         assertThat(commands).contains("size", "speeds");
-        assertThat(StudySchemas.studies()).containsExactlyInAnyOrderElementsOf(commands);
+        assertThat(studies()).containsExactlyInAnyOrderElementsOf(commands);
     }
 
     private static String name(JavaClass type) {

@@ -5,28 +5,45 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import runthrough.plant.Distribution;
 import runthrough.quantity.Kind;
+import runthrough.quantity.UnitSystem;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
 
 class TextsTest {
-    private static final Texts TEXTS = new Texts(Invented.result(Invented.line(Distribution.lognormal(30, 6))));
+    private static final Texts TEXTS = new Texts(UnitSystem.METRIC, true);
 
     @Test
     void resultsHaveThreeDigits() {
         assertThat(TEXTS.length(12.3456)).isEqualTo("12.3 m");
         assertThat(TEXTS.speed(0.754321)).isEqualTo("45.3 m/min");
-        assertThat(TEXTS.time(97.345)).isEqualTo("97.3 s");
+        assertThat(TEXTS.time(97.345)).isEqualTo("1:37 min");
         assertThat(Texts.number(0.0123456)).isEqualTo("0.0123");
     }
 
     @Test
-    void timesAreSecondsUpToTenMinutes() {
-        assertThat(TEXTS.time(600)).isEqualTo("600 s");
-        assertThat(TEXTS.time(900)).isEqualTo("15 min");
+    void timesAreSecondsUpToNinety_thenMinutesAndSeconds_thenHours() {
+        assertThat(TEXTS.time(87.345)).isEqualTo("87.3 s");
+        assertThat(TEXTS.time(90)).isEqualTo("90 s");
+        assertThat(TEXTS.time(125)).isEqualTo("2:05 min");
+        assertThat(TEXTS.time(119.6)).isEqualTo("2:00 min");
+        assertThat(TEXTS.time(600)).isEqualTo("10:00 min");
         assertThat(TEXTS.time(4 * 3600)).isEqualTo("4 h");
-        assertThat(TEXTS.time(-900)).isEqualTo("-15 min");
+        assertThat(TEXTS.time(-900)).isEqualTo("-15:00 min");
+    }
+
+    @Test
+    void minutesAndSecondsHaveTheDecimalsThatTheirIntervalLeavesCertain() {
+        assertThat(TEXTS.mean(Kind.TIME, estimate(124.32, 123.92, 124.72))).isEqualTo("2:04.3 min");
+        assertThat(TEXTS.interval(Kind.TIME, estimate(124.32, 94.3, 154.3))).contains("1:34 to 2:34 min");
+    }
+
+    @Test
+    void sharesHaveTheDigitsOfTheirInterval_butAreNeverCalledNoneOrAllWhenTheyAreNot() {
+        assertThat(TEXTS.mean(Kind.SHARE, estimate(0.98013, 0.97612, 0.98408))).isEqualTo("98.0 %");
+        assertThat(TEXTS.interval(Kind.SHARE, estimate(0.98013, 0.97612, 0.98408)))
+                .contains("97.6 to 98.4 %");
+        assertThat(TEXTS.mean(Kind.SHARE, estimate(0.9996, 0.98, 1))).isEqualTo("99.96 %");
     }
 
     @Test
@@ -61,7 +78,7 @@ class TextsTest {
 
     @Test
     void lineWithoutChanceHasNoIntervals() {
-        Texts exact = new Texts(Invented.result(Invented.line(Distribution.constant(25))));
+        Texts exact = new Texts(UnitSystem.METRIC, false);
         assertThat(exact.interval(estimate(0.9, 0.8, 0.95))).isEmpty();
         assertThat(exact.mean(estimate(0.98765, 0.8, 0.99))).isEqualTo("0.988");
     }

@@ -101,7 +101,7 @@ class EvaluatorTest {
 
         assertThat(evaluation.replications()).hasSize(1);
         assertThat(evaluation.chance()).isFalse();
-        assertThat(evaluation.answer(1)).isEqualTo(Answer.MEETS);
+        assertThat(evaluation.answer(1)).isEqualTo(TargetStatus.MEETS);
     }
 
     @Test

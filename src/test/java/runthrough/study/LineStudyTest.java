@@ -55,7 +55,7 @@ class LineStudyTest {
         // at 1 m/s; and from T2 until 1 m/s is reached 2 s.
         Verdict verdict = run(HandMade.request(HandMade.line(Distribution.constant(40)), 10, 3));
 
-        assertThat(verdict.answer()).isEqualTo(Answer.MEETS);
+        assertThat(verdict.answer()).isEqualTo(TargetStatus.MEETS);
         assertThat(verdict.chance()).isFalse();
         assertThat(verdict.shareRunThrough().mean()).isEqualTo(1);
         assertThat(verdict.shareRunThrough().interval().orElseThrow().low()).isLessThan(1);
@@ -108,7 +108,7 @@ class LineStudyTest {
     void aLineOfTooLittleCapacityIsLaidToCapacity() {
         Verdict verdict = run(HandMade.request(RANDOM, 50, 10));
 
-        assertThat(verdict.answer()).isEqualTo(Answer.MISSES);
+        assertThat(verdict.answer()).isEqualTo(TargetStatus.MISSES);
         assertThat(verdict.causes().capacity()).isEqualTo(verdict.changes().failed());
     }
 

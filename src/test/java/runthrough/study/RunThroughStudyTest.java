@@ -61,7 +61,7 @@ class RunThroughStudyTest {
                         Wilson.interval(0.625, 8 / 4.8 / Math.pow(12.706205 / 1.959964, 2))
                                 .low(),
                         within(1e-8));
-        assertThat(verdict.answer()).isEqualTo(Answer.UNDECIDED);
+        assertThat(verdict.answer()).isEqualTo(TargetStatus.UNDECIDED);
         assertThat(verdict.chance()).isTrue();
     }
 
@@ -187,7 +187,7 @@ class RunThroughStudyTest {
         assertThat(exact.chance()).isFalse();
         assertThat(exact.shareRunThrough().mean()).isEqualTo(1);
         assertThat(exact.shareRunThrough().interval().orElseThrow().low()).isLessThan(0.9);
-        assertThat(exact.answer()).isEqualTo(Answer.MEETS);
+        assertThat(exact.answer()).isEqualTo(TargetStatus.MEETS);
     }
 
     @Test
@@ -195,7 +195,7 @@ class RunThroughStudyTest {
         // z^2 * 9 = 34.6
         Verdict undecided = study(LINE, GOOD).verdict();
 
-        assertThat(undecided.answer()).isEqualTo(Answer.UNDECIDED);
+        assertThat(undecided.answer()).isEqualTo(TargetStatus.UNDECIDED);
         assertThat(undecided.resolution().leastToShow()).contains(35L);
     }
 

@@ -35,7 +35,7 @@ class ShippedAnswersTest {
         "perforating-line, MISSES,    0,    9.2, PRACTICE"
     })
     void theAnswerIsTheOneThatTheCommentsPromise(
-            String name, Answer answer, double percent, double stopsPerShift, Cause mainCause) {
+            String name, TargetStatus answer, double percent, double stopsPerShift, Cause mainCause) {
         Verdict verdict = verdict(name);
 
         assertThat(verdict.answer()).isEqualTo(answer);

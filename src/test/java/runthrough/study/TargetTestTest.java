@@ -14,21 +14,21 @@ class TargetTestTest {
     void meets_whenTheWholeIntervalIsAtOrAboveTheTarget() {
         // Rule REPORT-16.
         // 10,000 of 10,000: low end 10000 / 10003.84 = 0.99962
-        assertThat(held(0.995, 10_000, 0).answer()).isEqualTo(Answer.MEETS);
+        assertThat(held(0.995, 10_000, 0).answer()).isEqualTo(TargetStatus.MEETS);
     }
 
     @Test
     void misses_whenTheWholeIntervalIsBelowTheTarget() {
         // Rule REPORT-16.
         // 980 of 1,000: high end 0.98700
-        assertThat(held(0.995, 1000, 20).answer()).isEqualTo(Answer.MISSES);
+        assertThat(held(0.995, 1000, 20).answer()).isEqualTo(TargetStatus.MISSES);
     }
 
     @Test
     void undecided_whenTheIntervalHoldsTheTarget() {
         // Rule REPORT-16.
         // 200 of 200: low end 200 / 203.84 = 0.98115
-        assertThat(held(0.995, 200, 0).answer()).isEqualTo(Answer.UNDECIDED);
+        assertThat(held(0.995, 200, 0).answer()).isEqualTo(TargetStatus.UNDECIDED);
     }
 
     @Test
@@ -38,8 +38,8 @@ class TargetTestTest {
 
         assertThat(test.resolution().leastToShow()).contains(765L);
         assertThat(test.resolution().toDecide()).contains(765L);
-        assertThat(held(0.995, 765, 0).answer()).isEqualTo(Answer.MEETS);
-        assertThat(held(0.995, 764, 0).answer()).isEqualTo(Answer.UNDECIDED);
+        assertThat(held(0.995, 765, 0).answer()).isEqualTo(TargetStatus.MEETS);
+        assertThat(held(0.995, 764, 0).answer()).isEqualTo(TargetStatus.UNDECIDED);
     }
 
     @Test
@@ -47,7 +47,7 @@ class TargetTestTest {
         // 3.841459 * 9999 = 38410.7
         TargetTest test = held(0.9999, 1000, 0);
 
-        assertThat(test.answer()).isEqualTo(Answer.UNDECIDED);
+        assertThat(test.answer()).isEqualTo(TargetStatus.UNDECIDED);
         assertThat(test.resolution().leastToShow()).contains(38_411L);
     }
 
@@ -56,7 +56,7 @@ class TargetTestTest {
         // 4 of 1,000 failed: 3.841459 * 0.995 * 0.005 / 0.001^2 = 19111.3
         TargetTest test = held(0.995, 1000, 4);
 
-        assertThat(test.answer()).isEqualTo(Answer.UNDECIDED);
+        assertThat(test.answer()).isEqualTo(TargetStatus.UNDECIDED);
         assertThat(test.resolution().toDecide()).contains(19_112L);
     }
 
@@ -81,7 +81,7 @@ class TargetTestTest {
         // 0 of 3: high end z^2 / (3 + z^2) = 0.5615; 3.841459 * 0.5 * 0.5 / 0.5^2 = 3.84
         TargetTest test = new TargetTest(0.5, Estimators.share(new long[] {0}, new long[] {3}), 3, 3, true);
 
-        assertThat(test.answer()).isEqualTo(Answer.UNDECIDED);
+        assertThat(test.answer()).isEqualTo(TargetStatus.UNDECIDED);
         assertThat(test.resolution().toDecide()).contains(4L);
     }
 
@@ -94,7 +94,7 @@ class TargetTestTest {
         Estimate share = Estimators.share(new long[] {82, 86, 93}, new long[] {100, 100, 100});
         TargetTest test = new TargetTest(0.9, share, 300, 39, true);
 
-        assertThat(test.answer()).isEqualTo(Answer.UNDECIDED);
+        assertThat(test.answer()).isEqualTo(TargetStatus.UNDECIDED);
         assertThat(test.resolution().toDecide()).contains(5634L);
     }
 
@@ -102,7 +102,7 @@ class TargetTestTest {
     void aShareEqualToTheTargetIsNeverToldFromIt() {
         TargetTest test = held(0.995, 1000, 5);
 
-        assertThat(test.answer()).isEqualTo(Answer.UNDECIDED);
+        assertThat(test.answer()).isEqualTo(TargetStatus.UNDECIDED);
         assertThat(test.resolution().toDecide()).isEmpty();
     }
 
@@ -114,14 +114,14 @@ class TargetTestTest {
     @Test
     void aTargetOfOneIsMissedByOneFailure() {
         // Rule REPORT-16.
-        assertThat(held(1, 100_000, 1).answer()).isEqualTo(Answer.MISSES);
+        assertThat(held(1, 100_000, 1).answer()).isEqualTo(TargetStatus.MISSES);
     }
 
     @Test
     void aTargetOfOneCannotBeShownMetByAnyNumberWhereChancePlays() {
         TargetTest test = held(1, 100_000, 0);
 
-        assertThat(test.answer()).isEqualTo(Answer.UNDECIDED);
+        assertThat(test.answer()).isEqualTo(TargetStatus.UNDECIDED);
         assertThat(test.resolution().leastToShow()).isEmpty();
         assertThat(test.resolution().toDecide()).isEmpty();
     }
@@ -132,9 +132,9 @@ class TargetTestTest {
         Estimate all = Estimators.share(new long[] {5}, new long[] {5});
         Estimate most = Estimators.share(new long[] {4}, new long[] {5});
 
-        assertThat(new TargetTest(1, all, 5, 0, false).answer()).isEqualTo(Answer.MEETS);
-        assertThat(new TargetTest(0.8, most, 5, 1, false).answer()).isEqualTo(Answer.MEETS);
-        assertThat(new TargetTest(0.81, most, 5, 1, false).answer()).isEqualTo(Answer.MISSES);
+        assertThat(new TargetTest(1, all, 5, 0, false).answer()).isEqualTo(TargetStatus.MEETS);
+        assertThat(new TargetTest(0.8, most, 5, 1, false).answer()).isEqualTo(TargetStatus.MEETS);
+        assertThat(new TargetTest(0.81, most, 5, 1, false).answer()).isEqualTo(TargetStatus.MISSES);
         assertThat(new TargetTest(0.81, most, 5, 1, false).resolution())
                 .isEqualTo(new Verdict.Resolution(Optional.empty(), Optional.empty()));
     }

@@ -28,7 +28,7 @@ final class BenefitChapter {
         this.year = year;
     }
 
-    Chapter chapter() {
+    DocumentChapter chapter() {
         List<Table> tables = new ArrayList<>(List.of(today()));
         if (!year.benefits().isEmpty()) {
             tables.add(gains());
@@ -41,7 +41,7 @@ final class BenefitChapter {
             Benefit best = year.best().orElseThrow();
             charts.addAll(WorthCharts.of(best.name(), best.worth().orElseThrow(), uncertain()));
         }
-        return new Chapter("worth", "What it is worth", lead(priced), charts, tables, remarks());
+        return new DocumentChapter("worth", "What it is worth", lead(priced), charts, tables, remarks());
     }
 
     private List<String> lead(List<Benefit> priced) {
@@ -95,7 +95,7 @@ final class BenefitChapter {
                         Kind.MASS,
                         year.verdict().output().scrapKilogramsPerShift(),
                         shifts));
-        return new Table("The line as written, in a year", List.of("", "Mean", "95 % interval"), rows, true);
+        return Table.words("The line as written, in a year", List.of("", "Mean", "95 % interval"), rows, true);
     }
 
     private List<String> row(String name, Kind kind, Estimate estimate, double factor) {
@@ -183,7 +183,7 @@ final class BenefitChapter {
             columns.forEach(column -> row.add(column.cell().apply(benefit)));
             rows.add(row);
         }
-        return new Table(caption, head, rows, true);
+        return Table.words(caption, head, rows, true);
     }
 
     private Unit unit(Kind kind, double size) {

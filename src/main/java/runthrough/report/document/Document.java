@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import runthrough.chart.Chart;
-import runthrough.report.ReportPage;
-import runthrough.report.ReportPage.KeyFigure;
+import runthrough.report.Figure;
+import runthrough.report.verdict.ReportPage;
 
 /**
  * All that the document says; every number is text already, in the user's units.
@@ -24,16 +24,16 @@ import runthrough.report.ReportPage.KeyFigure;
  */
 public record Document(
         String title,
-        List<KeyFigure> cover,
+        List<Figure> cover,
         Running running,
         ReportPage report,
         Chart summary,
         Chart slide,
         List<String> worth,
-        Chapter line,
-        List<Chapter> chapters,
-        Chapter inputs,
-        List<KeyFigure> glossary) {
+        DocumentChapter line,
+        List<DocumentChapter> chapters,
+        DocumentChapter inputs,
+        List<Figure> glossary) {
 
     public Document {
         cover = List.copyOf(cover);

@@ -12,14 +12,14 @@ import runthrough.plant.handover.Handover;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Units;
-import runthrough.report.ComparisonAnswer;
-import runthrough.report.PageMaker;
+import runthrough.report.Answer;
+import runthrough.report.Figure;
 import runthrough.report.Provenance;
-import runthrough.report.ReportPage;
-import runthrough.report.ReportPage.KeyFigure;
-import runthrough.report.RunThroughResult;
-import runthrough.report.StudyAnswer;
 import runthrough.report.Table;
+import runthrough.report.comparison.ComparisonAnswer;
+import runthrough.report.verdict.PageMaker;
+import runthrough.report.verdict.ReportPage;
+import runthrough.report.verdict.RunThroughResult;
 import runthrough.study.Verdict;
 import runthrough.study.benefit.Benefit;
 import runthrough.study.comparison.Comparison;
@@ -39,7 +39,7 @@ public final class DocumentMaker {
     private final Handover handover;
     private final List<GivenValue> given;
     private final Optional<Comparison> comparison;
-    private final Optional<StudyAnswer> sensitivity;
+    private final Optional<Answer> sensitivity;
     private final Year year;
 
     private DocumentMaker(
@@ -47,7 +47,7 @@ public final class DocumentMaker {
             Handover handover,
             List<GivenValue> given,
             Optional<Comparison> comparison,
-            Optional<StudyAnswer> sensitivity) {
+            Optional<Answer> sensitivity) {
         this.result = result;
         this.handover = handover;
         this.given = given;
@@ -77,7 +77,7 @@ public final class DocumentMaker {
             Handover handover,
             List<GivenValue> given,
             Optional<Comparison> comparison,
-            Optional<StudyAnswer> sensitivity) {
+            Optional<Answer> sensitivity) {
         return new DocumentMaker(result, handover, given, comparison, sensitivity).document();
     }
 
@@ -92,15 +92,15 @@ public final class DocumentMaker {
                 DocumentCharts.summary(summary),
                 DocumentCharts.slide(summary),
                 new WorthWords(year).sentences(),
-                new Chapter(
+                new DocumentChapter(
                         "line", "The line", parts, List.of(DocumentCharts.line(request, parts)), List.of(), List.of()),
                 chapters(),
                 inputs(),
                 Glossary.TERMS);
     }
 
-    private List<Chapter> chapters() {
-        List<Chapter> chapters = new ArrayList<>();
+    private List<DocumentChapter> chapters() {
+        List<DocumentChapter> chapters = new ArrayList<>();
         comparison.ifPresent(all -> chapters.add(alternatives(all)));
         chapters.add(new BenefitChapter(year).chapter());
         sensitivity
@@ -110,31 +110,31 @@ public final class DocumentMaker {
         return chapters;
     }
 
-    private Chapter alternatives(Comparison all) {
+    private DocumentChapter alternatives(Comparison all) {
         return chapter(
                 "alternatives", "Alternatives", ComparisonAnswer.of(all, request, List.of(), result.provenance()));
     }
 
     /** The answer of a study as a part of the document. */
-    private static Chapter chapter(String id, String title, StudyAnswer answer) {
-        List<String> lead = new ArrayList<>(List.of(answer.mark().sentence()));
+    private static DocumentChapter chapter(String id, String title, Answer answer) {
+        List<String> lead = new ArrayList<>(List.of(answer.headline().sentence()));
         lead.addAll(answer.advice());
-        return new Chapter(id, title, lead, answer.charts(), answer.tables(), answer.account());
+        return new DocumentChapter(id, title, lead, answer.body().charts(), answer.shownTables(), answer.account());
     }
 
-    private List<KeyFigure> cover() {
-        List<KeyFigure> rows = new ArrayList<>();
-        result.provenance().date().ifPresent(date -> rows.add(new KeyFigure("Date", date, "")));
-        handover.cover().number().ifPresent(number -> rows.add(new KeyFigure("Number", number, "")));
-        handover.cover().preparedFor().ifPresent(name -> rows.add(new KeyFigure("Prepared for", name, "")));
-        handover.cover().preparedBy().ifPresent(name -> rows.add(new KeyFigure("Prepared by", name, "")));
+    private List<Figure> cover() {
+        List<Figure> rows = new ArrayList<>();
+        result.provenance().date().ifPresent(date -> rows.add(Figure.words("Date", date, "")));
+        handover.cover().number().ifPresent(number -> rows.add(Figure.words("Number", number, "")));
+        handover.cover().preparedFor().ifPresent(name -> rows.add(Figure.words("Prepared for", name, "")));
+        handover.cover().preparedBy().ifPresent(name -> rows.add(Figure.words("Prepared by", name, "")));
         return rows;
     }
 
-    private Chapter inputs() {
+    private DocumentChapter inputs() {
         List<Table> tables = new ArrayList<>(report.inputs());
         if (!given.isEmpty()) {
-            tables.add(new Table(
+            tables.add(Table.words(
                     "Every number by its place in the scenario, and where it came from",
                     List.of("Place in the scenario", "Value as given", "Where it came from"),
                     given.stream()
@@ -142,7 +142,7 @@ public final class DocumentMaker {
                             .toList(),
                     false));
         }
-        return new Chapter(
+        return new DocumentChapter(
                 "inputs",
                 "",
                 List.of("Values are shown as they are used; the last table has them as they were written."),
@@ -155,9 +155,9 @@ public final class DocumentMaker {
         Verdict verdict = result.study().verdict();
         return new SummaryData(
                 report.title(),
-                report.mark().sign(),
-                report.mark().word(),
-                report.mark().sentence(),
+                report.headline().tone().sign(),
+                report.headline().word(),
+                report.headline().sentence(),
                 verdict.target(),
                 request.resultsIn(),
                 shares(verdict),

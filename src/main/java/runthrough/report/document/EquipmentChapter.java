@@ -36,7 +36,7 @@ final class EquipmentChapter {
         this.units = Units.of(request.resultsIn());
     }
 
-    static Chapter of(SimulationRequest request, HandCalculation hand, Drive drive) {
+    static DocumentChapter of(SimulationRequest request, HandCalculation hand, Drive drive) {
         EquipmentChapter chapter = new EquipmentChapter(request, hand, drive);
         List<Table> tables = new ArrayList<>();
         Optional<CoilDrive> coil = CoilDrive.of(request.line());
@@ -48,7 +48,7 @@ final class EquipmentChapter {
         chapter.bending().ifPresent(tables::add);
         chapter.welds().ifPresent(tables::add);
         chapter.preparation().ifPresent(tables::add);
-        return new Chapter(
+        return new DocumentChapter(
                 "equipment",
                 "What the equipment must do",
                 chapter.lead(coil),
@@ -132,7 +132,7 @@ final class EquipmentChapter {
                 "Power at the end of the ramp",
                 formula("P = F · v", n(found.force()) + " · " + n(found.speed())),
                 both(found.power(), Unit.WATT, Kind.POWER)));
-        return new Table(
+        return Table.words(
                 "To speed up the coil that takes the most (numbers in m, kg, s)",
                 List.of("What", "Formula, and with its numbers", "Result"),
                 rows,
@@ -195,7 +195,7 @@ final class EquipmentChapter {
     private Optional<Table> table(String caption, List<List<String>> rows) {
         return rows.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Table(caption, List.of("", "There is", "Needed", "To spare"), rows, true));
+                : Optional.of(Table.words(caption, List.of("", "There is", "Needed", "To spare"), rows, true));
     }
 
     private List<String> margin(String name, Margin margin) {
@@ -225,7 +225,7 @@ final class EquipmentChapter {
                 .toList();
         return rows.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Table(
+                : Optional.of(Table.words(
                         "Travel across the strip: is the speed one that this thickness can be welded or cut at?",
                         List.of("Work", "Strip thickness", "Strip width", "Travel speed as given", "Time across"),
                         rows,
@@ -246,7 +246,7 @@ final class EquipmentChapter {
                     return List.copyOf(row);
                 })
                 .toList();
-        return Optional.of(new Table(
+        return Optional.of(Table.words(
                 "Time to prepare the next coil, before the process must stop",
                 List.of("Coil that is running", "There is", "Needed", "To spare", "From change to change"),
                 rows,

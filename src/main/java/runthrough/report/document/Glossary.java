@@ -1,11 +1,11 @@
 package runthrough.report.document;
 
 import java.util.List;
-import runthrough.report.ReportPage.KeyFigure;
+import runthrough.report.Figure;
 
 /** The words of the trade and of statistics as the document uses them. */
 final class Glossary {
-    static final List<KeyFigure> TERMS = List.of(
+    static final List<Figure> TERMS = List.of(
             term(
                     "accumulator",
                     "holds strip between joiner and process, so that the process runs while the entry stands"),
@@ -42,7 +42,7 @@ final class Glossary {
 
     private Glossary() {}
 
-    private static KeyFigure term(String word, String meaning) {
-        return new KeyFigure(word, meaning, "");
+    private static Figure term(String word, String meaning) {
+        return Figure.words(word, meaning, "");
     }
 }

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import runthrough.plant.Alternative;
-import runthrough.study.Answer;
+import runthrough.study.TargetStatus;
 import runthrough.study.Verdict;
 import runthrough.study.statistics.Difference;
 import runthrough.study.statistics.Estimate;
@@ -25,7 +25,7 @@ import runthrough.study.statistics.Estimate;
 public record Compared(
         Alternative alternative,
         boolean chance,
-        Answer answer,
+        TargetStatus answer,
         long changes,
         Verdict.Causes causes,
         long stripBreaks,

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Line;
 import runthrough.plant.LineCheck;
-import runthrough.study.Answer;
+import runthrough.study.TargetStatus;
 import runthrough.study.limits.CountLimit.Tried;
 import runthrough.study.limits.CountLimit.What;
 
@@ -65,7 +65,7 @@ final class CountSearch {
                 what,
                 present,
                 smallest,
-                first(tried, one -> one.evaluation().answer(target) == Answer.MEETS),
+                first(tried, one -> one.evaluation().answer(target) == TargetStatus.MEETS),
                 byHand,
                 smallest.equals(byHand) ? List.of() : differences(tried, smallest.orElse(most + 1), variant),
                 tried);

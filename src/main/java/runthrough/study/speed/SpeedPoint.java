@@ -1,6 +1,6 @@
 package runthrough.study.speed;
 
-import runthrough.study.Answer;
+import runthrough.study.TargetStatus;
 import runthrough.study.statistics.Estimate;
 
 /**
@@ -19,7 +19,7 @@ import runthrough.study.statistics.Estimate;
 public record SpeedPoint(
         double speed,
         double factor,
-        Answer answer,
+        TargetStatus answer,
         Estimate shareRunThrough,
         Estimate output,
         Estimate massFlow,

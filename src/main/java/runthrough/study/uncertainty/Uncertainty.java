@@ -3,7 +3,7 @@ package runthrough.study.uncertainty;
 import java.util.List;
 import java.util.Optional;
 import runthrough.plant.SimulationRequest;
-import runthrough.study.Answer;
+import runthrough.study.TargetStatus;
 
 /**
  * The answer, and how well it is known.
@@ -42,16 +42,18 @@ public record Uncertainty(
     public record Point(double capacity, UncertainFigure share) {}
 
     /** Whether the target is met, as far as the times are known. */
-    public Answer answer() {
+    public TargetStatus answer() {
         return against(share.all());
     }
 
     /** The same as if the times were known exactly. */
-    public Answer answerIfTimesWereKnown() {
+    public TargetStatus answerIfTimesWereKnown() {
         return against(share.simulation());
     }
 
-    private Answer against(UncertainFigure.Band band) {
-        return band.low() >= target ? Answer.MEETS : band.high() < target ? Answer.MISSES : Answer.UNDECIDED;
+    private TargetStatus against(UncertainFigure.Band band) {
+        return band.low() >= target
+                ? TargetStatus.MEETS
+                : band.high() < target ? TargetStatus.MISSES : TargetStatus.UNDECIDED;
     }
 }

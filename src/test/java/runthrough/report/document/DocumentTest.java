@@ -33,9 +33,9 @@ import runthrough.plant.Line;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.handover.Handover;
 import runthrough.quantity.UnitSystem;
-import runthrough.report.Invented;
 import runthrough.report.Provenance;
-import runthrough.report.RunThroughResult;
+import runthrough.report.verdict.Invented;
+import runthrough.report.verdict.RunThroughResult;
 
 /** The document that is handed over, on the screen and on paper. */
 class DocumentTest {
@@ -131,7 +131,7 @@ class DocumentTest {
     @Test
     void firstPageIsEnoughToDecideOn() throws IOException {
         assertThat(pages(PAGES).get(0))
-                .contains(DOCUMENT.title(), DOCUMENT.report().mark().word())
+                .contains(DOCUMENT.title(), DOCUMENT.report().headline().word())
                 .contains("What binds", "What to change", "What it is worth")
                 .contains("Share of coil changes that run through");
     }
@@ -213,7 +213,7 @@ class DocumentTest {
         for (Line line : List.of(Invented.rethread(), Invented.withoutAccumulator())) {
             Document document = document(Invented.result(line));
             assertThat(DocumentHtml.render(document, Edition.SCREEN))
-                    .contains(document.report().mark().word());
+                    .contains(document.report().headline().word());
         }
     }
 
@@ -227,7 +227,7 @@ class DocumentTest {
         assertThat(new String(files.get(DocumentFiles.SLIDE_SVG), StandardCharsets.UTF_8))
                 .startsWith("<svg")
                 .contains("viewBox=\"0 0 1600 900\"")
-                .contains(DOCUMENT.report().mark().word());
+                .contains(DOCUMENT.report().headline().word());
         assertThat(files.get(DocumentFiles.SLIDE_PNG)).startsWith(0x89, 'P', 'N', 'G');
     }
 

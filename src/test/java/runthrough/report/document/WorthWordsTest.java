@@ -11,7 +11,7 @@ import runthrough.plant.Distribution;
 import runthrough.plant.handover.Money;
 import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
-import runthrough.report.Invented;
+import runthrough.report.verdict.Invented;
 import runthrough.study.Verdict;
 import runthrough.study.benefit.Benefit;
 import runthrough.study.benefit.Gain;

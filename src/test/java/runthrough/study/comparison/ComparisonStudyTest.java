@@ -21,12 +21,12 @@ import runthrough.plant.RunPlan.Extent;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.LineBuilder;
-import runthrough.study.Answer;
 import runthrough.study.Cause;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
+import runthrough.study.TargetStatus;
 import runthrough.study.comparison.Compared.Figure;
 import runthrough.study.statistics.Difference;
 import runthrough.study.statistics.Difference.Message;
@@ -90,7 +90,7 @@ class ComparisonStudyTest {
                 .isCloseTo(6000 / 10_400.0 * 28_800, within(1e-8));
         assertThat(today.figure(ComparisonMeasure.STOPS).value().mean())
                 .isCloseTo(10 / 10_400.0 * 28_800, within(1e-9));
-        assertThat(today.answer()).isEqualTo(Answer.MISSES);
+        assertThat(today.answer()).isEqualTo(TargetStatus.MISSES);
         assertThat(today.causes().main()).contains(Cause.PRACTICE);
         // Two people for 600 s.
         assertThat(today.figure(ComparisonMeasure.CREW_TIME_PER_CHANGE).value().mean())
@@ -105,7 +105,7 @@ class ComparisonStudyTest {
         assertThat(difference(second, ComparisonMeasure.RUN_THROUGH).message()).isEqualTo(Message.NONE);
 
         Compared third = comparison.others().get(1);
-        assertThat(third.answer()).isEqualTo(Answer.MEETS);
+        assertThat(third.answer()).isEqualTo(TargetStatus.MEETS);
         assertExact(third, ComparisonMeasure.RUN_THROUGH, 1);
         assertExact(third, ComparisonMeasure.OUTPUT_LENGTH, 1.5 - rethreading);
         // 0.002 m by 1 m by 7850 kg/m3 weigh 15.7 kg a metre; the year has 1000 h.

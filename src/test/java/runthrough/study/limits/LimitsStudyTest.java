@@ -18,9 +18,9 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.LineBuilder;
-import runthrough.study.Answer;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
+import runthrough.study.TargetStatus;
 import runthrough.study.limits.LineLimit.Difference;
 import runthrough.study.limits.LineLimit.What;
 import runthrough.study.search.Crossing;
@@ -180,7 +180,7 @@ class LimitsStudyTest {
         LineLimit speed = limit(limits, What.PROCESS_SPEED);
         assertThat(200 / 114.0).isBetween(low(speed), high(speed));
         assertThat(limits.chance()).isTrue();
-        assertThat(limits.present().orElseThrow().answer(0.9)).isEqualTo(Answer.MEETS);
+        assertThat(limits.present().orElseThrow().answer(0.9)).isEqualTo(TargetStatus.MEETS);
     }
 
     private static double low(LineLimit limit) {

@@ -16,11 +16,11 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.LineBuilder;
-import runthrough.study.Answer;
 import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
+import runthrough.study.TargetStatus;
 import runthrough.study.Verdict;
 import runthrough.study.search.Crossing;
 import runthrough.study.speed.SpeedCurve.Where;
@@ -67,12 +67,12 @@ class SpeedStudyTest {
             if (point.speed() < FASTEST) {
                 // All that the speed promises.
                 assertThat(point.output().mean()).isCloseTo(point.speed(), within(1e-9));
-                assertThat(point.answer()).isEqualTo(Answer.MEETS);
+                assertThat(point.answer()).isEqualTo(TargetStatus.MEETS);
                 assertThat(point.stopsPerShift().mean()).isZero();
             } else {
                 // At least a minute is lost every 600 m: less comes out than at 1.6 m/s.
                 assertThat(point.output().mean()).isLessThan(1.6);
-                assertThat(point.answer()).isEqualTo(Answer.MISSES);
+                assertThat(point.answer()).isEqualTo(TargetStatus.MISSES);
                 assertThat(point.lostTimePerShift().mean()).isGreaterThan(3600);
             }
         }

@@ -18,9 +18,9 @@ import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.LineBuilder;
-import runthrough.study.Answer;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
+import runthrough.study.TargetStatus;
 
 /**
  * Process 1.5 m/s, speed changes at once: 105 m hold 70 s. Joints are a tail element and a join element, the second twice as
@@ -99,7 +99,7 @@ class UncertaintyStudyTest {
 
         assertThat(known.share().times()).isCloseTo(0.067, within(0.02));
         assertThat(known.inputs()).containsExactly(new MeasuredInputs.Input("a sheet", 160));
-        assertThat(known.answer()).isEqualTo(Answer.UNDECIDED);
+        assertThat(known.answer()).isEqualTo(TargetStatus.UNDECIDED);
     }
 
     /**
@@ -150,7 +150,7 @@ class UncertaintyStudyTest {
 
         assertThat(known.share().all()).isEqualTo(new UncertainFigure.Band(1, 1));
         assertThat(known.share().times()).isZero();
-        assertThat(known.answer()).isEqualTo(Answer.MEETS);
+        assertThat(known.answer()).isEqualTo(TargetStatus.MEETS);
     }
 
     @Test
@@ -195,7 +195,7 @@ class UncertaintyStudyTest {
         assertThat(known.capacity()).isEmpty();
         assertThat(known.curve()).isEmpty();
         assertThat(known.share().all().high()).isEqualTo(0);
-        assertThat(known.answer()).isEqualTo(Answer.MISSES);
+        assertThat(known.answer()).isEqualTo(TargetStatus.MISSES);
     }
 
     /** 1 m at 0.04 m/s takes 25 s, 5 or 15 s observed beside it and 4 s to clamp: with 105 m for 70 s all run through. */
@@ -219,7 +219,7 @@ class UncertaintyStudyTest {
 
         assertThat(known.inputs()).hasSize(1);
         assertThat(known.share().all().low()).isEqualTo(1);
-        assertThat(known.answer()).isEqualTo(Answer.MEETS);
+        assertThat(known.answer()).isEqualTo(TargetStatus.MEETS);
         assertThat(known.capacity().orElseThrow().all().high()).isLessThan(105);
     }
 }

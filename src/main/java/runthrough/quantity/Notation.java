@@ -1,0 +1,138 @@
+package runthrough.quantity;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+
+/**
+ * How numbers of one kind are written for people: in which unit, and with how many digits. Every result that people read is
+ * written here, by one rule: the digits that its interval leaves certain ({@link Numbers#lastCertain}), else three significant
+ * digits. Shares near 0 and 1 keep the digits that tell them from none and all. Times above 90 s are minutes and seconds,
+ * above 3 h hours.
+ *
+ * @param unit of the number; empty for a plain number
+ * @param symbol behind the number; empty for none
+ * @param isClock whether a time is written as minutes and seconds, such as 2:05
+ */
+public record Notation(Optional<Unit> unit, String symbol, boolean isClock) {
+    /** Numbers without a unit. */
+    public static final Notation PLAIN = new Notation(Optional.empty(), "", false);
+    /** A share from 0 to 1 as a percentage. */
+    public static final Notation SHARE = of(Unit.PERCENT);
+    /** A difference of two shares. */
+    public static final Notation POINTS = of(Unit.PERCENT).called("points");
+    /** Times up to 90 s, and columns of short times. */
+    public static final Notation SECONDS = of(Unit.SECOND);
+
+    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+    private static final int DIGITS = 3;
+    private static final double MOST_SECONDS = 90;
+    private static final double MOST_MINUTES = 3 * 3600;
+    private static final Notation CLOCK = new Notation(Optional.of(Unit.SECOND), "min", true);
+
+    /** Numbers of {@code unit}. */
+    public static Notation of(Unit unit) {
+        return new Notation(Optional.of(unit), unit.symbol(), false);
+    }
+
+    /** The usual one for a quantity of {@code kind} whose values go up to {@code greatest} (SI). */
+    public static Notation of(Kind kind, double greatest, UnitSystem system) {
+        return kind == Kind.TIME ? time(greatest) : of(Units.of(system).unitFor(kind, greatest));
+    }
+
+    /** Times of up to {@code greatest} (s): seconds, minutes and seconds, or hours. */
+    public static Notation time(double greatest) {
+        double size = Math.abs(greatest);
+        return size <= MOST_SECONDS || !Double.isFinite(size) ? SECONDS : size <= MOST_MINUTES ? CLOCK : of(Unit.HOUR);
+    }
+
+    /** The same with another symbol, such as {@code person-min}. */
+    public Notation called(String other) {
+        return new Notation(unit, other, isClock);
+    }
+
+    /** Of a file of values: times in seconds, shares from 0 to 1, all else in the same unit. */
+    public Notation ofFile() {
+        return isClock ? SECONDS : unit.filter(Unit.PERCENT::equals).isPresent() ? PLAIN : this;
+    }
+
+    /** {@code si} in the unit. */
+    public double value(double si) {
+        return unit.map(given -> given.fromSi(si)).orElse(si);
+    }
+
+    /** The number without its unit, to three digits. */
+    public String number(double si) {
+        return number(si, 0);
+    }
+
+    /**
+     * The number without its unit.
+     *
+     * @param half half the width of its interval (SI); 0 for none
+     */
+    public String number(double si, double half) {
+        if (!Double.isFinite(si)) {
+            return Numbers.text(si);
+        }
+        if (isClock) {
+            return clock(si, half);
+        }
+        if (this.equals(SHARE)) {
+            return share(si, half);
+        }
+        return certain(value(si), value(half));
+    }
+
+    /** The number with its unit. */
+    public String text(double si) {
+        return text(si, 0);
+    }
+
+    /** The number with its unit; {@code half} as for {@link #number(double, double)}. */
+    public String text(double si, double half) {
+        return Double.isFinite(si) ? with(number(si, half)) : number(si);
+    }
+
+    /** From {@code low} to {@code high}, in digits that tell the two apart: "2.1 to 2.9 m". */
+    public String range(double low, double high) {
+        double half = Math.abs(high - low) / 2;
+        return number(low, half) + " to " + text(high, half);
+    }
+
+    /** The unit behind a number that was written. */
+    private String with(String number) {
+        return symbol.isEmpty() ? number : number + " " + symbol;
+    }
+
+    /** A number in its unit: the digits that half the width of its interval leaves certain, or three. */
+    private static String certain(double value, double half) {
+        return half > 0 && value != 0 && Double.isFinite(half)
+                ? Numbers.fixed(value, Math.max(0, -Numbers.lastCertain(half)))
+                : Numbers.text(value, DIGITS);
+    }
+
+    /** Never none or all for what is neither. */
+    private static String share(double share, double half) {
+        if (half > 0 && Double.isFinite(half)) {
+            int decimals = Math.max(0, -Numbers.lastCertain(100 * half));
+            BigDecimal percent = new BigDecimal(100 * share).setScale(decimals, RoundingMode.HALF_UP);
+            boolean isPlain = percent.signum() != 0 && percent.compareTo(HUNDRED) != 0;
+            if (isPlain || share == 0 || share == 1) {
+                return percent.signum() == 0 ? "0" : percent.compareTo(HUNDRED) == 0 ? "100" : percent.toPlainString();
+            }
+        }
+        return share > 0.9 && share <= 1 ? Numbers.percent(share) : Numbers.text(100 * share, DIGITS);
+    }
+
+    /** Whole seconds, or the decimals that the interval leaves certain. */
+    private static String clock(double seconds, double half) {
+        int decimals = half > 0 && Double.isFinite(half) ? Math.max(0, -Numbers.lastCertain(half)) : 0;
+        BigDecimal size = new BigDecimal(Math.abs(seconds)).setScale(decimals, RoundingMode.HALF_UP);
+        BigDecimal[] parts = size.divideAndRemainder(BigDecimal.valueOf(60));
+        String rest = parts[1].setScale(decimals, RoundingMode.UNNECESSARY).toPlainString();
+        boolean isShort = parts[1].compareTo(BigDecimal.TEN) < 0;
+        return (seconds < 0 && size.signum() != 0 ? "-" : "") + parts[0].toBigInteger() + ":" + (isShort ? "0" : "")
+                + rest;
+    }
+}

@@ -1,0 +1,97 @@
+package runthrough.report;
+
+import java.util.Optional;
+
+/** What stands in a place of a table or beside the name of a figure: words, a number, or a number with words. */
+public sealed interface Cell {
+    /** Nothing. */
+    Cell NONE = new Words("");
+
+    /** As people read it, with the unit. */
+    String text();
+
+    /** As people read it under a heading that names the unit. */
+    default String bare() {
+        return text();
+    }
+
+    /** The number in it, if there is one. */
+    default Optional<Value> value() {
+        return Optional.empty();
+    }
+
+    /** Words; text of the user as well. */
+    record Words(String text) implements Cell {}
+
+    /** A number. What stands in its place where there is none is {@code without}. */
+    record Number(Value number, String without) implements Cell {
+        @Override
+        public String text() {
+            return number.isThere() ? number.text() : without;
+        }
+
+        @Override
+        public String bare() {
+            return number.isThere() ? number.number() : without;
+        }
+
+        @Override
+        public Optional<Value> value() {
+            return Optional.of(number);
+        }
+    }
+
+    /** The interval of a number. */
+    record Ends(Value number) implements Cell {
+        @Override
+        public String text() {
+            return number.range().orElse("");
+        }
+
+        @Override
+        public String bare() {
+            return number.bareRange().orElse("");
+        }
+
+        @Override
+        public Optional<Value> value() {
+            return Optional.of(number);
+        }
+    }
+
+    /** A formula. */
+    record Formula(java.util.List<Piece> pieces) implements Cell {
+        public Formula {
+            pieces = java.util.List.copyOf(pieces);
+        }
+
+        @Override
+        public String text() {
+            return pieces.stream().map(Piece::text).collect(java.util.stream.Collectors.joining());
+        }
+    }
+
+    /** A piece of a formula. */
+    record Piece(String text, Style style) {}
+
+    /** How a piece of a formula is set. */
+    enum Style {
+        PLAIN,
+        RAISED,
+        LOWERED
+    }
+
+    static Cell of(String words) {
+        return words.isEmpty() ? NONE : new Words(words);
+    }
+
+    /** A number; nothing where there is none. */
+    static Cell of(Value number) {
+        return new Number(number, "");
+    }
+
+    /** A count. */
+    static Cell of(long count) {
+        return of(Value.plain(count));
+    }
+}

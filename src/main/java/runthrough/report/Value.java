@@ -1,0 +1,72 @@
+package runthrough.report;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import runthrough.quantity.Notation;
+import runthrough.study.statistics.Interval;
+
+/**
+ * A number of an answer: what it is in SI, in which unit people read it, and how well it is known.
+ *
+ * @param si the number; not a number for none
+ * @param notation how it is written
+ * @param interval in which it lies; empty for an exact number and for one whose interval is not known
+ */
+public record Value(double si, Notation notation, Optional<Interval> interval) {
+
+    /** A number without an interval. */
+    public static Value of(double si, Notation notation) {
+        return new Value(si, notation, Optional.empty());
+    }
+
+    /** A count, or another number without a unit. */
+    public static Value plain(double number) {
+        return of(number, Notation.PLAIN);
+    }
+
+    /** A number that may be missing. */
+    public static Value of(OptionalDouble si, Notation notation) {
+        return of(si.orElse(Double.NaN), notation);
+    }
+
+    /** Whether there is a number. */
+    public boolean isThere() {
+        return !Double.isNaN(si);
+    }
+
+    /** The number without its unit. */
+    public String number() {
+        return notation.number(si, half());
+    }
+
+    /** The number with its unit. */
+    public String text() {
+        return notation.text(si, half());
+    }
+
+    /** Its interval with the unit, such as "2.1 to 2.9 m" or "at most 0.3 m"; empty without one. */
+    public Optional<String> range() {
+        return interval.map(ends -> ends.method() == Interval.Method.RULE_OF_THREE
+                ? "at most " + notation.text(ends.high(), ends.halfWidth())
+                : notation.range(ends.low(), ends.high()));
+    }
+
+    /** The same without the unit, for a place that names it. */
+    public Optional<String> bareRange() {
+        return interval.map(ends -> {
+            String high = notation.number(ends.high(), ends.halfWidth());
+            return ends.method() == Interval.Method.RULE_OF_THREE
+                    ? "at most " + high
+                    : notation.number(ends.low(), ends.halfWidth()) + " to " + high;
+        });
+    }
+
+    /** The number and, in brackets, its interval: "98.1 % (97.6 to 98.4)". */
+    public String known() {
+        return text() + bareRange().map(ends -> " (" + ends + ")").orElse("");
+    }
+
+    private double half() {
+        return interval.map(Interval::halfWidth).orElse(0.0);
+    }
+}

@@ -1,0 +1,165 @@
+package runthrough.report.comparison;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import runthrough.report.JsonShape;
+import runthrough.study.Cause;
+import runthrough.study.TargetStatus;
+import runthrough.study.comparison.Compared;
+import runthrough.study.comparison.Compared.Figure;
+import runthrough.study.comparison.Comparison;
+import runthrough.study.comparison.ComparisonMeasure;
+import runthrough.study.statistics.Difference;
+import runthrough.study.statistics.Interval;
+
+/** What JSON tells of a comparison. */
+final class ComparisonDocument {
+    private static final JsonShape<Difference> DIFFERENCE = JsonShape.<Difference>named("difference")
+            .optionalNumber(
+                    "mean",
+                    "This less today's; null where no pair gave a value.",
+                    difference -> OptionalDouble.of(difference.mean()))
+            .optionalNumber(
+                    "low",
+                    "Lower end of its interval; null where there is none.",
+                    difference -> low(difference.interval()))
+            .optionalNumber(
+                    "high",
+                    "Upper end of its interval; null where there is none.",
+                    difference -> high(difference.interval()))
+            .word(
+                    "finding",
+                    "real: the whole interval lies on one side of zero, or the difference is exact; not-shown: it does"
+                            + " not; none: every pair gave the same.",
+                    Difference.Message.class,
+                    Difference::message);
+
+    private static final JsonShape<Told> FIGURE = JsonShape.<Told>named("figure")
+            .number(
+                    "mean",
+                    "Mean over the replications.",
+                    told -> told.figure().value().mean())
+            .optionalNumber(
+                    "low", "Lower end of its 95 % interval; null where there is none.", told -> low(told.interval()))
+            .optionalNumber(
+                    "high", "Upper end of its 95 % interval; null where there is none.", told -> high(told.interval()))
+            .optional(
+                    "less_today",
+                    "This less the same of the alternative called today, under the same random numbers; null for that one"
+                            + " itself.",
+                    DIFFERENCE,
+                    told -> told.figure().difference());
+
+    private static final List<Member> FIGURES = List.of(
+            new Member("share_run_through", "Share of coil changes run through.", ComparisonMeasure.RUN_THROUGH, false),
+            new Member("stops_per_8_h", "Stops for want of strip.", ComparisonMeasure.STOPS, false),
+            new Member(
+                    "lost_s_per_8_h",
+                    "Time at the rated speed lost for want of strip.",
+                    ComparisonMeasure.LOST_TIME,
+                    false),
+            new Member(
+                    "output_m_per_s",
+                    "Strip processed over time, stops included.",
+                    ComparisonMeasure.OUTPUT_LENGTH,
+                    false),
+            new Member("output_kg_per_s", "The same by mass.", ComparisonMeasure.OUTPUT_MASS, false),
+            new Member(
+                    "share_of_rated",
+                    "Metres processed over metres at the rated speed.",
+                    ComparisonMeasure.UTILISATION,
+                    false),
+            new Member("scrap_kg_per_8_h", "Crops and spoilt strip.", ComparisonMeasure.SCRAP_MASS, false),
+            new Member(
+                    "scrap_share",
+                    "Scrap over scrap and processed strip, by mass.",
+                    ComparisonMeasure.SCRAP_SHARE,
+                    false),
+            new Member("joint_s", "How long the strip stands at a coil change.", ComparisonMeasure.JOINT_TIME, false),
+            new Member(
+                    "crew_person_s_per_change",
+                    "Crew time at the joint: tail and join work, rethreading and joints made again included, times the"
+                            + " crew; waiting for the next coil is not in it.",
+                    ComparisonMeasure.CREW_TIME_PER_CHANGE,
+                    false),
+            new Member("crew_person_s_per_8_h", "The same in 8 h.", ComparisonMeasure.CREW_TIME, false));
+
+    private static final List<Member> YEAR = List.of(
+            new Member("stops_per_year", "Stops for want of strip.", ComparisonMeasure.STOPS, true),
+            new Member(
+                    "lost_s_per_year",
+                    "Time at the rated speed lost for want of strip.",
+                    ComparisonMeasure.LOST_TIME,
+                    true),
+            new Member("output_m_per_year", "Strip processed.", ComparisonMeasure.OUTPUT_LENGTH, true),
+            new Member("output_kg_per_year", "The same by mass.", ComparisonMeasure.OUTPUT_MASS, true),
+            new Member("scrap_kg_per_year", "Crops and spoilt strip.", ComparisonMeasure.SCRAP_MASS, true),
+            new Member("crew_person_s_per_year", "Crew time at the joint.", ComparisonMeasure.CREW_TIME, true));
+
+    private static final JsonShape<Compared> ALTERNATIVE = JsonShape.<Compared>named("alternative")
+            .text("name", "What it is called.", one -> one.alternative().name())
+            .texts(
+                    "changes",
+                    "What it changes in the scenario as written, a path and a value each.",
+                    one -> one.alternative().changes())
+            .flag("left_to_chance", "Whether anything in it is left to chance; if not, it is exact.", Compared::chance)
+            .word("answer", "Whether the target is met.", TargetStatus.class, Compared::answer)
+            .count("coil_changes_run", "Coil changes of all replications.", Compared::changes)
+            .optionalWord(
+                    "binding",
+                    "What most coil changes that did not run through are laid to; null when all did.",
+                    Cause.class,
+                    one -> one.causes().main())
+            .count(
+                    "strip_breaks",
+                    "Times that the level fell below zero; numbers are not physical then.",
+                    Compared::stripBreaks)
+            .in("figures", "What it gives.", shape("figures", FIGURES), one -> one)
+            .in("per_year", "What that comes to in a year.", shape("per_year", YEAR), one -> one);
+
+    static final JsonShape<Comparison> SHAPE = JsonShape.<Comparison>named("compare")
+            .number("target", "Share of coil changes that should run through.", Comparison::target)
+            .count(
+                    "replications_run",
+                    "Replications of each alternative that has any random numbers.",
+                    Comparison::replications)
+            .number("year_s", "Scheduled running time of a year.", Comparison::yearlyTime)
+            .number(
+                    "difference_confidence",
+                    "Confidence of each difference's interval: those of all alternatives hold together with 0.95.",
+                    Comparison::confidence)
+            .in("today", "The alternative that the others are held against.", ALTERNATIVE, Comparison::today)
+            .list("alternatives", "All others.", ALTERNATIVE, Comparison::others);
+
+    private ComparisonDocument() {}
+
+    /** A figure of an alternative in which something is left to chance, or nothing is. */
+    private record Told(Figure figure, boolean chance) {
+        Optional<Interval> interval() {
+            return figure.value().interval().filter(any -> chance);
+        }
+    }
+
+    private record Member(String name, String meaning, ComparisonMeasure measure, boolean yearly) {
+        Told of(Compared one) {
+            return new Told(yearly ? one.perYear(measure) : one.figure(measure), one.chance());
+        }
+    }
+
+    private static JsonShape<Compared> shape(String name, List<Member> members) {
+        JsonShape<Compared> shape = JsonShape.named(name);
+        for (Member member : members) {
+            shape = shape.in(member.name(), member.meaning(), FIGURE, member::of);
+        }
+        return shape;
+    }
+
+    private static OptionalDouble low(Optional<Interval> interval) {
+        return interval.map(ends -> OptionalDouble.of(ends.low())).orElseGet(OptionalDouble::empty);
+    }
+
+    private static OptionalDouble high(Optional<Interval> interval) {
+        return interval.map(ends -> OptionalDouble.of(ends.high())).orElseGet(OptionalDouble::empty);
+    }
+}

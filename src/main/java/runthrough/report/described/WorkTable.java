@@ -1,0 +1,101 @@
+package runthrough.report.described;
+
+import java.util.ArrayList;
+import java.util.List;
+import runthrough.plant.CoilChange.Reject;
+import runthrough.plant.Line;
+import runthrough.plant.Practice;
+import runthrough.plant.WorkElement;
+import runthrough.plant.WorkElement.Occurrence;
+import runthrough.plant.WorkElement.WorkTime;
+import runthrough.quantity.Kind;
+import runthrough.report.Table;
+
+/** The work of a coil change as described, element by element. */
+public final class WorkTable {
+    private final InputTexts texts;
+    private final boolean redone;
+    private final List<List<String>> rows = new ArrayList<>();
+
+    private WorkTable(Reject reject, InputTexts texts) {
+        this.texts = texts;
+        this.redone = !(reject instanceof Reject.Never);
+    }
+
+    public static Table of(Line line, InputTexts texts) {
+        WorkTable table = new WorkTable(line.change().reject(), texts);
+        table.list("prepare", line.change().prepare());
+        if (line.practice() instanceof Practice.Rethread rethread) {
+            table.row(
+                    "strip standing",
+                    "rethread",
+                    DistributionText.of(rethread.time(), Kind.TIME, texts),
+                    "always",
+                    "no");
+        } else {
+            table.list("tail, strip standing", line.change().tail());
+            table.list("join, strip standing", line.change().join());
+        }
+        List<String> head = new ArrayList<>(List.of("Work", "Element", "Time", "Done"));
+        if (table.redone) {
+            head.add("Again after a reject");
+        }
+        return Table.words("Work of a coil change", head, table.rows, false);
+    }
+
+    /** How often a joint is rejected, in words. */
+    public static String rejects(Reject reject, InputTexts texts) {
+        if (reject instanceof Reject.Chance chance) {
+            return "each with a chance of " + texts.text(Kind.SHARE, chance.p());
+        } else if (reject instanceof Reject.Every every) {
+            return "once at every " + ordinal(every.n()) + " coil change";
+        }
+        return "none";
+    }
+
+    private void list(String name, List<WorkElement> elements) {
+        elements.forEach(element -> row(
+                name,
+                element.name(),
+                time(element.time()),
+                occurrence(element.occurrence()),
+                element.redo() ? "yes" : "no"));
+    }
+
+    private void row(String list, String name, String time, String done, String again) {
+        rows.add(redone ? List.of(list, name, time, done, again) : List.of(list, name, time, done));
+    }
+
+    private String time(WorkTime time) {
+        String drawn = DistributionText.of(time.drawn(), Kind.TIME, texts);
+        if (time instanceof WorkTime.Travel travel) {
+            String across = "across the strip at " + texts.text(Kind.TRAVEL_SPEED, travel.speed());
+            return time.drawn().isConstant() && time.drawn().mean() == 0 ? across : across + ", plus " + drawn;
+        }
+        return time instanceof WorkTime.FromRows from
+                ? drawn + ", by rows of " + from.rows().source()
+                : drawn;
+    }
+
+    private String occurrence(Occurrence occurrence) {
+        if (occurrence instanceof Occurrence.Every every) {
+            return "every " + ordinal(every.n());
+        } else if (occurrence instanceof Occurrence.Chance chance) {
+            return "with a chance of " + texts.text(Kind.SHARE, chance.p());
+        }
+        return "always";
+    }
+
+    private static String ordinal(int n) {
+        int tens = n % 100;
+        String end = tens >= 11 && tens <= 13
+                ? "th"
+                : switch (n % 10) {
+                    case 1 -> "st";
+                    case 2 -> "nd";
+                    case 3 -> "rd";
+                    default -> "th";
+                };
+        return n + end;
+    }
+}

@@ -1,0 +1,174 @@
+package runthrough.report.limits;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import runthrough.chart.LimitRow;
+import runthrough.chart.StudyCharts;
+import runthrough.report.Answer;
+import runthrough.report.AnswerFormat;
+import runthrough.report.Chapter;
+import runthrough.report.Figure;
+import runthrough.report.Provenance;
+import runthrough.report.StudyWords;
+import runthrough.report.Subject;
+import runthrough.report.Texts;
+import runthrough.report.described.InputTables;
+import runthrough.study.Evaluation;
+import runthrough.study.limits.CountLimit;
+import runthrough.study.limits.Limits;
+import runthrough.study.limits.LineLimit;
+import runthrough.study.search.Crossing.Found;
+
+/** Tells how far each number of a line can be driven. */
+public final class LimitsAnswer {
+    /** Of the JSON. */
+    public static final AnswerFormat FORMAT = new AnswerFormat("limits", 2, Subject.OF_LINES, LimitsDocument.SHAPE);
+
+    private static final String CSV = "limits.csv";
+
+    private final Limits limits;
+    private final StudyWords words;
+    private final LimitWords limitWords;
+
+    private LimitsAnswer(Limits limits) {
+        this.limits = limits;
+        this.words = StudyWords.of(limits.request().resultsIn(), limits.chance());
+        this.limitWords = new LimitWords(limits, words);
+    }
+
+    /** The answer of {@code limits}. */
+    public static Answer of(Limits limits, List<String> warnings, Provenance provenance) {
+        return new LimitsAnswer(limits).answer(warnings, provenance);
+    }
+
+    private Answer answer(List<String> warnings, Provenance provenance) {
+        return new Answer(
+                new Answer.Question(
+                        FORMAT,
+                        InputTables.subject(limits.request(), provenance),
+                        "How far can the line be driven?",
+                        basis(),
+                        limits.chance()),
+                new LimitsHeadline(limitWords).mark(),
+                advice(),
+                figures(),
+                new Answer.Body(
+                        StudyCharts.of(limits, rows(), reading()),
+                        limits.applicable() ? new LimitsTables(limitWords).all() : List.of(),
+                        List.of(Chapter.of("account", "How it was computed", account())),
+                        Map.of(CSV, LimitsCsv.of(limits, words))),
+                LimitsDocument.SHAPE.fields(limits, limits.chance()),
+                warnings,
+                provenance);
+    }
+
+    private String basis() {
+        if (limits.chance()) {
+            return words.basis(limits.request(), limits.request().run().replications(), "value tried");
+        }
+        return limits.present()
+                .map(present -> Texts.count(present.changes())
+                        + " coil changes for each value tried; nothing is left to chance")
+                .orElse("the practice alone; nothing was run");
+    }
+
+    private List<String> advice() {
+        List<String> advice = new ArrayList<>();
+        if (!limits.applicable()) {
+            advice.add(
+                    "What coil changes cost such a line at which speed is told by the study of speeds; an accumulator is"
+                            + " what would let it run through.");
+            return advice;
+        }
+        Evaluation present = limits.present().orElseThrow();
+        words.tooShort(present.resolution(limits.target()), present.changes(), limits.target())
+                .ifPresent(advice::add);
+        if (limits.limits().stream().anyMatch(LineLimit::scaledAlike)) {
+            advice.add(
+                    "Coils of this line differ in speed or length: all were changed by the same factor. The speed told is"
+                            + " the fastest, the length the mean.");
+        }
+        double fall = limits.limits().stream()
+                .mapToDouble(limit -> limit.crossing().fall())
+                .max()
+                .orElse(0);
+        if (limits.chance() && fall > 0) {
+            advice.add(
+                    "A value that asks less of the line did not always do better, by up to "
+                            + words.texts().share(fall)
+                            + " of coil changes under the same random numbers. Between such values the one that asks more is told.");
+        }
+        return advice;
+    }
+
+    private List<Figure> figures() {
+        Stream<Figure> numbers = limits.limits().stream()
+                .map(limit -> Figure.words(
+                        LimitWords.name(limit.what()),
+                        limitWords.found(limit),
+                        "now " + limitWords.present(limit)
+                                + limitWords
+                                        .interval(limit)
+                                        .map(interval -> "; 95 % interval " + interval)
+                                        .orElse("")));
+        Stream<Figure> counts = limits.counts().stream()
+                .map(limit -> Figure.words(
+                        LimitWords.name(limit.what()),
+                        LimitWords.found(limit.smallest()),
+                        "now " + limit.present() + shown(limit)));
+        return Stream.concat(numbers, counts).toList();
+    }
+
+    /** What number is shown to do, where that is not the one that is seen to. */
+    private String shown(CountLimit limit) {
+        if (!limits.chance() || limit.smallest().isEmpty() || limit.sure().equals(limit.smallest())) {
+            return "";
+        }
+        return limit.sure().isPresent()
+                ? "; " + limit.sure().getAsInt() + " is shown to do"
+                : "; not shown with any number";
+    }
+
+    private List<LimitRow> rows() {
+        return Stream.concat(
+                        limits.limits().stream().map(limitWords::row),
+                        limits.counts().stream().map(limitWords::row))
+                .toList();
+    }
+
+    private String reading() {
+        return limits.limits().stream()
+                .filter(limit -> limit.crossing().found() == Found.CROSSED)
+                .map(limit -> LimitWords.name(limit.what()) + " " + limitWords.found(limit) + " instead of "
+                        + limitWords.present(limit))
+                .collect(Collectors.joining(
+                        "; ", "The target of " + words.texts().share(limits.target()) + " is met up to: ", "."))
+                .replace("up to: .", "up to no limit within reach.");
+    }
+
+    private List<String> account() {
+        List<String> account = new ArrayList<>();
+        account.add(
+                "Each number was driven alone, all others kept, until the target was lost or first reached. Every value met"
+                        + " the same random numbers, coil change by coil change.");
+        if (limits.chance()) {
+            account.add(
+                    "The limit is the hardest value at which the share seen reaches the target. Its 95 % interval turns round"
+                            + " that of the share: at its easy end the target is shown to be met, beyond its hard end it is shown"
+                            + " to be missed.");
+        } else {
+            account.add(
+                    "Nothing is left to chance in this line, so limits are exact but for a ten-thousandth. Each value was"
+                            + " run for many coil changes, so that a lack that grows slowly is seen.");
+        }
+        account.add(
+                "By hand stands the closed form for the kind of coil that is hardest on the line, with mean times: the"
+                        + " hardest value at which capacity, refill and preparation are each enough.");
+        account.add(
+                "The factor on joint time is on all work while the strip stands; more time is the same for every joint.");
+        return account;
+    }
+}

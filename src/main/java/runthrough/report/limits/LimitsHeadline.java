@@ -1,0 +1,76 @@
+package runthrough.report.limits;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import runthrough.report.Headline;
+import runthrough.report.Headline.Tone;
+import runthrough.report.StudyWords;
+import runthrough.study.Evaluation;
+import runthrough.study.TargetStatus;
+import runthrough.study.limits.Limits;
+import runthrough.study.limits.LineLimit;
+import runthrough.study.search.Crossing.Found;
+
+/** Says whether a line is within its limits, and what alone would bring it to the target or lose it. */
+final class LimitsHeadline {
+    private final Limits limits;
+    private final StudyWords words;
+    private final LimitWords limitWords;
+
+    LimitsHeadline(LimitWords limitWords) {
+        this.limits = limitWords.limits();
+        this.words = limitWords.words();
+        this.limitWords = limitWords;
+    }
+
+    Headline mark() {
+        Optional<TargetStatus> present = limits.present().map(evaluation -> evaluation.answer(limits.target()));
+        if (present.isEmpty()) {
+            return new Headline(
+                    Tone.MARGINAL,
+                    "NO LIMITS TO FIND",
+                    "Entry and process of this line are one strip: every coil change stops it, at any process speed and"
+                            + " with any joint. There is no value up to which it runs through.");
+        }
+        return switch (present.get()) {
+            case MEETS -> new Headline(Tone.RUNS_THROUGH, "WITHIN ITS LIMITS", sentence());
+            case MISSES -> new Headline(Tone.STOPS, "BEYOND ITS LIMITS", sentence());
+            case UNDECIDED -> new Headline(Tone.MARGINAL, "AT ITS LIMITS", sentence());
+        };
+    }
+
+    private String sentence() {
+        Evaluation present = limits.present().orElseThrow();
+        boolean meets = present.answer(limits.target()) == TargetStatus.MEETS;
+        String now = "As it is, the line runs through "
+                + words.known(present.shareRunThrough()) + " of coil changes; the target is "
+                + words.texts().share(limits.target()) + ". ";
+        List<String> ways = Stream.of(
+                        LineLimit.What.PROCESS_SPEED,
+                        LineLimit.What.JOINT_TIME_FACTOR,
+                        LineLimit.What.ENTRY_TOP_SPEED,
+                        LineLimit.What.COIL_LENGTH)
+                .map(what -> limits.limit(what).orElseThrow())
+                .filter(limit -> limit.crossing().found() == Found.CROSSED)
+                .map(this::way)
+                .toList();
+        if (ways.isEmpty()) {
+            return now + "No single number that was driven brings it to the target or loses it.";
+        }
+        return now + (meets ? "It would still meet it " : "It would meet it ") + String.join(", or ", ways)
+                + ", all else as it is.";
+    }
+
+    private String way(LineLimit limit) {
+        double value = limit.crossing().value().orElseThrow();
+        String text = limitWords.value(limit.what(), value);
+        return switch (limit.what()) {
+            case PROCESS_SPEED -> "with the process at up to " + text + " (now " + limitWords.present(limit) + ")";
+            case JOINT_TIME_FACTOR -> "with joints that take up to " + text.replace(" x", " times") + " their time";
+            case JOINT_TIME_ADDED -> "with joints longer by up to " + text.substring(1);
+            case ENTRY_TOP_SPEED -> "with an entry of at least " + text + " (now " + limitWords.present(limit) + ")";
+            case COIL_LENGTH -> "with coils of at least " + text + " (now " + limitWords.present(limit) + ")";
+        };
+    }
+}

@@ -1,0 +1,157 @@
+package runthrough.report.sensitivity;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import runthrough.chart.StudyCharts;
+import runthrough.report.Answer;
+import runthrough.report.AnswerFormat;
+import runthrough.report.Chapter;
+import runthrough.report.Figure;
+import runthrough.report.Headline;
+import runthrough.report.Headline.Tone;
+import runthrough.report.Provenance;
+import runthrough.report.StudyWords;
+import runthrough.report.Subject;
+import runthrough.report.Table;
+import runthrough.report.Texts;
+import runthrough.report.described.InputTables;
+import runthrough.study.sensitivity.ChangeMeasure;
+import runthrough.study.sensitivity.Sensitivity;
+import runthrough.study.sensitivity.SwingEffect;
+
+/** Tells what moves the answer: inputs, and sources of chance. */
+public final class SensitivityAnswer {
+    /** Of the JSON. */
+    public static final AnswerFormat FORMAT =
+            new AnswerFormat("sensitivity", 2, Subject.OF_LINES, SensitivityDocument.SHAPE);
+
+    private static final String SWINGS = "inputs-one-at-a-time.csv";
+    private static final String CHANCE = "shares-of-variance.csv";
+
+    private final Sensitivity sensitivity;
+    private final double usual;
+    private final StudyWords words;
+    private final SwingWords swings;
+    private final ChanceWords chance;
+
+    private SensitivityAnswer(Sensitivity sensitivity, double usual) {
+        this.sensitivity = sensitivity;
+        this.usual = usual;
+        this.words = StudyWords.of(sensitivity.request().resultsIn(), sensitivity.chance());
+        this.swings = new SwingWords(sensitivity.swings(), words);
+        this.chance = new ChanceWords(sensitivity.randomness(), words);
+    }
+
+    /**
+     * The answer of {@code sensitivity}.
+     *
+     * @param usual the share of their value by which inputs without a stated range were moved to either side
+     */
+    public static Answer of(Sensitivity sensitivity, double usual, List<String> warnings, Provenance provenance) {
+        return new SensitivityAnswer(sensitivity, usual).answer(warnings, provenance);
+    }
+
+    private Answer answer(List<String> warnings, Provenance provenance) {
+        List<Table> tables = new ArrayList<>(swings.tables());
+        tables.addAll(chance.tables());
+        return new Answer(
+                new Answer.Question(
+                        FORMAT,
+                        InputTables.subject(sensitivity.request(), provenance),
+                        "What moves the answer?",
+                        basis(),
+                        sensitivity.chance()),
+                mark(),
+                advice(),
+                figures(),
+                new Answer.Body(
+                        StudyCharts.of(sensitivity),
+                        tables,
+                        List.of(Chapter.of("account", "How it was computed", account())),
+                        Map.of(SWINGS, swings.csv(), CHANCE, chance.csv())),
+                SensitivityDocument.SHAPE.fields(sensitivity, words.random()),
+                warnings,
+                provenance);
+    }
+
+    private Headline mark() {
+        List<SwingEffect> most = sensitivity.swings().byStrip();
+        String word = most.isEmpty()
+                ? "NOTHING IS SHOWN TO MOVE THE MARGIN"
+                : most.get(0).swing().path().toUpperCase(Locale.ROOT) + " MOVES IT MOST";
+        return new Headline(Tone.NEUTRAL, word, swings.headline());
+    }
+
+    private List<String> advice() {
+        List<String> advice = new ArrayList<>();
+        swings.share().ifPresent(advice::add);
+        advice.addAll(chance.sentences());
+        advice.addAll(swings.remarks());
+        return advice;
+    }
+
+    private List<Figure> figures() {
+        List<Figure> figures = new ArrayList<>();
+        figures.add(Figure.words(
+                swings.measure(), swings.present(), sensitivity.swings().atTarget() ? atTarget() : ""));
+        if (sensitivity.swings().measure() == ChangeMeasure.MARGIN) {
+            figures.add(Figure.words(
+                    "share run through",
+                    words.texts().share(sensitivity.swings().share().mean()),
+                    "target " + words.texts().share(sensitivity.target())));
+        }
+        chance.figure().ifPresent(figures::add);
+        return figures;
+    }
+
+    private String atTarget() {
+        return "all but " + words.texts().share(1 - sensitivity.target()) + " have more";
+    }
+
+    private String basis() {
+        String swung = words.basis(
+                sensitivity.request(),
+                sensitivity.chance() ? sensitivity.request().run().replications() : 1,
+                "value tried");
+        return sensitivity.samples() == 0
+                ? swung
+                : swung + "; shares of variance from " + Texts.count(sensitivity.samples()) + " x "
+                        + Texts.count(sensitivity.sampleChanges()) + " coil changes, and as many again for each source";
+    }
+
+    private List<String> account() {
+        List<String> account = new ArrayList<>();
+        account.add("Each input was moved alone, low and high, all others as they are; where no range was stated, by "
+                + words.texts().share(usual)
+                + " of the value to either side, whole numbers by one. An end that the line does not allow is told as such. An input that"
+                + " is zero has no usual range, and one that only sums up another is left out.");
+        account.add(
+                sensitivity.swings().measure() == ChangeMeasure.MARGIN
+                        ? "Margin is the strip to spare above the level at which the process slows or stops; what is missing is negative,"
+                                + " reckoned with the process kept at its rated speed. "
+                                + (sensitivity.swings().atTarget()
+                                        ? "At the target stands the margin that all but the allowed share of coil changes have."
+                                        : "The run is too short to tell the margin at the target, which would take 25 coil changes"
+                                                + " beyond it; the mean is taken instead.")
+                        : "Without an accumulator there is no margin; what is moved is the time at the rated speed that a coil change"
+                                + " costs the process.");
+        if (sensitivity.chance()) {
+            account.add(
+                    "All were compared under the same random numbers, coil change by coil change: a joint that is rejected in one run"
+                            + " and not in another does not shift the random numbers of later ones. So the line as it is may differ a little, within"
+                            + " its interval, from the plain verdict, where random numbers are met in turn. An effect counts as shown when it"
+                            + " differs from none at a level that leaves all comparisons together 5 % of error (Bonferroni).");
+        }
+        if (sensitivity.samples() > 0) {
+            account.add(
+                    "The random numbers of each source was exchanged over the whole run, that of all others kept. First-order indices"
+                            + " (what a source carries by itself) by the estimator of Saltelli and others, Computer Physics Communications"
+                            + " 181, 2010; total indices (also together with others) by that of Jansen, Computer Physics Communications"
+                            + " 117, 1999; both summed over coil changes. What differs between coil changes by plan, such as a schedule,"
+                            + " is no variance here. Intervals are 95 %, by the jackknife over replications.");
+        }
+        return account;
+    }
+}

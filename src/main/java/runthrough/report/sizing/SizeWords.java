@@ -1,0 +1,91 @@
+package runthrough.report.sizing;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import runthrough.plant.StorageForm;
+import runthrough.plant.StorageForm.Adjustable;
+import runthrough.quantity.Kind;
+import runthrough.quantity.Notation;
+import runthrough.report.StudyWords;
+import runthrough.report.Texts;
+import runthrough.report.Value;
+import runthrough.study.sizing.Size;
+import runthrough.study.sizing.Sizing;
+
+/**
+ * Sizes of an accumulator in words and as values in the user's units.
+ *
+ * @param sizing what was found
+ * @param words for numbers
+ */
+record SizeWords(Sizing sizing, StudyWords words) {
+
+    static SizeWords of(Sizing sizing) {
+        return new SizeWords(sizing, StudyWords.of(sizing.request().resultsIn(), sizing.chance()));
+    }
+
+    Texts texts() {
+        return words.texts();
+    }
+
+    /** How lengths of strip, strokes and sags are written. */
+    Notation length() {
+        return texts().notation(Kind.LENGTH);
+    }
+
+    /** What is set to give an accumulator its capacity. */
+    static String set(StorageForm form) {
+        if (form instanceof StorageForm.Strands) {
+            return "stroke";
+        } else if (form instanceof StorageForm.FreeLoop) {
+            return "greatest sag";
+        } else if (form instanceof StorageForm.Spiral) {
+            return "full diameter";
+        }
+        return "capacity";
+    }
+
+    /** How many of what there are in the accumulator, and what is set. */
+    static String setting(StorageForm form) {
+        String set = " with a " + set(form);
+        if (form instanceof StorageForm.Strands strands) {
+            return strands.strands() + " strands" + set;
+        } else if (form instanceof StorageForm.FreeLoop loop) {
+            return Texts.count(loop.loops(), "loop") + set;
+        } else if (form instanceof StorageForm.Spiral spiral) {
+            return Texts.number(spiral.wraps()) + " wraps" + set;
+        }
+        return set(form);
+    }
+
+    /** What a designer would set, where that is not the capacity itself. */
+    static Optional<Adjustable> adjusted(Size size) {
+        return size.form().adjustable().filter(adjustable -> adjustable.measure() != StorageForm.Measure.CAPACITY);
+    }
+
+    /** What a designer would set it to, where that is not the capacity itself. */
+    Optional<String> setTo(Size size) {
+        return adjusted(size).map(adjustable -> setting(size.form()) + " of " + texts().length(adjustable.metres()));
+    }
+
+    /** The smallest capacity with its interval. */
+    Optional<Value> capacity() {
+        return sizing.smallest()
+                .flatMap(size -> sizing.capacity()
+                        .map(found -> texts().found(length(), size.capacity(), found.low(), found.high())));
+    }
+
+    /** What is set to give it, with its interval; empty where that is the capacity itself. */
+    Optional<Value> set() {
+        return sizing.smallest()
+                .flatMap(SizeWords::adjusted)
+                .map(adjustable ->
+                        texts().found(length(), adjustable.metres(), end(sizing.possible()), end(sizing.sure())));
+    }
+
+    private static OptionalDouble end(Optional<Size> size) {
+        return size.flatMap(SizeWords::adjusted)
+                .map(adjustable -> OptionalDouble.of(adjustable.metres()))
+                .orElse(OptionalDouble.empty());
+    }
+}

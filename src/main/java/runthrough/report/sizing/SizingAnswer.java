@@ -1,0 +1,151 @@
+package runthrough.report.sizing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import runthrough.chart.StudyCharts;
+import runthrough.quantity.Kind;
+import runthrough.quantity.Notation;
+import runthrough.report.Answer;
+import runthrough.report.AnswerFormat;
+import runthrough.report.Provenance;
+import runthrough.report.Subject;
+import runthrough.report.Table;
+import runthrough.report.TableMaker;
+import runthrough.report.Texts;
+import runthrough.report.Value;
+import runthrough.report.described.InputTables;
+import runthrough.study.sizing.Sizing;
+import runthrough.study.statistics.RelativeHalfWidth;
+
+/** How large the accumulator must be. */
+public final class SizingAnswer {
+    /** Of the JSON. */
+    public static final AnswerFormat FORMAT = new AnswerFormat("size", 2, Subject.OF_LINES, SizingDocument.SHAPE);
+
+    private static final String CURVE = "share-against-capacity.csv";
+
+    private final Sizing sizing;
+    private final SizeWords words;
+    private final Texts texts;
+
+    private SizingAnswer(Sizing sizing) {
+        this.sizing = sizing;
+        this.words = SizeWords.of(sizing);
+        this.texts = words.texts();
+    }
+
+    /** The answer of {@code sizing}. */
+    public static Answer of(Sizing sizing, List<String> warnings, Provenance provenance) {
+        return new SizingAnswer(sizing).answer(warnings, provenance);
+    }
+
+    private Answer answer(List<String> warnings, Provenance provenance) {
+        Optional<Remedies> remedies = sizing.noneEnough().map(none -> new Remedies(none, texts));
+        return new Answer(
+                new Answer.Question(
+                        FORMAT,
+                        InputTables.subject(sizing.request(), provenance),
+                        "How large must the accumulator be?",
+                        words.words().basis(sizing.request(), sizing.replications(), "value tried"),
+                        sizing.chance()),
+                new SizingHeadline(words).headline(),
+                advice(remedies),
+                new SizingFigures(words).all(),
+                new Answer.Body(StudyCharts.of(sizing), List.of(Remedies.table(remedies, texts), curve()), account()),
+                SizingDocument.SHAPE.fields(sizing, sizing.chance()),
+                warnings,
+                provenance);
+    }
+
+    private Table curve() {
+        Optional<Sizing.Point> adjustable = sizing.curve().stream()
+                .filter(point -> SizeWords.adjusted(point.size()).isPresent())
+                .findFirst();
+        Notation length = words.length();
+        TableMaker<Sizing.Point> table = TableMaker.<Sizing.Point>of(
+                        "Share run through against capacity, in the replications of the scenario")
+                .intoFile(CURVE)
+                .number("capacity", length, point -> point.size().capacity());
+        adjustable.ifPresentOrElse(
+                any -> table.number(SizeWords.set(any.size().form()), length, SizingAnswer::setting),
+                () -> table.fileNumber("setting", length, SizingAnswer::setting));
+        return table.estimate("run through", Notation.SHARE, sizing.chance(), "refused", this::share)
+                .fileNumber("greatest share so far", Notation.SHARE, Sizing.Point::envelope)
+                .of(sizing.curve());
+    }
+
+    private static double setting(Sizing.Point point) {
+        return point.size().form().adjustable().orElseThrow().metres();
+    }
+
+    private Value share(Sizing.Point point) {
+        return point.share().map(share -> texts.value(Kind.SHARE, share)).orElse(Value.of(Double.NaN, Notation.SHARE));
+    }
+
+    private List<String> advice(Optional<Remedies> remedies) {
+        List<String> advice = new ArrayList<>();
+        if (sizing.answer() == Sizing.Answer.NOT_APPLICABLE) {
+            advice.add(
+                    "To size one, give the scenario an accumulator of any size and joins instead of threading anew.");
+        }
+        remedies.ifPresent(found -> advice.addAll(found.advice()));
+        sizing.capacity().filter(found -> sizing.chance()).ifPresent(found -> {
+            advice.add(
+                    found.sure().isEmpty() ? tooShort() : safeSide(found.sure().getAsDouble()));
+            if (sizing.fall() > 0) {
+                advice.add("A larger accumulator did not always do better in this line, by up to "
+                        + texts.share(sizing.fall()) + " of coil changes under the same random numbers.");
+            }
+        });
+        sizing.interval()
+                .filter(interval -> !interval.reached())
+                .map(this::notReached)
+                .ifPresent(advice::add);
+        return advice;
+    }
+
+    private String tooShort() {
+        return "This run is too short to show the target met with any capacity"
+                + sizing.resolution()
+                        .leastToShow()
+                        .map(number -> ": it takes at least " + Texts.count(number)
+                                + " coil changes to show a share of " + texts.share(sizing.target()))
+                        .orElse("")
+                + ". Take the capacity as the best guess.";
+    }
+
+    private String safeSide(double sure) {
+        return "To be on the safe side, build the upper end of the interval: with " + texts.length(sure)
+                + " the target is shown to be met.";
+    }
+
+    private String notReached(RelativeHalfWidth interval) {
+        String there = interval.halfWidth().isPresent()
+                ? "The interval is " + texts.share(interval.halfWidth().getAsDouble())
+                        + " of the capacity to either side"
+                : "The interval has an open end";
+        return there + ", not the " + texts.share(interval.asked()) + " asked for; " + interval.replications()
+                + " replications were run"
+                + (interval.wouldDo().isPresent()
+                        ? ", about " + Texts.count(interval.wouldDo().getAsInt()) + " would do."
+                        : ".");
+    }
+
+    private List<String> account() {
+        List<String> account = new ArrayList<>();
+        account.add(
+                "Only the capacity was changed, by what is adjustable of the accumulator; reserve and levels given in"
+                        + " metres stayed. Every capacity met the same random numbers, coil change by coil change.");
+        if (sizing.chance()) {
+            account.add(
+                    "The capacity given is the smallest at which the share seen reaches the target. Its interval comes"
+                            + " from that of the share: the upper end is the smallest capacity at which the whole 95 % interval of"
+                            + " the share is at or above the target, the lower end the smallest at which it is not wholly below."
+                            + " Replications were added until that interval was as narrow as asked for, or as many as allowed.");
+        } else {
+            account.add("Nothing in this line is random, so the capacity is exact to one part in ten thousand.");
+        }
+        return account;
+    }
+}

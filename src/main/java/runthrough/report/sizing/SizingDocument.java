@@ -1,0 +1,130 @@
+package runthrough.report.sizing;
+
+import java.util.OptionalDouble;
+import runthrough.plant.StorageForm;
+import runthrough.plant.StorageForm.Adjustable;
+import runthrough.quantity.Kind;
+import runthrough.report.JsonShape;
+import runthrough.study.Cause;
+import runthrough.study.sizing.Remedy;
+import runthrough.study.sizing.Size;
+import runthrough.study.sizing.Sizing;
+import runthrough.study.statistics.RelativeHalfWidth;
+
+/** What JSON tells of a sizing. */
+final class SizingDocument {
+    private static final JsonShape<Size> SIZE = JsonShape.<Size>named("size")
+            .number("capacity_m", "Usable capacity.", Size::capacity)
+            .word(
+                    "set_by",
+                    "What is adjusted to give this capacity.",
+                    StorageForm.Measure.class,
+                    size -> adjustable(size).measure())
+            .number(
+                    "setting_m",
+                    "Stroke, sag, diameter or capacity, as set_by says.",
+                    size -> adjustable(size).metres());
+
+    private static final JsonShape<Sizing.Point> POINT = JsonShape.<Sizing.Point>named("point")
+            .and(SIZE, Sizing.Point::size)
+            .optionalEstimate(
+                    "share_run_through",
+                    "Share of coil changes run through; null where the line's own check refuses the capacity.",
+                    Sizing.Point::share)
+            .number(
+                    "greatest_share_so_far",
+                    "Greatest share seen at this or any smaller capacity.",
+                    Sizing.Point::envelope);
+
+    static final JsonShape<RelativeHalfWidth> PRECISION = JsonShape.<RelativeHalfWidth>named("precision")
+            .number("asked", "Half-width of the interval asked for, as a part of the value.", RelativeHalfWidth::asked)
+            .optionalNumber(
+                    "half_width",
+                    "Half-width that there is; null where the interval lacks an end, or nothing is left to chance.",
+                    RelativeHalfWidth::halfWidth)
+            .flag("reached", "Whether it is as narrow as asked for.", RelativeHalfWidth::reached)
+            .optionalNumber(
+                    "replications_that_would_do",
+                    "About so many replications would do; null when reached, or when that cannot be told.",
+                    precision -> precision.wouldDo().isPresent()
+                            ? OptionalDouble.of(precision.wouldDo().getAsInt())
+                            : OptionalDouble.empty());
+
+    private static final JsonShape<Remedy> REMEDY = JsonShape.<Remedy>named("remedy")
+            .word("change", "What is changed.", Remedy.What.class, Remedy::what)
+            .text(
+                    "unit",
+                    "Unit of the values: m/s, s, or nothing for a number of people or uncoilers.",
+                    SizingDocument::unit)
+            .optionalNumber("now", "Present value; null when there is no limit.", remedy -> finite(remedy.now()))
+            .optionalNumber(
+                    "needed",
+                    "The value nearest to the present one with which some capacity is enough; null when none does.",
+                    Remedy::needed)
+            .number("tried", "The furthest value that was tried.", Remedy::tried);
+
+    private static final JsonShape<Sizing.NoneEnough> NONE = JsonShape.<Sizing.NoneEnough>named("none_is_enough")
+            .word(
+                    "cause",
+                    "refill: the entry brings less in the long run than the process uses; preparation: it would bring"
+                            + " enough if joints did not wait for their coils.",
+                    Cause.class,
+                    Sizing.NoneEnough::cause)
+            .estimate(
+                    "strip_missing_more_each_change_m",
+                    "How much more strip is missing after each coil change than after the one before.",
+                    Sizing.NoneEnough::growth)
+            .list("remedies", "Changes of the line, each on its own.", REMEDY, Sizing.NoneEnough::remedies);
+
+    static final JsonShape<Sizing> SHAPE = JsonShape.<Sizing>named("sizing")
+            .word("answer", "What came of it.", Sizing.Answer.class, Sizing::answer)
+            .number("target", "Share of coil changes that should run through.", Sizing::target)
+            .count("replications_run", "Replications that each capacity was tried with.", Sizing::replications)
+            .optional(
+                    "smallest",
+                    "The smallest accumulator at which the share seen reaches the target.",
+                    SIZE,
+                    Sizing::smallest)
+            .optional(
+                    "interval_low",
+                    "Lower end of its 95 % interval; null where the run is too short to tell.",
+                    SIZE,
+                    Sizing::possible)
+            .optional(
+                    "interval_high",
+                    "Upper end, at which the target is shown to be met; null where the run is too short for that.",
+                    SIZE,
+                    Sizing::sure)
+            .optional("present", "The accumulator as it is.", POINT, Sizing::present)
+            .optional("precision", "Whether the interval is as narrow as asked for.", PRECISION, Sizing::interval)
+            .optionalCount(
+                    "coil_changes_to_show_target",
+                    "So many coil changes would show the target met if all of them ran through; with fewer it cannot be"
+                            + " shown. Null where nothing is left to chance.",
+                    sizing -> sizing.resolution().leastToShow())
+            .optionalNumber(
+                    "capacity_by_closed_form_m",
+                    "Capacity needed for one joint of mean time from a full accumulator.",
+                    sizing -> sizing.handCalculation()
+                            .storage()
+                            .map(storage -> OptionalDouble.of(storage.capacity().needed()))
+                            .orElse(OptionalDouble.empty()))
+            .list("curve", "Share against capacity, smallest capacity first.", POINT, Sizing::curve)
+            .optional("none_is_enough", "Why no capacity is enough, if none is.", NONE, Sizing::noneEnough);
+
+    private SizingDocument() {}
+
+    private static Adjustable adjustable(Size size) {
+        return size.form().adjustable().orElseThrow();
+    }
+
+    private static String unit(Remedy remedy) {
+        return Remedies.kind(remedy.what())
+                .map(kind -> kind == Kind.SPEED ? "m/s" : "s")
+                .orElse("");
+    }
+
+    private static OptionalDouble finite(double value) {
+        return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,58 @@
+package runthrough.report.sizing;
+
+import java.util.ArrayList;
+import java.util.List;
+import runthrough.handcalc.Storage;
+import runthrough.quantity.Kind;
+import runthrough.report.Figure;
+import runthrough.report.Texts;
+import runthrough.report.Value;
+import runthrough.study.sizing.Sizing;
+
+/** The numbers of a sizing that matter most: the smallest accumulator, the present one, what lies between, hand calculation. */
+final class SizingFigures {
+    private final Sizing sizing;
+    private final SizeWords words;
+    private final Texts texts;
+    private final List<Figure> figures = new ArrayList<>();
+
+    SizingFigures(SizeWords words) {
+        this.sizing = words.sizing();
+        this.words = words;
+        this.texts = words.texts();
+    }
+
+    List<Figure> all() {
+        words.capacity()
+                .ifPresent(capacity ->
+                        figures.add(Figure.of("smallest capacity", capacity, sizing.chance() ? "" : "exact")));
+        words.set()
+                .ifPresent(set -> figures.add(Figure.of(
+                        SizeWords.setting(sizing.smallest().orElseThrow().form()), set)));
+        sizing.present().ifPresent(this::present);
+        sizing.handCalculation()
+                .storage()
+                .map(Storage::capacity)
+                .ifPresent(margin -> figures.add(Figure.of(
+                        "hand calculation", length(margin.needed()), "one joint of mean time, accumulator full")));
+        return figures;
+    }
+
+    private void present(Sizing.Point now) {
+        double capacity = now.size().capacity();
+        figures.add(
+                Figure.of("as it is", length(capacity), words.setTo(now.size()).orElse("")));
+        now.share().ifPresent(share -> figures.add(Figure.of("run through, as it is", texts.value(Kind.SHARE, share))));
+        sizing.smallest().ifPresent(smallest -> {
+            double margin = capacity - smallest.capacity();
+            figures.add(Figure.of(
+                    margin >= 0 ? "margin" : "shortfall",
+                    length(Math.abs(margin)),
+                    texts.share(Math.abs(margin) / capacity) + " of the present capacity"));
+        });
+    }
+
+    private Value length(double metres) {
+        return texts.value(Kind.LENGTH, metres);
+    }
+}

@@ -1,0 +1,170 @@
+package runthrough.report.verdict;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import runthrough.handcalc.HandCalculation;
+import runthrough.handcalc.Margin;
+import runthrough.handcalc.Storage;
+import runthrough.plant.Coil;
+import runthrough.plant.Line;
+import runthrough.quantity.Kind;
+import runthrough.report.Table;
+import runthrough.report.Texts;
+import runthrough.study.Cause;
+import runthrough.study.CoilOutcomes;
+import runthrough.study.CoilOutcomes.Product;
+import runthrough.study.CoilOutcomes.Tally;
+
+/** Which products stop the line, and which coil is the worst and why, in words and tables. */
+final class CoilTexts {
+    private static final int MOST_PRODUCTS = 20;
+    private static final int MOST_COILS = 10;
+
+    private final RunThroughResult result;
+    private final Line line;
+    private final CoilOutcomes outcomes;
+    private final Texts texts;
+
+    private CoilTexts(RunThroughResult result) {
+        this.result = result;
+        this.line = result.line();
+        this.outcomes = result.study().coils();
+        this.texts = result.texts();
+    }
+
+    /** Empty where all coils are of one kind, or every change stops the process whatever the coil. */
+    static Optional<CoilTexts> of(RunThroughResult result) {
+        return result.study().coils().areSeveral() ? Optional.of(new CoilTexts(result)) : Optional.empty();
+    }
+
+    CoilOutcomes outcomes() {
+        return outcomes;
+    }
+
+    boolean chance() {
+        return result.verdict().chance();
+    }
+
+    Coil coil(int kind) {
+        return line.coils().get(kind);
+    }
+
+    /** The worst coil and why, in a sentence; empty when all coils ran through. */
+    Optional<String> worst() {
+        return outcomes.worst()
+                .map(kind -> coil(kind).name() + ": ran through in "
+                        + Texts.count(outcomes.of(kind).ranThrough()) + " of "
+                        + Texts.count(outcomes.of(kind).changes()) + " changes. " + why(kind));
+    }
+
+    /** What to say where not every coil came to its change; empty where each did. */
+    Optional<String> notSeen() {
+        return outcomes.seen() == outcomes.kinds()
+                ? Optional.empty()
+                : Optional.of("Of " + Texts.count(outcomes.kinds()) + " coils " + Texts.count(outcomes.seen())
+                        + " came to their change: run more coil changes to judge them all.");
+    }
+
+    /** What most of its failures are laid to, with the coil's own numbers. */
+    String why(int kind) {
+        HandCalculation hand = HandCalculation.of(line, kind);
+        return outcomes.of(kind)
+                .causes()
+                .main()
+                .map(cause -> switch (cause) {
+                    case PRACTICE -> "Every change stops the process: entry and process are one strip.";
+                    case PREPARATION -> preparation(hand);
+                    case REFILL -> refill(kind, hand);
+                    case CAPACITY -> capacity(kind, hand);
+                })
+                .orElse("It always ran through.");
+    }
+
+    private String preparation(HandCalculation hand) {
+        return "The next coil was not ready: this one lasts " + texts.time(hand.coilRun())
+                + ", and preparing the next takes "
+                + texts.time(hand.preparation().needed()) + " on average.";
+    }
+
+    private String refill(int kind, HandCalculation hand) {
+        Optional<Margin> strip = hand.storage().flatMap(Storage::coilStrip);
+        return "The accumulator was not full again: at " + texts.speed(line.ratedSpeed(coil(kind))) + " "
+                + strip.map(margin -> texts.length(margin.given()) + " of it pass before its change, and filling takes "
+                                + texts.length(margin.needed()) + ".")
+                        .orElse("it is too short.");
+    }
+
+    private String capacity(int kind, HandCalculation hand) {
+        return "The accumulator did not last: at " + texts.speed(line.ratedSpeed(coil(kind))) + " "
+                + hand.storage()
+                        .map(storage -> "it bears a joint of "
+                                + texts.time(storage.jointTime().given()) + ", and the joint takes "
+                                + texts.time(storage.jointTime().needed()) + " on average.")
+                        .orElse("it is too small.");
+    }
+
+    /** A product's name, or the section of its strip. */
+    String name(CoilOutcomes.Name name) {
+        return name.given().isEmpty()
+                ? texts.of(Kind.THICKNESS, name.thickness()) + " x " + texts.of(Kind.WIDTH, name.width())
+                : name.given();
+    }
+
+    /** Product by product, those with most failures first. */
+    Table products() {
+        List<Product> products = outcomes.products();
+        List<List<String>> rows = new ArrayList<>();
+        for (Product product : products.subList(0, Math.min(MOST_PRODUCTS, products.size()))) {
+            rows.add(row(name(product.name()), Texts.count(product.coils()), product.tally()));
+        }
+        String beyond = products.size() > MOST_PRODUCTS
+                ? ", the first " + MOST_PRODUCTS + " of " + Texts.count(products.size())
+                : "";
+        return Table.words(
+                "Coil changes by product, each counting by the coil that ends" + beyond, head("", "Coils"), rows, true);
+    }
+
+    /** The coils that are hardest on the line; empty when all ran through. */
+    Optional<Table> hardest() {
+        List<List<String>> rows = outcomes.hardest(MOST_COILS).stream()
+                .map(kind -> row(coil(kind).name(), "no. " + (kind + 1), outcomes.of(kind)))
+                .toList();
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Table.words("The coils that are hardest on the line", head("", "Place"), rows, true));
+    }
+
+    private static List<String> head(String first, String second) {
+        return List.of(
+                first, second, "Changes", "Run through", "95 %", "Slowed", "Stopped", "Most for", "Strip not run");
+    }
+
+    private List<String> row(String name, String second, Tally tally) {
+        return List.of(
+                name,
+                second,
+                Texts.count(tally.changes()),
+                texts.share(tally.share()),
+                chance() ? interval(tally) : "",
+                Texts.count(tally.slowed()),
+                Texts.count(tally.stopped()),
+                tally.causes().main().map(CoilTexts::named).orElse(""),
+                texts.length(tally.lostMetres()));
+    }
+
+    private String interval(Tally tally) {
+        return texts.share(tally.interval().low()).replace(" %", "") + " to "
+                + texts.share(tally.interval().high());
+    }
+
+    /** A cause in a word. */
+    static String named(Cause cause) {
+        return switch (cause) {
+            case PRACTICE -> "practice";
+            case PREPARATION -> "preparation";
+            case REFILL -> "refill";
+            case CAPACITY -> "capacity";
+        };
+    }
+}

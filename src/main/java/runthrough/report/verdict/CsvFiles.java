@@ -1,0 +1,175 @@
+package runthrough.report.verdict;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import runthrough.plant.CoilChange;
+import runthrough.plant.Line;
+import runthrough.plant.SimulationRequest;
+import runthrough.quantity.Kind;
+import runthrough.quantity.Unit;
+import runthrough.quantity.Units;
+import runthrough.report.write.CsvWriter;
+import runthrough.report.write.Outlet;
+import runthrough.simulation.ChangeRecord;
+import runthrough.simulation.Replication;
+import runthrough.simulation.WorkRecord;
+import runthrough.study.StudyListener;
+
+/**
+ * Three CSV files of a study, written row by row while it runs, so that nothing is kept: a row for each coil change, for each
+ * work element, for each replication. Numbers are in full, in the user's units, which the header names; times are in
+ * seconds. What does not apply is empty.
+ */
+public final class CsvFiles implements StudyListener, Closeable {
+    static final String CHANGES = "coil-changes.csv";
+    static final String ELEMENTS = "work-elements.csv";
+    static final String REPLICATIONS = "replications.csv";
+
+    private final Line line;
+    private final Unit length;
+    private final List<CSVPrinter> open = new ArrayList<>();
+    private final CSVPrinter changes;
+    private final CSVPrinter elements;
+    private final CSVPrinter replications;
+    private final ReplicationRows totals;
+
+    /** Opens the files and writes their headers. */
+    CsvFiles(SimulationRequest request, Outlet outlet) throws IOException {
+        this.line = request.line();
+        Units units = Units.of(request.resultsIn());
+        this.length = units.unit(Kind.LENGTH);
+        this.totals = new ReplicationRows(units);
+        try {
+            changes = printer(outlet, CHANGES, changeHeader());
+            elements = printer(outlet, ELEMENTS, elementHeader());
+            replications = printer(outlet, REPLICATIONS, totals.header());
+        } catch (IOException e) {
+            close();
+            throw e;
+        }
+    }
+
+    @Override
+    public void replication(Replication replication) {
+        try {
+            for (ChangeRecord change : replication.changes()) {
+                changes.printRecord(row(replication.index() + 1, change));
+            }
+            for (WorkRecord work : replication.work()) {
+                elements.printRecord(row(replication.index() + 1, work));
+            }
+            replications.printRecord(totals.row(replication));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        IOException first = null;
+        for (CSVPrinter printer : open) {
+            try {
+                printer.close(true);
+            } catch (IOException e) {
+                first = first == null ? e : first;
+            }
+        }
+        open.clear();
+        if (first != null) {
+            throw first;
+        }
+    }
+
+    private CSVPrinter printer(Outlet outlet, String file, List<String> header) throws IOException {
+        CSVPrinter printer =
+                CSVFormat.RFC4180.print(new OutputStreamWriter(outlet.stream(file), StandardCharsets.UTF_8));
+        open.add(printer);
+        printer.printRecord(header);
+        return printer;
+    }
+
+    private List<String> changeHeader() {
+        String unit = " (" + length.symbol() + ")";
+        return List.of(
+                "replication",
+                "coil change",
+                "ending coil",
+                "next coil",
+                "start (s)",
+                "tail stopped (s)",
+                "joint released (s)",
+                "joint time (s)",
+                "waiting for preparation (s)",
+                "passes",
+                "level at start" + unit,
+                "lowest level" + unit,
+                "stop level" + unit,
+                "margin" + unit,
+                "strip drawn" + unit,
+                "outcome",
+                "stops for want of strip",
+                "strip not run" + unit,
+                "refill time (s)");
+    }
+
+    private List<String> row(int replication, ChangeRecord change) {
+        boolean stores = !line.practice().isOneStrip();
+        return List.of(
+                Integer.toString(replication),
+                Integer.toString(change.number()),
+                CsvWriter.text(line.coils().get(change.tailCoil()).name()),
+                CsvWriter.text(line.coils().get(change.headCoil()).name()),
+                CsvWriter.number(change.start()),
+                CsvWriter.number(change.tailStopped()),
+                CsvWriter.number(change.released()),
+                CsvWriter.number(change.jointTime()),
+                CsvWriter.number(change.waiting()),
+                Integer.toString(change.passes()),
+                stores ? length(change.levelAtStart()) : "",
+                stores ? length(change.lowestLevel()) : "",
+                stores ? length(change.stopLevel()) : "",
+                stores ? length(change.margin()) : "",
+                stores ? length(change.stripDrawn()) : "",
+                change.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                Integer.toString(change.starvedStops()),
+                length(change.lostMetres()),
+                stores ? CsvWriter.number(change.refillTime()) : "");
+    }
+
+    private static List<String> elementHeader() {
+        return List.of("replication", "coil change", "pass", "work", "element", "start (s)", "end (s)", "time (s)");
+    }
+
+    private List<String> row(int replication, WorkRecord work) {
+        return List.of(
+                Integer.toString(replication),
+                Integer.toString(work.change()),
+                Integer.toString(work.pass()),
+                work.list().name().toLowerCase(Locale.ROOT),
+                CsvWriter.text(element(work)),
+                CsvWriter.number(work.start()),
+                CsvWriter.number(work.end()),
+                CsvWriter.number(work.end() - work.start()));
+    }
+
+    private String element(WorkRecord work) {
+        CoilChange described = line.work();
+        return switch (work.list()) {
+            case PREPARE -> described.prepare().get(work.element()).name();
+            case TAIL -> described.tail().get(work.element()).name();
+            case JOIN -> described.join().get(work.element()).name();
+        };
+    }
+
+    private String length(double metres) {
+        return CsvWriter.number(length.fromSi(metres));
+    }
+}

@@ -1,0 +1,196 @@
+package runthrough.report.verdict;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import runthrough.handcalc.ClosedForms;
+import runthrough.handcalc.HandCalculation;
+import runthrough.handcalc.Limit;
+import runthrough.plant.Accumulator;
+import runthrough.plant.Line;
+import runthrough.report.Texts;
+import runthrough.simulation.ChangeRecord;
+import runthrough.simulation.Outcome;
+import runthrough.study.Cause;
+import runthrough.study.TargetStatus;
+import runthrough.study.Verdict;
+
+/** What binds, what is to spare or missing, and what to change, in sentences. */
+final class Diagnosis {
+    private final RunThroughResult result;
+    private final Verdict verdict;
+    private final HandCalculation hand;
+    private final Texts texts;
+
+    Diagnosis(RunThroughResult result) {
+        this.result = result;
+        this.verdict = result.verdict();
+        this.hand = result.handCalculation();
+        this.texts = result.texts();
+    }
+
+    /** What keeps the line from running through, or comes nearest to it. */
+    String binds() {
+        if (result.isOneStrip()) {
+            return result.line().practice().hasJoiner()
+                    ? "The practice: without an accumulator the process stands while the joint is made."
+                    : "The practice: without a joiner the line stops and is threaded anew at every coil change.";
+        }
+        long failed = verdict.changes().failed();
+        if (failed == 0) {
+            return "Nothing failed. Nearest to it is "
+                    + hand.binding().map(Diagnosis::named).orElse("none") + ", by the hand calculation.";
+        }
+        List<Cause> causes = Stream.of(Cause.values())
+                .filter(cause -> verdict.causes().count(cause) > 0)
+                .sorted(Comparator.comparingLong(cause -> -verdict.causes().count(cause)))
+                .toList();
+        if (causes.size() == 1) {
+            String which = failed == 1 ? "The one coil change" : "All " + Texts.count(failed) + " coil changes";
+            return which + " that did not run through " + did(causes.get(0)) + ".";
+        }
+        return "Of " + Texts.count(failed) + " coil changes that did not run through, "
+                + causes.stream()
+                        .map(cause -> Texts.count(verdict.causes().count(cause)) + " " + did(cause))
+                        .collect(Collectors.joining(", "))
+                + ".";
+    }
+
+    /** What is to spare or missing at the target; empty where entry and process are one strip. */
+    Optional<String> spare() {
+        return verdict.spare().map(spare -> {
+            boolean enough = spare.metres() >= 0;
+            String lengths = texts.length(Math.abs(spare.metres())) + " of strip, which is "
+                    + texts.time(Math.abs(spare.seconds())) + " of joint time or "
+                    + texts.speed(Math.abs(spare.speed())) + " of process speed";
+            return (enough ? "To spare at the target of " : "Missing at the target of ") + texts.share(verdict.target())
+                    + ": " + lengths + ".";
+        });
+    }
+
+    /** What would help, most direct first, then which coil is the worst. */
+    List<String> changes() {
+        List<String> changes = new ArrayList<>(remedies());
+        CoilTexts.of(result).ifPresent(coils -> {
+            coils.worst().ifPresent(worst -> changes.add("The coil that is hardest on the line is " + worst));
+            coils.notSeen().ifPresent(changes::add);
+        });
+        return changes;
+    }
+
+    private List<String> remedies() {
+        if (result.isOneStrip()) {
+            return forOneStrip();
+        }
+        if (verdict.answer() == TargetStatus.MEETS) {
+            return List.of("Nothing needs to change to meet the target.");
+        }
+        List<String> changes = new ArrayList<>();
+        boolean missing = verdict.spare().map(spare -> spare.metres() < 0).orElse(false);
+        forRejects().ifPresent(changes::add);
+        Cause main = verdict.causes().main().orElse(byHand());
+        if (main == Cause.PREPARATION) {
+            changes.addAll(forPreparation());
+        } else if (main == Cause.REFILL) {
+            changes.addAll(forRefill());
+        }
+        if (missing) {
+            changes.add(missing(verdict.spare().orElseThrow(), changes.isEmpty()));
+        }
+        if (changes.isEmpty()) {
+            changes.add("Run more coil changes: what was run is not enough to tell.");
+        }
+        return changes;
+    }
+
+    private String missing(Verdict.Spare spare, boolean alone) {
+        String needs = "he target needs " + texts.length(-spare.metres())
+                + " more strip in the accumulator when a change begins, or joints " + texts.time(-spare.seconds())
+                + " shorter";
+        String slower = spare.speed() < 0
+                ? ", or a process that runs " + texts.speed(-spare.speed()) + " slower through the change."
+                : ".";
+        return (alone ? "T" : "Without that, t") + needs + slower;
+    }
+
+    /** Whether most failures are coil changes whose joint was made more than once, as far as the first replication tells. */
+    private Optional<String> forRejects() {
+        List<ChangeRecord> failed = result.study().first().changes().stream()
+                .filter(change -> change.outcome() != Outcome.RAN_THROUGH)
+                .toList();
+        long again = failed.stream().filter(change -> change.passes() > 1).count();
+        return 2 * again > failed.size()
+                ? Optional.of("Fewer rejected joints: " + again + " of the " + failed.size()
+                        + " coil changes that failed in the first replication had their joint made more than once.")
+                : Optional.empty();
+    }
+
+    private List<String> forOneStrip() {
+        Line line = result.line();
+        if (!line.practice().hasJoiner()) {
+            return List.of(
+                    "A joiner in place of rethreading saves the threading; with an accumulator as well, the process need not "
+                            + "stop at all.");
+        }
+        double joint = hand.joint().total();
+        Line joined = line.with(Accumulator.none());
+        double needed = ClosedForms.of(joined, hand.coil()).capacityNeeded(joint);
+        return List.of("An accumulator: to run through a joint of " + texts.time(joint) + " takes at least "
+                + texts.length(needed)
+                + " of strip, by the hand calculation, and an entry that is faster than the process.");
+    }
+
+    private List<String> forPreparation() {
+        List<String> changes = new ArrayList<>();
+        changes.add("Have the next coil ready sooner: preparing takes "
+                + texts.time(hand.preparation().needed())
+                + " on average, and there is " + texts.time(hand.preparation().withoutWaiting())
+                + " for it before the joint waits.");
+        if (result.line().entry().uncoilers() == 1) {
+            changes.add("A second uncoiler lets the next coil be prepared while this one runs.");
+        }
+        if (result.line().change().crew() == 1) {
+            changes.add("A second person lets preparing and joining overlap.");
+        }
+        return changes;
+    }
+
+    private List<String> forRefill() {
+        Line line = result.line();
+        boolean limited = line.accumulator().fillRateLimit() < line.entry().topSpeed() - hand.speed();
+        List<String> changes = new ArrayList<>();
+        changes.add(
+                limited
+                        ? "Fill faster: the accumulator's fill-rate limit of "
+                                + texts.speed(line.accumulator().fillRateLimit()) + " binds, not the entry's top speed."
+                        : "Fill faster: the entry's top speed is "
+                                + texts.speed(line.entry().topSpeed()) + ", the process runs at "
+                                + texts.speed(hand.speed()) + ".");
+        changes.add("Longer coils leave more time to fill, shorter joints less to fill.");
+        return changes;
+    }
+
+    private Cause byHand() {
+        return hand.binding().map(limit -> Cause.valueOf(limit.name())).orElse(Cause.CAPACITY);
+    }
+
+    private static String named(Limit limit) {
+        return switch (limit) {
+            case CAPACITY -> "the capacity of the accumulator";
+            case REFILL -> "the time to fill the accumulator again";
+            case PREPARATION -> "the time to prepare the next coil";
+        };
+    }
+
+    private static String did(Cause cause) {
+        return switch (cause) {
+            case PRACTICE -> "stopped by the practice";
+            case PREPARATION -> "waited for preparation";
+            case REFILL -> "began with an accumulator not full";
+            case CAPACITY -> "took more than a full accumulator gives";
+        };
+    }
+}

@@ -1,0 +1,71 @@
+package runthrough.report.verdict;
+
+import java.util.List;
+import java.util.Optional;
+import runthrough.handcalc.HandCalculation;
+import runthrough.plant.Line;
+import runthrough.quantity.UnitSystem;
+import runthrough.report.Provenance;
+import runthrough.report.Texts;
+import runthrough.study.SequentialResult;
+import runthrough.study.StudyResult;
+import runthrough.study.Verdict;
+import runthrough.study.statistics.RelativeHalfWidth;
+
+/**
+ * All that is reported: what the study gave, the hand calculation beside it, what was warned of, and where it comes from.
+ *
+ * @param study what was asked and what the replications gave
+ * @param handCalculation of the kind of coil that is hardest on the line
+ * @param precision of the share run through, where one was asked for: whether it was reached
+ * @param warnings in words, in order
+ * @param provenance what to state so that the result can be made again
+ */
+public record RunThroughResult(
+        StudyResult study,
+        HandCalculation handCalculation,
+        Optional<RelativeHalfWidth> precision,
+        List<String> warnings,
+        Provenance provenance) {
+
+    public RunThroughResult {
+        warnings = List.copyOf(warnings);
+    }
+
+    /** The result of {@code study}, with its hand calculation. */
+    public static RunThroughResult of(StudyResult study, List<String> warnings, Provenance provenance) {
+        return new RunThroughResult(study, study.handCalculation(), Optional.empty(), warnings, provenance);
+    }
+
+    /** The result of a study that was run until its share was known as well as asked for, or the limit was reached. */
+    public static RunThroughResult of(SequentialResult sequential, List<String> warnings, Provenance provenance) {
+        StudyResult study = sequential.result();
+        return new RunThroughResult(
+                study, study.handCalculation(), Optional.of(sequential.narrowness()), warnings, provenance);
+    }
+
+    Texts texts() {
+        return new Texts(system(), verdict().chance());
+    }
+
+    Verdict verdict() {
+        return study.verdict();
+    }
+
+    Line line() {
+        return study.request().line();
+    }
+
+    UnitSystem system() {
+        return study.request().resultsIn();
+    }
+
+    boolean isOneStrip() {
+        return line().practice().isOneStrip();
+    }
+
+    /** What the process stops for, in the words of its line. */
+    String want() {
+        return isOneStrip() ? "for coil changes" : "for want of strip";
+    }
+}

@@ -1,0 +1,23 @@
+package runthrough.report.write;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import runthrough.report.Answer;
+
+/** An answer as one HTML file that needs nothing from elsewhere: styles, pictures and fonts are inside, no script. */
+public final class HtmlWriter {
+    private HtmlWriter() {}
+
+    /** The whole document. */
+    public static String render(Answer answer) {
+        StringOutput out = new StringOutput();
+        TemplateEngine.createPrecompiled(ContentType.Html).render("answer.jte", answer, out);
+        return out.toString();
+    }
+
+    /** A sentence in which no line ends between a number and its unit. */
+    public static String kept(String sentence) {
+        return sentence.replaceAll("(?<=\\d) (?=(%|(m|mm|s|min|h|ft|in|t|kg|lb|N|kN|W|kW|lbf|hp)\\b))", "\u00a0");
+    }
+}

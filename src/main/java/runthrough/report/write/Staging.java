@@ -1,0 +1,132 @@
+package runthrough.report.write;
+
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.CopyOption;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** A folder beside another, in which files are made before they are moved there. */
+public final class Staging {
+    private static final int TRIES = 1000;
+
+    private final Path path;
+    private final List<Path> made;
+
+    private Staging(Path path, List<Path> made) {
+        this.path = path;
+        this.made = made;
+    }
+
+    /** A new folder on the same disk as {@code folder}, which is absolute; parents that are missing are made. */
+    public static Staging beside(Path folder) throws IOException {
+        Path parent = folder.getParent();
+        if (parent == null) {
+            throw new FileAlreadyExistsException(folder.toString());
+        }
+        List<Path> made = new ArrayList<>();
+        try {
+            makeParents(parent, made);
+            return new Staging(makeNew(parent, "." + folder.getFileName() + ".part"), made);
+        } catch (IOException e) {
+            remove(made);
+            throw e;
+        }
+    }
+
+    private static void makeParents(Path folder, List<Path> made) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            Path parent = folder.getParent();
+            if (parent != null) {
+                makeParents(parent, made);
+            }
+            Files.createDirectory(folder);
+            made.add(0, folder);
+        }
+    }
+
+    /** Another run may be writing beside us, or one that was killed has left its folder. */
+    private static Path makeNew(Path parent, String name) throws IOException {
+        for (int number = 1; number < TRIES; number++) {
+            try {
+                return Files.createDirectory(parent.resolve(name + number));
+            } catch (FileAlreadyExistsException e) {
+                // Taken: the next number.
+            }
+        }
+        throw new IOException("there are " + TRIES + " unfinished reports named " + name + " in " + parent);
+    }
+
+    public Path path() {
+        return path;
+    }
+
+    /** Moves the files named to {@code folder}, all of them or none; earlier ones of the same names are replaced. */
+    public void moveInto(Path folder, List<String> files) throws IOException {
+        if (!Files.exists(folder)) {
+            move(path, folder);
+            made.clear();
+            return;
+        }
+        Path old = Files.createDirectory(path.resolve("old"));
+        List<String> replaced = new ArrayList<>();
+        List<String> moved = new ArrayList<>();
+        try {
+            for (String file : files) {
+                if (Files.exists(folder.resolve(file))) {
+                    move(folder.resolve(file), old.resolve(file));
+                    replaced.add(file);
+                }
+                move(path.resolve(file), folder.resolve(file));
+                moved.add(file);
+            }
+        } catch (IOException e) {
+            for (String file : moved) {
+                Files.deleteIfExists(folder.resolve(file));
+            }
+            for (String file : replaced) {
+                move(old.resolve(file), folder.resolve(file));
+            }
+            throw e;
+        }
+        made.clear();
+    }
+
+    private static void move(Path from, Path to) throws IOException {
+        CopyOption[] none = {};
+        try {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(from, to, none);
+        }
+    }
+
+    /** Removes the folder with what is left in it, and parents made for it, where nothing was put in place. */
+    public void drop() {
+        if (Files.exists(path)) {
+            try (Stream<Path> all = Files.walk(path)) {
+                remove(all.sorted(Comparator.reverseOrder()).toList());
+            } catch (IOException e) {
+                // A folder that cannot be listed cannot be removed; its name says what it is.
+            }
+        }
+        remove(made);
+        made.clear();
+    }
+
+    private static void remove(List<Path> paths) {
+        for (Path each : paths) {
+            try {
+                Files.deleteIfExists(each);
+            } catch (IOException e) {
+                // Somebody else has put something there, or took the right away: it stays.
+            }
+        }
+    }
+}

@@ -1,0 +1,100 @@
+package runthrough.report.verdict;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import runthrough.plant.Coil;
+import runthrough.plant.CoilSource;
+import runthrough.plant.Distribution;
+import runthrough.plant.Line;
+
+/** A schedule of two products, one of which runs too fast for the accumulator. */
+class CoilReportTest {
+    @TempDir
+    private Path folder;
+
+    private static Coil coil(String name, double speed, String product) {
+        Coil coil = Invented.coil(name);
+        return new Coil(
+                name,
+                coil.thickness(),
+                coil.width(),
+                coil.density(),
+                coil.size(),
+                coil.headCrop(),
+                coil.tailCrop(),
+                OptionalDouble.of(speed),
+                product);
+    }
+
+    private static RunThroughResult result() {
+        Line line = Invented.line(Distribution.lognormal(25, 6))
+                .with(new CoilSource.Schedule(
+                        List.of(coil("C1", 0.6, "tube 60"), coil("C2", 1.0, "=fast"), coil("C3", 0.6, "tube 60"))));
+        return Invented.result(line);
+    }
+
+    @Test
+    void theTerminalNamesTheWorstCoilAndWhy() {
+        assertThat(TerminalReport.render(result(), false).replaceAll("\\s+", " "))
+                .contains("worst coil C2: ran through in ")
+                .contains("The accumulator did not last: at 60 m/min it bears a joint of ");
+    }
+
+    @Test
+    void thePageHasAChartAndTablesOfProductsAndCoils() {
+        String page = HtmlReport.render(result());
+
+        assertThat(page)
+                .contains("Coil changes that did not run through, by product")
+                .contains("Coil changes by product, each counting by the coil that ends")
+                .contains("The coils that are hardest on the line")
+                .contains("Most failures come with =fast: ");
+    }
+
+    @Test
+    void theDocumentForMachinesTellsProductsAndCoils() throws IOException {
+        JsonNode coils = JsonMapper.builder()
+                .build()
+                .readTree(JsonReport.render(result()))
+                .get("coils");
+
+        assertThat(coils.get("kinds").asInt()).isEqualTo(3);
+        assertThat(coils.get("products")).hasSize(2);
+        assertThat(coils.at("/products/0/name").asText()).isEqualTo("=fast");
+        assertThat(coils.at("/products/0/outcome/coil_changes/total").asInt()
+                        + coils.at("/products/1/outcome/coil_changes/total").asInt())
+                .isEqualTo(200);
+        assertThat(coils.at("/hardest/0/kind").asInt()).isEqualTo(1);
+    }
+
+    @Test
+    void filesOfProductsAndCoilsAddUp_andCellsAreNoFormulas() throws IOException {
+        RunThroughResult result = result();
+        CoilFiles.write(result, name -> Files.newOutputStream(folder.resolve(name)));
+
+        List<String> products = Files.readAllLines(folder.resolve(CoilFiles.PRODUCTS));
+        List<String> coils = Files.readAllLines(folder.resolve(CoilFiles.COILS));
+        assertThat(products).hasSize(3).anyMatch(row -> row.startsWith("'=fast,,,1,"));
+        assertThat(coils).hasSize(4);
+        assertThat(coils.get(2)).startsWith("2,C2,'=fast,2,240,");
+        assertThat(coils.get(1).split(",")).hasSize(coils.get(0).split(",").length);
+    }
+
+    @Test
+    void whereAllCoilsAreOfOneKindNothingIsSaidOfThem() {
+        RunThroughResult result = Invented.result(Invented.line(Distribution.constant(25)));
+
+        assertThat(CoilTexts.of(result)).isEmpty();
+        assertThat(JsonReport.render(result)).contains("\"coils\" : null");
+        assertThat(HtmlReport.render(result)).doesNotContain("by product");
+    }
+}

@@ -1,0 +1,188 @@
+package runthrough.report.verdict;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.FilterOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import runthrough.plant.Distribution;
+import runthrough.plant.SimulationRequest;
+import runthrough.report.write.FolderWriter;
+import runthrough.report.write.ReportFolderException;
+import runthrough.report.write.Staging;
+import runthrough.study.RunThroughStudy;
+import runthrough.study.StudyOptions;
+import runthrough.study.StudyResult;
+
+class ReportFolderTest {
+    private static final SimulationRequest BRIEF = Invented.request(Invented.line(Distribution.lognormal(30, 6)));
+    private static final FolderWriter.Wrapper AS_IT_IS = file -> file;
+
+    @TempDir
+    private Path disk;
+
+    @Test
+    void writesAllFilesAndNothingElse() throws IOException {
+        Path report = write(disk.resolve("reports/tube"), AS_IT_IS);
+        assertThat(report).hasFileName("report.html").exists();
+        assertThat(names(disk.resolve("reports")))
+                .containsExactlyInAnyOrder(
+                        "tube",
+                        "tube/report.html",
+                        "tube/verdict.json",
+                        "tube/coil-changes.csv",
+                        "tube/work-elements.csv",
+                        "tube/replications.csv",
+                        "tube/products.csv",
+                        "tube/coils.csv");
+    }
+
+    @Test
+    void sameScenarioGivesTheSameBytes() throws IOException {
+        write(disk.resolve("a"), AS_IT_IS);
+        write(disk.resolve("b"), AS_IT_IS);
+        for (String name : names(disk.resolve("a"))) {
+            assertThat(disk.resolve("a").resolve(name))
+                    .hasSameBinaryContentAs(disk.resolve("b").resolve(name));
+        }
+    }
+
+    @Test
+    void earlierReportIsReplacedAndOtherFilesAreLeftAlone() throws IOException {
+        Path folder = Files.createDirectory(disk.resolve("tube"));
+        Files.writeString(folder.resolve("report.html"), "an earlier report");
+        Files.writeString(folder.resolve("notes.txt"), "mine");
+        write(folder, AS_IT_IS);
+        assertThat(folder.resolve("report.html")).content().startsWith("<!DOCTYPE html>");
+        assertThat(folder.resolve("notes.txt")).hasContent("mine");
+        assertThat(names(disk)).noneMatch(name -> name.contains(".part"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 100, 1000, 10_000, 60_000, 100_000, 200_000})
+    void fullDiskLeavesNothingHalfWritten(int bytes) throws IOException {
+        assertThatThrownBy(() -> write(disk.resolve("reports/tube"), new FullDisk(bytes)::open))
+                .isInstanceOf(ReportFolderException.class)
+                .hasMessageContaining("reports/tube cannot take the report; No space left on device.")
+                .hasMessageContaining("Nothing was written. Choose another folder.");
+        assertThat(names(disk)).isEmpty();
+    }
+
+    @Test
+    void fullDiskLeavesTheEarlierReportAsItWas() throws IOException {
+        Path folder = Files.createDirectory(disk.resolve("tube"));
+        Files.writeString(folder.resolve("report.html"), "an earlier report");
+        assertThatThrownBy(() -> write(folder, new FullDisk(50_000)::open)).isInstanceOf(ReportFolderException.class);
+        assertThat(names(disk)).containsExactlyInAnyOrder("tube", "tube/report.html");
+        assertThat(folder.resolve("report.html")).hasContent("an earlier report");
+    }
+
+    @Test
+    void failureWhileMovingPutsTheEarlierReportBack() throws IOException {
+        Path folder = Files.createDirectory(disk.resolve("tube"));
+        Files.writeString(folder.resolve("report.html"), "an earlier report");
+        // A folder of that name that is not empty stands in the way of the last file to be moved.
+        Staging staging = Staging.beside(folder);
+        Files.writeString(staging.path().resolve("report.html"), "a new report");
+        assertThatThrownBy(() -> staging.moveInto(folder, List.of("report.html", "missing.csv")))
+                .isInstanceOf(IOException.class);
+        staging.drop();
+        assertThat(names(disk)).containsExactlyInAnyOrder("tube", "tube/report.html");
+        assertThat(folder.resolve("report.html")).hasContent("an earlier report");
+    }
+
+    @Test
+    void targetThatIsAFileIsRefusedAndKept() throws IOException {
+        Path file = Files.writeString(disk.resolve("tube"), "a file");
+        assertThatThrownBy(() -> ReportFolder.open(file, BRIEF))
+                .isInstanceOf(ReportFolderException.class)
+                .hasMessageEndingWith(
+                        "tube cannot take the report; it is a file, and must be a folder. Nothing was written. Choose another "
+                                + "folder.");
+        assertThat(file).hasContent("a file");
+    }
+
+    @Test
+    void folderBelowAFileIsRefused() throws IOException {
+        Files.writeString(disk.resolve("file"), "a file");
+        assertThatThrownBy(() -> ReportFolder.open(disk.resolve("file/tube"), BRIEF))
+                .isInstanceOf(ReportFolderException.class)
+                .hasMessageContaining("file/tube cannot take the report;");
+        assertThat(names(disk)).containsExactly("file");
+    }
+
+    @Test
+    void missingPermissionIsSaid() throws IOException {
+        FolderWriter.Wrapper denied = file -> {
+            file.close();
+            throw new AccessDeniedException("/somewhere/else");
+        };
+        assertThatThrownBy(() -> write(disk.resolve("tube"), denied))
+                .isInstanceOf(ReportFolderException.class)
+                .hasMessageContaining("no permission to write to /somewhere/else.");
+        assertThat(names(disk)).isEmpty();
+    }
+
+    @Test
+    void studyThatIsGivenUpLeavesNothing() throws IOException {
+        try (ReportFolder folder = ReportFolder.open(disk.resolve("reports/tube"), BRIEF)) {
+            folder.listener().progress(0, 1);
+        }
+        assertThat(names(disk)).isEmpty();
+    }
+
+    @Test
+    void leftoverOfAKilledRunIsNoHindrance() throws IOException {
+        Files.createDirectory(disk.resolve(".tube.part1"));
+        write(disk.resolve("tube"), AS_IT_IS);
+        assertThat(disk.resolve("tube/report.html")).exists();
+        assertThat(disk.resolve(".tube.part1")).isEmptyDirectory();
+    }
+
+    private static Path write(Path folder, FolderWriter.Wrapper wrapper) {
+        try (ReportFolder open = ReportFolder.open(FolderWriter.open(folder, wrapper), BRIEF)) {
+            StudyResult study = new RunThroughStudy(BRIEF).run(StudyOptions.forReport(), open.listener());
+            return open.complete(RunThroughResult.of(study, List.of(), Invented.PROVENANCE));
+        }
+    }
+
+    private static List<String> names(Path folder) throws IOException {
+        try (Stream<Path> all = Files.walk(folder)) {
+            return all.filter(path -> !path.equals(folder))
+                    .map(path -> folder.relativize(path).toString())
+                    .toList();
+        }
+    }
+
+    /** A disk with so many bytes left for all files together. */
+    private static final class FullDisk {
+        private int left;
+
+        FullDisk(int left) {
+            this.left = left;
+        }
+
+        OutputStream open(OutputStream file) {
+            return new FilterOutputStream(file) {
+                @Override
+                public void write(byte[] bytes, int from, int count) throws IOException {
+                    left -= count;
+                    if (left < 0) {
+                        throw new IOException("No space left on device");
+                    }
+                    out.write(bytes, from, count);
+                }
+            };
+        }
+    }
+}

@@ -1,0 +1,151 @@
+package runthrough.report.verdict;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import runthrough.plant.CoilChange.Reject;
+import runthrough.plant.Distribution;
+import runthrough.plant.Entry;
+import runthrough.plant.Line;
+import runthrough.plant.ProcessSection;
+import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
+import runthrough.quantity.UnitSystem;
+
+class TerminalReportTest {
+
+    static Stream<RunThroughResult> results() {
+        return Stream.of(
+                Invented.result(Invented.line(Distribution.constant(25))),
+                Invented.result(Invented.line(Distribution.lognormal(32, 8))),
+                Invented.result(Invented.rethread()),
+                Invented.result(Invented.withoutAccumulator()),
+                manyThings());
+    }
+
+    /** All that can lengthen a verdict at once: a long title, rejects, slow refill, stops of its own, warnings, feet. */
+    private static RunThroughResult manyThings() {
+        Line line = Invented.line("a", "b", Distribution.lognormal(30, 10), new Reject.Chance(0.1));
+        ProcessSection process = new ProcessSection(
+                0.75,
+                0.2,
+                0.25,
+                Double.NaN,
+                Distribution.triangular(60, 120, 300),
+                Optional.of(new ProcessSection.Slowing(0.4, 20, Double.NaN)),
+                Optional.of(new ProcessSection.Downtime(Distribution.exponential(900), Distribution.exponential(100))),
+                0,
+                5);
+        Line busy = new Line(
+                line.coilSource(),
+                new Entry(1, 0.8, 0.3, 0.4, Optional.empty(), 0),
+                process,
+                line.change(),
+                line.practice(),
+                Optional.empty());
+        SimulationRequest request = new SimulationRequest(
+                "A title that is much longer than a terminal is wide, since users write what they like into it",
+                List.of(),
+                busy,
+                new RunPlan(new RunPlan.Extent.Time(8 * 3600.0), 2, 12, Long.MIN_VALUE, 0.995),
+                UnitSystem.US_CUSTOMARY);
+        return Invented.result(request, List.of("one", "two", "three"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("results")
+    void verdictFitsAScreen(RunThroughResult result) {
+        assertThat(TerminalReport.verdictLines(result)).hasSizeLessThanOrEqualTo(TerminalReport.SCREEN);
+    }
+
+    @ParameterizedTest
+    @MethodSource("results")
+    void noLineIsWiderThanATerminal(RunThroughResult result) {
+        String text = TerminalReport.render(result, false) + TerminalReport.working(result);
+        assertThat(text.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+    }
+
+    @ParameterizedTest
+    @MethodSource("results")
+    void textIsPlainAscii(RunThroughResult result) {
+        assertThat(TerminalReport.render(result, false) + TerminalReport.working(result))
+                .matches("[\\x20-\\x7e\\n]*");
+    }
+
+    @Test
+    void deterministicLineRunsThroughWithoutAnInterval() {
+        // 73 s of joint: 0.75 * 73 + 0.75^2 / 0.8 + 0.75^2 / 0.6 = 56.39 m drawn of 72 - 3.125 = 68.875 m: 12.48 m to
+        // spare, which is 16.6 s at 0.75 m/s.
+        Line line = Invented.line(Distribution.constant(25));
+        String text = TerminalReport.render(Invented.result(line), false);
+        assertThat(text)
+                .contains("RUNS THROUGH. The process runs through every coil change; this meets the target\nof 99 %.")
+                .contains("200: 200 ran through, 0 slowed, 0 stopped")
+                .contains("12.5 m of strip")
+                .contains("16.6 s of joint time")
+                .contains("joint time          mean 73 s; 90 % at most 73 s, 95 % 73 s, 99 % 73 s");
+    }
+
+    @Test
+    void shareIsGivenWithItsIntervalAgainstTheTarget() {
+        String text = TerminalReport.render(Invented.result(Invented.line(Distribution.lognormal(40, 8))), false)
+                .replaceAll("\\s+", " ");
+        assertThat(text)
+                .containsPattern(
+                        "STOPS\\. The process runs through [0-9.]+ % of coil changes \\(95 % interval [0-9.]+ % to "
+                                + "[0-9.]+ %\\); this misses the target of 99 %\\.")
+                .contains("took more")
+                .contains("Missing at the target of 99 %");
+    }
+
+    @Test
+    void limitsByHandFollow() {
+        String text = TerminalReport.render(Invented.result(Invented.line(Distribution.constant(25))), false);
+        assertThat(text).contains("capacity                72 m, 59.5 m needed, 12.5 m to spare");
+    }
+
+    @Test
+    void handCalculationIsWorkedWithItsNumbers() {
+        String text = TerminalReport.working(Invented.result(Invented.line(Distribution.constant(25))));
+        assertThat(text)
+                .startsWith("The hand calculation:\nV = 0.75 m/s            process speed\n")
+                .containsSubsequence(
+                        "strip drawn\n",
+                        "  D = V * T + V^2 / (2 * d_e) + V^2 / (2 * a_e)\n",
+                        "    = 0.75 * 73 + 0.75^2 / (2 * 0.4) + 0.75^2 / (2 * 0.3)\n",
+                        "    = 56.3906 m\n");
+    }
+
+    @Test
+    void coloursAreThereOnlyWhenAskedFor() {
+        RunThroughResult result = Invented.result(Invented.rethread());
+        String plain = TerminalReport.render(result, false);
+        String coloured = TerminalReport.render(result, true);
+        assertThat(plain).doesNotContain("\u001b");
+        assertThat(coloured).contains("\u001b[1;31mSTOPS\u001b[0m");
+        assertThat(coloured.replaceAll("\u001b\\[[0-9;]*m", "")).isEqualTo(plain);
+    }
+
+    @Test
+    void titleCannotSendCommandsToTheTerminal() {
+        SimulationRequest request =
+                Invented.request("red \u001b[31malert\u0007\r\n", Invented.rethread(), UnitSystem.METRIC, 0.99);
+        assertThat(TerminalReport.render(Invented.result(request), false))
+                .doesNotContain("\u001b")
+                .doesNotContain("\u0007")
+                .doesNotContain("\r")
+                .startsWith("red  [31malert");
+    }
+
+    @Test
+    void warningsAreCounted() {
+        RunThroughResult result = Invented.result(
+                Invented.request(Invented.line(Distribution.constant(25))), List.of("line.yaml:3:1 never refills."));
+        assertThat(TerminalReport.render(result, false)).contains("1 warning\n").doesNotContain("never refills");
+    }
+}
