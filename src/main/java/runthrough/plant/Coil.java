@@ -91,9 +91,4 @@ public record Coil(
     public double meanUsableLength() {
         return meanLength() - headCrop - tailCrop;
     }
-
-    /** Greatest lower bound of the usable length (m); not positive when a draw may be shorter than its crops. */
-    public double shortestUsableLength() {
-        return size.shortestLength(this) - headCrop - tailCrop;
-    }
 }

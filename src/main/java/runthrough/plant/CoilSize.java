@@ -13,9 +13,6 @@ public sealed interface CoilSize {
     /** Mean length (m). */
     double meanLength(Coil coil);
 
-    /** Greatest lower bound of the length (m). */
-    double shortestLength(Coil coil);
-
     /** A size that gives coils {@code factor} times as long, {@code factor > 0}. */
     CoilSize scaled(double factor);
 
@@ -40,11 +37,6 @@ public sealed interface CoilSize {
         }
 
         @Override
-        public double shortestLength(Coil coil) {
-            return length.lowest();
-        }
-
-        @Override
         public boolean isConstant() {
             return length.isConstant();
         }
@@ -65,11 +57,6 @@ public sealed interface CoilSize {
         @Override
         public double meanLength(Coil coil) {
             return mass.mean() / coil.massPerMetre();
-        }
-
-        @Override
-        public double shortestLength(Coil coil) {
-            return mass.lowest() / coil.massPerMetre();
         }
 
         @Override
@@ -113,11 +100,6 @@ public sealed interface CoilSize {
         @Override
         public double meanLength(Coil coil) {
             return windingFactor * Math.PI * (outer - inner) * (outer + inner) / (4 * coil.thickness());
-        }
-
-        @Override
-        public double shortestLength(Coil coil) {
-            return meanLength(coil);
         }
 
         @Override

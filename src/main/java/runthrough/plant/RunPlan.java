@@ -42,11 +42,6 @@ public record RunPlan(Extent extent, int leaveOut, int replications, long seed, 
         return new RunPlan(extent, leaveOut, number, seed, target, yearlyTime);
     }
 
-    /** The same with another year, see {@link #yearlyTime}. */
-    public RunPlan withYearlyTime(double time) {
-        return new RunPlan(extent, leaveOut, replications, seed, target, time);
-    }
-
     /** What ends a replication. */
     public sealed interface Extent {
 

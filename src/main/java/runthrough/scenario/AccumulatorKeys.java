@@ -3,6 +3,7 @@ package runthrough.scenario;
 import runthrough.plant.Accumulator;
 import runthrough.plant.StorageForm;
 import runthrough.quantity.Dimension;
+import runthrough.scenario.grammar.Amount;
 import runthrough.scenario.grammar.Count;
 import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.PlainNumber;
@@ -17,7 +18,7 @@ import runthrough.scenario.grammar.Word;
 final class AccumulatorKeys {
 
     static final Key<Double> CAPACITY = Key.optional(
-            "capacity", "the usable capacity in metres of strip", CoilKeys.positive(Dimension.LENGTH), "60 m");
+            "capacity", "the usable capacity in metres of strip", Amount.positive(Dimension.LENGTH), "60 m");
 
     static final Key<Integer> STRANDS = Key.optional(
             "strands",
@@ -25,17 +26,17 @@ final class AccumulatorKeys {
             new Count(1, 1000).map(Math::toIntExact),
             "8");
     static final Key<Double> STROKE = Key.optional(
-            "stroke", "the carriage travel between its end positions", CoilKeys.positive(Dimension.LENGTH), "9 m");
+            "stroke", "the carriage travel between its end positions", Amount.positive(Dimension.LENGTH), "9 m");
     static final Key<Double> CARRIAGE_SPEED = Key.optional(
                     "carriage-speed",
                     "the greatest carriage speed while filling",
-                    CoilKeys.positive(Dimension.SPEED),
+                    Amount.positive(Dimension.SPEED),
                     "12 m/min")
             .orElse("no limit", Double.POSITIVE_INFINITY);
     static final Key<Double> EMPTYING_SPEED = Key.optional(
                     "emptying-speed",
                     "the greatest carriage speed while emptying",
-                    CoilKeys.positive(Dimension.SPEED),
+                    Amount.positive(Dimension.SPEED),
                     "12 m/min")
             .orElse("no limit", Double.POSITIVE_INFINITY);
     static final Key<Boolean> CARRIAGE = Key.optional(
@@ -48,41 +49,41 @@ final class AccumulatorKeys {
     static final Key<Integer> LOOPS =
             Key.optional("loops", "how many free loops hang in the pit", new Count(1, 100).map(Math::toIntExact), "1");
     static final Key<Double> SPAN = Key.optional(
-            "span", "the distance between the supports of a loop", CoilKeys.positive(Dimension.LENGTH), "4 m");
+            "span", "the distance between the supports of a loop", Amount.positive(Dimension.LENGTH), "4 m");
     static final Key<Double> GREATEST_SAG =
-            Key.optional("greatest-sag", "the sag of the full loop", CoilKeys.positive(Dimension.LENGTH), "3.5 m");
+            Key.optional("greatest-sag", "the sag of the full loop", Amount.positive(Dimension.LENGTH), "3.5 m");
     static final Key<Double> LEAST_SAG =
-            Key.optional("least-sag", "the sag of the empty loop", CoilKeys.notNegative(Dimension.LENGTH), "0.5 m");
+            Key.optional("least-sag", "the sag of the empty loop", Amount.notNegative(Dimension.LENGTH), "0.5 m");
 
     static final Key<Double> WRAPS = Key.optional(
             "wraps", "how many wraps move from the small to the large diameter", new PlainNumber(Range.POSITIVE), "20");
     static final Key<Double> FULL_DIAMETER = Key.optional(
             "full-diameter",
             "the mean diameter of a wrap when the spiral is full",
-            CoilKeys.positive(Dimension.LENGTH),
+            Amount.positive(Dimension.LENGTH),
             "4.2 m");
     static final Key<Double> EMPTY_DIAMETER = Key.optional(
             "empty-diameter",
             "the mean diameter of a wrap when the spiral is empty",
-            CoilKeys.positive(Dimension.LENGTH),
+            Amount.positive(Dimension.LENGTH),
             "2.4 m");
 
     static final Key<Double> FILL_RATE_LIMIT = Key.optional(
                     "fill-rate-limit",
                     "the greatest entry speed above the process speed",
-                    CoilKeys.positive(Dimension.SPEED),
+                    Amount.positive(Dimension.SPEED),
                     "30 m/min")
             .orElse("no limit but that of the carriage", Double.POSITIVE_INFINITY);
     static final Key<Double> RESERVE = Key.optional(
                     "reserve",
                     "the metres of strip that are never planned to be used",
-                    CoilKeys.notNegative(Dimension.LENGTH),
+                    Amount.notNegative(Dimension.LENGTH),
                     "2 m")
             .orElse("0 m");
     static final Key<Double> OVERTRAVEL = Key.optional(
                     "overtravel-allowance",
                     "the metres above full from which on an overfull accumulator is counted",
-                    CoilKeys.notNegative(Dimension.LENGTH),
+                    Amount.notNegative(Dimension.LENGTH),
                     "1 m")
             .orElse("overfull is not counted", Double.POSITIVE_INFINITY);
 

@@ -22,10 +22,11 @@ final class CoilKeys {
     static final Key<String> NAME =
             Key.optional("name", "what you call it, for reports", new Text("a text"), "2.0 x 240 galvanised");
     static final Key<Double> THICKNESS =
-            Key.required("thickness", "the strip thickness", positive(Dimension.LENGTH), "2.0 mm");
-    static final Key<Double> WIDTH = Key.required("width", "the strip width", positive(Dimension.LENGTH), "240 mm");
+            Key.required("thickness", "the strip thickness", Amount.positive(Dimension.LENGTH), "2.0 mm");
+    static final Key<Double> WIDTH =
+            Key.required("width", "the strip width", Amount.positive(Dimension.LENGTH), "240 mm");
     static final Key<Double> DENSITY =
-            Key.required("density", "the density of the metal", positive(Dimension.DENSITY), "7850 kg/m3");
+            Key.required("density", "the density of the metal", Amount.positive(Dimension.DENSITY), "7850 kg/m3");
     static final Key<Distribution> LENGTH = Key.optional(
             "length",
             "the length of the whole coil",
@@ -33,10 +34,10 @@ final class CoilKeys {
             "1200 m");
     static final Key<Distribution> MASS = Key.optional(
             "mass", "the mass of the whole coil", new DistributionShape(Dimension.MASS, Range.POSITIVE), "12 t");
-    static final Key<Double> OUTER =
-            Key.optional("outer-diameter", "the outer diameter of the coil", positive(Dimension.LENGTH), "1450 mm");
-    static final Key<Double> INNER =
-            Key.optional("inner-diameter", "the inner diameter of the coil", positive(Dimension.LENGTH), "508 mm");
+    static final Key<Double> OUTER = Key.optional(
+            "outer-diameter", "the outer diameter of the coil", Amount.positive(Dimension.LENGTH), "1450 mm");
+    static final Key<Double> INNER = Key.optional(
+            "inner-diameter", "the inner diameter of the coil", Amount.positive(Dimension.LENGTH), "508 mm");
     static final Key<Double> WINDING_FACTOR = Key.optional(
                     "winding-factor",
                     "the share of the wound section that is strip, the rest being air between the wraps",
@@ -46,17 +47,20 @@ final class CoilKeys {
     static final Key<Double> HEAD_CROP = Key.optional(
                     "head-crop",
                     "the length cut off the head as scrap at a joint",
-                    notNegative(Dimension.LENGTH),
+                    Amount.notNegative(Dimension.LENGTH),
                     "0.4 m")
             .orElse("0 m");
     static final Key<Double> TAIL_CROP = Key.optional(
                     "tail-crop",
                     "the length cut off the tail as scrap at a joint",
-                    notNegative(Dimension.LENGTH),
+                    Amount.notNegative(Dimension.LENGTH),
                     "0.3 m")
             .orElse("0 m");
     static final Key<Double> PROCESS_SPEED = Key.optional(
-                    "process-speed", "the process speed that this coil asks for", positive(Dimension.SPEED), "40 m/min")
+                    "process-speed",
+                    "the process speed that this coil asks for",
+                    Amount.positive(Dimension.SPEED),
+                    "40 m/min")
             .withDefaultWords("the process section's own speed");
 
     static final Key<String> PRODUCT = Key.optional(
@@ -92,14 +96,6 @@ final class CoilKeys {
             Section.of("coil", "one kind of coil, repeated", ALL).with(SIZE).inOrder(INNER, OUTER, false);
 
     private CoilKeys() {}
-
-    static Amount positive(Dimension dimension) {
-        return new Amount(dimension, Range.POSITIVE);
-    }
-
-    static Amount notNegative(Dimension dimension) {
-        return new Amount(dimension, Range.NOT_NEGATIVE);
-    }
 
     /** The coil that {@code values} describe, called {@code name} unless it has a name of its own. */
     static Coil coil(Values values, String name) {

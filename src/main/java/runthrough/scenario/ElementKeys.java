@@ -42,7 +42,7 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
     private static final Key<Double> TRAVEL = Key.optional(
             "travel",
             "the speed across the strip; the time is the width of the wider strip over it",
-            CoilKeys.positive(Dimension.SPEED),
+            Amount.positive(Dimension.SPEED),
             "600 mm/min");
     private static final Key<Distribution> PLUS = Key.optional(
                     "plus", "the time added to the travel across the strip", TIME, "6 s")
@@ -184,8 +184,7 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
 
         @Override
         public ObjectNode schema(Schemas schemas) {
-            return schemas.anyOf(
-                    new Amount(Dimension.TIME, Range.NOT_NEGATIVE).schema(schemas), schemas.section(ELEMENT));
+            return schemas.anyOf(Amount.notNegative(Dimension.TIME).schema(schemas), schemas.section(ELEMENT));
         }
 
         @Override

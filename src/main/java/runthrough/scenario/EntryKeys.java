@@ -3,6 +3,7 @@ package runthrough.scenario;
 import java.util.Optional;
 import runthrough.plant.Entry;
 import runthrough.quantity.Dimension;
+import runthrough.scenario.grammar.Amount;
 import runthrough.scenario.grammar.Count;
 import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.Section;
@@ -15,36 +16,30 @@ final class EntryKeys {
                     "uncoilers", "how many uncoilers take turns", new Count(1, 100).map(Math::toIntExact), "2")
             .orElse("1");
     static final Key<Double> TOP_SPEED = Key.optional(
-                    "top-speed",
-                    "the greatest strip speed of the entry",
-                    CoilKeys.positive(Dimension.SPEED),
-                    "90 m/min")
+                    "top-speed", "the greatest strip speed of the entry", Amount.positive(Dimension.SPEED), "90 m/min")
             .depending("required unless the practice is rethread");
     static final Key<Double> ACCELERATION = Key.optional(
-                    "acceleration",
-                    "how fast the entry speeds up",
-                    CoilKeys.positive(Dimension.ACCELERATION),
-                    "0.3 m/s2")
+                    "acceleration", "how fast the entry speeds up", Amount.positive(Dimension.ACCELERATION), "0.3 m/s2")
             .orElse("the speed changes at once", Double.POSITIVE_INFINITY);
     static final Key<Double> DECELERATION = Key.optional(
                     "deceleration",
                     "how fast the entry slows down",
-                    CoilKeys.positive(Dimension.ACCELERATION),
+                    Amount.positive(Dimension.ACCELERATION),
                     "0.4 m/s2")
             .orElse("the speed changes at once", Double.POSITIVE_INFINITY);
     static final Key<Double> UNCOILER_PATH = Key.optional(
                     "uncoiler-path",
                     "the strip path from the uncoiler to the joiner",
-                    CoilKeys.notNegative(Dimension.LENGTH),
+                    Amount.notNegative(Dimension.LENGTH),
                     "8 m")
             .orElse("0 m");
 
     static final Key<Double> CREEP_SPEED =
-            Key.required("speed", "the creep speed", CoilKeys.positive(Dimension.SPEED), "10 m/min");
+            Key.required("speed", "the creep speed", Amount.positive(Dimension.SPEED), "10 m/min");
     static final Key<Double> CREEP_LENGTH = Key.required(
             "length",
             "the last metres of a coil that are run at creep speed",
-            CoilKeys.positive(Dimension.LENGTH),
+            Amount.positive(Dimension.LENGTH),
             "3 m");
     static final Key<Values> CREEP = Key.optional(
             "creep",

@@ -8,6 +8,7 @@ import runthrough.plant.handover.Drive;
 import runthrough.plant.handover.Handover;
 import runthrough.plant.handover.Origin;
 import runthrough.quantity.Dimension;
+import runthrough.scenario.grammar.Amount;
 import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.Route;
 import runthrough.scenario.grammar.Section;
@@ -33,9 +34,9 @@ final class HandoverKeys {
             "");
 
     private static final Key<Double> TORQUE = Key.optional(
-            "torque", "the torque it delivers at the mandrel", CoilKeys.positive(Dimension.TORQUE), "3 kN m");
+            "torque", "the torque it delivers at the mandrel", Amount.positive(Dimension.TORQUE), "3 kN m");
     private static final Key<Double> POWER =
-            Key.optional("power", "its power", CoilKeys.positive(Dimension.POWER), "30 kW");
+            Key.optional("power", "its power", Amount.positive(Dimension.POWER), "30 kW");
     static final Key<Values> DRIVE = Key.optional(
             "drive",
             "what the drive of an uncoiler can deliver",

@@ -4,6 +4,7 @@ import java.util.Optional;
 import runthrough.plant.Distribution;
 import runthrough.plant.ProcessSection;
 import runthrough.quantity.Dimension;
+import runthrough.scenario.grammar.Amount;
 import runthrough.scenario.grammar.DistributionShape;
 import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.Range;
@@ -15,37 +16,37 @@ final class ProcessKeys {
 
     private static final DistributionShape TIME = new DistributionShape(Dimension.TIME, Range.NOT_NEGATIVE);
 
-    static final Key<Double> SPEED = Key.required(
-            "speed", "the rated strip speed of the process", CoilKeys.positive(Dimension.SPEED), "45 m/min");
+    static final Key<Double> SPEED =
+            Key.required("speed", "the rated strip speed of the process", Amount.positive(Dimension.SPEED), "45 m/min");
     static final Key<Double> ACCELERATION = Key.optional(
                     "acceleration",
                     "how fast the process speeds up",
-                    CoilKeys.positive(Dimension.ACCELERATION),
+                    Amount.positive(Dimension.ACCELERATION),
                     "0.2 m/s2")
             .orElse("the speed changes at once", Double.POSITIVE_INFINITY);
     static final Key<Double> DECELERATION = Key.optional(
                     "deceleration",
                     "how fast the process slows down",
-                    CoilKeys.positive(Dimension.ACCELERATION),
+                    Amount.positive(Dimension.ACCELERATION),
                     "0.25 m/s2")
             .orElse("the speed changes at once", Double.POSITIVE_INFINITY);
     static final Key<Double> PATH = Key.optional(
                     "path",
                     "the fixed strip path from the accumulator to the process",
-                    CoilKeys.notNegative(Dimension.LENGTH),
+                    Amount.notNegative(Dimension.LENGTH),
                     "25 m")
             .orElse("0 m");
     static final Key<Double> SCRAP_PER_STOP = Key.optional(
                     "scrap-per-stop",
                     "the length of strip that is scrapped each time the process stops",
-                    CoilKeys.notNegative(Dimension.LENGTH),
+                    Amount.notNegative(Dimension.LENGTH),
                     "4 m")
             .orElse("0 m");
 
     static final Key<Double> RESTART_LEVEL = Key.optional(
                     "level",
                     "the level in the accumulator from which the process may restart",
-                    CoilKeys.notNegative(Dimension.LENGTH),
+                    Amount.notNegative(Dimension.LENGTH),
                     "20 m")
             .orElse("the stop level plus 10 % of the capacity", Double.NaN);
     static final Key<Distribution> RESTART_DELAY = Key.optional(
@@ -58,16 +59,16 @@ final class ProcessKeys {
             "");
 
     static final Key<Double> SLOW_SPEED =
-            Key.required("speed", "the slowed strip speed", CoilKeys.positive(Dimension.SPEED), "20 m/min");
+            Key.required("speed", "the slowed strip speed", Amount.positive(Dimension.SPEED), "20 m/min");
     static final Key<Double> SLOW_LEVEL = Key.required(
             "level",
             "the level in the accumulator at which slowing begins",
-            CoilKeys.notNegative(Dimension.LENGTH),
+            Amount.notNegative(Dimension.LENGTH),
             "25 m");
     static final Key<Double> RESUME = Key.optional(
                     "resume",
                     "the level from which full speed is taken up again",
-                    CoilKeys.notNegative(Dimension.LENGTH),
+                    Amount.notNegative(Dimension.LENGTH),
                     "60 m")
             .orElse("the slowing level plus 10 % of the capacity", Double.NaN);
     static final Key<Values> SLOWING = Key.optional(

@@ -25,7 +25,7 @@ final class RunKeys {
                     "200")
             .withDefaultWords(DEFAULT_CHANGES + " when no time is given");
     static final Key<Double> TIME =
-            Key.optional("time", "how long a replication runs", CoilKeys.positive(Dimension.TIME), "8 h");
+            Key.optional("time", "how long a replication runs", Amount.positive(Dimension.TIME), "8 h");
     static final Key<Integer> LEAVE_OUT = Key.optional(
                     "leave-out",
                     "how many coil changes at the beginning are left out of the totals",

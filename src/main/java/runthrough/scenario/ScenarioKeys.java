@@ -6,6 +6,7 @@ import runthrough.plant.Alternative;
 import runthrough.plant.Bending;
 import runthrough.quantity.Dimension;
 import runthrough.quantity.UnitSystem;
+import runthrough.scenario.grammar.Amount;
 import runthrough.scenario.grammar.Deferred;
 import runthrough.scenario.grammar.Items;
 import runthrough.scenario.grammar.Key;
@@ -75,11 +76,11 @@ final class ScenarioKeys {
             .orElse(Alternative.AS_WRITTEN + ", the scenario without any change", Alternative.AS_WRITTEN);
 
     private static final Key<Double> MODULUS =
-            Key.required("modulus", "the modulus of elasticity", CoilKeys.positive(Dimension.STRESS), "210 GPa");
+            Key.required("modulus", "the modulus of elasticity", Amount.positive(Dimension.STRESS), "210 GPa");
     private static final Key<Double> YIELD =
-            Key.required("yield", "the yield stress", CoilKeys.positive(Dimension.STRESS), "280 MPa");
-    private static final Key<Double> RADIUS = Key.required(
-            "radius", "the smallest radius of roll or loop", CoilKeys.positive(Dimension.LENGTH), "400 mm");
+            Key.required("yield", "the yield stress", Amount.positive(Dimension.STRESS), "280 MPa");
+    private static final Key<Double> RADIUS =
+            Key.required("radius", "the smallest radius of roll or loop", Amount.positive(Dimension.LENGTH), "400 mm");
     static final Key<Values> BENDING = Key.optional(
             "bending",
             "what the strip is bent over, to report whether it stays elastic",

@@ -36,11 +36,6 @@ final class CauseFinder {
         this.rounding = ROUNDING * Math.max(1, capacity);
     }
 
-    /** Forgets the coil changes seen: a new replication begins. */
-    void startReplication() {
-        before = null;
-    }
-
     /** What {@code change} is laid to; empty when it ran through. */
     Optional<Cause> causeOf(ChangeRecord change) {
         before = change.outcome() == Outcome.RAN_THROUGH ? null : find(change);

@@ -150,7 +150,7 @@ class CoilTest {
         Coil coil = LineBuilder.coil(Distribution.uniform(400, 600), 0.4, 0.3);
         assertThat(coil.usableLength(0.25)).isCloseTo(450 - 0.7, within(1e-12));
         assertThat(coil.meanUsableLength()).isCloseTo(500 - 0.7, within(1e-12));
-        assertThat(coil.shortestUsableLength()).isCloseTo(400 - 0.7, within(1e-12));
+        assertThat(coil.usableLength(Double.MIN_VALUE)).isCloseTo(400 - 0.7, within(1e-12));
     }
 
     @Test
@@ -161,7 +161,7 @@ class CoilTest {
         assertThat(coil.size().isConstant()).isFalse();
         assertThat(coil.length(0.5)).isCloseTo(1500, within(1e-9));
         assertThat(coil.meanLength()).isCloseTo(1500, within(1e-9));
-        assertThat(coil.shortestUsableLength()).isCloseTo(1000, within(1e-9));
+        assertThat(coil.usableLength(Double.MIN_VALUE)).isCloseTo(1000, within(1e-9));
     }
 
     @Test
@@ -169,7 +169,7 @@ class CoilTest {
         Coil coil = coil(0.002, 1, 7850, new CoilSize.ByDiameters(1.5, 0.5, 1));
         assertThat(coil.size().isConstant()).isTrue();
         assertThat(coil.length(0.1)).isEqualTo(coil.length(0.9)).isEqualTo(coil.meanLength());
-        assertThat(coil.shortestUsableLength()).isEqualTo(coil.meanLength());
+        assertThat(coil.usableLength(Double.MIN_VALUE)).isEqualTo(coil.meanLength());
     }
 
     @Test

@@ -92,8 +92,8 @@ class CauseFinderTest {
         assertThat(finder.causeOf(HandMade.change(50, 40, 0, 8, STOPPED))).contains(Cause.CAPACITY);
 
         finder.causeOf(HandMade.change(50, 60, 20, 0.5, STOPPED));
-        finder.startReplication();
-        assertThat(finder.causeOf(HandMade.change(50, 40, 0, 8, STOPPED))).contains(Cause.CAPACITY);
+        CauseFinder ofTheNext = new CauseFinder(HandMade.line(Distribution.constant(40)));
+        assertThat(ofTheNext.causeOf(HandMade.change(50, 40, 0, 8, STOPPED))).contains(Cause.CAPACITY);
     }
 
     @Test

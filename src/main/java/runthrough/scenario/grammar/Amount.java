@@ -19,6 +19,16 @@ public record Amount(Dimension dimension, Range range) implements Shape<Double> 
     /** Smaller ones (SI) are slips of the exponent, and would only be divided by. */
     private static final double SMALLEST = 1e-9;
 
+    /** More than 0. */
+    public static Amount positive(Dimension dimension) {
+        return new Amount(dimension, Range.POSITIVE);
+    }
+
+    /** 0 or more. */
+    public static Amount notNegative(Dimension dimension) {
+        return new Amount(dimension, Range.NOT_NEGATIVE);
+    }
+
     @Override
     public Optional<Double> read(Raw raw, Context context) {
         if (!(raw instanceof Raw.Scalar scalar) || scalar.text().isBlank()) {

@@ -22,8 +22,11 @@ public final class Durations {
         return new Durations(sorted(times), new double[0]);
     }
 
-    /** With more of them, whose end was not seen: {@code times} is how long each had gone on when the watch was stopped. */
-    public Durations andLongerThan(double... times) {
+    /**
+     * With more of them, whose end was not seen: {@code times} is how long each had gone on when the watch was stopped. A
+     * time-study sheet has none; published samples, against which the fits are tested, have.
+     */
+    Durations andLongerThan(double... times) {
         return new Durations(exact, sorted(times));
     }
 

@@ -72,9 +72,4 @@ public record Crossing(
     public OptionalDouble high() {
         return harder == Harder.LARGER ? possible : sure;
     }
-
-    /** Whether an easier value never read as worse. */
-    public boolean isMonotone() {
-        return fall == 0;
-    }
 }
