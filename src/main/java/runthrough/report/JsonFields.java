@@ -49,16 +49,7 @@ public final class JsonFields {
         return number(name, value.orElse(Double.NaN));
     }
 
-    /** Without an interval where nothing is left to {@code chance}: then the number is exact. */
-    public JsonFields estimate(String name, Estimate estimate, boolean chance) {
-        return in(
-                name,
-                new JsonFields()
-                        .number("mean", estimate.mean())
-                        .number("low", end(estimate, chance, true))
-                        .number("high", end(estimate, chance, false)));
-    }
-
+    /** An end of the interval; NaN where nothing is random, for then the number is exact. */
     public static double end(Estimate estimate, boolean chance, boolean isLow) {
         return estimate.interval()
                 .filter(any -> chance)
