@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  * @param isReached whether {@code limit} is such a value, and not only the end of what was tried
  * @param low lower end of its interval; empty where there is none
  * @param high upper end of its interval; empty where there is none
- * @param byHand the limit by closed form; empty where it knows none
+ * @param closedForm the limit by closed form; empty where it knows none
  * @param isSpare whether the line as it is lies on the good side
  */
 public record LimitRow(
@@ -21,5 +21,5 @@ public record LimitRow(
         boolean isReached,
         OptionalDouble low,
         OptionalDouble high,
-        OptionalDouble byHand,
+        OptionalDouble closedForm,
         boolean isSpare) {}

@@ -68,7 +68,7 @@ final class LimitsChart {
         return DoubleStream.concat(
                 DoubleStream.of(1),
                 rows.stream()
-                        .flatMap(row -> Stream.of(row.limit(), row.low(), row.high(), row.byHand()))
+                        .flatMap(row -> Stream.of(row.limit(), row.low(), row.high(), row.closedForm()))
                         .flatMapToDouble(OptionalDouble::stream)
                         .map(LimitsChart::near));
     }
@@ -94,7 +94,7 @@ final class LimitsChart {
                 Palette.EDGE,
                 true,
                 row -> row.isReached() ? row.limit() : OptionalDouble.empty());
-        marks(plot, 3, RING, Palette.LIMIT, false, LimitRow::byHand);
+        marks(plot, 3, RING, Palette.LIMIT, false, LimitRow::closedForm);
         ValueMarker present = new ValueMarker(1, Palette.PROCESS, Palette.SOLID);
         present.setAlpha(1);
         plot.addDomainMarker(present, Layer.FOREGROUND);

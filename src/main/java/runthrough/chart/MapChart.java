@@ -80,7 +80,7 @@ final class MapChart {
         String title = "Where the line runs through, over " + name(x) + " and " + name(y);
         notPossible();
         bands();
-        byHand();
+        closedForm();
         target();
         own();
         String reading = reading();
@@ -200,11 +200,11 @@ final class MapChart {
     }
 
     /** Where the closed forms leave nothing to spare, by the limit that does. */
-    private void byHand() {
+    private void closedForm() {
         Map<Long, MapPoint> points = new HashMap<>();
         map.points().forEach(point -> points.put(key(point.column(), point.row()), point));
         Map<Limit, List<Segment>> contours = new EnumMap<>(Limit.class);
-        for (Segment piece : map.byHand().contour(0)) {
+        for (Segment piece : map.closedForm().contour(0)) {
             contours.computeIfAbsent(binding(piece, points), any -> new ArrayList<>())
                     .add(piece);
         }
@@ -222,8 +222,9 @@ final class MapChart {
         return Stream.of(key(column, row), key(column + 1, row), key(column, row + 1), key(column + 1, row + 1))
                 .flatMap(key -> Optional.ofNullable(points.get(key)).stream())
                 .flatMap(point -> point.measured().stream())
-                .min(Comparator.comparingDouble(found -> Math.abs(found.byHand().least())))
-                .map(found -> found.byHand().binding())
+                .min(Comparator.comparingDouble(
+                        found -> Math.abs(found.closedForm().least())))
+                .map(found -> found.closedForm().limitingFactor())
                 .orElse(Limit.CAPACITY);
     }
 
@@ -255,6 +256,6 @@ final class MapChart {
                 : "the line as it is lies beside the map";
         return "The target of " + setting.units().share(map.target()) + " is met on "
                 + setting.units().share(parts.meets()) + " of the map, and the calculation by hand finds enough on "
-                + setting.units().share(parts.enoughByHand()) + "; " + where + ".";
+                + setting.units().share(parts.enoughByClosedForms()) + "; " + where + ".";
     }
 }

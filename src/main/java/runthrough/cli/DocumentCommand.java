@@ -73,7 +73,7 @@ final class DocumentCommand implements Callable<Integer> {
         asked.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
         Path folder = out == null ? Path.of("reports").resolve(name() + "-document") : out;
         try (FolderWriter files = FolderWriter.open(environment.path(folder))) {
-            HandedOver.Made made = run(HandedOver.of(asked, overrides));
+            DocumentRun.Made made = run(DocumentRun.of(asked, overrides));
             Paper on = paper == null ? Paper.usualWith(asked.request().resultsIn()) : paper;
             files.complete(DocumentFiles.of(made.document(), on, ProgramVersion.text()));
             environment.out().print(TerminalReport.render(made.result(), false));
@@ -88,7 +88,7 @@ final class DocumentCommand implements Callable<Integer> {
         return String.valueOf(scenario.getFileName()).replaceFirst("\\.ya?ml$", "");
     }
 
-    private HandedOver.Made run(HandedOver asked) {
+    private DocumentRun.Made run(DocumentRun asked) {
         StudyOptions options = StudyOptions.forReport();
         try (Progress progress = new Progress(environment, StudyListener.NONE)) {
             return asked.run(threads == null ? options : options.withThreads(Math.toIntExact(threads)), progress, date);

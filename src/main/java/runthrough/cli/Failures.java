@@ -24,7 +24,8 @@ record Failures(PrintWriter err, boolean debug) {
             return ExitCode.BAD_INPUT;
         }
         if (failure instanceof CancellationException) {
-            err.println("given up; " + (failure instanceof KeptException kept ? kept.what() : "nothing was written"));
+            err.println("given up; "
+                    + (failure instanceof InterruptedStudyException kept ? kept.what() : "nothing was written"));
             return ExitCode.GIVEN_UP;
         }
         return tellOfOurOwn(failure);

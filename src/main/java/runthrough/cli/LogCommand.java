@@ -51,7 +51,7 @@ final class LogCommand extends StudyCommand {
     @Option(
             names = "--logged-joint-times",
             description = "Give the model the joint times of the log in place of its own work, to test the rest of it.")
-    private boolean loggedJointTimes;
+    private boolean loggedJointCycleTimes;
 
     @Option(
             names = "--logs",
@@ -82,7 +82,7 @@ final class LogCommand extends StudyCommand {
         ofLog.stream().map(Scenario::asWarning).forEach(environment.err()::println);
         LineLog line = accepted.log();
         int count = logs == null ? LogStudy.usualLogs(line) : Math.toIntExact(logs);
-        LogStudy study = new LogStudy(request, line, loggedJointTimes, count);
+        LogStudy study = new LogStudy(request, line, loggedJointCycleTimes, count);
         return (threads, listener, warnings, provenance) -> LogAnswer.of(
                 study.run(threads, listener),
                 Stream.concat(warnings.stream(), ofLog.stream()).toList(),

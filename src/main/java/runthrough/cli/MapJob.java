@@ -59,7 +59,8 @@ final class MapJob implements StudyCommand.Study {
             return MapAnswer.of(map, warnings, provenance);
         } catch (CancellationException e) {
             throw progress.isPresent()
-                    ? new KeptException("the points that were done are kept; the same command goes on from there")
+                    ? new InterruptedStudyException(
+                            "the points that were done are kept; the same command goes on from there")
                     : e;
         } finally {
             progress.ifPresent(MapProgress::close);

@@ -71,8 +71,8 @@ final class SamplesCommand implements Callable<Integer> {
         List<SampleIndex.Sample> samples = new ArrayList<>();
         for (String line : LINES) {
             Scenario asked = Scenario.read(environment.path(from.resolve(line + ".yaml")));
-            HandedOver.Made made =
-                    HandedOver.of(asked, new RunOverrides()).run(StudyOptions.forReport(), StudyListener.NONE, null);
+            DocumentRun.Made made =
+                    DocumentRun.of(asked, new RunOverrides()).run(StudyOptions.forReport(), StudyListener.NONE, null);
             stale.addAll(put(out.resolve(line), files(made, asked)));
             if (line.equals(SHOWN)) {
                 stale.addAll(put(out, shown(made)));
@@ -90,7 +90,7 @@ final class SamplesCommand implements Callable<Integer> {
         return stale.isEmpty() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
     }
 
-    private static Map<String, byte[]> files(HandedOver.Made made, Scenario asked) {
+    private static Map<String, byte[]> files(DocumentRun.Made made, Scenario asked) {
         Map<String, byte[]> files = new TreeMap<>(DocumentFiles.of(
                 made.document(), Paper.usualWith(asked.request().resultsIn()), ProgramVersion.text()));
         files.put(ReportFolder.HTML, utf8(HtmlReport.render(made.result())));
@@ -98,7 +98,7 @@ final class SamplesCommand implements Callable<Integer> {
     }
 
     /** The picture that the README shows. */
-    private static Map<String, byte[]> shown(HandedOver.Made made) {
+    private static Map<String, byte[]> shown(DocumentRun.Made made) {
         return made.document().report().charts().stream()
                 .filter(chart -> chart.id().equals("level"))
                 .collect(Collectors.toMap(chart -> SHOWN + ".svg", chart -> utf8(chart.svg())));

@@ -21,7 +21,7 @@ import runthrough.quantity.Kind;
  *     line must wait, against what it takes (s)
  * @param storage the accumulator; empty where entry and process are one strip
  * @param standstill what a coil change costs; empty where there is an accumulator
- * @param binding which limit is nearest to being reached or furthest beyond; empty where entry and process are one strip
+ * @param limitingFactor which limit is nearest to being reached or furthest beyond; empty where entry and process are one strip
  * @param bending whether the strip stays elastic, for each thickness; empty where it is not to be reported
  * @param emptying how fast the accumulator can give strip against the fastest process speed (m/s); empty without limit
  * @param givens what the worked calculation starts from
@@ -32,13 +32,13 @@ public record HandCalculation(
         int kind,
         int kinds,
         double speed,
-        JointTime joint,
+        JointCycleTime joint,
         double coilRun,
         Preparation preparation,
         Margin preparationTime,
         Optional<Storage> storage,
         Optional<Standstill> standstill,
-        Optional<Limit> binding,
+        Optional<Limit> limitingFactor,
         List<BendingCheck> bending,
         Optional<Margin> emptying,
         List<Term> givens,
@@ -84,7 +84,7 @@ public record HandCalculation(
                 lineCase.preparationTime(),
                 isOneStrip ? Optional.empty() : Optional.of(lineCase.storage()),
                 isOneStrip ? Optional.of(lineCase.standstill()) : Optional.empty(),
-                isOneStrip ? Optional.empty() : Optional.of(lineCase.loads().binding()),
+                isOneStrip ? Optional.empty() : Optional.of(lineCase.loads().limitingFactor()),
                 BendingCheck.of(line),
                 emptying(line),
                 sheet.givens(),

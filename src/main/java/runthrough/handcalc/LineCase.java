@@ -20,7 +20,7 @@ record LineCase(
         int kind,
         ClosedForms forms,
         double width,
-        JointTime work,
+        JointCycleTime work,
         double idealCycle,
         double leaving,
         Preparation preparation) {
@@ -28,7 +28,7 @@ record LineCase(
     static LineCase of(Line line, int kind) {
         ClosedForms forms = ClosedForms.of(line, line.coils().get(kind));
         double width = line.coilSource().meanWiderWidth(kind);
-        JointTime work = JointTime.of(line.work(), width);
+        JointCycleTime work = JointCycleTime.of(line.work(), width);
         double missed = line.practice().isOneStrip() ? forms.entry().missed(work.total() + delay(line)) : 0;
         double cycle = (forms.usable() + missed) / forms.entry().speed();
         double leaving = leaving(line, forms, cycle - work.total());
@@ -63,7 +63,7 @@ record LineCase(
     }
 
     /** The joint time with its waiting. */
-    JointTime joint() {
+    JointCycleTime joint() {
         return work.withWaiting(preparation.waiting());
     }
 

@@ -20,7 +20,7 @@ record Loads(double capacity, double refill, double preparation) {
      * What keeps the line from running through, or is nearest to it. Too little strip for the work of a joint comes first,
      * since nothing else would help; then too slow a refill; then the limit with the greatest load, of equals the first.
      */
-    Limit binding() {
+    Limit limitingFactor() {
         if (capacity > 1 || capacity >= greatest()) {
             return Limit.CAPACITY;
         }

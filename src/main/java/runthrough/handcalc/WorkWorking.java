@@ -40,7 +40,7 @@ final class WorkWorking {
     }
 
     /** The mean time of what is done again after rejects. */
-    Term redo(JointTime joint) {
+    Term redo(JointCycleTime joint) {
         Sum sum = new Sum();
         Stream.of(change.prepare(), change.tail(), change.join())
                 .flatMap(List::stream)

@@ -79,7 +79,7 @@ final class Working {
 
     /** The work W of a joint. */
     private Term jointWork() {
-        JointTime joint = lineCase.work();
+        JointCycleTime joint = lineCase.work();
         if (!line.practice().hasJoiner()) {
             return sheet.given("W", "rethreading, on average", joint.join(), Kind.TIME);
         }

@@ -37,7 +37,7 @@ import runthrough.scenario.source.Raw;
 record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
 
     private static final DistributionShape TIME = new DistributionShape(Dimension.TIME, Range.NOT_NEGATIVE);
-    private static final DistributionKeys LAWS = DistributionKeys.of(Dimension.TIME, Range.NOT_NEGATIVE);
+    private static final DistributionKeys DISTRIBUTIONS = DistributionKeys.of(Dimension.TIME, Range.NOT_NEGATIVE);
 
     private static final Key<Double> TRAVEL = Key.optional(
             "travel",
@@ -75,11 +75,11 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
 
     private static Section element() {
         Key<?>[] keys = Stream.concat(
-                        LAWS.kinds().stream(),
-                        Stream.of(LAWS.shift(), TRAVEL, PLUS, SHEET, COLUMN, EVERY, CHANCE, REDO))
+                        DISTRIBUTIONS.kinds().stream(),
+                        Stream.of(DISTRIBUTIONS.shift(), TRAVEL, PLUS, SHEET, COLUMN, EVERY, CHANCE, REDO))
                 .toArray(Key<?>[]::new);
         Way[] times = Stream.concat(
-                        Stream.of(LAWS.waysWith(LAWS.shift().name())),
+                        Stream.of(DISTRIBUTIONS.waysWith(DISTRIBUTIONS.shift().name())),
                         Stream.of(
                                 Way.of(TRAVEL.name()).with(PLUS.name()),
                                 Way.of(SHEET.name()).with(COLUMN.name())))
@@ -165,7 +165,8 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
                 return SheetTimes.of(
                         values.raw(), values.get(SHEET), values.find(COLUMN).orElse(name), context);
             }
-            return LAWS.distribution(values)
+            return DISTRIBUTIONS
+                    .distribution(values)
                     .<WorkTime>map(WorkTime.Timed::new)
                     .or(() -> Optional.of(new WorkTime.Travel(values.get(TRAVEL), values.get(PLUS))));
         }
@@ -194,7 +195,7 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
 
         @Override
         public List<Part> parts(Optional<Raw> written) {
-            return ELEMENT.parts(written.map(LAWS::asMapping));
+            return ELEMENT.parts(written.map(DISTRIBUTIONS::asMapping));
         }
     }
 }

@@ -37,9 +37,9 @@ final class Aggregation {
         }
         totals.add(replication.totals());
         for (int i = 0; i < statistics.causes().size(); i++) {
-            Optional<Cause> laidTo = statistics.causes().get(i);
-            laidTo.ifPresent(cause -> causes.merge(cause, 1L, Long::sum));
-            coils.add(replication.changes().get(i), laidTo);
+            Optional<Cause> attributedTo = statistics.causes().get(i);
+            attributedTo.ifPresent(cause -> causes.merge(cause, 1L, Long::sum));
+            coils.add(replication.changes().get(i), attributedTo);
         }
         pools.join(statistics.pools());
         waited.add(statistics.waited());

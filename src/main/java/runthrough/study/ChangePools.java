@@ -10,9 +10,9 @@ final class ChangePools {
     private final Pool margin;
     private final Pool stripDrawn;
     private final Pool refillTime;
-    private final Pool spareMetres;
-    private final Pool spareSeconds;
-    private final Pool spareSpeed;
+    private final Pool marginMetres;
+    private final Pool marginSeconds;
+    private final Pool marginSpeed;
 
     /** Empty pools, with room for {@code changes} coil changes to begin with. */
     ChangePools(int changes) {
@@ -21,9 +21,9 @@ final class ChangePools {
         this.margin = new Pool(changes);
         this.stripDrawn = new Pool(changes);
         this.refillTime = new Pool(changes);
-        this.spareMetres = new Pool(changes);
-        this.spareSeconds = new Pool(changes);
-        this.spareSpeed = new Pool(changes);
+        this.marginMetres = new Pool(changes);
+        this.marginSeconds = new Pool(changes);
+        this.marginSpeed = new Pool(changes);
     }
 
     /** Takes up what every line has. */
@@ -38,9 +38,9 @@ final class ChangePools {
         stripDrawn.add(change.stripDrawn());
         refillTime.add(change.refillTime());
         double metres = spare.metres(change);
-        spareMetres.add(metres);
-        spareSeconds.add(spare.seconds(change, metres));
-        spareSpeed.add(spare.speed(change));
+        marginMetres.add(metres);
+        marginSeconds.add(spare.seconds(change, metres));
+        marginSpeed.add(spare.speed(change));
     }
 
     void endReplication() {
@@ -49,9 +49,9 @@ final class ChangePools {
         margin.endReplication();
         stripDrawn.endReplication();
         refillTime.endReplication();
-        spareMetres.endReplication();
-        spareSeconds.endReplication();
-        spareSpeed.endReplication();
+        marginMetres.endReplication();
+        marginSeconds.endReplication();
+        marginSpeed.endReplication();
     }
 
     /** Takes up the replications of {@code later} behind those there are. */
@@ -61,9 +61,9 @@ final class ChangePools {
         margin.join(later.margin);
         stripDrawn.join(later.stripDrawn);
         refillTime.join(later.refillTime);
-        spareMetres.join(later.spareMetres);
-        spareSeconds.join(later.spareSeconds);
-        spareSpeed.join(later.spareSpeed);
+        marginMetres.join(later.marginMetres);
+        marginSeconds.join(later.marginSeconds);
+        marginSpeed.join(later.marginSpeed);
     }
 
     Pool jointTime() {
@@ -86,15 +86,15 @@ final class ChangePools {
         return refillTime;
     }
 
-    Pool spareMetres() {
-        return spareMetres;
+    Pool marginMetres() {
+        return marginMetres;
     }
 
-    Pool spareSeconds() {
-        return spareSeconds;
+    Pool marginSeconds() {
+        return marginSeconds;
     }
 
-    Pool spareSpeed() {
-        return spareSpeed;
+    Pool marginSpeed() {
+        return marginSpeed;
     }
 }

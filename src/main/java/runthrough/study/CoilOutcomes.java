@@ -52,7 +52,7 @@ public final class CoilOutcomes {
         slowed[kind] += change.outcome() == Outcome.SLOWED ? 1 : 0;
         stopped[kind] += change.outcome() == Outcome.STOPPED ? 1 : 0;
         lostMetres[kind] += change.lostMetres();
-        cause.ifPresent(laidTo -> causes.computeIfAbsent(laidTo, none -> new int[changes.length])[kind]++);
+        cause.ifPresent(attributedTo -> causes.computeIfAbsent(attributedTo, none -> new int[changes.length])[kind]++);
     }
 
     /** Whether there are coils of several kinds to tell apart. */

@@ -53,21 +53,21 @@ public final class RunThroughStudy {
         SimulationRequest most = request.with(request.run().withReplications(limit));
         int batch = request.run().replications();
         listener.progress(0, limit);
-        RelativeHalfWidth narrowness;
+        RelativeHalfWidth halfWidth;
         do {
             int next = Math.min(limit, aggregation.totals().size() + batch);
             extend(aggregation, most, next, options, listener);
-            narrowness = narrowness(aggregation, precision);
+            halfWidth = halfWidth(aggregation, precision);
         } while (aggregation.totals().size() < limit
-                && (!narrowness.reached() || aggregation.totals().size() < ENOUGH_TO_TELL)
+                && (!halfWidth.reached() || aggregation.totals().size() < ENOUGH_TO_TELL)
                 && !request.line().isDeterministic());
         int run = aggregation.totals().size();
         listener.progress(limit, limit);
         return new SequentialResult(
-                result(aggregation, request.with(request.run().withReplications(run))), narrowness);
+                result(aggregation, request.with(request.run().withReplications(run))), halfWidth);
     }
 
-    private RelativeHalfWidth narrowness(Aggregation aggregation, Precision precision) {
+    private RelativeHalfWidth halfWidth(Aggregation aggregation, Precision precision) {
         if (request.line().isDeterministic()) {
             return RelativeHalfWidth.exact(precision.halfWidth(), precision.maxReplications());
         }

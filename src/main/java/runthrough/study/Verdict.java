@@ -120,7 +120,7 @@ public record Verdict(
      * @param starvedPerHundredChanges stops for want of strip that belong to coil changes, per 100 of them
      * @param starvedPerShift all stops for want of strip, per shift
      * @param slowingsPerShift how often the process slowed on a low level, per shift
-     * @param ownStopsPerShift stops of the process's own per shift
+     * @param downtimesPerShift stops of the process's own per shift
      * @param lostMetresPerShift metres not run for want of strip, per shift (m)
      * @param lostTimePerShift the same as time at the rated speed, per shift (s)
      */
@@ -128,7 +128,7 @@ public record Verdict(
             Estimate starvedPerHundredChanges,
             Estimate starvedPerShift,
             Estimate slowingsPerShift,
-            Estimate ownStopsPerShift,
+            Estimate downtimesPerShift,
             Estimate lostMetresPerShift,
             Estimate lostTimePerShift) {}
 

@@ -49,9 +49,9 @@ final class VerdictMaker {
     private Verdict.Spare spare(double target) {
         double share = 1 - target;
         return new Verdict.Spare(
-                aggregation.pools().spareMetres().percentile(share),
-                aggregation.pools().spareSeconds().percentile(share),
-                aggregation.pools().spareSpeed().percentile(share));
+                aggregation.pools().marginMetres().percentile(share),
+                aggregation.pools().marginSeconds().percentile(share),
+                aggregation.pools().marginSpeed().percentile(share));
     }
 
     private Verdict.Joint joint() {

@@ -35,11 +35,11 @@ final class Answers {
     }
 
     /** What the study of {@code request} gives. */
-    RunThroughResult run(SimulationRequest request, Draft draft, StudyOptions options) {
+    RunThroughResult run(SimulationRequest request, PageScenario draft, StudyOptions options) {
         return run(request, draft, options, StudyListener.NONE);
     }
 
-    RunThroughResult run(SimulationRequest request, Draft draft, StudyOptions options, StudyListener listener) {
+    RunThroughResult run(SimulationRequest request, PageScenario draft, StudyOptions options, StudyListener listener) {
         long end = System.nanoTime() + LONGEST_NANOS;
         StudyListener bounded = new StudyListener() {
             @Override
@@ -75,7 +75,7 @@ final class Answers {
         } catch (CancellationException e) {
             throw new Refusal(
                     503,
-                    "This line takes longer than the page waits. Ask for fewer coil changes, or run it on the"
+                    "This line takes longer than the page waits. PageRequest for fewer coil changes, or run it on the"
                             + " command line.");
         } finally {
             places.release();

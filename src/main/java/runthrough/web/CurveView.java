@@ -40,7 +40,7 @@ record CurveView(List<PointView> points, double target, double present, String w
     }
 
     static CurveView of(SimulationRequest request, int threads, StudyListener listener) {
-        Sizing sizing = new SizingStudy(request, Effort.sizing(request)).run(threads, listener);
+        Sizing sizing = new SizingStudy(request, AnswerPrecision.sizing(request)).run(threads, listener);
         Units units = Units.of(request.resultsIn());
         String words = switch (sizing.answer()) {
             case FOUND ->

@@ -33,7 +33,7 @@ record Fixes(String words, List<Fix> fixes) {
     }
 
     /** One of them, with the changes that make it; none where nothing on the page can. */
-    record Fix(String words, List<Ask.Part> changes) {}
+    record Fix(String words, List<PageRequest.Part> changes) {}
 
     static Fixes of(SimulationRequest request, int threads, StudyListener listener) {
         if (request.line().practice().isOneStrip()) {
@@ -42,11 +42,11 @@ record Fixes(String words, List<Fix> fixes) {
                             + " between it and the process lets the line run through.",
                     List.of());
         }
-        SimulationRequest quick = Effort.of(request, 1);
-        double target = Effort.target(request);
+        SimulationRequest quick = AnswerPrecision.of(request, 1);
+        double target = AnswerPrecision.target(request);
         List<Fix> fixes = new ArrayList<>();
         Units units = Units.of(request.resultsIn());
-        Sizing sizing = new SizingStudy(quick, Effort.sizing(quick)).run(threads, part(listener, 0, 0.3));
+        Sizing sizing = new SizingStudy(quick, AnswerPrecision.sizing(quick)).run(threads, part(listener, 0, 0.3));
         capacity(sizing, units).ifPresent(fixes::add);
         for (LineLimit limit : new LimitsStudy(quick, target)
                 .run(threads, part(listener, 0.3, 1))
@@ -93,7 +93,7 @@ record Fixes(String words, List<Fix> fixes) {
                         + units.text(
                                 Kind.LENGTH,
                                 sizing.request().line().accumulator().capacity()),
-                List.of(new Ask.Part(LineFigure.USABLE_CAPACITY.path(), setting.text))));
+                List.of(new PageRequest.Part(LineFigure.USABLE_CAPACITY.path(), setting.text))));
     }
 
     private static Optional<Fix> fix(LineLimit limit, SimulationRequest request, Units units) {
@@ -109,7 +109,7 @@ record Fixes(String words, List<Fix> fixes) {
                 yield Optional.of(new Fix(
                         "A process speed of " + setting.text + ", instead of "
                                 + units.text(Kind.SPEED, limit.present()),
-                        List.of(new Ask.Part(LineFigure.RATED_SPEED.path(), setting.text))));
+                        List.of(new PageRequest.Part(LineFigure.RATED_SPEED.path(), setting.text))));
             }
             case JOINT_TIME_FACTOR -> {
                 LineFigure standing = LineFigure.standingTime(request.line());
@@ -123,14 +123,14 @@ record Fixes(String words, List<Fix> fixes) {
                 yield Optional.of(new Fix(
                         "Joints that take " + setting.text + " on average, instead of "
                                 + Numbers.text(now.getAsDouble(), DIGITS) + " s",
-                        List.of(new Ask.Part(standing.path(), setting.text))));
+                        List.of(new PageRequest.Part(standing.path(), setting.text))));
             }
             case ENTRY_TOP_SPEED -> {
                 Setting setting = Setting.of(Kind.SPEED, value, RoundingMode.CEILING, units);
                 yield Optional.of(new Fix(
                         "An entry that reaches " + setting.text + ", instead of "
                                 + units.text(Kind.SPEED, limit.present()),
-                        List.of(new Ask.Part("entry.top-speed", setting.text))));
+                        List.of(new PageRequest.Part("entry.top-speed", setting.text))));
             }
             case JOINT_TIME_ADDED, COIL_LENGTH -> Optional.empty();
         };

@@ -56,7 +56,7 @@ record LineView(
                     problem.line(),
                     problem.column(),
                     value + problem.rule() + ". " + problem.remedy(),
-                    Draft.said(problem));
+                    PageScenario.said(problem));
         }
     }
 
@@ -71,7 +71,7 @@ record LineView(
     /** Something a map may go over. */
     record AxisView(String path, String name) {}
 
-    static LineView of(Draft draft, UnitSystem system) {
+    static LineView of(PageScenario draft, UnitSystem system) {
         if (draft.request().isEmpty()) {
             return refused(draft.problems().stream().map(Fault::of).toList(), system);
         }

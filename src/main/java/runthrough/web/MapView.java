@@ -34,8 +34,8 @@ record MapView(String svg, String words) {
     private static final int ROWS = 25;
     private static final int STRIDE = 4;
 
-    static MapView of(Draft draft, String x, String y, UnitSystem system, int threads, StudyListener listener) {
-        SimulationRequest request = Effort.of(draft.asked(), 1);
+    static MapView of(PageScenario draft, String x, String y, UnitSystem system, int threads, StudyListener listener) {
+        SimulationRequest request = AnswerPrecision.of(draft.asked(), 1);
         Input across = input(draft, x);
         Input up = input(draft, y);
         MapPlan plan = new MapPlan(
@@ -44,8 +44,8 @@ record MapView(String svg, String words) {
                 across.present(),
                 up.present(),
                 STRIDE);
-        MapStudy study =
-                new MapStudy(request, Effort.target(request), plan, (ofX, ofY) -> variant(draft, across, ofX, up, ofY));
+        MapStudy study = new MapStudy(
+                request, AnswerPrecision.target(request), plan, (ofX, ofY) -> variant(draft, across, ofX, up, ofY));
         Answer answer = MapAnswer.of(
                 study.run(threads, listener, MapStore.NONE),
                 List.of(),
@@ -55,7 +55,7 @@ record MapView(String svg, String words) {
         return new MapView(answer.body().charts().get(0).svg(), words);
     }
 
-    private static Input input(Draft draft, String path) {
+    private static Input input(PageScenario draft, String path) {
         return draft.file().inputs().stream()
                 .filter(input -> input.path().equals(path)
                         && input.present().isPresent()
@@ -72,7 +72,7 @@ record MapView(String svg, String words) {
         return new MapAxis(FieldView.name(input.path()), unit, range.from(), range.to(), points);
     }
 
-    private static MapVariants.Variant variant(Draft draft, Input across, double x, Input up, double y) {
+    private static MapVariants.Variant variant(PageScenario draft, Input across, double x, Input up, double y) {
         ScenarioReading reading = draft.file().with(List.of(across.setTo(x, "map"), up.setTo(y, "map")));
         if (reading instanceof ScenarioReading.Accepted accepted) {
             return new MapVariants.Variant.Possible(accepted.request().line());

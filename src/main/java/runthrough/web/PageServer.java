@@ -147,7 +147,7 @@ public final class PageServer implements AutoCloseable {
         config.routes.get("/font/bold.woff2", context -> font(context, ChartFonts.boldForWeb()));
         config.routes.get("/api/lines", context -> reply(context, shipped.lines()));
         config.routes.post("/api/line", context -> {
-            Ask ask = ask(context);
+            PageRequest ask = ask(context);
             reply(context, LineView.of(draft(ask), ask.system()));
         });
         config.routes.post("/api/edit", context -> reply(context, edit(ask(context))));
@@ -167,8 +167,8 @@ public final class PageServer implements AutoCloseable {
             begin(context, listener -> Fixes.of(request, answers.threads(), listener));
         });
         config.routes.post("/api/job/map", context -> {
-            Ask ask = ask(context);
-            Draft draft = draft(ask);
+            PageRequest ask = ask(context);
+            PageScenario draft = draft(ask);
             begin(
                     context,
                     listener ->
@@ -197,42 +197,43 @@ public final class PageServer implements AutoCloseable {
     // ---- what is asked
     // -------------------------------------------------------------------------------------------------
 
-    private Draft draft(Ask ask) {
-        return Draft.of(ask.scenario(), folder, ask.system());
+    private PageScenario draft(PageRequest ask) {
+        return PageScenario.of(ask.scenario(), folder, ask.system());
     }
 
     /** A text with changes, and what it says then. */
     record Edited(String text, LineView line) {}
 
-    private Edited edit(Ask ask) {
+    private Edited edit(PageRequest ask) {
         UnitSystem system = ask.system();
         ScenarioText before = new ScenarioText(folder.resolve("line.yaml"), ask.scenario());
-        ScenarioText.Changed changed = Draft.edited(before, ask.parts());
+        ScenarioText.Changed changed = PageScenario.edited(before, ask.parts());
         if (!changed.problems().isEmpty()) {
             List<LineView.Fault> faults =
                     changed.problems().stream().map(LineView.Fault::of).toList();
             return new Edited(before.text(), LineView.refused(faults, system));
         }
         String text = changed.text().text();
-        return new Edited(text, LineView.of(Draft.of(text, folder, system), system));
+        return new Edited(text, LineView.of(PageScenario.of(text, folder, system), system));
     }
 
-    private AnswerView answer(Ask ask) {
-        Draft draft = draft(ask);
+    private AnswerView answer(PageRequest ask) {
+        PageScenario draft = draft(ask);
         SimulationRequest request = draft.asked();
         return AnswerView.of(
-                answers.run(Effort.of(request, ask.step()), draft, StudyOptions.plain()), Effort.steps(request));
+                answers.run(AnswerPrecision.of(request, ask.step()), draft, StudyOptions.plain()),
+                AnswerPrecision.steps(request));
     }
 
     private void report(Context context) {
-        Draft draft = draft(ask(context));
+        PageScenario draft = draft(ask(context));
         String page = HtmlReport.render(answers.run(draft.asked(), draft, StudyOptions.forReport()));
         context.contentType("text/html; charset=utf-8").result(page.getBytes(StandardCharsets.UTF_8));
     }
 
     private void tables(Context context) throws IOException {
-        Ask ask = ask(context);
-        Draft draft = draft(ask);
+        PageRequest ask = ask(context);
+        PageScenario draft = draft(ask);
         context.contentType("application/zip").result(new TablesZip(folder, answers).of(draft, ask.scenario()));
     }
 
@@ -260,9 +261,9 @@ public final class PageServer implements AutoCloseable {
         }
     }
 
-    private Ask ask(Context context) {
+    private PageRequest ask(Context context) {
         try {
-            return json.readValue(context.bodyAsBytes(), Ask.class);
+            return json.readValue(context.bodyAsBytes(), PageRequest.class);
         } catch (IOException e) {
             throw new Refusal(400, "The request is not what this program reads.");
         }

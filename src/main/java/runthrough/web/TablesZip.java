@@ -27,7 +27,7 @@ final class TablesZip {
         this.answers = answers;
     }
 
-    byte[] of(Draft draft, String text) throws IOException {
+    byte[] of(PageScenario draft, String text) throws IOException {
         Path place = Files.createTempDirectory(folder, "tables");
         try {
             SimulationRequest request = draft.asked();

@@ -1,7 +1,7 @@
 /**
  * The page for the meeting: a local server that shows one line, lets people change it, and answers at once.
  *
- * <p>Main types: {@link runthrough.web.PageServer} serves; {@code Draft} is a scenario as it stands on the page; {@code
+ * <p>Main types: {@link runthrough.web.PageServer} serves; {@code PageScenario} is a scenario as it stands on the page; {@code
  * LineView}, {@code AnswerView} and {@code CourseView} are what the page is told; {@code Jobs} runs what takes longer. The
  * page itself is in the resources of this package.
  *

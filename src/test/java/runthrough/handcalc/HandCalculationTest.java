@@ -69,7 +69,7 @@ class HandCalculationTest {
         assertThat(storage.withoutSlowing().orElseThrow().isEnough()).isFalse();
         // The entry is so slow that it is not refilled in time, but that comes after.
         assertThat(storage.coilStrip().orElseThrow().isEnough()).isFalse();
-        assertThat(calculation.binding()).contains(Limit.CAPACITY);
+        assertThat(calculation.limitingFactor()).contains(Limit.CAPACITY);
     }
 
     @Nested
@@ -79,11 +79,11 @@ class HandCalculationTest {
         void mostLoadedLimit_isNearest() {
             // Rule FORM-12.
             // Capacity 142.3/200 = 0.71, refill 356.3/597.75 = 0.60, preparation 120/400 = 0.3.
-            assertThat(HandCalculation.of(line().build()).binding()).contains(Limit.CAPACITY);
-            assertThat(HandCalculation.of(line().capacity(300).build()).binding())
+            assertThat(HandCalculation.of(line().build()).limitingFactor()).contains(Limit.CAPACITY);
+            assertThat(HandCalculation.of(line().capacity(300).build()).limitingFactor())
                     .contains(Limit.REFILL);
             assertThat(HandCalculation.of(line().prepare(timed("load", 380)).build())
-                            .binding())
+                            .limitingFactor())
                     .contains(Limit.PREPARATION);
         }
 
@@ -94,7 +94,7 @@ class HandCalculationTest {
                                     .coils(coil(300))
                                     .prepare(timed("load", 900))
                                     .build())
-                            .binding())
+                            .limitingFactor())
                     .contains(Limit.CAPACITY);
         }
 
@@ -104,7 +104,7 @@ class HandCalculationTest {
             assertThat(HandCalculation.of(line().coils(coil(300))
                                     .prepare(timed("load", 900))
                                     .build())
-                            .binding())
+                            .limitingFactor())
                     .contains(Limit.REFILL);
         }
 
@@ -112,7 +112,7 @@ class HandCalculationTest {
         void entryThatNeverRefills_bindsByRefill() {
             HandCalculation calculation =
                     HandCalculation.of(line().topSpeed(1.5).build());
-            assertThat(calculation.binding()).contains(Limit.REFILL);
+            assertThat(calculation.limitingFactor()).contains(Limit.REFILL);
             assertThat(calculation.storage().orElseThrow().refill()).isEmpty();
             assertThat(calculation.storage().orElseThrow().coilStrip()).isEmpty();
         }
@@ -125,7 +125,7 @@ class HandCalculationTest {
             assertThat(calculation.joint().waiting()).isEqualTo(110);
             assertThat(calculation.storage().orElseThrow().capacity().isEnough())
                     .isFalse();
-            assertThat(calculation.binding()).contains(Limit.PREPARATION);
+            assertThat(calculation.limitingFactor()).contains(Limit.PREPARATION);
             assertThat(calculation.preparationTime().isEnough()).isFalse();
         }
 
@@ -338,7 +338,7 @@ class HandCalculationTest {
             assertThat(standstill.utilisation()).isCloseTo(600 / 832.875, within(1e-12));
             assertThat(standstill.output()).isCloseTo(1.5 * 600 / 832.875, within(1e-12));
             assertThat(calculation.storage()).isEmpty();
-            assertThat(calculation.binding()).isEmpty();
+            assertThat(calculation.limitingFactor()).isEmpty();
             assertThat(calculation.emptying()).isEmpty();
         }
 

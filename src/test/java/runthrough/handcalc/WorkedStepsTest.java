@@ -116,7 +116,7 @@ class WorkedStepsTest {
     }
 
     private static double exactly(Step step, UnitSystem system) {
-        Coherent coherent = new Coherent(system);
+        CoherentUnits coherent = new CoherentUnits(system);
         return PocketCalculator.workOut(step.fill(term -> {
             double value = coherent.unit(term.kind())
                     .map(unit -> unit.fromSi(term.value()))
@@ -129,7 +129,7 @@ class WorkedStepsTest {
     @MethodSource("lines")
     void everyFormulaGivesItsResult(Line line) {
         for (UnitSystem system : UnitSystem.values()) {
-            Coherent coherent = new Coherent(system);
+            CoherentUnits coherent = new CoherentUnits(system);
             for (Step step : HandCalculation.of(line).steps()) {
                 Term result = step.result();
                 double value = coherent.unit(result.kind())
@@ -146,7 +146,7 @@ class WorkedStepsTest {
     @MethodSource("lines")
     void formulasWithTheNumbersShown_giveTheNumbersShown(Line line) {
         // Six digits are shown; differences of lengths may lose two of them.
-        Coherent coherent = new Coherent(UnitSystem.METRIC);
+        CoherentUnits coherent = new CoherentUnits(UnitSystem.METRIC);
         for (Step step : HandCalculation.of(line).steps()) {
             double value = step.result().value();
             assertThat(PocketCalculator.workOut(coherent.numbers(step)))
@@ -229,7 +229,7 @@ class WorkedStepsTest {
     }
 
     private static List<String> shown(Line line) {
-        Coherent coherent = new Coherent(UnitSystem.METRIC);
+        CoherentUnits coherent = new CoherentUnits(UnitSystem.METRIC);
         return HandCalculation.of(line).steps().stream()
                 .map(step -> step.result().symbol() + " = " + step.formula() + " = " + coherent.numbers(step) + " = "
                         + coherent.text(step.result()))
@@ -246,7 +246,7 @@ class WorkedStepsTest {
 
     @Test
     void limitlessTermsAndShares_areShownWithoutUnit() {
-        Coherent coherent = new Coherent(UnitSystem.US_CUSTOMARY);
+        CoherentUnits coherent = new CoherentUnits(UnitSystem.US_CUSTOMARY);
         assertThat(coherent.text(new Term("a", "a", AT_ONCE, Kind.ACCELERATION)))
                 .isEqualTo("unlimited");
         assertThat(coherent.text(new Term("n", "n", 0.25, Kind.SHARE))).isEqualTo("0.25");

@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
-import runthrough.handcalc.JointTime;
+import runthrough.handcalc.JointCycleTime;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.MeasuredRows;
@@ -155,7 +155,7 @@ class MeasuredRowsTest {
 
         // Rows 11, 22, 33, 44 s: mean 27.5, standard deviation 12.3, standard error of 4000 draws 0.19.
         assertThat(mean).isCloseTo(27.5, within(3 * 0.2));
-        assertThat(JointTime.of(line().build().change(), 1).total()).isCloseTo(27.5, within(1e-12));
+        assertThat(JointCycleTime.of(line().build().change(), 1).total()).isCloseTo(27.5, within(1e-12));
     }
 
     @Test

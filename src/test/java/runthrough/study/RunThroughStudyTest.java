@@ -100,8 +100,8 @@ class RunThroughStudyTest {
         assertThat(stoppages.lostMetresPerShift().mean()).isCloseTo(240, within(1e-12));
         assertThat(stoppages.lostTimePerShift().mean()).isCloseTo(240, within(1e-12));
         // No own stop in a quarter of a shift: up to 3 / 0.25.
-        assertThat(stoppages.ownStopsPerShift().mean()).isZero();
-        assertThat(stoppages.ownStopsPerShift().interval())
+        assertThat(stoppages.downtimesPerShift().mean()).isZero();
+        assertThat(stoppages.downtimesPerShift().interval())
                 .contains(new Interval(0, 12, Interval.Method.RULE_OF_THREE));
     }
 

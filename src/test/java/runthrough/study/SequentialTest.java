@@ -34,10 +34,10 @@ class SequentialTest {
         // 10.
         SequentialResult result = until(HandMade.request(RANDOM, 50, 10), 0.02, 1000, 2);
 
-        int run = result.narrowness().replications();
-        assertThat(result.narrowness().reached()).isTrue();
-        assertThat(result.narrowness().halfWidth().orElseThrow()).isLessThanOrEqualTo(0.02);
-        assertThat(result.narrowness().wouldDo()).isEmpty();
+        int run = result.halfWidth().replications();
+        assertThat(result.halfWidth().reached()).isTrue();
+        assertThat(result.halfWidth().halfWidth().orElseThrow()).isLessThanOrEqualTo(0.02);
+        assertThat(result.halfWidth().wouldDo()).isEmpty();
         assertThat(run).isBetween(30, 80).matches(n -> n % 10 == 0);
         assertThat(result.result().request().run().replications()).isEqualTo(run);
         assertThat(result.result().totals()).hasSize(run);
@@ -48,25 +48,25 @@ class SequentialTest {
                         .interval()
                         .orElseThrow()
                         .halfWidth())
-                .isEqualTo(result.narrowness().halfWidth().orElseThrow());
+                .isEqualTo(result.halfWidth().halfWidth().orElseThrow());
     }
 
     @Test
     void atTheLimitItSaysThatItWasNotReached_andWhatWouldDo() {
         SequentialResult result = until(HandMade.request(RANDOM, 50, 10), 0.001, 25, 2);
 
-        RelativeHalfWidth narrowness = result.narrowness();
-        assertThat(narrowness.reached()).isFalse();
-        assertThat(narrowness.replications()).isEqualTo(25);
-        assertThat(narrowness.limit()).isEqualTo(25);
-        double ratio = narrowness.halfWidth().orElseThrow() / 0.001;
-        assertThat(narrowness.wouldDo()).hasValue((int) Math.ceil(1.1 * 25 * ratio * ratio));
+        RelativeHalfWidth halfWidth = result.halfWidth();
+        assertThat(halfWidth.reached()).isFalse();
+        assertThat(halfWidth.replications()).isEqualTo(25);
+        assertThat(halfWidth.limit()).isEqualTo(25);
+        double ratio = halfWidth.halfWidth().orElseThrow() / 0.001;
+        assertThat(halfWidth.wouldDo()).hasValue((int) Math.ceil(1.1 * 25 * ratio * ratio));
     }
 
     @Test
     void theReplicationsAreThoseOfAPlanThatAskedForThemAtOnce() {
         SequentialResult inBatches = until(HandMade.request(RANDOM, 50, 10), 0.02, 1000, 2);
-        int run = inBatches.narrowness().replications();
+        int run = inBatches.halfWidth().replications();
         StudyResult atOnce =
                 new RunThroughStudy(HandMade.request(RANDOM, 50, run)).run(StudyOptions.plain(), StudyListener.NONE);
 
@@ -82,14 +82,14 @@ class SequentialTest {
 
         SequentialResult alone = until(request, 0.03, 200, 1);
         SequentialResult together = until(request, 0.03, 200, threads);
-        assertThat(together.narrowness()).isEqualTo(alone.narrowness());
+        assertThat(together.halfWidth()).isEqualTo(alone.halfWidth());
         assertThat(together.result().verdict()).isEqualTo(alone.result().verdict());
     }
 
     @Test
     void aFewReplicationsThatHappenToAgreeAreNotEnough() {
         assertThat(until(HandMade.request(RANDOM, 50, 2), 0.9, 100, 1)
-                        .narrowness()
+                        .halfWidth()
                         .replications())
                 .isEqualTo(10);
     }
@@ -99,7 +99,7 @@ class SequentialTest {
         SimulationRequest request = HandMade.request(HandMade.line(Distribution.constant(40)), 10, 3);
         SequentialResult result = until(request, 1e-6, 100, 1);
 
-        assertThat(result.narrowness()).isEqualTo(RelativeHalfWidth.exact(1e-6, 100));
+        assertThat(result.halfWidth()).isEqualTo(RelativeHalfWidth.exact(1e-6, 100));
         assertThat(result.result().totals()).hasSize(3);
     }
 

@@ -62,7 +62,7 @@ record LimitWords(Limits limits, StudyWords words) {
     String byHand(LineLimit limit) {
         return found(
                 limit,
-                limit.byHand(),
+                limit.closedForm(),
                 limit.neighbour().map(near -> OptionalDouble.of(near.value())).orElse(OptionalDouble.empty()));
     }
 
@@ -132,12 +132,13 @@ record LimitWords(Limits limits, StudyWords words) {
     LimitRow row(CountLimit limit) {
         return new LimitRow(
                 name(limit.what()),
-                "now " + limit.present() + "; limit " + found(limit.smallest()) + "; by hand " + found(limit.byHand()),
+                "now " + limit.present() + "; limit " + found(limit.smallest()) + "; by hand "
+                        + found(limit.closedForm()),
                 relative(limit, limit.smallest()),
                 true,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                relative(limit, limit.byHand()),
+                relative(limit, limit.closedForm()),
                 limit.smallest().orElse(Integer.MAX_VALUE) <= limit.present());
     }
 
@@ -171,7 +172,7 @@ record LimitWords(Limits limits, StudyWords words) {
             case REFILL -> "not full again";
             case PREPARATION -> "waiting for coils";
             case SLOWING -> "slowing";
-            case OWN_STOPS -> "own stops";
+            case DOWNTIME -> "own stops";
             case COILS_DIFFER -> "coils differ";
             case OCCASIONAL_WORK -> "occasional work";
             case RUN_LENGTH -> "length of the run";
@@ -188,7 +189,7 @@ record LimitWords(Limits limits, StudyWords words) {
             case REFILL -> "Coil changes that fail begin with an accumulator that is not full again.";
             case PREPARATION -> "Coil changes that fail wait for their coil to be prepared.";
             case SLOWING -> "The process slows on a low level before it would have to stop, which counts as failed.";
-            case OWN_STOPS -> "The process has stops of its own, which the hand calculation leaves out.";
+            case DOWNTIME -> "The process has stops of its own, which the hand calculation leaves out.";
             case COILS_DIFFER ->
                 "Coils of several kinds come; by hand all are of the kind that is hardest on the line.";
             case OCCASIONAL_WORK ->
@@ -204,7 +205,8 @@ record LimitWords(Limits limits, StudyWords words) {
         return limit.beyond()
                 .flatMap(causes -> causes.main())
                 .map(LimitWords::binds)
-                .or(() -> limit.neighbour().flatMap(near -> near.binding()).map(LimitWords::binds));
+                .or(() ->
+                        limit.neighbour().flatMap(near -> near.limitingFactor()).map(LimitWords::binds));
     }
 
     private static String binds(Cause cause) {

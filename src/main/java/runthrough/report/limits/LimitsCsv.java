@@ -38,7 +38,7 @@ final class LimitsCsv {
                         "",
                         "",
                         cell(limit.sure()),
-                        cell(limit.byHand()),
+                        cell(limit.closedForm()),
                         "")));
         return CsvWriter.of(
                 List.of("limit", "unit", "now", "value", "low", "high", "shown to meet", "by hand", "what binds"),

@@ -62,7 +62,7 @@ final class LimitsDocument {
                     "found_by_closed_form",
                     "Whether by closed form there is a limit within the range tried.",
                     Crossing.Found.class,
-                    LineLimit::byHand)
+                    LineLimit::closedForm)
             .optionalNumber(
                     "by_closed_form",
                     "The limit by closed form with mean times; null where there is none within the range. " + VALUE,
@@ -73,7 +73,7 @@ final class LimitsDocument {
                     "binding_by_closed_form",
                     "What is overloaded just beyond it; null where the line's own check refuses what lies beyond.",
                     Limit.class,
-                    limit -> limit.neighbour().flatMap(LineLimit.Neighbour::binding))
+                    limit -> limit.neighbour().flatMap(LineLimit.Neighbour::limitingFactor))
             .optionalWord(
                     "cause_beyond",
                     "What most coil changes that fail just beyond the limit are laid to; null where none is known.",
@@ -106,7 +106,7 @@ final class LimitsDocument {
             .optionalCount(
                     "by_closed_form",
                     "Smallest number at which by closed form nothing is overloaded; null when something always is.",
-                    limit -> whole(limit.byHand()))
+                    limit -> whole(limit.closedForm()))
             .words(
                     "differences",
                     "Why the two are not the same; empty when they are.",

@@ -39,7 +39,7 @@ final class LimitsTables {
                         LimitWords.name(limit.what()),
                         Integer.toString(limit.present()),
                         LimitWords.found(limit.smallest()),
-                        LimitWords.found(limit.byHand()),
+                        LimitWords.found(limit.closedForm()),
                         "")));
         return Table.words(
                 "How far the target of " + words.texts().share(limits.target()) + " is met, each number driven alone",

@@ -114,7 +114,7 @@ public final class LogAnswer {
                     + " of coil changes; a smaller one stays hidden. A log four times as long would show half of it.");
         }
         further.forEach(figure -> advice.add(difference(figure)));
-        if (comparison.loggedJointTimes()) {
+        if (comparison.loggedJointCycleTimes()) {
             advice.add("The model was given the joint times of the log, waits included, so this tests the entry, the"
                     + " accumulator and the process alone.");
         }

@@ -56,7 +56,7 @@ final class LogDocument {
             .flag(
                     "logged_joint_times",
                     "Whether the model was given the joint times of the log.",
-                    LogComparison::loggedJointTimes)
+                    LogComparison::loggedJointCycleTimes)
             .list("figures", "The log against the simulated logs, figure by figure.", FIGURE, LogComparison::figures)
             .words(
                     "differing",

@@ -163,8 +163,8 @@ public final class MapAnswer {
     /** Where the closed forms say something else than the simulation, and why. */
     private List<String> byHand() {
         List<String> said = new ArrayList<>();
-        if (parts.byHandOnly() > HARDLY) {
-            said.add("On " + words.texts().share(round(parts.byHandOnly()))
+        if (parts.closedFormsOnly() > HARDLY) {
+            said.add("On " + words.texts().share(round(parts.closedFormsOnly()))
                     + " of the map the calculation by hand finds enough, and yet the target is missed: "
                     + reason() + cause());
         }
@@ -188,7 +188,7 @@ public final class MapAnswer {
     }
 
     private String cause() {
-        return map.causeMissedByHand()
+        return map.causeMissedByClosedForms()
                 .map(cause -> " There " + cause(cause) + " is what fails most.")
                 .orElse("");
     }
@@ -221,7 +221,8 @@ public final class MapAnswer {
     private List<Figure> figures() {
         List<Figure> figures = new ArrayList<>();
         figures.add(Figure.words("target met on", words.texts().share(round(parts.meets())), "of the map"));
-        figures.add(Figure.words("enough by hand on", words.texts().share(round(parts.enoughByHand())), "of the map"));
+        figures.add(Figure.words(
+                "enough by hand on", words.texts().share(round(parts.enoughByClosedForms())), "of the map"));
         figures.add(Figure.words(
                 "the line as it is", words.texts().share(map.present().share().mean()), "run through"));
         for (Way way : Way.values()) {
@@ -275,11 +276,11 @@ public final class MapAnswer {
         cells.add(interval.map(ends -> CsvWriter.number(ends.low())).orElse(""));
         cells.add(interval.map(ends -> CsvWriter.number(ends.high())).orElse(""));
         cells.add(measured.map(found -> Long.toString(found.changes())).orElse(""));
-        cells.add(measured.map(found -> CsvWriter.number(found.byHand().capacity()))
+        cells.add(measured.map(found -> CsvWriter.number(found.closedForm().capacity()))
                 .orElse(""));
-        cells.add(
-                measured.map(found -> CsvWriter.number(found.byHand().refill())).orElse(""));
-        cells.add(measured.map(found -> CsvWriter.number(found.byHand().preparation()))
+        cells.add(measured.map(found -> CsvWriter.number(found.closedForm().refill()))
+                .orElse(""));
+        cells.add(measured.map(found -> CsvWriter.number(found.closedForm().preparation()))
                 .orElse(""));
         cells.add(CsvWriter.text(point.refusal()));
         return cells;

@@ -28,20 +28,20 @@ final class MapDocument {
             .number(
                     "spare_capacity",
                     "Capacity to spare by the closed forms, as a share of it; negative when it is not enough.",
-                    found -> found.byHand().capacity())
+                    found -> found.closedForm().capacity())
             .number(
                     "spare_refill",
                     "The same for refill before the next change.",
-                    found -> found.byHand().refill())
+                    found -> found.closedForm().refill())
             .number(
                     "spare_preparation",
                     "The same for the preparation of the next coil.",
-                    found -> found.byHand().preparation())
+                    found -> found.closedForm().preparation())
             .word(
                     "binding",
                     "Which of them is the least.",
                     Limit.class,
-                    found -> found.byHand().binding());
+                    found -> found.closedForm().limitingFactor());
 
     /** A point with its place on the axes. */
     private record Placed(double x, double y, MapPoint point) {}
@@ -62,11 +62,11 @@ final class MapDocument {
     private static final JsonShape<ShareMap.Parts> PARTS = JsonShape.<ShareMap.Parts>named("parts")
             .number("possible", "Where a line can be so.", ShareMap.Parts::possible)
             .number("meets", "Where the target is met by simulation.", ShareMap.Parts::meets)
-            .number("enough_by_hand", "Where the closed forms see enough.", ShareMap.Parts::enoughByHand)
+            .number("enough_by_hand", "Where the closed forms see enough.", ShareMap.Parts::enoughByClosedForms)
             .number(
                     "by_hand_only",
                     "Where the closed forms see enough and the target is missed.",
-                    ShareMap.Parts::byHandOnly)
+                    ShareMap.Parts::closedFormsOnly)
             .number(
                     "simulated_only",
                     "Where the target is met and the closed forms do not see enough.",
@@ -96,7 +96,7 @@ final class MapDocument {
                     "cause_missed_by_hand",
                     "What most failures are laid to where the closed forms see enough and the target is missed.",
                     Cause.class,
-                    ShareMap::causeMissedByHand)
+                    ShareMap::causeMissedByClosedForms)
             .list("points", "The points that were run, row by row from the bottom.", POINT, MapDocument::points);
 
     private MapDocument() {}

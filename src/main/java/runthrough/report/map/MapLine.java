@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.zip.CRC32;
 import runthrough.study.Verdict;
-import runthrough.study.map.ByHand;
+import runthrough.study.map.ClosedFormPoint;
 import runthrough.study.map.MapPoint;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
@@ -50,9 +50,9 @@ final class MapLine {
                 Long.toString(found.causes().preparation()),
                 Long.toString(found.causes().refill()),
                 Long.toString(found.causes().capacity()),
-                Double.toString(found.byHand().capacity()),
-                Double.toString(found.byHand().refill()),
-                Double.toString(found.byHand().preparation())));
+                Double.toString(found.closedForm().capacity()),
+                Double.toString(found.closedForm().refill()),
+                Double.toString(found.closedForm().preparation())));
     }
 
     /** The point that {@code line} holds; empty when it is damaged. */
@@ -98,7 +98,7 @@ final class MapLine {
                         Long.parseLong(fields[10]),
                         Long.parseLong(fields[11]),
                         Long.parseLong(fields[12])),
-                new ByHand(
+                new ClosedFormPoint(
                         Double.parseDouble(fields[13]),
                         Double.parseDouble(fields[14]),
                         Double.parseDouble(fields[15])));

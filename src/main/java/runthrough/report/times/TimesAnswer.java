@@ -97,7 +97,7 @@ public final class TimesAnswer {
         long outliers = result.statistics().elements().stream()
                 .mapToLong(element -> element.outliers().found().size())
                 .sum();
-        double expected = Outliers.BY_LUCK
+        double expected = Outliers.BY_CHANCE
                 * result.statistics().elements().stream()
                         .mapToLong(element -> element.n())
                         .sum();

@@ -42,7 +42,7 @@ final class Diagnosis {
         long failed = verdict.changes().failed();
         if (failed == 0) {
             return "Nothing failed. Nearest to it is "
-                    + hand.binding().map(Diagnosis::named).orElse("none") + ", by the hand calculation.";
+                    + hand.limitingFactor().map(Diagnosis::named).orElse("none") + ", by the hand calculation.";
         }
         List<Cause> causes = Stream.of(Cause.values())
                 .filter(cause -> verdict.causes().count(cause) > 0)
@@ -174,7 +174,7 @@ final class Diagnosis {
     }
 
     private Cause byHand() {
-        return hand.binding().map(limit -> Cause.valueOf(limit.name())).orElse(Cause.CAPACITY);
+        return hand.limitingFactor().map(limit -> Cause.valueOf(limit.name())).orElse(Cause.CAPACITY);
     }
 
     private static String named(Limit limit) {

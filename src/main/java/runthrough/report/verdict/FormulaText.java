@@ -3,7 +3,7 @@ package runthrough.report.verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import runthrough.handcalc.Coherent;
+import runthrough.handcalc.CoherentUnits;
 import runthrough.handcalc.Step;
 import runthrough.handcalc.Term;
 import runthrough.report.Cell.Piece;
@@ -24,7 +24,7 @@ final class FormulaText {
     }
 
     /** The formula with its numbers put in; nothing where that would be the result again. */
-    static List<Piece> numbers(Step step, Coherent units) {
+    static List<Piece> numbers(Step step, CoherentUnits units) {
         if (isPlain(step)) {
             return List.of();
         }

@@ -2,7 +2,7 @@ package runthrough.report.verdict;
 
 import java.util.Locale;
 import java.util.Optional;
-import runthrough.handcalc.Coherent;
+import runthrough.handcalc.CoherentUnits;
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Limit;
 import runthrough.handcalc.Margin;
@@ -20,13 +20,13 @@ final class HandCalculationText {
 
     private final HandCalculation hand;
     private final Texts texts;
-    private final Coherent coherent;
+    private final CoherentUnits coherent;
     private final TextLines lines;
 
     private HandCalculationText(RunThroughResult result, TextLines lines) {
         this.hand = result.handCalculation();
         this.texts = result.texts();
-        this.coherent = new Coherent(result.system());
+        this.coherent = new CoherentUnits(result.system());
         this.lines = lines;
     }
 
@@ -50,7 +50,7 @@ final class HandCalculationText {
         });
         row("coil run", texts.time(hand.coilRun()), Optional.empty());
         row("time to prepare", texts.time(hand.preparationTime().given()), Optional.of(hand.preparationTime()));
-        hand.binding().ifPresent(limit -> row("binding", named(limit), Optional.empty()));
+        hand.limitingFactor().ifPresent(limit -> row("binding", named(limit), Optional.empty()));
     }
 
     private void steps() {

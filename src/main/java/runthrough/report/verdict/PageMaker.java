@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import runthrough.chart.Charts;
-import runthrough.handcalc.Coherent;
+import runthrough.handcalc.CoherentUnits;
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Margin;
 import runthrough.handcalc.Refill;
@@ -26,14 +26,14 @@ public final class PageMaker {
     private final Verdict verdict;
     private final HandCalculation hand;
     private final Texts texts;
-    private final Coherent coherent;
+    private final CoherentUnits coherent;
 
     private PageMaker(RunThroughResult result) {
         this.result = result;
         this.verdict = result.verdict();
         this.hand = result.handCalculation();
         this.texts = result.texts();
-        this.coherent = new Coherent(result.system());
+        this.coherent = new CoherentUnits(result.system());
     }
 
     /** The page of {@code result}. */
@@ -174,7 +174,7 @@ public final class PageMaker {
             rows.add(fact("Output", texts.of(Kind.RATE_LENGTH, standstill.output())));
         });
         rows.add(fact("From one coil change to the next", texts.time(hand.coilRun())));
-        hand.binding().ifPresent(limit -> rows.add(fact("Nearest limit", HandCalculationText.named(limit))));
+        hand.limitingFactor().ifPresent(limit -> rows.add(fact("Nearest limit", HandCalculationText.named(limit))));
         return Table.words(
                 "What there is and what is needed", List.of("", "There is", "Needed", "To spare"), rows, true);
     }

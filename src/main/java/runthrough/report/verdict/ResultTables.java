@@ -41,7 +41,8 @@ final class ResultTables {
         rows.add(outcome("Stopped: the process stopped " + want, changes.stopped()));
         for (Cause cause : Cause.values()) {
             if (verdict.causes().count(cause) > 0) {
-                rows.add(outcome("Of these, " + laidTo(cause), verdict.causes().count(cause)));
+                rows.add(outcome(
+                        "Of these, " + attributedTo(cause), verdict.causes().count(cause)));
             }
         }
         rows.add(outcome("All", changes.total()));
@@ -55,7 +56,7 @@ final class ResultTables {
                 texts.share((double) count / verdict.changes().total()));
     }
 
-    private static String laidTo(Cause cause) {
+    private static String attributedTo(Cause cause) {
         return switch (cause) {
             case PRACTICE -> "because entry and process are one strip";
             case PREPARATION -> "because the joint waited for preparation";
@@ -71,7 +72,7 @@ final class ResultTables {
         rows.add(plain("Stops " + want + " per 100 coil changes", stoppages.starvedPerHundredChanges()));
         rows.add(plain("Stops " + want + " per 8 h", stoppages.starvedPerShift()));
         rows.add(plain("Slowings on a low level per 8 h", stoppages.slowingsPerShift()));
-        rows.add(plain("Stops of the process's own per 8 h", stoppages.ownStopsPerShift()));
+        rows.add(plain("Stops of the process's own per 8 h", stoppages.downtimesPerShift()));
         rows.add(mean("Strip not run " + want + ", per 8 h", Kind.LENGTH, stoppages.lostMetresPerShift()));
         rows.add(mean("Time lost " + want + ", per 8 h", Kind.TIME, stoppages.lostTimePerShift()));
         Verdict.Output output = verdict.output();

@@ -41,7 +41,7 @@ public record RunThroughResult(
     public static RunThroughResult of(SequentialResult sequential, List<String> warnings, Provenance provenance) {
         StudyResult study = sequential.result();
         return new RunThroughResult(
-                study, study.handCalculation(), Optional.of(sequential.narrowness()), warnings, provenance);
+                study, study.handCalculation(), Optional.of(sequential.halfWidth()), warnings, provenance);
     }
 
     Texts texts() {

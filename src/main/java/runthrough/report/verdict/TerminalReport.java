@@ -100,8 +100,8 @@ public final class TerminalReport {
                 result.isOneStrip() ? "lost for coils" : "lost for strip",
                 quantity(Kind.TIME, stoppages.lostTimePerShift(), "per 8 h") + ", "
                         + texts.length(stoppages.lostMetresPerShift().mean()) + " per 8 h");
-        if (stoppages.ownStopsPerShift().mean() > 0) {
-            row("stops of its own", with(stoppages.ownStopsPerShift(), "per 8 h"));
+        if (stoppages.downtimesPerShift().mean() > 0) {
+            row("stops of its own", with(stoppages.downtimesPerShift(), "per 8 h"));
         }
     }
 

@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
-import runthrough.handcalc.Coherent;
+import runthrough.handcalc.CoherentUnits;
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Margin;
 import runthrough.handcalc.Refill;
@@ -23,7 +23,7 @@ import runthrough.study.statistics.Summary;
 
 /** Puts a result into the shape for machines. */
 final class VerdictMapping {
-    private static final Coherent SI = new Coherent(UnitSystem.METRIC);
+    private static final CoherentUnits SI = new CoherentUnits(UnitSystem.METRIC);
 
     private final RunThroughResult result;
     private final Verdict verdict;
@@ -112,7 +112,7 @@ final class VerdictMapping {
                 estimated(stoppages.starvedPerHundredChanges()),
                 estimated(stoppages.starvedPerShift()),
                 estimated(stoppages.slowingsPerShift()),
-                estimated(stoppages.ownStopsPerShift()),
+                estimated(stoppages.downtimesPerShift()),
                 estimated(stoppages.lostMetresPerShift()),
                 estimated(stoppages.lostTimePerShift()));
     }
@@ -149,7 +149,7 @@ final class VerdictMapping {
                 hand.kind(),
                 finite(hand.speed()),
                 finite(hand.coilRun()),
-                hand.binding().map(VerdictMapping::word).orElse(null),
+                hand.limitingFactor().map(VerdictMapping::word).orElse(null),
                 held(hand.preparationTime()),
                 storage.map(s -> held(s.capacity())).orElse(null),
                 storage.map(s -> held(s.jointTime())).orElse(null),

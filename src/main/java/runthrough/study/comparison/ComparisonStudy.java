@@ -42,17 +42,20 @@ public final class ComparisonStudy {
                     + " with. Add alternatives to the scenario, such as \"alternatives: {second uncoiler:"
                     + " {entry.uncoilers: 2}}\".");
         }
-        others.stream().filter(other -> !isSameLuck(today, other)).findFirst().ifPresent(other -> {
-            throw new IllegalArgumentException(
-                    other.name() + " has another seed or number of replications than " + today.name());
-        });
+        others.stream()
+                .filter(other -> !sharesRandomNumbers(today, other))
+                .findFirst()
+                .ifPresent(other -> {
+                    throw new IllegalArgumentException(
+                            other.name() + " has another seed or number of replications than " + today.name());
+                });
         this.today = today;
         this.others = List.copyOf(others);
         this.target = Share.target(target);
         this.pairs = Pairs.of(others.size());
     }
 
-    private static boolean isSameLuck(Alternative one, Alternative other) {
+    private static boolean sharesRandomNumbers(Alternative one, Alternative other) {
         return one.request().run().seed() == other.request().run().seed()
                 && one.request().run().replications() == other.request().run().replications();
     }

@@ -89,7 +89,7 @@ public final class MaximumLikelihood {
     }
 
     private static FittedDistribution censoredLognormal(double mu, double sigma, Durations times) {
-        double[] best = Climb.highest(
+        double[] best = LikelihoodMaximum.highest(
                 at -> {
                     NormalDistribution distribution = NormalDistribution.of(at[0], Math.exp(at[1]));
                     double seen = Arrays.stream(times.exact())

@@ -23,7 +23,7 @@ final class PositiveNormal {
         if (mean > FAR_FROM_ZERO * sd) {
             return distribution(mean, sd, times);
         }
-        double[] best = Climb.high(
+        double[] best = LikelihoodMaximum.high(
                 at -> {
                     NormalDistribution parent = NormalDistribution.of(Math.exp(at[0]), Math.exp(at[1]));
                     double all =

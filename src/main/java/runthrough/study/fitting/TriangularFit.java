@@ -19,7 +19,7 @@ final class TriangularFit {
 
     static FittedDistribution fit(Durations times) {
         TriangularFit fit = new TriangularFit(times);
-        double[] best = Climb.high(
+        double[] best = LikelihoodMaximum.high(
                 at -> fit.mode(fit.min(at), fit.max(at)).logLikelihood(),
                 new double[] {Math.log(0.1), Math.log(0.1)},
                 new double[] {0.5, 0.5});

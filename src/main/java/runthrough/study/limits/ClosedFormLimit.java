@@ -15,9 +15,9 @@ final class ClosedFormLimit {
     /** Enough halvings of any range to reach the spacing of doubles. */
     private static final int HALVINGS = 60;
 
-    private final Driven driven;
+    private final VariedInput driven;
 
-    ClosedFormLimit(Driven driven) {
+    ClosedFormLimit(VariedInput driven) {
         this.driven = driven;
     }
 
@@ -46,7 +46,7 @@ final class ClosedFormLimit {
         }
         Line beyond = driven.variant().apply(not);
         return Optional.of(new Neighbour(
-                borne, LineCheck.accepts(beyond) ? HandCalculation.of(beyond).binding() : Optional.empty()));
+                borne, LineCheck.accepts(beyond) ? HandCalculation.of(beyond).limitingFactor() : Optional.empty()));
     }
 
     private double hardest() {

@@ -11,7 +11,7 @@ import runthrough.study.Evaluation;
  * @param present how many there are now
  * @param smallest the smallest number at which the share seen meets the target; empty when none that was tried does
  * @param sure the smallest number at which the target is shown to be met; empty when none that was tried is
- * @param byHand the smallest number at which by closed form nothing is overloaded; empty when something is with all of them
+ * @param closedForm the smallest number at which by closed form nothing is overloaded; empty when something is with all of them
  * @param differences why that is not the smallest by simulation, the weightiest first; empty when they agree
  * @param tried each number that was tried, from 1 up
  */
@@ -20,7 +20,7 @@ public record CountLimit(
         int present,
         OptionalInt smallest,
         OptionalInt sure,
-        OptionalInt byHand,
+        OptionalInt closedForm,
         List<LineLimit.Difference> differences,
         List<Tried> tried) {
 

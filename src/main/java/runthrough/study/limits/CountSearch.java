@@ -58,7 +58,7 @@ final class CountSearch {
                 tried,
                 one -> one.evaluation().ranThrough()
                         >= target * one.evaluation().changes());
-        OptionalInt byHand = IntStream.rangeClosed(1, most)
+        OptionalInt closedForm = IntStream.rangeClosed(1, most)
                 .filter(number -> ClosedFormLimit.isBorne(variant.apply(number)))
                 .findFirst();
         return new CountLimit(
@@ -66,8 +66,8 @@ final class CountSearch {
                 present,
                 smallest,
                 first(tried, one -> one.evaluation().answer(target) == TargetStatus.MEETS),
-                byHand,
-                smallest.equals(byHand) ? List.of() : differences(tried, smallest.orElse(most + 1), variant),
+                closedForm,
+                smallest.equals(closedForm) ? List.of() : differences(tried, smallest.orElse(most + 1), variant),
                 tried);
     }
 
@@ -79,7 +79,7 @@ final class CountSearch {
         return Differences.of(
                 line,
                 target,
-                LineCheck.accepts(line) ? HandCalculation.of(line).binding() : Optional.empty(),
+                LineCheck.accepts(line) ? HandCalculation.of(line).limitingFactor() : Optional.empty(),
                 beyond.map(one -> one.evaluation().causes()));
     }
 

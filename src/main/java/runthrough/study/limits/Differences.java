@@ -21,19 +21,20 @@ final class Differences {
      * The differences, the weightiest first: what the failures just beyond the limit are laid to, when that is not what the
      * closed form found binding; then chance, which widens everything; then the rest.
      */
-    static List<Difference> of(Line line, double target, Optional<Limit> binding, Optional<Verdict.Causes> beyond) {
+    static List<Difference> of(
+            Line line, double target, Optional<Limit> limitingFactor, Optional<Verdict.Causes> beyond) {
         List<Difference> differences = new ArrayList<>();
         beyond.flatMap(Verdict.Causes::main)
-                .filter(cause -> !isKnown(cause, binding))
+                .filter(cause -> !isKnown(cause, limitingFactor))
                 .flatMap(Differences::of)
                 .ifPresent(differences::add);
         add(differences, Difference.CHANCE, !line.isDeterministic());
         add(differences, Difference.SLOWING, line.process().slowing().isPresent());
-        add(differences, Difference.OWN_STOPS, line.process().downtime().isPresent());
+        add(differences, Difference.DOWNTIME, line.process().downtime().isPresent());
         add(differences, Difference.COILS_DIFFER, line.coils().size() > 1);
         add(differences, Difference.OCCASIONAL_WORK, hasOccasionalWork(line.change()));
         add(differences, Difference.TARGET, target < 1);
-        boolean grows = binding.filter(limit -> limit != Limit.CAPACITY).isPresent();
+        boolean grows = limitingFactor.filter(limit -> limit != Limit.CAPACITY).isPresent();
         add(differences, Difference.RUN_LENGTH, grows && !line.isDeterministic());
         return differences;
     }
@@ -44,8 +45,8 @@ final class Differences {
         }
     }
 
-    private static boolean isKnown(Cause cause, Optional<Limit> binding) {
-        return binding.map(Limit::name).filter(cause.name()::equals).isPresent();
+    private static boolean isKnown(Cause cause, Optional<Limit> limitingFactor) {
+        return limitingFactor.map(Limit::name).filter(cause.name()::equals).isPresent();
     }
 
     private static Optional<Difference> of(Cause cause) {

@@ -25,13 +25,13 @@ final class LimitSearch {
     /** What lies within the precision does so in spite of rounding. */
     private static final double ROUNDED = 1.001;
 
-    private final Driven driven;
+    private final VariedInput driven;
     private final double target;
     private final LineTrials variants;
     private final double precision;
     private final Map<Double, Optional<Evaluation>> tried = new HashMap<>();
 
-    LimitSearch(Driven driven, double target, LineTrials variants) {
+    LimitSearch(VariedInput driven, double target, LineTrials variants) {
         this.driven = driven;
         this.target = target;
         this.variants = variants;
@@ -39,9 +39,9 @@ final class LimitSearch {
     }
 
     LineLimit limit() {
-        ClosedFormLimit closedForm = new ClosedFormLimit(driven);
-        Optional<Neighbour> neighbour = closedForm.find();
-        Found byHand = closedForm.found();
+        ClosedFormLimit closedForms = new ClosedFormLimit(driven);
+        Optional<Neighbour> neighbour = closedForms.find();
+        Found closedForm = closedForms.found();
         Scale scale = new Scale(driven.what().harder(), driven.from(), driven.to(), precision, driven.reference());
         double guess = neighbour.map(Neighbour::value).orElse(driven.present());
         Crossing crossing = new TargetSearch(this::attempt, target, scale).from(Guess.about(guess));
@@ -51,9 +51,9 @@ final class LimitSearch {
                 driven.present(),
                 driven.scaledAlike(),
                 crossing,
-                byHand,
+                closedForm,
                 neighbour,
-                differences(crossing, byHand, neighbour, beyond),
+                differences(crossing, closedForm, neighbour, beyond),
                 beyond);
     }
 
@@ -72,19 +72,19 @@ final class LimitSearch {
     }
 
     private List<LineLimit.Difference> differences(
-            Crossing crossing, Found byHand, Optional<Neighbour> neighbour, Optional<Verdict.Causes> beyond) {
-        if (neighbour.isEmpty() && crossing.found() == byHand) {
+            Crossing crossing, Found closedForm, Optional<Neighbour> neighbour, Optional<Verdict.Causes> beyond) {
+        if (neighbour.isEmpty() && crossing.found() == closedForm) {
             return List.of();
         }
-        Optional<Limit> binding = neighbour.flatMap(Neighbour::binding);
+        Optional<Limit> limitingFactor = neighbour.flatMap(Neighbour::limitingFactor);
         if (crossing.value().isEmpty()) {
-            return Differences.of(driven.line(), target, binding, beyond);
+            return Differences.of(driven.line(), target, limitingFactor, beyond);
         }
         double value = crossing.value().getAsDouble();
         boolean agree = neighbour
                 .filter(near -> Math.abs(value - near.value())
                         <= ROUNDED * precision * Math.max(Math.abs(value), driven.reference()))
                 .isPresent();
-        return agree ? List.of() : Differences.of(driven.variant().apply(value), target, binding, beyond);
+        return agree ? List.of() : Differences.of(driven.variant().apply(value), target, limitingFactor, beyond);
     }
 }

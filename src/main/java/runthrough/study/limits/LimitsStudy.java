@@ -63,7 +63,7 @@ public final class LimitsStudy {
             steps.next();
             return evaluator.attempt(variant, plan);
         };
-        List<LineLimit> limits = Driven.all(line).stream()
+        List<LineLimit> limits = VariedInput.all(line).stream()
                 .map(driven -> new LimitSearch(driven, target, variants).limit())
                 .toList();
         List<CountLimit> counts = CountSearch.all(line, target, variants);

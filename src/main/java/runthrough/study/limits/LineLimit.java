@@ -15,7 +15,7 @@ import runthrough.study.search.Crossing;
  * @param scaledAlike whether several values are behind it (coils with speeds or lengths of their own), which were all changed
  *     by the same factor; {@code present} and the limit are then those told at {@link What}
  * @param crossing the limit, in the unit of {@link What}
- * @param byHand whether by closed form there is a limit within the range searched
+ * @param closedForm whether by closed form there is a limit within the range searched
  * @param neighbour what the closed forms say; empty where they know no limit within the range searched
  * @param differences why the two are not the same, the weightiest first; empty when they agree within the precision of the
  *     search
@@ -27,7 +27,7 @@ public record LineLimit(
         double present,
         boolean scaledAlike,
         Crossing crossing,
-        Crossing.Found byHand,
+        Crossing.Found closedForm,
         Optional<Neighbour> neighbour,
         List<Difference> differences,
         Optional<Verdict.Causes> beyond) {
@@ -73,10 +73,10 @@ public record LineLimit(
      * again before every coil change.
      *
      * @param value the hardest value at which nothing is overloaded, in the unit of {@link What}
-     * @param binding what is overloaded just beyond it; empty where the line's own check refuses what lies beyond, such as a
+     * @param limitingFactor what is overloaded just beyond it; empty where the line's own check refuses what lies beyond, such as a
      *     process faster than the entry
      */
-    public record Neighbour(double value, Optional<Limit> binding) {}
+    public record Neighbour(double value, Optional<Limit> limitingFactor) {}
 
     /** Why a limit by simulation is not the one by closed form. */
     public enum Difference {
@@ -91,7 +91,7 @@ public record LineLimit(
         /** The process slows on a low level before it has to stop, which counts as not run through. */
         SLOWING,
         /** The process has stops of its own, in which the accumulator fills and after which it may be held. */
-        OWN_STOPS,
+        DOWNTIME,
         /** Coils of several kinds come; the closed form knows only the one that is hardest on the line. */
         COILS_DIFFER,
         /** Some work is not done at every coil change; the closed form spreads it evenly over all of them. */

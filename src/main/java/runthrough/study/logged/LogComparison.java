@@ -11,7 +11,7 @@ import runthrough.study.statistics.Wilson;
  *
  * @param request of the model
  * @param log of the line
- * @param loggedJointTimes whether the model was given the joint times of the log
+ * @param loggedJointCycleTimes whether the model was given the joint times of the log
  * @param simulatedLogs how many
  * @param figures one for each {@link LogFigure}, in their order
  * @param jointTimes how the joint times of the model spread
@@ -19,7 +19,7 @@ import runthrough.study.statistics.Wilson;
 public record LogComparison(
         SimulationRequest request,
         LineLog log,
-        boolean loggedJointTimes,
+        boolean loggedJointCycleTimes,
         int simulatedLogs,
         List<FigureComparison> figures,
         List<JointShare> jointTimes) {

@@ -39,7 +39,7 @@ public final class LogStudy {
 
     private final SimulationRequest request;
     private final LineLog log;
-    private final boolean loggedJointTimes;
+    private final boolean loggedJointCycleTimes;
     private final int logs;
 
     /**
@@ -47,16 +47,16 @@ public final class LogStudy {
      *
      * @param request the model, whose line must have passed its check
      * @param log of the line, with a coil change at least
-     * @param loggedJointTimes whether the model is given the joint times of the log in place of its own work, preparation
+     * @param loggedJointCycleTimes whether the model is given the joint times of the log in place of its own work, preparation
      *     included, so that what is tested is the rest of it
      * @param logs how many logs to simulate, {@code >= 100}
      */
-    public LogStudy(SimulationRequest request, LineLog log, boolean loggedJointTimes, int logs) {
+    public LogStudy(SimulationRequest request, LineLog log, boolean loggedJointCycleTimes, int logs) {
         this.request = request;
         this.log = log;
-        this.loggedJointTimes = loggedJointTimes;
+        this.loggedJointCycleTimes = loggedJointCycleTimes;
         this.logs = logs;
-        if (loggedJointTimes && !request.line().practice().hasJoiner()) {
+        if (loggedJointCycleTimes && !request.line().practice().hasJoiner()) {
             throw new StudyException("a line without a joiner has no joint times to take from a log; leave out"
                     + " --logged-joint-times");
         }
@@ -77,7 +77,7 @@ public final class LogStudy {
      * @throws StudyException when a run of the model cannot go on
      */
     public LogComparison run(int threads, StudyListener listener) {
-        Line line = loggedJointTimes ? withLoggedJointTimes(request.line()) : request.line();
+        Line line = loggedJointCycleTimes ? withLoggedJointCycleTimes(request.line()) : request.line();
         int count = line.isDeterministic() ? 1 : logs;
         // One more, whose tail ends the time of the last one that is judged.
         RunPlan plan = new RunPlan(
@@ -97,10 +97,10 @@ public final class LogStudy {
                     line, plan, indices, Detail.TRACE, run -> Seen.of(SimulatedLog.of(run, log.saysWhy()), grid)));
             listener.progress(seen.size(), count);
         }
-        return new LogComparison(request, log, loggedJointTimes, count, figures(seen), jointShares(seen, grid));
+        return new LogComparison(request, log, loggedJointCycleTimes, count, figures(seen), jointShares(seen, grid));
     }
 
-    private Line withLoggedJointTimes(Line line) {
+    private Line withLoggedJointCycleTimes(Line line) {
         Distribution times =
                 Distribution.observed(DoubleStream.of(log.jointTimes()).boxed().toList());
         WorkElement joint = new WorkElement(

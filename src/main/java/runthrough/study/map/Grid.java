@@ -118,9 +118,10 @@ final class Grid {
         double least = corners.stream().mapToDouble(MapPoint::share).min().orElseThrow();
         double greatest = corners.stream().mapToDouble(MapPoint::share).max().orElseThrow();
         boolean crosses = least < target && greatest >= target;
-        long enoughByHand =
-                corners.stream().filter(point -> point.spareByHand() >= 0).count();
-        return crosses || greatest - least > ABOUT || (enoughByHand > 0 && enoughByHand < corners.size());
+        long enoughByClosedForms = corners.stream()
+                .filter(point -> point.marginByClosedForms() >= 0)
+                .count();
+        return crosses || greatest - least > ABOUT || (enoughByClosedForms > 0 && enoughByClosedForms < corners.size());
     }
 
     /** A point is done. */
@@ -145,8 +146,8 @@ final class Grid {
     }
 
     /** What the closed forms leave to spare. */
-    Field byHand() {
-        return field(MapPoint::spareByHand);
+    Field closedForm() {
+        return field(MapPoint::marginByClosedForms);
     }
 
     private Field field(ToDoubleFunction<MapPoint> number) {

@@ -20,9 +20,9 @@ public record MapPoint(int column, int row, Optional<Measured> measured, String 
      * @param changes coil changes of all replications, {@code >= 1}
      * @param share of them that ran through
      * @param causes what those that did not are laid to
-     * @param byHand what the closed forms say
+     * @param closedForm what the closed forms say
      */
-    public record Measured(long changes, Estimate share, Verdict.Causes causes, ByHand byHand) {}
+    public record Measured(long changes, Estimate share, Verdict.Causes causes, ClosedFormPoint closedForm) {}
 
     /** Share of coil changes run through; NaN where no line can be so. */
     double share() {
@@ -30,7 +30,7 @@ public record MapPoint(int column, int row, Optional<Measured> measured, String 
     }
 
     /** What the closed forms leave to spare; NaN where no line can be so. */
-    double spareByHand() {
-        return measured.map(found -> found.byHand().least()).orElse(Double.NaN);
+    double marginByClosedForms() {
+        return measured.map(found -> found.closedForm().least()).orElse(Double.NaN);
     }
 }

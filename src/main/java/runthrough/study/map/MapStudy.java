@@ -115,7 +115,7 @@ public final class MapStudy {
                 present.measured().get(),
                 work.grid.points(),
                 work.grid.shares(),
-                work.grid.byHand());
+                work.grid.closedForm());
     }
 
     private MapPoint point(Grid.Node node) {
@@ -157,7 +157,10 @@ public final class MapStudy {
                     column,
                     row,
                     Optional.of(new MapPoint.Measured(
-                            evaluation.changes(), evaluation.shareRunThrough(), evaluation.causes(), ByHand.of(line))),
+                            evaluation.changes(),
+                            evaluation.shareRunThrough(),
+                            evaluation.causes(),
+                            ClosedFormPoint.of(line))),
                     "");
         } catch (StudyException e) {
             return new MapPoint(column, row, Optional.empty(), String.valueOf(e.getMessage()));

@@ -17,7 +17,7 @@ import runthrough.study.Cause;
  * @param present what the line as it is gave
  * @param points that were run, row by row from the bottom
  * @param shares run through, over the map
- * @param byHand what the closed forms leave to spare, over the map
+ * @param closedForm what the closed forms leave to spare, over the map
  */
 public record ShareMap(
         SimulationRequest request,
@@ -26,14 +26,15 @@ public record ShareMap(
         MapPoint.Measured present,
         List<MapPoint> points,
         Field shares,
-        Field byHand) {
+        Field closedForm) {
 
     public ShareMap {
         points = List.copyOf(points);
     }
 
     /** How much of the map, by area, is what; all in [0, 1]. */
-    public record Parts(double possible, double meets, double enoughByHand, double byHandOnly, double simulatedOnly) {}
+    public record Parts(
+            double possible, double meets, double enoughByClosedForms, double closedFormsOnly, double simulatedOnly) {}
 
     /** Which way from the line as it is. */
     public enum Way {
@@ -61,7 +62,7 @@ public record ShareMap(
         return new Parts(
                 shares.shareKnown(),
                 shares.shareOfAtLeast(target),
-                byHand.shareOfAtLeast(0),
+                closedForm.shareOfAtLeast(0),
                 partOf((share, spare) -> spare >= 0 && share < target),
                 partOf((share, spare) -> spare < 0 && share >= target));
     }
@@ -77,7 +78,7 @@ public record ShareMap(
             for (int row = 0; row < shares.rows(); row++) {
                 int squares = (column == 0 || column == shares.columns() - 1 ? 1 : 2)
                         * (row == 0 || row == shares.rows() - 1 ? 1 : 2);
-                found += test.holds(shares.at(column, row), byHand.at(column, row)) ? squares : 0;
+                found += test.holds(shares.at(column, row), closedForm.at(column, row)) ? squares : 0;
             }
         }
         return found / (4.0 * (shares.columns() - 1) * (shares.rows() - 1));
@@ -111,10 +112,11 @@ public record ShareMap(
     }
 
     /** What most failures are laid to where the closed forms see enough and the target is missed; empty where that is nowhere. */
-    public Optional<Cause> causeMissedByHand() {
+    public Optional<Cause> causeMissedByClosedForms() {
         List<MapPoint.Measured> missed = points.stream()
                 .flatMap(point -> point.measured().stream())
-                .filter(found -> found.byHand().least() >= 0 && found.share().mean() < target)
+                .filter(found ->
+                        found.closedForm().least() >= 0 && found.share().mean() < target)
                 .toList();
         return Stream.of(Cause.values())
                 .filter(cause -> count(missed, cause) > 0)

@@ -20,12 +20,12 @@ public record UsualRange(double from, double to) {
     /** For the number of {@code line} called {@code path}, of which {@code now}, {@code > 0}, is its value (SI). */
     public static UsualRange of(String path, Line line, double now) {
         return path.equals(LineFigure.standingTime(line).path())
-                ? ofJointTime(line, now)
+                ? ofJointCycleTime(line, now)
                 : path.equals(LineFigure.RATED_SPEED.path()) ? ofRatedSpeed(line, now) : about(now);
     }
 
     /** For joint times (s), about {@code now}. */
-    static UsualRange ofJointTime(Line line, double now) {
+    static UsualRange ofJointCycleTime(Line line, double now) {
         return HandCalculation.of(line)
                 .storage()
                 .map(Storage::jointTime)

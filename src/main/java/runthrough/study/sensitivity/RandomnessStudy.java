@@ -97,10 +97,10 @@ final class RandomnessStudy {
 
     /** Runs it; calls {@code step} after each sample. */
     List<VarianceShares> run(Evaluator evaluator, Runnable step) {
-        Map<ChangeMeasure, List<Exchange>> seen = new EnumMap<>(ChangeMeasure.class);
+        Map<ChangeMeasure, List<ExchangedSamples>> seen = new EnumMap<>(ChangeMeasure.class);
         measures.forEach(measure -> seen.put(measure, new ArrayList<>()));
         LineSimulator simulator = new LineSimulator(line, plan);
-        IntFunction<List<Exchange>> sample = index -> sample(simulator, index);
+        IntFunction<List<ExchangedSamples>> sample = index -> sample(simulator, index);
         evaluator.inOrder(samples, sample, exchanges -> {
             for (int m = 0; m < exchanges.size(); m++) {
                 seen.computeIfAbsent(measures.get(m), none -> new ArrayList<>()).add(exchanges.get(m));
@@ -113,8 +113,8 @@ final class RandomnessStudy {
     }
 
     /** Sample {@code index}: one exchange for each measure. */
-    private List<Exchange> sample(LineSimulator simulator, int index) {
-        Gauge gauge = new Gauge(line);
+    private List<ExchangedSamples> sample(LineSimulator simulator, int index) {
+        MeasureReader gauge = new MeasureReader(line);
         RandomNumbers own = RandomNumbers.of(index);
         RandomNumbers other = RandomNumbers.of(samples + index);
         double[][] a = read(gauge, run(simulator, own));
@@ -126,9 +126,9 @@ final class RandomnessStudy {
                 exchanged[m][i] = values[m];
             }
         }
-        List<Exchange> exchanges = new ArrayList<>();
+        List<ExchangedSamples> exchanges = new ArrayList<>();
         for (int m = 0; m < measures.size(); m++) {
-            exchanges.add(new Exchange(a[m], b[m], exchanged[m]));
+            exchanges.add(new ExchangedSamples(a[m], b[m], exchanged[m]));
         }
         return exchanges;
     }
@@ -137,7 +137,7 @@ final class RandomnessStudy {
         return Evaluator.run(randomNumbers.index(), index -> simulator.run(randomNumbers));
     }
 
-    private double[][] read(Gauge gauge, Replication replication) {
+    private double[][] read(MeasureReader gauge, Replication replication) {
         return measures.stream()
                 .map(measure -> gauge.read(measure, replication))
                 .toArray(double[][]::new);

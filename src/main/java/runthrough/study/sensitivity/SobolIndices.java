@@ -73,7 +73,7 @@ public record SobolIndices(double mean, double variance, List<Index> sources, Es
     }
 
     /** The indices from at least two replications, each with as many values and sources. */
-    static SobolIndices of(List<Exchange> replications) {
+    static SobolIndices of(List<ExchangedSamples> replications) {
         double[] means = means(replications);
         double[] variances = new double[replications.size()];
         double unbiased = 2.0 * replications.size() / (2.0 * replications.size() - 1);
@@ -102,10 +102,10 @@ public record SobolIndices(double mean, double variance, List<Index> sources, Es
     }
 
     /** The mean at each coil change, over A and B of all replications. */
-    private static double[] means(List<Exchange> replications) {
+    private static double[] means(List<ExchangedSamples> replications) {
         double[] means = new double[replications.get(0).a().length];
         for (int n = 0; n < means.length; n++) {
-            for (Exchange exchange : replications) {
+            for (ExchangedSamples exchange : replications) {
                 means[n] += exchange.a()[n] + exchange.b()[n];
             }
             means[n] /= 2.0 * replications.size();
@@ -113,7 +113,7 @@ public record SobolIndices(double mean, double variance, List<Index> sources, Es
         return means;
     }
 
-    private static double squares(Exchange exchange, double[] means) {
+    private static double squares(ExchangedSamples exchange, double[] means) {
         double sum = 0;
         for (int n = 0; n < means.length; n++) {
             double a = exchange.a()[n] - means[n];
@@ -123,7 +123,7 @@ public record SobolIndices(double mean, double variance, List<Index> sources, Es
         return sum;
     }
 
-    private static double first(Exchange exchange, int source, double[] means) {
+    private static double first(ExchangedSamples exchange, int source, double[] means) {
         double[] exchanged = exchange.exchanged()[source];
         double sum = 0;
         for (int n = 0; n < means.length; n++) {
@@ -132,7 +132,7 @@ public record SobolIndices(double mean, double variance, List<Index> sources, Es
         return sum / means.length;
     }
 
-    private static double total(Exchange exchange, int source) {
+    private static double total(ExchangedSamples exchange, int source) {
         double[] exchanged = exchange.exchanged()[source];
         double sum = 0;
         for (int n = 0; n < exchanged.length; n++) {

@@ -56,12 +56,12 @@ final class SwingStudy {
 
     /** Runs it; calls {@code step} after each line. */
     Swings run(double target, Evaluator evaluator, Runnable step) {
-        List<Seen> base = seen(request.line(), evaluator);
+        List<ReplicationValues> base = seen(request.line(), evaluator);
         step.run();
         long changes = base.stream().mapToLong(seen -> seen.changes()).sum();
-        Yardstick yardstick = measure == ChangeMeasure.MARGIN
-                ? Yardstick.atTarget(target, changes, replications, chance)
-                : Yardstick.mean(replications);
+        MarginStatistic yardstick = measure == ChangeMeasure.MARGIN
+                ? MarginStatistic.atTarget(target, changes, replications, chance)
+                : MarginStatistic.mean(replications);
         List<SwingEffect> effects = new ArrayList<>();
         for (Swing swing : swings) {
             AtEnd low = atEnd(swing.low(), base, yardstick, evaluator, step);
@@ -73,17 +73,18 @@ final class SwingStudy {
                 yardstick.allowed().isPresent(),
                 yardstick.value(base),
                 Estimators.share(
-                        base.stream().mapToLong(Seen::ranThrough).toArray(),
+                        base.stream().mapToLong(ReplicationValues::ranThrough).toArray(),
                         base.stream().mapToLong(seen -> seen.changes()).toArray()),
                 effects);
     }
 
-    private AtEnd atEnd(End end, List<Seen> base, Yardstick yardstick, Evaluator evaluator, Runnable step) {
+    private AtEnd atEnd(
+            End end, List<ReplicationValues> base, MarginStatistic yardstick, Evaluator evaluator, Runnable step) {
         if (end.line().isEmpty()) {
             return new AtEnd(end, Optional.empty(), Optional.empty());
         }
         try {
-            List<Seen> there = seen(end.line().get(), evaluator);
+            List<ReplicationValues> there = seen(end.line().get(), evaluator);
             Estimate share = Estimators.mean(IntStream.range(0, base.size())
                     .mapToDouble(i -> there.get(i).share() - base.get(i).share())
                     .toArray());
@@ -98,14 +99,15 @@ final class SwingStudy {
         }
     }
 
-    private List<Seen> seen(Line line, Evaluator evaluator) {
+    private List<ReplicationValues> seen(Line line, Evaluator evaluator) {
         RunPlan plan = request.run();
         LineSimulator simulator = new LineSimulator(line, plan);
-        Gauge gauge = new Gauge(line);
-        List<Seen> seen = new ArrayList<>();
-        evaluator.<Seen>inOrder(
+        MeasureReader gauge = new MeasureReader(line);
+        List<ReplicationValues> seen = new ArrayList<>();
+        evaluator.<ReplicationValues>inOrder(
                 replications,
-                i -> Seen.of(Evaluator.run(i, index -> simulator.run(RandomNumbers.of(index))), gauge, measure),
+                i -> ReplicationValues.of(
+                        Evaluator.run(i, index -> simulator.run(RandomNumbers.of(index))), gauge, measure),
                 seen::add);
         if (seen.stream().anyMatch(replication -> replication.changes() == 0)) {
             throw new StudyException(

@@ -25,7 +25,7 @@ public record VarianceShares(ChangeMeasure measure, double mean, double sd, List
     /** What one source carries, see {@link SobolIndices}. */
     public record Share(RandomSource source, SobolIndices.Index index) {}
 
-    static VarianceShares of(ChangeMeasure measure, List<RandomSource> sources, List<Exchange> replications) {
+    static VarianceShares of(ChangeMeasure measure, List<RandomSource> sources, List<ExchangedSamples> replications) {
         SobolIndices indices = SobolIndices.of(replications);
         List<Share> shares = new ArrayList<>();
         for (int i = 0; i < indices.sources().size(); i++) {

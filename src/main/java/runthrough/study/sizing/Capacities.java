@@ -14,10 +14,10 @@ import runthrough.study.Evaluator;
 final class Capacities {
     private final Line line;
     private final Evaluator evaluator;
-    private final StripNeeds needs;
+    private final StripDemand needs;
     private final Map<Double, Evaluation> tried = new HashMap<>();
 
-    Capacities(Line line, Evaluator evaluator, StripNeeds needs) {
+    Capacities(Line line, Evaluator evaluator, StripDemand needs) {
         this.line = line;
         this.evaluator = evaluator;
         this.needs = needs;

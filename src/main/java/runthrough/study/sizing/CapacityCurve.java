@@ -38,7 +38,7 @@ final class CapacityCurve {
     }
 
     /** The curve about {@code found}, as far as the present capacity {@code now} (m) where that is not far off. */
-    List<Point> about(Crossing found, StripNeeds needs, double now) {
+    List<Point> about(Crossing found, StripDemand needs, double now) {
         double value = found.value().orElseThrow();
         double most = found.sure().orElse(value);
         double from = Math.min(Math.max(needs.quantile(FEW), value / 4), 0.9 * value);

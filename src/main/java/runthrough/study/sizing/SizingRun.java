@@ -48,7 +48,7 @@ final class SizingRun {
     private final Capacities capacities;
     private final HandCalculation handCalculation;
     private final Line ample;
-    private final StripNeeds needs;
+    private final StripDemand needs;
     private RunPlan plan;
 
     SizingRun(SimulationRequest request, SizingOptions options, Evaluator evaluator, StudyListener listener) {
@@ -60,7 +60,7 @@ final class SizingRun {
         this.plan = request.run();
         this.handCalculation = HandCalculation.of(request.line());
         this.ample = request.line().with(ample(request.line().accumulator(), handCalculation));
-        this.needs = new StripNeeds(ample);
+        this.needs = new StripDemand(ample);
         this.capacities = new Capacities(request.line(), evaluator, needs);
     }
 
@@ -70,7 +70,7 @@ final class SizingRun {
     }
 
     Sizing run() {
-        Endurance endurance = Endurance.of(ample, plan.seed(), evaluator);
+        LongRunBalance endurance = LongRunBalance.of(ample, plan.seed(), evaluator);
         Optional<Crossing> found = endurance.lasts()
                 ? Optional.of(smallest()).filter(c -> c.value().isPresent())
                 : Optional.empty();
@@ -87,11 +87,11 @@ final class SizingRun {
             runMore(Math.max(plan.replications() + 1, (int) Math.ceil(more * plan.replications())));
         }
         Crossing crossing = search();
-        RelativeHalfWidth narrowness = narrowness(crossing);
-        while (!narrowness.reached() && narrowness.wouldDo().isPresent() && mayRunMore()) {
-            runMore(narrowness.wouldDo().getAsInt());
+        RelativeHalfWidth halfWidth = halfWidth(crossing);
+        while (!halfWidth.reached() && halfWidth.wouldDo().isPresent() && mayRunMore()) {
+            runMore(halfWidth.wouldDo().getAsInt());
             crossing = search();
-            narrowness = narrowness(crossing);
+            halfWidth = halfWidth(crossing);
         }
         return crossing;
     }
@@ -135,7 +135,7 @@ final class SizingRun {
         return capacities.evaluate(capacity, plan);
     }
 
-    private RelativeHalfWidth narrowness(Crossing crossing) {
+    private RelativeHalfWidth halfWidth(Crossing crossing) {
         if (!chance) {
             return RelativeHalfWidth.exact(options.halfWidth(), options.maxReplications());
         }
@@ -147,8 +147,8 @@ final class SizingRun {
         return RelativeHalfWidth.of(options.halfWidth(), half, plan.replications(), options.maxReplications());
     }
 
-    private Sizing noneEnough(Endurance endurance) {
-        List<Remedy> remedies = new Freeing(ample, plan.seed(), evaluator).remedies();
+    private Sizing noneEnough(LongRunBalance endurance) {
+        List<Remedy> remedies = new RemedySearch(ample, plan.seed(), evaluator).remedies();
         NoneEnough none = new NoneEnough(endurance.cause(), endurance.growth(), remedies);
         return sizing(Answer.NONE_IS_ENOUGH, Optional.empty(), Optional.of(none));
     }
@@ -171,7 +171,7 @@ final class SizingRun {
                 capacity.flatMap(crossing -> size(crossing.sure())),
                 capacity.flatMap(crossing -> size(crossing.possible())),
                 Optional.of(curve.point(now)),
-                capacity.map(this::narrowness),
+                capacity.map(this::halfWidth),
                 new Verdict.Resolution(present.resolution(options.target()).leastToShow(), Optional.empty()),
                 points,
                 handCalculation,

@@ -13,7 +13,7 @@ import runthrough.study.sizing.Sizing.Answer;
  * Finds the smallest accumulator with which the target is met.
  *
  * <p>First the line is watched with an accumulator that never runs empty: does the entry keep up in the long run ({@link
- * Endurance}), and what would each coil change have needed ({@link StripNeeds})? From the needs comes how many replications
+ * LongRunBalance}), and what would each coil change have needed ({@link StripDemand})? From the needs comes how many replications
  * make the interval narrow enough, and a guess at its ends; both cost one run each. Then capacities about the guess are tried
  * in earnest ({@link runthrough.study.search.TargetSearch}), so that what is told does not rest on the guess.
  */

@@ -2,8 +2,8 @@
  * How large must the accumulator be?
  *
  * <p>Main types: {@link runthrough.study.sizing.SizingStudy} (runs it), {@link runthrough.study.sizing.SizingOptions} (what is
- * asked), {@link runthrough.study.sizing.Sizing} (the answer). Behind them, {@code Endurance} tells whether any capacity lasts,
- * {@code Freeing} what would help where none does, and {@code StripNeeds} makes a good guess of one run.
+ * asked), {@link runthrough.study.sizing.Sizing} (the answer). Behind them, {@code LongRunBalance} tells whether any capacity lasts,
+ * {@code RemedySearch} what would help where none does, and {@code StripDemand} makes a good guess of one run.
  *
  * <p>Units: SI. Shares are in [0, 1].
  *

@@ -29,7 +29,7 @@ public record Outliers(double low, double high, List<Outlier> found) {
     static final int FEWEST = 8;
 
     /** Share of lognormal times that lie outside by chance. */
-    public static final double BY_LUCK = 0.007;
+    public static final double BY_CHANCE = 0.007;
 
     private static final double OUTSIDE = 1.5;
     private static final double FAR_OUT = 3;

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import runthrough.report.write.ReportFolderException;
 import runthrough.study.Verdict;
-import runthrough.study.map.ByHand;
+import runthrough.study.map.ClosedFormPoint;
 import runthrough.study.map.MapPoint;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
@@ -33,7 +33,7 @@ class MapProgressTest {
                             OptionalDouble.of(1 / 3.0),
                             Optional.of(new Interval(0.29, 0.31, Interval.Method.STUDENT_T))),
                     new Verdict.Causes(1, 2, 3, 4),
-                    new ByHand(0.1, -10, 1e-17))),
+                    new ClosedFormPoint(0.1, -10, 1e-17))),
             "");
     private static final MapPoint BARE = new MapPoint(
             0,
@@ -42,7 +42,7 @@ class MapProgressTest {
                     20,
                     new Estimate(1, 1, OptionalDouble.empty(), Optional.empty()),
                     new Verdict.Causes(0, 0, 0, 0),
-                    new ByHand(1, 1, 1))),
+                    new ClosedFormPoint(1, 1, 1))),
             "");
     private static final MapPoint REFUSED =
             new MapPoint(7, 0, Optional.empty(), "process.speed = 99 m/min; must be at most 90 m/min — \n\"no\"");

@@ -83,7 +83,7 @@ class LimitsStudyTest {
         assertThat(speed.crossing().found()).isEqualTo(Found.CROSSED);
         assertThat(speed.crossing().sure()).isEqualTo(speed.crossing().value());
         assertThat(speed.neighbour().orElseThrow().value()).isCloseTo(exact, parts(exact, 1e-9));
-        assertThat(speed.neighbour().orElseThrow().binding()).contains(Limit.CAPACITY);
+        assertThat(speed.neighbour().orElseThrow().limitingFactor()).contains(Limit.CAPACITY);
         assertThat(speed.differences()).isEmpty();
         assertThat(speed.beyond().orElseThrow().capacity()).isPositive();
     }
@@ -115,7 +115,7 @@ class LimitsStudyTest {
         LineLimit entry = limit(limits, What.ENTRY_TOP_SPEED);
         assertThat(value(entry)).isCloseTo(600 / (600 - 90.0) * 1.5, parts(1.7647, 1e-3));
         assertThat(entry.neighbour().orElseThrow().value()).isCloseTo(600 / (600 - 90.0) * 1.5, within(1e-9));
-        assertThat(entry.neighbour().orElseThrow().binding()).contains(Limit.REFILL);
+        assertThat(entry.neighbour().orElseThrow().limitingFactor()).contains(Limit.REFILL);
         LineLimit coil = limit(limits, What.COIL_LENGTH);
         assertThat(coil.present()).isEqualTo(600);
         assertThat(value(coil)).isCloseTo(225, parts(225, 1e-3));
@@ -141,7 +141,7 @@ class LimitsStudyTest {
         LineLimit coil = limit(limits(request(line, 3000, 1), 1), What.COIL_LENGTH);
 
         assertThat(value(coil)).isCloseTo(450, parts(450, 1e-3));
-        assertThat(coil.neighbour().orElseThrow().binding()).contains(Limit.PREPARATION);
+        assertThat(coil.neighbour().orElseThrow().limitingFactor()).contains(Limit.PREPARATION);
         assertThat(coil.beyond().orElseThrow().preparation()).isPositive();
     }
 

@@ -75,9 +75,9 @@ class MapStudyTest {
 
         // Up to 50 s the hyperbola is above 2 m/s, then the integral of 100 / T - 1.
         double area = (50 - 30) + 100 * Math.log(90 / 50.0) - (90 - 50);
-        assertThat(map.parts().enoughByHand()).isCloseTo(area / 60, within(2e-3));
+        assertThat(map.parts().enoughByClosedForms()).isCloseTo(area / 60, within(2e-3));
         assertThat(map.parts().meets()).isCloseTo(area / 60, within(0.02));
-        assertThat(map.parts().byHandOnly()).isLessThan(0.01);
+        assertThat(map.parts().closedFormsOnly()).isLessThan(0.01);
         assertThat(map.parts().simulatedOnly()).isLessThan(0.01);
         assertThat(map.points()).allSatisfy(point -> {
             double drawn = map.plan().x().value(point.column()) * map.plan().y().value(point.row());
@@ -114,8 +114,8 @@ class MapStudyTest {
         double limit = map.limit(Way.DOWN).orElseThrow();
         // 4,000 changes know a share of 90 % to three times 0.5 %, and so the quantile to 2.5 %.
         assertThat(limit).isCloseTo(100 / quantile, within(0.03 * 100 / quantile));
-        assertThat(map.parts().byHandOnly()).isPositive();
-        assertThat(map.causeMissedByHand()).contains(Cause.CAPACITY);
+        assertThat(map.parts().closedFormsOnly()).isPositive();
+        assertThat(map.causeMissedByClosedForms()).contains(Cause.CAPACITY);
     }
 
     @Test

@@ -21,7 +21,7 @@ class SobolIndicesTest {
     /** Pick-freeze samples of {@code function} of {@code inputs} uniform numbers, one coil change a replication. */
     private static SobolIndices indices(ToDoubleFunction<double[]> function, int inputs, int samples, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        List<Exchange> exchanges = new ArrayList<>();
+        List<ExchangedSamples> exchanges = new ArrayList<>();
         for (int j = 0; j < samples; j++) {
             double[] a = random.doubles(inputs).toArray();
             double[] b = random.doubles(inputs).toArray();
@@ -31,7 +31,7 @@ class SobolIndicesTest {
                 mixed[i] = b[i];
                 exchanged[i] = new double[] {function.applyAsDouble(mixed)};
             }
-            exchanges.add(new Exchange(
+            exchanges.add(new ExchangedSamples(
                     new double[] {function.applyAsDouble(a)}, new double[] {function.applyAsDouble(b)}, exchanged));
         }
         return SobolIndices.of(exchanges);
@@ -148,11 +148,11 @@ class SobolIndicesTest {
     @Test
     void coilChangesCountWithTheirVariances() {
         SplittableRandom random = new SplittableRandom(5);
-        List<Exchange> exchanges = new ArrayList<>();
+        List<ExchangedSamples> exchanges = new ArrayList<>();
         for (int j = 0; j < 2000; j++) {
             double[] a = random.doubles(2).toArray();
             double[] b = random.doubles(2).toArray();
-            exchanges.add(new Exchange(
+            exchanges.add(new ExchangedSamples(
                     steps(a[0], a[1]), steps(b[0], b[1]), new double[][] {steps(b[0], a[1]), steps(a[0], b[1])}));
         }
         SobolIndices indices = SobolIndices.of(exchanges);

@@ -138,10 +138,10 @@ class SizingStudyTest {
         assertThat(exact)
                 .isBetween(capacity.low().orElseThrow(), capacity.high().orElseThrow());
         assertThat(value(sizing)).isCloseTo(exact, within(0.02 * exact));
-        RelativeHalfWidth narrowness = sizing.interval().orElseThrow();
-        assertThat(narrowness.reached()).isTrue();
-        assertThat(narrowness.halfWidth().orElseThrow()).isLessThanOrEqualTo(0.02);
-        assertThat(narrowness.replications()).isEqualTo(sizing.replications()).isGreaterThan(20);
+        RelativeHalfWidth halfWidth = sizing.interval().orElseThrow();
+        assertThat(halfWidth.reached()).isTrue();
+        assertThat(halfWidth.halfWidth().orElseThrow()).isLessThanOrEqualTo(0.02);
+        assertThat(halfWidth.replications()).isEqualTo(sizing.replications()).isGreaterThan(20);
         assertThat(sizing.sure().orElseThrow().capacity())
                 .isEqualTo(capacity.sure().orElseThrow());
         assertThat(sizing.possible().orElseThrow().capacity())
@@ -209,7 +209,7 @@ class SizingStudyTest {
                 .build();
         RunPlan plan = request(line, 20, 30, 5).run();
         var evaluator = new runthrough.study.Evaluator(2, () -> false);
-        StripNeeds needs = new StripNeeds(line.with(line.accumulator().resizedTo(1e5)));
+        StripDemand needs = new StripDemand(line.with(line.accumulator().resizedTo(1e5)));
         needs.extend(evaluator, plan);
         int known = 0;
         for (double capacity : new double[] {90, 130, 170, 210}) {

@@ -17,7 +17,7 @@ import runthrough.study.statistics.Interval;
  * @param allowed the share of coil changes that may have less, in (0, 1); empty for the mean
  * @param sections how many groups, {@code >= 1}
  */
-record Yardstick(OptionalDouble allowed, int sections) {
+record MarginStatistic(OptionalDouble allowed, int sections) {
     /** Fewer coil changes beyond the quantile than these leave a section without a quantile worth its name. */
     private static final double EACH = 5;
 
@@ -25,24 +25,24 @@ record Yardstick(OptionalDouble allowed, int sections) {
     private static final int MOST = 30;
 
     /** A mean over {@code replications}. */
-    static Yardstick mean(int replications) {
-        return new Yardstick(OptionalDouble.empty(), replications);
+    static MarginStatistic mean(int replications) {
+        return new MarginStatistic(OptionalDouble.empty(), replications);
     }
 
     /**
      * The margin at {@code target}, in (0, 1], if {@code changes} coil changes in as many {@code replications} tell it; else
      * the mean. Where nothing is left to {@code chance} they do: the coil changes differ as they are known to.
      */
-    static Yardstick atTarget(double target, long changes, int replications, boolean chance) {
+    static MarginStatistic atTarget(double target, long changes, int replications, boolean chance) {
         if (!chance) {
-            return new Yardstick(OptionalDouble.of(1 - target), 1);
+            return new MarginStatistic(OptionalDouble.of(1 - target), 1);
         }
         int sections = (int) Math.min(Math.min(MOST, replications), changes * (1 - target) / EACH);
-        return sections >= FEWEST ? new Yardstick(OptionalDouble.of(1 - target), sections) : mean(replications);
+        return sections >= FEWEST ? new MarginStatistic(OptionalDouble.of(1 - target), sections) : mean(replications);
     }
 
     /** By how much {@code there} is more than {@code here}, replication by replication under the same random numbers. */
-    Estimate difference(List<Seen> there, List<Seen> here) {
+    Estimate difference(List<ReplicationValues> there, List<ReplicationValues> here) {
         if (allowed.isEmpty()) {
             return Estimators.mean(IntStream.range(0, here.size())
                     .mapToDouble(i -> there.get(i).mean() - here.get(i).mean())
@@ -57,9 +57,10 @@ record Yardstick(OptionalDouble allowed, int sections) {
     }
 
     /** Its value. */
-    Estimate value(List<Seen> seen) {
+    Estimate value(List<ReplicationValues> seen) {
         if (allowed.isEmpty()) {
-            return Estimators.mean(seen.stream().mapToDouble(Seen::mean).toArray());
+            return Estimators.mean(
+                    seen.stream().mapToDouble(ReplicationValues::mean).toArray());
         }
         return about(
                 quantile(seen),
@@ -68,11 +69,11 @@ record Yardstick(OptionalDouble allowed, int sections) {
                         .toArray());
     }
 
-    private double quantile(List<Seen> seen) {
-        return Seen.quantile(seen, allowed.orElseThrow());
+    private double quantile(List<ReplicationValues> seen) {
+        return ReplicationValues.quantile(seen, allowed.orElseThrow());
     }
 
-    private List<Seen> section(List<Seen> seen, int number) {
+    private List<ReplicationValues> section(List<ReplicationValues> seen, int number) {
         int from = (int) ((long) number * seen.size() / sections);
         int to = (int) ((long) (number + 1) * seen.size() / sections);
         return seen.subList(from, to);

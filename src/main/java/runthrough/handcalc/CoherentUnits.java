@@ -13,7 +13,7 @@ import runthrough.quantity.UnitSystem;
  *
  * @param system the units that the user reads
  */
-public record Coherent(UnitSystem system) {
+public record CoherentUnits(UnitSystem system) {
     /** Enough for a reader's pocket calculator to come to the same four. */
     private static final int DIGITS = 6;
 

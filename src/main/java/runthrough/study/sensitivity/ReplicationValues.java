@@ -6,11 +6,11 @@ import runthrough.simulation.Replication;
 import runthrough.study.statistics.Sample;
 
 /** What one replication showed. */
-final class Seen {
+final class ReplicationValues {
     private final int ranThrough;
     private final double[] values;
 
-    private Seen(int ranThrough, double[] values) {
+    private ReplicationValues(int ranThrough, double[] values) {
         this.ranThrough = ranThrough;
         this.values = values;
     }
@@ -25,8 +25,8 @@ final class Seen {
         return values.length;
     }
 
-    static Seen of(Replication replication, Gauge gauge, ChangeMeasure measure) {
-        return new Seen(replication.totals().ranThrough(), gauge.read(measure, replication));
+    static ReplicationValues of(Replication replication, MeasureReader gauge, ChangeMeasure measure) {
+        return new ReplicationValues(replication.totals().ranThrough(), gauge.read(measure, replication));
     }
 
     /** The share of its coil changes that ran through, in [0, 1]. */
@@ -39,7 +39,7 @@ final class Seen {
     }
 
     /** The value below which the share {@code p} of all values of {@code replications} lies. */
-    static double quantile(List<Seen> replications, double p) {
+    static double quantile(List<ReplicationValues> replications, double p) {
         return Sample.of(replications.stream()
                         .flatMapToDouble(seen -> Arrays.stream(seen.values))
                         .toArray())

@@ -22,7 +22,7 @@ import runthrough.study.limits.LineLimit.What;
  * @param reference what a difference is held against where the value itself is smaller
  * @param variant from a value to the line with it
  */
-record Driven(
+record VariedInput(
         What what,
         Line line,
         double present,
@@ -39,13 +39,17 @@ record Driven(
     private static final double ABOVE = 1.001;
 
     /** All numbers that can be driven, in order of {@link What}. */
-    static List<Driven> all(Line line) {
+    static List<VariedInput> all(Line line) {
         return List.of(
-                processSpeed(line), jointTimeFactor(line), jointTimeAdded(line), entryTopSpeed(line), coilLength(line));
+                processSpeed(line),
+                jointCycleTimeFactor(line),
+                jointCycleTimeAdded(line),
+                entryTopSpeed(line),
+                coilLength(line));
     }
 
     /** The value with which {@code line} is as it is, moved by {@code factor} at the most. */
-    private static Driven scaled(
+    private static VariedInput scaled(
             What what,
             Line line,
             double present,
@@ -53,11 +57,11 @@ record Driven(
             double least,
             double most,
             DoubleFunction<Line> variant) {
-        return new Driven(what, line, present, alike, least, most, 0, value -> variant.apply(value / present));
+        return new VariedInput(what, line, present, alike, least, most, 0, value -> variant.apply(value / present));
     }
 
     /** No faster than the entry, and no slower than what the line creeps or is slowed to. */
-    private static Driven processSpeed(Line line) {
+    private static VariedInput processSpeed(Line line) {
         double fastest = line.fastestRatedSpeed();
         double creep = line.entry().creep().map(Entry.Creep::speed).orElse(0.0) * fastest / line.slowestRatedSpeed();
         double slowed =
@@ -75,7 +79,7 @@ record Driven(
                 line::withRatedSpeedsTimes);
     }
 
-    private static Driven jointTimeFactor(Line line) {
+    private static VariedInput jointCycleTimeFactor(Line line) {
         return scaled(
                 What.JOINT_TIME_FACTOR,
                 line,
@@ -86,10 +90,10 @@ record Driven(
                 factor -> line.with(line.change().withStandingWorkTimes(factor)));
     }
 
-    private static Driven jointTimeAdded(Line line) {
+    private static VariedInput jointCycleTimeAdded(Line line) {
         double now = HandCalculation.of(line).joint().work();
         double most = FAR * Math.max(now, HandCalculation.of(line).coilRun());
-        return new Driven(
+        return new VariedInput(
                 What.JOINT_TIME_ADDED,
                 line,
                 0,
@@ -101,9 +105,9 @@ record Driven(
     }
 
     /** No slower than the process. */
-    private static Driven entryTopSpeed(Line line) {
+    private static VariedInput entryTopSpeed(Line line) {
         double now = line.entry().topSpeed();
-        return new Driven(
+        return new VariedInput(
                 What.ENTRY_TOP_SPEED,
                 line,
                 now,
@@ -114,7 +118,7 @@ record Driven(
                 speed -> line.with(line.entry().withTopSpeed(speed)));
     }
 
-    private static Driven coilLength(Line line) {
+    private static VariedInput coilLength(Line line) {
         double now = meanLength(line.coilSource());
         return scaled(
                 What.COIL_LENGTH,

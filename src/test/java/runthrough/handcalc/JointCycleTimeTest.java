@@ -21,7 +21,7 @@ import runthrough.plant.WorkElement.WorkTime;
 
 /** The mean time of a joint. */
 @RecordsChecks
-class JointTimeTest {
+class JointCycleTimeTest {
 
     private static WorkElement element(WorkTime time, Occurrence occurrence, boolean redo) {
         return new WorkElement("element", time, occurrence, redo);
@@ -45,7 +45,7 @@ class JointTimeTest {
     void elementsAddUp(CheckBook book) {
         WorkElement weld =
                 element(new WorkTime.Travel(1.5 / 60, Distribution.constant(0)), new Occurrence.Always(), true);
-        JointTime joint = JointTime.of(
+        JointCycleTime joint = JointCycleTime.of(
                 change(
                         List.of(),
                         List.of(always(20, true)),
@@ -68,7 +68,7 @@ class JointTimeTest {
         // Triangular mean 130 s; on every 10th change 40 s, by a chance of 5 % 60 s.
         WorkElement distribution =
                 element(new WorkTime.Timed(Distribution.triangular(60, 90, 240)), new Occurrence.Always(), true);
-        JointTime joint = JointTime.of(
+        JointCycleTime joint = JointCycleTime.of(
                 change(
                         List.of(),
                         List.of(seconds(40, new Occurrence.Every(10), true)),
@@ -81,7 +81,7 @@ class JointTimeTest {
     @Test
     void rejectedJoint_costsWhatIsDoneAgain() {
         // A fifth of passes rejected makes 0.25 extra passes; again are 30 s of prepare, 10 s of tail, 40 s of join.
-        JointTime joint = JointTime.of(
+        JointCycleTime joint = JointCycleTime.of(
                 change(
                         List.of(always(100, false), always(30, true)),
                         List.of(always(10, true)),
@@ -100,7 +100,7 @@ class JointTimeTest {
         for (int change = 1; change <= period; change++) {
             together += change % elementEvery == 0 && change % rejectEvery == 0 ? 1 : 0;
         }
-        JointTime joint = JointTime.of(
+        JointCycleTime joint = JointCycleTime.of(
                 change(
                         List.of(),
                         List.of(),
@@ -112,7 +112,7 @@ class JointTimeTest {
 
     @Test
     void rejectByNumberAndElementByChance_areIndependent() {
-        JointTime joint = JointTime.of(
+        JointCycleTime joint = JointCycleTime.of(
                 change(
                         List.of(),
                         List.of(),
@@ -128,12 +128,12 @@ class JointTimeTest {
                 .rethread(Distribution.uniform(300, 500))
                 .build()
                 .work();
-        assertThat(JointTime.of(change, 1)).isEqualTo(new JointTime(0, 400, 0, 0));
+        assertThat(JointCycleTime.of(change, 1)).isEqualTo(new JointCycleTime(0, 400, 0, 0));
     }
 
     @Test
     void waiting_comesOnTop() {
-        JointTime joint = new JointTime(10, 70, 5, 0).withWaiting(15);
+        JointCycleTime joint = new JointCycleTime(10, 70, 5, 0).withWaiting(15);
         assertThat(joint.work()).isEqualTo(85);
         assertThat(joint.total()).isEqualTo(100);
     }

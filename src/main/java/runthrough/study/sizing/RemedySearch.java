@@ -11,7 +11,7 @@ import runthrough.study.Evaluator;
 import runthrough.study.sizing.Remedy.What;
 
 /** Looks for what would let some capacity be enough for a line for which none is: each change on its own. */
-final class Freeing {
+final class RemedySearch {
     /** How far an entry or a carriage may be speeded up. */
     private static final double MUCH_FASTER = 4;
 
@@ -30,7 +30,7 @@ final class Freeing {
     private final long seed;
     private final Evaluator evaluator;
 
-    Freeing(Line ample, long seed, Evaluator evaluator) {
+    RemedySearch(Line ample, long seed, Evaluator evaluator) {
         this.ample = ample;
         this.seed = seed;
         this.evaluator = evaluator;
@@ -120,6 +120,6 @@ final class Freeing {
     }
 
     private boolean lasts(Line line) {
-        return Endurance.lasts(line, seed, evaluator);
+        return LongRunBalance.lasts(line, seed, evaluator);
     }
 }

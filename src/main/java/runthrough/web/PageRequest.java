@@ -20,7 +20,7 @@ import runthrough.scenario.ScenarioText;
  * @param y and upwards
  */
 @JsonIgnoreProperties(ignoreUnknown = false)
-record Ask(
+record PageRequest(
         @Nullable String text,
         @Nullable String units,
         @Nullable String name,
@@ -55,8 +55,8 @@ record Ask(
 
     int step() {
         int asked = effort == null ? 0 : effort;
-        if (asked < 0 || asked > Effort.STEPS) {
-            throw new Refusal(400, "effort = " + asked + "; must be from 0 to " + Effort.STEPS + ".");
+        if (asked < 0 || asked > AnswerPrecision.STEPS) {
+            throw new Refusal(400, "effort = " + asked + "; must be from 0 to " + AnswerPrecision.STEPS + ".");
         }
         return asked;
     }

@@ -4,7 +4,7 @@ package runthrough.study.sensitivity;
  * One measure in one replication, coil change by coil change: under random numbers A, under random numbers B that has nothing in common with it,
  * and under A with the random numbers of one source exchanged for that of B.
  */
-final class Exchange {
+final class ExchangedSamples {
     private final double[] a;
     private final double[] b;
     private final double[][] exchanged;
@@ -16,7 +16,7 @@ final class Exchange {
      * @param b under B, as many values
      * @param exchanged for each source, as many values
      */
-    Exchange(double[] a, double[] b, double[][] exchanged) {
+    ExchangedSamples(double[] a, double[] b, double[][] exchanged) {
         this.a = a;
         this.b = b;
         this.exchanged = exchanged;

@@ -12,15 +12,15 @@ import runthrough.plant.MeanWork;
  * @param redo work done again after rejects
  * @param waiting for the next coil to be prepared
  */
-public record JointTime(double tail, double join, double redo, double waiting) {
+public record JointCycleTime(double tail, double join, double redo, double waiting) {
 
     /**
      * The mean work at a joint, without any waiting.
      *
      * @param width mean of the wider of the two strips (m)
      */
-    public static JointTime of(CoilChange change, double width) {
-        return new JointTime(
+    public static JointCycleTime of(CoilChange change, double width) {
+        return new JointCycleTime(
                 MeanWork.total(change.tail(), width),
                 MeanWork.total(change.join(), width),
                 Stream.of(change.prepare(), change.tail(), change.join())
@@ -30,8 +30,8 @@ public record JointTime(double tail, double join, double redo, double waiting) {
     }
 
     /** The same with {@code seconds} of waiting. */
-    public JointTime withWaiting(double seconds) {
-        return new JointTime(tail, join, redo, seconds);
+    public JointCycleTime withWaiting(double seconds) {
+        return new JointCycleTime(tail, join, redo, seconds);
     }
 
     /** The work alone (s). */

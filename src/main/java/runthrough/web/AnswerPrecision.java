@@ -5,7 +5,7 @@ import runthrough.plant.SimulationRequest;
 import runthrough.study.sizing.SizingOptions;
 
 /** How many replications an answer is worth: few for a quick one, more while the page is idle. */
-final class Effort {
+final class AnswerPrecision {
     /** Coil changes of the quick answer, about. */
     private static final int QUICK = 400;
 
@@ -21,7 +21,7 @@ final class Effort {
     /** No number of coil changes can show that all of them run through; this share stands for it. */
     private static final double BELOW_ALL = 0.999_999;
 
-    private Effort() {}
+    private AnswerPrecision() {}
 
     /** How many surer answers than the quick one there are. */
     static int steps(SimulationRequest request) {

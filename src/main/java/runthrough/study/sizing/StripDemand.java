@@ -27,7 +27,7 @@ import runthrough.study.statistics.Sample;
  * it the two part for a while: these needs are a good guess at the share that runs through with a given capacity, and the
  * truth about replications in which every coil change runs through.
  */
-final class StripNeeds {
+final class StripDemand {
     /** A capacity more than a need by this part of it is no matter of rounding. */
     private static final double ROUNDING = 1e-6;
 
@@ -47,7 +47,7 @@ final class StripNeeds {
     private record Needs(Sample sorted, double most, Tally tally) {}
 
     /** Needs of a line whose accumulator holds more than is ever drawn. */
-    StripNeeds(Line ample) {
+    StripDemand(Line ample) {
         this.ample = ample;
         this.ampleCapacity = ample.accumulator().capacity();
         this.slowLevel =

@@ -15,17 +15,17 @@ import runthrough.plant.Line;
  * @param refill before the next change
  * @param preparation of the next coil
  */
-public record ByHand(double capacity, double refill, double preparation) {
+public record ClosedFormPoint(double capacity, double refill, double preparation) {
     /** Below this nothing is told apart: all would be needed and there is none. */
     static final double FLOOR = -10;
 
     /** The closed forms of {@code line} for the coil that is hardest on it; without an accumulator there is never enough. */
-    static ByHand of(Line line) {
+    static ClosedFormPoint of(Line line) {
         HandCalculation hand = HandCalculation.of(line);
         Optional<Storage> storage = hand.storage();
-        return new ByHand(
-                storage.map(Storage::capacity).map(ByHand::spare).orElse(FLOOR),
-                storage.flatMap(Storage::coilStrip).map(ByHand::spare).orElse(FLOOR),
+        return new ClosedFormPoint(
+                storage.map(Storage::capacity).map(ClosedFormPoint::spare).orElse(FLOOR),
+                storage.flatMap(Storage::coilStrip).map(ClosedFormPoint::spare).orElse(FLOOR),
                 spare(hand.preparationTime()));
     }
 
@@ -39,7 +39,7 @@ public record ByHand(double capacity, double refill, double preparation) {
     }
 
     /** Which limit that is; of equals the first. */
-    public Limit binding() {
+    public Limit limitingFactor() {
         double least = least();
         return capacity == least ? Limit.CAPACITY : refill == least ? Limit.REFILL : Limit.PREPARATION;
     }

@@ -22,7 +22,7 @@ import runthrough.study.statistics.Interval;
  * @param refilled share of coil changes of the later half after which the accumulator was full again
  * @param waited strip (m) that the process used per coil change while joints waited for their coils
  */
-record Endurance(Estimate growth, double refilled, double waited) {
+record LongRunBalance(Estimate growth, double refilled, double waited) {
     /** Long enough to tell a drift from a run of unfavourable random numbers, see {@link #lasts}. */
     private static final int CHANGES = 1000;
 
@@ -38,13 +38,13 @@ record Endurance(Estimate growth, double refilled, double waited) {
     private record Seen(double growth, int refilled, int changes, double waited) {}
 
     /** Watches {@code ample}, whose accumulator holds more than is ever drawn. */
-    static Endurance of(Line ample, long seed, Evaluator evaluator) {
+    static LongRunBalance of(Line ample, long seed, Evaluator evaluator) {
         int replications = ample.isDeterministic() ? 1 : REPLICATIONS;
         RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(CHANGES), 0, replications, seed, 1);
         List<Seen> seen = evaluator.observe(
                 ample, plan, IntStream.range(0, replications).toArray(), replication -> look(ample, replication));
         double changes = seen.stream().mapToInt(Seen::changes).sum();
-        return new Endurance(
+        return new LongRunBalance(
                 Estimators.mean(seen.stream().mapToDouble(Seen::growth).toArray()),
                 seen.stream().mapToInt(Seen::refilled).sum() / changes,
                 seen.stream().mapToDouble(Seen::waited).sum() / changes);

@@ -9,14 +9,14 @@ import org.hipparchus.optim.nonlinear.scalar.noderiv.NelderMeadSimplex;
 import org.hipparchus.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
 
 /** Finds the highest point of a likelihood of few parameters by Nelder and Mead's simplex. */
-final class Climb {
+final class LikelihoodMaximum {
     private static final double EXACTNESS = 1e-13;
     /** A likelihood as near its maximum as this is as good. */
     private static final double NEAR_ENOUGH = 1e-7;
 
     private static final int MOST_STEPS = 20_000;
 
-    private Climb() {}
+    private LikelihoodMaximum() {}
 
     /**
      * Where {@code likelihood} is highest, to the last digits: begun anew from where the first climb ended.

@@ -23,7 +23,7 @@ import runthrough.scenario.source.Raw;
  * @param problems why it cannot be run
  * @param warnings in words
  */
-record Draft(
+record PageScenario(
         ScenarioText text,
         ScenarioFile file,
         Optional<SimulationRequest> request,
@@ -36,7 +36,7 @@ record Draft(
     /** A file of the program itself, beside the scenarios that come with it. */
     private static final Pattern OWN_FILE = Pattern.compile("[A-Za-z0-9_-]+(\\.[A-Za-z0-9_-]+)*");
 
-    Draft {
+    PageScenario {
         problems = List.copyOf(problems);
         warnings = List.copyOf(warnings);
     }
@@ -46,26 +46,26 @@ record Draft(
      *
      * @param folder that holds the files which the scenarios that come with the program name, and no others
      */
-    static Draft of(String text, Path folder, UnitSystem units) {
+    static PageScenario of(String text, Path folder, UnitSystem units) {
         ScenarioText scenario = new ScenarioText(folder.resolve("line.yaml"), text);
         ScenarioFile file = scenario.open();
         List<Problem> foreign = foreignFiles(scenario);
         if (!foreign.isEmpty()) {
-            return new Draft(scenario, file, Optional.empty(), foreign, List.of());
+            return new PageScenario(scenario, file, Optional.empty(), foreign, List.of());
         }
         ScenarioReading reading = file.read();
         if (reading instanceof ScenarioReading.Accepted accepted) {
             SimulationRequest request = accepted.request();
-            return new Draft(
+            return new PageScenario(
                     scenario,
                     file,
                     Optional.of(new SimulationRequest(
                             request.title(), request.notes(), request.line(), request.run(), units)),
                     List.of(),
-                    accepted.warnings().stream().map(Draft::said).toList());
+                    accepted.warnings().stream().map(PageScenario::said).toList());
         }
         List<Problem> problems = ((ScenarioReading.Refused) reading).problems();
-        return new Draft(scenario, file, Optional.empty(), problems, List.of());
+        return new PageScenario(scenario, file, Optional.empty(), problems, List.of());
     }
 
     /** {@code before} with {@code changes}, or what is wrong with them; no file is read that the page may not read. */
@@ -140,7 +140,7 @@ record Draft(
 
     /** What it asks, of a draft that can be run. */
     SimulationRequest asked() {
-        return request.orElseThrow(() ->
-                new Refusal(422, problems.stream().map(Draft::said).findFirst().orElse("the line cannot be run")));
+        return request.orElseThrow(() -> new Refusal(
+                422, problems.stream().map(PageScenario::said).findFirst().orElse("the line cannot be run")));
     }
 }

@@ -7,11 +7,11 @@ import runthrough.simulation.Replication;
 import runthrough.study.StripMargin;
 
 /** Reads a measure off the coil changes of a line. */
-final class Gauge {
+final class MeasureReader {
     private final Line line;
     private final StripMargin spare;
 
-    Gauge(Line line) {
+    MeasureReader(Line line) {
         this.line = line;
         this.spare = new StripMargin(line);
     }

@@ -19,15 +19,15 @@ import runthrough.study.comparison.ComparisonStudy;
  * @param asked the line as written
  * @param alternatives all of them
  */
-record HandedOver(Scenario asked, Alternatives alternatives) {
+record DocumentRun(Scenario asked, Alternatives alternatives) {
 
     /**
      * What {@code asked} wants to be run.
      *
      * @throws BadInputException when an alternative cannot be run, or its price cannot stand
      */
-    static HandedOver of(Scenario asked, RunOverrides overrides) {
-        return new HandedOver(asked, Alternatives.of(asked, overrides));
+    static DocumentRun of(Scenario asked, RunOverrides overrides) {
+        return new DocumentRun(asked, Alternatives.of(asked, overrides));
     }
 
     /** Runs it; {@code date} as the user wants it printed, the scenario's by default. */
