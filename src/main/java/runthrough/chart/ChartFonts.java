@@ -28,19 +28,19 @@ public final class ChartFonts {
     }
 
     /** Reads the bundled fonts; nothing is taken from the machine. */
-    static ChartFonts load() {
+    public static ChartFonts load() {
         doWithoutSystemFonts();
         return new ChartFonts(
                 font("DejaVuSans.ttf"), font("DejaVuSans-Bold.ttf").deriveFont(Font.BOLD));
     }
 
     /** The regular font at {@code size} (px). */
-    Font regular(float size) {
+    public Font regular(float size) {
         return regular.deriveFont(size);
     }
 
     /** The bold font at {@code size} (px). */
-    Font bold(float size) {
+    public Font bold(float size) {
         return bold.deriveFont(size);
     }
 

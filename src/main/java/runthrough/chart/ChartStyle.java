@@ -32,13 +32,13 @@ import org.jfree.chart.ui.TextAnchor;
 import org.jspecify.annotations.Nullable;
 
 /** How every chart looks: fonts, axes, grid, title and legend. */
-final class ChartStyle {
-    static final int WIDTH = 900;
+public final class ChartStyle {
+    public static final int WIDTH = 900;
     private static final float NAME_SIZE = 12;
 
     private final ChartFonts fonts = ChartFonts.load();
 
-    ChartStyle() {
+    public ChartStyle() {
         // The library draws rotated text as outlines unless told otherwise, by a switch for the whole program. We
         // always
         // set it to the same value: text is to stay text.
@@ -46,7 +46,7 @@ final class ChartStyle {
     }
 
     /** A finished drawing of {@code plot}; the legend stands below it, never on the data. */
-    Picture picture(String title, XYPlot plot, LegendItemCollection legend, int height) {
+    public Picture picture(String title, XYPlot plot, LegendItemCollection legend, int height) {
         plot.setFixedLegendItems(legend);
         JFreeChart chart = new JFreeChart(null, fonts.bold(15), plot, false);
         chart.setBackgroundPaint(Color.WHITE);
@@ -74,7 +74,7 @@ final class ChartStyle {
     }
 
     /** An axis of numbers; ticks at 1, 2 or 5 times a power of ten, written with a decimal point on every machine. */
-    NumberAxis axis(String label) {
+    public NumberAxis axis(String label) {
         NumberAxis axis = new NumberAxis(label);
         axis.setStandardTickUnits(new NumberTickUnitSource(false, numbers("0.######")));
         axis.setNumberFormatOverride(numbers("0.######"));
@@ -86,7 +86,7 @@ final class ChartStyle {
     }
 
     /** An upright axis of named rows, the first at the top. */
-    SymbolAxis rows(List<String> names) {
+    public SymbolAxis rows(List<String> names) {
         SymbolAxis axis = new SymbolAxis(null, names.toArray(String[]::new));
         styled(axis);
         axis.setTickUnit(new NumberTickUnit(1));
@@ -97,7 +97,7 @@ final class ChartStyle {
     }
 
     /** Fonts and lines of an axis. */
-    void styled(ValueAxis axis) {
+    public void styled(ValueAxis axis) {
         axis.setLabelFont(fonts.regular(12.5f));
         axis.setLabelPaint(Palette.TEXT);
         axis.setTickLabelFont(fonts.regular(12));
@@ -107,14 +107,14 @@ final class ChartStyle {
     }
 
     /** An empty plot on white with a faint grid; without an axis of its own when it shares that of others. */
-    XYPlot plot(@Nullable ValueAxis domain, ValueAxis range) {
+    public XYPlot plot(@Nullable ValueAxis domain, ValueAxis range) {
         XYPlot plot = new XYPlot(null, domain, range, null);
         grid(plot);
         return plot;
     }
 
     /** Plots one above the other over the same axis of time. */
-    CombinedDomainXYPlot combined(ValueAxis domain) {
+    public CombinedDomainXYPlot combined(ValueAxis domain) {
         CombinedDomainXYPlot plot = new CombinedDomainXYPlot(domain);
         grid(plot);
         plot.setGap(12);
@@ -133,14 +133,14 @@ final class ChartStyle {
     }
 
     /** Width of {@code text} (px) in the size of names inside a plot. */
-    double width(String text) {
+    public double width(String text) {
         return fonts.regular(NAME_SIZE)
                 .getStringBounds(text, new FontRenderContext(null, true, true))
                 .getWidth();
     }
 
     /** A name inside a plot. */
-    void name(XYPlot plot, String text, double x, double y, TextAnchor anchor) {
+    public void name(XYPlot plot, String text, double x, double y, TextAnchor anchor) {
         XYTextAnnotation name = new XYTextAnnotation(text, x, y);
         name.setFont(fonts.regular(NAME_SIZE));
         name.setPaint(Palette.TEXT);
@@ -148,33 +148,33 @@ final class ChartStyle {
         plot.addAnnotation(name);
     }
 
-    ChartFonts fonts() {
+    public ChartFonts fonts() {
         return fonts;
     }
 
     /** A legend item drawn as a piece of the line. */
-    static LegendItem line(String label, Color colour, Stroke stroke) {
+    public static LegendItem line(String label, Color colour, Stroke stroke) {
         return new LegendItem(label, null, null, null, new Line2D.Double(-17, 0, 17, 0), stroke, colour);
     }
 
     /** A legend item drawn as a box. */
-    static LegendItem box(String label, Color colour) {
+    public static LegendItem box(String label, Color colour) {
         return new LegendItem(
                 label, null, null, null, new Rectangle2D.Double(-8, -5, 16, 10), colour, Palette.THIN, Palette.FAINT);
     }
 
     /** A legend item drawn as a mark. */
-    static LegendItem mark(String label, Color colour, Shape shape) {
+    public static LegendItem mark(String label, Color colour, Shape shape) {
         return new LegendItem(label, null, null, null, shape, colour);
     }
 
     /** A legend item drawn as a mark that is white within. */
-    static LegendItem hollow(String label, Color colour, Shape shape) {
+    public static LegendItem hollow(String label, Color colour, Shape shape) {
         return new LegendItem(label, null, null, null, shape, Color.WHITE, Palette.SOLID, colour);
     }
 
     /** A legend item drawn as the outline of a mark. */
-    static LegendItem ring(String label, Color colour, Shape shape) {
+    public static LegendItem ring(String label, Color colour, Shape shape) {
         return new LegendItem(label, null, null, null, shape, Color.WHITE, Palette.BOLD, colour);
     }
 

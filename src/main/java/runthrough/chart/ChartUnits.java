@@ -12,38 +12,38 @@ import runthrough.quantity.Units;
  * @param length of axes of strip
  * @param speed of axes of speed
  */
-record ChartUnits(Unit length, Unit speed, Units units) {
+public record ChartUnits(Unit length, Unit speed, Units units) {
     private static final int DIGITS = 3;
     private static final double MOST_SECONDS = 600;
     private static final double MOST_MINUTES = 3 * 3600;
 
-    static ChartUnits of(UnitSystem system) {
+    public static ChartUnits of(UnitSystem system) {
         Units units = Units.of(system);
         return new ChartUnits(units.unit(Kind.LENGTH), units.unit(Kind.SPEED), units);
     }
 
     /** The unit for times up to {@code greatest} (s): the trade speaks of joint times in seconds up to many of them. */
-    static Unit clock(double greatest) {
+    public static Unit clock(double greatest) {
         return greatest <= MOST_SECONDS ? Unit.SECOND : greatest <= MOST_MINUTES ? Unit.MINUTE : Unit.HOUR;
     }
 
     /** A length of strip (m) for a sentence. */
-    String length(double metres) {
+    public String length(double metres) {
         return text(metres, length);
     }
 
     /** A time (s) for a sentence. */
-    String time(double seconds) {
+    public String time(double seconds) {
         return text(seconds, clock(seconds));
     }
 
     /** A quantity (SI) for a sentence. */
-    static String text(double si, Unit unit) {
+    public static String text(double si, Unit unit) {
         return Numbers.text(unit.fromSi(si), DIGITS) + " " + unit.symbol();
     }
 
     /** A share for a sentence. */
-    String share(double share) {
+    public String share(double share) {
         // Near 1 the digits that matter are those of what is missing.
         return share < 0.9 ? text(share, Unit.PERCENT) : units.text(Kind.SHARE, share);
     }

@@ -26,12 +26,12 @@ import org.jfree.data.xy.YIntervalSeriesCollection;
 import org.jspecify.annotations.Nullable;
 
 /** A curve with its band, limits across it and marks on it, each named in the legend: what the charts of studies consist of. */
-final class CurvePlot {
+public final class CurvePlot {
     /** The band about the curve: the blue of the curve, mostly white. */
-    static final Color BAND = new Color(0xD6E8F5);
+    public static final Color BAND = new Color(0xD6E8F5);
 
-    static final Shape CIRCLE = new Ellipse2D.Double(-6, -6, 12, 12);
-    static final Shape DIAMOND = diamond();
+    public static final Shape CIRCLE = new Ellipse2D.Double(-6, -6, 12, 12);
+    public static final Shape DIAMOND = diamond();
 
     private final LegendItemCollection legend;
     private final XYPlot plot;
@@ -40,22 +40,22 @@ final class CurvePlot {
     private double greatest = Double.NEGATIVE_INFINITY;
     private int datasets;
 
-    CurvePlot(ChartStyle style, LegendItemCollection legend, @Nullable NumberAxis domain, String rangeLabel) {
+    public CurvePlot(ChartStyle style, LegendItemCollection legend, @Nullable NumberAxis domain, String rangeLabel) {
         this.legend = legend;
         this.range = style.axis(rangeLabel);
         this.plot = style.plot(domain, range);
     }
 
     /** Has the numbers of the upright axis written like {@code format}. */
-    void numbers(NumberFormat format) {
+    public void numbers(NumberFormat format) {
         range.setNumberFormatOverride(format);
     }
 
     /** A point of a curve and its 95 % interval, all in the units shown. */
-    record Point(double x, double y, double low, double high) {}
+    public record Point(double x, double y, double low, double high) {}
 
     /** The curve, over its band. */
-    void curve(String name, List<Point> points, String bandName) {
+    public void curve(String name, List<Point> points, String bandName) {
         band(points, BAND);
         legend.add(ChartStyle.line(name, Palette.LEVEL, Palette.BOLD));
         if (!bandName.isEmpty()) {
@@ -64,7 +64,7 @@ final class CurvePlot {
     }
 
     /** A curve over two nested bands, each with a colour of its own. */
-    void bands(
+    public void bands(
             String name,
             List<Point> outer,
             String outerName,
@@ -97,7 +97,7 @@ final class CurvePlot {
     }
 
     /** Another curve, without a band. */
-    void further(String name, double[] x, double[] y, Color colour, Stroke stroke) {
+    public void further(String name, double[] x, double[] y, Color colour, Stroke stroke) {
         XYSeries series = new XYSeries(name, false, true);
         for (int i = 0; i < x.length; i++) {
             series.add(x[i], y[i]);
@@ -112,20 +112,20 @@ final class CurvePlot {
     }
 
     /** A line that is not measured but known, without a part in how far the axis reaches. */
-    void known(String name, double x1, double y1, double x2, double y2) {
+    public void known(String name, double x1, double y1, double x2, double y2) {
         line(x1, y1, x2, y2, Palette.FAINT, Palette.DOTS);
         legend.add(ChartStyle.line(name, Palette.FAINT, Palette.DOTS));
     }
 
     /** An interval on the axis below, drawn at the height {@code y} with its ends marked by strokes of height {@code tick}. */
-    void interval(double from, double to, double y, double tick) {
+    public void interval(double from, double to, double y, double tick) {
         line(from, y, to, y, Palette.EDGE, new BasicStroke(3));
         line(from, y - tick, from, y + tick, Palette.EDGE, Palette.BOLD);
         line(to, y - tick, to, y + tick, Palette.EDGE, Palette.BOLD);
     }
 
     /** What must be reached, or must not be passed. */
-    void across(String name, double y) {
+    public void across(String name, double y) {
         see(y);
         ValueMarker marker = new ValueMarker(y, Palette.LIMIT, Palette.LONG_DASHES);
         marker.setAlpha(1);
@@ -134,7 +134,7 @@ final class CurvePlot {
     }
 
     /** A value on the axis below; without a name when it is named elsewhere. */
-    void upright(String name, double x, Color colour, Stroke stroke) {
+    public void upright(String name, double x, Color colour, Stroke stroke) {
         ValueMarker marker = new ValueMarker(x, colour, stroke);
         marker.setAlpha(1);
         plot.addDomainMarker(marker, Layer.FOREGROUND);
@@ -144,7 +144,7 @@ final class CurvePlot {
     }
 
     /** A region of the axis below. */
-    void shade(String name, double from, double to) {
+    public void shade(String name, double from, double to) {
         IntervalMarker region = new IntervalMarker(from, to, Palette.RUN_OUT);
         region.setAlpha(1);
         plot.addDomainMarker(region, Layer.BACKGROUND);
@@ -154,7 +154,7 @@ final class CurvePlot {
     }
 
     /** A mark; without a name when it is named elsewhere. */
-    void mark(String name, double x, double y, Shape shape, Color colour) {
+    public void mark(String name, double x, double y, Shape shape, Color colour) {
         see(y);
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
         renderer.setSeriesShape(0, shape);
@@ -168,7 +168,7 @@ final class CurvePlot {
     }
 
     /** The plot; its axis reaches a little beyond what was seen, but not beyond {@code floor} and {@code ceiling}. */
-    XYPlot within(double floor, double ceiling) {
+    public XYPlot within(double floor, double ceiling) {
         double room = 0.06 * Math.max(greatest - least, 1e-3 * Math.abs(greatest));
         range.setRange(Math.max(floor, least - room), Math.min(ceiling, greatest + room));
         return plot;

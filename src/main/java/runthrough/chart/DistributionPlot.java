@@ -17,8 +17,8 @@ import org.jfree.chart.ui.TextAnchor;
  * A histogram with marked values. The marks' names stand above all bars, the leftmost highest, each line ending at its
  * name, so that no name is crossed by another's line.
  */
-final class DistributionPlot {
-    static final int HEIGHT = 400;
+public final class DistributionPlot {
+    public static final int HEIGHT = 400;
 
     /** Height of a line of text as share of the height of the plot. */
     private static final double LINE = 0.062;
@@ -29,7 +29,7 @@ final class DistributionPlot {
     private final Histogram histogram;
     private final List<Mark> marks = new ArrayList<>();
 
-    DistributionPlot(ChartStyle style, Histogram histogram) {
+    public DistributionPlot(ChartStyle style, Histogram histogram) {
         this.style = style;
         this.histogram = histogram;
     }
@@ -38,17 +38,17 @@ final class DistributionPlot {
     private record Mark(double at, String name, Color colour, Stroke stroke) {}
 
     /** Marks a value. */
-    void mark(double at, String name, Color colour, Stroke stroke) {
+    public void mark(double at, String name, Color colour, Stroke stroke) {
         marks.add(new Mark(at, name, colour, stroke));
     }
 
     /** The plot; {@code colour} gives each bin's. */
-    XYPlot plot(String axisLabel, IntFunction<Color> colour) {
+    public XYPlot plot(String axisLabel, IntFunction<Color> colour) {
         return plot(axisLabel, "share of coil changes, %", colour);
     }
 
     /** The plot of something other than coil changes, of which {@code rangeLabel} says the share. */
-    XYPlot plot(String axisLabel, String rangeLabel, IntFunction<Color> colour) {
+    public XYPlot plot(String axisLabel, String rangeLabel, IntFunction<Color> colour) {
         // What is beyond the right edge stands highest: its name is at the right, where a line must not cross it.
         marks.sort(Comparator.comparing((Mark mark) -> !isBeyond(mark)).thenComparingDouble(Mark::at));
         NumberAxis domain = style.axis(axisLabel);
@@ -66,7 +66,7 @@ final class DistributionPlot {
     }
 
     /** Shades a region of the axis behind the bars. */
-    static void shade(XYPlot plot, double from, double to, Color colour) {
+    public static void shade(XYPlot plot, double from, double to, Color colour) {
         IntervalMarker region = new IntervalMarker(from, to, colour);
         region.setAlpha(1);
         plot.addDomainMarker(region, Layer.BACKGROUND);

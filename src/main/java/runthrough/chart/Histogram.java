@@ -14,13 +14,13 @@ import runthrough.study.statistics.Sample;
  * @param beyond how many values are above the last bin
  * @param total of all values
  */
-record Histogram(double first, double width, List<Integer> counts, int beyond, int total) {
+public record Histogram(double first, double width, List<Integer> counts, int beyond, int total) {
     private static final int MOST_BINS = 48;
     private static final int FEWEST_BINS = 12;
     /** Values further above the 95th percentile than this many times the spread from the 5th to it are far beyond. */
     private static final double FAR = 2.5;
 
-    Histogram {
+    public Histogram {
         counts = List.copyOf(counts);
     }
 
@@ -29,7 +29,7 @@ record Histogram(double first, double width, List<Integer> counts, int beyond, i
      * Diaconis (1981), twice the interquartile range over the cube root of the count, rounded to 1, 2 or 5 times a power of
      * ten, within sensible numbers of bins.
      */
-    static Histogram of(Sample sample, double perSi) {
+    public static Histogram of(Sample sample, double perSi) {
         return of(sample, perSi, 0);
     }
 
@@ -39,7 +39,7 @@ record Histogram(double first, double width, List<Integer> counts, int beyond, i
      *
      * @param step in the unit shown; 0 for none
      */
-    static Histogram of(Sample sample, double perSi, double step) {
+    public static Histogram of(Sample sample, double perSi, double step) {
         double least = sample.get(0) * perSi;
         double greatest = sample.get(sample.count() - 1) * perSi;
         double scale = Math.max(Math.abs(least), Math.abs(greatest));
@@ -88,27 +88,27 @@ record Histogram(double first, double width, List<Integer> counts, int beyond, i
     }
 
     /** Lower border of bin {@code i}. */
-    double left(int i) {
+    public double left(int i) {
         return (first + i) * width;
     }
 
     /** Share of all values that are in bin {@code i}, in [0, 1]. */
-    double share(int i) {
+    public double share(int i) {
         return (double) counts.get(i) / total;
     }
 
     /** Share of all values that are above the last bin, in [0, 1]. */
-    double shareBeyond() {
+    public double shareBeyond() {
         return (double) beyond / total;
     }
 
     /** Upper border of the last bin. */
-    double to() {
+    public double to() {
         return left(counts.size());
     }
 
     /** Share in the fullest bin. */
-    double greatestShare() {
+    public double greatestShare() {
         double greatest = 0;
         for (int i = 0; i < counts.size(); i++) {
             greatest = Math.max(greatest, share(i));

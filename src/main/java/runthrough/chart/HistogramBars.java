@@ -9,11 +9,11 @@ import org.jfree.data.xy.XYIntervalSeries;
 import org.jfree.data.xy.XYIntervalSeriesCollection;
 
 /** The bars of a histogram; their heights are shares in percent. */
-final class HistogramBars {
+public final class HistogramBars {
     private HistogramBars() {}
 
     /** Puts the bars into {@code plot}; {@code colour} gives each bin's. */
-    static void put(XYPlot plot, Histogram histogram, IntFunction<Color> colour) {
+    public static void put(XYPlot plot, Histogram histogram, IntFunction<Color> colour) {
         plot.setDomainGridlinesVisible(false);
         plot.setDataset(bars(histogram));
         plot.setRenderer(renderer(histogram, colour));

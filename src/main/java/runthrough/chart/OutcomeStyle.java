@@ -7,7 +7,7 @@ import java.awt.geom.Path2D;
 import runthrough.simulation.Outcome;
 
 /** How what came of a coil change is shown: the graver the darker, and each with a shape of its own. */
-enum OutcomeStyle {
+public enum OutcomeStyle {
     RAN_THROUGH("ran through", Palette.ENOUGH),
     SLOWED("slowed", Palette.SLOWED),
     STOPPED("stopped", Palette.SHORT);
@@ -20,19 +20,19 @@ enum OutcomeStyle {
         this.colour = colour;
     }
 
-    static OutcomeStyle of(Outcome outcome) {
+    public static OutcomeStyle of(Outcome outcome) {
         return valueOf(outcome.name());
     }
 
-    String label() {
+    public String label() {
         return label;
     }
 
-    Color colour() {
+    public Color colour() {
         return colour;
     }
 
-    Shape shape() {
+    public Shape shape() {
         return switch (this) {
             case RAN_THROUGH -> new Ellipse2D.Double(-3.2, -3.2, 6.4, 6.4);
             case SLOWED -> polygon(0, -5, 5, 0, 0, 5, -5, 0);

@@ -9,52 +9,52 @@ import java.awt.Color;
  * dash pattern of its own and each kind of mark a shape of its own, so that a grey print reads as well. All are opaque; the
  * light ones are mixed with white beforehand.
  */
-final class Palette {
+public final class Palette {
     /** The level: blue. */
-    static final Color LEVEL = new Color(0x0072B2);
+    public static final Color LEVEL = new Color(0x0072B2);
     /** The process: black. */
-    static final Color PROCESS = new Color(0x111111);
+    public static final Color PROCESS = new Color(0x111111);
     /** The entry: bluish green. */
-    static final Color ENTRY = new Color(0x009E73);
+    public static final Color ENTRY = new Color(0x009E73);
     /** Limits that must not be passed, and what passed them: vermilion. */
-    static final Color LIMIT = new Color(0xC24E00);
+    public static final Color LIMIT = new Color(0xC24E00);
     /** Bars and marks of what had strip enough: light blue, light in a grey print. */
-    static final Color ENOUGH = new Color(0xA9D3EE);
+    public static final Color ENOUGH = new Color(0xA9D3EE);
     /** Bars and marks of what slowed: orange, a middle grey in print. */
-    static final Color SLOWED = new Color(0xD98E00);
+    public static final Color SLOWED = new Color(0xD98E00);
     /** Bars and marks of what ran short: dark vermilion, dark in print. */
-    static final Color SHORT = new Color(0xA63F00);
+    public static final Color SHORT = new Color(0xA63F00);
     /** Edge of all bars and marks. */
-    static final Color EDGE = new Color(0x004B76);
+    public static final Color EDGE = new Color(0x004B76);
     /** Second thoughts, such as the level at which the process slows: reddish purple. */
-    static final Color SECONDARY = new Color(0xA8528A);
+    public static final Color SECONDARY = new Color(0xA8528A);
 
     /** Work on the next coil: light blue. */
-    static final Color PREPARE = new Color(0x9CCBEA);
+    public static final Color PREPARE = new Color(0x9CCBEA);
     /** Work on the tail: orange. */
-    static final Color TAIL = new Color(0xE69F00);
+    public static final Color TAIL = new Color(0xE69F00);
     /** Work on the joint: dark blue. */
-    static final Color JOIN = new Color(0x00507D);
+    public static final Color JOIN = new Color(0x00507D);
     /** Work that counts by another coil change. */
-    static final Color OTHER = new Color(0xDDDDDD);
+    public static final Color OTHER = new Color(0xDDDDDD);
 
     /** Time of a coil change. */
-    static final Color CHANGE = new Color(0xEBEBEB);
+    public static final Color CHANGE = new Color(0xEBEBEB);
     /** Where the process must stop: vermilion, mostly white. */
-    static final Color RUN_OUT = new Color(0xFBE9DF);
+    public static final Color RUN_OUT = new Color(0xFBE9DF);
 
-    static final Color TEXT = new Color(0x222222);
-    static final Color FAINT = new Color(0x5F6670);
-    static final Color GRID = new Color(0xDADDE1);
+    public static final Color TEXT = new Color(0x222222);
+    public static final Color FAINT = new Color(0x5F6670);
+    public static final Color GRID = new Color(0xDADDE1);
 
-    static final BasicStroke HAIR = solid(0.6f);
-    static final BasicStroke BOLD = solid(2.2f);
-    static final BasicStroke SOLID = solid(1.8f);
-    static final BasicStroke THIN = solid(1f);
-    static final BasicStroke LONG_DASHES = dashed(1.6f, 9, 4);
-    static final BasicStroke DASHES = dashed(1.8f, 5, 3);
-    static final BasicStroke DOTS = dashed(1.4f, 1.5f, 3.5f);
-    static final BasicStroke DASH_DOT = dashed(1.4f, 8, 3, 2, 3);
+    public static final BasicStroke HAIR = solid(0.6f);
+    public static final BasicStroke BOLD = solid(2.2f);
+    public static final BasicStroke SOLID = solid(1.8f);
+    public static final BasicStroke THIN = solid(1f);
+    public static final BasicStroke LONG_DASHES = dashed(1.6f, 9, 4);
+    public static final BasicStroke DASHES = dashed(1.8f, 5, 3);
+    public static final BasicStroke DOTS = dashed(1.4f, 1.5f, 3.5f);
+    public static final BasicStroke DASH_DOT = dashed(1.4f, 8, 3, 2, 3);
 
     private Palette() {}
 

@@ -14,51 +14,51 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Draws by hand: lines, circles, dimensions and text, in px. */
-final class Pen {
+public final class Pen {
     private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
     private static final double ARROW = 6;
 
     private final Graphics2D graphics;
     private final ChartFonts fonts;
 
-    Pen(Graphics2D graphics, ChartFonts fonts) {
+    public Pen(Graphics2D graphics, ChartFonts fonts) {
         this.graphics = graphics;
         this.fonts = fonts;
     }
 
     /** Where a text stands to its point. */
-    enum Side {
+    public enum Side {
         LEFT_OF,
         MIDDLE,
         RIGHT_OF
     }
 
-    void line(double x1, double y1, double x2, double y2, Color colour, BasicStroke stroke) {
+    public void line(double x1, double y1, double x2, double y2, Color colour, BasicStroke stroke) {
         outline(new Line2D.Double(x1, y1, x2, y2), colour, stroke);
     }
 
-    void circle(double x, double y, double radius, Color fill, Color edge, BasicStroke stroke) {
+    public void circle(double x, double y, double radius, Color fill, Color edge, BasicStroke stroke) {
         filled(new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius), fill, edge, stroke);
     }
 
-    void box(double x, double y, double width, double height, Color fill, Color edge, BasicStroke stroke) {
+    public void box(double x, double y, double width, double height, Color fill, Color edge, BasicStroke stroke) {
         filled(new Rectangle2D.Double(x, y, width, height), fill, edge, stroke);
     }
 
-    void filled(Shape shape, Color fill, Color edge, BasicStroke stroke) {
+    public void filled(Shape shape, Color fill, Color edge, BasicStroke stroke) {
         graphics.setPaint(fill);
         graphics.fill(shape);
         outline(shape, edge, stroke);
     }
 
-    void outline(Shape shape, Color colour, BasicStroke stroke) {
+    public void outline(Shape shape, Color colour, BasicStroke stroke) {
         graphics.setPaint(colour);
         graphics.setStroke(stroke);
         graphics.draw(shape);
     }
 
     /** A dimension line with an arrow at either end. */
-    void dimension(double x1, double y1, double x2, double y2) {
+    public void dimension(double x1, double y1, double x2, double y2) {
         line(x1, y1, x2, y2, Palette.FAINT, Palette.THIN);
         double angle = Math.atan2(y2 - y1, x2 - x1);
         tip(x1, y1, angle);
@@ -76,7 +76,7 @@ final class Pen {
         graphics.fill(tip);
     }
 
-    void text(String text, double x, double y, Side side, float size, boolean bold, Color colour) {
+    public void text(String text, double x, double y, Side side, float size, boolean bold, Color colour) {
         Font font = font(size, bold);
         double shift =
                 side == Side.RIGHT_OF ? 0 : side == Side.MIDDLE ? width(text, size, bold) / 2 : width(text, size, bold);
@@ -86,12 +86,12 @@ final class Pen {
     }
 
     /** Width of {@code text} (px). */
-    double width(String text, float size, boolean bold) {
+    public double width(String text, float size, boolean bold) {
         return font(size, bold).getStringBounds(text, MEASURE).getWidth();
     }
 
     /** {@code text} in lines of at most {@code width} px, broken between words. */
-    List<String> wrapped(String text, double width, float size, boolean bold) {
+    public List<String> wrapped(String text, double width, float size, boolean bold) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.split(" ", -1)) {
@@ -110,7 +110,7 @@ final class Pen {
     }
 
     /** {@code text}, cut to {@code width} px. */
-    String cut(String text, double width, float size, boolean bold) {
+    public String cut(String text, double width, float size, boolean bold) {
         if (width(text, size, bold) <= width) {
             return text;
         }

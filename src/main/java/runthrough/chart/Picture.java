@@ -14,19 +14,19 @@ public final class Picture {
     private final int height;
 
     /** A drawing by hand, of {@code width} by {@code height} (px). */
-    Picture(Drawing drawing, int width, int height) {
+    public Picture(Drawing drawing, int width, int height) {
         this.drawing = drawing;
         this.width = width;
         this.height = height;
     }
 
     /** A chart, fitted into {@code width} by {@code height} (px). */
-    Picture(JFreeChart chart, int width, int height) {
+    public Picture(JFreeChart chart, int width, int height) {
         this(new OfChart(chart, width, height), width, height);
     }
 
     /** What puts the strokes down. */
-    interface Drawing {
+    public interface Drawing {
         /** Draws from the origin on, in px at scale 1. */
         void draw(Graphics2D graphics);
     }
@@ -69,7 +69,7 @@ public final class Picture {
     }
 
     /** The chart that it is a picture of; only for those that are. */
-    JFreeChart chart() {
+    public JFreeChart chart() {
         return ((OfChart) drawing).chart();
     }
 }

@@ -6,13 +6,13 @@ import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.CombinedRangeXYPlot;
 
 /** Panels side by side that share their rows, the first row at the top. */
-final class RowChart {
+public final class RowChart {
     private static final int ROW = 44;
     private static final int REST = 150;
 
     private RowChart() {}
 
-    static Picture picture(
+    public static Picture picture(
             ChartStyle style, String title, List<String> rows, List<RowPlot> panels, LegendItemCollection legend) {
         SymbolAxis names = new SymbolAxis("", rows.toArray(String[]::new));
         names.setGridBandsVisible(false);

@@ -15,7 +15,7 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 
 /** One panel of a chart that has a row for each of several things: a value in each row, with its interval and in words. */
-final class RowPlot {
+public final class RowPlot {
     private static final BasicStroke BAR = new BasicStroke(16, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
     private static final double TICK = 0.1;
     /** How far above its row the words stand, in rows. */
@@ -28,7 +28,7 @@ final class RowPlot {
     private double greatest = Double.NEGATIVE_INFINITY;
     private int datasets;
 
-    RowPlot(ChartStyle style, String label) {
+    public RowPlot(ChartStyle style, String label) {
         this.style = style;
         this.axis = style.axis(label);
         this.plot = style.plot(axis, style.axis(""));
@@ -36,14 +36,14 @@ final class RowPlot {
     }
 
     /** A bar from zero to {@code value}. */
-    void bar(int row, double value, Color colour) {
+    public void bar(int row, double value, Color colour) {
         see(0);
         see(value);
         line(0, row, value, row, colour, BAR);
     }
 
     /** An interval, its ends marked by strokes. */
-    void interval(int row, double low, double high) {
+    public void interval(int row, double low, double high) {
         see(low);
         see(high);
         line(low, row, high, row, Palette.PROCESS, Palette.SOLID);
@@ -52,7 +52,7 @@ final class RowPlot {
     }
 
     /** A mark; hollow ones are white within. */
-    void mark(int row, double value, Shape shape, Color colour, boolean filled) {
+    public void mark(int row, double value, Shape shape, Color colour, boolean filled) {
         see(value);
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
         renderer.setSeriesShape(0, shape);
@@ -67,14 +67,14 @@ final class RowPlot {
     }
 
     /** The value of a row in words, above its mark or bar. */
-    void words(int row, double value, String text) {
+    public void words(int row, double value, String text) {
         boolean isInRightHalf = value > (axis.getLowerBound() + axis.getUpperBound()) / 2;
         TextAnchor anchor = isInRightHalf ? TextAnchor.BOTTOM_RIGHT : TextAnchor.BOTTOM_LEFT;
         style.name(plot, text, value, row - WORDS, anchor);
     }
 
     /** A value that counts for all rows. */
-    void upright(double value, Color colour, Stroke stroke) {
+    public void upright(double value, Color colour, Stroke stroke) {
         see(value);
         ValueMarker marker = new ValueMarker(value, colour, stroke);
         marker.setAlpha(1);
@@ -82,14 +82,14 @@ final class RowPlot {
     }
 
     /** Lets the axis reach a little beyond what was seen, but not beyond {@code floor} and {@code ceiling}. */
-    void within(double floor, double ceiling) {
+    public void within(double floor, double ceiling) {
         double span = Math.max(greatest - least, Math.max(1e-3 * Math.abs(greatest), 1e-9));
         double from = Math.max(floor, least - 0.08 * span);
         double to = Math.min(ceiling, greatest + 0.08 * span);
         axis.setRange(from, to > from ? to : from + span);
     }
 
-    XYPlot plot() {
+    public XYPlot plot() {
         return plot;
     }
 

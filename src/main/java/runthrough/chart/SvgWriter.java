@@ -15,14 +15,14 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
 /** Writes a chart as SVG: text stays text, identifiers carry the chart's id, sizes are whole numbers with a view box. */
-final class SvgWriter {
+public final class SvgWriter {
     private static final String SVG = "http://www.w3.org/2000/svg";
     /** Decimals of a coordinate: a hundredth of a pixel is finer than any print. */
     private static final int DECIMALS = 2;
 
     private SvgWriter() {}
 
-    static String svg(Chart chart) {
+    public static String svg(Chart chart) {
         Picture picture = chart.picture();
         SVGGraphics2D graphics = new SVGGraphics2D(context(chart.id()), false);
         graphics.setSVGCanvasSize(new Dimension(picture.width(), picture.height()));

@@ -1,7 +1,7 @@
 /**
  * Charts of a study: drawn with JFreeChart, written as SVG, each with a sentence that says what it shows.
  *
- * <p>Main types: {@link runthrough.chart.Charts} (all charts of a study), {@link runthrough.chart.Chart} (picture, reading,
+ * <p>Main types: {@link runthrough.chart.verdict.Charts} (all charts of a study), {@link runthrough.chart.Chart} (picture, reading,
  * alternative text), {@link runthrough.chart.ChartFonts} (the one font).
  *
  * <p>Units: SI in, the user's units on axes and in readings.

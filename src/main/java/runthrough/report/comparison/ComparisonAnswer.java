@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import runthrough.chart.StudyCharts;
+import runthrough.chart.comparison.ComparisonCharts;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
 import runthrough.report.Answer;
@@ -73,7 +73,7 @@ public final class ComparisonAnswer {
                 advice(),
                 figures(),
                 new Answer.Body(
-                        StudyCharts.of(comparison),
+                        ComparisonCharts.of(comparison),
                         ComparisonTables.of(comparison, written.resultsIn()),
                         List.of(Chapter.of("account", "How it was computed", account())),
                         Map.of(CSV, ComparisonTables.csv(comparison, written.resultsIn()))),

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import runthrough.chart.Chart;
-import runthrough.chart.WorthCharts;
+import runthrough.chart.document.WorthCharts;
 import runthrough.plant.handover.Money;
 import runthrough.plant.handover.Money.Output;
 import runthrough.quantity.Amounts;

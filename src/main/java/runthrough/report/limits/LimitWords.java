@@ -3,7 +3,7 @@ package runthrough.report.limits;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import runthrough.chart.LimitRow;
+import runthrough.chart.limits.LimitRow;
 import runthrough.handcalc.Limit;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Numbers;

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import runthrough.chart.LimitRow;
-import runthrough.chart.StudyCharts;
+import runthrough.chart.limits.LimitRow;
+import runthrough.chart.limits.LimitsChart;
 import runthrough.report.Answer;
 import runthrough.report.AnswerFormat;
 import runthrough.report.Chapter;
@@ -56,7 +56,7 @@ public final class LimitsAnswer {
                 advice(),
                 figures(),
                 new Answer.Body(
-                        StudyCharts.of(limits, rows(), reading()),
+                        LimitsChart.of(limits, rows(), reading()),
                         limits.applicable() ? new LimitsTables(limitWords).all() : List.of(),
                         List.of(Chapter.of("account", "How it was computed", account())),
                         Map.of(CSV, LimitsCsv.of(limits, words))),

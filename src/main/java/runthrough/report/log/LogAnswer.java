@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import runthrough.chart.StudyCharts;
+import runthrough.chart.log.LogCharts;
 import runthrough.linelog.LineLog;
 import runthrough.quantity.Kind;
 import runthrough.report.Answer;
@@ -59,7 +59,7 @@ public final class LogAnswer {
                 advice(),
                 figures(),
                 new Answer.Body(
-                        StudyCharts.of(comparison),
+                        LogCharts.of(comparison),
                         List.of(table()),
                         List.of(Chapter.of("account", "How it was computed", account())),
                         Map.of(JOINTS, joints(), FIGURES, figuresCsv())),

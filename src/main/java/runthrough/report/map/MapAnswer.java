@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import runthrough.chart.StudyCharts;
+import runthrough.chart.map.MapChart;
 import runthrough.report.Answer;
 import runthrough.report.AnswerFormat;
 import runthrough.report.Chapter;
@@ -75,7 +75,7 @@ public final class MapAnswer {
                 advice(),
                 figures(),
                 new Answer.Body(
-                        StudyCharts.of(map),
+                        List.of(MapChart.of(map)),
                         List.of(),
                         List.of(Chapter.of("account", "How it was computed", account())),
                         Map.of(CSV, csv())),

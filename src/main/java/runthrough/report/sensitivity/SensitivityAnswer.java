@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import runthrough.chart.StudyCharts;
+import runthrough.chart.sensitivity.SensitivityCharts;
 import runthrough.report.Answer;
 import runthrough.report.AnswerFormat;
 import runthrough.report.Chapter;
@@ -67,7 +67,7 @@ public final class SensitivityAnswer {
                 advice(),
                 figures(),
                 new Answer.Body(
-                        StudyCharts.of(sensitivity),
+                        SensitivityCharts.of(sensitivity),
                         tables,
                         List.of(Chapter.of("account", "How it was computed", account())),
                         Map.of(SWINGS, swings.csv(), CHANCE, chance.csv())),

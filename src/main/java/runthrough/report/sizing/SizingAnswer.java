@@ -3,7 +3,7 @@ package runthrough.report.sizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import runthrough.chart.StudyCharts;
+import runthrough.chart.sizing.CapacityChart;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
 import runthrough.report.Answer;
@@ -52,7 +52,7 @@ public final class SizingAnswer {
                 new SizingHeadline(words).headline(),
                 advice(remedies),
                 new SizingFigures(words).all(),
-                new Answer.Body(StudyCharts.of(sizing), List.of(Remedies.table(remedies, texts), curve()), account()),
+                new Answer.Body(CapacityChart.of(sizing), List.of(Remedies.table(remedies, texts), curve()), account()),
                 SizingDocument.SHAPE.fields(sizing, sizing.chance()),
                 warnings,
                 provenance);

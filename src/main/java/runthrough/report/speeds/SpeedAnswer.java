@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
-import runthrough.chart.StudyCharts;
+import runthrough.chart.speeds.OutputChart;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Unit;
 import runthrough.report.Answer;
@@ -65,7 +65,7 @@ public final class SpeedAnswer {
                 advice(),
                 figures(),
                 new Answer.Body(
-                        StudyCharts.of(curve),
+                        List.of(OutputChart.of(curve)),
                         List.of(table()),
                         List.of(Chapter.of("account", "How it was computed", account())),
                         Map.of(CSV, csv())),

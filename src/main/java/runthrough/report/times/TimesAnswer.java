@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import runthrough.chart.TimesCharts;
+import runthrough.chart.times.TimesCharts;
 import runthrough.report.Answer;
 import runthrough.report.AnswerFormat;
 import runthrough.report.Chapter;

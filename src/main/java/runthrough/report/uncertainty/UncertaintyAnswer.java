@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import runthrough.chart.StudyCharts;
+import runthrough.chart.uncertainty.UncertaintyCharts;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Unit;
 import runthrough.report.Answer;
@@ -66,7 +66,7 @@ public final class UncertaintyAnswer {
                 advice(),
                 figures(),
                 new Answer.Body(
-                        StudyCharts.of(known),
+                        UncertaintyCharts.of(known),
                         List.of(table()),
                         List.of(Chapter.of("account", "How it was computed", account())),
                         Map.of(RESAMPLES, resamples(), CURVE, curve())),

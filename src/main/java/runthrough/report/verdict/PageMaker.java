@@ -3,7 +3,7 @@ package runthrough.report.verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import runthrough.chart.Charts;
+import runthrough.chart.verdict.Charts;
 import runthrough.handcalc.CoherentUnits;
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Margin;

@@ -1,0 +1,204 @@
+package runthrough.chart.limits;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.jfree.chart.LegendItemCollection;
+import org.jfree.chart.annotations.XYLineAnnotation;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
+import org.jfree.chart.axis.SymbolAxis;
+import org.jfree.chart.plot.DatasetRenderingOrder;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.StandardXYBarPainter;
+import org.jfree.chart.renderer.xy.XYBarRenderer;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.Layer;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.xy.XYIntervalSeries;
+import org.jfree.data.xy.XYIntervalSeriesCollection;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+import runthrough.chart.Chart;
+import runthrough.chart.ChartContext;
+import runthrough.chart.ChartStyle;
+import runthrough.chart.CurvePlot;
+import runthrough.chart.Palette;
+import runthrough.study.limits.Limits;
+
+/** How far each number of a line can be driven: a bar from the line as it is to the limit, one below the other. */
+public final class LimitsChart {
+    private static final int ROW_HEIGHT = 62;
+    private static final int AROUND = 150;
+
+    /** Where in its row, from 0, a bar begins, ends and has its middle; the text stands above. */
+    private static final double TOP = 0.02;
+
+    private static final double BOTTOM = 0.34;
+    private static final double MIDDLE = (TOP + BOTTOM) / 2;
+    private static final double TEXT = -0.2;
+
+    /** Limits further away than this are not told apart by eye; what matters lies near the line as it is. */
+    private static final double FAR = 4;
+
+    private static final double ROOM = 0.04;
+    private static final Shape RING = new Ellipse2D.Double(-5.5, -5.5, 11, 11);
+
+    private final ChartContext context;
+    private final List<LimitRow> rows;
+    private final double from;
+    private final double to;
+
+    private LimitsChart(ChartContext context, List<LimitRow> rows) {
+        this.context = context;
+        this.rows = rows;
+        double least = values().min().orElse(1);
+        double greatest = values().max().orElse(1);
+        double room = ROOM * Math.max(greatest - least, 0.2);
+        this.from = Math.max(0, least - 2 * room);
+        this.to = greatest + 2 * room;
+    }
+
+    /** How far each number can be driven, as {@code rows} say; none where limits do not apply. */
+    public static List<Chart> of(Limits limits, List<LimitRow> rows, String reading) {
+        return rows.isEmpty() ? List.of() : List.of(of(ChartContext.of(limits.request()), rows, reading));
+    }
+
+    static Chart of(ChartContext context, List<LimitRow> rows, String reading) {
+        return new LimitsChart(context, rows).chart(reading);
+    }
+
+    private DoubleStream values() {
+        return DoubleStream.concat(
+                DoubleStream.of(1),
+                rows.stream()
+                        .flatMap(row -> Stream.of(row.limit(), row.low(), row.high(), row.closedForm()))
+                        .flatMapToDouble(OptionalDouble::stream)
+                        .map(LimitsChart::near));
+    }
+
+    private static double near(double value) {
+        return Math.min(value, FAR);
+    }
+
+    private Chart chart(String reading) {
+        LegendItemCollection legend = new LegendItemCollection();
+        NumberAxis domain = context.style().axis("times the present value");
+        domain.setRange(from, to);
+        XYPlot plot = context.style().plot(domain, names());
+        plot.setRangeGridlinesVisible(false);
+        plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
+        bars(plot, 0, "to spare, up to the limit", Palette.ENOUGH, LimitRow::isSpare, legend);
+        bars(plot, 1, "missing, back to the limit", Palette.SLOWED, row -> !row.isSpare(), legend);
+        intervals(plot);
+        marks(
+                plot,
+                2,
+                CurvePlot.DIAMOND,
+                Palette.EDGE,
+                true,
+                row -> row.isReached() ? row.limit() : OptionalDouble.empty());
+        marks(plot, 3, RING, Palette.LIMIT, false, LimitRow::closedForm);
+        ValueMarker present = new ValueMarker(1, Palette.PROCESS, Palette.SOLID);
+        present.setAlpha(1);
+        plot.addDomainMarker(present, Layer.FOREGROUND);
+        for (int row = 0; row < rows.size(); row++) {
+            context.style().name(plot, " " + rows.get(row).text(), from, row + TEXT, TextAnchor.CENTER_LEFT);
+        }
+        legend.add(ChartStyle.line("the line as it is", Palette.PROCESS, Palette.SOLID));
+        legend.add(
+                ChartStyle.mark("limit, with its 95 % interval where there is one", Palette.EDGE, CurvePlot.DIAMOND));
+        legend.add(ChartStyle.ring("limit by hand", Palette.LIMIT, RING));
+        String title = "How far each number can be driven, all others kept";
+        return new Chart(
+                "limits",
+                title,
+                reading,
+                "A bar for each number, from its present value to the limit at which the target is lost, with marks for the"
+                        + " limit and for that by closed form. " + reading,
+                context.style().picture(title, plot, legend, AROUND + ROW_HEIGHT * rows.size()));
+    }
+
+    private SymbolAxis names() {
+        SymbolAxis axis = new SymbolAxis(null, rows.stream().map(LimitRow::name).toArray(String[]::new));
+        context.style().styled(axis);
+        axis.setTickUnit(new NumberTickUnit(1));
+        axis.setInverted(true);
+        axis.setGridBandsVisible(false);
+        axis.setRange(-0.5, rows.size() - 0.5);
+        return axis;
+    }
+
+    private void bars(
+            XYPlot plot, int place, String name, Color colour, Predicate<LimitRow> which, LegendItemCollection legend) {
+        XYIntervalSeries series = new XYIntervalSeries(name, false, true);
+        for (int i = 0; i < rows.size(); i++) {
+            LimitRow row = rows.get(i);
+            if (which.test(row) && row.limit().isPresent()) {
+                double limit = near(row.limit().getAsDouble());
+                series.add((1 + limit) / 2, Math.min(1, limit), Math.max(1, limit), i + MIDDLE, i + TOP, i + BOTTOM);
+            }
+        }
+        XYIntervalSeriesCollection data = new XYIntervalSeriesCollection();
+        data.addSeries(series);
+        XYBarRenderer renderer = new XYBarRenderer();
+        renderer.setUseYInterval(true);
+        renderer.setBarPainter(new StandardXYBarPainter());
+        renderer.setShadowVisible(false);
+        renderer.setDrawBarOutline(false);
+        renderer.setSeriesPaint(0, colour);
+        plot.setDataset(place, data);
+        plot.setRenderer(place, renderer);
+        if (!series.isEmpty()) {
+            legend.add(ChartStyle.box(name, colour));
+        }
+    }
+
+    private void intervals(XYPlot plot) {
+        for (int i = 0; i < rows.size(); i++) {
+            LimitRow row = rows.get(i);
+            if (row.low().isPresent() && row.high().isPresent()) {
+                double low = near(row.low().getAsDouble());
+                double high = near(row.high().getAsDouble());
+                line(plot, low, i + MIDDLE, high, i + MIDDLE, new BasicStroke(3));
+                line(plot, low, i + TOP, low, i + BOTTOM, Palette.BOLD);
+                line(plot, high, i + TOP, high, i + BOTTOM, Palette.BOLD);
+            }
+        }
+    }
+
+    private static void line(XYPlot plot, double x1, double y1, double x2, double y2, BasicStroke stroke) {
+        plot.addAnnotation(new XYLineAnnotation(x1, y1, x2, y2, stroke, Palette.EDGE));
+    }
+
+    private void marks(XYPlot plot, int place, Shape shape, Color colour, boolean isFilled, RowValue value) {
+        XYSeries series = new XYSeries(place, false, true);
+        for (int i = 0; i < rows.size(); i++) {
+            OptionalDouble x = value.of(rows.get(i));
+            if (x.isPresent()) {
+                series.add(near(x.getAsDouble()), i + MIDDLE);
+            }
+        }
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
+        renderer.setSeriesShape(0, shape);
+        renderer.setSeriesPaint(0, colour);
+        renderer.setSeriesShapesFilled(0, isFilled);
+        renderer.setSeriesOutlineStroke(0, Palette.BOLD);
+        renderer.setSeriesStroke(0, Palette.BOLD);
+        plot.setDataset(place, new XYSeriesCollection(series));
+        plot.setRenderer(place, renderer);
+    }
+
+    /** A number of a row, where it has it. */
+    @FunctionalInterface
+    private interface RowValue {
+        OptionalDouble of(LimitRow row);
+    }
+}
