@@ -126,6 +126,11 @@ class RunLengthTest {
         // Changes at 400, 800, 1200, 1600 s; the first two are left out.
         assertThat(run.changes()).extracting(ChangeRecord::number).containsExactly(3, 4);
         assertNear(run.totals().duration(), 500);
+
+        // Cut at 900 s, after T2 = 860 s of the second: that is left out, too.
+        LineSimulator shorter =
+                new LineSimulator(new LineBuilder().join(60).build(), new RunPlan(new Extent.Time(900), 2, 1, 7, 0.9));
+        assertThat(shorter.run(0, Detail.CHANGES).changes()).isEmpty();
     }
 
     @Test

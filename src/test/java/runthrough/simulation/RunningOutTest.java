@@ -219,7 +219,7 @@ class RunningOutTest {
 
     @Test
     void s15_sameWithASpeedThatJumps_entryJumpsToCreepSpeedOnly() {
-        // Rule ENTRY-16.
+        // Rules ENTRY-13, ENTRY-16.
         double due = (600 - 14.25) / 1.5;
         Replication run = line().entry(2.5, AT_ONCE, 0.5)
                 .process(1.5, AT_ONCE, 0.25)

@@ -9,6 +9,7 @@ import static runthrough.simulation.LineBuilder.coilAt;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
 import runthrough.simulation.Trace.EntryState;
+import runthrough.simulation.Trace.ProcessState;
 
 /**
  * What goes first when two things happen at one instant, where that makes a difference; and what becomes of runs that get
@@ -188,5 +189,141 @@ class SimultaneousEventsTest {
                 .hasMessageMatching(
                         "nothing is left to happen at 640\\.\\d+ s: entry MATCHED at 0\\.0 m/s, process at 0\\.0 m/s heading "
                                 + "for 0\\.0 m/s, level 200\\.0 m, (400\\.0|399\\.99)\\d* m of coil 2 left, joint released");
+    }
+
+    @Test
+    void s13_tailStopsAsAPreparationEnds_theTailComesFirst() {
+        // Rules ORDER-1, ORDER-2, ORDER-3.
+        // 1 m/s, down at 0.5 m/s2: T0 at r = 1 m, 512 s; T1 = 514 s, when coil 2 is prepared. The one person begins the
+        // tail work; were the preparation's end first, coil 3 would be begun and the tail would wait 514 s.
+        Replication run = new LineBuilder()
+                .coils(coil(513))
+                .capacity(4096)
+                .entry(2.5, 0.5, 0.5)
+                .process(1, AT_ONCE, AT_ONCE)
+                .crew(1)
+                .uncoilers(3, 0)
+                .prepare(514)
+                .tail(16)
+                .join(64)
+                .run(1);
+
+        assertThat(run.changes().get(0).tailStopped()).isEqualTo(514);
+        assertThat(run.changes().get(0).waiting()).isEqualTo(0);
+        assertThat(run.changes().get(0).released()).isEqualTo(514 + 80);
+    }
+
+    @Test
+    void s14_preparationEndsAsTheCoilChangeStarts_thePreparationComesFirst() {
+        // Rules ORDER-3, ORDER-6.
+        // T0 = T1 = 512 s, when coil 2 is prepared: coil 3 is begun before, and the tail waits 512 s for the one person.
+        Replication run = new LineBuilder()
+                .coils(coil(512))
+                .capacity(4096)
+                .process(1, AT_ONCE, AT_ONCE)
+                .crew(1)
+                .uncoilers(3, 0)
+                .prepare(512)
+                .tail(16)
+                .join(64)
+                .run(1);
+
+        assertThat(run.changes().get(0).tailStopped()).isEqualTo(512);
+        assertThat(run.changes().get(0).waiting()).isEqualTo(512);
+    }
+
+    /** A capacity (m) of which the 1e-10th part, below which a level is below a threshold, is exact in binary, too: 2^-24. */
+    private static final double EXACT = 9765625 / 16384.0;
+
+    private static final double TOUCH = 0x1p-24;
+
+    /**
+     * Entry at 0.5 m/s, slower than the process at 1 m/s: from T2 = 576 s on, with the capacity less 64 m, the level falls by
+     * 0.5 m/s, until coil 2 of {@code metres} is through.
+     */
+    private static LineBuilder fallsBy(double metres) {
+        return new LineBuilder()
+                .coils(coil(512), coil(metres), coil(512))
+                .capacity(EXACT)
+                .entry(0.5, AT_ONCE, AT_ONCE)
+                .process(1, AT_ONCE, AT_ONCE)
+                .join(64);
+    }
+
+    @Test
+    void s15_coilChangeStartsAsTheProcessStarves_theStopIsThatOfTheNewCoilChange() {
+        // Rules ORDER-6, ORDER-8, REPORT-7.
+        Replication run = fallsBy(EXACT - 64 + TOUCH).run(2);
+        double empty = 576 + 2 * (EXACT - 64 + TOUCH);
+
+        assertThat(run.changes().get(1).start()).isEqualTo(empty);
+        assertThat(Course.of(run).takesUp(ProcessState.STARVED, 1)).isEqualTo(empty);
+        assertThat(run.changes().get(0).starvedStops()).isEqualTo(0);
+        assertThat(run.changes()).extracting(ChangeRecord::outcome).containsExactly(Outcome.RAN_THROUGH, Outcome.STOPPED);
+    }
+
+    @Test
+    void s16_coilChangeStartsAsTheProcessSlows_theSlowingIsThatOfTheNewCoilChange() {
+        // Rules ORDER-6, ORDER-9.
+        Replication run =
+                fallsBy(EXACT - 128 + TOUCH).slowing(0.25, 64, 128).run(2);
+        double low = 576 + 2 * (EXACT - 128 + TOUCH);
+
+        assertThat(run.changes().get(1).start()).isEqualTo(low);
+        assertThat(Course.of(run).takesUp(ProcessState.SLOWED, 1)).isEqualTo(low);
+        assertThat(run.changes()).extracting(ChangeRecord::outcome).containsExactly(Outcome.RAN_THROUGH, Outcome.SLOWED);
+    }
+
+    @Test
+    void s17_coilChangeStartsAsTheLevelToResumeAtIsReached_theProcessStaysSlowed() {
+        // Rules ORDER-6, ORDER-10.
+        // Slowed below 64 m, then 0.25 m/s out until T2 = 1724 s; from there 2 - 0.25 m/s in: 112 m in 64 s, in which
+        // coil 2 of 128 m is through.
+        double atRelease = 64 - TOUCH - 0.25 * (700 - (EXACT - 64 + TOUCH));
+        Replication run = new LineBuilder()
+                .coils(coil(1024), coil(128), coil(1024))
+                .capacity(EXACT)
+                .entry(2, AT_ONCE, AT_ONCE)
+                .process(1, AT_ONCE, AT_ONCE)
+                .slowing(0.25, 64, atRelease + 112)
+                .join(700)
+                .run(2);
+
+        assertThat(run.changes().get(1).start()).isEqualTo(1724 + 64);
+        assertThat(run.changes().get(1).levelAtStart()).isEqualTo(atRelease + 112);
+        assertThat(Course.of(run).processSpeed(1788)).isEqualTo(0.25);
+    }
+
+    @Test
+    void s18_coilChangeStartsAsTheLevelToRestartAtIsReached_theProcessWaitsForTheJoint() {
+        // Rules ORDER-6, ORDER-11.
+        // Starved at a level of -2^-24 m; from T2 = 1664 s on 2 m/s in: 128 m in 64 s, in which coil 2 is through.
+        Replication run = new LineBuilder()
+                .coils(coil(1024), coil(128), coil(1024))
+                .capacity(EXACT)
+                .entry(2, AT_ONCE, AT_ONCE)
+                .process(1, AT_ONCE, AT_ONCE)
+                .restart(128 - TOUCH, constant(0))
+                .join(640)
+                .run(2);
+
+        assertThat(run.changes().get(1).start()).isEqualTo(1664 + 64);
+        assertThat(run.changes().get(1).levelAtStart()).isEqualTo(128 - TOUCH);
+        assertThat(Course.of(run).takesUp(ProcessState.RUNNING, 2)).isEqualTo(1728 + 640);
+    }
+
+    @Test
+    void s19_tailLeavesItsUncoilerAsARunOfGivenTimeEnds_theCoilIsPreparedYet() {
+        // Rules ORDER-12, ORDER-13.
+        // r = 64 m at 448 s; the preparation takes no time.
+        Replication run = new LineBuilder()
+                .coils(coil(512))
+                .process(1, AT_ONCE, AT_ONCE)
+                .uncoilers(1, 64)
+                .prepare(0)
+                .join(64)
+                .runFor(448);
+
+        assertThat(run.work()).hasSize(1);
     }
 }
