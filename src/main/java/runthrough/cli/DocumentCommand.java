@@ -10,8 +10,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import runthrough.report.document.DocumentFiles;
 import runthrough.report.document.Paper;
-import runthrough.report.verdict.TerminalReport;
 import runthrough.report.write.FolderWriter;
+import runthrough.report.write.TerminalWriter;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
 
@@ -76,7 +76,7 @@ final class DocumentCommand implements Callable<Integer> {
             DocumentRun.Made made = run(DocumentRun.of(asked, overrides));
             Paper on = paper == null ? Paper.usualWith(asked.request().resultsIn()) : paper;
             files.complete(DocumentFiles.of(made.document(), on, ProgramVersion.text()));
-            environment.out().print(TerminalReport.render(made.result(), false));
+            environment.out().print(TerminalWriter.render(made.document().report(), false));
         }
         List.of(DocumentFiles.HTML, DocumentFiles.PDF, DocumentFiles.SLIDE_SVG, DocumentFiles.SLIDE_PNG)
                 .forEach(file -> environment.out().println(folder.resolve(file)));

@@ -11,10 +11,13 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import runthrough.plant.RunPlan;
-import runthrough.report.verdict.JsonReport;
+import runthrough.report.Answer;
 import runthrough.report.verdict.ReportFolder;
 import runthrough.report.verdict.RunThroughResult;
-import runthrough.report.verdict.TerminalReport;
+import runthrough.report.verdict.VerdictAnswer;
+import runthrough.report.write.FolderWriter;
+import runthrough.report.write.JsonWriter;
+import runthrough.report.write.TerminalWriter;
 import runthrough.study.Precision;
 import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyListener;
@@ -156,23 +159,17 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private void print(RunThroughResult result, Optional<Path> folder) {
+        Answer answer = VerdictAnswer.inWords(result);
         if (json) {
-            environment.out().print(ascii(JsonReport.render(result)));
+            environment.out().print(JsonWriter.render(answer));
         } else {
-            environment.out().print(TerminalReport.render(result, colour.isOnIn(environment)));
+            environment.out().print(TerminalWriter.render(answer, colour.isOnIn(environment)));
             if (working) {
-                environment.out().print("\n" + TerminalReport.working(result));
+                environment.out().print("\n" + VerdictAnswer.working(result));
             }
-            folder.ifPresent(path -> environment.out().println("\nReport: " + path.resolve(ReportFolder.HTML)));
+            folder.ifPresent(path -> environment.out().println("\nReport: " + path.resolve(FolderWriter.HTML)));
         }
         environment.out().flush();
-    }
-
-    /** JSON that no encoding of a terminal or pipe can spoil. */
-    private static String ascii(String text) {
-        StringBuilder ascii = new StringBuilder(text.length());
-        text.chars().forEach(c -> ascii.append(c < 0x7F ? Character.toString(c) : String.format("\\u%04X", c)));
-        return ascii.toString();
     }
 
     static final class Threads extends WholeNumber {

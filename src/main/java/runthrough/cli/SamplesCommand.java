@@ -16,9 +16,9 @@ import picocli.CommandLine.Option;
 import runthrough.report.document.DocumentFiles;
 import runthrough.report.document.Paper;
 import runthrough.report.document.SampleIndex;
-import runthrough.report.verdict.HtmlReport;
-import runthrough.report.verdict.ReportFolder;
+import runthrough.report.verdict.VerdictAnswer;
 import runthrough.report.write.FolderWriter;
+import runthrough.report.write.HtmlWriter;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
 
@@ -93,13 +93,13 @@ final class SamplesCommand implements Callable<Integer> {
     private static Map<String, byte[]> files(DocumentRun.Made made, Scenario asked) {
         Map<String, byte[]> files = new TreeMap<>(DocumentFiles.of(
                 made.document(), Paper.usualWith(asked.request().resultsIn()), ProgramVersion.text()));
-        files.put(ReportFolder.HTML, utf8(HtmlReport.render(made.result())));
+        files.put(FolderWriter.HTML, utf8(HtmlWriter.render(VerdictAnswer.of(made.result()))));
         return files;
     }
 
     /** The picture that the README shows. */
     private static Map<String, byte[]> shown(DocumentRun.Made made) {
-        return made.document().report().charts().stream()
+        return made.document().report().body().charts().stream()
                 .filter(chart -> chart.id().equals("level"))
                 .collect(Collectors.toMap(chart -> SHOWN + ".svg", chart -> utf8(chart.svg())));
     }

@@ -1,15 +1,9 @@
 package runthrough.cli;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import runthrough.report.verdict.JsonReport;
 import runthrough.scenario.ScenarioSchema;
 
 /** Prints the JSON Schema of what goes in or comes out. */
@@ -29,8 +23,6 @@ import runthrough.scenario.ScenarioSchema;
             "  runthrough schema size > size.schema.json"
         })
 final class SchemaCommand implements Callable<Integer> {
-    private static final String VERDICT_SCHEMA = "verdict-1.schema.json";
-
     private final Environment environment;
 
     @Parameters(
@@ -52,18 +44,10 @@ final class SchemaCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private static String verdict() {
-        try (InputStream text = Objects.requireNonNull(JsonReport.class.getResourceAsStream(VERDICT_SCHEMA))) {
-            return new String(text.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(VERDICT_SCHEMA + " of the program itself", e);
-        }
-    }
-
     /** What has a schema: scenarios, verdicts, and the answers of all studies. */
     static final class Documents extends Choice<Supplier<String>> {
         Documents() {
-            or("scenario", ScenarioSchema::text).or("verdict", SchemaCommand::verdict);
+            or("scenario", ScenarioSchema::text);
             StudySchemas.studies()
                     .forEach(study -> or(study, () -> StudySchemas.of(study).orElseThrow()));
         }

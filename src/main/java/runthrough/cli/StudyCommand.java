@@ -11,7 +11,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import runthrough.report.Answer;
 import runthrough.report.Provenance;
-import runthrough.report.verdict.ReportFolder;
 import runthrough.report.write.FolderWriter;
 import runthrough.report.write.JsonWriter;
 import runthrough.report.write.TerminalWriter;
@@ -130,7 +129,7 @@ abstract class StudyCommand implements Callable<Integer> {
             environment.out().print(JsonWriter.render(answer));
         } else {
             environment.out().print(TerminalWriter.render(answer, colour.isOnIn(environment)));
-            folder.ifPresent(path -> environment.out().println("\nReport: " + path.resolve(ReportFolder.HTML)));
+            folder.ifPresent(path -> environment.out().println("\nReport: " + path.resolve(FolderWriter.HTML)));
         }
         environment.out().flush();
     }

@@ -12,11 +12,13 @@ import runthrough.report.sizing.SizingAnswer;
 import runthrough.report.speeds.SpeedAnswer;
 import runthrough.report.times.TimesAnswer;
 import runthrough.report.uncertainty.UncertaintyAnswer;
+import runthrough.report.verdict.VerdictAnswer;
 import runthrough.report.write.JsonWriter;
 
 /** The JSON Schemas of all answers, by the name of what they answer. */
 final class StudySchemas {
     private static final List<AnswerFormat> FORMATS = List.of(
+            VerdictAnswer.FORMAT,
             TimesAnswer.FORMAT,
             ComparisonAnswer.FORMAT,
             LimitsAnswer.FORMAT,

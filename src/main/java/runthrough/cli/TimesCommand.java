@@ -14,7 +14,6 @@ import runthrough.report.Answer;
 import runthrough.report.Provenance;
 import runthrough.report.times.TimesAnswer;
 import runthrough.report.times.TimesResult;
-import runthrough.report.verdict.ReportFolder;
 import runthrough.report.write.FolderWriter;
 import runthrough.report.write.JsonWriter;
 import runthrough.report.write.TerminalWriter;
@@ -211,7 +210,7 @@ final class TimesCommand implements Callable<Integer> {
             environment.out().print(JsonWriter.render(answer));
         } else {
             environment.out().print(TerminalWriter.render(answer, colour.isOnIn(environment)));
-            folder.ifPresent(path -> environment.out().println("\nReport: " + path.resolve(ReportFolder.HTML)));
+            folder.ifPresent(path -> environment.out().println("\nReport: " + path.resolve(FolderWriter.HTML)));
         }
         environment.out().flush();
     }

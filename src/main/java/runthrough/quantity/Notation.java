@@ -26,6 +26,7 @@ public record Notation(Optional<Unit> unit, String symbol, boolean isClock) {
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final int DIGITS = 3;
+    private static final double MOST_COUNT = 1e15;
     private static final double MOST_SECONDS = 90;
     private static final double MOST_MINUTES = 3 * 3600;
     private static final Notation CLOCK = new Notation(Optional.of(Unit.SECOND), "min", true);
@@ -81,7 +82,8 @@ public record Notation(Optional<Unit> unit, String symbol, boolean isClock) {
         if (this.equals(SHARE)) {
             return share(si, half);
         }
-        return certain(value(si), value(half));
+        boolean isCount = unit.isEmpty() && si == Math.rint(si) && Math.abs(si) < MOST_COUNT;
+        return isCount && !(half > 0) ? Numbers.count((long) si) : certain(value(si), value(half));
     }
 
     /** The number with its unit. */

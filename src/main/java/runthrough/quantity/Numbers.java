@@ -51,6 +51,12 @@ public final class Numbers {
         return halfWidth / Math.pow(10, power) < FEW ? power - 1 : power;
     }
 
+    /** A whole number, its thousands apart from five digits on (NIST SP 811, 2008, section 10.5.3). */
+    public static String count(long number) {
+        String digits = Long.toString(number);
+        return Math.abs(number) < 10_000 ? digits : digits.replaceAll("(?<=\\d)(?=(\\d{3})+$)", " ");
+    }
+
     /** With every digit that the number has, without an exponent. */
     public static String plain(double value) {
         return finiteOr(value, () -> trimmed(BigDecimal.valueOf(value)));

@@ -73,9 +73,22 @@ public record Answer(
         return question.format().study();
     }
 
-    /** The tables that people are shown. */
+    /** The tables that pages show. */
     public List<Table> shownTables() {
-        return body.tables().stream().filter(Table::isShown).toList();
+        return shownOn(Table.Seen.PAGE);
+    }
+
+    /** The tables that are shown on {@code where}. */
+    public List<Table> shownOn(Table.Seen where) {
+        return body.tables().stream().filter(table -> table.isShownOn(where)).toList();
+    }
+
+    /** The chapter of this name. */
+    public Chapter chapter(String id) {
+        return body.chapters().stream()
+                .filter(chapter -> chapter.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** What the reader should know of the question: the user's notes, and what was changed. */

@@ -78,7 +78,9 @@ public sealed interface Cell {
     enum Style {
         PLAIN,
         RAISED,
-        LOWERED
+        LOWERED,
+        /** The piece begins a line of its own. */
+        NEXT_LINE
     }
 
     static Cell of(String words) {

@@ -13,6 +13,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
 import runthrough.study.statistics.Estimate;
+import runthrough.study.statistics.Interval;
 
 /**
  * What a kind of JSON object holds: of each member its name, its meaning and where its value comes from. Documents and their
@@ -65,6 +66,37 @@ public final class JsonShape<T> {
                         "Upper end of the 95 % interval; null where there is none.",
                         orNull(plain("number")),
                         end("high", false));
+    }
+
+    /** The same with how the interval was made, the deviation between replications, and their number. */
+    private static JsonShape<Estimate> estimateInFull() {
+        return JsonShape.<Estimate>named("estimate_in_full")
+                .optionalNumber("mean", "Mean over the replications.", mean -> OptionalDouble.of(mean.mean()))
+                .with(
+                        "interval_low",
+                        "Lower end of the 95 % confidence interval; null where there is none.",
+                        orNull(plain("number")),
+                        end("interval_low", true))
+                .with(
+                        "interval_high",
+                        "Upper end of the 95 % confidence interval; null where there is none.",
+                        orNull(plain("number")),
+                        end("interval_high", false))
+                .with(
+                        "interval_method",
+                        "How the interval was made: student-t over replications; wilson for a share, from pooled counts;"
+                                + " rule-of-three for what was never seen; null without an interval.",
+                        orNull(oneOf(Interval.Method.class)),
+                        (from, chance, into) -> from.interval()
+                                .filter(any -> chance)
+                                .ifPresentOrElse(
+                                        ends -> into.text("interval_method", JsonFields.word(ends.method())),
+                                        () -> into.in("interval_method", null)))
+                .optionalNumber(
+                        "standard_deviation",
+                        "Standard deviation between replications; null with a single one.",
+                        Estimate::sd)
+                .count("replications", "Replications that gave a value.", Estimate::replications);
     }
 
     public JsonShape<T> text(String member, String meaning, Function<T, String> value) {
@@ -151,12 +183,26 @@ public final class JsonShape<T> {
                 (from, chance, into) -> into.number(member, value.apply(from)));
     }
 
+    /** An end of an interval; null where nothing is random. */
+    public JsonShape<T> end(String member, String meaning, ToDoubleFunction<T> value) {
+        return with(
+                member,
+                meaning,
+                orNull(plain("number")),
+                (from, chance, into) -> into.number(member, chance ? value.applyAsDouble(from) : Double.NaN));
+    }
+
     public JsonShape<T> estimate(String member, String meaning, Function<T, Estimate> value) {
         return in(member, meaning, estimate(), value);
     }
 
     public JsonShape<T> optionalEstimate(String member, String meaning, Function<T, Optional<Estimate>> value) {
         return optional(member, meaning, estimate(), value);
+    }
+
+    /** A mean over replications with all that is known of it. */
+    public JsonShape<T> estimateInFull(String member, String meaning, Function<T, Estimate> value) {
+        return in(member, meaning, estimateInFull(), value);
     }
 
     /** Another object within. */

@@ -39,6 +39,10 @@ public record Subject(
                     "changes",
                     "What was set otherwise than the scenario file says, in words.",
                     asked -> asked.provenance().changes())
+            .optionalText(
+                    "date",
+                    "Date as given by the user.",
+                    asked -> asked.provenance().date())
             .optionalCount(
                     "coil_changes",
                     "Coil changes that end a replication; null when time does.",

@@ -14,8 +14,20 @@ import java.util.stream.IntStream;
  * @param columns all of them; the first names the row
  * @param rows as many cells as columns each
  * @param most rows that people are shown; a file has all of them
+ * @param seen where people see it
  */
-public record Table(String caption, Optional<String> file, List<Column> columns, List<List<Cell>> rows, int most) {
+public record Table(
+        String caption, Optional<String> file, List<Column> columns, List<List<Cell>> rows, int most, Seen seen) {
+
+    /** Where people see a table. */
+    public enum Seen {
+        EVERYWHERE,
+        /** Pages only: too much for a terminal. */
+        PAGE,
+        /** Terminals only: pages say it in another way. */
+        TERMINAL
+    }
+
     public Table {
         columns = List.copyOf(columns);
         rows = rows.stream().map(List::copyOf).toList();
@@ -29,7 +41,7 @@ public record Table(String caption, Optional<String> file, List<Column> columns,
 
     /** A table without a file. */
     public Table(String caption, List<Column> columns, List<List<Cell>> rows) {
-        this(caption, Optional.empty(), columns, rows, Integer.MAX_VALUE);
+        this(caption, Optional.empty(), columns, rows, Integer.MAX_VALUE, Seen.EVERYWHERE);
     }
 
     /** A table of a column for each heading, the first naming the rows; {@code numbers} stand at the right. */
@@ -48,6 +60,11 @@ public record Table(String caption, Optional<String> file, List<Column> columns,
         return new Table(caption, List.of(Column.words(""), Column.words("")), rows);
     }
 
+    /** The same table for {@code where} alone. */
+    public Table in(Seen where) {
+        return new Table(caption, file, columns, rows, most, where);
+    }
+
     /** What people are shown. */
     public Page page() {
         List<Integer> shown = IntStream.range(0, columns.size())
@@ -62,9 +79,9 @@ public record Table(String caption, Optional<String> file, List<Column> columns,
         return new Page(caption, seen, cells);
     }
 
-    /** Whether people are shown it: a table may be for a file alone. */
-    public boolean isShown() {
-        return !rows.isEmpty() && most > 0;
+    /** Whether it is shown on {@code where}: a table may be for a file alone, and one without rows is not shown. */
+    public boolean isShownOn(Seen where) {
+        return !rows.isEmpty() && most > 0 && (seen == Seen.EVERYWHERE || seen == where);
     }
 
     /**

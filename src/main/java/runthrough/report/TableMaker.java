@@ -118,6 +118,7 @@ public final class TableMaker<T> {
                 rows.stream()
                         .map(row -> cells.stream().map(cell -> cell.apply(row)).toList())
                         .toList(),
-                most);
+                most,
+                Table.Seen.EVERYWHERE);
     }
 }

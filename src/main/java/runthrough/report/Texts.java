@@ -1,9 +1,13 @@
 package runthrough.report;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
+import runthrough.quantity.Numbers;
 import runthrough.quantity.UnitSystem;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
@@ -16,6 +20,8 @@ import runthrough.study.statistics.Interval;
  * @param random whether anything is random; without it numbers are exact and have no interval
  */
 public record Texts(UnitSystem system, boolean random) {
+    /** From here on a share is more than one in three. */
+    private static final double MANY = 0.34;
 
     /** How a quantity of {@code kind} is written whose values go up to {@code greatest} (SI). */
     public Notation notation(Kind kind, double greatest) {
@@ -125,8 +131,24 @@ public record Texts(UnitSystem system, boolean random) {
 
     /** A whole number, its thousands apart. */
     public static String count(long number) {
-        String digits = Long.toString(number);
-        return number < 10_000 ? digits : digits.replaceAll("(?<=\\d)(?=(\\d{3})+$)", " ");
+        return Numbers.count(number);
+    }
+
+    /**
+     * How often something happens, as people say it: "1 in 42", or "40 in 100" where it is more than every third time.
+     *
+     * @param share in (0, 1)
+     */
+    public static String odds(double share) {
+        return share > MANY ? Math.round(100 * share) + " in 100" : "1 in " + roundedCount(1 / share);
+    }
+
+    /** A count to three digits. */
+    private static String roundedCount(double number) {
+        return count(new BigDecimal(number)
+                .round(new MathContext(3, RoundingMode.HALF_UP))
+                .setScale(0, RoundingMode.HALF_UP)
+                .longValueExact());
     }
 
     /** "no coil change", "1 coil change", "2 coil changes". */

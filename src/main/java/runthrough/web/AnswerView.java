@@ -10,6 +10,7 @@ import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Units;
 import runthrough.report.Cell;
+import runthrough.report.Value;
 import runthrough.report.verdict.AnswerSheet;
 import runthrough.report.verdict.RunThroughResult;
 import runthrough.simulation.Totals;
@@ -130,14 +131,14 @@ record AnswerView(
         AnswerSheet sheet = AnswerSheet.of(result);
         Verdict verdict = result.study().verdict();
         return new AnswerView(
-                sheet.mark().tone().sign(),
-                sheet.mark().word(),
-                sheet.mark().tone().style(),
-                sheet.mark().sentence(),
-                sheet.mark().further(),
-                sheet.messages().binds(),
-                sheet.messages().spare(),
-                sheet.messages().changes(),
+                sheet.headline().tone().sign(),
+                sheet.headline().word(),
+                sheet.headline().tone().style(),
+                sheet.headline().sentence(),
+                sheet.headline().further(),
+                sheet.limiting(),
+                sheet.margin(),
+                sheet.changes(),
                 result.warnings(),
                 ShareView.of(verdict.shareRunThrough()),
                 verdict.target(),
@@ -157,19 +158,22 @@ record AnswerView(
         for (AnswerSheet.Named named : sheet.figures()) {
             figures.add(ofReplications(named, result));
         }
-        List<List<String>> givens = sheet.hand().givens().stream()
-                .map(given -> List.of(given.name() + ", " + text(given.symbol()), given.value()))
+        List<List<String>> givens = sheet.givens().stream()
+                .map(given -> List.of(given.name() + ", " + given.symbol().text(), given.value()))
                 .toList();
-        List<List<String>> steps = sheet.hand().steps().stream()
-                .map(step -> List.of(step.name(), text(step.formula()), text(step.numbers()), step.result()))
+        List<List<String>> steps = sheet.steps().stream()
+                .map(step -> List.of(
+                        step.name(),
+                        text(step.formula().pieces()),
+                        text(step.numbers().pieces()),
+                        step.result()))
                 .toList();
-        for (List<String> row : sheet.hand().limits().page().rows()) {
-            boolean isLimit = !row.get(2).isEmpty();
+        for (List<Cell> row : sheet.limits().rows()) {
             figures.add(new FigureView(
-                    row.get(0),
-                    row.get(1),
-                    isLimit ? "needed " + row.get(2) + ", " + spare(row.get(3)) : "",
-                    "By hand, with mean times, for " + coil(sheet) + ":",
+                    row.get(0).text(),
+                    row.get(1).text(),
+                    row.get(3).value().map(margin -> needed(row.get(2), margin)).orElse(""),
+                    "Hand calculation with mean times, for " + coil(sheet) + ":",
                     List.of(),
                     "",
                     "",
@@ -179,14 +183,13 @@ record AnswerView(
         return figures;
     }
 
-    private static String spare(String told) {
-        return told.endsWith("missing") ? told : told + " to spare";
+    private static String needed(Cell needed, Value margin) {
+        return "needed " + needed.text() + ", "
+                + (margin.si() < 0 ? "shortfall " + margin.notation().text(-margin.si()) : "margin " + margin.text());
     }
 
     private static String coil(AnswerSheet sheet) {
-        return sheet.hand().coil().isEmpty()
-                ? "the coil of this line"
-                : "the coil that is hardest on it, " + sheet.hand().coil();
+        return sheet.coil().isEmpty() ? "the coil of this line" : "the coil that is hardest on it, " + sheet.coil();
     }
 
     private static String text(List<Cell.Piece> pieces) {
@@ -194,7 +197,7 @@ record AnswerView(
                 .map(piece -> switch (piece.style()) {
                     case PLAIN -> piece.text();
                     case RAISED -> piece.text().equals("2") ? "²" : "^" + piece.text();
-                    case LOWERED -> piece.text();
+                    case LOWERED, NEXT_LINE -> piece.text();
                 })
                 .collect(Collectors.joining());
     }
@@ -208,7 +211,7 @@ record AnswerView(
             case SHARE -> Kind.SHARE;
             case LOST, JOINT -> Kind.TIME;
             case OUTPUT -> Kind.RATE_LENGTH;
-            case STOPS, SPARE -> Kind.LENGTH;
+            case STOPS, MARGIN -> Kind.LENGTH;
         };
         ToDoubleFunction<Totals> of = switch (named.which()) {
             case SHARE -> Totals::shareRunThrough;
@@ -216,7 +219,7 @@ record AnswerView(
             case LOST -> one -> one.lostTime() * SHIFT / one.duration();
             case JOINT -> one -> one.jointSeconds() / one.changes();
             case OUTPUT -> one -> one.processedMetres() / one.duration();
-            case SPARE -> one -> Double.NaN;
+            case MARGIN -> one -> Double.NaN;
         };
         List<Double> each = chance
                 ? totals.stream()
@@ -251,9 +254,9 @@ record AnswerView(
                 : "one run with " + changes + " coil changes: nothing is left to chance.";
         return switch (figure) {
             case SHARE -> "Coil changes that ran through over all coil changes, in " + basis;
-            case SPARE -> "What all but the share allowed by the target have left, of the lowest levels in " + basis;
-            case STOPS -> "Stops for want of strip over the simulated time, in " + basis;
-            case LOST -> "Metres not run for want of strip over the rated speed, in " + basis;
+            case MARGIN -> "What all but the share allowed by the target have left, of the lowest levels in " + basis;
+            case STOPS -> "Starved stops over the simulated time, in " + basis;
+            case LOST -> "Metres not run, starved, over the rated speed, in " + basis;
             case JOINT -> "From the tail's stop to the release of the joint, in " + basis;
             case OUTPUT -> "Metres through the process over the simulated time, stops included, in " + basis;
         };

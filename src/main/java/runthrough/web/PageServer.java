@@ -23,7 +23,8 @@ import java.util.stream.Stream;
 import runthrough.chart.ChartFonts;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
-import runthrough.report.verdict.HtmlReport;
+import runthrough.report.verdict.VerdictAnswer;
+import runthrough.report.write.HtmlWriter;
 import runthrough.scenario.ScenarioText;
 import runthrough.study.StudyOptions;
 
@@ -227,7 +228,7 @@ public final class PageServer implements AutoCloseable {
 
     private void report(Context context) {
         PageScenario draft = draft(ask(context));
-        String page = HtmlReport.render(answers.run(draft.asked(), draft, StudyOptions.forReport()));
+        String page = HtmlWriter.render(VerdictAnswer.of(answers.run(draft.asked(), draft, StudyOptions.forReport())));
         context.contentType("text/html; charset=utf-8").result(page.getBytes(StandardCharsets.UTF_8));
     }
 

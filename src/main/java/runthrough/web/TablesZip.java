@@ -12,6 +12,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import runthrough.plant.SimulationRequest;
 import runthrough.report.verdict.ReportFolder;
+import runthrough.report.write.FolderWriter;
 import runthrough.study.StudyOptions;
 
 /** The tables of a report with the scenario that gives them, in one file. */
@@ -47,7 +48,7 @@ final class TablesZip {
     private static byte[] zipped(Path place) throws IOException {
         List<Path> files;
         try (Stream<Path> found = Files.list(place)) {
-            files = found.filter(file -> !file.getFileName().toString().equals(ReportFolder.HTML))
+            files = found.filter(file -> !file.getFileName().toString().equals(FolderWriter.HTML))
                     .sorted()
                     .toList();
         }

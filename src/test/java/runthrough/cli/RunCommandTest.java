@@ -41,10 +41,8 @@ class RunCommandTest {
         // 60 s at 1 m/s: 60 m of 100 m, and 40 s to spare.
         assertThat(done.out())
                 .startsWith("Quick line (invented)\nRUNS THROUGH. ")
-                .contains(
-                        "60: 60 ran through, 0 slowed, 0 stopped",
-                        "40 m of strip",
-                        "100 m, 60 m needed, 40 m to spare");
+                .contains("60: 60 ran through, 0 slowed, 0 stopped", "40 m (40 s of joint cycle time");
+        assertThat(done.out()).containsPattern("accumulator capacity +100 m +60 m +40 m");
         assertThat(done.err()).isEmpty();
         assertThat(session.files()).containsExactly("line.yaml", "marginal.yaml");
     }
@@ -61,7 +59,7 @@ class RunCommandTest {
         Session.Done done = done(
                 "run", "line.yaml", "--no-report", "--coil-changes", "4", "--replications", "2", "--results-in", "us");
 
-        assertThat(done.out()).contains("8: 8 ran through", "2 x 4 coil changes", "131 ft of strip");
+        assertThat(done.out()).contains("8: 8 ran through", "2 x 4 coil changes", "131 ft (40 s of joint cycle time");
     }
 
     @Test
@@ -80,7 +78,7 @@ class RunCommandTest {
 
         JsonNode answer = tree(done.out());
         assertThat(answer.at("/answer").textValue()).isEqualTo("meets");
-        assertThat(answer.at("/spare_at_target/strip_m").doubleValue()).isEqualTo(40);
+        assertThat(answer.at("/margin_at_target/strip_m").doubleValue()).isEqualTo(40);
         assertThat(answer.at("/program").textValue()).startsWith("Runthrough ");
         assertThat(done.out()).startsWith("{").endsWith("}\n");
         assertThat(done.err()).isEmpty();

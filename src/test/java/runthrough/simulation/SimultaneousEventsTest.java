@@ -216,7 +216,8 @@ class SimultaneousEventsTest {
     @Test
     void s14_preparationEndsAsTheCoilChangeStarts_thePreparationComesFirst() {
         // Rules ORDER-3, ORDER-6.
-        // T0 = T1 = 512 s, when coil 2 is prepared: coil 3 is begun before, and the tail waits 512 s for the one person.
+        // T0 = T1 = 512 s, when coil 2 is prepared: coil 3 is begun before, and the tail waits 512 s for the one
+        // person.
         Replication run = new LineBuilder()
                 .coils(coil(512))
                 .capacity(4096)
@@ -259,19 +260,22 @@ class SimultaneousEventsTest {
         assertThat(run.changes().get(1).start()).isEqualTo(empty);
         assertThat(Course.of(run).takesUp(ProcessState.STARVED, 1)).isEqualTo(empty);
         assertThat(run.changes().get(0).starvedStops()).isEqualTo(0);
-        assertThat(run.changes()).extracting(ChangeRecord::outcome).containsExactly(Outcome.RAN_THROUGH, Outcome.STOPPED);
+        assertThat(run.changes())
+                .extracting(ChangeRecord::outcome)
+                .containsExactly(Outcome.RAN_THROUGH, Outcome.STOPPED);
     }
 
     @Test
     void s16_coilChangeStartsAsTheProcessSlows_theSlowingIsThatOfTheNewCoilChange() {
         // Rules ORDER-6, ORDER-9.
-        Replication run =
-                fallsBy(EXACT - 128 + TOUCH).slowing(0.25, 64, 128).run(2);
+        Replication run = fallsBy(EXACT - 128 + TOUCH).slowing(0.25, 64, 128).run(2);
         double low = 576 + 2 * (EXACT - 128 + TOUCH);
 
         assertThat(run.changes().get(1).start()).isEqualTo(low);
         assertThat(Course.of(run).takesUp(ProcessState.SLOWED, 1)).isEqualTo(low);
-        assertThat(run.changes()).extracting(ChangeRecord::outcome).containsExactly(Outcome.RAN_THROUGH, Outcome.SLOWED);
+        assertThat(run.changes())
+                .extracting(ChangeRecord::outcome)
+                .containsExactly(Outcome.RAN_THROUGH, Outcome.SLOWED);
     }
 
     @Test

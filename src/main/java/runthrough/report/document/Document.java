@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import runthrough.chart.Chart;
+import runthrough.report.Answer;
 import runthrough.report.Figure;
-import runthrough.report.verdict.ReportPage;
 
 /**
  * All that the document says; every number is text already, in the user's units.
@@ -26,7 +26,7 @@ public record Document(
         String title,
         List<Figure> cover,
         Running running,
-        ReportPage report,
+        Answer report,
         Chart summary,
         Chart slide,
         List<String> worth,
@@ -53,7 +53,7 @@ public record Document(
         List<Entry> entries = new ArrayList<>(List.of(
                 new Entry("line", "The line"),
                 new Entry("method", "How it was computed"),
-                new Entry("hand", "By hand"),
+                new Entry("hand", "Hand calculation"),
                 new Entry("results", "Results")));
         chapters.stream()
                 .map(chapter -> new Entry(chapter.id(), chapter.title()))
@@ -75,7 +75,7 @@ public record Document(
         return Stream.of(
                         Stream.of(summary),
                         line.charts().stream(),
-                        report.charts().stream(),
+                        report.body().charts().stream(),
                         chapters.stream().flatMap(chapter -> chapter.charts().stream()))
                 .flatMap(charts -> charts);
     }

@@ -17,9 +17,8 @@ import runthrough.report.Figure;
 import runthrough.report.Provenance;
 import runthrough.report.Table;
 import runthrough.report.comparison.ComparisonAnswer;
-import runthrough.report.verdict.PageMaker;
-import runthrough.report.verdict.ReportPage;
 import runthrough.report.verdict.RunThroughResult;
+import runthrough.report.verdict.VerdictAnswer;
 import runthrough.study.Verdict;
 import runthrough.study.benefit.Benefit;
 import runthrough.study.comparison.Comparison;
@@ -35,7 +34,7 @@ public final class DocumentMaker {
     private final RunThroughResult result;
     private final SimulationRequest request;
     private final Units units;
-    private final ReportPage report;
+    private final Answer report;
     private final Handover handover;
     private final List<GivenValue> given;
     private final Optional<Comparison> comparison;
@@ -55,7 +54,7 @@ public final class DocumentMaker {
         this.sensitivity = sensitivity;
         this.request = result.study().request();
         this.units = Units.of(request.resultsIn());
-        this.report = PageMaker.page(result);
+        this.report = VerdictAnswer.of(result);
         this.year = new Year(
                 result.study().verdict(),
                 request.run().yearlyTime(),
@@ -85,9 +84,9 @@ public final class DocumentMaker {
         SummaryData summary = summary();
         List<String> parts = LineWords.of(request, result.handCalculation());
         return new Document(
-                report.title(),
+                request.title(),
                 cover(),
-                running(report.title()),
+                running(request.title()),
                 report,
                 DocumentCharts.summary(summary),
                 DocumentCharts.slide(summary),
@@ -132,7 +131,7 @@ public final class DocumentMaker {
     }
 
     private DocumentChapter inputs() {
-        List<Table> tables = new ArrayList<>(report.inputs());
+        List<Table> tables = new ArrayList<>(report.question().subject().described());
         if (!given.isEmpty()) {
             tables.add(Table.words(
                     "Every number by its place in the scenario, and where it came from",
@@ -154,7 +153,7 @@ public final class DocumentMaker {
     private SummaryData summary() {
         Verdict verdict = result.study().verdict();
         return new SummaryData(
-                report.title(),
+                request.title(),
                 report.headline().tone().sign(),
                 report.headline().word(),
                 report.headline().sentence(),

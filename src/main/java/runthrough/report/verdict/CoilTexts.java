@@ -1,6 +1,5 @@
 package runthrough.report.verdict;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import runthrough.handcalc.HandCalculation;
@@ -9,8 +8,12 @@ import runthrough.handcalc.Storage;
 import runthrough.plant.Coil;
 import runthrough.plant.Line;
 import runthrough.quantity.Kind;
+import runthrough.quantity.Notation;
+import runthrough.report.Cell;
 import runthrough.report.Table;
+import runthrough.report.TableMaker;
 import runthrough.report.Texts;
+import runthrough.report.Value;
 import runthrough.study.Cause;
 import runthrough.study.CoilOutcomes;
 import runthrough.study.CoilOutcomes.Product;
@@ -66,7 +69,7 @@ final class CoilTexts {
                         + " came to their change: run more coil changes to judge them all.");
     }
 
-    /** What most of its failures are laid to, with the coil's own numbers. */
+    /** The root cause of most of its failures, with the coil's own numbers. */
     String why(int kind) {
         HandCalculation hand = HandCalculation.of(line, kind);
         return outcomes.of(kind)
@@ -111,51 +114,59 @@ final class CoilTexts {
                 : name.given();
     }
 
+    /** What came of a product or a coil, under its name. */
+    private record Row(String name, String which, Tally tally) {}
+
     /** Product by product, those with most failures first. */
     Table products() {
         List<Product> products = outcomes.products();
-        List<List<String>> rows = new ArrayList<>();
-        for (Product product : products.subList(0, Math.min(MOST_PRODUCTS, products.size()))) {
-            rows.add(row(name(product.name()), Texts.count(product.coils()), product.tally()));
-        }
         String beyond = products.size() > MOST_PRODUCTS
                 ? ", the first " + MOST_PRODUCTS + " of " + Texts.count(products.size())
                 : "";
-        return Table.words(
-                "Coil changes by product, each counting by the coil that ends" + beyond, head("", "Coils"), rows, true);
+        return table(
+                "Coil changes by product, each counting by the coil that ends" + beyond,
+                "Coils",
+                products.stream()
+                        .limit(MOST_PRODUCTS)
+                        .map(product -> new Row(name(product.name()), Texts.count(product.coils()), product.tally()))
+                        .toList());
     }
 
-    /** The coils that are hardest on the line; empty when all ran through. */
-    Optional<Table> hardest() {
-        List<List<String>> rows = outcomes.hardest(MOST_COILS).stream()
-                .map(kind -> row(coil(kind).name(), "no. " + (kind + 1), outcomes.of(kind)))
-                .toList();
-        return rows.isEmpty()
-                ? Optional.empty()
-                : Optional.of(Table.words("The coils that are hardest on the line", head("", "Place"), rows, true));
+    /** The coils that are hardest on the line; without rows when all ran through. */
+    Table hardest() {
+        return table(
+                "The coils that are hardest on the line",
+                "Place",
+                outcomes.hardest(MOST_COILS).stream()
+                        .map(kind -> new Row(coil(kind).name(), "no. " + (kind + 1), outcomes.of(kind)))
+                        .toList());
     }
 
-    private static List<String> head(String first, String second) {
-        return List.of(
-                first, second, "Changes", "Run through", "95 %", "Slowed", "Stopped", "Most for", "Strip not run");
-    }
-
-    private List<String> row(String name, String second, Tally tally) {
-        return List.of(
-                name,
-                second,
-                Texts.count(tally.changes()),
-                texts.share(tally.share()),
-                chance() ? interval(tally) : "",
-                Texts.count(tally.slowed()),
-                Texts.count(tally.stopped()),
-                tally.causes().main().map(CoilTexts::named).orElse(""),
-                texts.length(tally.lostMetres()));
-    }
-
-    private String interval(Tally tally) {
-        return texts.share(tally.interval().low()).replace(" %", "") + " to "
-                + texts.share(tally.interval().high());
+    private Table table(String caption, String second, List<Row> rows) {
+        return TableMaker.<Row>of(caption)
+                .words("", Row::name)
+                .cell(second, row -> Cell.of(row.which()))
+                .count("Changes", row -> row.tally().changes())
+                .estimate(
+                        "Run through",
+                        Notation.SHARE,
+                        chance(),
+                        "",
+                        row -> new Value(
+                                row.tally().share(),
+                                Notation.SHARE,
+                                texts.known(Optional.of(row.tally().interval()))))
+                .count("Slowed", row -> row.tally().slowed())
+                .count("Stopped", row -> row.tally().stopped())
+                .pageWords(
+                        "Root cause",
+                        row -> row.tally().causes().main().map(CoilTexts::named).orElse(""))
+                .number(
+                        "Strip not run",
+                        texts.notation(Kind.LENGTH),
+                        row -> row.tally().lostMetres())
+                .of(rows)
+                .in(Table.Seen.PAGE);
     }
 
     /** A cause in a word. */

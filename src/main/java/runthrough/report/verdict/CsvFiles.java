@@ -106,7 +106,7 @@ public final class CsvFiles implements StudyListener, Closeable {
                 "start (s)",
                 "tail stopped (s)",
                 "joint released (s)",
-                "joint time (s)",
+                "joint cycle time (s)",
                 "waiting for preparation (s)",
                 "passes",
                 "level at start" + unit,
@@ -115,7 +115,7 @@ public final class CsvFiles implements StudyListener, Closeable {
                 "margin" + unit,
                 "strip drawn" + unit,
                 "outcome",
-                "stops for want of strip",
+                "starved stops",
                 "strip not run" + unit,
                 "refill time (s)");
     }

@@ -18,7 +18,7 @@ import runthrough.study.Cause;
 import runthrough.study.TargetStatus;
 import runthrough.study.Verdict;
 
-/** What binds, what is to spare or missing, and what to change, in sentences. */
+/** The limiting factor, the margin or shortfall, and what to change, in sentences. */
 final class Diagnosis {
     private final RunThroughResult result;
     private final Verdict verdict;
@@ -33,7 +33,7 @@ final class Diagnosis {
     }
 
     /** What keeps the line from running through, or comes nearest to it. */
-    String binds() {
+    String limiting() {
         if (result.isOneStrip()) {
             return result.line().practice().hasJoiner()
                     ? "The practice: without an accumulator the process stands while the joint is made."
@@ -41,7 +41,7 @@ final class Diagnosis {
         }
         long failed = verdict.changes().failed();
         if (failed == 0) {
-            return "Nothing failed. Nearest to it is "
+            return "No coil change failed; nearest to failing is "
                     + hand.limitingFactor().map(Diagnosis::named).orElse("none") + ", by the hand calculation.";
         }
         List<Cause> causes = Stream.of(Cause.values())
@@ -59,14 +59,14 @@ final class Diagnosis {
                 + ".";
     }
 
-    /** What is to spare or missing at the target; empty where entry and process are one strip. */
-    Optional<String> spare() {
+    /** The margin or shortfall at the target; empty where entry and process are one strip. */
+    Optional<String> margin() {
         return verdict.spare().map(spare -> {
             boolean enough = spare.metres() >= 0;
             String lengths = texts.length(Math.abs(spare.metres())) + " of strip, which is "
-                    + texts.time(Math.abs(spare.seconds())) + " of joint time or "
+                    + texts.time(Math.abs(spare.seconds())) + " of " + result.joint() + " or "
                     + texts.speed(Math.abs(spare.speed())) + " of process speed";
-            return (enough ? "To spare at the target of " : "Missing at the target of ") + texts.share(verdict.target())
+            return (enough ? "Margin at the target of " : "Shortfall at the target of ") + texts.share(verdict.target())
                     + ": " + lengths + ".";
         });
     }
@@ -81,7 +81,7 @@ final class Diagnosis {
         return changes;
     }
 
-    private List<String> remedies() {
+    List<String> remedies() {
         if (result.isOneStrip()) {
             return forOneStrip();
         }
@@ -101,7 +101,7 @@ final class Diagnosis {
             changes.add(missing(verdict.spare().orElseThrow(), changes.isEmpty()));
         }
         if (changes.isEmpty()) {
-            changes.add("Run more coil changes: what was run is not enough to tell.");
+            changes.add("Run more coil changes: those that were run do not decide.");
         }
         return changes;
     }
@@ -165,7 +165,8 @@ final class Diagnosis {
         changes.add(
                 limited
                         ? "Fill faster: the accumulator's fill-rate limit of "
-                                + texts.speed(line.accumulator().fillRateLimit()) + " binds, not the entry's top speed."
+                                + texts.speed(line.accumulator().fillRateLimit())
+                                + " is the limiting factor, not the entry's top speed."
                         : "Fill faster: the entry's top speed is "
                                 + texts.speed(line.entry().topSpeed()) + ", the process runs at "
                                 + texts.speed(hand.speed()) + ".");

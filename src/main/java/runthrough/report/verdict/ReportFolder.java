@@ -2,9 +2,7 @@ package runthrough.report.verdict;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Map;
 import runthrough.plant.SimulationRequest;
 import runthrough.report.write.FolderWriter;
 import runthrough.simulation.Replication;
@@ -21,12 +19,6 @@ import runthrough.study.StudyListener;
  * }</pre>
  */
 public final class ReportFolder implements AutoCloseable {
-    /** The report for people. */
-    public static final String HTML = FolderWriter.HTML;
-
-    /** The verdict for machines. */
-    public static final String JSON = "verdict.json";
-
     private final FolderWriter folder;
     private final CsvFiles csv;
 
@@ -84,9 +76,7 @@ public final class ReportFolder implements AutoCloseable {
         } catch (IOException | UncheckedIOException e) {
             throw folder.failed(e);
         }
-        return folder.complete(Map.of(
-                HTML, HtmlReport.render(result).getBytes(StandardCharsets.UTF_8),
-                JSON, JsonReport.render(result).getBytes(StandardCharsets.UTF_8)));
+        return folder.complete(VerdictAnswer.of(result));
     }
 
     /** Drops whatever has not been put in place. */

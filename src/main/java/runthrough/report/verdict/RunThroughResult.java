@@ -6,6 +6,7 @@ import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Line;
 import runthrough.quantity.UnitSystem;
 import runthrough.report.Provenance;
+import runthrough.report.StudyWords;
 import runthrough.report.Texts;
 import runthrough.study.SequentialResult;
 import runthrough.study.StudyResult;
@@ -64,8 +65,22 @@ public record RunThroughResult(
         return line().practice().isOneStrip();
     }
 
-    /** What the process stops for, in the words of its line. */
-    String want() {
-        return isOneStrip() ? "for coil changes" : "for want of strip";
+    StudyWords words() {
+        return new StudyWords(texts());
+    }
+
+    /** The stops that coil changes cause, as this line has them. */
+    String stops() {
+        return isOneStrip() ? "stops for coil changes" : "starved stops";
+    }
+
+    /** The time that they cost. */
+    String lost() {
+        return isOneStrip() ? "lost time" : "lost time (starved)";
+    }
+
+    /** What the strip stands for at a coil change. */
+    String joint() {
+        return line().practice().hasJoiner() ? "joint cycle time" : "rethread time";
     }
 }

@@ -1,524 +1,364 @@
 package runthrough.report.verdict;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
-import com.fasterxml.jackson.annotation.JsonPropertyDescription;
-import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import runthrough.handcalc.CoherentUnits;
+import runthrough.handcalc.HandCalculation;
+import runthrough.handcalc.Limit;
+import runthrough.handcalc.Margin;
+import runthrough.handcalc.Refill;
+import runthrough.handcalc.Step;
+import runthrough.handcalc.Storage;
+import runthrough.handcalc.Term;
+import runthrough.quantity.Unit;
+import runthrough.quantity.UnitSystem;
+import runthrough.report.JsonShape;
+import runthrough.study.Cause;
+import runthrough.study.CoilOutcomes;
+import runthrough.study.TargetStatus;
+import runthrough.study.Verdict;
+import runthrough.study.statistics.RelativeHalfWidth;
+import runthrough.study.statistics.Summary;
 
 /**
- * The shape of the verdict for machines. The shipped JSON Schema is made from this class, its descriptions included; a
- * change that readers of the format would notice needs a new number in {@link #FORMAT}.
+ * What JSON gives of a verdict.
  *
- * <p>Names carry the unit: {@code _m} metres, {@code _s} seconds, {@code _kg} kilograms, {@code _m_per_s} metres per
- * second, {@code _per_8_h} per eight hours of simulated time. Shares are from 0 to 1. What is not known, not finite or does
- * not apply is null; there is no NaN and no infinity.
- *
- * <p>Long, because it is the description of the format, field by field, and nothing else.
+ * <p>Long, because it is the description of the format, member by member, and nothing else.
  */
-record VerdictDocument(
-        @JsonPropertyDescription("Name and version of this shape: runthrough-verdict/1.")
-        String format,
-
-        @JsonPropertyDescription("Name and version of the program.")
-        String program,
-
-        @JsonPropertyDescription("What was asked.") Asked scenario,
-
-        @JsonPropertyDescription(
-                "Whether the target is met: meets, misses, or undecided when the interval holds the target.")
-        String answer,
-
-        @JsonPropertyDescription("The answer as a sentence, in the user's units.")
-        String headline,
-
-        @JsonProperty("left_to_chance")
-        @JsonPropertyDescription(
-                "Whether anything is left to chance; if not, every replication is the same and the share is exact.")
-        boolean leftToChance,
-
-        @JsonProperty("share_run_through")
-        @JsonPropertyDescription("Share of coil changes that the process ran through.")
-        Estimated shareRunThrough,
-
-        @JsonPropertyDescription(
-                "Whether the share is known as well as was asked for; null when no precision was asked for.")
-        @Nullable
-        Precision precision,
-
-        @JsonPropertyDescription("How many coil changes it takes to tell.")
-        Resolution resolution,
-
-        @JsonProperty("coil_changes")
-        @JsonPropertyDescription("Coil changes of all replications, by what came of them.")
-        Changes coilChanges,
-
-        @JsonPropertyDescription("Coil changes that did not run through, by what they are laid to.")
-        Causes causes,
-
-        @JsonProperty("spare_at_target")
-        @JsonPropertyDescription(
-                "What all but the share 1 - target of coil changes have to spare; negative for what is missing; "
-                        + "null where entry and process are one strip.")
-        @Nullable
-        Spare spareAtTarget,
-
-        @JsonPropertyDescription("Stops, and what they cost.")
-        Stoppages stoppages,
-
-        @JsonPropertyDescription("What comes out, and what is lost as scrap.")
-        Output output,
-
-        @JsonPropertyDescription("The strip standing at the joiner.")
-        Joint joint,
-
-        @JsonPropertyDescription("What the accumulator goes through; null where entry and process are one strip.")
-        @Nullable
-        Storage storage,
-
-        @JsonPropertyDescription(
-                "What came of the coil changes by coil and product; null where all coils are of one kind.")
-        @Nullable
-        Coils coils,
-
-        @JsonProperty("hand_calculation")
-        @JsonPropertyDescription("The closed forms for the kind of coil that is hardest on the line, with mean times.")
-        Hand handCalculation,
-
-        @JsonPropertyDescription("What was warned of, in words.")
-        List<String> warnings) {
-
-    /** Name and version of the shape. */
-    static final String FORMAT = "runthrough-verdict/1";
-
-    record Asked(
-            @JsonPropertyDescription("Title of the scenario.")
-            String title,
-
-            @JsonProperty("fingerprint_sha256")
-            @JsonPropertyDescription("SHA-256 of the scenario file's bytes in hexadecimal.")
-            @Nullable
-            String fingerprint,
-
-            @JsonPropertyDescription("What was set otherwise than the scenario file says, in words.")
-            List<String> changes,
-
-            @JsonPropertyDescription("Date as given by the user.") @Nullable
-            String date,
-
-            @JsonPropertyDescription("join-with-accumulator, join-without-accumulator or rethread.")
-            String practice,
-
-            @JsonPropertyDescription("Share of coil changes that should run through.")
-            double target,
-
-            @JsonPropertyDescription("Independent repetitions.")
-            int replications,
-
-            @JsonPropertyDescription("Seed of the random numbers.")
-            long seed,
-
-            @JsonProperty("coil_changes")
-            @JsonPropertyDescription("Coil changes that end a replication; null when time does.")
-            @Nullable
-            Integer coilChanges,
-
-            @JsonProperty("run_time_s")
-            @JsonPropertyDescription("Time that ends a replication; null when coil changes do.")
-            @Nullable
-            Double runTime,
-
-            @JsonProperty("left_out_coil_changes")
-            @JsonPropertyDescription("First coil changes of each replication left out of all numbers.")
-            int leftOut) {}
-
-    record Estimated(
-            @JsonPropertyDescription("Mean over the replications.") @Nullable
-            Double mean,
-
-            @JsonProperty("interval_low")
-            @JsonPropertyDescription("Lower end of the 95 % confidence interval; null where there is none.")
-            @Nullable
-            Double low,
-
-            @JsonProperty("interval_high")
-            @JsonPropertyDescription("Upper end of the 95 % confidence interval; null where there is none.")
-            @Nullable
-            Double high,
-
-            @JsonProperty("interval_method")
-            @JsonPropertyDescription(
-                    "How the interval was made: student-t over replications; wilson for a share, from pooled counts; "
-                            + "rule-of-three for what was never seen; null without an interval.")
-            @Nullable
-            String method,
-
-            @JsonProperty("standard_deviation")
-            @JsonPropertyDescription("Standard deviation between replications; null with a single one.")
-            @Nullable
-            Double sd,
-
-            @JsonPropertyDescription("Replications that gave a value.")
-            int replications) {}
-
-    record Precision(
-            @JsonPropertyDescription("Half-width of the interval of the share that was asked for.")
-            double asked,
-
-            @JsonProperty("half_width")
-            @JsonPropertyDescription("Half-width that there is; null where nothing is left to chance.")
-            @Nullable
-            Double halfWidth,
-
-            @JsonPropertyDescription("Whether it is as narrow as asked for.")
-            boolean reached,
-
-            @JsonProperty("replications_allowed") @JsonPropertyDescription("Replications that were allowed.")
-            int allowed,
-
-            @JsonProperty("replications_that_would_do")
-            @JsonPropertyDescription(
-                    "About so many replications would do; null when reached, or when it cannot be told.")
-            @Nullable
-            Integer wouldDo) {}
-
-    record Distribution(
-            @JsonPropertyDescription("Coil changes that gave a value.")
-            int count,
-
-            @JsonPropertyDescription("Mean, each replication giving its own.")
-            Estimated mean,
-
-            @JsonProperty("standard_deviation")
-            @JsonPropertyDescription("Standard deviation between coil changes.")
-            @Nullable
-            Double sd,
-
-            @JsonPropertyDescription("Smallest value.") @Nullable
-            Double least,
-
-            @JsonProperty("p0_5") @JsonPropertyDescription("0.5th percentile.") @Nullable
-            Double p005,
-
-            @JsonPropertyDescription("1st percentile.") @Nullable
-            Double p1,
-
-            @JsonPropertyDescription("5th percentile.") @Nullable
-            Double p5,
-
-            @JsonPropertyDescription("Median.") @Nullable Double p50,
-
-            @JsonPropertyDescription("90th percentile.") @Nullable
-            Double p90,
-
-            @JsonPropertyDescription("95th percentile.") @Nullable
-            Double p95,
-
-            @JsonPropertyDescription("99th percentile.") @Nullable
-            Double p99,
-
-            @JsonProperty("p99_5") @JsonPropertyDescription("99.5th percentile.") @Nullable
-            Double p995,
-
-            @JsonPropertyDescription("Largest value.") @Nullable
-            Double greatest) {}
-
-    record Resolution(
-            @JsonProperty("least_to_show")
-            @JsonPropertyDescription(
-                    "So many coil changes would show the target met if every one of them ran through; null when no "
-                            + "number would, and when nothing is left to chance.")
-            @Nullable
-            Long leastToShow,
-
-            @JsonProperty("to_decide")
-            @JsonPropertyDescription("So many would decide if the share stayed what it is; null unless undecided.")
-            @Nullable
-            Long toDecide) {}
-
-    record Changes(
-            @JsonPropertyDescription("All of them.") long total,
-
-            @JsonProperty("ran_through") @JsonPropertyDescription("The process held its rated speed.")
-            long ranThrough,
-
-            @JsonPropertyDescription("The process ran slower on a low level.")
-            long slowed,
-
-            @JsonPropertyDescription("The process stopped for want of strip.")
-            long stopped) {}
-
-    record Causes(
-            @JsonPropertyDescription("Entry and process are one strip.")
-            long practice,
-
-            @JsonPropertyDescription("The joint waited for the next coil to be prepared.")
-            long preparation,
-
-            @JsonPropertyDescription("The accumulator was not full when the change began.")
-            long refill,
-
-            @JsonPropertyDescription("A full accumulator would not have lasted.")
-            long capacity,
-
-            @JsonPropertyDescription("What most are laid to; null when all ran through.") @Nullable
-            String main) {}
-
-    record Spare(
-            @JsonProperty("strip_m") @JsonPropertyDescription("Strip above the stop level.") @Nullable
-            Double strip,
-
-            @JsonProperty("joint_time_s") @JsonPropertyDescription("The same as joint time.") @Nullable
-            Double jointTime,
-
-            @JsonProperty("process_speed_m_per_s")
-            @JsonPropertyDescription("By how much the process could run faster, or has to run slower.")
-            @Nullable
-            Double processSpeed) {}
-
-    record Stoppages(
-            @JsonProperty("starved_per_100_coil_changes") @JsonPropertyDescription("Stops for want of strip.")
-            Estimated starvedPerHundred,
-
-            @JsonProperty("starved_per_8_h") @JsonPropertyDescription("Stops for want of strip.")
-            Estimated starved,
-
-            @JsonProperty("slowings_per_8_h") @JsonPropertyDescription("Slowings on a low level.")
-            Estimated slowings,
-
-            @JsonProperty("own_stops_per_8_h") @JsonPropertyDescription("Stops of the process's own.")
-            Estimated own,
-
-            @JsonProperty("lost_m_per_8_h") @JsonPropertyDescription("Strip not run for want of strip.")
-            Estimated lostMetres,
-
-            @JsonProperty("lost_s_per_8_h") @JsonPropertyDescription("The same as time at the rated speed.")
-            Estimated lostTime) {}
-
-    record Output(
-            @JsonProperty("speed_m_per_s") @JsonPropertyDescription("Strip processed over time.")
-            Estimated speed,
-
-            @JsonProperty("mass_flow_kg_per_s") @JsonPropertyDescription("Mass processed over time.")
-            Estimated massFlow,
-
-            @JsonPropertyDescription("Strip processed over strip at the rated speed.")
-            Estimated utilisation,
-
-            @JsonProperty("scrap_m_per_8_h") @JsonPropertyDescription("Crops and spoilt strip.")
-            Estimated scrapMetres,
-
-            @JsonProperty("scrap_kg_per_8_h") @JsonPropertyDescription("The same by mass.")
-            Estimated scrapMass,
-
-            @JsonProperty("scrap_share") @JsonPropertyDescription("Scrap over scrap and processed strip, by mass.")
-            Estimated scrapShare,
-
-            @JsonProperty("coil_changes_per_8_h") @JsonPropertyDescription("Coil changes.")
-            Estimated changes,
-
-            @JsonProperty("counted_time_s") @JsonPropertyDescription("Simulated time of a replication that counts.")
-            Estimated duration) {}
-
-    record Joint(
-            @JsonProperty("time_s") @JsonPropertyDescription("How long the strip stands.")
-            Distribution time,
-
-            @JsonProperty("waiting_s") @JsonPropertyDescription("The part of it that is waiting for preparation.")
-            Distribution waiting,
-
-            @JsonProperty("share_waiting") @JsonPropertyDescription("Share of coil changes with any waiting.")
-            Estimated shareWaiting) {}
-
-    record Storage(
-            @JsonProperty("margin_m")
-            @JsonPropertyDescription("Lowest level above the stop level; negative when the process had to stop.")
-            Distribution margin,
-
-            @JsonProperty("strip_drawn_m") @JsonPropertyDescription("Level at the start minus lowest level.")
-            Distribution stripDrawn,
-
-            @JsonProperty("refill_time_s")
-            @JsonPropertyDescription("From the release of the joint until full again; null when that never came.")
-            @Nullable
-            Distribution refillTime,
-
-            @JsonProperty("share_refilled") @JsonPropertyDescription("Share of coil changes refilled before the next.")
-            Estimated shareRefilled,
-
-            @JsonProperty("mean_level_m") @JsonPropertyDescription("Time-average level.")
-            Estimated meanLevel,
-
-            @JsonProperty("lowest_level_m") @JsonPropertyDescription("Lowest level in any replication.") @Nullable
-            Double lowestLevel,
-
-            @JsonProperty("overtravel_m") @JsonPropertyDescription("Largest excess over the capacity.") @Nullable
-            Double overtravel,
-
-            @JsonPropertyDescription("How often the level passed the capacity and its allowance.")
-            long overfull,
-
-            @JsonProperty("strip_breaks")
-            @JsonPropertyDescription("How often the level fell below 0; what follows one is not physical.")
-            long stripBreaks) {}
-
-    record Coils(
-            @JsonPropertyDescription("How many kinds of coil there are; in a schedule, how many rows.")
-            int kinds,
-
-            @JsonPropertyDescription("How many of them ever came to their change.")
-            int seen,
-
-            @JsonPropertyDescription(
-                    "Products, those with most coil changes that did not run through first, 1000 at most; all are in "
-                            + "products.csv. A coil change counts by the coil that ends with it.")
-            List<Product> products,
-
-            @JsonPropertyDescription(
-                    "The coils that are hardest on the line, the worst first, 20 at most; all are in coils.csv.")
-            List<HardCoil> hardest) {}
-
-    record Product(
-            @JsonPropertyDescription("Its name; null where none is given, and coils are told apart by their section.")
-            @Nullable
-            String name,
-
-            @JsonProperty("thickness_m") @JsonPropertyDescription("Of its strip, where it has no name.") @Nullable
-            Double thickness,
-
-            @JsonProperty("width_m") @JsonPropertyDescription("Of its strip, where it has no name.") @Nullable
-            Double width,
-
-            @JsonPropertyDescription("Kinds of coil, in a schedule rows, that came to their change.")
-            int coils,
-
-            @JsonPropertyDescription("What came of its coil changes.")
-            CoilTally outcome) {}
-
-    record HardCoil(
-            @JsonPropertyDescription("Its name.") String name,
-
-            @JsonPropertyDescription("Its place in the scenario or schedule, from 0.")
-            int kind,
-
-            @JsonPropertyDescription("What came of its changes.")
-            CoilTally outcome,
-
-            @JsonPropertyDescription("Why, as a sentence in the user's units.")
-            String why) {}
-
-    record CoilTally(
-            @JsonProperty("coil_changes") @JsonPropertyDescription("By what came of them.")
-            Changes changes,
-
-            @JsonProperty("share_run_through") @JsonPropertyDescription("Ran through over all.")
-            double share,
-
-            @JsonProperty("interval_low")
-            @JsonPropertyDescription("Lower end of Wilson's 95 % interval; null where nothing is left to chance.")
-            @Nullable
-            Double low,
-
-            @JsonProperty("interval_high") @JsonPropertyDescription("Its upper end.") @Nullable
-            Double high,
-
-            @JsonPropertyDescription("What those that did not run through are laid to.")
-            Causes causes,
-
-            @JsonProperty("lost_m") @JsonPropertyDescription("Strip not run for want of strip.")
-            double lost) {}
-
-    record Hand(
-            @JsonPropertyDescription("Name of the kind of coil.")
-            String coil,
-
-            @JsonPropertyDescription("Its place in the scenario, from 0.")
-            int kind,
-
-            @JsonProperty("process_speed_m_per_s") @JsonPropertyDescription("Process speed with that coil.") @Nullable
-            Double speed,
-
-            @JsonProperty("coil_run_s") @JsonPropertyDescription("From one coil change to the next.") @Nullable
-            Double coilRun,
-
-            @JsonPropertyDescription(
-                    "The limit that is nearest to being reached or furthest beyond: capacity, refill or preparation; "
-                            + "null where entry and process are one strip.")
-            @Nullable
-            String binding,
-
-            @JsonProperty("preparation_s")
-            @JsonPropertyDescription("Time there is to prepare a coil, and what it takes.")
-            Held preparation,
-
-            @JsonProperty("capacity_m")
-            @JsonPropertyDescription("Capacity, and what a coil change takes of it.")
-            @Nullable
-            Held capacity,
-
-            @JsonProperty("joint_time_s")
-            @JsonPropertyDescription("The longest that the accumulator bears, and what the joint takes.")
-            @Nullable
-            Held jointTime,
-
-            @JsonProperty("speed_m_per_s")
-            @JsonPropertyDescription("The fastest that the accumulator bears, and the process's speed.")
-            @Nullable
-            Held fastest,
-
-            @JsonProperty("strip_before_change_m")
-            @JsonPropertyDescription(
-                    "Strip of a coil before its change begins, and what passes until the accumulator is full.")
-            @Nullable
-            Held stripBeforeChange,
-
-            @JsonProperty("strip_drawn_m") @JsonPropertyDescription("Strip drawn at a coil change.") @Nullable
-            Double stripDrawn,
-
-            @JsonProperty("refill_time_s")
-            @JsonPropertyDescription("From the release of the joint until full again.")
-            @Nullable
-            Double refillTime,
-
-            @JsonPropertyDescription("What the worked calculation starts from.")
-            List<Given> givens,
-
-            @JsonPropertyDescription("The worked calculation, line by line.")
-            List<Worked> steps) {}
-
-    record Held(
-            @JsonPropertyDescription("What there is; null for no limit.") @Nullable
-            Double given,
-
-            @JsonPropertyDescription("What is needed.") @Nullable
-            Double needed,
-
-            @JsonPropertyDescription("Given less needed; negative for what is missing.") @Nullable
-            Double spare) {}
-
-    record Given(
-            @JsonPropertyDescription("As it stands in the formulas.")
-            String symbol,
-
-            @JsonPropertyDescription("What it is.") String name,
-
-            @JsonPropertyDescription("In unit; null for infinite.") @Nullable
-            Double value,
-
-            @JsonPropertyDescription("SI unit; empty for a plain number.")
-            String unit) {}
-
-    record Worked(
-            @JsonPropertyDescription("As it stands in later formulas.")
-            String symbol,
-
-            @JsonPropertyDescription("What it is.") String name,
-
-            @JsonPropertyDescription("The formula in symbols.")
-            String formula,
-
-            @JsonPropertyDescription("In unit; null for infinite.") @Nullable
-            Double value,
-
-            @JsonPropertyDescription("SI unit; empty for a plain number.")
-            String unit) {}
+final class VerdictDocument {
+    private static final int MOST_PRODUCTS = 1000;
+    private static final int MOST_COILS = 20;
+    private static final CoherentUnits SI = new CoherentUnits(UnitSystem.METRIC);
+
+    private static final JsonShape<RelativeHalfWidth> PRECISION = JsonShape.<RelativeHalfWidth>named("precision")
+            .number("asked", "Half-width of the interval of the share that was asked for.", RelativeHalfWidth::asked)
+            .optionalNumber(
+                    "half_width",
+                    "Half-width that there is; null where nothing is random.",
+                    RelativeHalfWidth::halfWidth)
+            .flag("reached", "Whether it is as narrow as asked for.", RelativeHalfWidth::reached)
+            .count("replications_allowed", "Replications that were allowed.", RelativeHalfWidth::limit)
+            .optionalCount(
+                    "replications_that_would_do",
+                    "About so many replications would do; null when reached, or when it is not known.",
+                    precision -> precision.wouldDo().isPresent()
+                            ? Optional.of((long) precision.wouldDo().getAsInt())
+                            : Optional.empty());
+
+    private static final JsonShape<Verdict.Resolution> RESOLUTION = JsonShape.<Verdict.Resolution>named("resolution")
+            .optionalCount(
+                    "least_to_show",
+                    "So many coil changes would show the target met if every one of them ran through; null when no number"
+                            + " would, and when nothing is random.",
+                    Verdict.Resolution::leastToShow)
+            .optionalCount(
+                    "to_decide",
+                    "So many would decide if the share stayed what it is; null unless undecided.",
+                    Verdict.Resolution::toDecide);
+
+    private static final JsonShape<Verdict.Changes> CHANGES = JsonShape.<Verdict.Changes>named("changes")
+            .count("total", "All of them.", Verdict.Changes::total)
+            .count("ran_through", "The process held its rated speed.", Verdict.Changes::ranThrough)
+            .count("slowed", "The process ran slower on a low level.", Verdict.Changes::slowed)
+            .count("stopped", "The process stopped, starved.", Verdict.Changes::stopped);
+
+    private static final JsonShape<Verdict.Causes> CAUSES = JsonShape.<Verdict.Causes>named("causes")
+            .count("practice", "Entry and process are one strip.", Verdict.Causes::practice)
+            .count("preparation", "The joint waited for the next coil to be prepared.", Verdict.Causes::preparation)
+            .count("refill", "The accumulator was not full when the change began.", Verdict.Causes::refill)
+            .count("capacity", "A full accumulator would not have lasted.", Verdict.Causes::capacity)
+            .optionalWord(
+                    "main", "The root cause of most; null when all ran through.", Cause.class, Verdict.Causes::main);
+
+    private static final JsonShape<Verdict.Spare> MARGIN = JsonShape.<Verdict.Spare>named("margin")
+            .optionalNumber("strip_m", "Strip above the stop level.", margin -> known(margin.metres()))
+            .optionalNumber("joint_cycle_time_s", "The same as joint cycle time.", margin -> known(margin.seconds()))
+            .optionalNumber(
+                    "process_speed_m_per_s",
+                    "By how much the process could run faster, or has to run slower.",
+                    margin -> known(margin.speed()));
+
+    private static final JsonShape<Verdict.Stoppages> STOPPAGES = JsonShape.<Verdict.Stoppages>named("stoppages")
+            .estimateInFull(
+                    "starved_per_100_coil_changes", "Starved stops.", Verdict.Stoppages::starvedPerHundredChanges)
+            .estimateInFull("starved_per_8_h", "Starved stops.", Verdict.Stoppages::starvedPerShift)
+            .estimateInFull("slowings_per_8_h", "Slowings on a low level.", Verdict.Stoppages::slowingsPerShift)
+            .estimateInFull("downtime_per_8_h", "Stops of process downtime.", Verdict.Stoppages::downtimesPerShift)
+            .estimateInFull("lost_m_per_8_h", "Strip not run, starved.", Verdict.Stoppages::lostMetresPerShift)
+            .estimateInFull(
+                    "lost_s_per_8_h", "The same as time at the rated speed.", Verdict.Stoppages::lostTimePerShift);
+
+    private static final JsonShape<Verdict.Output> OUTPUT = JsonShape.<Verdict.Output>named("output")
+            .estimateInFull("speed_m_per_s", "Strip processed over time.", Verdict.Output::speed)
+            .estimateInFull("mass_flow_kg_per_s", "Mass processed over time.", Verdict.Output::massFlow)
+            .estimateInFull(
+                    "utilisation", "Strip processed over strip at the rated speed.", Verdict.Output::utilisation)
+            .estimateInFull("scrap_m_per_8_h", "Crops and scrapped strip.", Verdict.Output::scrapMetresPerShift)
+            .estimateInFull("scrap_kg_per_8_h", "The same by mass.", Verdict.Output::scrapKilogramsPerShift)
+            .estimateInFull("scrap_share", "Scrap over scrap and processed strip, by mass.", Verdict.Output::scrapShare)
+            .estimateInFull("coil_changes_per_8_h", "Coil changes.", Verdict.Output::changesPerShift)
+            .estimateInFull("counted_time_s", "Simulated time of a replication that counts.", Verdict.Output::duration);
+
+    private static final JsonShape<Summary> DISTRIBUTION = JsonShape.<Summary>named("distribution")
+            .count("count", "Coil changes that gave a value.", Summary::count)
+            .estimateInFull("mean", "Mean, each replication giving its own.", Summary::mean)
+            .optionalNumber("standard_deviation", "Standard deviation between coil changes.", all -> known(all.sd()))
+            .optionalNumber("least", "Smallest value.", all -> known(all.least()))
+            .optionalNumber("p0_5", "0.5th percentile.", all -> known(all.p005()))
+            .optionalNumber("p1", "1st percentile.", all -> known(all.p01()))
+            .optionalNumber("p5", "5th percentile.", all -> known(all.p05()))
+            .optionalNumber("p50", "Median.", all -> known(all.p50()))
+            .optionalNumber("p90", "90th percentile.", all -> known(all.p90()))
+            .optionalNumber("p95", "95th percentile.", all -> known(all.p95()))
+            .optionalNumber("p99", "99th percentile.", all -> known(all.p99()))
+            .optionalNumber("p99_5", "99.5th percentile.", all -> known(all.p995()))
+            .optionalNumber("greatest", "Largest value.", all -> known(all.greatest()));
+
+    private static final JsonShape<Verdict.Joint> JOINT = JsonShape.<Verdict.Joint>named("joint")
+            .in("cycle_time_s", "How long the strip stands.", DISTRIBUTION, Verdict.Joint::time)
+            .in("waiting_s", "The part of it that is waiting for preparation.", DISTRIBUTION, Verdict.Joint::waiting)
+            .estimateInFull("share_waiting", "Share of coil changes with any waiting.", Verdict.Joint::shareWaiting);
+
+    private static final JsonShape<Verdict.Storage> STORAGE = JsonShape.<Verdict.Storage>named("storage")
+            .in(
+                    "margin_m",
+                    "Lowest level above the stop level; negative when the process had to stop.",
+                    DISTRIBUTION,
+                    Verdict.Storage::margin)
+            .in("strip_drawn_m", "Level at the start minus lowest level.", DISTRIBUTION, Verdict.Storage::stripDrawn)
+            .optional(
+                    "refill_time_s",
+                    "From the release of the joint until full again; null when that never came.",
+                    DISTRIBUTION,
+                    Verdict.Storage::refillTime)
+            .estimateInFull(
+                    "share_refilled", "Share of coil changes refilled before the next.", Verdict.Storage::shareRefilled)
+            .estimateInFull("mean_level_m", "Time-average level.", Verdict.Storage::meanLevel)
+            .optionalNumber(
+                    "lowest_level_m", "Lowest level in any replication.", storage -> known(storage.lowestLevel()))
+            .optionalNumber("overtravel_m", "Largest excess over the capacity.", storage -> known(storage.overtravel()))
+            .count("overfull", "How often the level passed the capacity and its allowance.", Verdict.Storage::overfull)
+            .count(
+                    "strip_breaks",
+                    "How often the level fell below 0; what follows one is not physical.",
+                    Verdict.Storage::stripBreaks);
+
+    private static final JsonShape<CoilOutcomes.Tally> TALLY = JsonShape.<CoilOutcomes.Tally>named("coil_tally")
+            .in(
+                    "coil_changes",
+                    "By what came of them.",
+                    CHANGES,
+                    tally -> new Verdict.Changes(tally.changes(), tally.ranThrough(), tally.slowed(), tally.stopped()))
+            .number("share_run_through", "Ran through over all.", CoilOutcomes.Tally::share)
+            .end(
+                    "interval_low",
+                    "Lower end of Wilson's 95 % interval; null where nothing is random.",
+                    tally -> tally.interval().low())
+            .end("interval_high", "Its upper end.", tally -> tally.interval().high())
+            .in("causes", "The root causes of those that did not run through.", CAUSES, CoilOutcomes.Tally::causes)
+            .number("lost_m", "Strip not run, starved.", CoilOutcomes.Tally::lostMetres);
+
+    private static final JsonShape<CoilOutcomes.Product> PRODUCT = JsonShape.<CoilOutcomes.Product>named("product")
+            .optionalText(
+                    "name",
+                    "Its name; null where none is given, and coils are distinguished by their section.",
+                    product -> Optional.of(product.name().given()).filter(name -> !name.isEmpty()))
+            .optionalNumber(
+                    "thickness_m",
+                    "Of its strip, where it has no name.",
+                    product -> unnamed(product, product.name().thickness()))
+            .optionalNumber(
+                    "width_m",
+                    "Of its strip, where it has no name.",
+                    product -> unnamed(product, product.name().width()))
+            .count(
+                    "coils",
+                    "Kinds of coil, in a schedule rows, that came to their change.",
+                    CoilOutcomes.Product::coils)
+            .in("outcome", "What came of its coil changes.", TALLY, CoilOutcomes.Product::tally);
+
+    private record HardCoil(CoilTexts texts, int kind) {}
+
+    private static final JsonShape<HardCoil> HARD_COIL = JsonShape.<HardCoil>named("hard_coil")
+            .text("name", "Its name.", coil -> coil.texts().coil(coil.kind()).name())
+            .count("kind", "Its place in the scenario or schedule, from 0.", HardCoil::kind)
+            .in(
+                    "outcome",
+                    "What came of its changes.",
+                    TALLY,
+                    coil -> coil.texts().outcomes().of(coil.kind()))
+            .text(
+                    "why",
+                    "Why, as a sentence in the user's units.",
+                    coil -> coil.texts().why(coil.kind()));
+
+    private static final JsonShape<CoilTexts> COILS = JsonShape.<CoilTexts>named("coils")
+            .count(
+                    "kinds",
+                    "How many kinds of coil there are; in a schedule, how many rows.",
+                    coils -> coils.outcomes().kinds())
+            .count(
+                    "seen",
+                    "How many of them ever came to their change.",
+                    coils -> coils.outcomes().seen())
+            .list(
+                    "products",
+                    "Products, those with most coil changes that did not run through first, 1000 at most; all are in"
+                            + " products.csv. A coil change counts by the coil that ends with it.",
+                    PRODUCT,
+                    coils -> coils.outcomes().products().stream()
+                            .limit(MOST_PRODUCTS)
+                            .toList())
+            .list(
+                    "hardest",
+                    "The coils that are hardest on the line, the worst first, 20 at most; all are in coils.csv.",
+                    HARD_COIL,
+                    coils -> coils.outcomes().hardest(MOST_COILS).stream()
+                            .map(kind -> new HardCoil(coils, kind))
+                            .toList());
+
+    private static final JsonShape<Margin> HELD = JsonShape.<Margin>named("held")
+            .optionalNumber("given", "What there is; null for no limit.", margin -> known(margin.given()))
+            .optionalNumber("needed", "What is needed.", margin -> known(margin.needed()))
+            .optionalNumber("margin", "Given less needed; negative for a shortfall.", margin -> known(margin.spare()));
+
+    private static final JsonShape<Term> GIVEN = JsonShape.<Term>named("given")
+            .text("symbol", "As it stands in the formulas.", Term::symbol)
+            .text("name", "What it is.", Term::name)
+            .optionalNumber("value", "In unit; null for infinite.", term -> known(term.value()))
+            .text("unit", "SI unit; empty for a plain number.", VerdictDocument::unit);
+
+    private static final JsonShape<Step> WORKED = JsonShape.<Step>named("worked")
+            .text(
+                    "symbol",
+                    "As it stands in later formulas.",
+                    step -> step.result().symbol())
+            .text("name", "What it is.", step -> step.result().name())
+            .text("formula", "The formula in symbols.", Step::formula)
+            .optionalNumber(
+                    "value",
+                    "In unit; null for infinite.",
+                    step -> known(step.result().value()))
+            .text("unit", "SI unit; empty for a plain number.", step -> unit(step.result()));
+
+    private static final JsonShape<HandCalculation> HAND = JsonShape.<HandCalculation>named("hand")
+            .text("coil", "Name of the kind of coil.", hand -> hand.coil().name())
+            .count("kind", "Its place in the scenario, from 0.", HandCalculation::kind)
+            .optionalNumber("process_speed_m_per_s", "Process speed with that coil.", hand -> known(hand.speed()))
+            .optionalNumber("coil_run_s", "From one coil change to the next.", hand -> known(hand.coilRun()))
+            .optionalWord(
+                    "limiting_factor",
+                    "The limit that is nearest to being reached or furthest beyond; null where entry and process are one"
+                            + " strip.",
+                    Limit.class,
+                    HandCalculation::limitingFactor)
+            .in(
+                    "preparation_s",
+                    "Time there is to prepare a coil, and what it takes.",
+                    HELD,
+                    HandCalculation::preparationTime)
+            .optional(
+                    "capacity_m",
+                    "Capacity, and what a coil change takes of it.",
+                    HELD,
+                    hand -> hand.storage().map(Storage::capacity))
+            .optional(
+                    "joint_cycle_time_s",
+                    "The longest that the accumulator bears, and what the joint takes.",
+                    HELD,
+                    hand -> hand.storage().map(Storage::jointTime))
+            .optional(
+                    "speed_m_per_s",
+                    "The fastest that the accumulator bears, and the process's speed.",
+                    HELD,
+                    hand -> hand.storage().map(Storage::speed))
+            .optional(
+                    "strip_before_change_m",
+                    "Strip of a coil before its change begins, and what passes until the accumulator is full.",
+                    HELD,
+                    hand -> hand.storage().flatMap(Storage::coilStrip))
+            .optionalNumber(
+                    "strip_drawn_m",
+                    "Strip drawn at a coil change.",
+                    hand -> hand.storage()
+                            .map(storage -> known(storage.stripDrawn()))
+                            .orElse(OptionalDouble.empty()))
+            .optionalNumber(
+                    "refill_time_s",
+                    "From the release of the joint until full again.",
+                    hand -> hand.storage()
+                            .flatMap(Storage::refill)
+                            .map(Refill::timeFromRelease)
+                            .map(VerdictDocument::known)
+                            .orElse(OptionalDouble.empty()))
+            .list("givens", "What the worked calculation starts from.", GIVEN, HandCalculation::givens)
+            .list("steps", "The worked calculation, line by line.", WORKED, HandCalculation::steps);
+
+    private static final JsonShape<Verdict> VERDICT = JsonShape.<Verdict>named("numbers")
+            .estimateInFull(
+                    "share_run_through",
+                    "Share of coil changes that the process ran through.",
+                    Verdict::shareRunThrough)
+            .in("resolution", "How many coil changes it takes to decide.", RESOLUTION, Verdict::resolution)
+            .in("coil_changes", "Coil changes of all replications, by what came of them.", CHANGES, Verdict::changes)
+            .in("causes", "Coil changes that did not run through, by root cause.", CAUSES, Verdict::causes)
+            .optional(
+                    "margin_at_target",
+                    "What all but the share 1 - target of coil changes have as margin; negative for a shortfall; null where"
+                            + " entry and process are one strip.",
+                    MARGIN,
+                    Verdict::spare)
+            .in("stoppages", "Stops, and what they cost.", STOPPAGES, Verdict::stoppages)
+            .in("output", "What comes out, and what is lost as scrap.", OUTPUT, Verdict::output)
+            .in("joint", "The strip standing at the joiner.", JOINT, Verdict::joint)
+            .optional(
+                    "storage",
+                    "What the accumulator goes through; null where entry and process are one strip.",
+                    STORAGE,
+                    Verdict::storage);
+
+    static final JsonShape<RunThroughResult> SHAPE = JsonShape.<RunThroughResult>named("verdict")
+            .word(
+                    "answer",
+                    "Whether the target is met: meets, misses, or undecided when the interval holds the target.",
+                    TargetStatus.class,
+                    result -> result.verdict().answer())
+            .number(
+                    "target",
+                    "Share of coil changes that should run through.",
+                    result -> result.verdict().target())
+            .text(
+                    "practice",
+                    "join-with-accumulator, join-without-accumulator or rethread.",
+                    result -> result.line().practice().words().replace(' ', '-'))
+            .optional(
+                    "precision",
+                    "Whether the share is known as well as was asked for; null when no precision was asked for.",
+                    PRECISION,
+                    RunThroughResult::precision)
+            .and(VERDICT, RunThroughResult::verdict)
+            .optional(
+                    "coils",
+                    "What came of the coil changes by coil and product; null where all coils are of one kind.",
+                    COILS,
+                    CoilTexts::of)
+            .in(
+                    "hand_calculation",
+                    "The closed forms for the kind of coil that is hardest on the line, with mean times.",
+                    HAND,
+                    RunThroughResult::handCalculation);
+
+    private VerdictDocument() {}
+
+    private static OptionalDouble unnamed(CoilOutcomes.Product product, double section) {
+        return product.name().given().isEmpty() ? OptionalDouble.of(section) : OptionalDouble.empty();
+    }
+
+    private static OptionalDouble known(double value) {
+        return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+    }
+
+    private static String unit(Term term) {
+        return SI.unit(term.kind()).map(Unit::symbol).orElse("");
+    }
 }

@@ -6,103 +6,95 @@ import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import runthrough.report.Headline;
+import runthrough.report.Headline.Tone;
 import runthrough.report.Texts;
 import runthrough.study.TargetStatus;
 import runthrough.study.Verdict;
 import runthrough.study.statistics.Interval;
 import runthrough.study.statistics.RelativeHalfWidth;
 
-/**
- * The verdict in a word, a sentence, and where it cannot be told, in what would tell.
- *
- * @param mark the word
- * @param sentence the answer with its numbers
- * @param further what else must be known to read it, such as how many coil changes would decide
- */
-record VerdictHeadline(Mark mark, String sentence, Optional<String> further) {
+/** The verdict in a word and a sentence, and where it is not decided, what would decide it. */
+final class VerdictHeadline {
+    private final RunThroughResult result;
+    private final Verdict verdict;
+    private final Texts texts;
 
-    /** The verdict in a word. */
-    enum Mark {
-        RUNS_THROUGH("RUNS THROUGH", "✓"),
-        MARGINAL("MARGINAL", "◆"),
-        SLOWS("SLOWS", "▼"),
-        STOPS("STOPS", "✗");
-
-        private final String word;
-        private final String sign;
-
-        Mark(String word, String sign) {
-            this.word = word;
-            this.sign = sign;
-        }
-
-        String word() {
-            return word;
-        }
-
-        /** A sign whose shape tells the marks apart without colour. */
-        String sign() {
-            return sign;
-        }
+    private VerdictHeadline(RunThroughResult result) {
+        this.result = result;
+        this.verdict = result.verdict();
+        this.texts = result.texts();
     }
 
-    static VerdictHeadline of(RunThroughResult result) {
-        Texts texts = result.texts();
-        Verdict verdict = result.verdict();
+    static Headline of(RunThroughResult result) {
+        return new VerdictHeadline(result).headline();
+    }
+
+    private Headline headline() {
         if (result.isOneStrip() && verdict.changes().ranThrough() == 0) {
-            String sentence = "Every coil change stops the process, each for "
-                    + texts.time(verdict.joint().time().mean().mean()) + " on average.";
-            return new VerdictHeadline(Mark.STOPS, sentence, Optional.empty());
+            return new Headline(
+                    Tone.STOPS,
+                    "STOPS",
+                    "Every coil change stops the process, each for "
+                            + texts.time(verdict.joint().time().mean().mean()) + " on average.");
         }
-        return new VerdictHeadline(mark(verdict), sentence(verdict, texts), further(result, texts));
-    }
-
-    private static Mark mark(Verdict verdict) {
+        String sentence = counted() + "; target " + target() + ". " + percentages();
         return switch (verdict.answer()) {
-            case MEETS -> Mark.RUNS_THROUGH;
-            case UNDECIDED -> Mark.MARGINAL;
-            case MISSES -> verdict.changes().stopped() > 0 ? Mark.STOPS : Mark.SLOWS;
+            case MEETS -> new Headline(Tone.RUNS_THROUGH, "RUNS THROUGH", sentence, further());
+            case UNDECIDED -> new Headline(Tone.MARGINAL, "MARGINAL", sentence, further());
+            case MISSES ->
+                verdict.changes().stopped() > 0
+                        ? new Headline(Tone.STOPS, "STOPS", sentence, further())
+                        : new Headline(Tone.SLOWS, "SLOWS", sentence, further());
         };
     }
 
-    private static String sentence(Verdict verdict, Texts texts) {
+    /** What people repeat: "Stops at about 1 in 42 coil changes". */
+    private String counted() {
+        Verdict.Changes changes = verdict.changes();
+        if (changes.failed() == 0) {
+            return verdict.chance()
+                    ? "No stop in " + Texts.count(changes.total(), "coil change")
+                    : "No stop at any coil change";
+        }
+        String verb = changes.stopped() == 0 ? "Slows" : changes.slowed() == 0 ? "Stops" : "Stops or slows";
+        if (changes.ranThrough() == 0) {
+            return verb + " at every coil change";
+        }
+        return verb + (verdict.chance() ? " at about " : " at ")
+                + Texts.odds(1 - verdict.shareRunThrough().mean()) + " coil changes";
+    }
+
+    private String target() {
+        double allowed = 1 - verdict.target();
+        return allowed <= 0 ? "none" : Texts.odds(allowed);
+    }
+
+    private String percentages() {
         boolean all = verdict.changes().failed() == 0;
+        Optional<Interval> interval = texts.known(verdict.shareRunThrough().interval());
         String seen = all
-                ? "The process runs through every coil change"
-                : "The process runs through "
-                        + texts.share(verdict.shareRunThrough().mean()) + " of coil changes";
-        String sure = verdict.shareRunThrough()
-                .interval()
-                .filter(interval -> verdict.chance())
-                .map(interval -> sure(interval, all, texts))
-                .orElse("");
-        return seen + sure + "; " + against(verdict.answer(), all) + " " + texts.share(verdict.target()) + ".";
+                ? interval.map(ends -> "At least " + texts.share(ends.low()) + " run through with 95 % confidence")
+                        .orElse("100 % run through")
+                : result.words().known(verdict.shareRunThrough()) + " of coil changes run through";
+        return seen + "; " + against(all) + " " + texts.share(verdict.target()) + ".";
     }
 
-    private static String sure(Interval interval, boolean all, Texts texts) {
-        return all
-                ? " (at least " + texts.share(interval.low()) + " with 95 % confidence)"
-                : " (95 % interval " + texts.share(interval.low()) + " to " + texts.share(interval.high()) + ")";
-    }
-
-    private static String against(TargetStatus answer, boolean all) {
-        return switch (answer) {
+    private String against(boolean all) {
+        return switch (verdict.answer()) {
             case MEETS -> "this meets the target of";
             case MISSES -> "this misses the target of";
             case UNDECIDED -> all ? "too few were run to show the target of" : "the interval holds the target of";
         };
     }
 
-    private static Optional<String> further(RunThroughResult result, Texts texts) {
-        String text = Stream.of(
-                        undecided(result.verdict(), texts),
-                        result.precision().map(precision -> precision(precision, texts)))
+    private String further() {
+        return Stream.of(undecided(), result.precision().map(this::precision))
                 .flatMap(Optional::stream)
                 .collect(Collectors.joining(" "));
-        return text.isEmpty() ? Optional.empty() : Optional.of(text);
     }
 
-    private static Optional<String> undecided(Verdict verdict, Texts texts) {
+    private Optional<String> undecided() {
         if (verdict.answer() != TargetStatus.UNDECIDED) {
             return Optional.empty();
         }
@@ -125,7 +117,7 @@ record VerdictHeadline(Mark mark, String sentence, Optional<String> further) {
     }
 
     /** Whether the interval is as narrow as was asked for. */
-    private static String precision(RelativeHalfWidth precision, Texts texts) {
+    private String precision(RelativeHalfWidth precision) {
         String asked = "plus or minus " + texts.share(precision.asked());
         if (precision.reached()) {
             return "The share is known to " + asked + ", as asked for.";
@@ -136,7 +128,7 @@ record VerdictHeadline(Mark mark, String sentence, Optional<String> further) {
                 : "The share is not known to ";
         String more = precision.wouldDo().isPresent()
                 ? "about " + about(precision.wouldDo().getAsInt()) + " would do"
-                : "how many would do cannot be told";
+                : "how many would do is not known";
         return there + asked + " as asked for: the " + Texts.count(precision.limit())
                 + " replications allowed are used up; " + more + ".";
     }

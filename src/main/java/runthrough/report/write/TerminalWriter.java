@@ -11,13 +11,15 @@ import runthrough.report.Figure;
 import runthrough.report.Headline;
 import runthrough.report.Table;
 import runthrough.report.TextLines;
+import runthrough.report.Texts;
 
 /**
  * An answer as text for a terminal of 80 columns, of up to 100 for tables with many: in plain words first. Warnings are shown
  * apart, before anything is run.
  */
 public final class TerminalWriter {
-    private static final int COLUMN = 32;
+    private static final int WIDEST_NAME = 32;
+    private static final int GAP = 2;
     private static final int INDENT = 4;
     private static final int SHORT_NAME = 22;
     private static final String BETWEEN = "  ";
@@ -31,10 +33,18 @@ public final class TerminalWriter {
             Headline.Tone.NEUTRAL, "39");
 
     private final Answer answer;
+    private final int column;
     private final TextLines lines = new TextLines();
 
     private TerminalWriter(Answer answer) {
         this.answer = answer;
+        this.column = Math.min(
+                WIDEST_NAME,
+                GAP
+                        + answer.figures().stream()
+                                .mapToInt(figure -> figure.name().length())
+                                .max()
+                                .orElse(0));
     }
 
     /**
@@ -45,10 +55,7 @@ public final class TerminalWriter {
     public static String render(Answer answer, boolean colour) {
         TerminalWriter writer = new TerminalWriter(answer);
         writer.words();
-        answer.shownTables().forEach(table -> {
-            writer.lines.gap();
-            writer.table(table.page());
-        });
+        answer.shownOn(Table.Seen.TERMINAL).forEach(table -> writer.table(table.page()));
         String text = writer.lines.text();
         return colour ? coloured(text, answer.headline()) : text;
     }
@@ -62,8 +69,12 @@ public final class TerminalWriter {
         }
         answer.advice().forEach(advice -> lines.paragraph(advice, 0));
         lines.gap();
-        answer.figures().forEach(figure -> lines.row(figure.name(), value(figure), COLUMN));
-        lines.row("from", answer.question().basis(), COLUMN);
+        answer.figures().forEach(figure -> lines.row(figure.name(), value(figure), column));
+        int warnings = answer.warnings().size();
+        lines.row(
+                "from",
+                answer.question().basis() + (warnings == 0 ? "" : "; " + Texts.count(warnings, "warning")),
+                column);
     }
 
     private static String value(Figure figure) {
@@ -73,14 +84,17 @@ public final class TerminalWriter {
 
     /**
      * Columns as wide as their widest cell; numbers stand at the right. Where that is too wide, long names are cut; where it
-     * is still too wide, each row is written below its name.
+     * is still too wide, each row is written below its name. A table without a caption goes on with the figures.
      */
     private void table(Table.Page table) {
-        lines.line(table.caption());
+        if (!table.caption().isEmpty()) {
+            lines.gap();
+            lines.line(table.caption());
+        }
         List<String> head = table.head();
         List<List<String>> rows = table.rows();
         if (table.columns().size() == 2 && !table.hasNumbers()) {
-            rows.forEach(row -> lines.row(row.get(0), row.get(1), COLUMN));
+            rows.forEach(row -> lines.row(row.get(0), row.get(1), column));
             return;
         }
         if (width(head, rows) > TextLines.WIDTH) {

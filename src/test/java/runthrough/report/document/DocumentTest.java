@@ -132,7 +132,7 @@ class DocumentTest {
     void firstPageIsEnoughToDecideOn() throws IOException {
         assertThat(pages(PAGES).get(0))
                 .contains(DOCUMENT.title(), DOCUMENT.report().headline().word())
-                .contains("What binds", "What to change", "What it is worth")
+                .contains("Limiting factor: ", "What to change", "What it is worth")
                 .contains("Share of coil changes that run through");
     }
 

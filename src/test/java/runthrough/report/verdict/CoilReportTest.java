@@ -15,6 +15,9 @@ import runthrough.plant.Coil;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
+import runthrough.report.write.HtmlWriter;
+import runthrough.report.write.JsonWriter;
+import runthrough.report.write.TerminalWriter;
 
 /** A schedule of two products, one of which runs too fast for the accumulator. */
 class CoilReportTest {
@@ -44,14 +47,14 @@ class CoilReportTest {
 
     @Test
     void theTerminalNamesTheWorstCoilAndWhy() {
-        assertThat(TerminalReport.render(result(), false).replaceAll("\\s+", " "))
-                .contains("worst coil C2: ran through in ")
+        assertThat(TerminalWriter.render(VerdictAnswer.inWords(result()), false).replaceAll("\\s+", " "))
+                .contains("Worst coil: C2: ran through in ")
                 .contains("The accumulator did not last: at 60 m/min it bears a joint of ");
     }
 
     @Test
     void thePageHasAChartAndTablesOfProductsAndCoils() {
-        String page = HtmlReport.render(result());
+        String page = HtmlWriter.render(VerdictAnswer.of(result()));
 
         assertThat(page)
                 .contains("Coil changes that did not run through, by product")
@@ -64,7 +67,7 @@ class CoilReportTest {
     void theDocumentForMachinesTellsProductsAndCoils() throws IOException {
         JsonNode coils = JsonMapper.builder()
                 .build()
-                .readTree(JsonReport.render(result()))
+                .readTree(JsonWriter.render(VerdictAnswer.inWords(result())))
                 .get("coils");
 
         assertThat(coils.get("kinds").asInt()).isEqualTo(3);
@@ -94,7 +97,7 @@ class CoilReportTest {
         RunThroughResult result = Invented.result(Invented.line(Distribution.constant(25)));
 
         assertThat(CoilTexts.of(result)).isEmpty();
-        assertThat(JsonReport.render(result)).contains("\"coils\" : null");
-        assertThat(HtmlReport.render(result)).doesNotContain("by product");
+        assertThat(JsonWriter.render(VerdictAnswer.inWords(result))).contains("\"coils\" : null");
+        assertThat(HtmlWriter.render(VerdictAnswer.of(result))).doesNotContain("by product");
     }
 }

@@ -21,9 +21,9 @@ class DiagnosisTest {
     @Test
     void nothingFailedNamesTheNearestLimit() {
         Diagnosis diagnosis = diagnosis(LINE);
-        assertThat(diagnosis.binds())
+        assertThat(diagnosis.limiting())
                 .isEqualTo(
-                        "Nothing failed. Nearest to it is the capacity of the accumulator, by the hand calculation.");
+                        "No coil change failed; nearest to failing is the capacity of the accumulator, by the hand calculation.");
         assertThat(diagnosis.changes()).containsExactly("Nothing needs to change to meet the target.");
     }
 
@@ -31,10 +31,10 @@ class DiagnosisTest {
     void tooSmallAnAccumulatorIsSaidWithWhatIsMissing() {
         // 100 s of joint draw 0.75 * 100 + 1.6406 = 76.64 m, 7.77 m more than the 68.875 m there are: 10.4 s.
         Diagnosis diagnosis = diagnosis(Invented.line(Distribution.constant(52)));
-        assertThat(diagnosis.binds())
+        assertThat(diagnosis.limiting())
                 .isEqualTo("All 200 coil changes that did not run through took more than a full accumulator gives.");
-        assertThat(diagnosis.spare().orElseThrow())
-                .startsWith("Missing at the target of 99 %: 7.77 m of strip, which is 10.4 s of joint time");
+        assertThat(diagnosis.margin().orElseThrow())
+                .startsWith("Shortfall at the target of 99 %: 7.77 m of strip, which is 10.4 s of joint cycle time");
         assertThat(diagnosis.changes())
                 .singleElement()
                 .asString()
@@ -61,7 +61,7 @@ class DiagnosisTest {
         RunThroughResult result = Invented.result(line);
         assertThat(result.verdict().causes().main()).contains(Cause.PREPARATION);
         Diagnosis diagnosis = new Diagnosis(result);
-        assertThat(diagnosis.binds()).endsWith("coil changes that did not run through waited for preparation.");
+        assertThat(diagnosis.limiting()).endsWith("coil changes that did not run through waited for preparation.");
         assertThat(diagnosis.changes().get(0)).startsWith("Have the next coil ready sooner: preparing takes 2:00 min");
         assertThat(diagnosis.changes())
                 .contains(
@@ -83,7 +83,7 @@ class DiagnosisTest {
         assertThat(diagnosis(with(LINE.entry(), limited)).changes())
                 .anyMatch(
                         change -> change.startsWith(
-                                "Fill faster: the accumulator's fill-rate limit of 1.2 m/min binds, not the entry's top speed."));
+                                "Fill faster: the accumulator's fill-rate limit of 1.2 m/min is the limiting factor, not the entry's top speed."));
     }
 
     @Test
@@ -96,8 +96,8 @@ class DiagnosisTest {
     void oneStripSaysHowMuchAccumulatorItWouldTake() {
         // 73 s: 0.75 * 73 + 1.6406 + 0.75^2 / (2 * 0.25) = 57.5 m.
         Diagnosis diagnosis = diagnosis(Invented.withoutAccumulator());
-        assertThat(diagnosis.binds()).startsWith("The practice: without an accumulator");
-        assertThat(diagnosis.spare()).isEmpty();
+        assertThat(diagnosis.limiting()).startsWith("The practice: without an accumulator");
+        assertThat(diagnosis.margin()).isEmpty();
         assertThat(diagnosis.changes())
                 .containsExactly(
                         "An accumulator: to run through a joint of 73 s takes at least 57.5 m of strip, by the hand "

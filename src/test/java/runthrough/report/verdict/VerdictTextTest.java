@@ -16,8 +16,10 @@ import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
+import runthrough.report.write.TerminalWriter;
 
-class TerminalReportTest {
+class VerdictTextTest {
+    private static final int SCREEN = 24;
 
     static Stream<RunThroughResult> results() {
         return Stream.of(
@@ -60,60 +62,62 @@ class TerminalReportTest {
     @ParameterizedTest
     @MethodSource("results")
     void verdictFitsAScreen(RunThroughResult result) {
-        assertThat(TerminalReport.verdictLines(result)).hasSizeLessThanOrEqualTo(TerminalReport.SCREEN);
+        List<String> lines = text(result, false).lines().toList();
+        int hand = lines.indexOf("Hand calculation with mean times");
+        assertThat(hand).isBetween(2, SCREEN + 1);
     }
 
     @ParameterizedTest
     @MethodSource("results")
     void noLineIsWiderThanATerminal(RunThroughResult result) {
-        String text = TerminalReport.render(result, false) + TerminalReport.working(result);
+        String text = text(result, false) + VerdictAnswer.working(result);
         assertThat(text.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
     }
 
     @ParameterizedTest
     @MethodSource("results")
     void textIsPlainAscii(RunThroughResult result) {
-        assertThat(TerminalReport.render(result, false) + TerminalReport.working(result))
-                .matches("[\\x20-\\x7e\\n]*");
+        assertThat(text(result, false) + VerdictAnswer.working(result)).matches("[\\x20-\\x7e\\n]*");
     }
 
     @Test
     void deterministicLineRunsThroughWithoutAnInterval() {
-        // 73 s of joint: 0.75 * 73 + 0.75^2 / 0.8 + 0.75^2 / 0.6 = 56.39 m drawn of 72 - 3.125 = 68.875 m: 12.48 m to
-        // spare, which is 16.6 s at 0.75 m/s.
+        // 73 s of joint: 0.75 * 73 + 0.75^2 / 0.8 + 0.75^2 / 0.6 = 56.39 m drawn of 72 - 3.125 = 68.875 m: a margin of
+        // 12.48 m, which is 16.6 s at 0.75 m/s.
         Line line = Invented.line(Distribution.constant(25));
-        String text = TerminalReport.render(Invented.result(line), false);
+        String text = text(Invented.result(line), false);
         assertThat(text)
-                .contains("RUNS THROUGH. The process runs through every coil change; this meets the target\nof 99 %.")
+                .contains(
+                        "RUNS THROUGH. No stop at any coil change; target 1 in 100. 100 % run through;\nthis meets the target of 99 %.")
                 .contains("200: 200 ran through, 0 slowed, 0 stopped")
-                .contains("12.5 m of strip")
-                .contains("16.6 s of joint time")
-                .contains("joint time          mean 73 s; 90 % at most 73 s, 95 % 73 s, 99 % 73 s");
+                .containsPattern("margin at the target +12.5 m")
+                .contains("16.6 s of joint cycle time")
+                .containsPattern("joint cycle time, mean +73 s \\(90 % at most 73 s, 95 % 73 s, 99 % 73 s\\)");
     }
 
     @Test
     void shareIsGivenWithItsIntervalAgainstTheTarget() {
-        String text = TerminalReport.render(Invented.result(Invented.line(Distribution.lognormal(40, 8))), false)
+        String text = text(Invented.result(Invented.line(Distribution.lognormal(40, 8))), false)
                 .replaceAll("\\s+", " ");
         assertThat(text)
                 .containsPattern(
-                        "STOPS\\. The process runs through [0-9.]+ % of coil changes \\(95 % interval [0-9.]+ % to "
-                                + "[0-9.]+ %\\); this misses the target of 99 %\\.")
+                        "STOPS\\. Stops at about [0-9]+ in [0-9]+ coil changes; target 1 in 100\\. [0-9.]+ % \\(95 % interval "
+                                + "[0-9.]+ to [0-9.]+ %\\) of coil changes run through; this misses the target of 99 %\\.")
                 .contains("took more")
-                .contains("Missing at the target of 99 %");
+                .contains("shortfall at the target ");
     }
 
     @Test
     void limitsByHandFollow() {
-        String text = TerminalReport.render(Invented.result(Invented.line(Distribution.constant(25))), false);
-        assertThat(text).contains("capacity                72 m, 59.5 m needed, 12.5 m to spare");
+        String text = text(Invented.result(Invented.line(Distribution.constant(25))), false);
+        assertThat(text).containsPattern("accumulator capacity +72 m +59.5 m +12.5 m\n");
     }
 
     @Test
     void handCalculationIsWorkedWithItsNumbers() {
-        String text = TerminalReport.working(Invented.result(Invented.line(Distribution.constant(25))));
+        String text = VerdictAnswer.working(Invented.result(Invented.line(Distribution.constant(25))));
         assertThat(text)
-                .startsWith("The hand calculation:\nV = 0.75 m/s            process speed\n")
+                .startsWith("Hand calculation:\nV = 0.75 m/s            process speed\n")
                 .containsSubsequence(
                         "strip drawn\n",
                         "  D = V * T + V^2 / (2 * d_e) + V^2 / (2 * a_e)\n",
@@ -124,8 +128,8 @@ class TerminalReportTest {
     @Test
     void coloursAreThereOnlyWhenAskedFor() {
         RunThroughResult result = Invented.result(Invented.rethread());
-        String plain = TerminalReport.render(result, false);
-        String coloured = TerminalReport.render(result, true);
+        String plain = text(result, false);
+        String coloured = text(result, true);
         assertThat(plain).doesNotContain("\u001b");
         assertThat(coloured).contains("\u001b[1;31mSTOPS\u001b[0m");
         assertThat(coloured.replaceAll("\u001b\\[[0-9;]*m", "")).isEqualTo(plain);
@@ -135,7 +139,7 @@ class TerminalReportTest {
     void titleCannotSendCommandsToTheTerminal() {
         SimulationRequest request =
                 Invented.request("red \u001b[31malert\u0007\r\n", Invented.rethread(), UnitSystem.METRIC, 0.99);
-        assertThat(TerminalReport.render(Invented.result(request), false))
+        assertThat(text(Invented.result(request), false))
                 .doesNotContain("\u001b")
                 .doesNotContain("\u0007")
                 .doesNotContain("\r")
@@ -146,6 +150,10 @@ class TerminalReportTest {
     void warningsAreCounted() {
         RunThroughResult result = Invented.result(
                 Invented.request(Invented.line(Distribution.constant(25))), List.of("line.yaml:3:1 never refills."));
-        assertThat(TerminalReport.render(result, false)).contains("1 warning\n").doesNotContain("never refills");
+        assertThat(text(result, false)).contains("1 warning\n").doesNotContain("never refills");
+    }
+
+    private static String text(RunThroughResult result, boolean colour) {
+        return TerminalWriter.render(VerdictAnswer.inWords(result), colour);
     }
 }

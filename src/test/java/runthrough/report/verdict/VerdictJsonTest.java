@@ -6,65 +6,61 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import runthrough.plant.Distribution;
 import runthrough.quantity.UnitSystem;
+import runthrough.report.write.JsonWriter;
 
-class JsonReportTest {
+class VerdictJsonTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     @Test
     void namesItsShapeFirst() {
-        assertThat(JsonReport.render(Invented.result(Invented.rethread())))
-                .startsWith("{\n  \"format\" : \"runthrough-verdict/1\",\n");
+        assertThat(json(Invented.result(Invented.rethread())))
+                .startsWith("{\n  \"format\" : \"runthrough-verdict/2\",\n");
     }
 
     @Test
     void numbersAreSiWhateverUnitsTheUserReads() throws IOException {
         RunThroughResult feet = Invented.result(
                 Invented.request("x", Invented.line(Distribution.constant(25)), UnitSystem.US_CUSTOMARY, 0.99));
-        JsonNode verdict = MAPPER.readTree(JsonReport.render(feet));
+        JsonNode verdict = MAPPER.readTree(json(feet));
         // Drawn: 0.75 * 73 + 0.75^2 / 0.8 + 0.75^2 / 0.6 = 56.390625 m.
         assertThat(verdict.at("/hand_calculation/strip_drawn_m").asDouble()).isCloseTo(56.390625, within(1e-9));
         assertThat(verdict.at("/storage/strip_drawn_m/p50").asDouble()).isCloseTo(56.390625, within(1e-6));
         assertThat(verdict.at("/hand_calculation/process_speed_m_per_s").asDouble())
                 .isEqualTo(0.75);
-        assertThat(verdict.at("/joint/time_s/p95").asDouble()).isCloseTo(73, within(1e-6));
+        assertThat(verdict.at("/joint/cycle_time_s/p95").asDouble()).isCloseTo(73, within(1e-6));
     }
 
     @Test
     void holdsWhatWasAskedAndWhereItComesFrom() throws IOException {
-        JsonNode verdict = MAPPER.readTree(JsonReport.render(Invented.result(Invented.rethread())));
-        assertThat(verdict.at("/scenario/fingerprint_sha256").asText()).isEqualTo(Invented.FINGERPRINT);
-        assertThat(verdict.at("/scenario/practice").asText()).isEqualTo("rethread");
+        JsonNode verdict = MAPPER.readTree(json(Invented.result(Invented.rethread())));
+        assertThat(verdict.at("/scenario/sha256").asText()).isEqualTo(Invented.FINGERPRINT);
+        assertThat(verdict.at("/practice").asText()).isEqualTo("rethread");
         assertThat(verdict.at("/scenario/seed").asLong()).isEqualTo(7);
         assertThat(verdict.at("/scenario/coil_changes").asInt()).isEqualTo(40);
-        assertThat(verdict.at("/scenario/run_time_s").isNull()).isTrue();
+        assertThat(verdict.at("/scenario/duration_s").isNull()).isTrue();
         assertThat(verdict.at("/scenario/date").isNull()).isTrue();
         assertThat(verdict.at("/program").asText()).isEqualTo("runthrough 0.1.0");
     }
 
     @Test
     void whatDoesNotApplyIsNull() throws IOException {
-        JsonNode verdict = MAPPER.readTree(JsonReport.render(Invented.result(Invented.rethread())));
+        JsonNode verdict = MAPPER.readTree(json(Invented.result(Invented.rethread())));
         assertThat(verdict.get("storage").isNull()).isTrue();
-        assertThat(verdict.get("spare_at_target").isNull()).isTrue();
-        assertThat(verdict.at("/hand_calculation/binding").isNull()).isTrue();
+        assertThat(verdict.get("margin_at_target").isNull()).isTrue();
+        assertThat(verdict.at("/hand_calculation/limiting_factor").isNull()).isTrue();
     }
 
     @Test
     void infinityAndNotANumberAreNull() throws IOException {
-        // Nothing is left to chance, so there is no interval; the accumulator sets no limit to emptying.
-        String text = JsonReport.render(Invented.result(Invented.line(Distribution.constant(25))));
+        // Nothing is random, so there is no interval; the accumulator sets no limit to emptying.
+        String text = json(Invented.result(Invented.line(Distribution.constant(25))));
         assertThat(text).doesNotContain("NaN").doesNotContain("Infinity");
         assertThat(MAPPER.readTree(text).at("/share_run_through/interval_low").isNull())
                 .isTrue();
@@ -72,8 +68,8 @@ class JsonReportTest {
 
     @Test
     void sameResultGivesTheSameBytes() {
-        assertThat(JsonReport.render(Invented.result(Invented.line(Distribution.lognormal(30, 9)))))
-                .isEqualTo(JsonReport.render(Invented.result(Invented.line(Distribution.lognormal(30, 9)))));
+        assertThat(json(Invented.result(Invented.line(Distribution.lognormal(30, 9)))))
+                .isEqualTo(json(Invented.result(Invented.line(Distribution.lognormal(30, 9)))));
     }
 
     static List<RunThroughResult> results() {
@@ -86,20 +82,9 @@ class JsonReportTest {
 
     @ParameterizedTest
     @MethodSource("results")
-    void everyFieldIsDescribedInTheShippedSchema(RunThroughResult result) throws IOException {
-        JsonNode schema = MAPPER.readTree(shipped());
-        describes(schema, schema, MAPPER.readTree(JsonReport.render(result)), "");
-    }
-
-    /** Mend with {@code -Dschema.write=<file>}, which writes what should be shipped. */
-    @Test
-    void shippedSchemaIsMadeFromTheShapeItself() throws IOException {
-        String made = MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(new VerdictSchema().schema()) + "\n";
-        String file = System.getProperty("schema.write");
-        if (file != null) {
-            Files.writeString(Path.of(file), made);
-        }
-        assertThat(new String(shipped(), StandardCharsets.UTF_8)).isEqualTo(made);
+    void everyFieldIsDescribedInTheSchema(RunThroughResult result) throws IOException {
+        JsonNode schema = MAPPER.readTree(JsonWriter.schema(VerdictAnswer.FORMAT));
+        describes(schema, schema, MAPPER.readTree(json(result)), "");
     }
 
     private static void describes(JsonNode schema, JsonNode part, JsonNode value, String path) {
@@ -151,9 +136,7 @@ class JsonReportTest {
         return part.has("$ref") ? schema.at(part.get("$ref").asText().substring(1)) : part;
     }
 
-    private static byte[] shipped() throws IOException {
-        try (InputStream in = Objects.requireNonNull(JsonReport.class.getResourceAsStream("verdict-1.schema.json"))) {
-            return in.readAllBytes();
-        }
+    private static String json(RunThroughResult result) {
+        return JsonWriter.render(VerdictAnswer.inWords(result));
     }
 }

@@ -24,21 +24,19 @@ import runthrough.quantity.UnitSystem;
 import runthrough.report.Provenance;
 import runthrough.report.write.HtmlWriter;
 
-class HtmlReportTest {
+class VerdictPageTest {
     private static final Line RISKY = Invented.line(Distribution.lognormal(36, 9));
     private static final String HOSTILE = "<script>alert('x')</script>\"&";
 
     @Test
     void isWellFormedSoThatItCanBeMadeIntoOtherEditions() throws Exception {
-        assertThat(parsed(HtmlReport.render(Invented.result(RISKY)))
-                        .getDocumentElement()
-                        .getNodeName())
+        assertThat(parsed(html(Invented.result(RISKY))).getDocumentElement().getNodeName())
                 .isEqualTo("html");
     }
 
     @Test
     void needsNothingFromElsewhereAndNoScript() {
-        String html = HtmlReport.render(Invented.result(RISKY));
+        String html = html(Invented.result(RISKY));
         assertThat(html.replace("http://www.w3.org/", ""))
                 .doesNotContain("http:")
                 .doesNotContain("https:")
@@ -60,7 +58,7 @@ class HtmlReportTest {
     @Test
     void everyChartStandsInItWithItsReading() throws Exception {
         RunThroughResult result = Invented.result(RISKY);
-        Document page = parsed(HtmlReport.render(result));
+        Document page = parsed(html(result));
         List<String> captions = texts(page, "figcaption");
         List<String> readings =
                 Charts.of(result.study()).stream().map(Chart::reading).toList();
@@ -72,7 +70,7 @@ class HtmlReportTest {
 
     @Test
     void headingsGoDownOneLevelAtATime() throws Exception {
-        List<Integer> levels = found("<h([1-6])[ >]", HtmlReport.render(Invented.result(RISKY))).stream()
+        List<Integer> levels = found("<h([1-6])[ >]", html(Invented.result(RISKY))).stream()
                 .map(Integer::valueOf)
                 .toList();
         assertThat(levels).startsWith(1, 2);
@@ -83,7 +81,7 @@ class HtmlReportTest {
 
     @Test
     void everyTableHasACaptionAndHeadings() throws Exception {
-        NodeList tables = parsed(HtmlReport.render(Invented.result(RISKY))).getElementsByTagName("table");
+        NodeList tables = parsed(html(Invented.result(RISKY))).getElementsByTagName("table");
         assertThat(tables.getLength()).isGreaterThan(8);
         for (int i = 0; i < tables.getLength(); i++) {
             Element table = (Element) tables.item(i);
@@ -95,7 +93,7 @@ class HtmlReportTest {
 
     @Test
     void linksOfTheContentsLeadSomewhere() {
-        String html = HtmlReport.render(Invented.result(RISKY));
+        String html = html(Invented.result(RISKY));
         List<String> ids = found(" id=\"([^\"]*)\"", html);
         assertThat(found("href=\"#([^\"]*)\"", html)).isNotEmpty().allMatch(ids::contains);
         assertThat(ids).doesNotHaveDuplicates();
@@ -110,7 +108,7 @@ class HtmlReportTest {
                 Invented.study(request),
                 List.of(HOSTILE),
                 new Provenance("runthrough", Optional.empty(), Optional.of(HOSTILE)));
-        String html = HtmlReport.render(result);
+        String html = html(result);
         assertThat(html).doesNotContain("<script");
         assertThat(texts(parsed(html), "h1")).containsExactly(HOSTILE);
         assertThat(text(result)).contains(HOSTILE);
@@ -118,22 +116,22 @@ class HtmlReportTest {
 
     @Test
     void noDateStandsInItUnlessGiven() {
-        assertThat(HtmlReport.render(Invented.result(RISKY))).doesNotContain("class=\"date\"");
+        assertThat(html(Invented.result(RISKY))).doesNotContain("class=\"date\"");
         RunThroughResult dated = RunThroughResult.of(
                 Invented.study(Invented.request(RISKY)),
                 List.of(),
                 new Provenance("runthrough", Optional.empty(), Optional.of("3 March 2031")));
-        assertThat(HtmlReport.render(dated)).contains("<p class=\"date\">3 March 2031</p>");
+        assertThat(html(dated)).contains("<p class=\"date\">3 March 2031</p>");
     }
 
     @Test
     void sameResultGivesTheSameBytes() {
-        assertThat(HtmlReport.render(Invented.result(RISKY))).isEqualTo(HtmlReport.render(Invented.result(RISKY)));
+        assertThat(html(Invented.result(RISKY))).isEqualTo(html(Invented.result(RISKY)));
     }
 
     @Test
     void staysSmallEnoughToSend() {
-        assertThat(HtmlReport.render(Invented.result(RISKY))).hasSizeLessThan(2_000_000);
+        assertThat(html(Invented.result(RISKY))).hasSizeLessThan(2_000_000);
     }
 
     @Test
@@ -162,7 +160,7 @@ class HtmlReportTest {
     @Test
     void lineWithoutChanceClaimsNoStatistics() throws Exception {
         assertThat(text(Invented.result(Invented.line(Distribution.constant(25)))))
-                .contains("Nothing is left to chance in this line")
+                .contains("Nothing in this line is random")
                 .doesNotContain("Student");
     }
 
@@ -178,11 +176,12 @@ class HtmlReportTest {
                 .isEqualTo("21 coil changes of 41.4\u00a0s, 2\u00a0m/min, 97\u00a0%; 3 minutes");
     }
 
+    private static String html(RunThroughResult result) {
+        return HtmlWriter.render(VerdictAnswer.of(result));
+    }
+
     private static String text(RunThroughResult result) throws Exception {
-        return parsed(HtmlReport.render(result))
-                .getDocumentElement()
-                .getTextContent()
-                .replaceAll("[\\s\u00a0]+", " ");
+        return parsed(html(result)).getDocumentElement().getTextContent().replaceAll("[\\s\u00a0]+", " ");
     }
 
     private static Document parsed(String html) throws Exception {

@@ -1,0 +1,181 @@
+package runthrough.report.verdict;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import runthrough.handcalc.CoherentUnits;
+import runthrough.handcalc.HandCalculation;
+import runthrough.handcalc.Margin;
+import runthrough.handcalc.Refill;
+import runthrough.handcalc.Step;
+import runthrough.handcalc.Term;
+import runthrough.quantity.Kind;
+import runthrough.report.Cell;
+import runthrough.report.Chapter;
+import runthrough.report.Column;
+import runthrough.report.Table;
+import runthrough.report.TextLines;
+import runthrough.report.Texts;
+import runthrough.report.described.InputTexts;
+import runthrough.report.verdict.AnswerSheet.Given;
+import runthrough.report.verdict.AnswerSheet.Worked;
+
+/** The hand calculation: what is available against what is needed, then each step with its numbers put in. */
+final class HandChapter {
+    private static final int COLUMN = 24;
+    private static final int INDENT = 6;
+
+    private final RunThroughResult result;
+    private final HandCalculation hand;
+    private final Texts texts;
+    private final CoherentUnits coherent;
+
+    HandChapter(RunThroughResult result) {
+        this.result = result;
+        this.hand = result.handCalculation();
+        this.texts = result.texts();
+        this.coherent = new CoherentUnits(result.system());
+    }
+
+    /** The coil that it is for; empty where there is one kind only. */
+    String coil() {
+        return hand.kinds() == 1 ? "" : hand.coil().name();
+    }
+
+    Chapter chapter() {
+        List<Chapter.Block> blocks = new ArrayList<>();
+        blocks.add(new Chapter.Paragraph(
+                "Closed forms, beside the simulation. They take every coil change as like the other: mean times, one process"
+                        + " speed, and an accumulator that is full when the change begins. Where nothing is random and that"
+                        + " holds, simulation and closed forms give the same numbers."));
+        if (!coil().isEmpty()) {
+            blocks.add(
+                    new Chapter.Paragraph("It is for the kind of coil that is hardest on the line: " + coil() + "."));
+        }
+        blocks.add(new Chapter.Grid(limits()));
+        blocks.add(new Chapter.Heading("Line by line"));
+        blocks.add(new Chapter.Paragraph(
+                "Every formula adds up in the units in which its numbers are put in, with a pocket calculator."));
+        blocks.add(new Chapter.Grid(table(
+                "It starts from",
+                List.of("What", "Symbol", "Value"),
+                givens().stream()
+                        .map(given -> List.of(Cell.of(given.name()), given.symbol(), Cell.of(given.value()))))));
+        blocks.add(new Chapter.Grid(table(
+                "Worked through",
+                List.of("What", "Formula, and with its numbers", "Result"),
+                steps().stream()
+                        .map(step -> List.of(Cell.of(step.name()), withNumbers(step), Cell.of(step.result()))))));
+        return new Chapter("hand", "Hand calculation", blocks);
+    }
+
+    private static Table table(String caption, List<String> head, Stream<List<Cell>> rows) {
+        return new Table(caption, head.stream().map(Column::words).toList(), rows.toList());
+    }
+
+    private static Cell withNumbers(Worked step) {
+        List<Cell.Piece> pieces = new ArrayList<>(step.formula().pieces());
+        if (!step.numbers().pieces().isEmpty()) {
+            pieces.add(new Cell.Piece("= ", Cell.Style.NEXT_LINE));
+            pieces.addAll(step.numbers().pieces());
+        }
+        return new Cell.Formula(pieces);
+    }
+
+    List<Given> givens() {
+        return hand.givens().stream()
+                .map(term -> new Given(
+                        term.name(),
+                        new Cell.Formula(FormulaText.symbol(term)),
+                        InputTexts.raised(coherent.text(term))))
+                .toList();
+    }
+
+    List<Worked> steps() {
+        return hand.steps().stream()
+                .map(step -> new Worked(
+                        step.result().name(),
+                        new Cell.Formula(FormulaText.symbols(step)),
+                        new Cell.Formula(FormulaText.numbers(step, coherent)),
+                        InputTexts.raised(coherent.text(step.result()))))
+                .toList();
+    }
+
+    /** What is available against what is needed; a negative margin is a shortfall. */
+    Table limits() {
+        List<List<Cell>> rows = new ArrayList<>();
+        hand.storage().ifPresent(storage -> {
+            rows.add(limit("accumulator capacity", storage.capacity()));
+            rows.add(limit("longest " + result.joint() + ", and mean", storage.jointTime()));
+            rows.add(limit("fastest process speed, and rated", storage.speed()));
+            storage.coilStrip().ifPresent(strip -> rows.add(limit("strip of a coil to refill on", strip)));
+        });
+        rows.add(limit("time to prepare a coil", hand.preparationTime()));
+        hand.emptying().ifPresent(margin -> rows.add(limit("speed at which the accumulator gives strip", margin)));
+        hand.bending()
+                .forEach(check -> rows.add(limit(
+                        "bending radius, strip of " + texts.of(Kind.THICKNESS, check.thickness()), check.radius())));
+        hand.storage().ifPresent(storage -> {
+            rows.add(fact("strip drawn at a coil change", Kind.LENGTH, storage.stripDrawn()));
+            storage.refill()
+                    .map(Refill::timeFromRelease)
+                    .ifPresent(time -> rows.add(fact("refill, from the release of the joint", Kind.TIME, time)));
+        });
+        hand.standstill().ifPresent(standstill -> {
+            rows.add(fact("strip stands at a coil change", Kind.TIME, standstill.standing()));
+            rows.add(fact("strip not run at a coil change", Kind.LENGTH, standstill.lostMetres()));
+            rows.add(fact("output", Kind.RATE_LENGTH, standstill.output()));
+        });
+        rows.add(fact("from one coil change to the next", Kind.TIME, hand.coilRun()));
+        hand.limitingFactor()
+                .ifPresent(limit -> rows.add(List.of(
+                        Cell.of("limiting factor"),
+                        Cell.of(limit.name().toLowerCase(Locale.ROOT)),
+                        Cell.NONE,
+                        Cell.NONE)));
+        String which = coil().isEmpty() ? "" : ", for coil " + coil();
+        return new Table(
+                "Hand calculation with mean times" + which,
+                List.of(
+                        Column.words(""),
+                        Column.numbers("Available"),
+                        Column.numbers("Needed"),
+                        Column.numbers("Margin")),
+                rows);
+    }
+
+    private List<Cell> limit(String name, Margin margin) {
+        return List.of(
+                Cell.of(name),
+                Cell.of(texts.value(margin.kind(), margin.given())),
+                Cell.of(texts.value(margin.kind(), margin.needed())),
+                Cell.of(texts.value(margin.kind(), margin.spare())));
+    }
+
+    private List<Cell> fact(String name, Kind kind, double si) {
+        return List.of(Cell.of(name), Cell.of(texts.value(kind, si)), Cell.NONE, Cell.NONE);
+    }
+
+    /** The whole calculation as text in plain ASCII. */
+    String working() {
+        TextLines lines = new TextLines();
+        lines.paragraph("Hand calculation" + (coil().isEmpty() ? "" : " for coil " + coil()) + ":", 0);
+        hand.givens().forEach(term -> given(term, lines));
+        hand.steps().forEach(step -> step(step, lines));
+        return lines.text();
+    }
+
+    private void given(Term term, TextLines lines) {
+        lines.row(term.symbol() + " = " + coherent.text(term), term.name(), COLUMN);
+    }
+
+    private void step(Step step, TextLines lines) {
+        lines.line(step.result().name());
+        lines.paragraph("  " + step.result().symbol() + " = " + step.formula(), INDENT);
+        if (!FormulaText.isPlain(step)) {
+            lines.paragraph("    = " + coherent.numbers(step), INDENT);
+        }
+        lines.paragraph("    = " + coherent.text(step.result()), INDENT);
+    }
+}

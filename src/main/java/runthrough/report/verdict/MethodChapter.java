@@ -1,0 +1,96 @@
+package runthrough.report.verdict;
+
+import java.util.ArrayList;
+import java.util.List;
+import runthrough.report.Chapter;
+import runthrough.report.Chapter.Heading;
+import runthrough.report.Chapter.Paragraph;
+import runthrough.report.Chapter.Points;
+
+/** How a verdict was computed. It names the rules of the model's specification, {@code src/docs/model.md}. */
+final class MethodChapter {
+    private final RunThroughResult result;
+
+    private MethodChapter(RunThroughResult result) {
+        this.result = result;
+    }
+
+    static Chapter of(RunThroughResult result) {
+        return new MethodChapter(result).chapter();
+    }
+
+    private Chapter chapter() {
+        List<Chapter.Block> blocks = new ArrayList<>();
+        blocks.add(new Heading("The model"));
+        blocks.add(
+                new Paragraph(
+                        "The line is followed from event to event: a ramp reaches its speed, a level reaches a limit, a work element"
+                                + " ends, a coil runs out. Speeds change at constant acceleration, so that levels follow parabolas; every"
+                                + " crossing of a limit is the root of a quadratic and is met exactly. There are no time steps. The rules"
+                                + " are those of the model's specification; MOTION, ENTRY, PROC and the like name its groups."));
+        blocks.add(new Paragraph(practice()));
+        blocks.add(
+                new Paragraph(
+                        "Coil changes need three lists of work: preparing the next coil while the line runs, work on the tail, and work"
+                                + " that needs both coils. A joint that is rejected is made again. A coil change has run through when the"
+                                + " process held its rated speed from the start of the change until the start of the next (REPORT-3)."));
+        blocks.add(new Heading("Assumptions"));
+        blocks.add(
+                new Points(
+                        List.of(
+                                "The drives hold the accelerations given, whatever the coil's mass, and speeds follow their set values exactly.",
+                                "Strip does not stretch or slip; what the entry passes and the process does not take is in the accumulator.",
+                                "The crew is there when it is needed; a crew of one prepares and joins, one after the other; two or more do both"
+                                        + " at once. Breaks, other duties and stops of the process do not keep the crew.",
+                                "What is random is independent from one coil change to the next: no bad day, no learning, no tired shift.",
+                                "The described times are right. Times that were measured hold for the shifts on which they were measured.")));
+        blocks.add(new Heading("The statistics"));
+        statistics(blocks);
+        return new Chapter("method", "How it was computed", blocks);
+    }
+
+    private String practice() {
+        if (!result.isOneStrip()) {
+            return "The run begins with a full accumulator and the entry at the speed of the process. When a coil runs out, its"
+                    + " tail stops in the joiner, the joint is made, and after its release the entry runs faster than the process"
+                    + " until the accumulator is full again. The process begins to stop when the level falls to its stop level, the"
+                    + " reserve and the distance in which it stops (PROC-3); this is on the safe side, since the entry may already"
+                    + " be running again.";
+        }
+        return result.line().practice().hasJoiner()
+                ? "There is no accumulator. Entry and process are one strip with one speed; it stands while the joint is made"
+                        + " (PRACTICE-1)."
+                : "There is no joiner. When a coil runs out the line stops, waits for the next coil to be prepared, is threaded"
+                        + " anew, and starts again (PRACTICE-6).";
+    }
+
+    private void statistics(List<Chapter.Block> blocks) {
+        if (!result.verdict().chance()) {
+            blocks.add(new Paragraph(
+                    "Nothing in this line is random: every replication is the same, the numbers are exact for the line as"
+                            + " described, and there is nothing to give an interval for."));
+            return;
+        }
+        int replications = result.study().request().run().replications();
+        blocks.add(new Paragraph("From "
+                + result.words().runs(result.study().request(), replications)
+                + ", independent of each other. Every source of randomness has a random stream of its own, so that variants of"
+                + " the line under the same seed meet the same random numbers."));
+        blocks.add(new Paragraph(
+                replications > 1
+                        ? "A mean is the mean over the replications; its 95 % interval is Student's t across them (REPORT-12). An"
+                                + " interval is not given where replications did not differ. A share with few successes or failures has"
+                                + " Wilson's score interval, from the counts of all replications (REPORT-13); what was never seen has the"
+                                + " rule of three, at most three over the number of trials. So nothing is ever claimed to be certain"
+                                + " because it was not seen to happen."
+                        : "With one replication, shares have Wilson's score interval (REPORT-13) and what was never seen has the rule"
+                                + " of three, at most three over the number of trials; other means have no interval. Several"
+                                + " replications would give one."));
+        blocks.add(new Paragraph(
+                "The verdict holds the interval of the share run through against the target: it is met when the whole interval is"
+                        + " at or above it, missed when the whole interval is below, and marginal when the interval holds it"
+                        + " (REPORT-16). The margin at the target is what all coil changes but the share that may fail have at least"
+                        + " (MARGIN-4). Percentiles pool the coil changes of all replications and are interpolated between order"
+                        + " statistics (REPORT-15)."));
+    }
+}

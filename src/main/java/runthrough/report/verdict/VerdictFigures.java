@@ -1,0 +1,130 @@
+package runthrough.report.verdict;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import runthrough.quantity.Kind;
+import runthrough.report.Cell;
+import runthrough.report.Figure;
+import runthrough.report.Table;
+import runthrough.report.Texts;
+import runthrough.report.Value;
+import runthrough.report.verdict.AnswerSheet.Named;
+import runthrough.report.verdict.AnswerSheet.Which;
+import runthrough.study.Verdict;
+import runthrough.study.statistics.Summary;
+
+/** The numbers of a verdict that matter most, and those that a terminal shows beside them. */
+final class VerdictFigures {
+    private final RunThroughResult result;
+    private final Verdict verdict;
+    private final Texts texts;
+
+    VerdictFigures(RunThroughResult result) {
+        this.result = result;
+        this.verdict = result.verdict();
+        this.texts = result.texts();
+    }
+
+    List<Figure> all() {
+        return named().stream().map(Named::figure).toList();
+    }
+
+    List<Named> named() {
+        List<Named> figures = new ArrayList<>();
+        figures.add(new Named(
+                Which.SHARE,
+                Figure.of(
+                        "run through",
+                        texts.value(Kind.SHARE, verdict.shareRunThrough()),
+                        result.isOneStrip()
+                                ? "entry and process are one strip"
+                                : verdict.chance() ? "" : "nothing is random")));
+        verdict.spare().ifPresent(margin -> figures.add(new Named(Which.MARGIN, margin(margin))));
+        Verdict.Stoppages stoppages = verdict.stoppages();
+        figures.add(new Named(
+                Which.STOPS,
+                Figure.of(
+                        result.stops() + " per 8 h",
+                        texts.plain(stoppages.starvedPerShift()),
+                        Texts.number(stoppages.starvedPerHundredChanges().mean()) + " per 100 coil changes")));
+        figures.add(new Named(
+                Which.LOST,
+                Figure.of(
+                        result.lost() + " per 8 h",
+                        texts.value(Kind.TIME, stoppages.lostTimePerShift()),
+                        texts.length(stoppages.lostMetresPerShift().mean()) + " of strip")));
+        Summary joint = verdict.joint().time();
+        figures.add(new Named(
+                Which.JOINT,
+                Figure.of(
+                        result.joint() + ", mean",
+                        texts.value(Kind.TIME, joint.mean()),
+                        "90 % at most " + texts.time(joint.p90()) + ", 95 % " + texts.time(joint.p95()) + ", 99 % "
+                                + texts.time(joint.p99()))));
+        figures.add(new Named(
+                Which.OUTPUT,
+                Figure.of(
+                        "output",
+                        texts.value(Kind.RATE_LENGTH, verdict.output().speed()),
+                        texts.of(Kind.RATE_MASS, verdict.output().massFlow().mean()) + ", "
+                                + texts.share(verdict.output().utilisation().mean()) + " of rated")));
+        return figures;
+    }
+
+    private Figure margin(Verdict.Spare margin) {
+        return Figure.of(
+                margin.metres() >= 0 ? "margin at the target" : "shortfall at the target",
+                texts.value(Kind.LENGTH, Math.abs(margin.metres())),
+                texts.time(Math.abs(margin.seconds())) + " of " + result.joint() + ", or "
+                        + texts.speed(Math.abs(margin.speed())));
+    }
+
+    /** What a terminal shows beside the figures; pages have it in their tables. */
+    Table details() {
+        List<List<Cell>> rows = new ArrayList<>();
+        Verdict.Changes changes = verdict.changes();
+        rows.add(row(
+                "coil changes",
+                Texts.count(changes.total()) + ": " + Texts.count(changes.ranThrough()) + " ran through, "
+                        + Texts.count(changes.slowed()) + " slowed, " + Texts.count(changes.stopped()) + " stopped"));
+        Value downtime = texts.plain(verdict.stoppages().downtimesPerShift());
+        if (downtime.si() > 0) {
+            rows.add(row("process downtime", downtime.known() + " stops per 8 h"));
+        }
+        rows.add(row(
+                "scrap",
+                texts.share(verdict.output().scrapShare().mean()) + ", "
+                        + texts.of(
+                                Kind.MASS,
+                                verdict.output().scrapKilogramsPerShift().mean()) + " per 8 h"));
+        rows.add(row(
+                "waiting",
+                "mean " + texts.time(verdict.joint().waiting().mean().mean()) + ", at "
+                        + texts.share(verdict.joint().shareWaiting().mean()) + " of coil changes"));
+        verdict.storage().ifPresent(storage -> storage(storage, rows));
+        return Table.pairs("", rows).in(Table.Seen.TERMINAL);
+    }
+
+    private void storage(Verdict.Storage storage, List<List<Cell>> rows) {
+        Optional<String> refill = storage.refillTime()
+                .map(time -> ", in " + texts.time(time.mean().mean()) + " on average");
+        rows.add(row(
+                "full again",
+                "at " + texts.share(storage.shareRefilled().mean()) + " of coil changes" + refill.orElse("")));
+        rows.add(row(
+                "margin",
+                "least " + texts.length(storage.margin().least()) + ", median "
+                        + texts.length(storage.margin().p50()) + " above the stop level"));
+        if (storage.stripBreaks() > 0) {
+            rows.add(row(
+                    "strip breaks",
+                    Texts.count(storage.stripBreaks())
+                            + ": the level fell below 0; numbers after it are not physical"));
+        }
+    }
+
+    private static List<Cell> row(String name, String value) {
+        return List.of(Cell.of(name), Cell.of(value));
+    }
+}

@@ -1,0 +1,166 @@
+package runthrough.report.verdict;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import runthrough.quantity.Kind;
+import runthrough.quantity.Notation;
+import runthrough.report.Cell;
+import runthrough.report.Column;
+import runthrough.report.Table;
+import runthrough.report.TableMaker;
+import runthrough.report.Texts;
+import runthrough.report.Value;
+import runthrough.study.Cause;
+import runthrough.study.Verdict;
+import runthrough.study.statistics.Estimate;
+import runthrough.study.statistics.Summary;
+
+/** The results in full: what came of the coil changes, means with their intervals, and how the coil changes spread. */
+final class VerdictTables {
+    private final RunThroughResult result;
+    private final Verdict verdict;
+    private final Texts texts;
+
+    private VerdictTables(RunThroughResult result) {
+        this.result = result;
+        this.verdict = result.verdict();
+        this.texts = result.texts();
+    }
+
+    static List<Table> of(RunThroughResult result) {
+        VerdictTables tables = new VerdictTables(result);
+        return List.of(tables.outcomes(), tables.means(), tables.spreads());
+    }
+
+    private record Outcome(String name, long count) {}
+
+    private Table outcomes() {
+        Verdict.Changes changes = verdict.changes();
+        List<Outcome> rows = new ArrayList<>(List.of(
+                new Outcome("Ran through: the process held its rated speed", changes.ranThrough()),
+                new Outcome("Slowed: the process ran slower on a low level", changes.slowed()),
+                new Outcome("Stopped: " + result.stops(), changes.stopped())));
+        for (Cause cause : Cause.values()) {
+            if (verdict.causes().count(cause) > 0) {
+                rows.add(new Outcome(
+                        "Root cause: " + because(cause), verdict.causes().count(cause)));
+            }
+        }
+        rows.add(new Outcome("All", changes.total()));
+        return TableMaker.<Outcome>of("Outcomes of the coil changes")
+                .words("", Outcome::name)
+                .count("Coil changes", Outcome::count)
+                .number("Share", Notation.SHARE, row -> (double) row.count() / changes.total())
+                .of(rows)
+                .in(Table.Seen.PAGE);
+    }
+
+    private static String because(Cause cause) {
+        return switch (cause) {
+            case PRACTICE -> "entry and process are one strip";
+            case PREPARATION -> "the joint waited for preparation";
+            case REFILL -> "the accumulator was not full at the start";
+            case CAPACITY -> "a full accumulator would not have lasted";
+        };
+    }
+
+    private record Mean(String name, Value value) {}
+
+    private Table means() {
+        return TableMaker.<Mean>of("Means over the replications")
+                .words("", Mean::name)
+                .cell("Mean", row -> Cell.of(row.value()))
+                .with(
+                        new Column("95 % interval", Column.Holds.ENDS, Optional.empty(), Column.Place.EVERYWHERE),
+                        row -> new Cell.Ends(row.value()))
+                .of(rows())
+                .in(Table.Seen.PAGE);
+    }
+
+    private List<Mean> rows() {
+        List<Mean> rows = new ArrayList<>();
+        rows.add(mean("Share of coil changes run through", Kind.SHARE, verdict.shareRunThrough()));
+        Verdict.Stoppages stoppages = verdict.stoppages();
+        rows.add(plain(result.stops() + " per 100 coil changes", stoppages.starvedPerHundredChanges()));
+        rows.add(plain(result.stops() + " per 8 h", stoppages.starvedPerShift()));
+        rows.add(plain("slowings on a low level per 8 h", stoppages.slowingsPerShift()));
+        rows.add(plain("stops of process downtime per 8 h", stoppages.downtimesPerShift()));
+        rows.add(mean("strip not run per 8 h", Kind.LENGTH, stoppages.lostMetresPerShift()));
+        rows.add(mean(result.lost() + " per 8 h", Kind.TIME, stoppages.lostTimePerShift()));
+        Verdict.Output output = verdict.output();
+        rows.add(mean("output, strip", Kind.RATE_LENGTH, output.speed()));
+        rows.add(mean("output, mass", Kind.RATE_MASS, output.massFlow()));
+        rows.add(mean("utilisation: strip run over strip at rated speed", Kind.SHARE, output.utilisation()));
+        rows.add(mean("scrap, strip per 8 h", Kind.LENGTH, output.scrapMetresPerShift()));
+        rows.add(mean("scrap, mass per 8 h", Kind.MASS, output.scrapKilogramsPerShift()));
+        rows.add(mean("scrap, share of mass", Kind.SHARE, output.scrapShare()));
+        rows.add(plain("coil changes per 8 h", output.changesPerShift()));
+        rows.add(mean(
+                "share of coil changes that waited for preparation",
+                Kind.SHARE,
+                verdict.joint().shareWaiting()));
+        verdict.storage().ifPresent(storage -> {
+            rows.add(mean("share of coil changes refilled before the next", Kind.SHARE, storage.shareRefilled()));
+            rows.add(mean("level, average over time", Kind.LENGTH, storage.meanLevel()));
+            rows.add(new Mean("lowest level", texts.value(Kind.LENGTH, storage.lowestLevel())));
+            rows.add(new Mean("largest overtravel above the capacity", texts.value(Kind.LENGTH, storage.overtravel())));
+            rows.add(new Mean("times above the capacity and its allowance", Value.plain(storage.overfull())));
+            rows.add(new Mean("strip breaks: level below 0", Value.plain(storage.stripBreaks())));
+        });
+        return rows;
+    }
+
+    private Mean mean(String name, Kind kind, Estimate estimate) {
+        return new Mean(name, texts.value(kind, estimate));
+    }
+
+    private Mean plain(String name, Estimate estimate) {
+        return new Mean(name, texts.plain(estimate));
+    }
+
+    private record Spread(String name, Notation notation, Summary summary) {}
+
+    private Table spreads() {
+        List<Spread> rows = new ArrayList<>();
+        rows.add(spread(result.joint(), Kind.TIME, verdict.joint().time()));
+        rows.add(spread("waiting for preparation", Kind.TIME, verdict.joint().waiting()));
+        verdict.storage().ifPresent(storage -> {
+            rows.add(spread("strip drawn", Kind.LENGTH, storage.stripDrawn()));
+            rows.add(spread("margin above the stop level", Kind.LENGTH, storage.margin()));
+            storage.refillTime().ifPresent(refill -> rows.add(spread("refill time", Kind.TIME, refill)));
+        });
+        TableMaker<Spread> table = TableMaker.<Spread>of(
+                        "Distribution over the coil changes: the value that so many stay below")
+                .words(
+                        "",
+                        row -> row.name() + ", "
+                                + (row.notation().isClock()
+                                        ? "min:s"
+                                        : row.notation().symbol()));
+        add(table, "Mean", summary -> summary.mean().mean());
+        add(table, "Standard deviation", Summary::sd);
+        add(table, "Least", Summary::least);
+        add(table, "1 %", Summary::p01);
+        add(table, "5 %", Summary::p05);
+        add(table, "50 %", Summary::p50);
+        add(table, "90 %", Summary::p90);
+        add(table, "95 %", Summary::p95);
+        add(table, "99 %", Summary::p99);
+        add(table, "Most", Summary::greatest);
+        return table.of(rows).in(Table.Seen.PAGE);
+    }
+
+    private Spread spread(String name, Kind kind, Summary summary) {
+        return new Spread(name, texts.notation(kind, summary.p95()), summary);
+    }
+
+    /** A column whose unit stands with the name of the row. */
+    private static void add(TableMaker<Spread> table, String heading, ToDoubleFunction<Summary> value) {
+        table.cell(heading, row -> {
+            double si = value.applyAsDouble(row.summary());
+            return new Cell.Number(Value.of(si, row.notation().called("")), "");
+        });
+    }
+}
