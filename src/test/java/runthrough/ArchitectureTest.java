@@ -5,6 +5,7 @@ import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
 import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
@@ -104,6 +105,45 @@ class ArchitectureTest {
                 .check(CLASSES);
     }
 
+    /** The rooms of the engine: motion and work do not know each other, and whoever keeps account cannot move the strip. */
+    @Test
+    void roomsOfTheEngineOpenDownwardsOnly() {
+        layeredArchitecture()
+                .consideringOnlyDependenciesInAnyPackage("runthrough.simulation..")
+                .layer("run")
+                .definedBy("runthrough.simulation")
+                .layer("motion")
+                .definedBy("runthrough.simulation.motion..")
+                .layer("work")
+                .definedBy("runthrough.simulation.work..")
+                .layer("calendar")
+                .definedBy("runthrough.simulation.calendar..")
+                .layer("random")
+                .definedBy("runthrough.simulation.random..")
+                .layer("account")
+                .definedBy("runthrough.simulation.account..")
+                .layer("records")
+                .definedBy("runthrough.simulation.records..")
+                .ensureAllClassesAreContainedInArchitectureIgnoring(resideOutsideOfPackage("runthrough.simulation.."))
+                .whereLayer("records")
+                .mayNotAccessAnyLayer()
+                .whereLayer("calendar")
+                .mayOnlyAccessLayers("records")
+                .whereLayer("random")
+                .mayOnlyAccessLayers("records")
+                .whereLayer("account")
+                .mayOnlyAccessLayers("records")
+                .whereLayer("motion")
+                .mayOnlyAccessLayers("calendar", "random", "account", "records")
+                .whereLayer("work")
+                .mayOnlyAccessLayers("calendar", "random", "account", "records")
+                .whereLayer("motion")
+                .mayOnlyBeAccessedByLayers("run")
+                .whereLayer("work")
+                .mayOnlyBeAccessedByLayers("run")
+                .check(CLASSES);
+    }
+
     @Test
     void packagesDoNotImportEachOtherInCircles() {
         slices().matching("runthrough.(**)").should().beFreeOfCycles().check(CLASSES);
@@ -198,7 +238,7 @@ class ArchitectureTest {
     void randomStreamsAreMadeInOnePlace() {
         noClasses()
                 .that()
-                .resideOutsideOfPackage("runthrough.simulation..")
+                .resideOutsideOfPackage("runthrough.simulation.random..")
                 .should()
                 .callConstructorWhere(target(owner(assignableTo(RandomStream.class))))
                 .because("their construction advances a seed that threads would share unguarded")

@@ -3,7 +3,9 @@ package runthrough.simulation;
 import java.util.List;
 import java.util.stream.IntStream;
 import runthrough.plant.Distribution;
-import runthrough.simulation.WorkRecord.WorkList;
+import runthrough.simulation.random.Source;
+import runthrough.simulation.random.Streams;
+import runthrough.simulation.records.WorkRecord.WorkList;
 import umontreal.ssj.rng.MRG32k3a;
 
 /** The random numbers of one replication, of the same distributions and from the same streams as the engine takes them. */

@@ -12,6 +12,8 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Detail;
 
 /**
  * The engine, next to a bare model of the same events and to the random numbers alone; ns for each coil change. Each

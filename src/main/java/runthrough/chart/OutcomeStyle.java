@@ -4,7 +4,7 @@ import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
-import runthrough.simulation.Outcome;
+import runthrough.simulation.records.Outcome;
 
 /** How what came of a coil change is shown: the graver the darker, and each with a shape of its own. */
 public enum OutcomeStyle {

@@ -12,8 +12,8 @@ import picocli.CommandLine.Parameters;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
 import runthrough.plant.SimulationRequest;
-import runthrough.simulation.DrawTable;
-import runthrough.simulation.SimulationException;
+import runthrough.simulation.random.DrawTable;
+import runthrough.simulation.records.SimulationException;
 
 /** Prints what is left to chance in one replication, for those who want to work it through by other means. */
 @Command(

@@ -2,18 +2,20 @@ package runthrough.simulation;
 
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
+import runthrough.simulation.motion.MotionSetting;
+import runthrough.simulation.random.RandomNumbers;
+import runthrough.simulation.random.Streams;
+import runthrough.simulation.records.Detail;
 
 /** Runs replications of a line; one object serves any number of threads. */
 public final class LineSimulator {
-    private final Line line;
     private final RunPlan plan;
-    private final boolean coilsDiffer;
+    private final MotionSetting setting;
 
     /** A simulator of {@code line} under {@code plan}. */
     public LineSimulator(Line line, RunPlan plan) {
-        this.line = line;
         this.plan = plan;
-        this.coilsDiffer = JointTracker.coilsDiffer(line);
+        this.setting = MotionSetting.of(line);
     }
 
     /**
@@ -22,22 +24,16 @@ public final class LineSimulator {
      * @throws SimulationException when the run cannot go on
      */
     public Replication run(int index, Detail detail) {
-        return new LineRun(line, plan, coilsDiffer, index, new Streams(plan.seed(), index), detail).run();
+        return new LineRun(setting, plan, new Streams(plan.seed(), index), detail).run(index);
     }
 
     /**
-     * Runs a replication that meets {@code random numbers}; the same random numbers always gives the same result. Only coil changes are kept.
+     * Runs a replication that meets {@code randomNumbers}; the same numbers always give the same result. Only coil changes are kept.
      *
      * @throws SimulationException when the run cannot go on
      */
     public Replication run(RandomNumbers randomNumbers) {
-        return new LineRun(
-                        line,
-                        plan,
-                        coilsDiffer,
-                        randomNumbers.index(),
-                        new Streams(plan.seed(), randomNumbers),
-                        Detail.CHANGES)
-                .run();
+        return new LineRun(setting, plan, new Streams(plan.seed(), randomNumbers), Detail.CHANGES)
+                .run(randomNumbers.index());
     }
 }

@@ -2,6 +2,10 @@ package runthrough.simulation;
 
 import java.util.List;
 import java.util.Optional;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Totals;
+import runthrough.simulation.records.Trace;
+import runthrough.simulation.records.WorkRecord;
 
 /**
  * What one replication gave.

@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.Line;
 import runthrough.simulation.Replication;
-import runthrough.simulation.Totals;
+import runthrough.simulation.records.Totals;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Pool;
 import runthrough.study.statistics.Sample;

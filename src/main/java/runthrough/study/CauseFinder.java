@@ -3,8 +3,8 @@ package runthrough.study;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.Line;
-import runthrough.simulation.ChangeRecord;
-import runthrough.simulation.Outcome;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
 
 /**
  * Lays each coil change that did not run through to its {@link Cause}. The coil changes of one replication must come in

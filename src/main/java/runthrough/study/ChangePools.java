@@ -1,6 +1,6 @@
 package runthrough.study;
 
-import runthrough.simulation.ChangeRecord;
+import runthrough.simulation.records.ChangeRecord;
 import runthrough.study.statistics.Pool;
 
 /** The quantities of coil changes that are pooled over all replications. */

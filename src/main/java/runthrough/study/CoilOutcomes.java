@@ -13,8 +13,8 @@ import java.util.stream.IntStream;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Line;
-import runthrough.simulation.ChangeRecord;
-import runthrough.simulation.Outcome;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
 import runthrough.study.statistics.Interval;
 import runthrough.study.statistics.Wilson;
 

@@ -12,10 +12,10 @@ import java.util.stream.IntStream;
 import runthrough.plant.Line;
 import runthrough.plant.LineCheck;
 import runthrough.plant.RunPlan;
-import runthrough.simulation.Detail;
 import runthrough.simulation.LineSimulator;
 import runthrough.simulation.Replication;
-import runthrough.simulation.SimulationException;
+import runthrough.simulation.records.Detail;
+import runthrough.simulation.records.SimulationException;
 import runthrough.study.Evaluation.Tally;
 
 /**

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import runthrough.plant.Line;
-import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Replication;
+import runthrough.simulation.records.ChangeRecord;
 
 /**
  * What verdict and charts need of one replication. It is taken from it on the thread that ran it, so that several are at work at

@@ -1,9 +1,9 @@
 package runthrough.study;
 
 import runthrough.plant.RunPlan;
-import runthrough.simulation.Detail;
 import runthrough.simulation.Replication;
-import runthrough.simulation.SimulationException;
+import runthrough.simulation.records.Detail;
+import runthrough.simulation.records.SimulationException;
 
 /**
  * The replications of a plan, each with the detail asked for. The first may carry a trace; of a long one only the beginning

@@ -1,8 +1,8 @@
 package runthrough.study;
 
 import runthrough.plant.RunPlan;
-import runthrough.simulation.Detail;
 import runthrough.simulation.Replication;
+import runthrough.simulation.records.Detail;
 
 /** Where replications come from; asked by several threads at once. */
 @FunctionalInterface

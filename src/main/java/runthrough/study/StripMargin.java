@@ -3,8 +3,8 @@ package runthrough.study;
 import runthrough.handcalc.ClosedForms;
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection;
-import runthrough.simulation.ChangeRecord;
-import runthrough.simulation.Outcome;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
 
 /** What a coil change had to spare, or was missing, for the process to hold its rated speed: in metres, seconds and speed. */
 public final class StripMargin {

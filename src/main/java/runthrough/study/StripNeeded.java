@@ -3,7 +3,7 @@ package runthrough.study;
 import java.util.Optional;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
-import runthrough.simulation.ChangeRecord;
+import runthrough.simulation.records.ChangeRecord;
 
 /**
  * The strip that a coil change takes from the accumulator when the process keeps its rated speed {@code V} throughout:

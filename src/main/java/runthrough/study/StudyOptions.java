@@ -1,6 +1,6 @@
 package runthrough.study;
 
-import runthrough.simulation.Detail;
+import runthrough.simulation.records.Detail;
 
 /**
  * How a study is run; none of it changes the answer.

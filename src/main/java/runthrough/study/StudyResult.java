@@ -5,7 +5,7 @@ import java.util.Optional;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.SimulationRequest;
 import runthrough.simulation.Replication;
-import runthrough.simulation.Totals;
+import runthrough.simulation.records.Totals;
 import runthrough.study.statistics.Sample;
 
 /**

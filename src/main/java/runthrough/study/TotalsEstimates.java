@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
 import java.util.stream.IntStream;
-import runthrough.simulation.Totals;
+import runthrough.simulation.records.Totals;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Estimators;
 

@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.function.ToLongFunction;
 import java.util.stream.LongStream;
 import runthrough.plant.SimulationRequest;
-import runthrough.simulation.Totals;
+import runthrough.simulation.records.Totals;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Estimators;
 import runthrough.study.statistics.Pool;

@@ -13,7 +13,7 @@ import runthrough.report.Cell;
 import runthrough.report.Value;
 import runthrough.report.verdict.AnswerSheet;
 import runthrough.report.verdict.RunThroughResult;
-import runthrough.simulation.Totals;
+import runthrough.simulation.records.Totals;
 import runthrough.study.Verdict;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;

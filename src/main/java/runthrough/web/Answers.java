@@ -9,7 +9,7 @@ import runthrough.plant.SimulationRequest;
 import runthrough.report.Provenance;
 import runthrough.report.verdict.RunThroughResult;
 import runthrough.simulation.Replication;
-import runthrough.simulation.SimulationException;
+import runthrough.simulation.records.SimulationException;
 import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;

@@ -8,12 +8,12 @@ import org.jspecify.annotations.Nullable;
 import runthrough.plant.CoilChange;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
-import runthrough.simulation.ChangeRecord;
-import runthrough.simulation.Detail;
 import runthrough.simulation.LineSimulator;
 import runthrough.simulation.Replication;
-import runthrough.simulation.Trace;
-import runthrough.simulation.WorkRecord;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Detail;
+import runthrough.simulation.records.Trace;
+import runthrough.simulation.records.WorkRecord;
 
 /**
  * The exact course of the first coil changes of the first replication, in columns, one entry a breakpoint; SI units.

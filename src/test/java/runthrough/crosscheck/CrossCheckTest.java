@@ -26,10 +26,10 @@ import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.WorkElement;
-import runthrough.simulation.Detail;
 import runthrough.simulation.LineSimulator;
 import runthrough.simulation.Replication;
-import runthrough.simulation.SimulationException;
+import runthrough.simulation.records.Detail;
+import runthrough.simulation.records.SimulationException;
 
 /**
  * Two engines written apart give the same numbers for every coil change, every work element and the totals, on the same

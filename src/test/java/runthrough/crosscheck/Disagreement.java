@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import runthrough.simulation.Replication;
-import runthrough.simulation.WorkRecord;
+import runthrough.simulation.records.WorkRecord;
 
 /** Where the results of the two engines for one case differ, and by how much. */
 final class Disagreement {

@@ -17,10 +17,10 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
-import runthrough.simulation.Detail;
-import runthrough.simulation.DrawTable;
 import runthrough.simulation.LineSimulator;
-import runthrough.simulation.SimulationException;
+import runthrough.simulation.random.DrawTable;
+import runthrough.simulation.records.Detail;
+import runthrough.simulation.records.SimulationException;
 
 /** The engine in {@code src/test/python}: one folder for each case, one Python for all of them. */
 final class SecondEngine {

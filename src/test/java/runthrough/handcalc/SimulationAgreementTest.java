@@ -36,10 +36,10 @@ import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
-import runthrough.simulation.ChangeRecord;
-import runthrough.simulation.Detail;
 import runthrough.simulation.LineSimulator;
-import runthrough.simulation.Outcome;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Detail;
+import runthrough.simulation.records.Outcome;
 
 /**
  * Simulation and closed forms are two ways to the same numbers: over random lines without chance, each named by its seed, they

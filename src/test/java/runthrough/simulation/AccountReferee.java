@@ -7,9 +7,12 @@ import java.util.List;
 import org.assertj.core.data.Offset;
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection.Slowing;
-import runthrough.simulation.Trace.EntryState;
-import runthrough.simulation.Trace.Point;
-import runthrough.simulation.Trace.ProcessState;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
+import runthrough.simulation.records.Totals;
+import runthrough.simulation.records.Trace.EntryState;
+import runthrough.simulation.records.Trace.Point;
+import runthrough.simulation.records.Trace.ProcessState;
 
 /** Judges totals and records by working them out once more from the trace, stretch by stretch. */
 final class AccountReferee {

@@ -6,6 +6,7 @@ import static runthrough.simulation.LineBuilder.AT_ONCE;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
+import runthrough.simulation.records.Totals;
 
 class BlockedEntryTest {
 

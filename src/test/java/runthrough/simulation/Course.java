@@ -2,9 +2,9 @@ package runthrough.simulation;
 
 import java.util.ArrayList;
 import java.util.List;
-import runthrough.simulation.Trace.EntryState;
-import runthrough.simulation.Trace.Point;
-import runthrough.simulation.Trace.ProcessState;
+import runthrough.simulation.records.Trace.EntryState;
+import runthrough.simulation.records.Trace.Point;
+import runthrough.simulation.records.Trace.ProcessState;
 
 /** Reads the trace of a run for tests: the line at any time, and when its sections took up a state. SI units. */
 final class Course {

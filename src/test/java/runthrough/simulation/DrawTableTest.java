@@ -18,7 +18,11 @@ import runthrough.plant.RunPlan.Extent;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
-import runthrough.simulation.WorkRecord.WorkList;
+import runthrough.simulation.random.DrawTable;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Detail;
+import runthrough.simulation.records.WorkRecord;
+import runthrough.simulation.records.WorkRecord.WorkList;
 
 class DrawTableTest {
     private static final int REPLICATION = 2;

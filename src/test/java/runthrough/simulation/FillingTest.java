@@ -6,7 +6,8 @@ import static runthrough.simulation.Near.assertNear;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
-import runthrough.simulation.Trace.EntryState;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Trace.EntryState;
 
 /**
  * The entry fills until the settled level X reaches the capacity C, then ramps to the process's speed and arrives full.

@@ -11,6 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import runthrough.plant.Distribution;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
 
 /**
  * What waits for a full accumulator: the entry comes to the process's speed there, so the level only touches the capacity

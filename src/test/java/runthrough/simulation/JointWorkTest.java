@@ -20,7 +20,10 @@ import runthrough.plant.Coil;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
 import runthrough.plant.Distribution;
-import runthrough.simulation.WorkRecord.WorkList;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.SimulationException;
+import runthrough.simulation.records.WorkRecord;
+import runthrough.simulation.records.WorkRecord.WorkList;
 
 /**
  * What makes up the joint time: elements that come every time, on every n-th change or by chance, welds across the strip, and

@@ -25,6 +25,8 @@ import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
+import runthrough.simulation.records.Detail;
+import runthrough.simulation.records.Totals;
 
 /**
  * Builds lines for tests, SI units. Starts from a plain one: coils of 600 m, entry 2.5 m/s, process 1.5 m/s, instant speed

@@ -8,7 +8,7 @@ import static runthrough.simulation.Near.assertNear;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
-import runthrough.simulation.Trace.EntryState;
+import runthrough.simulation.records.Trace.EntryState;
 
 /**
  * A matched entry and the process's ramps: it follows them exactly where its own rates allow. Own stops after 100 s of

@@ -18,7 +18,9 @@ import runthrough.plant.MeasuredRows;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
-import runthrough.simulation.WorkRecord.WorkList;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.WorkRecord;
+import runthrough.simulation.records.WorkRecord.WorkList;
 
 /** Rows of three columns: the second is ten times the first, the third a hundred times, but for a blank in row 4. */
 class MeasuredRowsTest {

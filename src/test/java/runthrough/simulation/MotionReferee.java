@@ -7,9 +7,9 @@ import java.util.List;
 import org.assertj.core.data.Offset;
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection.Slowing;
-import runthrough.simulation.Trace.EntryState;
-import runthrough.simulation.Trace.Point;
-import runthrough.simulation.Trace.ProcessState;
+import runthrough.simulation.records.Trace.EntryState;
+import runthrough.simulation.records.Trace.Point;
+import runthrough.simulation.records.Trace.ProcessState;
 
 /**
  * Judges a trace by the rules of motion, knowing nothing of how the engine finds it: strip is neither made nor lost, nothing

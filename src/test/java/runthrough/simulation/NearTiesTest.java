@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import runthrough.plant.Distribution;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
 
 /**
  * Two things that fall together but for rounding, which may then put either first: the run must come through, and to the same

@@ -14,8 +14,11 @@ import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
 import runthrough.plant.StorageForm;
-import runthrough.simulation.Trace.EntryState;
-import runthrough.simulation.Trace.ProcessState;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Detail;
+import runthrough.simulation.records.Outcome;
+import runthrough.simulation.records.Trace.EntryState;
+import runthrough.simulation.records.Trace.ProcessState;
 
 /**
  * Practices in which entry and process are one strip with one speed: joining without an accumulator, and rethreading. Coils of

@@ -6,7 +6,9 @@ import static runthrough.simulation.Near.assertNear;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
-import runthrough.simulation.Trace.ProcessState;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
+import runthrough.simulation.records.Trace.ProcessState;
 
 /**
  * Stops of the process's own. Coils of 600 m, 200 m of accumulator, process 1.5 m/s, entry 2.5 m/s with speeds that jump: the

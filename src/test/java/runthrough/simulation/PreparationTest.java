@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
-import runthrough.simulation.WorkRecord.WorkList;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.WorkRecord;
+import runthrough.simulation.records.WorkRecord.WorkList;
 
 /**
  * Who prepares which coil when: uncoilers, the strip path to the joiner, a crew of one or more.

@@ -13,7 +13,10 @@ import runthrough.checks.RecordsChecks;
 import runthrough.checks.Sources;
 import runthrough.plant.Distribution;
 import runthrough.simulation.Sampled.Mean;
-import runthrough.simulation.Trace.Point;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Totals;
+import runthrough.simulation.records.Trace;
+import runthrough.simulation.records.Trace.Point;
 
 /**
  * One coil change, simulated, against elementary mechanics: uniform acceleration, worked by hand. Expected values have ten

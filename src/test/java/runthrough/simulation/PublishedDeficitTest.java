@@ -17,6 +17,9 @@ import runthrough.plant.Distribution;
 import runthrough.quantity.Numbers;
 import runthrough.report.validation.Reference;
 import runthrough.simulation.Sampled.Mean;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Detail;
+import runthrough.simulation.records.Totals;
 
 /**
  * What is missing in the accumulator, against exact results. Speeds change at once, the process runs at v and never stops of

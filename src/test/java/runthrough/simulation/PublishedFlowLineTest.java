@@ -14,6 +14,7 @@ import runthrough.checks.RecordsChecks;
 import runthrough.checks.Sources;
 import runthrough.plant.Distribution;
 import runthrough.simulation.Sampled.Mean;
+import runthrough.simulation.records.Totals;
 
 /**
  * The line as a continuous-flow line of two unreliable machines with a finite buffer, against its exact solution.

@@ -12,7 +12,9 @@ import runthrough.checks.Sources;
 import runthrough.plant.Distribution;
 import runthrough.quantity.Numbers;
 import runthrough.simulation.Sampled.Mean;
-import runthrough.simulation.Trace.Point;
+import runthrough.simulation.records.Detail;
+import runthrough.simulation.records.Totals;
+import runthrough.simulation.records.Trace.Point;
 
 /**
  * Shares of time with more than y missing in the accumulator, against an on/off fluid queue with one source (D. Anick, D. Mitra,

@@ -9,6 +9,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
+import runthrough.simulation.records.Detail;
+import runthrough.simulation.records.SimulationException;
 
 /** Runs of lines drawn at random from all features at once, each judged by the rules. A failure names the line's seed. */
 class RandomLinesTest {

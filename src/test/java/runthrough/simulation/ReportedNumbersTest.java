@@ -12,7 +12,10 @@ import org.junit.jupiter.api.Test;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSize;
 import runthrough.plant.Distribution;
-import runthrough.simulation.Trace.ProcessState;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
+import runthrough.simulation.records.Totals;
+import runthrough.simulation.records.Trace.ProcessState;
 
 /**
  * What each reported number counts. Coils of 600 m, 200 m of accumulator, process 1.5 m/s, entry 2.5 m/s with speeds that jump

@@ -12,9 +12,13 @@ import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
-import runthrough.simulation.Trace.EntryState;
-import runthrough.simulation.Trace.Point;
-import runthrough.simulation.Trace.ProcessState;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Detail;
+import runthrough.simulation.records.SimulationException;
+import runthrough.simulation.records.Totals;
+import runthrough.simulation.records.Trace.EntryState;
+import runthrough.simulation.records.Trace.Point;
+import runthrough.simulation.records.Trace.ProcessState;
 
 /** Where a replication begins and ends, and what its totals cover. Coils of 600 m at 1.5 m/s: a coil change every 400 s. */
 class RunLengthTest {

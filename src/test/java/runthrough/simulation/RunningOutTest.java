@@ -7,7 +7,9 @@ import static runthrough.simulation.Near.assertNear;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
-import runthrough.simulation.Trace.EntryState;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Trace;
+import runthrough.simulation.records.Trace.EntryState;
 
 /**
  * How the tail comes to rest in the joiner, without and with creep, and when the coil change starts (T0). Process 1.5 m/s;

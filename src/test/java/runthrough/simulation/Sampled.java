@@ -10,6 +10,8 @@ import runthrough.checks.PublishedCheck;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
+import runthrough.simulation.records.Detail;
+import runthrough.simulation.records.Totals;
 
 /**
  * Independent replications of a line, for comparison with exact stochastic results; each case has its own seed, made of its

@@ -6,7 +6,7 @@ import static runthrough.simulation.Near.assertNear;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
-import runthrough.simulation.Trace.EntryState;
+import runthrough.simulation.records.Trace.EntryState;
 
 /**
  * What an entry does that is filling or settled when the speed v* that the process is heading for changes: the settled level

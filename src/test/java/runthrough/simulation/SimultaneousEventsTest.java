@@ -8,8 +8,11 @@ import static runthrough.simulation.LineBuilder.coilAt;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
-import runthrough.simulation.Trace.EntryState;
-import runthrough.simulation.Trace.ProcessState;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
+import runthrough.simulation.records.SimulationException;
+import runthrough.simulation.records.Trace.EntryState;
+import runthrough.simulation.records.Trace.ProcessState;
 
 /**
  * What goes first when two things happen at one instant, where that makes a difference; and what becomes of runs that get

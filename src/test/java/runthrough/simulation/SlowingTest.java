@@ -8,7 +8,9 @@ import static runthrough.simulation.Near.assertNear;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
-import runthrough.simulation.Trace.ProcessState;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
+import runthrough.simulation.records.Trace.ProcessState;
 
 /**
  * Running slower on a low level, and taking up full speed again. Coils of 600 m, 200 m of accumulator, process 1.5 m/s slowed

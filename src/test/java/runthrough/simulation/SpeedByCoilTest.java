@@ -8,7 +8,7 @@ import static runthrough.simulation.Near.assertNear;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
-import runthrough.simulation.Trace.ProcessState;
+import runthrough.simulation.records.Trace.ProcessState;
 
 /**
  * Coils with speeds and masses of their own: both change when the joint reaches the process section. All speeds jump, entry up

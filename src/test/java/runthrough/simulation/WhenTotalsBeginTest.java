@@ -3,6 +3,7 @@ package runthrough.simulation;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import runthrough.simulation.records.Totals;
 
 /**
  * The plain line of {@link LineBuilder}: a coil of 600 m lasts 400 s at 1.5 m/s, and the process never stops, so that a coil

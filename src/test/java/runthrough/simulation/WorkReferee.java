@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Comparator;
 import java.util.List;
 import runthrough.plant.Line;
-import runthrough.simulation.WorkRecord.WorkList;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.WorkRecord;
+import runthrough.simulation.records.WorkRecord.WorkList;
 
 /** Judges the work of a run by the rules: who may do what when, and what a joint time is made of. */
 final class WorkReferee {

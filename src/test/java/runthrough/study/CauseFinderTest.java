@@ -1,8 +1,8 @@
 package runthrough.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static runthrough.simulation.Outcome.SLOWED;
-import static runthrough.simulation.Outcome.STOPPED;
+import static runthrough.simulation.records.Outcome.SLOWED;
+import static runthrough.simulation.records.Outcome.STOPPED;
 
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -13,9 +13,9 @@ import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.SimulationRequest;
-import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.LineBuilder;
-import runthrough.simulation.Outcome;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
 
 /**
  * Process 1.5 m/s, entry 2.5 m/s, speed changes at once. A joint of 60 s draws 90 m; refilling them at 1 m/s takes 90 s, in

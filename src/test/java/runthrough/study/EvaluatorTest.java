@@ -15,7 +15,7 @@ import runthrough.plant.Line;
 import runthrough.plant.LineCheck;
 import runthrough.plant.RunPlan;
 import runthrough.simulation.LineBuilder;
-import runthrough.simulation.Totals;
+import runthrough.simulation.records.Totals;
 import runthrough.study.statistics.Estimate;
 
 /** Variants of lines under common random numbers, see {@link HandMade} for the line of round numbers. */

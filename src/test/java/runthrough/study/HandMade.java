@@ -17,10 +17,10 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.WorkElement;
 import runthrough.quantity.UnitSystem;
-import runthrough.simulation.ChangeRecord;
-import runthrough.simulation.Outcome;
 import runthrough.simulation.Replication;
-import runthrough.simulation.Totals;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
+import runthrough.simulation.records.Totals;
 
 /**
  * An invented line of round numbers, and coil changes and replications of it made by hand: 1 m/s, entry 2 m/s, all ramps

@@ -20,9 +20,9 @@ import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.WorkElement;
-import runthrough.simulation.Detail;
-import runthrough.simulation.Outcome;
 import runthrough.simulation.Replication;
+import runthrough.simulation.records.Detail;
+import runthrough.simulation.records.Outcome;
 
 /** Whole studies of simulated lines, see {@link HandMade} for the line of round numbers. */
 class LineStudyTest {

@@ -10,11 +10,11 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.RunPlan;
-import runthrough.simulation.ChangeRecord;
-import runthrough.simulation.Detail;
 import runthrough.simulation.Replication;
-import runthrough.simulation.SimulationException;
-import runthrough.simulation.Trace;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Detail;
+import runthrough.simulation.records.SimulationException;
+import runthrough.simulation.records.Trace;
 
 class ReplicationsTest {
     private static final StudyOptions TRACED_FIRST = new StudyOptions(1, Detail.TRACE, Detail.CHANGES);

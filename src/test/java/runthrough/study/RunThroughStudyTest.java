@@ -3,9 +3,9 @@ package runthrough.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
-import static runthrough.simulation.Outcome.RAN_THROUGH;
-import static runthrough.simulation.Outcome.SLOWED;
-import static runthrough.simulation.Outcome.STOPPED;
+import static runthrough.simulation.records.Outcome.RAN_THROUGH;
+import static runthrough.simulation.records.Outcome.SLOWED;
+import static runthrough.simulation.records.Outcome.STOPPED;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,8 +17,8 @@ import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.SimulationRequest;
-import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Replication;
+import runthrough.simulation.records.ChangeRecord;
 import runthrough.study.statistics.Interval;
 import runthrough.study.statistics.Wilson;
 

@@ -2,16 +2,16 @@ package runthrough.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static runthrough.simulation.Outcome.RAN_THROUGH;
-import static runthrough.simulation.Outcome.SLOWED;
-import static runthrough.simulation.Outcome.STOPPED;
+import static runthrough.simulation.records.Outcome.RAN_THROUGH;
+import static runthrough.simulation.records.Outcome.SLOWED;
+import static runthrough.simulation.records.Outcome.STOPPED;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
 import runthrough.plant.ProcessSection;
-import runthrough.simulation.ChangeRecord;
+import runthrough.simulation.records.ChangeRecord;
 
 /** A joint of T seconds needs T + 2 metres; the stop level is 1 m. */
 class StripMarginTest {

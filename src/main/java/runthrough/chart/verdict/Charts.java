@@ -6,8 +6,8 @@ import java.util.OptionalDouble;
 import runthrough.chart.Chart;
 import runthrough.chart.ChartContext;
 import runthrough.handcalc.ClosedForms;
-import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Replication;
+import runthrough.simulation.records.ChangeRecord;
 import runthrough.study.StudyResult;
 
 /** All charts of a study, in the order in which they tell its story. */

@@ -12,9 +12,9 @@ import runthrough.chart.ChartContext;
 import runthrough.chart.ChartStyle;
 import runthrough.chart.ChartUnits;
 import runthrough.chart.Palette;
-import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Replication;
-import runthrough.simulation.Trace;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Trace;
 
 /** One coil change in close-up: level, speeds and the work elements as bars, all over the same time. */
 final class CloseUpChart {

@@ -23,8 +23,8 @@ import runthrough.chart.ChartUnits;
 import runthrough.chart.OutcomeStyle;
 import runthrough.chart.Palette;
 import runthrough.quantity.Unit;
-import runthrough.simulation.ChangeRecord;
-import runthrough.simulation.Outcome;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
 import runthrough.study.statistics.Sample;
 
 /** Strip drawn at each coil change against its joint time, below what the accumulator can give. */

@@ -3,7 +3,7 @@ package runthrough.chart.verdict;
 import java.util.Comparator;
 import java.util.List;
 import runthrough.chart.ChartContext;
-import runthrough.simulation.ChangeRecord;
+import runthrough.simulation.records.ChangeRecord;
 
 /** The coil change worth a closer look: the one that cost most, or, where none cost anything, that came nearest to a stop; the first of equals. */
 final class FeaturedChange {

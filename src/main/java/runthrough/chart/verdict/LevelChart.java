@@ -10,9 +10,9 @@ import runthrough.chart.ChartContext;
 import runthrough.chart.ChartStyle;
 import runthrough.chart.ChartUnits;
 import runthrough.chart.Palette;
-import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Replication;
-import runthrough.simulation.Trace;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Trace;
 
 /**
  * Level over time above the two speeds, with the coil changes marked: a stretch of a few coil changes around the one that

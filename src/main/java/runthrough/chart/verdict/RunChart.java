@@ -19,8 +19,8 @@ import runthrough.chart.ChartUnits;
 import runthrough.chart.OutcomeStyle;
 import runthrough.chart.Palette;
 import runthrough.quantity.Unit;
-import runthrough.simulation.ChangeRecord;
-import runthrough.simulation.Outcome;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
 
 /**
  * The whole run at a glance: a bar for each coil change from the level at its start down to the lowest level, and the stop

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.jfree.data.xy.XYSeries;
 import runthrough.quantity.Unit;
-import runthrough.simulation.Trace;
+import runthrough.simulation.records.Trace;
 
 /**
  * The curves of a stretch of a trace as points to be joined by straight lines. A parabola is sampled so finely that the

@@ -17,7 +17,7 @@ import runthrough.chart.ChartUnits;
 import runthrough.chart.Palette;
 import runthrough.plant.Line;
 import runthrough.quantity.Unit;
-import runthrough.simulation.ChangeRecord;
+import runthrough.simulation.records.ChangeRecord;
 
 /** The two plots that share a time axis: level above speeds. Collects the legend as it draws. */
 final class TracePlots {

@@ -2,8 +2,8 @@ package runthrough.chart.verdict;
 
 import java.util.ArrayList;
 import java.util.List;
-import runthrough.simulation.ChangeRecord;
-import runthrough.simulation.Trace;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Trace;
 
 /**
  * A stretch of a trace that is to be drawn.

@@ -9,9 +9,9 @@ import java.util.stream.Stream;
 import runthrough.plant.CoilChange;
 import runthrough.plant.Line;
 import runthrough.plant.WorkElement;
-import runthrough.simulation.ChangeRecord;
-import runthrough.simulation.WorkRecord;
-import runthrough.simulation.WorkRecord.WorkList;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.WorkRecord;
+import runthrough.simulation.records.WorkRecord.WorkList;
 
 /**
  * The work elements of one coil change as bars over time, a row for each element in order of the three lists, and a row for

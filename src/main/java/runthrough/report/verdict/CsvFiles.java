@@ -18,9 +18,9 @@ import runthrough.quantity.Unit;
 import runthrough.quantity.Units;
 import runthrough.report.write.CsvWriter;
 import runthrough.report.write.Outlet;
-import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Replication;
-import runthrough.simulation.WorkRecord;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.WorkRecord;
 import runthrough.study.StudyListener;
 
 /**

@@ -10,7 +10,7 @@ import runthrough.quantity.Unit;
 import runthrough.quantity.Units;
 import runthrough.report.write.CsvWriter;
 import runthrough.simulation.Replication;
-import runthrough.simulation.Totals;
+import runthrough.simulation.records.Totals;
 
 /** The columns of a replication's totals: names with their units, and how each is taken. */
 final class ReplicationRows {

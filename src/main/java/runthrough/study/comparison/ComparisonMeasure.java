@@ -1,7 +1,7 @@
 package runthrough.study.comparison;
 
 import java.util.OptionalDouble;
-import runthrough.simulation.Totals;
+import runthrough.simulation.records.Totals;
 import runthrough.study.Evaluation;
 import runthrough.study.statistics.Estimate;
 

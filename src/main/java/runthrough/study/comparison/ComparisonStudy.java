@@ -9,7 +9,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import runthrough.plant.Alternative;
 import runthrough.plant.Line;
-import runthrough.simulation.Totals;
+import runthrough.simulation.records.Totals;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
 import runthrough.study.ProgressCounter;

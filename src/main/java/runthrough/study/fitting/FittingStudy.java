@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import runthrough.simulation.Draws;
+import runthrough.simulation.random.Draws;
 import runthrough.study.fitting.Recommendation.Reason;
 import runthrough.study.times.ElementTimes;
 import runthrough.study.times.SheetStatistics;

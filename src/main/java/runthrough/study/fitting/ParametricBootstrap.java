@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import runthrough.plant.Distribution;
-import runthrough.simulation.Draws;
+import runthrough.simulation.random.Draws;
 import runthrough.study.statistics.Sample;
 
 /**

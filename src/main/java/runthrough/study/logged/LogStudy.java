@@ -16,7 +16,7 @@ import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.WorkElement;
-import runthrough.simulation.Detail;
+import runthrough.simulation.records.Detail;
 import runthrough.study.Evaluator;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;

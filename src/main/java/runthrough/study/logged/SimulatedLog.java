@@ -6,9 +6,9 @@ import java.util.List;
 import runthrough.linelog.LineEvent;
 import runthrough.linelog.LineEvent.What;
 import runthrough.linelog.LineLog;
-import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Replication;
-import runthrough.simulation.Trace;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Trace;
 
 /** The log that a replication would have left, had it been a line. */
 public final class SimulatedLog {

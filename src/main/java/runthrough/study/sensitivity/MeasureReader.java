@@ -1,9 +1,9 @@
 package runthrough.study.sensitivity;
 
 import runthrough.plant.Line;
-import runthrough.simulation.ChangeRecord;
-import runthrough.simulation.Outcome;
 import runthrough.simulation.Replication;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
 import runthrough.study.StripMargin;
 
 /** Reads a measure off the coil changes of a line. */

@@ -8,11 +8,11 @@ import java.util.function.IntFunction;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
-import runthrough.simulation.Detail;
 import runthrough.simulation.LineSimulator;
-import runthrough.simulation.RandomNumbers;
-import runthrough.simulation.RandomSource;
 import runthrough.simulation.Replication;
+import runthrough.simulation.random.RandomNumbers;
+import runthrough.simulation.random.RandomSource;
+import runthrough.simulation.records.Detail;
 import runthrough.study.Evaluator;
 import runthrough.study.StudyException;
 

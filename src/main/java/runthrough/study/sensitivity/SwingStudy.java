@@ -8,7 +8,7 @@ import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.simulation.LineSimulator;
-import runthrough.simulation.RandomNumbers;
+import runthrough.simulation.random.RandomNumbers;
 import runthrough.study.Evaluator;
 import runthrough.study.StudyException;
 import runthrough.study.sensitivity.Swing.End;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import runthrough.simulation.RandomSource;
+import runthrough.simulation.random.RandomSource;
 import runthrough.study.statistics.Estimate;
 
 /**

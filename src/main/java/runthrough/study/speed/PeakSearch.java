@@ -2,7 +2,7 @@ package runthrough.study.speed;
 
 import java.util.Comparator;
 import java.util.List;
-import runthrough.simulation.Totals;
+import runthrough.simulation.records.Totals;
 import runthrough.study.Evaluation;
 import runthrough.study.speed.SpeedCurve.Peak;
 import runthrough.study.speed.SpeedCurve.Where;

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import runthrough.simulation.Draws;
+import runthrough.simulation.random.Draws;
 import runthrough.study.statistics.Moments;
 import runthrough.study.statistics.Sample;
 import runthrough.timestudy.Observation;

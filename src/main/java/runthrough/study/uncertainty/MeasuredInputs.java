@@ -15,7 +15,7 @@ import runthrough.plant.MeasuredRows;
 import runthrough.plant.Practice;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.WorkTime;
-import runthrough.simulation.Draws;
+import runthrough.simulation.random.Draws;
 
 /**
  * What of a line is known from observations: the rows of its sheets, and lists of measured times.

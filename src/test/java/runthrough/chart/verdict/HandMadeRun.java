@@ -16,15 +16,15 @@ import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
-import runthrough.simulation.ChangeRecord;
-import runthrough.simulation.Outcome;
 import runthrough.simulation.Replication;
-import runthrough.simulation.Totals;
-import runthrough.simulation.Trace;
-import runthrough.simulation.Trace.EntryState;
-import runthrough.simulation.Trace.ProcessState;
-import runthrough.simulation.WorkRecord;
-import runthrough.simulation.WorkRecord.WorkList;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
+import runthrough.simulation.records.Totals;
+import runthrough.simulation.records.Trace;
+import runthrough.simulation.records.Trace.EntryState;
+import runthrough.simulation.records.Trace.ProcessState;
+import runthrough.simulation.records.WorkRecord;
+import runthrough.simulation.records.WorkRecord.WorkList;
 
 /**
  * A run put together by hand, phase by phase, so that charts can be checked against numbers that no engine made: 72 m of

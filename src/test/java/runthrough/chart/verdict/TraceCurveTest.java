@@ -10,9 +10,9 @@ import org.jfree.data.xy.XYSeries;
 import org.junit.jupiter.api.Test;
 import runthrough.quantity.Unit;
 import runthrough.simulation.Replication;
-import runthrough.simulation.Trace;
-import runthrough.simulation.Trace.EntryState;
-import runthrough.simulation.Trace.ProcessState;
+import runthrough.simulation.records.Trace;
+import runthrough.simulation.records.Trace.EntryState;
+import runthrough.simulation.records.Trace.ProcessState;
 
 class TraceCurveTest {
 

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import runthrough.chart.verdict.WorkBars.Sort;
-import runthrough.simulation.ChangeRecord;
 import runthrough.simulation.Replication;
-import runthrough.simulation.WorkRecord;
-import runthrough.simulation.WorkRecord.WorkList;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.WorkRecord;
+import runthrough.simulation.records.WorkRecord.WorkList;
 
 class WorkBarsTest {
     private final Replication run = HandMadeRun.of(60, 60, 60);

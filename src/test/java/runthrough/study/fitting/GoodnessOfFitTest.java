@@ -14,7 +14,7 @@ import runthrough.checks.RecordsChecks;
 import runthrough.checks.Sources;
 import runthrough.plant.Distribution;
 import runthrough.report.validation.Reference;
-import runthrough.simulation.Draws;
+import runthrough.simulation.random.Draws;
 import runthrough.study.times.MadeSheets;
 
 /**

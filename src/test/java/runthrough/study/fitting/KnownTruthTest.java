@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import runthrough.plant.Distribution;
-import runthrough.simulation.Draws;
+import runthrough.simulation.random.Draws;
 import runthrough.study.fitting.Recommendation.Reason;
 import runthrough.study.times.MadeSheets;
 import runthrough.study.times.SheetStatistics;

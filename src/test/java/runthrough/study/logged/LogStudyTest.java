@@ -13,10 +13,10 @@ import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
-import runthrough.simulation.Detail;
 import runthrough.simulation.LineBuilder;
 import runthrough.simulation.LineSimulator;
 import runthrough.simulation.Replication;
+import runthrough.simulation.records.Detail;
 import runthrough.study.StudyListener;
 import runthrough.study.logged.LogComparison.Fit;
 

@@ -1,7 +1,7 @@
 package runthrough.study.search;
 
 import java.util.Collections;
-import runthrough.simulation.Totals;
+import runthrough.simulation.records.Totals;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluation.Tally;
 import runthrough.study.Verdict;

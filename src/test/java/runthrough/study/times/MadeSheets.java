@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import runthrough.plant.Distribution;
-import runthrough.simulation.Draws;
+import runthrough.simulation.random.Draws;
 import runthrough.timestudy.Observation;
 import runthrough.timestudy.TimeSheet;
 import runthrough.timestudy.TimedElement;

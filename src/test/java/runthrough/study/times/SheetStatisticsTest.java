@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.plant.Distribution;
-import runthrough.simulation.Draws;
+import runthrough.simulation.random.Draws;
 import runthrough.timestudy.Observation;
 import runthrough.timestudy.TimeSheet;
 

@@ -1,0 +1,43 @@
+package runthrough.simulation.account;
+
+/** What is added up from one instant on; whoever adds up anew takes new sums. SI units. */
+final class Sums {
+    /** When they began (s), and what had been processed and entered until then (m). */
+    final double begun;
+
+    final double processedBefore;
+    final double enteredBefore;
+
+    double kilograms;
+    /** Metres processed up to which {@link #kilograms} counts (m). */
+    double weighedUpTo;
+
+    double ratedMetres;
+    double lostMetres;
+    double lostTime;
+    double scrapMetres;
+    double scrapKilograms;
+    double jointSeconds;
+    double waitingSeconds;
+    double starvedSeconds;
+    double downSeconds;
+    double blockedSeconds;
+    double levelIntegral;
+    double lowestLevel;
+    double highestLevel;
+    int starvedStops;
+    int slowings;
+    int downtimes;
+    int overfull;
+    int stripBreaks;
+
+    /** Nothing yet, at {@code time} (s) with {@code line} as it is. */
+    Sums(double time, LineView line) {
+        begun = time;
+        processedBefore = line.processed();
+        enteredBefore = line.entered();
+        weighedUpTo = line.processed();
+        lowestLevel = line.level();
+        highestLevel = line.level();
+    }
+}

@@ -1,0 +1,124 @@
+package runthrough.simulation.calendar;
+
+import runthrough.simulation.records.SimulationException;
+import umontreal.ssj.simevents.Event;
+import umontreal.ssj.simevents.Simulator;
+import umontreal.ssj.simevents.eventlist.DoublyLinked;
+
+/**
+ * The event calendar of one run, on SSJ's. Simultaneous events go by their {@link EventOrder}, then in the order in which
+ * they were set. A doubly linked list is the fastest of SSJ's calendars with the handful of pending events that a line has.
+ *
+ * <p>Rules NUM-5, ORDER-14.
+ */
+public final class EventCalendar {
+    /** More events at one instant than this make no progress. */
+    private static final int MOST_AT_ONE_INSTANT = 1000;
+
+    private final Simulator simulator = new Simulator(new DoublyLinked());
+    private final Watched line;
+    private double instant = -1;
+    private int atThisInstant;
+    private String lastEvent = "start";
+
+    /** A calendar of what happens to {@code line}. */
+    public EventCalendar(Watched line) {
+        this.line = line;
+    }
+
+    /** The time of the event under way (s). */
+    public double now() {
+        return simulator.time();
+    }
+
+    /** Runs until nothing is left or {@link #stop}. */
+    public void run() {
+        simulator.start();
+    }
+
+    /** Ends the run with the event under way. */
+    public void stop() {
+        simulator.stop();
+    }
+
+    /** A timer for use over and over; {@code name} says in error messages what it times. */
+    public Timer timer(String name, EventOrder order, Runnable action) {
+        return new Timer(name, order, action);
+    }
+
+    /** The same with an action that changes the motion: it finds the line up to date, and plans are made anew after it. */
+    public Timer step(String name, EventOrder order, Runnable action) {
+        return timer(name, order, () -> {
+            line.catchUp();
+            action.run();
+            line.replan();
+        });
+    }
+
+    /** The error {@code what}, with time and state. */
+    public SimulationException error(String what) {
+        return new SimulationException(what + " at " + now() + " s: " + line.describe());
+    }
+
+    private void count(String name) {
+        double now = simulator.time();
+        if (now > instant) {
+            instant = now;
+            atThisInstant = 0;
+        } else if (++atThisInstant > MOST_AT_ONE_INSTANT) {
+            throw new SimulationException("no progress: more than " + MOST_AT_ONE_INSTANT + " events at " + now
+                    + " s, the last '" + lastEvent + "' and '" + name + "': " + line.describe());
+        }
+        lastEvent = name;
+    }
+
+    /** One entry of the calendar, which can be set again after it went off or was cancelled. */
+    public final class Timer extends Event {
+        private final String name;
+        private final Runnable action;
+
+        private Timer(String name, EventOrder order, Runnable action) {
+            super(simulator);
+            this.name = name;
+            this.action = action;
+            setPriority(order.place());
+        }
+
+        /** Goes off {@code delay} seconds from now, {@code >= 0}; must not be pending. */
+        public void start(double delay) {
+            if (!(delay >= 0 && delay < Double.POSITIVE_INFINITY)) {
+                throw new SimulationException(name + ": time " + delay + " s at " + now() + " s is not a time to wait");
+            }
+            schedule(delay);
+        }
+
+        /** As {@link #start(double)}, at an order of this time's own. */
+        public void start(double delay, EventOrder order) {
+            priority = order.place();
+            start(delay);
+        }
+
+        /** Whether it is set and has not gone off. */
+        public boolean isPending() {
+            return eventTime >= 0;
+        }
+
+        /** Takes it out of the calendar, if it is set. */
+        public void stopIfPending() {
+            if (isPending()) {
+                cancel();
+            }
+        }
+
+        /** When it goes off (s); only while pending. */
+        public double dueAt() {
+            return eventTime;
+        }
+
+        @Override
+        public void actions() {
+            count(name);
+            action.run();
+        }
+    }
+}

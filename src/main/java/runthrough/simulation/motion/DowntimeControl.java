@@ -1,0 +1,97 @@
+package runthrough.simulation.motion;
+
+import org.jspecify.annotations.Nullable;
+import runthrough.plant.Line;
+import runthrough.plant.ProcessSection.Downtime;
+import runthrough.simulation.account.RunStatistics;
+import runthrough.simulation.calendar.EventCalendar;
+import runthrough.simulation.calendar.EventOrder;
+import runthrough.simulation.random.Sampler;
+import runthrough.simulation.random.Source;
+import runthrough.simulation.random.Streams;
+
+/**
+ * Process downtime: when it falls due, counted while the process moves, when it ends, and what holds the process after it.
+ * Does nothing where there is none.
+ *
+ * <p>Rules DOWN-1, DOWN-2, DOWN-3, DOWN-4, DOWN-5, DOWN-6, PRACTICE-4.
+ */
+final class DowntimeControl {
+    private final EventCalendar calendar;
+    private final LineState state;
+    private final RunStatistics statistics;
+    private final Runnable holdAsStarved;
+    private final EventCalendar.Timer due;
+    private final EventCalendar.Timer ends;
+    private final @Nullable Sampler running;
+    private final @Nullable Sampler standing;
+    private double left;
+    private int drawn;
+    private int stood;
+
+    /** Downtime of {@code line}, after which {@code holdAsStarved} is called where strip lacks. */
+    DowntimeControl(
+            Line line,
+            LineState state,
+            EventCalendar calendar,
+            RunStatistics statistics,
+            Streams streams,
+            Runnable holdAsStarved) {
+        this.calendar = calendar;
+        this.state = state;
+        this.statistics = statistics;
+        this.holdAsStarved = holdAsStarved;
+        Downtime downtime = line.process().downtime().orElse(null);
+        running = downtime == null
+                ? null
+                : new Sampler("time between own stops", downtime.runningTime(), streams, Source.OWN_RUNNING);
+        standing = downtime == null
+                ? null
+                : new Sampler("own stop", downtime.standingTime(), streams, Source.OWN_STANDING);
+        due = calendar.step("downtime due", EventOrder.DOWNTIME_DUE, this::fallDue);
+        ends = calendar.step("downtime ends", EventOrder.TIMER, this::end);
+    }
+
+    /** The process moves at time 0, with a whole running time before it. */
+    void begin() {
+        draw();
+        processMoves();
+    }
+
+    private void draw() {
+        if (running != null) {
+            left = running.next(++drawn, 1);
+        }
+    }
+
+    /** The process moves: the clock runs. */
+    void processMoves() {
+        if (running != null) {
+            due.start(left);
+        }
+    }
+
+    /** The process has come to rest: the clock stands, what is left of it is kept, be it nothing; downtime takes its time. */
+    void processRests() {
+        if (due.isPending()) {
+            left = due.dueAt() - calendar.now();
+            due.stopIfPending();
+        }
+        if (state.down && standing != null) {
+            ends.start(standing.next(++stood, 1));
+        }
+    }
+
+    private void fallDue() {
+        state.down = true;
+        statistics.downtime();
+    }
+
+    private void end() {
+        state.down = false;
+        draw();
+        if (!state.starved && state.level < state.stopLevelAtRated() - state.tolerance) {
+            holdAsStarved.run();
+        }
+    }
+}

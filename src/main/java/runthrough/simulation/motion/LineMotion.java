@@ -1,0 +1,106 @@
+package runthrough.simulation.motion;
+
+import runthrough.plant.Coil;
+import runthrough.plant.Line;
+import runthrough.simulation.account.RunStatistics;
+import runthrough.simulation.calendar.EventCalendar;
+import runthrough.simulation.random.Streams;
+
+/**
+ * Everything that moves the strip of one run: makes the plans of process and entry, and watches for what comes next.
+ *
+ * <p>Rules TIME-1, ORDER-14, REPORT-5.
+ */
+public final class LineMotion {
+    private final Line line;
+    private final LineState state;
+    private final EventCalendar calendar;
+    private final RunStatistics statistics;
+    private final CoilChangeEvents changes;
+    private final NextEvent next;
+    private final ProcessControl process;
+    private final EntrySection entry;
+    private final LevelWatch levels;
+    private final JointTracker joints;
+    private final UncoilerWatch uncoiler;
+
+    /**
+     * The motion of {@code state}.
+     *
+     * @param setting what it is made for
+     * @param state moved by this
+     * @param calendar of the run
+     * @param statistics told of what happens
+     * @param streams random numbers of the run
+     * @param changes told of T0 and T1
+     */
+    public LineMotion(
+            MotionSetting setting,
+            LineState state,
+            EventCalendar calendar,
+            RunStatistics statistics,
+            Streams streams,
+            CoilChangeEvents changes) {
+        line = setting.line();
+        this.state = state;
+        this.calendar = calendar;
+        this.statistics = statistics;
+        this.changes = changes;
+        next = new NextEvent(calendar);
+        process = new ProcessControl(line, state, calendar, statistics, streams);
+        TailWatch tail = new TailWatch(new RunOut(line.tailDeceleration(), line.creep()), state, changes);
+        entry = state.hasAccumulator
+                ? new AccumulatedEntry(line, state, tail)
+                : new OneStripEntry(line, state, process, tail);
+        levels = new LevelWatch(line, state, process);
+        joints = new JointTracker(line, setting.coilsDiffer(), state, statistics);
+        uncoiler = new UncoilerWatch(line, state, changes);
+    }
+
+    /** Begins at time 0 with {@code usableLength} (m) of the first coil, at its rated speed. */
+    public void begin(Coil first, double usableLength) {
+        state.remaining = usableLength;
+        statistics.weigh(first.massPerMetre());
+        process.begin(line.ratedSpeed(first));
+        entry.begin();
+    }
+
+    /** The coil change starts (T0). */
+    public void runOut() {
+        state.released = false;
+        entry.runOut();
+    }
+
+    /** The joint before {@code coil} is released (T2), with {@code usableLength} (m) to run. */
+    public void release(Coil coil, double usableLength) {
+        state.released = true;
+        state.remaining = usableLength;
+        joints.release(coil);
+        uncoiler.release();
+        entry.release();
+    }
+
+    /** Makes all plans anew, and schedules what comes next. */
+    public void plan() {
+        process.plan(entry);
+        entry.plan();
+        if (entry.tailHasStopped()) {
+            uncoiler.tailStopped();
+            changes.tailStops();
+            plan();
+            return;
+        }
+        if (entry.isMatched()) {
+            statistics.matched(calendar.now());
+        }
+        next.clear();
+        process.offerTo(next);
+        entry.offerTo(next);
+        if (state.hasAccumulator) {
+            levels.offerTo(next);
+        }
+        joints.offerTo(next);
+        uncoiler.offerTo(next);
+        next.schedule();
+    }
+}

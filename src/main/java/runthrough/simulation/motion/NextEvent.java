@@ -1,0 +1,53 @@
+package runthrough.simulation.motion;
+
+import org.jspecify.annotations.Nullable;
+import runthrough.simulation.calendar.EventCalendar;
+import runthrough.simulation.calendar.EventOrder;
+
+/**
+ * The soonest of the state events that may come next; at one time the one of lower order, then the first offered.
+ *
+ * <p>Rule MOTION-2.
+ */
+final class NextEvent {
+    private final EventCalendar calendar;
+    private final EventCalendar.Timer timer;
+    private double delay;
+    private @Nullable StateEvent event;
+
+    NextEvent(EventCalendar calendar) {
+        this.calendar = calendar;
+        timer = calendar.step("motion", EventOrder.RAMP_ENDS, this::happen);
+    }
+
+    /** Forgets what was offered, and takes what was scheduled out of the calendar. */
+    void clear() {
+        delay = Kinematics.NEVER;
+        event = null;
+        timer.stopIfPending();
+    }
+
+    /** Takes {@code candidate} if it comes sooner than what was offered before. */
+    void offer(StateEvent candidate) {
+        double time = candidate.timeTo();
+        if (time < delay || (time == delay && event != null && candidate.order.compareTo(event.order) < 0)) {
+            delay = time;
+            event = candidate;
+        } else if (Double.isNaN(time)) {
+            throw calendar.error("the time until " + candidate.order + " is not a number");
+        }
+    }
+
+    /** Puts it into the calendar, if there is one. */
+    void schedule() {
+        if (event != null) {
+            timer.start(delay, event.order);
+        }
+    }
+
+    private void happen() {
+        if (event != null) {
+            event.happen();
+        }
+    }
+}

@@ -1,0 +1,145 @@
+package runthrough.simulation.motion;
+
+import runthrough.plant.Line;
+import runthrough.plant.ProcessSection.Slowing;
+import runthrough.simulation.account.RunStatistics;
+import runthrough.simulation.calendar.EventCalendar;
+import runthrough.simulation.calendar.EventOrder;
+import runthrough.simulation.random.Sampler;
+import runthrough.simulation.random.Source;
+import runthrough.simulation.random.Streams;
+
+/**
+ * The process section: what holds it, what it is heading for, and when that changes by its own doing. The levels at which it
+ * slows, stops and starts are watched by {@link LevelWatch}.
+ *
+ * <p>Rules PROC-1, PROC-4, PROC-6, PROC-7, PROC-9, SPEED-2, DOWN-4.
+ */
+final class ProcessControl {
+    private final LineState state;
+    private final RunStatistics statistics;
+    private final double slowedSpeed;
+    private final Sampler restartDelay;
+    private final DowntimeControl downtime;
+    private final EventCalendar.Timer restart;
+    private final RampEnds rampEnds = new RampEnds();
+
+    private boolean restarting;
+    private int restartedIn;
+    private int restarts;
+
+    /** A process of {@code line}. */
+    ProcessControl(Line line, LineState state, EventCalendar calendar, RunStatistics statistics, Streams streams) {
+        this.state = state;
+        this.statistics = statistics;
+        slowedSpeed = line.process().slowing().map(Slowing::speed).orElse(Double.POSITIVE_INFINITY);
+        restartDelay = new Sampler("restart delay", line.process().restartDelay(), streams, Source.RESTART_DELAY);
+        restart = calendar.step("restart after delay", EventOrder.TIMER, this::letGo);
+        downtime = new DowntimeControl(line, state, calendar, statistics, streams, this::holdAsStarved);
+    }
+
+    /** Puts the process at its rated speed (m/s) at time 0. */
+    void begin(double ratedSpeed) {
+        state.rated = ratedSpeed;
+        state.process.hold(ratedSpeed);
+        downtime.begin();
+    }
+
+    /** Starved, at rest, and not yet waiting for its restart delay to pass. */
+    boolean mayAskToRestart() {
+        return state.starved && !restarting && state.process.stands();
+    }
+
+    /** A starved stop begins. */
+    void starve() {
+        state.starved = true;
+        statistics.starvedStop();
+    }
+
+    /** Holds it as starved after downtime, which is no new stop. */
+    private void holdAsStarved() {
+        state.starved = true;
+        statistics.heldAsStarved();
+    }
+
+    void slow() {
+        state.slowed = true;
+        statistics.slowing();
+    }
+
+    void resume() {
+        state.slowed = false;
+    }
+
+    /** Lets a starved process go after the restart delay, which nothing revokes. */
+    void restartAfterDelay() {
+        int change = statistics.latestChange();
+        restarts = change == restartedIn ? restarts + 1 : 1;
+        restartedIn = change;
+        double delay = restartDelay.next(change, restarts);
+        if (delay == 0) {
+            letGo();
+        } else {
+            restarting = true;
+            restart.start(delay);
+        }
+    }
+
+    /** Starvation holds the process no longer. */
+    void letGo() {
+        state.starved = false;
+        restarting = false;
+    }
+
+    /** Makes its plan anew, the speed it heads for and the ramp there, as far as {@code entry} allows. */
+    void plan(EntrySection entry) {
+        boolean stood = state.process.stands();
+        state.process.rampTo(chooseTarget(entry));
+        if (stood != state.process.stands()) {
+            if (stood) {
+                downtime.processMoves();
+            } else {
+                comeToRest();
+            }
+        }
+        statistics.noteRecovery();
+    }
+
+    private double chooseTarget(EntrySection entry) {
+        if (state.down) {
+            return 0;
+        }
+        double rated = state.rated;
+        double held = state.starved ? entry.speedWhileStarved() : state.slowed ? slowedSpeed : rated;
+        return Math.min(Math.min(held, rated), entry.processCeiling());
+    }
+
+    private void comeToRest() {
+        statistics.cameToRest();
+        downtime.processRests();
+    }
+
+    /** Offers the end of its ramp. */
+    void offerTo(NextEvent next) {
+        next.offer(rampEnds);
+    }
+
+    private final class RampEnds extends StateEvent {
+        RampEnds() {
+            super(EventOrder.RAMP_ENDS);
+        }
+
+        @Override
+        double timeTo() {
+            return state.process.timeToGoal();
+        }
+
+        @Override
+        void happen() {
+            state.process.arrive();
+            if (state.process.speed == 0) {
+                comeToRest();
+            }
+        }
+    }
+}

@@ -1,0 +1,115 @@
+package runthrough.simulation.records;
+
+/**
+ * Sums over a replication, from time 0 or from the start of the first coil change that counts. Lengths in metres, times in
+ * seconds, masses in kilograms.
+ *
+ * @param duration how long the totals run (s)
+ * @param changes coil changes that count, each with a complete record
+ * @param ranThrough how many of them ran through
+ * @param slowedChanges how many slowed the process
+ * @param stoppedChanges how many stopped it
+ * @param refilledChanges how many were refilled before the next
+ * @param starvedStops stops for want of strip
+ * @param slowings how often the process was slowed
+ * @param ownStops stops of the process's own
+ * @param processedMetres strip through the process section (m)
+ * @param processedKilograms the same by mass (kg)
+ * @param enteredMetres strip past the joiner (m)
+ * @param ratedMetres what the rated speed would have given, {@code int V dt} (m)
+ * @param lostMetres not run for want of strip (m)
+ * @param lostTime the same at the rated speed in force, {@code int (V - v_p)/V dt} (s)
+ * @param scrapMetres crops and spoilt strip (m)
+ * @param scrapKilograms the same by mass (kg)
+ * @param jointSeconds strip standing at the joiner (s)
+ * @param waitingSeconds waiting for preparation (s)
+ * @param starvedSeconds process standing for want of strip and not for a stop of its own (s)
+ * @param ownStopSeconds process held by a stop of its own, from falling due until it ends (s)
+ * @param blockedSeconds entry able to run but standing, the accumulator being full (s)
+ * @param levelIntegral {@code int x dt} (m s)
+ * @param lowestLevel lowest level seen (m); below 0 the strip would have broken
+ * @param overtravel largest excess over the capacity (m), {@code >= 0}
+ * @param overfull how often the level passed the capacity and its allowance
+ * @param stripBreaks how often the level fell below 0; what follows one is not physical
+ */
+public record Totals(
+        double duration,
+        int changes,
+        int ranThrough,
+        int slowedChanges,
+        int stoppedChanges,
+        int refilledChanges,
+        int starvedStops,
+        int slowings,
+        int ownStops,
+        double processedMetres,
+        double processedKilograms,
+        double enteredMetres,
+        double ratedMetres,
+        double lostMetres,
+        double lostTime,
+        double scrapMetres,
+        double scrapKilograms,
+        double jointSeconds,
+        double waitingSeconds,
+        double starvedSeconds,
+        double ownStopSeconds,
+        double blockedSeconds,
+        double levelIntegral,
+        double lowestLevel,
+        double overtravel,
+        int overfull,
+        int stripBreaks) {
+
+    /** The same with a level lower by {@code metres} throughout. */
+    public Totals withLevelLower(double metres) {
+        return new Totals(
+                duration,
+                changes,
+                ranThrough,
+                slowedChanges,
+                stoppedChanges,
+                refilledChanges,
+                starvedStops,
+                slowings,
+                ownStops,
+                processedMetres,
+                processedKilograms,
+                enteredMetres,
+                ratedMetres,
+                lostMetres,
+                lostTime,
+                scrapMetres,
+                scrapKilograms,
+                jointSeconds,
+                waitingSeconds,
+                starvedSeconds,
+                ownStopSeconds,
+                blockedSeconds,
+                levelIntegral - metres * duration,
+                lowestLevel - metres,
+                overtravel,
+                overfull,
+                stripBreaks);
+    }
+
+    /** Share of coil changes run through, in [0, 1]; NaN without coil changes. */
+    public double shareRunThrough() {
+        return (double) ranThrough / changes;
+    }
+
+    /** Metres processed over metres at rated speed. */
+    public double utilisation() {
+        return processedMetres / ratedMetres;
+    }
+
+    /** Scrap over scrap and processed strip, by mass. */
+    public double scrapShare() {
+        return scrapKilograms / (scrapKilograms + processedKilograms);
+    }
+
+    /** Time-average level (m). */
+    public double meanLevel() {
+        return levelIntegral / duration;
+    }
+}

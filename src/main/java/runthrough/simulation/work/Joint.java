@@ -1,0 +1,82 @@
+package runthrough.simulation.work;
+
+import org.jspecify.annotations.Nullable;
+import runthrough.plant.CoilChange.Reject;
+import runthrough.plant.Line;
+import runthrough.simulation.account.RunStatistics;
+import runthrough.simulation.random.CoilFeed;
+import runthrough.simulation.random.Source;
+import runthrough.simulation.random.SourceDraws;
+import runthrough.simulation.random.Streams;
+import runthrough.simulation.records.SimulationException;
+
+/**
+ * The joint of the latest coil change: how often it is made until it is good, and what that costs in crops.
+ *
+ * <p>Rules CHANGE-8, CHANGE-10, COIL-3, PRACTICE-7.
+ */
+public final class Joint {
+    private final CoilFeed feed;
+    private final RunStatistics statistics;
+    private final Reject reject;
+    /** Present where rejects are random. */
+    private final @Nullable SourceDraws rejectDraws;
+
+    private int change;
+    private int pass;
+
+    /** Joints of {@code line} between the coils of {@code feed}; their crops go to {@code statistics}. */
+    public Joint(Line line, CoilFeed feed, RunStatistics statistics, Streams streams) {
+        this.feed = feed;
+        this.statistics = statistics;
+        reject = line.work().reject();
+        rejectDraws = reject instanceof Reject.Chance ? streams.draws(Source.REJECT) : null;
+    }
+
+    /** Begins the joint of coil change {@code number}. */
+    void begin(int number) {
+        change = number;
+        pass = 1;
+    }
+
+    /** Which pass is under way, or was the last; from 1. */
+    public int pass() {
+        return pass;
+    }
+
+    /** A pass of the work is done: scraps its crops, and says whether the joint is good; if not the next pass begins. */
+    boolean isGoodNow() {
+        statistics.jointMade(feed.coil(change), feed.coil(change + 1));
+        if (!isRejected()) {
+            return true;
+        }
+        pass++;
+        return false;
+    }
+
+    private boolean isRejected() {
+        if (reject instanceof Reject.Chance chance && rejectDraws != null) {
+            return rejectDraws.next(change, pass) < chance.p();
+        }
+        return reject instanceof Reject.Every every && pass == 1 && change % every.n() == 0;
+    }
+
+    /**
+     * What is left to run of the coil behind the joint (m): its usable length less what rejects have cost it.
+     *
+     * @throws SimulationException when nothing is left
+     */
+    public double usableLength() {
+        int next = change + 1;
+        double usable = feed.usableLength(next);
+        double perReject = feed.coil(change).tailCrop() + feed.coil(next).headCrop();
+        double cut = (pass - 1) * perReject;
+        if (!(usable > cut)) {
+            throw new SimulationException(
+                    "coil " + next + " ('" + feed.coil(next).name() + "') has " + usable
+                            + " m of usable strip, used up by " + (pass - 1) + " rejected joints of " + perReject
+                            + " m each. Give longer coils, shorter crops or fewer rejects");
+        }
+        return usable - cut;
+    }
+}

@@ -1,0 +1,262 @@
+package runthrough.simulation.random;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static runthrough.simulation.LineBuilder.chance;
+import static runthrough.simulation.LineBuilder.coil;
+import static runthrough.simulation.LineBuilder.element;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import runthrough.plant.CoilChange.Reject;
+import runthrough.plant.CoilSource;
+import runthrough.plant.Distribution;
+import runthrough.plant.Line;
+import runthrough.plant.MeasuredRows;
+import runthrough.plant.RunPlan;
+import runthrough.plant.RunPlan.Extent;
+import runthrough.plant.WorkElement;
+import runthrough.plant.WorkElement.Occurrence;
+import runthrough.plant.WorkElement.WorkTime;
+import runthrough.simulation.LineBuilder;
+import runthrough.simulation.LineSimulator;
+import runthrough.simulation.random.RandomSource.Kind;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Detail;
+import runthrough.simulation.records.WorkRecord.WorkList;
+
+/** RandomNumbers by coil change: whatever else happens in a run, a coil change meets its own numbers. */
+class RandomNumbersByChangeTest {
+    private static final int CHANGES = 60;
+
+    private static LineBuilder line() {
+        return new LineBuilder()
+                .capacity(10_000)
+                .prepare(element(Distribution.lognormal(100, 40)))
+                .join(element(Distribution.lognormal(60, 20)))
+                .join(element(Distribution.triangular(5, 10, 30)));
+    }
+
+    private static LineSimulator simulator(Line line) {
+        return new LineSimulator(line, new RunPlan(new Extent.Changes(CHANGES), 0, 10, 42, 0.9));
+    }
+
+    private static List<ChangeRecord> changes(Line line, RandomNumbers randomNumbers) {
+        return simulator(line).run(randomNumbers).changes();
+    }
+
+    private static RandomSource source(Line line, int number) {
+        return RandomSource.of(line).stream()
+                .filter(source -> source.number() == number)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void whereNothingIsLeftOutOrDoneAgain_itIsTheLuckOfAPlainRun() {
+        // Rule RANDOM-4.
+        Line line = line().coils(coil(Distribution.uniform(300, 900)))
+                .downtime(Distribution.exponential(900), Distribution.exponential(60))
+                .build();
+
+        assertThat(simulator(line).run(RandomNumbers.of(3)))
+                .isEqualTo(simulator(line).run(3, Detail.CHANGES));
+    }
+
+    /** 50 m of accumulator last 33 s of a joint of 60 s: one starved stop, and one restart delay, at each coil change. */
+    @Test
+    void restartDelaysBelongToCoilChanges() {
+        Line line = new LineBuilder()
+                .capacity(50)
+                .join(60)
+                .restart(5, Distribution.uniform(10, 20))
+                .build();
+
+        assertThat(simulator(line).run(RandomNumbers.of(3)))
+                .isEqualTo(simulator(line).run(3, Detail.CHANGES));
+    }
+
+    /** As in {@code StarvedStopTest.s04}: the process stops again while it speeds up, so that it restarts twice and more. */
+    @Test
+    void aProcessThatRestartsAgainAtACoilChangeWaitsAFreshDelay() {
+        Line line = new LineBuilder()
+                .process(1.5, 0.5, 0.1)
+                .join(160)
+                .restart(5, Distribution.uniform(0, 0.2))
+                .build();
+
+        List<ChangeRecord> changes = changes(line, RandomNumbers.of(0));
+
+        assertThat(changes).allMatch(change -> change.starvedStops() >= 2);
+        // Were every delay the same, so would be what is lost.
+        assertThat(changes.stream().map(ChangeRecord::lostMetres).distinct()).hasSizeGreaterThan(CHANGES / 2);
+    }
+
+    /** Two elements: what the one and the other give in A and B is the same taken the other way round. */
+    @Test
+    void anExchangedSourceMeetsTheOtherReplicationsLuck_andNothingElseDoes() {
+        Line line = line().build();
+        List<ChangeRecord> a = changes(line, RandomNumbers.of(0));
+        List<ChangeRecord> b = changes(line, RandomNumbers.of(7));
+        List<ChangeRecord> first =
+                changes(line, RandomNumbers.of(0).exchanging(source(line, Source.duration(WorkList.JOIN, 0)), 7));
+        List<ChangeRecord> second =
+                changes(line, RandomNumbers.of(0).exchanging(source(line, Source.duration(WorkList.JOIN, 1)), 7));
+
+        for (int i = 0; i < CHANGES; i++) {
+            double asTheyCame = a.get(i).jointTime() + b.get(i).jointTime();
+            double exchanged = first.get(i).jointTime() + second.get(i).jointTime();
+            assertThat(exchanged).isCloseTo(asTheyCame, within(1e-7));
+            assertThat(first.get(i).jointTime()).isNotCloseTo(a.get(i).jointTime(), within(1e-7));
+        }
+    }
+
+    @Test
+    void otherRejects_leaveEveryJointThatIsGoodAtOnceItsTime() {
+        // Rule RANDOM-4.
+        Line line = line().reject(new Reject.Chance(0.3)).build();
+        List<ChangeRecord> as = changes(line, RandomNumbers.of(0));
+        List<ChangeRecord> other = changes(line, RandomNumbers.of(0).exchanging(source(line, Source.REJECT), 7));
+
+        int compared = 0;
+        for (int i = 0; i < CHANGES; i++) {
+            if (as.get(i).passes() == 1 && other.get(i).passes() == 1) {
+                assertThat(other.get(i).jointTime()).isCloseTo(as.get(i).jointTime(), within(1e-7));
+                compared++;
+            }
+        }
+        assertThat(other)
+                .extracting(ChangeRecord::passes)
+                .isNotEqualTo(as.stream().map(ChangeRecord::passes).toList());
+        assertThat(compared).isBetween(10, CHANGES - 10);
+    }
+
+    @Test
+    void aRejectedJointIsMadeAgainWithFreshTimes_theSameInEveryRun() {
+        // Rule RANDOM-4.
+        Line line = line().reject(new Reject.Chance(0.5)).build();
+        Line oftener = line().reject(new Reject.Chance(0.6)).build();
+        List<ChangeRecord> changes = changes(line, RandomNumbers.of(0));
+        List<ChangeRecord> more = changes(oftener, RandomNumbers.of(0));
+
+        int twice = 0;
+        for (int i = 0; i < CHANGES; i++) {
+            // What is rejected at 50 % is rejected at 60 % as well, throughout the run.
+            assertThat(more.get(i).passes())
+                    .isGreaterThanOrEqualTo(changes.get(i).passes());
+            if (changes.get(i).passes() == 2 && more.get(i).passes() == 2) {
+                assertThat(more.get(i).jointTime()).isCloseTo(changes.get(i).jointTime(), within(1e-7));
+                twice++;
+            }
+        }
+        assertThat(twice).isGreaterThan(5);
+        double once = changes.stream()
+                .filter(change -> change.passes() == 1)
+                .mapToDouble(ChangeRecord::jointTime)
+                .average()
+                .orElseThrow();
+        double again = changes.stream()
+                .filter(change -> change.passes() == 2)
+                .mapToDouble(ChangeRecord::jointTime)
+                .average()
+                .orElseThrow();
+        // Made again, the next coil's preparation included, it takes 100 s, 60 s and 15 s more on average, with a
+        // standard
+        // deviation of about 50 s; there are more than five of them.
+        assertThat(again - once).isBetween(175 - 70.0, 175 + 70.0);
+        assertThat(changes.stream().filter(change -> change.passes() == 2).map(ChangeRecord::jointTime))
+                .doesNotHaveDuplicates();
+    }
+
+    @Test
+    void anElementThatComesByChance_leavesLaterOnesTheirTimes() {
+        // Rule RANDOM-4.
+        Line line = line().join(chance(0.4, 500)).build();
+        List<ChangeRecord> as = changes(line, RandomNumbers.of(0));
+        List<ChangeRecord> other =
+                changes(line, RandomNumbers.of(0).exchanging(source(line, Source.chance(WorkList.JOIN, 2)), 7));
+
+        for (int i = 0; i < CHANGES; i++) {
+            double difference = Math.abs(other.get(i).jointTime() - as.get(i).jointTime());
+            assertThat(Math.min(difference, Math.abs(difference - 500))).isLessThan(1e-7);
+        }
+    }
+
+    @Test
+    void sourcesAreThoseThatDrawSomething_byNameAndList() {
+        Line line = line().tail(element(Distribution.constant(8)))
+                .join(chance(0.4, 500))
+                .join(chance(1, 500))
+                .reject(new Reject.Chance(0.02))
+                .restart(Double.NaN, Distribution.uniform(10, 20))
+                .build();
+
+        assertThat(RandomSource.of(line))
+                .extracting(RandomSource::kind, RandomSource::list, RandomSource::element)
+                .containsExactly(
+                        tuple(Kind.DURATION, WorkList.PREPARE, "work"),
+                        tuple(Kind.DURATION, WorkList.JOIN, "work"),
+                        tuple(Kind.DURATION, WorkList.JOIN, "work"),
+                        tuple(Kind.OCCURRENCE, WorkList.JOIN, "work by chance"),
+                        org.assertj.core.groups.Tuple.tuple(Kind.REJECT, Optional.empty(), ""),
+                        org.assertj.core.groups.Tuple.tuple(Kind.RESTART_DELAY, Optional.empty(), ""));
+    }
+
+    @Test
+    void sourcesAreCalledWhatPeopleCallThem() {
+        MeasuredRows rows = MeasuredRows.of("a sheet", List.of(List.of(50.0), List.of(60.0)));
+        Line line = new LineBuilder()
+                .coilSource(new CoilSource.Mix(List.of(
+                        new CoilSource.Share(coil(600), 0.5),
+                        new CoilSource.Share(coil(Distribution.uniform(1, 9)), 0.5))))
+                .tail(element(Distribution.exponential(8)))
+                .tail(new WorkElement("cut", new WorkTime.FromRows(rows, 0, 1), new Occurrence.Always(), true))
+                .join(chance(0.4, 500))
+                .reject(new Reject.Chance(0.02))
+                .restart(Double.NaN, Distribution.uniform(10, 20))
+                .downtime(Distribution.exponential(900), Distribution.exponential(60))
+                .build();
+        Line rethreading = new LineBuilder()
+                .tail(element(Distribution.exponential(8)))
+                .rethread(Distribution.uniform(300, 600))
+                .build();
+
+        assertThat(RandomSource.of(line))
+                .extracting(RandomSource::label)
+                .containsExactly(
+                        "which coil comes",
+                        "size of the coils",
+                        "row of measured times",
+                        "work (tail)",
+                        "work by chance (join), whether done",
+                        "rejects",
+                        "restart delay",
+                        "time until own stops",
+                        "length of own stops");
+        assertThat(RandomSource.of(rethreading)).extracting(RandomSource::label).containsExactly("rethread");
+    }
+
+    private static org.assertj.core.groups.Tuple tuple(Kind kind, WorkList list, String name) {
+        return org.assertj.core.groups.Tuple.tuple(kind, Optional.of(list), name);
+    }
+
+    @Test
+    void rethreadingHasItsOwnTimeAndNoRejects_mixedCoilsTheirChoice() {
+        Line line = line().reject(new Reject.Chance(0.02))
+                .rethread(Distribution.uniform(300, 600))
+                .downtime(Distribution.exponential(900), Distribution.constant(60))
+                .coilSource(new CoilSource.Mix(
+                        List.of(new CoilSource.Share(coil(600), 0.5), new CoilSource.Share(coil(300), 0.5))))
+                .build();
+
+        assertThat(RandomSource.of(line))
+                .extracting(RandomSource::kind)
+                .containsExactly(Kind.COIL_CHOICE, Kind.DURATION, Kind.RETHREAD, Kind.OWN_RUNNING);
+    }
+
+    @Test
+    void aLineWithoutChanceHasNoSources() {
+        assertThat(RandomSource.of(new LineBuilder().join(60).build())).isEmpty();
+    }
+}
