@@ -37,7 +37,7 @@ public final class Recorder {
     }
 
     /** Adds a breakpoint; of several with the same motion at one time only the last says something. */
-    public void point(double time, LineView line) {
+    public void point(double time, ObservedLine line) {
         Point point = new Point(
                 time,
                 line.level(),
@@ -54,7 +54,7 @@ public final class Recorder {
         }
     }
 
-    private static ProcessState state(LineView line) {
+    private static ProcessState state(ObservedLine line) {
         if (line.isDown()) {
             return ProcessState.OWN_STOP;
         }

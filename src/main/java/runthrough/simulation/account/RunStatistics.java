@@ -15,7 +15,7 @@ import runthrough.simulation.records.Totals;
  * REPORT-9, REPORT-10, REPORT-11.
  */
 public final class RunStatistics {
-    private final LineView line;
+    private final ObservedLine line;
     private final ChangeBook book = new ChangeBook();
     private final double scrapPerStop;
     private final LevelBound overfull;
@@ -29,7 +29,7 @@ public final class RunStatistics {
     private int lossSince;
 
     /** An account of one replication of the line {@code described}, shown as it moves by {@code line}. */
-    public RunStatistics(Line described, LineView line) {
+    public RunStatistics(Line described, ObservedLine line) {
         this.line = line;
         overfull = LevelBound.above(line.capacity() + described.accumulator().overtravelAllowance() + line.tolerance());
         // Ten times what counts as a crossing of the stop level: a process that stopped in time is no strip break.

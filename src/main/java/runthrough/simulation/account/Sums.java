@@ -32,7 +32,7 @@ final class Sums {
     int stripBreaks;
 
     /** Nothing yet, at {@code time} (s) with {@code line} as it is. */
-    Sums(double time, LineView line) {
+    Sums(double time, ObservedLine line) {
         begun = time;
         processedBefore = line.processed();
         enteredBefore = line.entered();

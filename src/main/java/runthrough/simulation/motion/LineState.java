@@ -1,7 +1,7 @@
 package runthrough.simulation.motion;
 
 import runthrough.plant.Line;
-import runthrough.simulation.account.LineView;
+import runthrough.simulation.account.ObservedLine;
 import runthrough.simulation.records.Trace.EntryState;
 
 /**
@@ -10,7 +10,7 @@ import runthrough.simulation.records.Trace.EntryState;
  *
  * <p>Rules MOTION-1, MOTION-2, MOTION-4.
  */
-public final class LineState implements LineView {
+public final class LineState implements ObservedLine {
     private final Line line;
 
     /** Whether there is an accumulator; without one entry and process are one strip. */

@@ -3,7 +3,7 @@ package runthrough.simulation.account;
 import runthrough.simulation.records.Trace.EntryState;
 
 /** The line as the account sees it: to be read, never moved. SI units; accelerations are signed. */
-public interface LineView {
+public interface ObservedLine {
 
     /** Strip above the accumulator's empty position (m). */
     double level();
