@@ -27,7 +27,8 @@ final class ChangeUnderWay {
     private double refillTime = Double.NaN;
 
     /** The coil change after {@code before}, which begins at {@code time} with the process in the state {@code carried}. */
-    ChangeUnderWay(ChangeUnderWay before, double time, int endingKind, int nextKind, ObservedLine line, Outcome carried) {
+    ChangeUnderWay(
+            ChangeUnderWay before, double time, int endingKind, int nextKind, ObservedLine line, Outcome carried) {
         number = before.number + 1;
         start = time;
         tailCoil = endingKind;
