@@ -88,7 +88,7 @@ final class PageOfChecks {
                 .map(recorded -> chart((Recorded.OfErrors) recorded))
                 .toList();
         String anchor = topic.name().toLowerCase(Locale.ROOT).replace('_', '-');
-        return new Part(anchor, topic.title(), topic.about(), rows, maker.sources(), charts);
+        return new Part(anchor, topic.title(), topic.about(), topic.rules(), rows, maker.sources(), charts);
     }
 
     private static Chart chart(Recorded.OfErrors errors) {

@@ -41,12 +41,20 @@ public record ValidationPage(
      * The checks of one topic.
      *
      * @param anchor name of the part within the page
+     * @param rules of the specification that the checks concern
      * @param sources that the rows refer to by their place, counted from 1
      */
     public record Part(
-            String anchor, String title, String about, List<Row> rows, List<Reference> sources, List<Chart> charts) {
+            String anchor,
+            String title,
+            String about,
+            List<String> rules,
+            List<Row> rows,
+            List<Reference> sources,
+            List<Chart> charts) {
 
         public Part {
+            rules = List.copyOf(rules);
             rows = List.copyOf(rows);
             sources = List.copyOf(sources);
             charts = List.copyOf(charts);

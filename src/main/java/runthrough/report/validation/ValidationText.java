@@ -54,6 +54,9 @@ final class ValidationText {
     private void part(Part part) {
         heading(part.title());
         lines.paragraph(part.about(), 0);
+        if (!part.rules().isEmpty()) {
+            lines.paragraph("Rules of the model: " + String.join(", ", part.rules()) + ".", 0);
+        }
         lines.gap();
         part.rows().forEach(this::row);
         lines.gap();
