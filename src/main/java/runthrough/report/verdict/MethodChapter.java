@@ -22,17 +22,16 @@ final class MethodChapter {
     private Chapter chapter() {
         List<Chapter.Block> blocks = new ArrayList<>();
         blocks.add(new Heading("The model"));
-        blocks.add(
-                new Paragraph(
-                        "The line is followed from event to event: a ramp reaches its speed, a level reaches a limit, a work element"
-                                + " ends, a coil runs out. Speeds change at constant acceleration, so that levels follow parabolas; every"
-                                + " crossing of a limit is the root of a quadratic and is met exactly. There are no time steps. The rules"
-                                + " are those of the model's specification; MOTION, ENTRY, PROC and the like name its groups."));
+        blocks.add(new Paragraph(
+                "The line is followed from event to event: a ramp reaches its speed, a level reaches a limit, a work element"
+                        + " ends, a coil runs out. Speeds change at constant acceleration, so that levels follow parabolas; every"
+                        + " crossing of a limit is the root of a quadratic and is met exactly. There are no time steps"
+                        + " (MOTION-1 to MOTION-3; names such as these are the rules of the model's specification)."));
         blocks.add(new Paragraph(practice()));
         blocks.add(
                 new Paragraph(
                         "Coil changes need three lists of work: preparing the next coil while the line runs, work on the tail, and work"
-                                + " that needs both coils. A joint that is rejected is made again. A coil change has run through when the"
+                                + " that needs both coils (CHANGE-1). A joint that is rejected is made again (CHANGE-9). A coil change has run through when the"
                                 + " process held its rated speed from the start of the change until the start of the next (REPORT-3)."));
         blocks.add(new Heading("Assumptions"));
         blocks.add(
@@ -41,7 +40,7 @@ final class MethodChapter {
                                 "The drives hold the accelerations given, whatever the coil's mass, and speeds follow their set values exactly.",
                                 "Strip does not stretch or slip; what the entry passes and the process does not take is in the accumulator.",
                                 "The crew is there when it is needed; a crew of one prepares and joins, one after the other; two or more do both"
-                                        + " at once. Breaks, other duties and stops of the process do not keep the crew.",
+                                        + " at once (CREW-1 to CREW-4). Breaks, other duties and stops of the process do not keep the crew.",
                                 "What is random is independent from one coil change to the next: no bad day, no learning, no tired shift.",
                                 "The described times are right. Times that were measured hold for the shifts on which they were measured.")));
         blocks.add(new Heading("The statistics"));
@@ -51,9 +50,9 @@ final class MethodChapter {
 
     private String practice() {
         if (!result.isOneStrip()) {
-            return "The run begins with a full accumulator and the entry at the speed of the process. When a coil runs out, its"
+            return "The run begins with a full accumulator and the entry at the speed of the process (TIME-1). When a coil runs out, its"
                     + " tail stops in the joiner, the joint is made, and after its release the entry runs faster than the process"
-                    + " until the accumulator is full again. The process begins to stop when the level falls to its stop level, the"
+                    + " until the accumulator is full again (ENTRY-3, ENTRY-4). The process begins to stop when the level falls to its stop level, the"
                     + " reserve and the distance in which it stops (PROC-3); this is on the safe side, since the entry may already"
                     + " be running again.";
         }
@@ -74,7 +73,7 @@ final class MethodChapter {
         int replications = result.study().request().run().replications();
         blocks.add(new Paragraph("From "
                 + result.words().runs(result.study().request(), replications)
-                + ", independent of each other. Every source of randomness has a random stream of its own, so that variants of"
+                + ", independent of each other. Every source of randomness has a random stream of its own (RANDOM-2), so that variants of"
                 + " the line under the same seed meet the same random numbers."));
         blocks.add(new Paragraph(
                 replications > 1
