@@ -8,8 +8,8 @@ RAN_THROUGH, SLOWED, STOPPED = "RAN_THROUGH", "SLOWED", "STOPPED"
 BADNESS = {RAN_THROUGH: 0, SLOWED: 1, STOPPED: 2}
 
 COUNTED = (
-    "starvedStops slowings ownStops processedMetres processedKilograms enteredMetres ratedMetres lostMetres lostTime"
-    " scrapMetres scrapKilograms jointSeconds waitingSeconds starvedSeconds ownStopSeconds blockedSeconds levelIntegral"
+    "starvedStops slowings downtimes processedMetres processedKilograms enteredMetres ratedMetres lostMetres lostTime"
+    " scrapMetres scrapKilograms jointSeconds waitingSeconds starvedSeconds downtimeSeconds blockedSeconds levelIntegral"
     " overfull stripBreaks"
 ).split()
 

@@ -128,7 +128,7 @@ class Line:
         self.own_stop = True
         self.own_stop_timed = False
         self.until_own_stop = inf
-        self.book.add("ownStops", 1)
+        self.book.add("downtimes", 1)
 
     def time_own_stop(self):
         """An own stop lasts its time from when the process came to rest."""
@@ -175,7 +175,7 @@ class Line:
         if self.losing and not self.own_stop:
             self.book.lost(area_above_zero(self.rated - self.v, -self.a, dt), self.rated, self.loss_counts)
         if self.own_stop:
-            self.book.add("ownStopSeconds", dt)
+            self.book.add("downtimeSeconds", dt)
         elif self.starved and self.v == 0 and self.a == 0:
             self.book.add("starvedSeconds", dt)
         self.count_down(dt)

@@ -41,7 +41,7 @@ public class EngineBenchmark {
         BareModel bare = new BareModel(0, plenty, SHORT);
         bare.run();
         same("duration", engine.totals().duration(), bare.now());
-        same("joint time", engine.totals().jointSeconds(), bare.jointSeconds());
+        same("joint cycle time", engine.totals().jointSeconds(), bare.jointSeconds());
         double refill =
                 engine.changes().stream().mapToDouble(ChangeRecord::refillTime).sum();
         same("refill time", refill, bare.refillSeconds());

@@ -22,7 +22,7 @@ public record ChartUnits(Unit length, Unit speed, Units units) {
         return new ChartUnits(units.unit(Kind.LENGTH), units.unit(Kind.SPEED), units);
     }
 
-    /** The unit for times up to {@code greatest} (s): the trade speaks of joint times in seconds up to many of them. */
+    /** The unit for times up to {@code greatest} (s): the trade speaks of joint cycle times in seconds up to many of them. */
     public static Unit clock(double greatest) {
         return greatest <= MOST_SECONDS ? Unit.SECOND : greatest <= MOST_MINUTES ? Unit.MINUTE : Unit.HOUR;
     }

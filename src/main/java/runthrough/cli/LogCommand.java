@@ -22,7 +22,7 @@ import runthrough.study.logged.LogStudy;
         description = {
             "Reads the line's own log of events and tells whether the model fits the line: the share of coil changes"
                     + " run",
-            "through, stops, joint times and coil runs of the log against those of simulated logs as long.",
+            "through, stops, joint cycle times and coil runs of the log against those of simulated logs as long.",
             "",
             "The log is a CSV file with a header and the columns time, event and, if there is one, coil. Events are:",
             "  tail stopped     the tail of a coil has come to rest in the joiner",
@@ -40,7 +40,7 @@ import runthrough.study.logged.LogStudy;
         footerHeading = "%nExamples:%n",
         footer = {
             "  runthrough log scenarios/tube-line.yaml scenarios/tube-line-log.csv",
-            "  runthrough log my-line.yaml events.csv --logged-joint-times"
+            "  runthrough log my-line.yaml events.csv --logged-joint-cycle-times"
         })
 final class LogCommand extends StudyCommand {
     private final Environment environment;
@@ -49,8 +49,9 @@ final class LogCommand extends StudyCommand {
     private Path log;
 
     @Option(
-            names = "--logged-joint-times",
-            description = "Give the model the joint times of the log in place of its own work, to test the rest of it.")
+            names = "--logged-joint-cycle-times",
+            description =
+                    "Give the model the joint cycle times of the log in place of its own work, to test the rest of it.")
     private boolean loggedJointCycleTimes;
 
     @Option(

@@ -19,7 +19,7 @@ import runthrough.study.map.MapVariants.Variant;
 @Command(
         name = "map",
         description =
-                "Runs the line with many pairs of two of its numbers, and draws where the target is met: by default joint time "
+                "Runs the line with many pairs of two of its numbers, and draws where the target is met: by default joint cycle time "
                         + "against process speed. When interrupted, the same command goes on from where it was.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},

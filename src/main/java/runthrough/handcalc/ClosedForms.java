@@ -63,14 +63,14 @@ public record ClosedForms(
      *
      * <p>Rule FORM-1.
      *
-     * @param joint the joint time T (s), {@code >= 0}
+     * @param joint the joint cycle time T (s), {@code >= 0}
      */
     public double stripDrawn(double joint) {
         return entry.missed(joint);
     }
 
     /**
-     * Capacity needed (m) for a joint time T (s), so that the process never has to begin a stop: {@code D + R + V^2/(2 d_p)}.
+     * Capacity needed (m) for a joint cycle time T (s), so that the process never has to begin a stop: {@code D + R + V^2/(2 d_p)}.
      *
      * <p>Rule FORM-2.
      */
@@ -79,7 +79,7 @@ public record ClosedForms(
     }
 
     /**
-     * The longest joint time (s) that the accumulator bears: the capacity needed set equal to C and solved for T. Negative
+     * The longest joint cycle time (s) that the accumulator bears: the capacity needed set equal to C and solved for T. Negative
      * when even a joint in no time takes too much.
      *
      * <p>Rule FORM-3.
@@ -148,7 +148,7 @@ public record ClosedForms(
     }
 
     /**
-     * The longest joint time (s) after which the accumulator is full again when the next coil change begins; empty when the
+     * The longest joint cycle time (s) after which the accumulator is full again when the next coil change begins; empty when the
      * entry cannot run faster than the process, negative when even a joint in no time would be too long.
      *
      * <p>With all of the coil's strip before the change used for filling, {@code V^2/(2 a_e) + D + V t = L - run-out}, where t

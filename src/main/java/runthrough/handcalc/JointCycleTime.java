@@ -39,7 +39,7 @@ public record JointCycleTime(double tail, double join, double redo, double waiti
         return tail + join + redo;
     }
 
-    /** The joint time T (s): work and waiting. */
+    /** The joint cycle time T (s): work and waiting. */
     public double total() {
         return work() + waiting;
     }

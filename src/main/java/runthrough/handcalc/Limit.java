@@ -2,7 +2,7 @@ package runthrough.handcalc;
 
 /** What may keep a line from running through its coil changes. */
 public enum Limit {
-    /** The accumulator holds too little for the joint time. */
+    /** The accumulator holds too little for the joint cycle time. */
     CAPACITY,
     /** The accumulator is not full again when the next coil change begins. */
     REFILL,

@@ -62,7 +62,7 @@ record LineCase(
         return line.practice().isOneStrip();
     }
 
-    /** The joint time with its waiting. */
+    /** The joint cycle time with its waiting. */
     JointCycleTime joint() {
         return work.withWaiting(preparation.waiting());
     }

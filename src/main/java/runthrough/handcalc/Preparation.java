@@ -22,7 +22,7 @@ import runthrough.plant.Line;
  *       freed, and begins to prepare when a joint is released.
  * </ul>
  *
- * What preparing takes beyond that, the joint waits for. Waiting lengthens the joint time; with two uncoilers or more it may
+ * What preparing takes beyond that, the joint waits for. Waiting lengthens the joint cycle time; with two uncoilers or more it may
  * also grow from change to change, when the people have more work in a cycle than time.
  *
  * <p>Rule FORM-9.

@@ -5,7 +5,7 @@ package runthrough.handcalc;
  *
  * <p>Rule FORM-10.
  *
- * @param standing how long the strip stands: joint time or rethread, and the restart delay after a joint (s)
+ * @param standing how long the strip stands: joint cycle time or rethread, and the restart delay after a joint (s)
  * @param stopped from the start of the change until the strip runs at its speed again (s)
  * @param lostMetres what would have run meanwhile (m)
  * @param cycle from one coil change to the next (s)

@@ -8,7 +8,7 @@ import java.util.Optional;
  * @param stripDrawn D (m)
  * @param capacity C against what is needed so that the process need not stop (m)
  * @param withoutSlowing C against what is needed so that it need not slow either (m); empty where it does not slow
- * @param jointTime the longest that the accumulator bears against T (s)
+ * @param jointCycleTime the longest that the accumulator bears against T (s)
  * @param speed the fastest at which the accumulator bears T against V (m/s)
  * @param refill filling up again; empty when the entry cannot run faster than the process
  * @param coilStrip strip of a coil before the next change against what passes until the accumulator is full (m); empty
@@ -18,7 +18,7 @@ public record Storage(
         double stripDrawn,
         Margin capacity,
         Optional<Margin> withoutSlowing,
-        Margin jointTime,
+        Margin jointCycleTime,
         Margin speed,
         Optional<Refill> refill,
         Optional<Margin> coilStrip) {}

@@ -61,8 +61,12 @@ final class StorageWorking {
                 .minusRamp(speed, stopping);
         ramps.creep().ifPresent(c -> inBrackets.minus("({} - {}) * {}", speed, c.speed(), c.time()));
         sheet.step(
-                new Term("T_max", "longest joint time", storage.jointTime().given(), Kind.TIME),
-                storage.jointTime(),
+                new Term(
+                        "T_max",
+                        "longest joint cycle time",
+                        storage.jointCycleTime().given(),
+                        Kind.TIME),
+                storage.jointCycleTime(),
                 inBrackets.over(speed));
     }
 

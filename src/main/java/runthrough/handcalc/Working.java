@@ -70,9 +70,9 @@ final class Working {
                     time("K", "from one coil change to the next", lineCase.idealCycle()), "{} / {}", usable, speed);
             Term work = jointWork();
             Optional<Term> waiting = waiting(cycle, work);
-            Term joint = waiting.map(wait ->
-                            sheet.step(time("T", "joint time", lineCase.joint().total()), "{} + {}", work, wait))
-                    .orElseGet(() -> sheet.step(time("T", "joint time", work.value()), "{}", work));
+            Term joint = waiting.map(wait -> sheet.step(
+                            time("T", "joint cycle time", lineCase.joint().total()), "{} + {}", work, wait))
+                    .orElseGet(() -> sheet.step(time("T", "joint cycle time", work.value()), "{}", work));
             new StorageWorking(sheet, lineCase, speed, ramps, usable, runOut).work(joint, givenWorking);
         }
     }

@@ -2,7 +2,7 @@
  * The hand calculation: closed forms that an engineer can follow with a pocket calculator, beside the simulation.
  *
  * <p>Main types: {@link runthrough.handcalc.HandCalculation} (the whole of it for a line), {@link
- * runthrough.handcalc.ClosedForms} (the formulas for one coil at one speed, for any joint time), {@link
+ * runthrough.handcalc.ClosedForms} (the formulas for one coil at one speed, for any joint cycle time), {@link
  * runthrough.handcalc.Step} (one line of the worked calculation: symbol, formula, numbers, result).
  *
  * <p>Units: SI doubles; a {@link runthrough.quantity.Kind} says what each number is about, so that it can be shown in the

@@ -150,8 +150,8 @@ public record LineLog(String name, List<Joint> joints, List<Stop> stops, List<Ch
         return changes.stream().filter(Change::ranThrough).count();
     }
 
-    /** All joint times (s), in order of time. */
-    public double[] jointTimes() {
+    /** All joint cycle times (s), in order of time. */
+    public double[] jointCycleTimes() {
         return joints.stream().mapToDouble(Joint::time).toArray();
     }
 }

@@ -68,7 +68,7 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
         Distribution drawn();
 
         /** Whether the element draws random numbers that nothing else does. */
-        default boolean hasLuckOfItsOwn() {
+        default boolean hasOwnDraws() {
             return !drawn().isConstant();
         }
 
@@ -136,8 +136,8 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
 
             /** Only where its row may be blank. */
             @Override
-            public boolean hasLuckOfItsOwn() {
-                return rows.hasBlank(column) && WorkTime.super.hasLuckOfItsOwn();
+            public boolean hasOwnDraws() {
+                return rows.hasBlank(column) && WorkTime.super.hasOwnDraws();
             }
 
             @Override

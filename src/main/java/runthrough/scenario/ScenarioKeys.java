@@ -28,7 +28,7 @@ final class ScenarioKeys {
                     "notes",
                     "what the reader of the report should know",
                     new Items<>(new Text("a text"), "texts", 0, true),
-                    "Joint times measured over two weeks")
+                    "Joint cycle times measured over two weeks")
             .orElse("none", List.of());
     static final Key<UnitSystem> RESULTS_IN = Key.optional(
                     "results-in",

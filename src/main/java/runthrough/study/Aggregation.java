@@ -66,7 +66,7 @@ final class Aggregation {
 
     /** Whether any coil change was completed. */
     boolean hasChanges() {
-        return pools.jointTime().count() > 0;
+        return pools.jointCycleTime().count() > 0;
     }
 
     /** Share of coil changes run through; there must be any. */
@@ -95,7 +95,7 @@ final class Aggregation {
     /** The coil changes pooled, for charts. */
     StudyResult.Pooled pooled() {
         return new StudyResult.Pooled(
-                pools.jointTime().sample(),
+                pools.jointCycleTime().sample(),
                 pools.waiting().sample(),
                 sample(pools.margin()),
                 sample(pools.stripDrawn()),

@@ -5,7 +5,7 @@ import runthrough.study.statistics.Pool;
 
 /** The quantities of coil changes that are pooled over all replications. */
 final class ChangePools {
-    private final Pool jointTime;
+    private final Pool jointCycleTime;
     private final Pool waiting;
     private final Pool margin;
     private final Pool stripDrawn;
@@ -16,7 +16,7 @@ final class ChangePools {
 
     /** Empty pools, with room for {@code changes} coil changes to begin with. */
     ChangePools(int changes) {
-        this.jointTime = new Pool(changes);
+        this.jointCycleTime = new Pool(changes);
         this.waiting = new Pool(changes);
         this.margin = new Pool(changes);
         this.stripDrawn = new Pool(changes);
@@ -28,7 +28,7 @@ final class ChangePools {
 
     /** Takes up what every line has. */
     void addJoint(ChangeRecord change) {
-        jointTime.add(change.jointTime());
+        jointCycleTime.add(change.jointCycleTime());
         waiting.add(change.waiting());
     }
 
@@ -44,7 +44,7 @@ final class ChangePools {
     }
 
     void endReplication() {
-        jointTime.endReplication();
+        jointCycleTime.endReplication();
         waiting.endReplication();
         margin.endReplication();
         stripDrawn.endReplication();
@@ -56,7 +56,7 @@ final class ChangePools {
 
     /** Takes up the replications of {@code later} behind those there are. */
     void join(ChangePools later) {
-        jointTime.join(later.jointTime);
+        jointCycleTime.join(later.jointCycleTime);
         waiting.join(later.waiting);
         margin.join(later.margin);
         stripDrawn.join(later.stripDrawn);
@@ -66,8 +66,8 @@ final class ChangePools {
         marginSpeed.join(later.marginSpeed);
     }
 
-    Pool jointTime() {
-        return jointTime;
+    Pool jointCycleTime() {
+        return jointCycleTime;
     }
 
     Pool waiting() {

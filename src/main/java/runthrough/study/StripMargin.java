@@ -45,7 +45,7 @@ public final class StripMargin {
                 : Math.min(spare, change.levelAtStart() - needed.of(change) - holdLevel(change));
     }
 
-    /** The same as seconds of joint time at the rated speed. Rule MARGIN-3. */
+    /** The same as seconds of joint cycle time at the rated speed. Rule MARGIN-3. */
     double seconds(ChangeRecord change) {
         return seconds(change, metres(change));
     }
@@ -85,6 +85,6 @@ public final class StripMargin {
                         forms.fillRateLimit(),
                         deceleration,
                         forms.usable())
-                .fastestSpeed(change.jointTime());
+                .fastestSpeed(change.jointCycleTime());
     }
 }

@@ -35,14 +35,14 @@ public record StudyResult(
     /**
      * Coil changes of all replications pooled. All but the first two are empty where entry and process are one strip.
      *
-     * @param jointTime how long the strip stood at the joiner (s)
+     * @param jointCycleTime how long the strip stood at the joiner (s)
      * @param waiting the part of it that was waiting for preparation (s)
      * @param margin lowest level above the stop level (m), negative when the process had to stop
      * @param stripDrawn level at the start minus lowest level (m)
      * @param refillTime of those refilled before the next (s)
      */
     public record Pooled(
-            Sample jointTime,
+            Sample jointCycleTime,
             Sample waiting,
             Optional<Sample> margin,
             Optional<Sample> stripDrawn,

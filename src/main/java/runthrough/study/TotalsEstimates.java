@@ -51,7 +51,7 @@ final class TotalsEstimates {
                 stopsPerHundredChanges(),
                 Estimators.rate(counts(Totals::starvedStops), shifts),
                 Estimators.rate(counts(Totals::slowings), shifts),
-                Estimators.rate(counts(Totals::ownStops), shifts),
+                Estimators.rate(counts(Totals::downtimes), shifts),
                 perShift(Totals::lostMetres),
                 perShift(Totals::lostTime));
     }

@@ -107,7 +107,7 @@ public record Verdict(
      *
      * @param metres of strip above the level at which the process slows or stops; what is missing is reckoned with the process
      *     kept at its rated speed
-     * @param seconds of joint time that these metres are at the rated speed
+     * @param seconds of joint cycle time that these metres are at the rated speed
      * @param speed by which the process could run faster, or has to run slower (m/s), through these joints on the strip held
      *     when they began: from the closed form for an entry at the process's speed, and no faster than the entry can. What a
      *     faster process does to refill and preparation is not in it
@@ -157,7 +157,7 @@ public record Verdict(
     /**
      * The strip standing at the joiner.
      *
-     * @param time the joint time (s)
+     * @param time the joint cycle time (s)
      * @param waiting the part of it that is waiting for preparation (s), zeros included
      * @param shareWaiting share of coil changes with any waiting, in [0, 1]
      */

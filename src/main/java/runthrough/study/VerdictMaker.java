@@ -56,7 +56,7 @@ final class VerdictMaker {
 
     private Verdict.Joint joint() {
         return new Verdict.Joint(
-                summary(aggregation.pools().jointTime()),
+                summary(aggregation.pools().jointCycleTime()),
                 summary(aggregation.pools().waiting()),
                 shareOfChanges(aggregation.waited()));
     }

@@ -111,7 +111,7 @@ record Fixes(String words, List<Fix> fixes) {
                                 + units.text(Kind.SPEED, limit.present()),
                         List.of(new PageRequest.Part(LineFigure.RATED_SPEED.path(), setting.text))));
             }
-            case JOINT_TIME_FACTOR -> {
+            case JOINT_CYCLE_TIME_FACTOR -> {
                 LineFigure standing = LineFigure.standingTime(request.line());
                 OptionalDouble now = standing.of(request.line());
                 if (now.isEmpty()) {
@@ -132,7 +132,7 @@ record Fixes(String words, List<Fix> fixes) {
                                 + units.text(Kind.SPEED, limit.present()),
                         List.of(new PageRequest.Part("entry.top-speed", setting.text))));
             }
-            case JOINT_TIME_ADDED, COIL_LENGTH -> Optional.empty();
+            case JOINT_CYCLE_TIME_ADDED, COIL_LENGTH -> Optional.empty();
         };
     }
 

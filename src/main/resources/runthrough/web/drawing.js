@@ -146,7 +146,7 @@ export function runningCoil(course, s) {
 }
 
 function processWord(s, stores) {
-  if (s.processState === "own-stop") return s.processSpeed > 0 ? "stopping, its own cause" : "stopped, its own cause";
+  if (s.processState === "downtime") return s.processSpeed > 0 ? "stopping, its own cause" : "stopped, its own cause";
   if (s.processState === "starved" && !stores) return s.processSpeed > 0 ? "" : "STOPPED for the coil change";
   if (s.processState === "starved") return s.processSpeed > 0 ? "stopping for want of strip" : "STOPPED for want of strip";
   if (s.processState === "slowed") return "slowed to save strip";

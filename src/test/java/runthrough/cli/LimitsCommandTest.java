@@ -59,7 +59,7 @@ class LimitsCommandTest {
 
     @Test
     void limitsOfALineWithoutChanceAreThoseOfTheClosedForms_toAThousandth() throws IOException {
-        for (String what : List.of("process-speed", "joint-time-factor")) {
+        for (String what : List.of("process-speed", "joint-cycle-time-factor")) {
             JsonNode limit = limit(what, "limits", "quick.yaml", "--no-report", "--json");
             double byHand = limit.path("by_closed_form").asDouble();
             assertThat(limit.path("value").asDouble()).as(what).isCloseTo(byHand, within(1e-3 * byHand));

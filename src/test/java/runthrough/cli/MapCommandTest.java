@@ -31,7 +31,7 @@ class MapCommandTest {
 
     /** 100 m bear joints of 100 s at 60 m/min, and 100 m/min at joints of 60 s. */
     @Test
-    void withoutOptionsJointTimeIsMappedAgainstProcessSpeed() {
+    void withoutOptionsJointCycleTimeIsMappedAgainstProcessSpeed() {
         Session.Done done = session.run("map", "line.yaml", "--no-report", "--points", "300");
 
         assertThat(done.code()).as(done.err()).isZero();

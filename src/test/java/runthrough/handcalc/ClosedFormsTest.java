@@ -107,7 +107,7 @@ class ClosedFormsTest {
         assertThat(refill.timeFromRelease()).isCloseTo(3.75 + 142.3125, relative(146.0625));
     }
 
-    /** K08: exponential joint time of mean 60 s; the process runs out with the chance P(T > (200 - 5.0625)/1.5). */
+    /** K08: exponential joint cycle time of mean 60 s; the process runs out with the chance P(T > (200 - 5.0625)/1.5). */
     @Test
     void longestJoint_givesTheChanceOfRunningOut(CheckBook book) {
         // Rule FORM-3.

@@ -43,7 +43,7 @@ class HandCalculationTest {
         assertThat(storage.capacity().needed()).isEqualTo(142.3125);
         assertThat(storage.withoutSlowing()).isEmpty();
         // (200 - 142.3125)/1.5 s more than 90 s
-        assertThat(storage.jointTime().spare()).isCloseTo(38.4583333, within(1e-7));
+        assertThat(storage.jointCycleTime().spare()).isCloseTo(38.4583333, within(1e-7));
         assertThat(storage.speed().needed()).isEqualTo(1.5);
         // V^2 (1 + 1.25 + 1) + 90 V - 200 = 0
         double fastest = storage.speed().given();

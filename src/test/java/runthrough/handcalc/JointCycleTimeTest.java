@@ -55,7 +55,7 @@ class JointCycleTimeTest {
         assertThat(joint.tail()).isEqualTo(20);
         assertThat(joint.join()).isCloseTo(75, within(1e-12));
         assertThat(joint.redo()).isZero();
-        book.check(WORK, "W4", "joint time: 20 s, 15 s, weld of 1250 mm at 1500 mm/min, 10 s")
+        book.check(WORK, "W4", "joint cycle time: 20 s, 15 s, weld of 1250 mm at 1500 mm/min, 10 s")
                 .source(Sources.WELD_TRAVEL)
                 .unit("s")
                 .expected(95)

@@ -221,7 +221,7 @@ class SimulationAgreementTest {
         record(
                 book,
                 "A1",
-                "joint time, waiting, level, strip drawn, margin, refill, cycle; line that runs through",
+                "joint cycle time, waiting, level, strip drawn, margin, refill, cycle; line that runs through",
                 errors);
     }
 
@@ -242,7 +242,7 @@ class SimulationAgreementTest {
         Storage storage = hand.storage().orElseThrow();
         assertThat(change.outcome()).as(what).isEqualTo(Outcome.RAN_THROUGH);
         return greatest(
-                assertClose(what, change.jointTime(), hand.joint().total()),
+                assertClose(what, change.jointCycleTime(), hand.joint().total()),
                 assertClose(what, change.waiting(), hand.joint().waiting()),
                 assertClose(what, change.levelAtStart(), storage.capacity().given()),
                 assertClose(what, change.stripDrawn(), storage.stripDrawn()),
@@ -269,7 +269,11 @@ class SimulationAgreementTest {
                     .max()
                     .orElseThrow());
         });
-        record(book, "A2", "joint time, waiting, metres lost, cycle; line of one strip, which stops each time", errors);
+        record(
+                book,
+                "A2",
+                "joint cycle time, waiting, metres lost, cycle; line of one strip, which stops each time",
+                errors);
     }
 
     private static double assertAgreement(
@@ -277,7 +281,7 @@ class SimulationAgreementTest {
         assertThat(change.outcome()).as(what).isEqualTo(Outcome.STOPPED);
         assertThat(change.starvedStops()).as(what).isOne();
         return greatest(
-                assertClose(what, change.jointTime(), hand.joint().total()),
+                assertClose(what, change.jointCycleTime(), hand.joint().total()),
                 assertClose(what, change.waiting(), hand.joint().waiting()),
                 assertClose(what, change.lostMetres(), standstill.lostMetres()),
                 assertClose(what, change.start() - before.start(), standstill.cycle()));
@@ -291,7 +295,7 @@ class SimulationAgreementTest {
             Line line = lineWithAccumulator(new RandomForms(seed));
             HandCalculation hand = HandCalculation.of(line);
             Storage storage = hand.storage().orElseThrow();
-            double longest = storage.jointTime().given();
+            double longest = storage.jointCycleTime().given();
             double fastest = storage.speed().given();
             String what = "seed " + seed;
             if (longest > 1 && hand.preparation().rule() == Preparation.Rule.WHOLE_CYCLE) {

@@ -30,7 +30,7 @@ class LineLogTest {
 
     @Test
     void aJointLastsFromTailStoppedToReleased_andIsNamedByTheCoilThatEnds() {
-        assertThat(LOG.jointTimes()).containsExactly(60, 50);
+        assertThat(LOG.jointCycleTimes()).containsExactly(60, 50);
         assertThat(LOG.joints()).extracting(LineLog.Joint::coil).containsExactly("C100", "C1000");
     }
 

@@ -27,7 +27,7 @@ final class AccountReferee {
     private double lost;
     private double levelIntegral;
     private double starved;
-    private double ownStop;
+    private double downtime;
     private double blocked;
     private boolean losing;
 
@@ -52,7 +52,7 @@ final class AccountReferee {
         assertThat(totals.ratedMetres()).as("ratedMetres").isCloseTo(rated, near(rated));
         assertThat(totals.levelIntegral()).as("levelIntegral").isCloseTo(levelIntegral, near(levelIntegral));
         assertThat(totals.starvedSeconds()).as("starvedSeconds").isCloseTo(starved, near(totals.duration()));
-        assertThat(totals.ownStopSeconds()).as("ownStopSeconds").isCloseTo(ownStop, near(totals.duration()));
+        assertThat(totals.downtimeSeconds()).as("downtimeSeconds").isCloseTo(downtime, near(totals.duration()));
         assertThat(totals.blockedSeconds()).as("blockedSeconds").isCloseTo(blocked, near(totals.duration()));
         assertThat(totals.lostMetres()).as("lostMetres").isCloseTo(lost, near(rated));
         judgeRecords();
@@ -76,8 +76,8 @@ final class AccountReferee {
         processed += time * (point.processSpeed() + end) / 2;
         rated += time * point.ratedSpeed();
         levelIntegral += time * (point.level() + 4 * point.levelAfter(time / 2) + point.levelAfter(time)) / 6;
-        if (point.processState() == ProcessState.OWN_STOP) {
-            ownStop += time;
+        if (point.processState() == ProcessState.DOWNTIME) {
+            downtime += time;
         } else if (losing) {
             lost += shortfall(point.ratedSpeed() - point.processSpeed(), point.ratedSpeed() - end, time);
         }
@@ -95,7 +95,7 @@ final class AccountReferee {
 
     /** Slowing that begins during an own stop, which the trace shows instead: the level falls through the slow level. */
     private boolean slowsUnseen(Point point) {
-        return point.processState() == ProcessState.OWN_STOP
+        return point.processState() == ProcessState.DOWNTIME
                 && Math.abs(point.level() - slowLevel) < 1e-6
                 && point.entrySpeed() < point.processSpeed();
     }
@@ -164,7 +164,7 @@ final class AccountReferee {
         }
         if (change.outcome() == Outcome.STOPPED && !starvedSeen) {
             // It starved while an own stop hid it.
-            assertThat(seen(ProcessState.OWN_STOP, change.start(), next)).isTrue();
+            assertThat(seen(ProcessState.DOWNTIME, change.start(), next)).isTrue();
         }
         assertThat(change.starvedStops() == 0 || change.outcome() == Outcome.STOPPED)
                 .isTrue();

@@ -122,7 +122,7 @@ class DrawTableTest {
 
         assertThat(table(anew, 0, "rethread").stream().map(DrawTableTest::rounded))
                 .startsWith(run.changes().stream()
-                        .map(change -> rounded(change.jointTime() - change.waiting()))
+                        .map(change -> rounded(change.jointCycleTime() - change.waiting()))
                         .toArray(Double[]::new));
         assertThat(table(anew, 0, "prepare 1 time")).hasSize(60).allMatch(time -> time >= 20 && time <= 40);
         assertThat(table(anew, 0, "tail 1 time")).isEmpty();

@@ -26,7 +26,7 @@ import runthrough.simulation.records.WorkRecord;
 import runthrough.simulation.records.WorkRecord.WorkList;
 
 /**
- * What makes up the joint time: elements that come every time, on every n-th change or by chance, welds across the strip, and
+ * What makes up the joint cycle time: elements that come every time, on every n-th change or by chance, welds across the strip, and
  * joints that are rejected and made again. All speeds jump; coils of 600 m at 1.5 m/s; every coil is prepared in time.
  */
 class JointWorkTest {
@@ -35,8 +35,8 @@ class JointWorkTest {
         return new LineBuilder().capacity(10_000);
     }
 
-    private static List<Double> jointTimes(Replication run) {
-        return run.changes().stream().map(ChangeRecord::jointTime).collect(Collectors.toList());
+    private static List<Double> jointCycleTimes(Replication run) {
+        return run.changes().stream().map(ChangeRecord::jointCycleTime).collect(Collectors.toList());
     }
 
     /** Each piece of work of change 1 as "LIST element pass: start-end", seconds from T1. */
@@ -61,20 +61,21 @@ class JointWorkTest {
                         "JOIN 0 pass 1: 13-33",
                         "JOIN 1 pass 1: 33-63",
                         "JOIN 2 pass 1: 63-73");
-        assertNear(run.changes().get(0).jointTime(), 73);
+        assertNear(run.changes().get(0).jointCycleTime(), 73);
     }
 
     @Test
     void s02_elementEveryN_comesOnChangesNAnd2N() {
         // Rule CHANGE-4.
-        assertThat(jointTimes(line().join(60).join(every(3, 25)).run(7)))
+        assertThat(jointCycleTimes(line().join(60).join(every(3, 25)).run(7)))
                 .containsExactly(60.0, 60.0, 85.0, 60.0, 60.0, 85.0, 60.0);
     }
 
     @Test
     void s03_elementByChance_comesInThatShareOfChanges() {
         // Rule CHANGE-4.
-        List<Double> times = jointTimes(line().join(60).join(chance(0.3, 25)).run(4000));
+        List<Double> times =
+                jointCycleTimes(line().join(60).join(chance(0.3, 25)).run(4000));
 
         assertThat(times).allMatch(time -> Math.abs(time - 60) < 1e-6 || Math.abs(time - 85) < 1e-6);
         double share = times.stream().filter(time -> time > 70).count() / 4000.0;
@@ -90,7 +91,7 @@ class JointWorkTest {
                 .join(weld(0.01, 6))
                 .run(4);
 
-        assertThat(jointTimes(run)).containsExactly(106.0, 126.0, 126.0, 106.0);
+        assertThat(jointCycleTimes(run)).containsExactly(106.0, 126.0, 126.0, 106.0);
     }
 
     @Test
@@ -106,7 +107,7 @@ class JointWorkTest {
                 .containsExactly(
                         "TAIL 0 pass 1: 0-5", "JOIN 0 pass 1: 5-25", "TAIL 0 pass 2: 25-30", "JOIN 0 pass 2: 30-50");
         assertThat(run.changes().get(0).passes()).isEqualTo(2);
-        assertNear(run.changes().get(0).jointTime(), 50);
+        assertNear(run.changes().get(0).jointCycleTime(), 50);
         assertThat(run.changes().get(0).waiting()).isEqualTo(0);
     }
 
@@ -143,7 +144,7 @@ class JointWorkTest {
     void s07_everyNElement_isDoneAgainOnItsOwnChangesOnly() {
         // Rule CHANGE-9.
         // Rejected once on every change; the 25 s come on changes 2 and 4, in both passes.
-        assertThat(jointTimes(line().join(60)
+        assertThat(jointCycleTimes(line().join(60)
                         .join(every(2, 25))
                         .reject(new Reject.Every(1))
                         .run(4)))
@@ -153,7 +154,7 @@ class JointWorkTest {
     @Test
     void s08_chanceElementIsDrawnAnewInEachPass() {
         // Rule CHANGE-9.
-        List<Double> times = jointTimes(line().join(60)
+        List<Double> times = jointCycleTimes(line().join(60)
                 .join(chance(0.5, 25))
                 .reject(new Reject.Every(1))
                 .run(400));

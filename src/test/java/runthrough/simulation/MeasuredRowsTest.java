@@ -151,7 +151,7 @@ class MeasuredRowsTest {
     void eachRowComesEquallyOften_andTheHandCalculationTakesTheMeanOfTheColumns() {
         Replication run = line().run(4000);
         double mean = run.changes().stream()
-                .mapToDouble(ChangeRecord::jointTime)
+                .mapToDouble(ChangeRecord::jointCycleTime)
                 .average()
                 .orElseThrow();
 
@@ -176,7 +176,7 @@ class MeasuredRowsTest {
 
     private static double shareOf44(Replication run) {
         return run.changes().stream()
-                        .filter(change -> change.jointTime() > 43.5)
+                        .filter(change -> change.jointCycleTime() > 43.5)
                         .count()
                 / 4000.0;
     }

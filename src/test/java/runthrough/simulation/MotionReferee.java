@@ -110,7 +110,7 @@ final class MotionReferee {
     /** The speed v* that the process is heading for, read off its state. */
     private double heading(Point point) {
         return switch (point.processState()) {
-            case OWN_STOP, STARVED -> 0;
+            case DOWNTIME, STARVED -> 0;
             case SLOWED -> Math.min(line.process().slowing().orElseThrow().speed(), point.ratedSpeed());
             case RUNNING -> point.ratedSpeed();
         };
@@ -193,7 +193,7 @@ final class MotionReferee {
             }
         }
         boolean starves = from.processState() != ProcessState.STARVED && to.processState() == ProcessState.STARVED;
-        if (starves && from.processState() == ProcessState.OWN_STOP && to.processSpeed() == 0) {
+        if (starves && from.processState() == ProcessState.DOWNTIME && to.processSpeed() == 0) {
             // Held after an own stop, or a starved stop that outlasts it.
             assertThat(to.entryState()).isNotNull();
         } else if (starves) {
@@ -201,7 +201,7 @@ final class MotionReferee {
         }
         boolean restarts = from.processState() == ProcessState.STARVED
                 && to.processState() != ProcessState.STARVED
-                && to.processState() != ProcessState.OWN_STOP;
+                && to.processState() != ProcessState.DOWNTIME;
         if (restarts) {
             assertThat(from.processSpeedAfter(time))
                     .as("at rest before a restart")

@@ -121,7 +121,7 @@ class OneStripTest {
         Replication run = join().join(60).downtime(constant(300), constant(100)).run(1);
 
         assertNear(run.changes().get(0).start(), 300 + 6 + 100 + 5 + (600 - 450 - 4.5 - 3.75 - 4.5) / 1.5);
-        assertThat(run.totals().ownStops()).isGreaterThanOrEqualTo(1);
+        assertThat(run.totals().downtimes()).isGreaterThanOrEqualTo(1);
     }
 
     @Test
@@ -131,7 +131,7 @@ class OneStripTest {
         Replication run = join().join(60).downtime(constant(400), constant(100)).run(1);
         Course course = Course.of(run);
 
-        assertNear(course.takesUp(ProcessState.OWN_STOP, 1), 400);
+        assertNear(course.takesUp(ProcessState.DOWNTIME, 1), 400);
         assertNear(run.changes().get(0).tailStopped(), 403);
         assertNear(run.changes().get(0).released(), 463);
         assertNear(course.takesUp(ProcessState.RUNNING, 2), 503);
@@ -211,7 +211,7 @@ class OneStripTest {
 
         // 100 s of preparation beside 10 s of tail work; then 60 s, and again 70 s.
         assertNear(run.changes().get(0).waiting(), 90);
-        assertNear(run.changes().get(0).jointTime(), 100 + 60 + 70);
+        assertNear(run.changes().get(0).jointCycleTime(), 100 + 60 + 70);
     }
 
     @Test
@@ -244,7 +244,7 @@ class OneStripTest {
                 .run(1);
 
         assertNear(run.changes().get(0).start(), 397);
-        assertNear(run.changes().get(0).jointTime(), 600);
+        assertNear(run.changes().get(0).jointCycleTime(), 600);
         assertThat(run.changes().get(0).passes()).isEqualTo(1);
     }
 

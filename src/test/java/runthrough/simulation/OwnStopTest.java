@@ -36,9 +36,9 @@ class OwnStopTest {
         // Rules DOWN-1, DOWN-6.
         Replication run = line(100, 40).runFor(400);
 
-        assertTimes(Course.of(run).times(ProcessState.OWN_STOP), 100, 240, 380);
-        assertThat(run.totals().ownStops()).isEqualTo(3);
-        assertNear(run.totals().ownStopSeconds(), 40 + 40 + 20);
+        assertTimes(Course.of(run).times(ProcessState.DOWNTIME), 100, 240, 380);
+        assertThat(run.totals().downtimes()).isEqualTo(3);
+        assertNear(run.totals().downtimeSeconds(), 40 + 40 + 20);
         assertThat(run.totals().starvedStops()).isEqualTo(0);
     }
 
@@ -52,8 +52,8 @@ class OwnStopTest {
 
         assertNear(course.processSpeed(103), 0.75);
         assertNear(course.processAcceleration(126), 0.5);
-        assertTimes(course.times(ProcessState.OWN_STOP), 100, 226);
-        assertNear(run.totals().ownStopSeconds(), 26 + 26);
+        assertTimes(course.times(ProcessState.DOWNTIME), 100, 226);
+        assertNear(run.totals().downtimeSeconds(), 26 + 26);
     }
 
     @Test
@@ -62,7 +62,7 @@ class OwnStopTest {
         // Starved from 533.33 to 568 s. 540 s of running time: 6.67 s after that.
         Replication run = line(540, 40).runFor(700);
 
-        assertTimes(Course.of(run).times(ProcessState.OWN_STOP), 568 + 540 - 400 - 200 / 1.5);
+        assertTimes(Course.of(run).times(ProcessState.DOWNTIME), 568 + 540 - 400 - 200 / 1.5);
     }
 
     @Test
@@ -72,7 +72,7 @@ class OwnStopTest {
         Replication run =
                 line(100, 20).entry(2.5, 0.5, 0.25).process(1.5, 0.5, 0.25).runFor(227);
 
-        assertNear(Course.of(run).takesUp(ProcessState.OWN_STOP, 2), 126 + 100);
+        assertNear(Course.of(run).takesUp(ProcessState.DOWNTIME, 2), 126 + 100);
     }
 
     @Test
@@ -86,11 +86,11 @@ class OwnStopTest {
         Course course = Course.of(run);
         double rest = 400 + 195.5 / 1.5 + 6;
 
-        assertTimes(course.times(ProcessState.OWN_STOP), rest - 4);
+        assertTimes(course.times(ProcessState.DOWNTIME), rest - 4);
         assertNear(course.processAcceleration(rest - 1), -0.25);
         assertNear(course.takesUp(ProcessState.RUNNING, 2), rest + 100);
         assertThat(run.totals().starvedStops()).isEqualTo(1);
-        assertThat(run.totals().ownStops()).isEqualTo(1);
+        assertThat(run.totals().downtimes()).isEqualTo(1);
         // Lost for want of strip: the first 2 s of the ramp, 0.25 2^2/2; then the own stop's time; then 1.5^2/1.0
         // speeding up.
         assertNear(run.totals().lostMetres(), 0.5 + 2.25);
@@ -128,7 +128,7 @@ class OwnStopTest {
         Course course = Course.of(run);
 
         assertThat(course.processState(540)).isEqualTo(ProcessState.STARVED);
-        assertThat(course.times(ProcessState.OWN_STOP)).containsExactly(574.0);
+        assertThat(course.times(ProcessState.DOWNTIME)).containsExactly(574.0);
         assertThat(course.times(ProcessState.RUNNING)).containsExactly(0.0, 614.0);
     }
 
@@ -137,7 +137,7 @@ class OwnStopTest {
         // Starved at 533.33 s with 1 s of running time to go; restart at 568 s.
         Replication run = line(401 + 200 / 1.5, 40).runFor(700);
 
-        assertTimes(Course.of(run).times(ProcessState.OWN_STOP), 569);
+        assertTimes(Course.of(run).times(ProcessState.DOWNTIME), 569);
     }
 
     @Test

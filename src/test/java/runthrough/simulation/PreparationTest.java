@@ -39,7 +39,7 @@ class PreparationTest {
         Replication run = line().uncoilers(2, 0).prepare(100).join(60).run(3);
 
         assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 0-100", "2: 400-500", "3: 800-900", "4: 1200-1300");
-        assertThat(run.changes()).allMatch(change -> change.waiting() == 0 && change.jointTime() == 60);
+        assertThat(run.changes()).allMatch(change -> change.waiting() == 0 && change.jointCycleTime() == 60);
     }
 
     @Test
@@ -51,7 +51,7 @@ class PreparationTest {
         assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 400-500");
         assertThat(work(run, WorkList.JOIN)).containsExactly("1: 500-560");
         assertNear(change.waiting(), 100);
-        assertNear(change.jointTime(), 160);
+        assertNear(change.jointCycleTime(), 160);
     }
 
     @Test
@@ -153,7 +153,7 @@ class PreparationTest {
         assertThat(work(run, WorkList.TAIL)).containsExactly("1: 450-480");
         assertThat(work(run, WorkList.JOIN)).containsExactly("1: 480-540");
         assertNear(change.waiting(), 50);
-        assertNear(change.jointTime(), 140);
+        assertNear(change.jointCycleTime(), 140);
     }
 
     @Test
@@ -226,7 +226,7 @@ class PreparationTest {
     void s16_nothingToDo_jointTakesNoTime() {
         ChangeRecord change = line().uncoilers(1, 0).run(1).changes().get(0);
 
-        assertThat(change.jointTime()).isEqualTo(0);
+        assertThat(change.jointCycleTime()).isEqualTo(0);
         assertThat(change.waiting()).isEqualTo(0);
     }
 
@@ -240,7 +240,7 @@ class PreparationTest {
                 .changes()
                 .get(0);
 
-        assertNear(change.jointTime(), 70);
+        assertNear(change.jointCycleTime(), 70);
         assertThat(change.waiting()).isEqualTo(0);
     }
 
@@ -258,7 +258,7 @@ class PreparationTest {
         assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 400-500");
         assertThat(work(run, WorkList.JOIN)).containsExactly("1: 500-1100");
         assertNear(run.changes().get(0).waiting(), 100);
-        assertNear(run.changes().get(0).jointTime(), 700);
+        assertNear(run.changes().get(0).jointCycleTime(), 700);
     }
 
     @Test

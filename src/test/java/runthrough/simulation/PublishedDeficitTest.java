@@ -254,7 +254,7 @@ class PublishedDeficitTest {
                 Arguments.of("L37", 120, 199.8, 837.5, Distribution.uniform(0.6, 2.9), 0.3721916732, 202.6072966));
     }
 
-    /** Exponential coil lengths and any distribution of the joint time: the mean of F. Pollaczek and A. Khinchine. */
+    /** Exponential coil lengths and any distribution of the joint cycle time: the mean of F. Pollaczek and A. Khinchine. */
     @ParameterizedTest(name = "{0}")
     @MethodSource
     void anyDistributionOfTheJoint(

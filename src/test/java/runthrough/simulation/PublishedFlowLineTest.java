@@ -78,7 +78,7 @@ class PublishedFlowLineTest {
                         check(book, line.id, "share of time at the joint", exact * line.p1 / (line.w * line.r1)),
                         0.003);
         if (line.p2 > 0) {
-            Mean.of(totals, share(Totals::ownStopSeconds))
+            Mean.of(totals, share(Totals::downtimeSeconds))
                     .agrees(
                             check(book, line.id, "share of time in own stops", exact * line.p2 / (line.v * line.r2)),
                             0.003);

@@ -46,7 +46,7 @@ class ReportedNumbersTest {
                 .isEqualTo(
                         new ChangeRecord(1, 0, 0, 400, 400, 490, 20, 1, 200, 65, 4.5, Outcome.RAN_THROUGH, 0, 0, 135));
         ChangeRecord change = run.changes().get(0);
-        assertNear(change.jointTime(), 90);
+        assertNear(change.jointCycleTime(), 90);
         assertNear(change.stripDrawn(), 135);
         assertNear(change.margin(), 60.5);
     }
@@ -220,7 +220,7 @@ class ReportedNumbersTest {
                 .run(1);
 
         assertThat(run.totals().starvedStops()).isEqualTo(1);
-        assertThat(run.totals().ownStops()).isEqualTo(1);
+        assertThat(run.totals().downtimes()).isEqualTo(1);
         assertNear(run.totals().scrapMetres(), 3 + 2 + 2);
         assertNear(run.totals().scrapKilograms(), 7 * 15.7);
         double processed = run.totals().processedKilograms();
@@ -319,7 +319,7 @@ class ReportedNumbersTest {
         assertNear(totals.jointSeconds(), 160);
         assertNear(totals.waitingSeconds(), 100);
         assertNear(totals.starvedSeconds(), 168 - 200 / 1.5);
-        assertNear(totals.ownStopSeconds(), 40);
+        assertNear(totals.downtimeSeconds(), 40);
     }
 
     @Test
@@ -334,7 +334,7 @@ class ReportedNumbersTest {
                 .downtime(constant(400), constant(100))
                 .runFor(610);
 
-        assertNear(run.totals().ownStopSeconds(), 103);
+        assertNear(run.totals().downtimeSeconds(), 103);
         assertNear(run.totals().starvedSeconds(), 100);
         // 3 s of slowing, 100 s of standing, 5 s of starting.
         assertNear(run.totals().lostMetres(), 1.125 + 1.5 * 100 + 3.75);

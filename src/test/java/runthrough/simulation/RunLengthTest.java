@@ -61,14 +61,14 @@ class RunLengthTest {
         // The own stop at 1100 s, before T0 of change 3 at 1230 s, is left out; the next is at 1130 + 1100 = 2230 s.
         assertNear(totals.duration(), 1200 + 30);
         assertThat(totals.changes()).isEqualTo(3);
-        assertThat(totals.ownStops()).isEqualTo(1);
+        assertThat(totals.downtimes()).isEqualTo(1);
         assertNear(totals.processedMetres(), 1800);
         assertNear(totals.processedKilograms(), 1800 * 15.7);
         assertNear(totals.enteredMetres(), 1800);
         assertNear(totals.ratedMetres(), 1.5 * 1230);
         assertNear(totals.jointSeconds(), 180);
         assertNear(totals.scrapMetres(), 6);
-        assertNear(totals.ownStopSeconds(), 30);
+        assertNear(totals.downtimeSeconds(), 30);
         assertNear(totals.lowestLevel(), 110);
     }
 
@@ -115,7 +115,7 @@ class RunLengthTest {
                         .join(60)
                         .runFor(400)
                         .totals()
-                        .ownStops())
+                        .downtimes())
                 .isEqualTo(1);
         assertThat(new LineBuilder().join(60).runFor(460).changes()).hasSize(1);
     }

@@ -74,7 +74,7 @@ class SimultaneousEventsTest {
                 new LineBuilder().uncoilers(1, 0).prepare(0, 0).tail(0).join(0).run(3);
 
         assertThat(run.changes()).extracting(ChangeRecord::start).containsExactly(400.0, 800.0, 1200.0);
-        assertThat(run.changes()).allMatch(change -> change.jointTime() == 0 && change.lowestLevel() == 200);
+        assertThat(run.changes()).allMatch(change -> change.jointCycleTime() == 0 && change.lowestLevel() == 200);
         assertThat(Course.of(run).points()).allMatch(point -> point.level() == 200);
     }
 
@@ -130,7 +130,7 @@ class SimultaneousEventsTest {
                 .get(0);
 
         assertThat(change.waiting()).isEqualTo(0);
-        assertThat(change.jointTime()).isEqualTo(70);
+        assertThat(change.jointCycleTime()).isEqualTo(70);
     }
 
     @Test
@@ -145,7 +145,7 @@ class SimultaneousEventsTest {
                 .get(0);
 
         assertThat(change.waiting()).isEqualTo(0);
-        assertThat(change.jointTime()).isEqualTo(70);
+        assertThat(change.jointCycleTime()).isEqualTo(70);
     }
 
     @Test

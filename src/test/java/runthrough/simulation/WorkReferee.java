@@ -10,7 +10,7 @@ import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.WorkRecord;
 import runthrough.simulation.records.WorkRecord.WorkList;
 
-/** Judges the work of a run by the rules: who may do what when, and what a joint time is made of. */
+/** Judges the work of a run by the rules: who may do what when, and what a joint cycle time is made of. */
 final class WorkReferee {
     private final Line line;
     private final Replication run;
@@ -43,7 +43,7 @@ final class WorkReferee {
         }
     }
 
-    /** Joint time = waiting + work with the strip standing; elements follow one another. */
+    /** Joint cycle time = waiting + work with the strip standing; elements follow one another. */
     private void judgeJoint(ChangeRecord change) {
         List<WorkRecord> standing = run.work().stream()
                 .filter(work -> work.change() == change.number())
@@ -51,7 +51,7 @@ final class WorkReferee {
                 .toList();
         double worked =
                 standing.stream().mapToDouble(work -> work.end() - work.start()).sum();
-        assertThat(change.jointTime())
+        assertThat(change.jointCycleTime())
                 .isCloseTo(change.waiting() + worked, within(1e-9 * Math.max(1, change.released())));
         assertThat(change.waiting()).isGreaterThanOrEqualTo(0);
         assertThat(standing).allMatch(work -> work.start() >= change.tailStopped() && work.end() <= change.released());

@@ -177,7 +177,7 @@ class ExactAnswersTest {
     }
 
     /**
-     * Always full again, the strip drawn grows with the joint time alone: the capacity is that for the joint time which so many
+     * Always full again, the strip drawn grows with the joint cycle time alone: the capacity is that for the joint cycle time which so many
      * do not exceed. Of 95 % intervals one in twenty misses; the seeds are fixed, and none of these does.
      */
     @ParameterizedTest

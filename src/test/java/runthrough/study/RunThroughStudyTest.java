@@ -154,7 +154,7 @@ class RunThroughStudyTest {
 
     @Test
     void samplesForChartsHoldEveryCoilChange() {
-        assertThat(result.pooled().jointTime().values()).containsExactly(10, 20, 20, 30, 40, 40, 60, 60);
+        assertThat(result.pooled().jointCycleTime().values()).containsExactly(10, 20, 20, 30, 40, 40, 60, 60);
         assertThat(result.pooled().margin().orElseThrow().count()).isEqualTo(8);
         assertThat(result.pooled().refillTime()).isEmpty();
         assertThat(result.totals()).containsExactly(GOOD.totals(), BAD.totals());

@@ -15,7 +15,7 @@ import runthrough.simulation.records.Outcome;
 class StripNeededTest {
 
     @Test
-    void aMatchedEntryDrawsJointTimeAndBothRamps() {
+    void aMatchedEntryDrawsJointCycleTimeAndBothRamps() {
         // Rule MARGIN-1.
         // V T + V^2/(2 d_e) + V^2/(2 a_e) = 40 + 1 + 1
         Line line = HandMade.line(Distribution.constant(40));

@@ -167,7 +167,7 @@ class PageServerTest {
     }
 
     @Test
-    void aJointTimeIsWrittenIntoEveryElementOfTheStandingWork() throws IOException, InterruptedException {
+    void aJointCycleTimeIsWrittenIntoEveryElementOfTheStandingWork() throws IOException, InterruptedException {
         String text = shipped("tube-line");
         double before = field(ask("/api/line", body(text)), "joint-cycle-time")
                 .get("si")

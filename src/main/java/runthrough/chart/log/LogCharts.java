@@ -19,7 +19,7 @@ import runthrough.study.logged.LogComparison;
 import runthrough.study.logged.LogComparison.JointShare;
 import runthrough.study.logged.LogFigure;
 
-/** The line's log against simulated ones: the share run through, and how joint times spread. */
+/** The line's log against simulated ones: the share run through, and how joint cycle times spread. */
 public final class LogCharts {
     private static final int HEIGHT = 440;
 
@@ -42,7 +42,7 @@ public final class LogCharts {
         if (comparison.simulatedLogs() > 1) {
             all.add(charts.share());
         }
-        all.add(charts.jointTimes());
+        all.add(charts.jointCycleTimes());
         return all;
     }
 
@@ -67,12 +67,12 @@ public final class LogCharts {
                 context.style().picture(title, plot, new LegendItemCollection(), DistributionPlot.HEIGHT));
     }
 
-    private Chart jointTimes() {
-        List<JointShare> shares = comparison.jointTimes();
+    private Chart jointCycleTimes() {
+        List<JointShare> shares = comparison.jointCycleTimes();
         double longest = shares.get(shares.size() - 1).time();
         Unit clock = ChartUnits.clock(longest);
         LegendItemCollection legend = new LegendItemCollection();
-        NumberAxis domain = context.style().axis("joint time, " + clock.symbol());
+        NumberAxis domain = context.style().axis("joint cycle time, " + clock.symbol());
         domain.setRange(clock.fromSi(shares.get(0).time()), clock.fromSi(longest));
         CurvePlot plot = new CurvePlot(context.style(), legend, domain, "share of joints that take no longer, %");
         plot.curve(
@@ -92,15 +92,15 @@ public final class LogCharts {
                 shares.stream().mapToDouble(share -> 100 * share.logged()).toArray(),
                 own,
                 Palette.DASHES);
-        String title = "Joint times: your line's log and the model";
-        FigureComparison mean = comparison.of(LogFigure.JOINT_TIME);
-        FigureComparison tall = comparison.of(LogFigure.LONG_JOINT_TIME);
+        String title = "Joint cycle times: your line's log and the model";
+        FigureComparison mean = comparison.of(LogFigure.JOINT_CYCLE_TIME);
+        FigureComparison tall = comparison.of(LogFigure.LONG_JOINT_CYCLE_TIME);
         String reading = "The " + comparison.log().joints().size() + " logged joints take "
                 + context.units().time(mean.logged()) + " on average and 90 % at most "
                 + context.units().time(tall.logged()) + "; in the model it is "
                 + context.units().time(mean.mean()) + " and " + context.units().time(tall.mean()) + ".";
         return new Chart(
-                "log-joint-times",
+                "log-joint-cycle-times",
                 title,
                 reading,
                 "Two curves of the share of joints that take no longer than a time. " + reading,

@@ -28,11 +28,11 @@ final class VarianceChart {
 
     private VarianceChart() {}
 
-    /** One for each measure that varies and is not the joint time. */
+    /** One for each measure that varies and is not the joint cycle time. */
     static List<Chart> of(ChartContext context, List<VarianceShares> randomness) {
         List<Chart> charts = new ArrayList<>();
         for (VarianceShares shares : randomness) {
-            if (shares.varies() && shares.measure() != ChangeMeasure.JOINT_TIME) {
+            if (shares.varies() && shares.measure() != ChangeMeasure.JOINT_CYCLE_TIME) {
                 charts.add(chart(context, shares));
             }
         }
@@ -79,7 +79,7 @@ final class VarianceChart {
         return switch (measure) {
             case MARGIN -> "the margin";
             case RUN_THROUGH -> "running through";
-            case JOINT_TIME -> "the joint time";
+            case JOINT_CYCLE_TIME -> "the joint cycle time";
             case LOST_TIME -> "the time lost at a coil change";
         };
     }

@@ -28,7 +28,7 @@ public final class Charts {
             charts.add(LevelChart.of(context, traced));
             charts.add(CloseUpChart.of(context, traced));
         }
-        charts.add(JointTimeChart.of(context, result.pooled().jointTime(), longestJoint(context)));
+        charts.add(JointCycleTimeChart.of(context, result.pooled().jointCycleTime(), longestJoint(context)));
         result.pooled().margin().ifPresent(margins -> charts.add(MarginChart.of(context, margins)));
         if (context.stores() && !changes.isEmpty()) {
             charts.add(DrawnChart.of(context, changes));
@@ -52,7 +52,7 @@ public final class Charts {
     }
 
     /**
-     * The longest joint time (s) that a full accumulator bears, by the hand calculation; with coils of different speeds the
+     * The longest joint cycle time (s) that a full accumulator bears, by the hand calculation; with coils of different speeds the
      * shortest of theirs.
      */
     private static OptionalDouble longestJoint(ChartContext context) {

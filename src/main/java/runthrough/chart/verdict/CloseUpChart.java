@@ -87,7 +87,7 @@ final class CloseUpChart {
     private static String reading(ChangeRecord change, ChartContext context) {
         ChartUnits units = context.units();
         String where = context.line().practice().hasJoiner() ? " at the joiner" : "";
-        String text = "The strip stands" + where + " for " + units.time(change.jointTime());
+        String text = "The strip stands" + where + " for " + units.time(change.jointCycleTime());
         if (change.waiting() > 0) {
             text += ", " + units.time(change.waiting()) + " of it waiting for preparation";
         }

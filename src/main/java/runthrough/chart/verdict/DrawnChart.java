@@ -27,11 +27,11 @@ import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
 import runthrough.study.statistics.Sample;
 
-/** Strip drawn at each coil change against its joint time, below what the accumulator can give. */
+/** Strip drawn at each coil change against its joint cycle time, below what the accumulator can give. */
 final class DrawnChart {
     /** Points nearer to each other than this share of the picture look like one. */
     private static final double GRAIN = 1.0 / 220;
-    /** Joint times this many times the longest that ran through stand at the right edge. */
+    /** Joint cycle times this many times the longest that ran through stand at the right edge. */
     private static final double FAR = 1.4;
 
     private final ChartContext context;
@@ -53,11 +53,11 @@ final class DrawnChart {
         double longest = joints().percentile(1);
         double far = changes.stream()
                 .filter(change -> change.outcome() == Outcome.RAN_THROUGH)
-                .mapToDouble(change -> FAR * change.jointTime())
+                .mapToDouble(change -> FAR * change.jointCycleTime())
                 .max()
                 .orElse(longest);
         this.longestShown = changes.stream()
-                .mapToDouble(ChangeRecord::jointTime)
+                .mapToDouble(ChangeRecord::jointCycleTime)
                 .filter(joint -> joint <= far)
                 .max()
                 .orElse(longest);
@@ -87,11 +87,11 @@ final class DrawnChart {
                 Palette.LIMIT,
                 Palette.LONG_DASHES));
         legend.add(ChartStyle.line("capacity: " + length(capacity), Palette.FAINT, Palette.DOTS));
-        String title = context.ofFirst("Strip drawn from the accumulator against joint time");
+        String title = context.ofFirst("Strip drawn from the accumulator against joint cycle time");
         String reading = "The most strip drawn at a coil change is " + length(drawn.percentile(1))
                 + "; a full accumulator gives " + length(Math.max(0, available)) + " before the process must stop.";
         String alternative = "One mark for each of " + changes.size()
-                + " coil changes: joint time across, strip drawn upwards, with lines at the capacity and at what may be "
+                + " coil changes: joint cycle time across, strip drawn upwards, with lines at the capacity and at what may be "
                 + "drawn. " + reading;
         return new Chart("drawn", title, reading, alternative, context.style().picture(title, plot, legend, 440));
     }
@@ -99,7 +99,7 @@ final class DrawnChart {
     private NumberAxis timeAxis() {
         double shortest = joints().percentile(0);
         double room = Math.max(0.06 * (longestShown - shortest), 0.02 * Math.max(longestShown, 1));
-        NumberAxis axis = context.style().axis("joint time, " + clock.symbol());
+        NumberAxis axis = context.style().axis("joint cycle time, " + clock.symbol());
         axis.setRange(clock.fromSi(Math.max(0, shortest - room)), clock.fromSi(longestShown + room));
         return axis;
     }
@@ -139,10 +139,10 @@ final class DrawnChart {
         XYSeries series = new XYSeries(kind, false, true);
         Set<Long> seen = new HashSet<>();
         for (ChangeRecord change : changes) {
-            double x = clock.fromSi(change.jointTime());
+            double x = clock.fromSi(change.jointCycleTime());
             double y = unit.fromSi(change.stripDrawn());
             if (OutcomeStyle.of(change.outcome()) == kind
-                    && change.jointTime() <= longestShown
+                    && change.jointCycleTime() <= longestShown
                     && seen.add(Math.round(x / grainX) << 32 | Math.round(y / grainY))) {
                 series.add(x, y);
             }
@@ -153,14 +153,14 @@ final class DrawnChart {
     /** Says what lies beyond the right edge. */
     private void noteBeyond(XYPlot plot) {
         long beyond = changes.stream()
-                .filter(change -> change.jointTime() > longestShown)
+                .filter(change -> change.jointCycleTime() > longestShown)
                 .count();
         if (beyond == 0) {
             return;
         }
         String text = (beyond == 1
-                        ? "1 coil change with a longer joint time: "
-                        : beyond + " coil changes with longer joint times, up to ")
+                        ? "1 coil change with a longer joint cycle time: "
+                        : beyond + " coil changes with longer joint cycle times, up to ")
                 + context.units().time(joints().percentile(1)) + " → ";
         double right = plot.getDomainAxis().getUpperBound();
         double low = 0.04 * plot.getRangeAxis().getUpperBound();
@@ -174,7 +174,7 @@ final class DrawnChart {
     }
 
     private Sample joints() {
-        return sample(ChangeRecord::jointTime);
+        return sample(ChangeRecord::jointCycleTime);
     }
 
     private Sample sample(ToDoubleFunction<ChangeRecord> value) {

@@ -13,7 +13,7 @@ final class FeaturedChange {
         Comparator<ChangeRecord> order = context.stores()
                 ? Comparator.comparingDouble((ChangeRecord change) -> -change.lostMetres())
                         .thenComparingDouble(ChangeRecord::margin)
-                : Comparator.comparingDouble(ChangeRecord::jointTime).reversed();
+                : Comparator.comparingDouble(ChangeRecord::jointCycleTime).reversed();
         return changes.stream().min(order).orElseThrow(() -> new IllegalArgumentException("a chart of no coil change"));
     }
 

@@ -92,10 +92,10 @@ final class LevelChart {
 
     private static String speedReading(TraceWindow window, ChartUnits units) {
         ChangeRecord longest = window.changes().stream()
-                .max(Comparator.comparingDouble(ChangeRecord::jointTime))
+                .max(Comparator.comparingDouble(ChangeRecord::jointCycleTime))
                 .orElseThrow();
         return "Every coil change stops the process; at coil change " + longest.number() + " the strip stands for "
-                + units.time(longest.jointTime()) + ".";
+                + units.time(longest.jointCycleTime()) + ".";
     }
 
     private static String alternative(TraceWindow window, boolean stores, String reading) {

@@ -76,7 +76,11 @@ final class ComparisonDocument {
                     "Scrap over scrap and processed strip, by mass.",
                     ComparisonMeasure.SCRAP_SHARE,
                     false),
-            new Member("joint_s", "How long the strip stands at a coil change.", ComparisonMeasure.JOINT_TIME, false),
+            new Member(
+                    "joint_s",
+                    "How long the strip stands at a coil change.",
+                    ComparisonMeasure.JOINT_CYCLE_TIME,
+                    false),
             new Member(
                     "crew_person_s_per_change",
                     "Crew time at the joint: tail and join work, rethreading and joints made again included, times the"
@@ -103,7 +107,7 @@ final class ComparisonDocument {
                     "changes",
                     "What it changes in the scenario as written, a path and a value each.",
                     one -> one.alternative().changes())
-            .flag("left_to_chance", "Whether anything in it is left to chance; if not, it is exact.", Compared::chance)
+            .flag("random", "Whether anything in it is left to chance; if not, it is exact.", Compared::chance)
             .word("answer", "Whether the target is met.", TargetStatus.class, Compared::answer)
             .count("coil_changes_run", "Coil changes of all replications.", Compared::changes)
             .optionalWord(

@@ -40,9 +40,9 @@ record ComparisonFigures(List<ComparisonFigure> now, List<ComparisonFigure> year
                         ComparisonFigure.in(mass, "scrap per 8 h", ComparisonMeasure.SCRAP_MASS, false),
                         ComparisonFigure.in(Unit.PERCENT, "scrap, share of mass", ComparisonMeasure.SCRAP_SHARE, false),
                         ComparisonFigure.in(
-                                clock(comparison, ComparisonMeasure.JOINT_TIME),
-                                "joint time",
-                                ComparisonMeasure.JOINT_TIME,
+                                clock(comparison, ComparisonMeasure.JOINT_CYCLE_TIME),
+                                "joint cycle time",
+                                ComparisonMeasure.JOINT_CYCLE_TIME,
                                 false),
                         ComparisonFigure.ofPeople(
                                 Unit.MINUTE,

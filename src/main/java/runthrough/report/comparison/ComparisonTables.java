@@ -44,7 +44,7 @@ final class ComparisonTables {
                         find(ComparisonMeasure.RUN_THROUGH, false),
                         find(ComparisonMeasure.STOPS, false),
                         find(ComparisonMeasure.LOST_TIME, false),
-                        find(ComparisonMeasure.JOINT_TIME, false),
+                        find(ComparisonMeasure.JOINT_CYCLE_TIME, false),
                         find(ComparisonMeasure.CREW_TIME, false)));
     }
 

@@ -27,8 +27,8 @@ record LimitWords(Limits limits, StudyWords words) {
     static String name(LineLimit.What what) {
         return switch (what) {
             case PROCESS_SPEED -> "fastest process speed";
-            case JOINT_TIME_FACTOR -> "longest joint, by a factor";
-            case JOINT_TIME_ADDED -> "longest joint, more time";
+            case JOINT_CYCLE_TIME_FACTOR -> "longest joint, by a factor";
+            case JOINT_CYCLE_TIME_ADDED -> "longest joint, more time";
             case ENTRY_TOP_SPEED -> "lowest entry top speed";
             case COIL_LENGTH -> "shortest coil";
         };
@@ -43,8 +43,8 @@ record LimitWords(Limits limits, StudyWords words) {
 
     String value(LineLimit.What what, double si) {
         return switch (what) {
-            case JOINT_TIME_FACTOR -> Numbers.text(si) + " x";
-            case JOINT_TIME_ADDED -> "+" + words.texts().of(Kind.TIME, si);
+            case JOINT_CYCLE_TIME_FACTOR -> Numbers.text(si) + " x";
+            case JOINT_CYCLE_TIME_ADDED -> "+" + words.texts().of(Kind.TIME, si);
             case PROCESS_SPEED, ENTRY_TOP_SPEED, COIL_LENGTH -> words.texts().of(what.kind(), si);
         };
     }
@@ -89,7 +89,7 @@ record LimitWords(Limits limits, StudyWords words) {
         Optional<String> high = end(limit, crossing.high());
         if (low.isPresent() && high.isPresent()) {
             return Optional.of(
-                    limit.what() == LineLimit.What.JOINT_TIME_FACTOR
+                    limit.what() == LineLimit.What.JOINT_CYCLE_TIME_FACTOR
                             ? low.get().replace(" x", "") + " to " + high.get()
                             : range(limit.what().kind(), crossing));
         }
@@ -111,7 +111,7 @@ record LimitWords(Limits limits, StudyWords words) {
         return number.isPresent() ? Integer.toString(number.getAsInt()) : "none";
     }
 
-    /** A limit to be drawn, relative to the present value; joint time that is added, relative to the work at a joint. */
+    /** A limit to be drawn, relative to the present value; joint cycle time that is added, relative to the work at a joint. */
     LimitRow row(LineLimit limit) {
         Crossing crossing = limit.crossing();
         boolean isKnown = words.random() && crossing.found() == Found.CROSSED;
@@ -153,7 +153,7 @@ record LimitWords(Limits limits, StudyWords words) {
             return value;
         }
         double work = limits.handCalculation().joint().work();
-        double relative = limit.what() == LineLimit.What.JOINT_TIME_ADDED
+        double relative = limit.what() == LineLimit.What.JOINT_CYCLE_TIME_ADDED
                 ? (work + value.getAsDouble()) / work
                 : value.getAsDouble() / limit.present();
         return Double.isFinite(relative) ? OptionalDouble.of(relative) : OptionalDouble.empty();

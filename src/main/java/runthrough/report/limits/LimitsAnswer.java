@@ -168,7 +168,7 @@ public final class LimitsAnswer {
                 "By hand stands the closed form for the kind of coil that is hardest on the line, with mean times: the"
                         + " hardest value at which capacity, refill and preparation are each enough.");
         account.add(
-                "The factor on joint time is on all work while the strip stands; more time is the same for every joint.");
+                "The factor on joint cycle time is on all work while the strip stands; more time is the same for every joint.");
         return account;
     }
 }

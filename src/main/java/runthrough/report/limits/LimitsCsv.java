@@ -46,7 +46,7 @@ final class LimitsCsv {
     }
 
     private List<String> row(LineLimit limit) {
-        Optional<Unit> unit = limit.what() == LineLimit.What.JOINT_TIME_FACTOR
+        Optional<Unit> unit = limit.what() == LineLimit.What.JOINT_CYCLE_TIME_FACTOR
                 ? Optional.empty()
                 : Optional.of(
                         limit.what().kind() == Kind.TIME

@@ -163,8 +163,8 @@ final class LimitsDocument {
     private static String unit(LineLimit.What what) {
         return switch (what) {
             case PROCESS_SPEED, ENTRY_TOP_SPEED -> "m/s";
-            case JOINT_TIME_FACTOR -> "";
-            case JOINT_TIME_ADDED -> "s";
+            case JOINT_CYCLE_TIME_FACTOR -> "";
+            case JOINT_CYCLE_TIME_ADDED -> "s";
             case COIL_LENGTH -> "m";
         };
     }

@@ -48,7 +48,7 @@ final class LimitsHeadline {
                 + words.texts().share(limits.target()) + ". ";
         List<String> ways = Stream.of(
                         LineLimit.What.PROCESS_SPEED,
-                        LineLimit.What.JOINT_TIME_FACTOR,
+                        LineLimit.What.JOINT_CYCLE_TIME_FACTOR,
                         LineLimit.What.ENTRY_TOP_SPEED,
                         LineLimit.What.COIL_LENGTH)
                 .map(what -> limits.limit(what).orElseThrow())
@@ -67,8 +67,9 @@ final class LimitsHeadline {
         String text = limitWords.value(limit.what(), value);
         return switch (limit.what()) {
             case PROCESS_SPEED -> "with the process at up to " + text + " (now " + limitWords.present(limit) + ")";
-            case JOINT_TIME_FACTOR -> "with joints that take up to " + text.replace(" x", " times") + " their time";
-            case JOINT_TIME_ADDED -> "with joints longer by up to " + text.substring(1);
+            case JOINT_CYCLE_TIME_FACTOR ->
+                "with joints that take up to " + text.replace(" x", " times") + " their time";
+            case JOINT_CYCLE_TIME_ADDED -> "with joints longer by up to " + text.substring(1);
             case ENTRY_TOP_SPEED -> "with an entry of at least " + text + " (now " + limitWords.present(limit) + ")";
             case COIL_LENGTH -> "with coils of at least " + text + " (now " + limitWords.present(limit) + ")";
         };

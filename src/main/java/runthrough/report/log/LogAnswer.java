@@ -115,27 +115,28 @@ public final class LogAnswer {
         }
         further.forEach(figure -> advice.add(difference(figure)));
         if (comparison.loggedJointCycleTimes()) {
-            advice.add("The model was given the joint times of the log, waits included, so this tests the entry, the"
-                    + " accumulator and the process alone.");
+            advice.add(
+                    "The model was given the joint cycle times of the log, waits included, so this tests the entry, the"
+                            + " accumulator and the process alone.");
         }
         return advice;
     }
 
     private String lookAt(List<FigureComparison> further) {
         boolean more = comparison.fit() == Fit.LINE_STOPS_MORE;
-        if (differs(further, LogFigure.JOINT_TIME) || differs(further, LogFigure.LONG_JOINT_TIME)) {
-            return "Look at the joint times first: they differ, as told below. With --logged-joint-times the model takes them"
+        if (differs(further, LogFigure.JOINT_CYCLE_TIME) || differs(further, LogFigure.LONG_JOINT_CYCLE_TIME)) {
+            return "Look at the joint cycle times first: they differ, as told below. With --logged-joint-cycle-times the model takes them"
                     + " from the log, and shows whether the rest fits.";
         }
         if (differs(further, LogFigure.CYCLE)) {
-            return "The joint times agree, but coils last longer or shorter than in the model, as told below: look at coil"
+            return "The joint cycle times agree, but coils last longer or shorter than in the model, as told below: look at coil"
                     + " length and process speed.";
         }
         return more
-                ? "Joint times and the time from coil to coil show no difference: look at how much of the accumulator is really used, how fast it"
+                ? "Joint cycle times and the time from coil to coil show no difference: look at how much of the accumulator is really used, how fast it"
                         + " fills, whether the process runs faster than described, and whether the log holds stops that are not"
                         + " for want of strip (give it a column reason)."
-                : "Joint times and the time from coil to coil show no difference: look at whether people slow the process down before it runs"
+                : "Joint cycle times and the time from coil to coil show no difference: look at whether people slow the process down before it runs"
                         + " out of strip, whether the reserve is used, and whether the process runs slower than described.";
     }
 
@@ -150,7 +151,7 @@ public final class LogAnswer {
 
     private List<Figure> figures() {
         FigureComparison share = share();
-        FigureComparison joint = comparison.of(LogFigure.JOINT_TIME);
+        FigureComparison joint = comparison.of(LogFigure.JOINT_CYCLE_TIME);
         FigureComparison stop = comparison.of(LogFigure.STOP_TIME);
         List<Figure> figures = new ArrayList<>();
         figures.add(Figure.words(
@@ -159,8 +160,8 @@ public final class LogAnswer {
                 "95 % interval "
                         + shares(comparison.logged().low(), comparison.logged().high())));
         figures.add(Figure.words("ran through, model", words.texts().share(share.mean()), range(share)));
-        figures.add(Figure.words("joint time, logged", words.texts().time(joint.logged()), "on average"));
-        figures.add(Figure.words("joint time, model", words.texts().time(joint.mean()), range(joint)));
+        figures.add(Figure.words("joint cycle time, logged", words.texts().time(joint.logged()), "on average"));
+        figures.add(Figure.words("joint cycle time, model", words.texts().time(joint.mean()), range(joint)));
         if (stop.isKnown()) {
             figures.add(Figure.words("a stop lasts, logged", words.texts().time(stop.logged()), "on average"));
             figures.add(Figure.words("a stop lasts, model", words.texts().time(stop.mean()), range(stop)));
@@ -205,14 +206,14 @@ public final class LogAnswer {
 
     private String name(LogFigure figure) {
         boolean rethread = !comparison.request().line().practice().hasJoiner();
-        String joint = rethread ? "standing time" : "joint time";
+        String joint = rethread ? "standing time" : "joint cycle time";
         return switch (figure) {
             case SHARE_RUN_THROUGH -> "ran through";
             case STOPS_PER_CHANGE -> "stops per 100 coil changes";
             case STOP_TIME -> "a stop lasts";
             case UNTIL_RESTART -> "from release to restart";
-            case JOINT_TIME -> joint + ", mean";
-            case LONG_JOINT_TIME -> joint + ", 90 % at most";
+            case JOINT_CYCLE_TIME -> joint + ", mean";
+            case LONG_JOINT_CYCLE_TIME -> joint + ", 90 % at most";
             case CYCLE -> "from tail to next tail";
         };
     }
@@ -254,7 +255,7 @@ public final class LogAnswer {
                         "coil",
                         "tail stopped (s)",
                         "joint released (s)",
-                        "joint time (s)",
+                        "joint cycle time (s)",
                         "ran through",
                         "stops",
                         "stood (s)",

@@ -54,8 +54,8 @@ final class LogDocument {
                     comparison -> comparison.logged().high())
             .count("simulated_logs", "How many logs of that length were simulated.", LogComparison::simulatedLogs)
             .flag(
-                    "logged_joint_times",
-                    "Whether the model was given the joint times of the log.",
+                    "logged_joint_cycle_times",
+                    "Whether the model was given the joint cycle times of the log.",
                     LogComparison::loggedJointCycleTimes)
             .list("figures", "The log against the simulated logs, figure by figure.", FIGURE, LogComparison::figures)
             .words(

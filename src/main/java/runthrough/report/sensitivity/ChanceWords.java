@@ -34,7 +34,7 @@ final class ChanceWords {
         return randomness.isEmpty()
                 ? List.of("Nothing in this line is left to chance: there is no variance to share out.")
                 : randomness.stream()
-                        .filter(shares -> shares.measure() != ChangeMeasure.JOINT_TIME)
+                        .filter(shares -> shares.measure() != ChangeMeasure.JOINT_CYCLE_TIME)
                         .map(this::sentence)
                         .toList();
     }
@@ -165,7 +165,7 @@ final class ChanceWords {
         return switch (measure) {
             case MARGIN -> "the margin";
             case RUN_THROUGH -> "running through";
-            case JOINT_TIME -> "the joint time";
+            case JOINT_CYCLE_TIME -> "the joint cycle time";
             case LOST_TIME -> "the time lost at a coil change";
         };
     }

@@ -19,7 +19,7 @@ final class TimesAccount {
                 "Trend: test of H. B. Mann (1945) and M. G. Kendall, slope of P. K. Sen (1968), with its interval. Of 20 elements"
                         + " without any trend, one is shown to have one by chance.",
                 "Elements that go together: rank correlation of C. Spearman, its p by Student's t, allowing for all pairs by the"
-                        + " method of S. Holm (1979). The joint time of the rows as observed is set against that of elements"
+                        + " method of S. Holm (1979). The joint cycle time of the rows as observed is set against that of elements"
                         + " resampled each from its own column; the interval of the difference is a bootstrap over rows.",
                 "Laws: lognormal, gamma, Weibull and exponential, without and with a shift, normal (conditioned on more than 0)"
                         + " and triangular, by maximum likelihood. A shift is a threshold below the least time: of the"

@@ -120,7 +120,7 @@ public final class TimesAnswer {
                 .orElseThrow();
         return List.of(
                 Figure.words(
-                        "joint time",
+                        "joint cycle time",
                         "mean " + TimesWords.seconds(tail.together().mean()),
                         "all standing work"),
                 Figure.words(

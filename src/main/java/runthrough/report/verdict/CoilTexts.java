@@ -102,8 +102,8 @@ final class CoilTexts {
         return "The accumulator did not last: at " + texts.speed(line.ratedSpeed(coil(kind))) + " "
                 + hand.storage()
                         .map(storage -> "it bears a joint of "
-                                + texts.time(storage.jointTime().given()) + ", and the joint takes "
-                                + texts.time(storage.jointTime().needed()) + " on average.")
+                                + texts.time(storage.jointCycleTime().given()) + ", and the joint takes "
+                                + texts.time(storage.jointCycleTime().needed()) + " on average.")
                         .orElse("it is too small.");
     }
 

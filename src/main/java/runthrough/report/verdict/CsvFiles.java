@@ -130,7 +130,7 @@ public final class CsvFiles implements StudyListener, Closeable {
                 CsvWriter.number(change.start()),
                 CsvWriter.number(change.tailStopped()),
                 CsvWriter.number(change.released()),
-                CsvWriter.number(change.jointTime()),
+                CsvWriter.number(change.jointCycleTime()),
                 CsvWriter.number(change.waiting()),
                 Integer.toString(change.passes()),
                 stores ? length(change.levelAtStart()) : "",

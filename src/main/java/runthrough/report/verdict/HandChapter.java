@@ -107,7 +107,7 @@ final class HandChapter {
         List<List<Cell>> rows = new ArrayList<>();
         hand.storage().ifPresent(storage -> {
             rows.add(limit("accumulator capacity", storage.capacity()));
-            rows.add(limit("longest " + result.joint() + ", and mean", storage.jointTime()));
+            rows.add(limit("longest " + result.joint() + ", and mean", storage.jointCycleTime()));
             rows.add(limit("fastest process speed, and rated", storage.speed()));
             storage.coilStrip().ifPresent(strip -> rows.add(limit("strip of a coil to refill on", strip)));
         });

@@ -27,7 +27,7 @@ final class ReplicationRows {
         count("refilled", Totals::refilledChanges);
         count("starved stops", Totals::starvedStops);
         count("slowings", Totals::slowings);
-        count("stops of process downtime", Totals::ownStops);
+        count("stops of process downtime", Totals::downtimes);
         in(length, "processed", Totals::processedMetres);
         in(mass, "processed mass", Totals::processedKilograms);
         in(length, "entered", Totals::enteredMetres);
@@ -39,7 +39,7 @@ final class ReplicationRows {
         count("strip standing at the joiner (s)", Totals::jointSeconds);
         count("waiting for preparation (s)", Totals::waitingSeconds);
         count("process standing starved (s)", Totals::starvedSeconds);
-        count("process downtime (s)", Totals::ownStopSeconds);
+        count("process downtime (s)", Totals::downtimeSeconds);
         count("entry blocked by a full accumulator (s)", Totals::blockedSeconds);
         in(length, "mean level", Totals::meanLevel);
         in(length, "lowest level", Totals::lowestLevel);

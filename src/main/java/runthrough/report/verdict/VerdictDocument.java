@@ -266,7 +266,7 @@ final class VerdictDocument {
                     "joint_cycle_time_s",
                     "The longest that the accumulator bears, and what the joint takes.",
                     HELD,
-                    hand -> hand.storage().map(Storage::jointTime))
+                    hand -> hand.storage().map(Storage::jointCycleTime))
             .optional(
                     "speed_m_per_s",
                     "The fastest that the accumulator bears, and the process's speed.",

@@ -45,7 +45,7 @@ public final class LineLogReader {
     private @Nullable Place stood;
     private boolean anyJoint;
     private boolean anyStop;
-    private boolean ownStop;
+    private boolean downtime;
 
     private LineLogReader(CsvRows rows, Problems problems) {
         this.rows = rows;
@@ -194,9 +194,9 @@ public final class LineLogReader {
             return;
         }
         if (!isJoint) {
-            ownStop = begins ? reason.equals(OWN) : ownStop;
+            downtime = begins ? reason.equals(OWN) : downtime;
         }
-        if (isJoint || !ownStop) {
+        if (isJoint || !downtime) {
             events.add(new LineEvent(time, what, cell(COIL)));
         }
         note(isJoint, begins ? place(EVENT) : null);

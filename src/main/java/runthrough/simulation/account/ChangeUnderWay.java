@@ -69,7 +69,7 @@ final class ChangeUnderWay {
     }
 
     /** How long the strip stood (s). */
-    double jointTime() {
+    double jointCycleTime() {
         return released - tailStopped;
     }
 

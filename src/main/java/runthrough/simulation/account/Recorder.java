@@ -56,7 +56,7 @@ public final class Recorder {
 
     private static ProcessState state(ObservedLine line) {
         if (line.isDown()) {
-            return ProcessState.OWN_STOP;
+            return ProcessState.DOWNTIME;
         }
         if (line.isStarved()) {
             return ProcessState.STARVED;

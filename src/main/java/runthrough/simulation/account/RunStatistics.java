@@ -188,7 +188,7 @@ public final class RunStatistics {
     /** The joint of the latest coil change, made {@code passes} times, is released at {@code time} (T2). */
     public void jointReleased(double time, double waited, int passes) {
         book.latest().released(time, waited, passes);
-        sums.jointSeconds += book.latest().jointTime();
+        sums.jointSeconds += book.latest().jointCycleTime();
         sums.waitingSeconds += waited;
     }
 

@@ -104,7 +104,7 @@ public record RandomSource(Kind kind, Optional<WorkList> list, String element, i
     private static void addElements(WorkList list, List<WorkElement> elements, List<RandomSource> sources) {
         for (int i = 0; i < elements.size(); i++) {
             WorkElement element = elements.get(i);
-            if (element.time().hasLuckOfItsOwn()) {
+            if (element.time().hasOwnDraws()) {
                 sources.add(
                         new RandomSource(Kind.DURATION, Optional.of(list), element.name(), Source.duration(list, i)));
             }

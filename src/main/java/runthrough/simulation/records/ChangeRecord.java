@@ -36,8 +36,8 @@ public record ChangeRecord(
         double lostMetres,
         double refillTime) {
 
-    /** The joint time (s): how long the strip stood at the joiner. */
-    public double jointTime() {
+    /** The joint cycle time (s): how long the strip stood at the joiner. */
+    public double jointCycleTime() {
         return released - tailStopped;
     }
 

@@ -12,7 +12,7 @@ package runthrough.simulation.records;
  * @param refilledChanges how many were refilled before the next
  * @param starvedStops stops for want of strip
  * @param slowings how often the process was slowed
- * @param ownStops stops of the process's own
+ * @param downtimes stops of the process's own
  * @param processedMetres strip through the process section (m)
  * @param processedKilograms the same by mass (kg)
  * @param enteredMetres strip past the joiner (m)
@@ -24,7 +24,7 @@ package runthrough.simulation.records;
  * @param jointSeconds strip standing at the joiner (s)
  * @param waitingSeconds waiting for preparation (s)
  * @param starvedSeconds process standing for want of strip and not for a stop of its own (s)
- * @param ownStopSeconds process held by a stop of its own, from falling due until it ends (s)
+ * @param downtimeSeconds process held by a stop of its own, from falling due until it ends (s)
  * @param blockedSeconds entry able to run but standing, the accumulator being full (s)
  * @param levelIntegral {@code int x dt} (m s)
  * @param lowestLevel lowest level seen (m); below 0 the strip would have broken
@@ -41,7 +41,7 @@ public record Totals(
         int refilledChanges,
         int starvedStops,
         int slowings,
-        int ownStops,
+        int downtimes,
         double processedMetres,
         double processedKilograms,
         double enteredMetres,
@@ -53,7 +53,7 @@ public record Totals(
         double jointSeconds,
         double waitingSeconds,
         double starvedSeconds,
-        double ownStopSeconds,
+        double downtimeSeconds,
         double blockedSeconds,
         double levelIntegral,
         double lowestLevel,
@@ -72,7 +72,7 @@ public record Totals(
                 refilledChanges,
                 starvedStops,
                 slowings,
-                ownStops,
+                downtimes,
                 processedMetres,
                 processedKilograms,
                 enteredMetres,
@@ -84,7 +84,7 @@ public record Totals(
                 jointSeconds,
                 waitingSeconds,
                 starvedSeconds,
-                ownStopSeconds,
+                downtimeSeconds,
                 blockedSeconds,
                 levelIntegral - metres * duration,
                 lowestLevel - metres,

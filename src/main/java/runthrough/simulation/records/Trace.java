@@ -79,6 +79,6 @@ public record Trace(List<Point> points, double capacity) {
         /** Stopped for want of strip, and not for a stop of its own. */
         STARVED,
         /** Held by a stop of its own. */
-        OWN_STOP
+        DOWNTIME
     }
 }

@@ -24,7 +24,7 @@ public enum ComparisonMeasure {
     /** Scrap over scrap and processed strip, by mass, in [0, 1]. */
     SCRAP_SHARE(Better.LESS, Per.NOTHING),
     /** How long the strip stands at the joiner, or at the place where it is threaded, at a coil change (s). */
-    JOINT_TIME(Better.LESS, Per.NOTHING),
+    JOINT_CYCLE_TIME(Better.LESS, Per.NOTHING),
     /**
      * Work of people at the joint at a coil change (person-seconds): the time that tail and join work take, rethreading
      * included, and what is done again when a joint is not good, times the crew. All of the crew count as present, and waiting
@@ -92,7 +92,7 @@ public enum ComparisonMeasure {
             case UTILISATION -> totals.utilisation();
             case SCRAP_MASS -> perShift(totals, totals.scrapKilograms());
             case SCRAP_SHARE -> totals.scrapShare();
-            case JOINT_TIME -> totals.jointSeconds() / totals.changes();
+            case JOINT_CYCLE_TIME -> totals.jointSeconds() / totals.changes();
             case CREW_TIME_PER_CHANGE -> crew * workSeconds(totals) / totals.changes();
             case CREW_TIME -> perShift(totals, crew * workSeconds(totals));
         };

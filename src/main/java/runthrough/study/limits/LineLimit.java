@@ -41,9 +41,9 @@ public record LineLimit(
         /** Fastest rated process speed of any coil (m/s); the limit is the largest that meets the target. */
         PROCESS_SPEED(Kind.SPEED, Crossing.Harder.LARGER),
         /** Factor on the time of all work on the standing strip, 1 now; the limit is the largest. */
-        JOINT_TIME_FACTOR(Kind.SHARE, Crossing.Harder.LARGER),
+        JOINT_CYCLE_TIME_FACTOR(Kind.SHARE, Crossing.Harder.LARGER),
         /** Seconds more on every joint, 0 now; the limit is the most. */
-        JOINT_TIME_ADDED(Kind.TIME, Crossing.Harder.LARGER),
+        JOINT_CYCLE_TIME_ADDED(Kind.TIME, Crossing.Harder.LARGER),
         /** Top speed of the entry (m/s); the limit is the lowest. */
         ENTRY_TOP_SPEED(Kind.SPEED, Crossing.Harder.SMALLER),
         /** Mean length of the coils as they come (m), crops included; the limit is the shortest. */

@@ -81,7 +81,7 @@ record VariedInput(
 
     private static VariedInput jointCycleTimeFactor(Line line) {
         return scaled(
-                What.JOINT_TIME_FACTOR,
+                What.JOINT_CYCLE_TIME_FACTOR,
                 line,
                 1,
                 false,
@@ -94,7 +94,7 @@ record VariedInput(
         double now = HandCalculation.of(line).joint().work();
         double most = FAR * Math.max(now, HandCalculation.of(line).coilRun());
         return new VariedInput(
-                What.JOINT_TIME_ADDED,
+                What.JOINT_CYCLE_TIME_ADDED,
                 line,
                 0,
                 false,

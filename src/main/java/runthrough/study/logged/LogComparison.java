@@ -11,10 +11,10 @@ import runthrough.study.statistics.Wilson;
  *
  * @param request of the model
  * @param log of the line
- * @param loggedJointCycleTimes whether the model was given the joint times of the log
+ * @param loggedJointCycleTimes whether the model was given the joint cycle times of the log
  * @param simulatedLogs how many
  * @param figures one for each {@link LogFigure}, in their order
- * @param jointTimes how the joint times of the model spread
+ * @param jointCycleTimes how the joint cycle times of the model spread
  */
 public record LogComparison(
         SimulationRequest request,
@@ -22,14 +22,14 @@ public record LogComparison(
         boolean loggedJointCycleTimes,
         int simulatedLogs,
         List<FigureComparison> figures,
-        List<JointShare> jointTimes) {
+        List<JointShare> jointCycleTimes) {
 
     /** Chance of calling one of the further figures different though it is not: all together one time in twenty. */
     private static final double FURTHER = (1 - Interval.CONFIDENCE) / (LogFigure.values().length - 1);
 
     public LogComparison {
         figures = List.copyOf(figures);
-        jointTimes = List.copyOf(jointTimes);
+        jointCycleTimes = List.copyOf(jointCycleTimes);
     }
 
     /** Whether the model fits. */

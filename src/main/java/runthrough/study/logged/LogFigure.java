@@ -29,12 +29,12 @@ public enum LogFigure {
     UNTIL_RESTART(
             Kind.TIME,
             log -> mean(log.changes().stream().mapToDouble(Change::untilRestart).toArray())),
-    /** Mean joint time (s). */
-    JOINT_TIME(
+    /** Mean joint cycle time (s). */
+    JOINT_CYCLE_TIME(
             Kind.TIME,
             log -> mean(log.joints().stream().mapToDouble(Joint::time).toArray())),
-    /** The joint time that nine in ten stay below (s). */
-    LONG_JOINT_TIME(Kind.TIME, log -> Sample.of(log.jointTimes()).percentile(0.9)),
+    /** The joint cycle time that nine in ten stay below (s). */
+    LONG_JOINT_CYCLE_TIME(Kind.TIME, log -> Sample.of(log.jointCycleTimes()).percentile(0.9)),
     /**
      * From one tail to the next, on average (s), where the process ran through: then it is the strip of a coil over the process
      * speed, however long the joint took.

@@ -47,7 +47,7 @@ public final class LogStudy {
      *
      * @param request the model, whose line must have passed its check
      * @param log of the line, with a coil change at least
-     * @param loggedJointCycleTimes whether the model is given the joint times of the log in place of its own work, preparation
+     * @param loggedJointCycleTimes whether the model is given the joint cycle times of the log in place of its own work, preparation
      *     included, so that what is tested is the rest of it
      * @param logs how many logs to simulate, {@code >= 100}
      */
@@ -57,8 +57,8 @@ public final class LogStudy {
         this.loggedJointCycleTimes = loggedJointCycleTimes;
         this.logs = logs;
         if (loggedJointCycleTimes && !request.line().practice().hasJoiner()) {
-            throw new StudyException("a line without a joiner has no joint times to take from a log; leave out"
-                    + " --logged-joint-times");
+            throw new StudyException("a line without a joiner has no joint cycle times to take from a log; leave out"
+                    + " --logged-joint-cycle-times");
         }
     }
 
@@ -101,8 +101,8 @@ public final class LogStudy {
     }
 
     private Line withLoggedJointCycleTimes(Line line) {
-        Distribution times =
-                Distribution.observed(DoubleStream.of(log.jointTimes()).boxed().toList());
+        Distribution times = Distribution.observed(
+                DoubleStream.of(log.jointCycleTimes()).boxed().toList());
         WorkElement joint = new WorkElement(
                 "logged joint", new WorkElement.WorkTime.Timed(times), new WorkElement.Occurrence.Always(), true);
         CoilChange change = line.change();
@@ -110,9 +110,9 @@ public final class LogStudy {
                 new CoilChange(change.crew(), List.of(), List.of(), List.of(joint), new CoilChange.Reject.Never()));
     }
 
-    /** Joint times (s) at which the shares of the line and of the model are told. */
+    /** Joint cycle times (s) at which the shares of the line and of the model are told. */
     private double[] grid() {
-        double[] times = log.jointTimes();
+        double[] times = log.jointCycleTimes();
         double most = Arrays.stream(times).max().orElse(1);
         double least = Arrays.stream(times).min().orElse(0);
         double from = Math.max(0, least - 0.1 * (most - least));
@@ -132,7 +132,7 @@ public final class LogStudy {
     }
 
     private List<JointShare> jointShares(List<Seen> seen, double[] grid) {
-        Sample logged = Sample.of(log.jointTimes());
+        Sample logged = Sample.of(log.jointCycleTimes());
         return IntStream.range(0, grid.length)
                 .mapToObj(i -> {
                     Sample shares = Sample.of(
@@ -152,7 +152,7 @@ public final class LogStudy {
     @SuppressWarnings("ArrayRecordComponent") // private, and nobody changes it
     private record Seen(Map<LogFigure, Double> figures, double[] shares) {
         static Seen of(LineLog log, double[] grid) {
-            Sample times = Sample.of(log.jointTimes());
+            Sample times = Sample.of(log.jointCycleTimes());
             return new Seen(
                     Arrays.stream(LogFigure.values())
                             .collect(Collectors.toMap(Function.identity(), figure -> figure.of(log))),

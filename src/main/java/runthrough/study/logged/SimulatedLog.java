@@ -36,7 +36,7 @@ public final class SimulatedLog {
         for (Trace.Point point : replication.trace().orElseThrow().points()) {
             boolean rests = point.processSpeed() == 0 && !(point.processAcceleration() > 0);
             if (rests != stands) {
-                isOwn = rests ? point.processState() == Trace.ProcessState.OWN_STOP : isOwn;
+                isOwn = rests ? point.processState() == Trace.ProcessState.DOWNTIME : isOwn;
                 if (!(saysWhy && isOwn)) {
                     events.add(new LineEvent(point.time(), rests ? What.LINE_STOPPED : What.LINE_RUNNING, ""));
                 }

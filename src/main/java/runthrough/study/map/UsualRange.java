@@ -24,11 +24,11 @@ public record UsualRange(double from, double to) {
                 : path.equals(LineFigure.RATED_SPEED.path()) ? ofRatedSpeed(line, now) : about(now);
     }
 
-    /** For joint times (s), about {@code now}. */
+    /** For joint cycle times (s), about {@code now}. */
     static UsualRange ofJointCycleTime(Line line, double now) {
         return HandCalculation.of(line)
                 .storage()
-                .map(Storage::jointTime)
+                .map(Storage::jointCycleTime)
                 .map(limit -> about(now, limit))
                 .orElseGet(() -> about(now));
     }

@@ -57,7 +57,7 @@ public record Crossing(
 
     /** Which values of a number are harder on the line. */
     public enum Harder {
-        /** Larger ones, as of the process speed or the joint time. */
+        /** Larger ones, as of the process speed or the joint cycle time. */
         LARGER,
         /** Smaller ones, as of the capacity or the entry's top speed. */
         SMALLER

@@ -13,12 +13,14 @@ public enum ChangeMeasure {
     /** Whether it ran through: 1 if it did, 0 if not. */
     RUN_THROUGH,
     /** How long the strip stood at the joiner (s). */
-    JOINT_TIME,
+    JOINT_CYCLE_TIME,
     /** Time at the rated speed that it cost the process (s). */
     LOST_TIME;
 
     /** What can be asked of {@code line}: without an accumulator there is no margin, and no coil change runs through. */
     public static List<ChangeMeasure> of(Line line) {
-        return line.practice().isOneStrip() ? List.of(LOST_TIME, JOINT_TIME) : List.of(MARGIN, RUN_THROUGH, JOINT_TIME);
+        return line.practice().isOneStrip()
+                ? List.of(LOST_TIME, JOINT_CYCLE_TIME)
+                : List.of(MARGIN, RUN_THROUGH, JOINT_CYCLE_TIME);
     }
 }

@@ -27,7 +27,7 @@ final class MeasureReader {
         return switch (measure) {
             case MARGIN -> spare.metres(change);
             case RUN_THROUGH -> change.outcome() == Outcome.RAN_THROUGH ? 1 : 0;
-            case JOINT_TIME -> change.jointTime();
+            case JOINT_CYCLE_TIME -> change.jointCycleTime();
             case LOST_TIME -> change.lostMetres() / line.ratedSpeed(line.coils().get(change.tailCoil()));
         };
     }

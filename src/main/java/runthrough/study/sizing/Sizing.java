@@ -32,7 +32,7 @@ import runthrough.study.statistics.RelativeHalfWidth;
  * @param resolution how many coil changes it takes to show the target met at all; its {@code toDecide} is empty here
  * @param curve share against capacity, smallest capacity first; each point under the same random numbers
  * @param handCalculation closed forms of the line as it is, for the coil that is hardest on it: capacity needed for the mean
- *     joint time
+ *     joint cycle time
  * @param noneEnough why no capacity is enough and what would free it; only with {@link Answer#NONE_IS_ENOUGH}
  */
 public record Sizing(

@@ -38,7 +38,7 @@ public record JointTail(int rows, Moments together, double apartSd, List<Percent
     }
 
     /**
-     * A percentile of the joint time.
+     * A percentile of the joint cycle time.
      *
      * @param p share of joints below, in (0, 1)
      * @param together of the rows as observed (s)

@@ -50,14 +50,14 @@ class ChartsTest {
     void studyOfALineWithAccumulatorHasAllCharts() {
         assertThat(Charts.of(study(LINE, UnitSystem.METRIC)))
                 .extracting(Chart::id)
-                .containsExactly("level", "close-up", "joint-time", "margin", "drawn", "run");
+                .containsExactly("level", "close-up", "joint-cycle-time", "margin", "drawn", "run");
     }
 
     @Test
     void studyWithoutAccumulatorHasNoChartsOfStrip() {
         assertThat(Charts.of(study(rethread(), UnitSystem.METRIC)))
                 .extracting(Chart::id)
-                .containsExactly("level", "close-up", "joint-time");
+                .containsExactly("level", "close-up", "joint-cycle-time");
     }
 
     @Test
@@ -224,10 +224,10 @@ class ChartsTest {
     }
 
     @Test
-    void jointTimeChartSaysWhatTheStorageBridges() {
+    void jointCycleTimeChartSaysWhatTheStorageBridges() {
         // Of 0, 1 .. 100 s the median is 50 s, the 95th percentile 95 s; 20 of 101 are longer than 80 s.
         double[] times = IntStream.rangeClosed(0, 100).asDoubleStream().toArray();
-        Chart chart = JointTimeChart.of(context(), Sample.of(times), OptionalDouble.of(80));
+        Chart chart = JointCycleTimeChart.of(context(), Sample.of(times), OptionalDouble.of(80));
         assertThat(chart.reading())
                 .isEqualTo(
                         "Half of the joints take at most 50 s, 95 % at most 95 s; a full accumulator bridges 80 s, and "
@@ -247,22 +247,22 @@ class ChartsTest {
                 LINE.change(),
                 LINE.practice(),
                 LINE.bending());
-        assertThat(chart(study(mixed, UnitSystem.METRIC), "joint-time").reading())
+        assertThat(chart(study(mixed, UnitSystem.METRIC), "joint-cycle-time").reading())
                 .contains("; a full accumulator bridges 65.1 s at the fastest process speed, and ");
-        assertThat(chart(study(LINE, UnitSystem.METRIC), "joint-time").reading())
+        assertThat(chart(study(LINE, UnitSystem.METRIC), "joint-cycle-time").reading())
                 .contains("; a full accumulator bridges 89.6 s, and ");
     }
 
     @Test
-    void jointTimeChartOfEqualTimesSaysSo() {
-        Chart chart = JointTimeChart.of(context(), Sample.of(95, 95), OptionalDouble.of(90.5));
+    void jointCycleTimeChartOfEqualTimesSaysSo() {
+        Chart chart = JointCycleTimeChart.of(context(), Sample.of(95, 95), OptionalDouble.of(90.5));
         assertThat(chart.reading())
                 .isEqualTo("Each of the joints takes 95 s; a full accumulator bridges 90.5 s, and all take longer.");
     }
 
     @Test
-    void jointTimeChartWithoutRoomForAnyJointSaysSo() {
-        Chart chart = JointTimeChart.of(context(), Sample.of(95, 95), OptionalDouble.of(-3));
+    void jointCycleTimeChartWithoutRoomForAnyJointSaysSo() {
+        Chart chart = JointCycleTimeChart.of(context(), Sample.of(95, 95), OptionalDouble.of(-3));
         assertThat(chart.reading()).endsWith("; at this speed the accumulator bridges no joint at all.");
     }
 

@@ -28,7 +28,7 @@ import runthrough.simulation.records.WorkRecord.WorkList;
 
 /**
  * A run put together by hand, phase by phase, so that charts can be checked against numbers that no engine made: 72 m of
- * storage, process at 0.75 m/s, entry up to 1.5 m/s, as many coil changes as joint times are given, 400 s apart once full.
+ * storage, process at 0.75 m/s, entry up to 1.5 m/s, as many coil changes as joint cycle times are given, 400 s apart once full.
  */
 public final class HandMadeRun {
     public static final double CAPACITY = 72;
@@ -51,11 +51,11 @@ public final class HandMadeRun {
 
     private HandMadeRun() {}
 
-    /** The run with these joint times (s). */
-    public static Replication of(double... jointTimes) {
+    /** The run with these joint cycle times (s). */
+    public static Replication of(double... jointCycleTimes) {
         HandMadeRun run = new HandMadeRun();
         run.go(MATCHED, 0, 0, EntryState.MATCHED, ProcessState.RUNNING);
-        for (double joint : jointTimes) {
+        for (double joint : jointCycleTimes) {
             run.change(joint);
         }
         run.go(1e-9, 0, 0, EntryState.MATCHED, ProcessState.RUNNING);

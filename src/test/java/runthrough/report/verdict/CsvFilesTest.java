@@ -44,7 +44,7 @@ class CsvFilesTest {
         assertThat(row.get("replication")).isEqualTo("1");
         assertThat(row.get("coil change")).isEqualTo("3");
         assertThat(row.get("next coil")).isEqualTo("2.0 x 240");
-        assertThat(Double.parseDouble(row.get("joint cycle time (s)"))).isEqualTo(third.jointTime());
+        assertThat(Double.parseDouble(row.get("joint cycle time (s)"))).isEqualTo(third.jointCycleTime());
         assertThat(Double.parseDouble(row.get("margin (m)"))).isEqualTo(third.margin());
         assertThat(row.get("outcome")).isEqualTo(third.margin() < 0 ? "stopped" : "ran through");
     }

@@ -70,7 +70,7 @@ class LineLogReaderTest {
         LineLog log = log(HEADER + time.get(0) + ",tail stopped,A\n" + time.get(1) + ",joint released,A\n" + time.get(2)
                 + ",tail stopped,B\n");
 
-        assertThat(log.jointTimes()).containsExactly(60.5);
+        assertThat(log.jointCycleTimes()).containsExactly(60.5);
         assertThat(log.changes().get(0).coilRun()).isEqualTo(839.5);
     }
 
@@ -85,7 +85,7 @@ class LineLogReaderTest {
                 ;tail stopped;900
                 """);
 
-        assertThat(log.jointTimes()).containsExactly(60.25);
+        assertThat(log.jointCycleTimes()).containsExactly(60.25);
         assertThat(log.stops()).hasSize(1);
     }
 

@@ -135,7 +135,7 @@ class CommonRandomNumbersTest {
     }
 
     @Test
-    void jointTimeOfTheFirstChange_isTheDrawThatTheStreamsGive() {
+    void jointCycleTimeOfTheFirstChange_isTheDrawThatTheStreamsGive() {
         // Rules RANDOM-1, RANDOM-2.
         // The first number of each element's stream, inverted.
         Streams streams = new Streams(7, 0);
@@ -146,6 +146,6 @@ class CommonRandomNumbersTest {
                         .quantile(streams.stream(Source.duration(WorkList.JOIN, 1))
                                 .nextDouble());
 
-        assertThat(line().run(1).changes().get(0).jointTime()).isCloseTo(expected, within(1e-9));
+        assertThat(line().run(1).changes().get(0).jointCycleTime()).isCloseTo(expected, within(1e-9));
     }
 }

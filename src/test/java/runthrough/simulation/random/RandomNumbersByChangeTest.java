@@ -105,10 +105,10 @@ class RandomNumbersByChangeTest {
                 changes(line, RandomNumbers.of(0).exchanging(source(line, Source.duration(WorkList.JOIN, 1)), 7));
 
         for (int i = 0; i < CHANGES; i++) {
-            double asTheyCame = a.get(i).jointTime() + b.get(i).jointTime();
-            double exchanged = first.get(i).jointTime() + second.get(i).jointTime();
+            double asTheyCame = a.get(i).jointCycleTime() + b.get(i).jointCycleTime();
+            double exchanged = first.get(i).jointCycleTime() + second.get(i).jointCycleTime();
             assertThat(exchanged).isCloseTo(asTheyCame, within(1e-7));
-            assertThat(first.get(i).jointTime()).isNotCloseTo(a.get(i).jointTime(), within(1e-7));
+            assertThat(first.get(i).jointCycleTime()).isNotCloseTo(a.get(i).jointCycleTime(), within(1e-7));
         }
     }
 
@@ -122,7 +122,7 @@ class RandomNumbersByChangeTest {
         int compared = 0;
         for (int i = 0; i < CHANGES; i++) {
             if (as.get(i).passes() == 1 && other.get(i).passes() == 1) {
-                assertThat(other.get(i).jointTime()).isCloseTo(as.get(i).jointTime(), within(1e-7));
+                assertThat(other.get(i).jointCycleTime()).isCloseTo(as.get(i).jointCycleTime(), within(1e-7));
                 compared++;
             }
         }
@@ -146,26 +146,27 @@ class RandomNumbersByChangeTest {
             assertThat(more.get(i).passes())
                     .isGreaterThanOrEqualTo(changes.get(i).passes());
             if (changes.get(i).passes() == 2 && more.get(i).passes() == 2) {
-                assertThat(more.get(i).jointTime()).isCloseTo(changes.get(i).jointTime(), within(1e-7));
+                assertThat(more.get(i).jointCycleTime())
+                        .isCloseTo(changes.get(i).jointCycleTime(), within(1e-7));
                 twice++;
             }
         }
         assertThat(twice).isGreaterThan(5);
         double once = changes.stream()
                 .filter(change -> change.passes() == 1)
-                .mapToDouble(ChangeRecord::jointTime)
+                .mapToDouble(ChangeRecord::jointCycleTime)
                 .average()
                 .orElseThrow();
         double again = changes.stream()
                 .filter(change -> change.passes() == 2)
-                .mapToDouble(ChangeRecord::jointTime)
+                .mapToDouble(ChangeRecord::jointCycleTime)
                 .average()
                 .orElseThrow();
         // Made again, the next coil's preparation included, it takes 100 s, 60 s and 15 s more on average, with a
         // standard
         // deviation of about 50 s; there are more than five of them.
         assertThat(again - once).isBetween(175 - 70.0, 175 + 70.0);
-        assertThat(changes.stream().filter(change -> change.passes() == 2).map(ChangeRecord::jointTime))
+        assertThat(changes.stream().filter(change -> change.passes() == 2).map(ChangeRecord::jointCycleTime))
                 .doesNotHaveDuplicates();
     }
 
@@ -178,7 +179,8 @@ class RandomNumbersByChangeTest {
                 changes(line, RandomNumbers.of(0).exchanging(source(line, Source.chance(WorkList.JOIN, 2)), 7));
 
         for (int i = 0; i < CHANGES; i++) {
-            double difference = Math.abs(other.get(i).jointTime() - as.get(i).jointTime());
+            double difference =
+                    Math.abs(other.get(i).jointCycleTime() - as.get(i).jointCycleTime());
             assertThat(Math.min(difference, Math.abs(difference - 500))).isLessThan(1e-7);
         }
     }

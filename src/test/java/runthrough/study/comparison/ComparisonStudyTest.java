@@ -35,7 +35,7 @@ import runthrough.study.statistics.Pairs;
 
 /**
  * Alternatives of the plain line of {@link LineBuilder}: coils of 600 m, entry 2.5 m/s, process 1.5 m/s, speeds change at once.
- * A coil takes 400 s. Metres of accumulator bear metres/1.5 seconds of joint time.
+ * A coil takes 400 s. Metres of accumulator bear metres/1.5 seconds of joint cycle time.
  */
 class ComparisonStudyTest {
     private static final int REPLICATIONS = 20;
@@ -101,7 +101,7 @@ class ComparisonStudyTest {
         assertExact(second, ComparisonMeasure.LOST_TIME, (600 / 5000.0 - 6000 / 10_400.0) * 28_800);
         assertExact(second, ComparisonMeasure.CREW_TIME_PER_CHANGE, 120 - 1200);
         assertExact(second, ComparisonMeasure.CREW_TIME, (1200 / 5000.0 - 12_000 / 10_400.0) * 28_800);
-        assertExact(second, ComparisonMeasure.JOINT_TIME, -540);
+        assertExact(second, ComparisonMeasure.JOINT_CYCLE_TIME, -540);
         assertThat(difference(second, ComparisonMeasure.RUN_THROUGH).message()).isEqualTo(Message.NONE);
 
         Compared third = comparison.others().get(1);
@@ -222,7 +222,7 @@ class ComparisonStudyTest {
     void anExactOneIsHeldAgainstEveryReplicationOfTheOther() {
         Line exact = new LineBuilder().capacity(75).join(45).build();
         Comparison comparison = compare(1, alternative("exact", exact), alternative("random", random(75)));
-        Figure joint = comparison.others().get(0).figure(ComparisonMeasure.JOINT_TIME);
+        Figure joint = comparison.others().get(0).figure(ComparisonMeasure.JOINT_CYCLE_TIME);
         Difference difference = joint.difference().orElseThrow();
 
         assertThat(comparison.chance()).isTrue();
@@ -241,7 +241,8 @@ class ComparisonStudyTest {
                 .get(0);
 
         assertThat(difference(other, ComparisonMeasure.OUTPUT_LENGTH).message()).isEqualTo(Message.NONE);
-        assertThat(difference(other, ComparisonMeasure.JOINT_TIME).message()).isEqualTo(Message.NONE);
+        assertThat(difference(other, ComparisonMeasure.JOINT_CYCLE_TIME).message())
+                .isEqualTo(Message.NONE);
     }
 
     @Test
@@ -254,7 +255,7 @@ class ComparisonStudyTest {
 
         assertThat(comparison
                         .today()
-                        .figure(ComparisonMeasure.JOINT_TIME)
+                        .figure(ComparisonMeasure.JOINT_CYCLE_TIME)
                         .value()
                         .mean())
                 .isCloseTo(160, within(1e-9));
@@ -267,7 +268,7 @@ class ComparisonStudyTest {
         assertThat(difference(comparison.others().get(0), ComparisonMeasure.CREW_TIME_PER_CHANGE)
                         .message())
                 .isEqualTo(Message.NONE);
-        assertExact(comparison.others().get(0), ComparisonMeasure.JOINT_TIME, -100);
+        assertExact(comparison.others().get(0), ComparisonMeasure.JOINT_CYCLE_TIME, -100);
     }
 
     @Test

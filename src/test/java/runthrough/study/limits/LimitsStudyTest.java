@@ -93,10 +93,10 @@ class LimitsStudyTest {
         double longest = (117 - RAMPS * 2.25) / 1.5;
         Limits limits = limits(request(RAMPED, 40, 3), 0.995);
 
-        LineLimit factor = limit(limits, What.JOINT_TIME_FACTOR);
+        LineLimit factor = limit(limits, What.JOINT_CYCLE_TIME_FACTOR);
         assertThat(value(factor)).isCloseTo(longest / 60, parts(longest / 60, 1.1e-4));
         assertThat(factor.neighbour().orElseThrow().value()).isCloseTo(longest / 60, parts(1, 1e-9));
-        LineLimit added = limit(limits, What.JOINT_TIME_ADDED);
+        LineLimit added = limit(limits, What.JOINT_CYCLE_TIME_ADDED);
         // To 0.01 % of the 60 s of work.
         assertThat(value(added)).isCloseTo(longest - 60, within(0.0061));
         assertThat(added.present()).isZero();
@@ -170,12 +170,12 @@ class LimitsStudyTest {
                 .build();
         Limits limits = limits(request(line, 100, 20), 0.9);
 
-        LineLimit factor = limit(limits, What.JOINT_TIME_FACTOR);
+        LineLimit factor = limit(limits, What.JOINT_CYCLE_TIME_FACTOR);
         double exact = 200 / 1.5 / 114;
         assertThat(exact).isBetween(low(factor), high(factor));
         assertThat(factor.neighbour().orElseThrow().value()).isCloseTo(200 / 1.5 / 90, within(1e-9));
         assertThat(factor.differences()).containsExactly(Difference.CHANCE, Difference.TARGET);
-        LineLimit added = limit(limits, What.JOINT_TIME_ADDED);
+        LineLimit added = limit(limits, What.JOINT_CYCLE_TIME_ADDED);
         assertThat(200 / 1.5 - 114).isBetween(low(added), high(added));
         LineLimit speed = limit(limits, What.PROCESS_SPEED);
         assertThat(200 / 114.0).isBetween(low(speed), high(speed));
@@ -202,9 +202,9 @@ class LimitsStudyTest {
         Limits limits = limits(request(line, 10, 1), 1);
 
         assertThat(value(limit(limits, What.PROCESS_SPEED))).isCloseTo(1.25, parts(1.25, 1.1e-4));
-        assertThat(value(limit(limits, What.JOINT_TIME_FACTOR))).isCloseTo(100 / 120.0, within(1e-4));
+        assertThat(value(limit(limits, What.JOINT_CYCLE_TIME_FACTOR))).isCloseTo(100 / 120.0, within(1e-4));
         // No seconds can be added, no entry is fast enough, no coil long enough.
-        for (What what : List.of(What.JOINT_TIME_ADDED, What.ENTRY_TOP_SPEED, What.COIL_LENGTH)) {
+        for (What what : List.of(What.JOINT_CYCLE_TIME_ADDED, What.ENTRY_TOP_SPEED, What.COIL_LENGTH)) {
             assertThat(limit(limits, what).crossing().found()).isEqualTo(Found.MISSED_THROUGHOUT);
             assertThat(limit(limits, what).crossing().value()).isEmpty();
             assertThat(limit(limits, what).neighbour()).isEmpty();
@@ -219,7 +219,7 @@ class LimitsStudyTest {
                 .capacity(150)
                 .join(Distribution.uniform(60, 120))
                 .build();
-        LineLimit added = limit(limits(request(line, 50, 10), 0.9), What.JOINT_TIME_ADDED);
+        LineLimit added = limit(limits(request(line, 50, 10), 0.9), What.JOINT_CYCLE_TIME_ADDED);
 
         assertThat(added.crossing().found()).isEqualTo(Found.MISSED_THROUGHOUT);
         assertThat(added.neighbour().orElseThrow().value()).isCloseTo(10, within(1e-6));

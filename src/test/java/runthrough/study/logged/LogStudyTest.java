@@ -67,7 +67,7 @@ class LogStudyTest {
                     .as("coil change " + (i + 1))
                     .isEqualTo(run.changes().get(i).starvedStops() == 0);
             assertThat(log.changes().get(i).joint().time())
-                    .isEqualTo(run.changes().get(i).jointTime());
+                    .isEqualTo(run.changes().get(i).jointCycleTime());
         }
         double stood = log.stops().stream().mapToDouble(LineLog.Stop::duration).sum();
         assertThat(stood).isCloseTo(run.totals().starvedSeconds(), org.assertj.core.api.Assertions.within(1e-6));
@@ -90,7 +90,7 @@ class LogStudyTest {
         assertThat(compare(LINE, log(line(120, 60).build(), CHANGES, 1)).fit()).isEqualTo(Fit.LINE_STOPS_LESS);
         assertThat(compare(LINE, log(line(91.5, 60).build(), CHANGES, 1)).differing())
                 .extracting(FigureComparison::figure)
-                .doesNotContain(LogFigure.JOINT_TIME, LogFigure.LONG_JOINT_TIME, LogFigure.CYCLE);
+                .doesNotContain(LogFigure.JOINT_CYCLE_TIME, LogFigure.LONG_JOINT_CYCLE_TIME, LogFigure.CYCLE);
     }
 
     @Test
@@ -101,9 +101,9 @@ class LogStudyTest {
         LogComparison withTheirJoints = new LogStudy(request(LINE), slow, true, 100).run(1, StudyListener.NONE);
 
         assertThat(asDescribed.fit()).isEqualTo(Fit.LINE_STOPS_MORE);
-        assertThat(asDescribed.differing()).extracting(FigureComparison::figure).contains(LogFigure.JOINT_TIME);
+        assertThat(asDescribed.differing()).extracting(FigureComparison::figure).contains(LogFigure.JOINT_CYCLE_TIME);
         assertThat(withTheirJoints.fit()).isEqualTo(Fit.FITS);
-        assertThat(withTheirJoints.of(LogFigure.JOINT_TIME).isWithin()).isTrue();
+        assertThat(withTheirJoints.of(LogFigure.JOINT_CYCLE_TIME).isWithin()).isTrue();
     }
 
     @Test
@@ -156,8 +156,8 @@ class LogStudyTest {
         LineLog log = log(LINE, 30, 8);
         Consumer<Integer> run = threads -> assertThat(new LogStudy(request(LINE), log, false, 100)
                         .run(threads, StudyListener.NONE)
-                        .jointTimes())
-                .isEqualTo(compare(LINE, log).jointTimes());
+                        .jointCycleTimes())
+                .isEqualTo(compare(LINE, log).jointCycleTimes());
 
         run.accept(2);
         run.accept(5);

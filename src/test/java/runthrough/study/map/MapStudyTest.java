@@ -31,7 +31,7 @@ import runthrough.study.map.MapVariants.Variant;
 import runthrough.study.map.ShareMap.Way;
 
 /**
- * Joint time against process speed of the plain line of {@link LineBuilder}: speeds change at once, so that a joint of T seconds
+ * Joint cycle time against process speed of the plain line of {@link LineBuilder}: speeds change at once, so that a joint of T seconds
  * at V m/s draws V T of the 100 m of accumulator. The entry runs 2.5 m/s.
  */
 class MapStudyTest {

@@ -53,7 +53,7 @@ class RandomnessStudyTest {
     }
 
     /**
-     * Always refilled: the joint time is the sum of its independent elements, and the margin is 500 m - 1.5 m/s x joint time.
+     * Always refilled: the joint cycle time is the sum of its independent elements, and the margin is 500 m - 1.5 m/s x joint cycle time.
      * So each element carries its own variance over the sum of all, by itself and in all, of the one as of the other.
      */
     @Test
@@ -70,7 +70,7 @@ class RandomnessStudyTest {
 
         List<VarianceShares> all = shares(line, new Extent.Changes(20), 400);
 
-        for (ChangeMeasure measure : List.of(ChangeMeasure.MARGIN, ChangeMeasure.JOINT_TIME)) {
+        for (ChangeMeasure measure : List.of(ChangeMeasure.MARGIN, ChangeMeasure.JOINT_CYCLE_TIME)) {
             VarianceShares shares = of(measure, all);
             List<Distribution> distributions = List.of(FIT, WELD, SHEAR);
             List<RandomSource> sources = RandomSource.of(line);
@@ -112,7 +112,7 @@ class RandomnessStudyTest {
         double whole = v * passes + rejects;
         double fits = v / (1 - p * p);
 
-        VarianceShares shares = of(ChangeMeasure.JOINT_TIME, shares(line, new Extent.Changes(20), 2000));
+        VarianceShares shares = of(ChangeMeasure.JOINT_CYCLE_TIME, shares(line, new Extent.Changes(20), 2000));
 
         assertNear(of(Kind.REJECT, shares).index().first(), rejects / whole);
         assertNear(of(Kind.DURATION, shares).index().first(), fits / whole);
@@ -136,7 +136,7 @@ class RandomnessStudyTest {
 
         assertThat(all)
                 .extracting(VarianceShares::measure)
-                .containsExactly(ChangeMeasure.LOST_TIME, ChangeMeasure.JOINT_TIME);
+                .containsExactly(ChangeMeasure.LOST_TIME, ChangeMeasure.JOINT_CYCLE_TIME);
         assertNear(of(Kind.DURATION, all.get(0)).index().first(), variance(FIT) / sum);
         assertNear(of(Kind.RESTART_DELAY, all.get(0)).index().total(), variance(delay) / sum);
         assertThat(all.get(0).mean()).isCloseTo(30 + 40, within(2.0));

@@ -126,7 +126,8 @@ class SizingStudyTest {
 
     @Test
     void alwaysRefilledRandomJoints_theIntervalHoldsTheQuantile() {
-        // The accumulator is always full again, so a change runs through if 1.5 m/s for the joint time is no more than
+        // The accumulator is always full again, so a change runs through if 1.5 m/s for the joint cycle time is no more
+        // than
         // it
         // holds: 99 % of joints do with 1.5 times their 99 % quantile.
         Distribution joint = Distribution.lognormal(60, 12);

@@ -14,9 +14,9 @@ import runthrough.quantity.Unit;
 import runthrough.study.statistics.Sample;
 
 /** How long the strip stands at the joiner: a histogram with percentiles, and the longest time that the storage bridges. */
-final class JointTimeChart {
+final class JointCycleTimeChart {
     private static final double[] PERCENTILES = {0.5, 0.9, 0.95, 0.99};
-    /** A limit this many times the longest joint time or more would leave the picture empty. */
+    /** A limit this many times the longest joint cycle time or more would leave the picture empty. */
     private static final double FAR = 1.8;
 
     private final ChartContext context;
@@ -25,7 +25,7 @@ final class JointTimeChart {
     private final boolean rethread;
     private final Unit clock;
 
-    private JointTimeChart(ChartContext context, Sample times, OptionalDouble longest) {
+    private JointCycleTimeChart(ChartContext context, Sample times, OptionalDouble longest) {
         this.context = context;
         this.times = times;
         this.longest = longest;
@@ -35,26 +35,26 @@ final class JointTimeChart {
     }
 
     /**
-     * The chart of the joint times of all replications.
+     * The chart of the joint cycle times of all replications.
      *
-     * @param longest joint time (s) that a full accumulator bridges at the fastest rated speed, where there is an accumulator
+     * @param longest joint cycle time (s) that a full accumulator bridges at the fastest rated speed, where there is an accumulator
      */
     static Chart of(ChartContext context, Sample times, OptionalDouble longest) {
-        return new JointTimeChart(context, times, longest).chart();
+        return new JointCycleTimeChart(context, times, longest).chart();
     }
 
     private Chart chart() {
         Histogram histogram = Histogram.of(times, clock.fromSi(1));
         DistributionPlot distribution = new DistributionPlot(context.style(), histogram);
         mark(distribution);
-        String name = rethread ? "standing time" : "joint time";
+        String name = rethread ? "standing time" : "joint cycle time";
         XYPlot plot = distribution.plot(name + ", " + clock.symbol(), i -> Palette.ENOUGH);
         String title = rethread
                 ? "Standing time: how long the strip stands for rethreading"
-                : "Joint time: how long the strip stands at the joiner";
+                : "Joint cycle time: how long the strip stands at the joiner";
         String reading = reading(histogram);
         return new Chart(
-                "joint-time",
+                "joint-cycle-time",
                 title,
                 reading,
                 "Histogram of " + times.count() + " times from " + text(times.percentile(0)) + " to "

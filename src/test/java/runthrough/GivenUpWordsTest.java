@@ -1,0 +1,114 @@
+package runthrough;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The words that {@code src/docs/terms.md} gives up are in no code, text or document; it names the word to use instead. */
+class GivenUpWordsTest {
+
+    private static final List<String> COVERED = List.of("src/docs");
+
+    /** By the end of a file's path, the words that may stand in it. */
+    private static final Map<String, Set<String>> EXCEPTIONS = Map.of(
+            // Says what an old key is called now.
+            "scenario/grammar/FormerNames.java", Set.of("own stop*", "spoilt", "joint time*"),
+            // The name of an author.
+            "docs/terms.md", Set.of("law"));
+
+    private static final Path TERMS = Path.of("src/docs/terms.md");
+    private static final String TABLE = "## Words that were given up";
+    private static final Pattern READABLE =
+            Pattern.compile(".*\\.(java|jte|js|html|css|svg|properties|md|yaml|csv|json|xml)");
+
+    @Test
+    void noGivenUpWordIsLeft() throws IOException {
+        List<String> found = new ArrayList<>();
+        for (String place : COVERED) {
+            for (Path file : files(Path.of(place))) {
+                String text = Files.readString(file);
+                find(file.toString(), file.equals(TERMS) ? text.substring(0, text.indexOf(TABLE)) : text, found);
+            }
+        }
+        assertThat(found).isEmpty();
+    }
+
+    @Test
+    void wordsAreFoundInEverySpelling() {
+        List<String> found = new ArrayList<>();
+        find("X.java", "// own\n    // stop\nownStops OWN_STOP own-stop\n\"by \"\n  + \"hand\"; law; lawn", found);
+        assertThat(found.stream().map(text -> text.substring(0, text.indexOf(' '))))
+                .containsExactlyInAnyOrder(
+                        "X.java:1:", "X.java:3:", "X.java:3:", "X.java:3:", "X.java:4:", "X.java:5:");
+    }
+
+    private static void find(String file, String text, List<String> found) {
+        Set<String> allowed = EXCEPTIONS.entrySet().stream()
+                .filter(exception -> file.endsWith(exception.getKey()))
+                .flatMap(exception -> exception.getValue().stream())
+                .collect(Collectors.toSet());
+        String plain = plain(text);
+        givenUp().forEach((word, instead) -> {
+            Matcher matcher = pattern(word).matcher(plain);
+            while (!allowed.contains(word) && matcher.find()) {
+                long line = 1
+                        + plain.substring(0, matcher.start())
+                                .chars()
+                                .filter(c -> c == '\n')
+                                .count();
+                found.add(file + ":" + line + ": '" + word + "' was given up; use: " + instead);
+            }
+        });
+    }
+
+    /** Lower case, words of a name apart, and no mark of a comment or of a broken text between two words; lines stay. */
+    private static String plain(String text) {
+        return text.replaceAll("(?m)^[ \\t]*(\\*|//|#)+", " ")
+                .replaceAll("\"\\s*?\n\\s*\\+ \"", "\n")
+                .replaceAll("(?<=[a-z0-9])(?=[A-Z])", " ")
+                .replaceAll("[-_]", " ")
+                .toLowerCase(Locale.ROOT);
+    }
+
+    private static Pattern pattern(String word) {
+        return Pattern.compile(Arrays.stream(word.split(" "))
+                .map(part -> part.replace("*", "[a-z]*"))
+                .collect(Collectors.joining("\\s+", "(?<![a-z])", "(?![a-z])")));
+    }
+
+    private static Map<String, String> givenUp() {
+        try (Stream<String> lines = Files.lines(TERMS)) {
+            Map<String, String> words = lines.dropWhile(line -> !line.equals(TABLE))
+                    .filter(line -> line.startsWith("| "))
+                    .skip(1)
+                    .map(line -> line.split(" *\\| *"))
+                    .collect(Collectors.toMap(cells -> cells[1], cells -> cells[2]));
+            assertThat(words).hasSizeGreaterThan(20);
+            return words;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static List<Path> files(Path place) throws IOException {
+        try (Stream<Path> files = Files.walk(place)) {
+            return files.filter(file -> READABLE.matcher(file.toString()).matches())
+                    .sorted()
+                    .toList();
+        }
+    }
+}
