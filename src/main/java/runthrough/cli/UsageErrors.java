@@ -51,7 +51,9 @@ final class UsageErrors implements IParameterExceptionHandler {
         }
         if (!command.subcommands().isEmpty()) {
             Collection<String> commands = command.subcommands().keySet();
-            return word + " is not a command." + meant(word, commands);
+            return FormerCommands.now(word)
+                    .map(now -> "The command " + word + " is now called " + now + ".")
+                    .orElseGet(() -> word + " is not a command." + meant(word, commands));
         }
         return word + " is one argument too many for " + command.qualifiedName() + ".";
     }
