@@ -57,6 +57,11 @@ public final class Numbers {
         return Math.abs(number) < 10_000 ? digits : digits.replaceAll("(?<=\\d)(?=(\\d{3})+$)", " ");
     }
 
+    /** Whether {@code value} is written as 0 to the digits that half the width of its interval, {@code >= 0}, leaves certain. */
+    public static boolean roundsToNothing(double value, double halfWidth) {
+        return halfWidth > 0 ? Math.abs(value) < 0.5 * Math.pow(10, Math.min(0, lastCertain(halfWidth))) : value == 0;
+    }
+
     /** With every digit that the number has, without an exponent. */
     public static String plain(double value) {
         return finiteOr(value, () -> trimmed(BigDecimal.valueOf(value)));

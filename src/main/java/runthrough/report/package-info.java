@@ -1,5 +1,5 @@
 /**
- * What people and machines are told of a study: the terminal's text, the HTML report, JSON, CSV files.
+ * What people and machines are given of a study: the terminal's text, the HTML report, JSON, CSV files.
  *
  * <p>Main types: {@link runthrough.report.verdict.RunThroughResult} (all that is reported), {@link
  * runthrough.report.verdict.TerminalReport}, {@link runthrough.report.verdict.HtmlReport}, {@link runthrough.report.verdict.JsonReport}, {@link

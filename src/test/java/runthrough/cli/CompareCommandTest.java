@@ -105,7 +105,7 @@ class CompareCommandTest {
         }
         assertThat(Files.readString(folder.resolve("today/alternatives.csv")))
                 .startsWith("alternative,figure,unit,value,low,high,less today's")
-                .contains("\r\nrethread,output of a year,t,", ",none\r\n", ",real\r\n");
+                .contains("\r\nrethread,output of a year,t,", ",none\r\n", ",significant\r\n");
         assertThat(Files.readString(folder.resolve("today/report.html")))
                 .contains("<svg", "20 m more", "id=\"alternatives\"", "id=\"gain\"");
     }

@@ -49,7 +49,7 @@ class LimitsCommandTest {
         assertThat(done.out().replace('\n', ' '))
                 .startsWith("Quick line (invented) WITHIN ITS LIMITS. As it is, the line runs through 100 %")
                 .contains("It would still meet it with the process at up to 1")
-                .contains("with joints that take up to 1.667 times their time");
+                .contains("with joints that take up to 1.67 times their time");
         assertThat(done.out().lines())
                 .anySatisfy(line -> assertThat(line).contains("longest joint, more time", "+0 s", "+40 s", "capacity"))
                 .anySatisfy(line -> assertThat(line).contains("fewest uncoilers", "2 ", " 1 "))
@@ -61,7 +61,7 @@ class LimitsCommandTest {
     void limitsOfALineWithoutChanceAreThoseOfTheClosedForms_toAThousandth() throws IOException {
         for (String what : List.of("process-speed", "joint-cycle-time-factor")) {
             JsonNode limit = limit(what, "limits", "quick.yaml", "--no-report", "--json");
-            double byHand = limit.path("by_closed_form").asDouble();
+            double byHand = limit.path("by_hand_calculation").asDouble();
             assertThat(limit.path("value").asDouble()).as(what).isCloseTo(byHand, within(1e-3 * byHand));
             assertThat(limit.path("differences")).as(what).isEmpty();
         }
@@ -75,7 +75,7 @@ class LimitsCommandTest {
 
         assertThat(speed.path("low").asDouble()).isLessThan(100 / 107.0);
         assertThat(speed.path("high").asDouble()).isGreaterThan(100 / 107.0);
-        assertThat(speed.path("by_closed_form").asDouble()).isCloseTo(100 / 80.0, within(1e-6));
+        assertThat(speed.path("by_hand_calculation").asDouble()).isCloseTo(100 / 80.0, within(1e-6));
         assertThat(speed.path("differences").toString()).isEqualTo("[\"chance\",\"target\"]");
         assertThat(speed.path("cause_beyond").asText()).isEqualTo("capacity");
     }
@@ -117,7 +117,7 @@ class LimitsCommandTest {
         assertThat(Files.readAllLines(folder.resolve("one/limits.csv")))
                 .hasSize(8)
                 .first()
-                .isEqualTo("limit,unit,now,value,low,high,shown to meet,by hand,what binds");
+                .isEqualTo("limit,unit,now,value,low,high,shown to meet,hand calculation,limiting factor");
     }
 
     @ParameterizedTest

@@ -40,7 +40,7 @@ class MapCommandTest {
         assertThat(done.out().replace('\n', ' '))
                 .contains("The line as it is, at 60 s and 60 m/min, meets it")
                 .contains("With joint cycle time changed alone, the target is lost at about ")
-                .contains("The calculation by hand draws the same line as the simulation.");
+                .contains("The hand calculation draws the same line as the simulation.");
         assertThat(done.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
     }
 

@@ -56,7 +56,7 @@ class SensitivityCommandTest {
                 .contains("accumulator.capacity of 90 m instead of 100 m costs 10 m")
                 .contains("process.speed of 54 m/min instead of 60 m/min gives 6 m")
                 .contains("No input is shown to move the share run through.")
-                .contains("Nothing in this line is left to chance")
+                .contains("Nothing in this line is random")
                 .contains("margin at the target 40 m");
         assertThat(done.out().lines())
                 .allSatisfy(

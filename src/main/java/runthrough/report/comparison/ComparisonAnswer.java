@@ -28,7 +28,7 @@ import runthrough.study.comparison.ComparisonMeasure;
 import runthrough.study.statistics.Difference;
 import runthrough.study.statistics.Difference.Message;
 
-/** Tells what each alternative gives and gains, and which differences are real. */
+/** What each alternative gives and gains, and which differences are statistically significant. */
 public final class ComparisonAnswer {
     /** Of the JSON. */
     public static final AnswerFormat FORMAT =
@@ -92,7 +92,7 @@ public final class ComparisonAnswer {
         return new Headline(Tone.NEUTRAL, word, sentence);
     }
 
-    /** The one that gains most, among those whose gain in output is real. */
+    /** The one that gains most, among those whose gain in output is significant. */
     private Optional<Compared> best() {
         return comparison.others().stream()
                 .filter(one -> isRealGain(output.of(one).difference().orElseThrow()))
@@ -104,7 +104,7 @@ public final class ComparisonAnswer {
         return difference.message() == Message.REAL && difference.mean() > 0;
     }
 
-    /** Such as: "second uncoiler" gains 312 t a year over "as written" (305 to 319), real; the time lost ... */
+    /** Such as: "second uncoiler" gains 312 t a year over "as written" (305 to 319), significant; the time lost ... */
     private String sentence(Compared one) {
         return quoted(one) + " " + outputWords(one) + "; " + lostWords(one) + ".";
     }
@@ -113,7 +113,7 @@ public final class ComparisonAnswer {
         Difference difference = output.of(one).difference().orElseThrow();
         String over = " a year against " + quoted(comparison.today());
         return switch (difference.message()) {
-            case REAL -> (difference.mean() > 0 ? "gains " : "loses ") + output.size(difference) + over + ", real";
+            case REAL -> (difference.mean() > 0 ? "gains " : "loses ") + output.size(difference) + over + ", significant";
             case NOT_SHOWN -> "is not shown to change the output" + among(output, difference, " a year");
             case NONE -> "changes nothing in the output";
         };
@@ -124,7 +124,7 @@ public final class ComparisonAnswer {
         return switch (difference.message()) {
             case REAL ->
                 lost.size(difference) + (difference.mean() > 0 ? " more" : " less")
-                        + " is lost for want of strip, real";
+                        + " is lost, significant";
             case NOT_SHOWN -> "no change in the time lost is shown" + among(lost, difference, "");
             case NONE -> "the time lost is the same";
         };
@@ -188,7 +188,7 @@ public final class ComparisonAnswer {
         List<String> account = new ArrayList<>();
         account.add(
                 "Every alternative was run under the same random numbers: the same coils, and for each work element the same"
-                        + " random numbers, told apart by its list and its place in it. Each replication of one was held"
+                        + " random numbers, distinguished by its list and its place in it. Each replication of one was held"
                         + " against the same replication of " + quoted(comparison.today())
                         + ", so that random numbers common to both do not blur the difference. What is compared is per coil"
                         + " change or per time of its own replication, since a run of so many coil changes takes"
@@ -206,10 +206,10 @@ public final class ComparisonAnswer {
                     + " differ have an interval by square and add from Wilson's. The alternatives are not"
                     + " judged against each other: name another one as today for that.");
         } else {
-            account.add("Nothing is left to chance in any of them: every difference is exact.");
+            account.add("Nothing is random in any of them: every difference is exact.");
         }
         account.add(
-                "Time lost is for want of strip, at the rated speed: where coil changes stop the line every time, as"
+                "Time lost is that of starved stops and slowing, at the rated speed: where coil changes stop the line every time, as"
                         + " with rethreading, look at it rather than at the share run through. Crew time at the joint is"
                         + " the time that tail and join work take, rethreading and joints made again included, times the"
                         + " crew, all of whom count as present; waiting for the next coil is not in it. A year is the"

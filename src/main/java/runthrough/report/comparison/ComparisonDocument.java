@@ -39,24 +39,24 @@ final class ComparisonDocument {
             .number(
                     "mean",
                     "Mean over the replications.",
-                    told -> told.figure().value().mean())
+                    shown -> shown.figure().value().mean())
             .optionalNumber(
-                    "low", "Lower end of its 95 % interval; null where there is none.", told -> low(told.interval()))
+                    "low", "Lower end of its 95 % interval; null where there is none.", shown -> low(shown.interval()))
             .optionalNumber(
-                    "high", "Upper end of its 95 % interval; null where there is none.", told -> high(told.interval()))
+                    "high", "Upper end of its 95 % interval; null where there is none.", shown -> high(shown.interval()))
             .optional(
                     "less_today",
                     "This less the same of the alternative called today, under the same random numbers; null for that one"
                             + " itself.",
                     DIFFERENCE,
-                    told -> told.figure().difference());
+                    shown -> shown.figure().difference());
 
     private static final List<Member> FIGURES = List.of(
             new Member("share_run_through", "Share of coil changes run through.", ComparisonMeasure.RUN_THROUGH, false),
-            new Member("stops_per_8_h", "Stops for want of strip.", ComparisonMeasure.STOPS, false),
+            new Member("stops_per_8_h", "Starved stops.", ComparisonMeasure.STOPS, false),
             new Member(
                     "lost_s_per_8_h",
-                    "Time at the rated speed lost for want of strip.",
+                    "Time lost, at the rated speed, by starved stops and slowing.",
                     ComparisonMeasure.LOST_TIME,
                     false),
             new Member(
@@ -70,7 +70,7 @@ final class ComparisonDocument {
                     "Metres processed over metres at the rated speed.",
                     ComparisonMeasure.UTILISATION,
                     false),
-            new Member("scrap_kg_per_8_h", "Crops and spoilt strip.", ComparisonMeasure.SCRAP_MASS, false),
+            new Member("scrap_kg_per_8_h", "Crops and strip scrapped by stops.", ComparisonMeasure.SCRAP_MASS, false),
             new Member(
                     "scrap_share",
                     "Scrap over scrap and processed strip, by mass.",
@@ -90,15 +90,15 @@ final class ComparisonDocument {
             new Member("crew_person_s_per_8_h", "The same in 8 h.", ComparisonMeasure.CREW_TIME, false));
 
     private static final List<Member> YEAR = List.of(
-            new Member("stops_per_year", "Stops for want of strip.", ComparisonMeasure.STOPS, true),
+            new Member("stops_per_year", "Starved stops.", ComparisonMeasure.STOPS, true),
             new Member(
                     "lost_s_per_year",
-                    "Time at the rated speed lost for want of strip.",
+                    "Time lost, at the rated speed, by starved stops and slowing.",
                     ComparisonMeasure.LOST_TIME,
                     true),
             new Member("output_m_per_year", "Strip processed.", ComparisonMeasure.OUTPUT_LENGTH, true),
             new Member("output_kg_per_year", "The same by mass.", ComparisonMeasure.OUTPUT_MASS, true),
-            new Member("scrap_kg_per_year", "Crops and spoilt strip.", ComparisonMeasure.SCRAP_MASS, true),
+            new Member("scrap_kg_per_year", "Crops and strip scrapped by stops.", ComparisonMeasure.SCRAP_MASS, true),
             new Member("crew_person_s_per_year", "Crew time at the joint.", ComparisonMeasure.CREW_TIME, true));
 
     private static final JsonShape<Compared> ALTERNATIVE = JsonShape.<Compared>named("alternative")
@@ -111,8 +111,8 @@ final class ComparisonDocument {
             .word("answer", "Whether the target is met.", TargetStatus.class, Compared::answer)
             .count("coil_changes_run", "Coil changes of all replications.", Compared::changes)
             .optionalWord(
-                    "binding",
-                    "What most coil changes that did not run through are laid to; null when all did.",
+                    "limiting_factor",
+                    "What most coil changes that did not run through are attributed to; null when all did.",
                     Cause.class,
                     one -> one.causes().main())
             .count(
@@ -138,7 +138,7 @@ final class ComparisonDocument {
 
     private ComparisonDocument() {}
 
-    /** A figure of an alternative in which something is left to chance, or nothing is. */
+    /** A figure of an alternative in which something is random, or nothing is. */
     private record Told(Figure figure, boolean chance) {
         Optional<Interval> interval() {
             return figure.value().interval().filter(any -> chance);

@@ -1,8 +1,9 @@
 package runthrough.report.comparison;
 
 import java.util.Optional;
+import runthrough.quantity.Notation;
+import runthrough.quantity.Numbers;
 import runthrough.quantity.Unit;
-import runthrough.quantity.UnitSystem;
 import runthrough.report.Texts;
 import runthrough.study.comparison.Compared;
 import runthrough.study.comparison.Compared.Figure;
@@ -15,8 +16,8 @@ import runthrough.study.statistics.Interval;
  * One measure of a comparison as people read it, the same unit for all alternatives.
  *
  * @param name of the measure
- * @param measure that is told
- * @param yearly whether what it comes to in a year is told
+ * @param measure that is shown
+ * @param yearly whether what it comes to in a year is shown
  * @param unit in which; empty for plain numbers
  * @param symbol of the unit of a value; empty for plain numbers
  */
@@ -56,8 +57,7 @@ record ComparisonFigure(String name, ComparisonMeasure measure, boolean yearly, 
     String value(Compared one) {
         Estimate value = of(one).value();
         if (isShare()) {
-            String share = new Texts(UnitSystem.METRIC, one.chance()).share(value.mean());
-            return share.substring(0, share.length() - 2);
+            return Notation.SHARE.number(value.mean());
         }
         double half = value.interval()
                 .filter(any -> one.chance())
@@ -68,9 +68,9 @@ record ComparisonFigure(String name, ComparisonMeasure measure, boolean yearly, 
 
     /** The difference with its sign, without its unit. */
     String mean(Difference difference) {
-        String size = Texts.certain(Math.abs(shown(difference.mean())), shown(halfWidth(difference)));
-        boolean isNothing = Double.parseDouble(size) == 0;
-        return (isNothing ? "" : difference.mean() > 0 ? "+" : "-") + size;
+        double mean = shown(difference.mean());
+        double half = shown(halfWidth(difference));
+        return (Numbers.roundsToNothing(mean, half) ? "" : mean > 0 ? "+" : "-") + Texts.certain(Math.abs(mean), half);
     }
 
     /** Its interval without the unit, such as "-3 to 5"; empty without one. */
@@ -103,7 +103,7 @@ record ComparisonFigure(String name, ComparisonMeasure measure, boolean yearly, 
     /** What to say of a difference. */
     static String word(Difference difference) {
         return switch (difference.message()) {
-            case REAL -> "real";
+            case REAL -> "significant";
             case NOT_SHOWN -> "not shown";
             case NONE -> "none";
         };

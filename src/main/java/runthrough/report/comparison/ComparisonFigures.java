@@ -26,9 +26,9 @@ record ComparisonFigures(List<ComparisonFigure> now, List<ComparisonFigure> year
                 List.of(
                         ComparisonFigure.in(
                                 Unit.PERCENT, "coil changes run through", ComparisonMeasure.RUN_THROUGH, false),
-                        ComparisonFigure.plain("stops for want of strip per 8 h", ComparisonMeasure.STOPS, false),
+                        ComparisonFigure.plain("starved stops per 8 h", ComparisonMeasure.STOPS, false),
                         ComparisonFigure.in(
-                                time, "time lost for want of strip per 8 h", ComparisonMeasure.LOST_TIME, false),
+                                time, "time lost per 8 h", ComparisonMeasure.LOST_TIME, false),
                         ComparisonFigure.in(
                                 units.unit(Kind.RATE_LENGTH),
                                 "output by length",
@@ -59,8 +59,8 @@ record ComparisonFigures(List<ComparisonFigure> now, List<ComparisonFigure> year
                                 ComparisonMeasure.OUTPUT_LENGTH,
                                 true),
                         ComparisonFigure.in(
-                                Unit.HOUR, "time lost for want of strip in a year", ComparisonMeasure.LOST_TIME, true),
-                        ComparisonFigure.plain("stops for want of strip in a year", ComparisonMeasure.STOPS, true),
+                                Unit.HOUR, "time lost in a year", ComparisonMeasure.LOST_TIME, true),
+                        ComparisonFigure.plain("starved stops in a year", ComparisonMeasure.STOPS, true),
                         ComparisonFigure.in(yearlyMass, "scrap of a year", ComparisonMeasure.SCRAP_MASS, true),
                         ComparisonFigure.ofPeople(
                                 Unit.HOUR, "crew time at the joint in a year", ComparisonMeasure.CREW_TIME, true)));

@@ -50,7 +50,7 @@ final class ComparisonTables {
 
     private Table output() {
         Table numbers = side(
-                "Side by side: output, scrap, and what most failures are laid to",
+                "Side by side: output, scrap, and what most failures are attributed to",
                 List.of("length", "mass", "of rated", "scrap"),
                 List.of(
                         find(ComparisonMeasure.OUTPUT_LENGTH, false),
@@ -60,15 +60,15 @@ final class ComparisonTables {
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < numbers.page().rows().size(); i++) {
             List<String> row = new ArrayList<>(numbers.page().rows().get(i));
-            row.add(binding(comparison.all().get(i)));
+            row.add(limitingFactor(comparison.all().get(i)));
             rows.add(row);
         }
         List<String> head = new ArrayList<>(numbers.page().head());
-        head.add("binds");
+        head.add("limiting factor");
         return Table.words(numbers.caption(), head, rows, true);
     }
 
-    private static String binding(Compared one) {
+    private static String limitingFactor(Compared one) {
         return one.causes().main().map(Cause::name).orElse("nothing").toLowerCase(Locale.ROOT);
     }
 

@@ -185,14 +185,14 @@ public final class InputTables {
         });
         process.downtime().ifPresent(stops -> {
             rows.add(
-                    "Running time between stops of its own",
+                    "Running time between downtimes",
                     DistributionText.of(stops.runningTime(), Kind.TIME, texts));
             rows.add("Standing time of such a stop", DistributionText.of(stops.standingTime(), Kind.TIME, texts));
         });
         if (process.path() > 0) {
             rows.add("Strip path from accumulator to process", texts.text(Kind.LENGTH, process.path()));
         }
-        rows.add("Strip spoilt by a stop", texts.text(Kind.LENGTH, process.scrapPerStop()));
+        rows.add("Strip scrapped by a stop", texts.text(Kind.LENGTH, process.scrapPerStop()));
         return rows.table("Process section");
     }
 

@@ -6,6 +6,7 @@ import java.util.OptionalInt;
 import runthrough.chart.limits.LimitRow;
 import runthrough.handcalc.Limit;
 import runthrough.quantity.Kind;
+import runthrough.quantity.Notation;
 import runthrough.quantity.Numbers;
 import runthrough.report.StudyWords;
 import runthrough.study.Cause;
@@ -19,7 +20,7 @@ import runthrough.study.search.Crossing.Harder;
 /**
  * Limits in words and in the user's units.
  *
- * @param limits that are told of
+ * @param limits that are described
  * @param words for numbers
  */
 record LimitWords(Limits limits, StudyWords words) {
@@ -88,10 +89,8 @@ record LimitWords(Limits limits, StudyWords words) {
         Optional<String> low = end(limit, crossing.low());
         Optional<String> high = end(limit, crossing.high());
         if (low.isPresent() && high.isPresent()) {
-            return Optional.of(
-                    limit.what() == LineLimit.What.JOINT_CYCLE_TIME_FACTOR
-                            ? low.get().replace(" x", "") + " to " + high.get()
-                            : range(limit.what().kind(), crossing));
+            return Optional.of(notation(limit.what(), crossing.high().orElseThrow())
+                    .range(crossing.low().orElseThrow(), crossing.high().orElseThrow()));
         }
         return low.map(end -> "from " + end)
                 .or(() -> high.map(end -> "up to " + end))
@@ -102,9 +101,10 @@ record LimitWords(Limits limits, StudyWords words) {
         return end.isPresent() ? Optional.of(value(limit.what(), end.getAsDouble())) : Optional.empty();
     }
 
-    private String range(Kind kind, Crossing crossing) {
-        return words.texts()
-                .range(kind, crossing.low().orElseThrow(), crossing.high().orElseThrow());
+    private Notation notation(LineLimit.What what, double greatest) {
+        return what == LineLimit.What.JOINT_CYCLE_TIME_FACTOR
+                ? Notation.PLAIN.called("x")
+                : words.texts().notation(what.kind(), greatest);
     }
 
     static String found(OptionalInt number) {
@@ -118,7 +118,7 @@ record LimitWords(Limits limits, StudyWords words) {
         return new LimitRow(
                 name(limit.what()),
                 "now " + present(limit) + "; limit " + found(limit)
-                        + interval(limit).map(ends -> " (" + ends + ")").orElse("") + "; by hand " + byHand(limit),
+                        + interval(limit).map(ends -> " (" + ends + ")").orElse("") + "; hand calculation " + byHand(limit),
                 relative(limit, crossing.value()),
                 crossing.found() == Found.CROSSED,
                 isKnown ? relative(limit, crossing.low()) : OptionalDouble.empty(),
@@ -132,7 +132,7 @@ record LimitWords(Limits limits, StudyWords words) {
     LimitRow row(CountLimit limit) {
         return new LimitRow(
                 name(limit.what()),
-                "now " + limit.present() + "; limit " + found(limit.smallest()) + "; by hand "
+                "now " + limit.present() + "; limit " + found(limit.smallest()) + "; hand calculation "
                         + found(limit.closedForm()),
                 relative(limit, limit.smallest()),
                 true,
@@ -172,7 +172,7 @@ record LimitWords(Limits limits, StudyWords words) {
             case REFILL -> "not full again";
             case PREPARATION -> "waiting for coils";
             case SLOWING -> "slowing";
-            case DOWNTIME -> "own stops";
+            case DOWNTIME -> "process downtime";
             case COILS_DIFFER -> "coils differ";
             case OCCASIONAL_WORK -> "occasional work";
             case RUN_LENGTH -> "length of the run";
@@ -182,34 +182,34 @@ record LimitWords(Limits limits, StudyWords words) {
     /** Why simulation and hand calculation do not agree. */
     String why(LineLimit.Difference difference) {
         return switch (difference) {
-            case CHANCE -> "By hand every time is at its mean; in the line times vary, and the longest decide.";
+            case CHANCE -> "The hand calculation takes mean times; on the line times vary, and the longest decide.";
             case TARGET ->
                 "The target lets " + words.texts().share(1 - limits.target())
-                        + " of coil changes fail; by hand none may.";
+                        + " of coil changes fail; the hand calculation allows none.";
             case REFILL -> "Coil changes that fail begin with an accumulator that is not full again.";
             case PREPARATION -> "Coil changes that fail wait for their coil to be prepared.";
             case SLOWING -> "The process slows on a low level before it would have to stop, which counts as failed.";
-            case DOWNTIME -> "The process has stops of its own, which the hand calculation leaves out.";
+            case DOWNTIME -> "The hand calculation leaves process downtime out.";
             case COILS_DIFFER ->
-                "Coils of several kinds come; by hand all are of the kind that is hardest on the line.";
+                "Several kinds of coil come; the hand calculation takes the hardest one for all.";
             case OCCASIONAL_WORK ->
-                "Some work is not done at every coil change; by hand it is spread evenly over all of them.";
+                "Some work is not done at every coil change; the hand calculation spreads it evenly over all of them.";
             case RUN_LENGTH ->
-                "Beyond the limit by hand a lack grows slowly; the run begins with a full accumulator and may end before it"
+                "Beyond the closed-form limit a shortfall grows slowly; the run begins with a full accumulator and may end before it"
                         + " is used up.";
         };
     }
 
     /** What keeps the line from going further; empty where it is not known. */
-    static Optional<String> binds(LineLimit limit) {
+    static Optional<String> limitingFactor(LineLimit limit) {
         return limit.beyond()
                 .flatMap(causes -> causes.main())
-                .map(LimitWords::binds)
+                .map(LimitWords::limitingFactor)
                 .or(() ->
-                        limit.neighbour().flatMap(near -> near.limitingFactor()).map(LimitWords::binds));
+                        limit.neighbour().flatMap(near -> near.limitingFactor()).map(LimitWords::limitingFactor));
     }
 
-    private static String binds(Cause cause) {
+    private static String limitingFactor(Cause cause) {
         return switch (cause) {
             case PRACTICE -> "practice";
             case PREPARATION -> "preparation";
@@ -218,7 +218,7 @@ record LimitWords(Limits limits, StudyWords words) {
         };
     }
 
-    private static String binds(Limit limit) {
+    private static String limitingFactor(Limit limit) {
         return switch (limit) {
             case PREPARATION -> "preparation";
             case REFILL -> "refill";

@@ -71,7 +71,7 @@ public final class LimitsAnswer {
         }
         return limits.present()
                 .map(present -> Texts.count(present.changes())
-                        + " coil changes for each value tried; nothing is left to chance")
+                        + " coil changes for each value tried; nothing is random")
                 .orElse("the practice alone; nothing was run");
     }
 
@@ -79,7 +79,7 @@ public final class LimitsAnswer {
         List<String> advice = new ArrayList<>();
         if (!limits.applicable()) {
             advice.add(
-                    "What coil changes cost such a line at which speed is told by the study of speeds; an accumulator is"
+                    "What coil changes cost such a line at which speed is shown by the study of speeds; an accumulator is"
                             + " what would let it run through.");
             return advice;
         }
@@ -88,7 +88,7 @@ public final class LimitsAnswer {
                 .ifPresent(advice::add);
         if (limits.limits().stream().anyMatch(LineLimit::scaledAlike)) {
             advice.add(
-                    "Coils of this line differ in speed or length: all were changed by the same factor. The speed told is"
+                    "Coils of this line differ in speed or length: all were changed by the same factor. The speed given is"
                             + " the fastest, the length the mean.");
         }
         double fall = limits.limits().stream()
@@ -99,7 +99,7 @@ public final class LimitsAnswer {
             advice.add(
                     "A value that asks less of the line did not always do better, by up to "
                             + words.texts().share(fall)
-                            + " of coil changes under the same random numbers. Between such values the one that asks more is told.");
+                            + " of coil changes under the same random numbers. Between such values the one that asks more is given.");
         }
         return advice;
     }
@@ -140,13 +140,14 @@ public final class LimitsAnswer {
     }
 
     private String reading() {
+        String target = "The target of " + words.texts().share(limits.target()) + " is met ";
         return limits.limits().stream()
                 .filter(limit -> limit.crossing().found() == Found.CROSSED)
                 .map(limit -> LimitWords.name(limit.what()) + " " + limitWords.found(limit) + " instead of "
                         + limitWords.present(limit))
-                .collect(Collectors.joining(
-                        "; ", "The target of " + words.texts().share(limits.target()) + " is met up to: ", "."))
-                .replace("up to: .", "up to no limit within reach.");
+                .reduce((before, next) -> before + "; " + next)
+                .map(all -> target + "up to: " + all + ".")
+                .orElse(target + "throughout, or nowhere, within the ranges tried.");
     }
 
     private List<String> account() {
@@ -161,11 +162,11 @@ public final class LimitsAnswer {
                             + " to be missed.");
         } else {
             account.add(
-                    "Nothing is left to chance in this line, so limits are exact but for a ten-thousandth. Each value was"
+                    "Nothing in this line is random, so limits are exact to one part in ten thousand. Each value was"
                             + " run for many coil changes, so that a lack that grows slowly is seen.");
         }
         account.add(
-                "By hand stands the closed form for the kind of coil that is hardest on the line, with mean times: the"
+                "The hand calculation is the closed form for the kind of coil that is hardest on the line, with mean times: the"
                         + " hardest value at which capacity, refill and preparation are each enough.");
         account.add(
                 "The factor on joint cycle time is on all work while the strip stands; more time is the same for every joint.");

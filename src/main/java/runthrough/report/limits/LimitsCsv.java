@@ -41,7 +41,7 @@ final class LimitsCsv {
                         cell(limit.closedForm()),
                         "")));
         return CsvWriter.of(
-                List.of("limit", "unit", "now", "value", "low", "high", "shown to meet", "by hand", "what binds"),
+                List.of("limit", "unit", "now", "value", "low", "high", "shown to meet", "hand calculation", "limiting factor"),
                 rows);
     }
 
@@ -65,7 +65,7 @@ final class LimitsCsv {
                         limit.neighbour()
                                 .map(near -> OptionalDouble.of(near.value()))
                                 .orElse(OptionalDouble.empty())),
-                LimitWords.binds(limit).orElse(""));
+                LimitWords.limitingFactor(limit).orElse(""));
     }
 
     private static String cell(Optional<Unit> unit, OptionalDouble si) {

@@ -59,24 +59,24 @@ final class LimitsDocument {
                     "Upper end of the range tried. " + VALUE,
                     limit -> limit.crossing().to())
             .word(
-                    "found_by_closed_form",
+                    "found_by_hand_calculation",
                     "Whether by closed form there is a limit within the range tried.",
                     Crossing.Found.class,
                     LineLimit::closedForm)
             .optionalNumber(
-                    "by_closed_form",
+                    "by_hand_calculation",
                     "The limit by closed form with mean times; null where there is none within the range. " + VALUE,
                     limit -> limit.neighbour()
                             .map(near -> OptionalDouble.of(near.value()))
                             .orElse(OptionalDouble.empty()))
             .optionalWord(
-                    "binding_by_closed_form",
+                    "limiting_factor_by_hand_calculation",
                     "What is overloaded just beyond it; null where the line's own check refuses what lies beyond.",
                     Limit.class,
                     limit -> limit.neighbour().flatMap(LineLimit.Neighbour::limitingFactor))
             .optionalWord(
                     "cause_beyond",
-                    "What most coil changes that fail just beyond the limit are laid to; null where none is known.",
+                    "What most coil changes that fail just beyond the limit are attributed to; null where none is known.",
                     Cause.class,
                     limit -> limit.beyond().flatMap(causes -> causes.main()))
             .words(
@@ -104,7 +104,7 @@ final class LimitsDocument {
                     "Smallest number at which the target is shown to be met; null when none is.",
                     limit -> whole(limit.sure()))
             .optionalCount(
-                    "by_closed_form",
+                    "by_hand_calculation",
                     "Smallest number at which by closed form nothing is overloaded; null when something always is.",
                     limit -> whole(limit.closedForm()))
             .words(
@@ -143,7 +143,7 @@ final class LimitsDocument {
             .optionalCount(
                     "coil_changes_to_show_target",
                     "So many coil changes would show the target met if all of them ran through; with fewer it cannot be"
-                            + " shown. Null where nothing is left to chance.",
+                            + " shown. Null where nothing is random.",
                     limits -> limits.present()
                             .flatMap(present ->
                                     present.resolution(limits.target()).leastToShow()))

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import runthrough.report.Headline;
 import runthrough.report.Headline.Tone;
 import runthrough.report.StudyWords;
+import runthrough.report.Texts;
 import runthrough.study.Evaluation;
 import runthrough.study.TargetStatus;
 import runthrough.study.limits.Limits;
@@ -68,8 +69,8 @@ final class LimitsHeadline {
         return switch (limit.what()) {
             case PROCESS_SPEED -> "with the process at up to " + text + " (now " + limitWords.present(limit) + ")";
             case JOINT_CYCLE_TIME_FACTOR ->
-                "with joints that take up to " + text.replace(" x", " times") + " their time";
-            case JOINT_CYCLE_TIME_ADDED -> "with joints longer by up to " + text.substring(1);
+                "with joints that take up to " + Texts.number(value) + " times their time";
+            case JOINT_CYCLE_TIME_ADDED -> "with joints longer by up to " + words.texts().time(value);
             case ENTRY_TOP_SPEED -> "with an entry of at least " + text + " (now " + limitWords.present(limit) + ")";
             case COIL_LENGTH -> "with coils of at least " + text + " (now " + limitWords.present(limit) + ")";
         };

@@ -33,7 +33,7 @@ final class LimitsTables {
                         limitWords.present(limit),
                         limitWords.found(limit),
                         limitWords.byHand(limit),
-                        LimitWords.binds(limit).orElse(""))));
+                        LimitWords.limitingFactor(limit).orElse(""))));
         limits.counts()
                 .forEach(limit -> rows.add(List.of(
                         LimitWords.name(limit.what()),
@@ -43,7 +43,7 @@ final class LimitsTables {
                         "")));
         return Table.words(
                 "How far the target of " + words.texts().share(limits.target()) + " is met, each number driven alone",
-                List.of("", "now", "limit", "by hand", "what binds"),
+                List.of("", "now", "limit", "hand calculation", "limiting factor"),
                 rows,
                 true);
     }

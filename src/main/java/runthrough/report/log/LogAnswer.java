@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import runthrough.chart.log.LogCharts;
 import runthrough.linelog.LineLog;
 import runthrough.quantity.Kind;
+import runthrough.quantity.Notation;
 import runthrough.report.Answer;
 import runthrough.report.AnswerFormat;
 import runthrough.report.Chapter;
@@ -81,7 +82,7 @@ public final class LogAnswer {
         String seen = "Of " + Texts.count(changes()) + " coil changes in the log "
                 + words.texts().share(share.logged()) + " ran through without a stop; ";
         if (comparison.simulatedLogs() == 1) {
-            return seen + "in the model " + words.texts().share(share.mean()) + " do, and nothing is left to chance.";
+            return seen + "in the model " + words.texts().share(share.mean()) + " do, and nothing is random.";
         }
         String expected = "in a log of this length the model gives " + shares(share.low(), share.high());
         return switch (comparison.fit()) {
@@ -97,8 +98,7 @@ public final class LogAnswer {
     }
 
     private String shares(double low, double high) {
-        return words.texts().share(low).replace(" %", "") + " to "
-                + words.texts().share(high);
+        return words.texts().range(Kind.SHARE, low, high);
     }
 
     private List<String> advice() {
@@ -135,7 +135,7 @@ public final class LogAnswer {
         return more
                 ? "Joint cycle times and the time from coil to coil show no difference: look at how much of the accumulator is really used, how fast it"
                         + " fills, whether the process runs faster than described, and whether the log holds stops that are not"
-                        + " for want of strip (give it a column reason)."
+                        + " as starved (give it a column reason)."
                 : "Joint cycle times and the time from coil to coil show no difference: look at whether people slow the process down before it runs"
                         + " out of strip, whether the reserve is used, and whether the process runs slower than described.";
     }
@@ -176,7 +176,7 @@ public final class LogAnswer {
     }
 
     private String number(FigureComparison figure, double value) {
-        return text(figure, value).replaceFirst(" [^ ]*$", "");
+        return notation(figure).number(figure.figure() == LogFigure.STOPS_PER_CHANGE ? 100 * value : value);
     }
 
     private Table table() {
@@ -218,13 +218,15 @@ public final class LogAnswer {
         };
     }
 
+    /** The same for all numbers of a figure. */
+    private Notation notation(FigureComparison figure) {
+        return figure.figure() == LogFigure.STOPS_PER_CHANGE
+                ? Notation.PLAIN
+                : words.texts().notation(figure.figure().kind(), figure.isKnown() ? figure.high() : 1);
+    }
+
     private String text(FigureComparison figure, double value) {
-        if (figure.figure() == LogFigure.STOPS_PER_CHANGE) {
-            return Texts.number(100 * value);
-        }
-        return figure.figure().kind() == Kind.SHARE
-                ? words.texts().share(value)
-                : words.texts().time(value);
+        return notation(figure).text(figure.figure() == LogFigure.STOPS_PER_CHANGE ? 100 * value : value);
     }
 
     private String basis() {

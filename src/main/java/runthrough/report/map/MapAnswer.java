@@ -165,17 +165,17 @@ public final class MapAnswer {
         List<String> said = new ArrayList<>();
         if (parts.closedFormsOnly() > HARDLY) {
             said.add("On " + words.texts().share(round(parts.closedFormsOnly()))
-                    + " of the map the calculation by hand finds enough, and yet the target is missed: "
+                    + " of the map the hand calculation finds enough, and yet the target is missed: "
                     + reason() + cause());
         }
         if (parts.simulatedOnly() > HARDLY) {
             said.add("On " + words.texts().share(round(parts.simulatedOnly()))
-                    + " of the map the target is met although the calculation by hand does not find enough: it holds the"
+                    + " of the map the target is met although the hand calculation does not find enough: it holds the"
                     + " whole line against its hardest coil and against changes that follow one another at their mean"
                     + " times, and a target below 100 % leaves some coil changes to fail.");
         }
         if (said.isEmpty()) {
-            said.add("The calculation by hand draws the same line as the simulation.");
+            said.add("The hand calculation draws the same line as the simulation.");
         }
         return said;
     }
@@ -222,7 +222,7 @@ public final class MapAnswer {
         List<Figure> figures = new ArrayList<>();
         figures.add(Figure.words("target met on", words.texts().share(round(parts.meets())), "of the map"));
         figures.add(Figure.words(
-                "enough by hand on", words.texts().share(round(parts.enoughByClosedForms())), "of the map"));
+                "enough by hand calculation on", words.texts().share(round(parts.enoughByClosedForms())), "of the map"));
         figures.add(Figure.words(
                 "the line as it is", words.texts().share(map.present().share().mean()), "run through"));
         for (Way way : Way.values()) {
@@ -244,10 +244,10 @@ public final class MapAnswer {
                         ? "Every point was run in full."
                         : "First every " + map.plan().stride()
                                 + "th point was run, then those between them wherever the answer changes: where the share"
-                                + " differs, where the target or the limit by hand is crossed, where a line becomes"
+                                + " differs, where the target or the closed-form limit is crossed, where a line becomes"
                                 + " impossible. Where it does not change, what lies between is interpolated. A point plainly far from"
                                 + " the target, as a fifth of the replications shows, was not run further.",
-                "The limit by hand is where the closed forms, with mean times and for the hardest coil, leave nothing to spare"
+                "The closed-form limit is where the closed forms, with mean times and for the hardest coil, leave no margin"
                         + " of capacity, refill or preparation, whichever is least.");
     }
 

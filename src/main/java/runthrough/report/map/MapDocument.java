@@ -26,19 +26,19 @@ final class MapDocument {
             .estimate("share_run_through", "Share of coil changes run through.", MapPoint.Measured::share)
             .count("coil_changes", "Coil changes of all replications.", MapPoint.Measured::changes)
             .number(
-                    "spare_capacity",
-                    "Capacity to spare by the closed forms, as a share of it; negative when it is not enough.",
+                    "margin_capacity",
+                    "Margin of capacity by the closed forms, as a share of it; negative when it is not enough.",
                     found -> found.closedForm().capacity())
             .number(
-                    "spare_refill",
+                    "margin_refill",
                     "The same for refill before the next change.",
                     found -> found.closedForm().refill())
             .number(
-                    "spare_preparation",
+                    "margin_preparation",
                     "The same for the preparation of the next coil.",
                     found -> found.closedForm().preparation())
             .word(
-                    "binding",
+                    "limiting_factor",
                     "Which of them is the least.",
                     Limit.class,
                     found -> found.closedForm().limitingFactor());
@@ -62,9 +62,9 @@ final class MapDocument {
     private static final JsonShape<ShareMap.Parts> PARTS = JsonShape.<ShareMap.Parts>named("parts")
             .number("possible", "Where a line can be so.", ShareMap.Parts::possible)
             .number("meets", "Where the target is met by simulation.", ShareMap.Parts::meets)
-            .number("enough_by_hand", "Where the closed forms see enough.", ShareMap.Parts::enoughByClosedForms)
+            .number("enough_by_hand_calculation", "Where the closed forms see enough.", ShareMap.Parts::enoughByClosedForms)
             .number(
-                    "by_hand_only",
+                    "by_hand_calculation_only",
                     "Where the closed forms see enough and the target is missed.",
                     ShareMap.Parts::closedFormsOnly)
             .number(
@@ -93,8 +93,8 @@ final class MapDocument {
             .optionalNumber("target_down", "The same on the y axis, going down.", map -> map.limit(Way.DOWN))
             .optionalNumber("target_up", "The same going up.", map -> map.limit(Way.UP))
             .optionalWord(
-                    "cause_missed_by_hand",
-                    "What most failures are laid to where the closed forms see enough and the target is missed.",
+                    "cause_missed_by_hand_calculation",
+                    "What most failures are attributed to where the closed forms see enough and the target is missed.",
                     Cause.class,
                     ShareMap::causeMissedByClosedForms)
             .list("points", "The points that were run, row by row from the bottom.", POINT, MapDocument::points);

@@ -32,7 +32,7 @@ final class ChanceWords {
     /** A sentence or two for each measure. */
     List<String> sentences() {
         return randomness.isEmpty()
-                ? List.of("Nothing in this line is left to chance: there is no variance to share out.")
+                ? List.of("Nothing in this line is random: there is no variance to attribute.")
                 : randomness.stream()
                         .filter(shares -> shares.measure() != ChangeMeasure.JOINT_CYCLE_TIME)
                         .map(this::sentence)
@@ -48,7 +48,7 @@ final class ChanceWords {
         }
         Optional<Share> main = shares.main();
         if (main.isEmpty()) {
-            return "No source of chance can be told from having no part in the variance of " + what
+            return "No source of chance differs significantly from having no part in the variance of " + what
                     + ": more samples would tell.";
         }
         String text =
@@ -110,7 +110,7 @@ final class ChanceWords {
                                 : words.texts().time(shares.sd()));
         return Table.words(
                 "Shares in the variance of " + name(shares.measure()) + " (" + sd + ")",
-                List.of("luck of", "by itself", "also with others"),
+                List.of("source", "by itself", "also with others"),
                 Stream.concat(
                                 shares.sources().stream().map(this::row),
                                 Stream.of(List.of("all by themselves", known(shares.firstOrders()), "")))
@@ -170,7 +170,7 @@ final class ChanceWords {
         };
     }
 
-    /** What cannot be told from none, and how much it may be at most. */
+    /** What does not differ significantly from none, and how much it may be at most. */
     private static String none(Estimate index) {
         return index.interval()
                 .map(Interval::high)

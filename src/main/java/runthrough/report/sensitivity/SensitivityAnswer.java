@@ -125,12 +125,12 @@ public final class SensitivityAnswer {
         List<String> account = new ArrayList<>();
         account.add("Each input was moved alone, low and high, all others as they are; where no range was stated, by "
                 + words.texts().share(usual)
-                + " of the value to either side, whole numbers by one. An end that the line does not allow is told as such. An input that"
+                + " of the value to either side, whole numbers by one. An end that the line does not allow is shown as such. An input that"
                 + " is zero has no usual range, and one that only sums up another is left out.");
         account.add(
                 sensitivity.swings().measure() == ChangeMeasure.MARGIN
-                        ? "Margin is the strip to spare above the level at which the process slows or stops; what is missing is negative,"
-                                + " reckoned with the process kept at its rated speed. "
+                        ? "Margin is the strip left above the level at which the process slows or stops; a shortfall is negative,"
+                                + " calculated with the process kept at its rated speed. "
                                 + (sensitivity.swings().atTarget()
                                         ? "At the target stands the margin that all but the allowed share of coil changes have."
                                         : "The run is too short to tell the margin at the target, which would take 25 coil changes"

@@ -63,7 +63,7 @@ final class SensitivityDocument {
             .optionalNumber("high", "Upper end.", end(Interval::high));
 
     private static final JsonShape<Share> SOURCE = JsonShape.<Share>named("source")
-            .text("source", "What is left to chance.", share -> share.source().label())
+            .text("source", "What is random.", share -> share.source().label())
             .in(
                     "first_order",
                     "Share of the variance that it carries by itself.",
@@ -123,7 +123,7 @@ final class SensitivityDocument {
             .count("sample_changes", "Coil changes in each of these.", Sensitivity::sampleChanges)
             .list(
                     "randomness",
-                    "Which sources of chance carry the variance, for each measure; none where nothing is left to chance.",
+                    "Which sources of chance carry the variance, for each measure; none where nothing is random.",
                     RANDOMNESS,
                     Sensitivity::randomness);
 

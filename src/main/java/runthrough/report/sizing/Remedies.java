@@ -30,7 +30,7 @@ record Remedies(Sizing.NoneEnough none, Texts texts) {
                 ? "joints wait for their coils to be prepared, longer than the entry can make up for"
                 : "between coil changes the entry cannot bring back what a joint takes";
         return "However large the accumulator, it runs empty in the long run: " + why + ". After each coil change "
-                + texts.length(none.growth().mean()) + " of strip more are missing than after the one before.";
+                + texts.length(none.growth().mean()) + " more strip is lacking than after the one before.";
     }
 
     /** What would help and what would not, each on its own. */

@@ -40,12 +40,12 @@ final class SizingDocument {
             .number("asked", "Half-width of the interval asked for, as a part of the value.", RelativeHalfWidth::asked)
             .optionalNumber(
                     "half_width",
-                    "Half-width that there is; null where the interval lacks an end, or nothing is left to chance.",
+                    "Half-width that there is; null where the interval lacks an end, or nothing is random.",
                     RelativeHalfWidth::halfWidth)
             .flag("reached", "Whether it is as narrow as asked for.", RelativeHalfWidth::reached)
             .optionalNumber(
                     "replications_that_would_do",
-                    "About so many replications would do; null when reached, or when that cannot be told.",
+                    "About so many replications would do; null when reached, or when that is not known.",
                     precision -> precision.wouldDo().isPresent()
                             ? OptionalDouble.of(precision.wouldDo().getAsInt())
                             : OptionalDouble.empty());
@@ -71,8 +71,8 @@ final class SizingDocument {
                     Cause.class,
                     Sizing.NoneEnough::cause)
             .estimate(
-                    "strip_missing_more_each_change_m",
-                    "How much more strip is missing after each coil change than after the one before.",
+                    "shortfall_growth_per_change_m",
+                    "By how much the shortfall of strip grows from one coil change to the next.",
                     Sizing.NoneEnough::growth)
             .list("remedies", "Changes of the line, each on its own.", REMEDY, Sizing.NoneEnough::remedies);
 
@@ -100,7 +100,7 @@ final class SizingDocument {
             .optionalCount(
                     "coil_changes_to_show_target",
                     "So many coil changes would show the target met if all of them ran through; with fewer it cannot be"
-                            + " shown. Null where nothing is left to chance.",
+                            + " shown. Null where nothing is random.",
                     sizing -> sizing.resolution().leastToShow())
             .optionalNumber(
                     "capacity_by_closed_form_m",

@@ -130,7 +130,7 @@ public final class SpeedAnswer {
         }
         if (curve.scaledAlike()) {
             advice.add(
-                    "Coils of this line have speeds of their own: all were changed by the same factor, and the speed told"
+                    "Coils of this line have speeds of their own: all were changed by the same factor, and the speed given"
                             + " is the fastest.");
         }
         return advice;
@@ -263,7 +263,7 @@ public final class SpeedAnswer {
                         + " random numbers, coil change by coil change. Output is strip processed over time, stops included.",
                 "The best of the evenly spaced speeds was refined between its neighbours. The loss at the fastest speed is"
                         + " compared replication by replication, so that random numbers common to both do not blur it.",
-                "The speed told for the target is the fastest at which the share seen reaches it; its interval turns round"
+                "The speed given for the target is the fastest at which the share seen reaches it; its interval turns round"
                         + " that of the share.");
     }
 

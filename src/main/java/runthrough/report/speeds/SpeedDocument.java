@@ -16,9 +16,9 @@ final class SpeedDocument {
             .estimate("output_m_per_s", "Strip processed over time, stops included.", SpeedPoint::output)
             .estimate("output_kg_per_s", "The same by mass.", SpeedPoint::massFlow)
             .estimate("share_of_rated", "Metres processed over metres at the rated speed.", SpeedPoint::utilisation)
-            .estimate("stops_per_8_h", "Stops for want of strip.", SpeedPoint::stopsPerShift)
+            .estimate("stops_per_8_h", "Starved stops.", SpeedPoint::stopsPerShift)
             .estimate(
-                    "lost_s_per_8_h", "Time at the rated speed lost for want of strip.", SpeedPoint::lostTimePerShift);
+                    "lost_s_per_8_h", "Time lost, at the rated speed, by starved stops and slowing.", SpeedPoint::lostTimePerShift);
 
     private static final JsonShape<SpeedCurve.Peak> PEAK = JsonShape.<SpeedCurve.Peak>named("peak")
             .and(POINT, SpeedCurve.Peak::at)

@@ -32,7 +32,7 @@ final class TimesAccount {
                 "Choice: of the distributions whose A² is no farther than that of 95 % of their own samples, the one with the least AICc"
                         + " (C. M. Hurvich and C.-L. Tsai, 1989); a shifted one must be better by "
                         + Texts.number(Recommendation.AS_GOOD) + ". With fewer than " + Recommendation.FEWEST
-                        + " times, or when none fits, the observations as they are. (AICc is not strict for the triangular law"
+                        + " times, or when none fits, the observations as they are. (AICc is not strict for the triangular distribution"
                         + " and near the threshold of shifted ones.)",
                 "Enough: G. Kanawaty (ed.), Introduction to Work Study, 4th ed., ILO, 1992: n = (k / e √(n' Σx² - (Σx)²) / Σx)²."
                         + " Basic time is observed time x rating / 100; an allowance is a share of the basic time and added.");

@@ -135,7 +135,7 @@ final class TimesAdvice {
                 .map(element -> element.name())
                 .toList();
         if (!unplaced.isEmpty()) {
-            all.add("Taken as join work, strip standing, for want of a word in the header: "
+            all.add("Taken as join work, strip standing, because the header does not say: "
                     + String.join(", ", unplaced) + ". Write prepare:, tail: or join: before a name to place it.");
         }
         if (!result.leftOut().isEmpty()) {

@@ -132,7 +132,7 @@ final class TimesCsv {
         return CsvWriter.of(
                 List.of(
                         "element",
-                        "law",
+                        "distribution",
                         "as in a scenario",
                         "log likelihood",
                         "AIC",
@@ -161,6 +161,6 @@ final class TimesCsv {
                 }
             }
         }
-        return CsvWriter.of(List.of("element", "law", "parameter", "unit", "value", "low", "high"), rows);
+        return CsvWriter.of(List.of("element", "distribution", "parameter", "unit", "value", "low", "high"), rows);
     }
 }

@@ -225,7 +225,7 @@ final class TimesTables {
                 : Optional.of(Table.words(
                         "Laws fitted to " + element.times().element().label()
                                 + ", best AICc first; limits are those that 5 % of samples from the distribution exceed",
-                        List.of("law", "with", "AICc", "A²", "limit", "p", "D", "limit", "p"),
+                        List.of("distribution", "with", "AICc", "A²", "limit", "p", "D", "limit", "p"),
                         rows,
                         false));
     }

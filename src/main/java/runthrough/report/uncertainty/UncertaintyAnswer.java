@@ -140,8 +140,7 @@ public final class UncertaintyAnswer {
     }
 
     private String shares(UncertainFigure.Band band) {
-        return words.texts().share(band.low()).replace(" %", "") + " to "
-                + words.texts().share(band.high());
+        return words.texts().range(Kind.SHARE, band.low(), band.high());
     }
 
     private String lengths(UncertainFigure.Band band) {
@@ -204,11 +203,11 @@ public final class UncertaintyAnswer {
                         + " run with each such set of times, and with random numbers of its own.",
                 "The variance of the answers over the resamples is that of the times and that of the simulation's noise (Cheng and"
                         + " Holland 1997). The noise of the short runs is taken out and that of the answer itself put in, by scaling"
-                        + " the spread of the answers; the interval reaches from its 2.5th to its 97.5th percentile, laid about the"
+                        + " the spread of the answers; the interval reaches from its 2.5th to its 97.5th percentile, placed about the"
                         + " answer with the times as observed.",
-                "How many more observations it takes is reckoned from the variance of the times alone, which falls as one over"
+                "How many more observations it takes is calculated from the variance of the times alone, which falls as one over"
                         + " their number. What was never observed, such as a rare mishap, no resample can show.",
-                "The capacity is reckoned from the strip that coil changes take out of an accumulator that never runs empty; size"
+                "The capacity is calculated from the strip that coil changes take out of an accumulator that never runs empty; size"
                         + " finds it by running each capacity.");
     }
 
