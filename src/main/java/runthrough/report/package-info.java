@@ -1,10 +1,12 @@
 /**
- * What people and machines are given of a study: the terminal's text, the HTML report, JSON, CSV files.
+ * What every answer consists of: {@link runthrough.report.Answer}, its {@link runthrough.report.Headline}, {@link
+ * runthrough.report.Figure}s and {@link runthrough.report.Table}s, which hold {@link runthrough.report.Value}s and not text,
+ * and the {@link runthrough.report.JsonShape} of what machines get.
  *
- * <p>Main types: {@link runthrough.report.verdict.RunThroughResult} (all that is reported), {@link
- * runthrough.report.verdict.TerminalReport}, {@link runthrough.report.verdict.HtmlReport}, {@link runthrough.report.verdict.JsonReport}, {@link
- * runthrough.report.verdict.CsvFiles}; {@link runthrough.report.verdict.ReportFolder} writes the files, all or none. A study other than the
- * verdict becomes a {@link runthrough.report.StudyAnswer}, from which its text, page, JSON and CSV files are made.
+ * <p>What is said of a study has a room of its own: {@code verdict}, {@code sizing}, {@code limits}, {@code speeds}, {@code
+ * map}, {@code comparison}, {@code sensitivity}, {@code times}, {@code uncertainty}, {@code log}. A room turns a result into an
+ * answer and enters no other room. {@code write} turns any answer into terminal text, a page, JSON and CSV, and knows no study;
+ * {@code described} says what was given. {@code document} puts answers together.
  *
  * <p>Units: SI in; the user's units in everything that people read, the CSV files included, with the unit in the header; SI
  * with the unit in the name in JSON.
@@ -12,10 +14,8 @@
  * <p>What every output keeps:
  *
  * <ul>
- *   <li>Sentences and numbers are made in one place ({@code Headline}, {@code Diagnosis}, {@code Texts}), so that terminal,
- *       page and JSON never say different things. The template in {@code src/main/jte} lays out and holds the prose that does
- *       not depend on numbers.
- *   <li>Results have three digits, or as many as their interval leaves certain; what was described has all its digits.
+ *   <li>A number is written in one place, {@link runthrough.quantity.Notation}: the digits that its interval leaves certain,
+ *       else three; what was described has all its digits. No text is read back to learn a number.
  *   <li>The same result gives the same bytes. No date is printed that was not given.
  *   <li>Text of the user is text everywhere: escaped in HTML and SVG, without control characters in the terminal, and no
  *       formula in a spreadsheet.

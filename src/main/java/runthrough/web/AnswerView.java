@@ -3,12 +3,10 @@ package runthrough.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import runthrough.plant.SimulationRequest;
-import runthrough.quantity.Kind;
-import runthrough.quantity.Units;
 import runthrough.report.Cell;
 import runthrough.report.Value;
 import runthrough.report.verdict.AnswerSheet;
@@ -203,16 +201,8 @@ record AnswerView(
     }
 
     private static FigureView ofReplications(AnswerSheet.Named named, RunThroughResult result) {
-        SimulationRequest request = result.study().request();
         List<Totals> totals = result.study().totals();
         boolean chance = result.study().verdict().chance();
-        Units units = Units.of(request.resultsIn());
-        Kind kind = switch (named.which()) {
-            case SHARE -> Kind.SHARE;
-            case LOST, JOINT -> Kind.TIME;
-            case OUTPUT -> Kind.RATE_LENGTH;
-            case STOPS, MARGIN -> Kind.LENGTH;
-        };
         ToDoubleFunction<Totals> of = switch (named.which()) {
             case SHARE -> Totals::shareRunThrough;
             case STOPS -> one -> one.starvedStops() * SHIFT / one.duration();
@@ -228,21 +218,25 @@ record AnswerView(
                         .boxed()
                         .toList()
                 : List.of();
-        boolean plain = named.which() == AnswerSheet.Which.STOPS;
+        DoubleFunction<String> said = value -> named.figure()
+                .value()
+                .value()
+                .map(known -> known.notation().text(value))
+                .orElse("");
         return new FigureView(
                 named.figure().name(),
                 named.figure().value().text(),
                 named.figure().note(),
                 from(named.which(), totals.size(), result),
                 each,
-                each.isEmpty() ? "" : said(each.stream().min(Double::compare).orElseThrow(), kind, plain, units),
-                each.isEmpty() ? "" : said(each.stream().max(Double::compare).orElseThrow(), kind, plain, units),
+                each.isEmpty()
+                        ? ""
+                        : said.apply(each.stream().min(Double::compare).orElseThrow()),
+                each.isEmpty()
+                        ? ""
+                        : said.apply(each.stream().max(Double::compare).orElseThrow()),
                 List.of(),
                 List.of());
-    }
-
-    private static String said(double value, Kind kind, boolean plain, Units units) {
-        return plain ? runthrough.quantity.Numbers.text(value) : units.text(kind, value);
     }
 
     private static String from(AnswerSheet.Which figure, int replications, RunThroughResult result) {
