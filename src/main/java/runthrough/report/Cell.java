@@ -1,11 +1,15 @@
 package runthrough.report;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What stands in a place of a table or beside the name of a figure: words, a number, or a number with words. */
 public sealed interface Cell {
     /** Nothing. */
-    Cell NONE = new Words("");
+    static Cell none() {
+        return new Words("");
+    }
 
     /** As people read it, with the unit. */
     String text();
@@ -24,7 +28,7 @@ public sealed interface Cell {
     record Words(String text) implements Cell {}
 
     /** A number. What stands in its place where there is none is {@code without}. */
-    record Number(Value number, String without) implements Cell {
+    record Quantity(Value number, String without) implements Cell {
         @Override
         public String text() {
             return number.isThere() ? number.text() : without;
@@ -60,14 +64,14 @@ public sealed interface Cell {
     }
 
     /** A formula. */
-    record Formula(java.util.List<Piece> pieces) implements Cell {
+    record Formula(List<Piece> pieces) implements Cell {
         public Formula {
-            pieces = java.util.List.copyOf(pieces);
+            pieces = List.copyOf(pieces);
         }
 
         @Override
         public String text() {
-            return pieces.stream().map(Piece::text).collect(java.util.stream.Collectors.joining());
+            return pieces.stream().map(Piece::text).collect(Collectors.joining());
         }
     }
 
@@ -84,16 +88,16 @@ public sealed interface Cell {
     }
 
     static Cell of(String words) {
-        return words.isEmpty() ? NONE : new Words(words);
+        return new Words(words);
     }
 
     /** A number; nothing where there is none. */
     static Cell of(Value number) {
-        return new Number(number, "");
+        return new Quantity(number, "");
     }
 
     /** A count. */
     static Cell of(long count) {
-        return of(Value.plain(count));
+        return of(Value.plain((double) count));
     }
 }

@@ -69,7 +69,7 @@ public final class TableMaker<T> {
     public TableMaker<T> number(String heading, Notation notation, ToDoubleFunction<T> si, String without) {
         return with(
                 new Column(heading, Column.Holds.NUMBERS, Optional.of(notation), Column.Place.EVERYWHERE),
-                row -> new Cell.Number(Value.of(si.applyAsDouble(row), notation), without));
+                row -> new Cell.Quantity(Value.of(si.applyAsDouble(row), notation), without));
     }
 
     /** A column of numbers (SI) that only files have. */
@@ -94,7 +94,7 @@ public final class TableMaker<T> {
             String heading, Notation notation, boolean known, String without, Function<T, Value> value) {
         with(
                 new Column(heading, Column.Holds.NUMBERS, Optional.of(notation), Column.Place.EVERYWHERE),
-                row -> new Cell.Number(value.apply(row), without));
+                row -> new Cell.Quantity(value.apply(row), without));
         return with(
                 new Column(
                         "95 % interval",

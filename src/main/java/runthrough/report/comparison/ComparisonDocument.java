@@ -43,7 +43,9 @@ final class ComparisonDocument {
             .optionalNumber(
                     "low", "Lower end of its 95 % interval; null where there is none.", shown -> low(shown.interval()))
             .optionalNumber(
-                    "high", "Upper end of its 95 % interval; null where there is none.", shown -> high(shown.interval()))
+                    "high",
+                    "Upper end of its 95 % interval; null where there is none.",
+                    shown -> high(shown.interval()))
             .optional(
                     "less_today",
                     "This less the same of the alternative called today, under the same random numbers; null for that one"

@@ -27,8 +27,7 @@ record ComparisonFigures(List<ComparisonFigure> now, List<ComparisonFigure> year
                         ComparisonFigure.in(
                                 Unit.PERCENT, "coil changes run through", ComparisonMeasure.RUN_THROUGH, false),
                         ComparisonFigure.plain("starved stops per 8 h", ComparisonMeasure.STOPS, false),
-                        ComparisonFigure.in(
-                                time, "time lost per 8 h", ComparisonMeasure.LOST_TIME, false),
+                        ComparisonFigure.in(time, "time lost per 8 h", ComparisonMeasure.LOST_TIME, false),
                         ComparisonFigure.in(
                                 units.unit(Kind.RATE_LENGTH),
                                 "output by length",
@@ -58,8 +57,7 @@ record ComparisonFigures(List<ComparisonFigure> now, List<ComparisonFigure> year
                                 "output of a year by length",
                                 ComparisonMeasure.OUTPUT_LENGTH,
                                 true),
-                        ComparisonFigure.in(
-                                Unit.HOUR, "time lost in a year", ComparisonMeasure.LOST_TIME, true),
+                        ComparisonFigure.in(Unit.HOUR, "time lost in a year", ComparisonMeasure.LOST_TIME, true),
                         ComparisonFigure.plain("starved stops in a year", ComparisonMeasure.STOPS, true),
                         ComparisonFigure.in(yearlyMass, "scrap of a year", ComparisonMeasure.SCRAP_MASS, true),
                         ComparisonFigure.ofPeople(

@@ -184,9 +184,7 @@ public final class InputTables {
             rows.add("Resumes from a level of", texts.text(Kind.LENGTH, line.resumeLevel(slowing)));
         });
         process.downtime().ifPresent(stops -> {
-            rows.add(
-                    "Running time between downtimes",
-                    DistributionText.of(stops.runningTime(), Kind.TIME, texts));
+            rows.add("Running time between downtimes", DistributionText.of(stops.runningTime(), Kind.TIME, texts));
             rows.add("Standing time of such a stop", DistributionText.of(stops.standingTime(), Kind.TIME, texts));
         });
         if (process.path() > 0) {

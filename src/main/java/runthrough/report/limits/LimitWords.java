@@ -118,7 +118,8 @@ record LimitWords(Limits limits, StudyWords words) {
         return new LimitRow(
                 name(limit.what()),
                 "now " + present(limit) + "; limit " + found(limit)
-                        + interval(limit).map(ends -> " (" + ends + ")").orElse("") + "; hand calculation " + byHand(limit),
+                        + interval(limit).map(ends -> " (" + ends + ")").orElse("") + "; hand calculation "
+                        + byHand(limit),
                 relative(limit, crossing.value()),
                 crossing.found() == Found.CROSSED,
                 isKnown ? relative(limit, crossing.low()) : OptionalDouble.empty(),
@@ -190,8 +191,7 @@ record LimitWords(Limits limits, StudyWords words) {
             case PREPARATION -> "Coil changes that fail wait for their coil to be prepared.";
             case SLOWING -> "The process slows on a low level before it would have to stop, which counts as failed.";
             case DOWNTIME -> "The hand calculation leaves process downtime out.";
-            case COILS_DIFFER ->
-                "Several kinds of coil come; the hand calculation takes the hardest one for all.";
+            case COILS_DIFFER -> "Several kinds of coil come; the hand calculation takes the hardest one for all.";
             case OCCASIONAL_WORK ->
                 "Some work is not done at every coil change; the hand calculation spreads it evenly over all of them.";
             case RUN_LENGTH ->

@@ -3,7 +3,6 @@ package runthrough.report.limits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runthrough.chart.limits.LimitRow;
 import runthrough.chart.limits.LimitsChart;
@@ -70,8 +69,8 @@ public final class LimitsAnswer {
             return words.basis(limits.request(), limits.request().run().replications(), "value tried");
         }
         return limits.present()
-                .map(present -> Texts.count(present.changes())
-                        + " coil changes for each value tried; nothing is random")
+                .map(present ->
+                        Texts.count(present.changes()) + " coil changes for each value tried; nothing is random")
                 .orElse("the practice alone; nothing was run");
     }
 

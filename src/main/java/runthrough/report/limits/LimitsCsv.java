@@ -41,7 +41,16 @@ final class LimitsCsv {
                         cell(limit.closedForm()),
                         "")));
         return CsvWriter.of(
-                List.of("limit", "unit", "now", "value", "low", "high", "shown to meet", "hand calculation", "limiting factor"),
+                List.of(
+                        "limit",
+                        "unit",
+                        "now",
+                        "value",
+                        "low",
+                        "high",
+                        "shown to meet",
+                        "hand calculation",
+                        "limiting factor"),
                 rows);
     }
 

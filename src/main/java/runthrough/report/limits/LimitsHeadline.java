@@ -68,9 +68,9 @@ final class LimitsHeadline {
         String text = limitWords.value(limit.what(), value);
         return switch (limit.what()) {
             case PROCESS_SPEED -> "with the process at up to " + text + " (now " + limitWords.present(limit) + ")";
-            case JOINT_CYCLE_TIME_FACTOR ->
-                "with joints that take up to " + Texts.number(value) + " times their time";
-            case JOINT_CYCLE_TIME_ADDED -> "with joints longer by up to " + words.texts().time(value);
+            case JOINT_CYCLE_TIME_FACTOR -> "with joints that take up to " + Texts.number(value) + " times their time";
+            case JOINT_CYCLE_TIME_ADDED ->
+                "with joints longer by up to " + words.texts().time(value);
             case ENTRY_TOP_SPEED -> "with an entry of at least " + text + " (now " + limitWords.present(limit) + ")";
             case COIL_LENGTH -> "with coils of at least " + text + " (now " + limitWords.present(limit) + ")";
         };

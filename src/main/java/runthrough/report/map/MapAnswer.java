@@ -222,7 +222,9 @@ public final class MapAnswer {
         List<Figure> figures = new ArrayList<>();
         figures.add(Figure.words("target met on", words.texts().share(round(parts.meets())), "of the map"));
         figures.add(Figure.words(
-                "enough by hand calculation on", words.texts().share(round(parts.enoughByClosedForms())), "of the map"));
+                "enough by hand calculation on",
+                words.texts().share(round(parts.enoughByClosedForms())),
+                "of the map"));
         figures.add(Figure.words(
                 "the line as it is", words.texts().share(map.present().share().mean()), "run through"));
         for (Way way : Way.values()) {

@@ -71,7 +71,7 @@ record Remedies(Sizing.NoneEnough none, Texts texts) {
                 .cell("now", remedy -> Cell.of(value(remedy, remedy.now(), texts)))
                 .cell(
                         "needed",
-                        remedy -> new Cell.Number(
+                        remedy -> new Cell.Quantity(
                                 value(remedy, remedy.needed().orElse(Double.NaN), texts), "does not help"))
                 .cell("tried as far as", remedy -> Cell.of(value(remedy, remedy.tried(), texts)))
                 .of(remedies.map(found -> found.none.remedies()).orElse(List.of()));

@@ -18,7 +18,9 @@ final class SpeedDocument {
             .estimate("share_of_rated", "Metres processed over metres at the rated speed.", SpeedPoint::utilisation)
             .estimate("stops_per_8_h", "Starved stops.", SpeedPoint::stopsPerShift)
             .estimate(
-                    "lost_s_per_8_h", "Time lost, at the rated speed, by starved stops and slowing.", SpeedPoint::lostTimePerShift);
+                    "lost_s_per_8_h",
+                    "Time lost, at the rated speed, by starved stops and slowing.",
+                    SpeedPoint::lostTimePerShift);
 
     private static final JsonShape<SpeedCurve.Peak> PEAK = JsonShape.<SpeedCurve.Peak>named("peak")
             .and(POINT, SpeedCurve.Peak::at)

@@ -16,7 +16,10 @@ final class FitDocument {
             .optionalNumber("high", "Upper end.", known -> OptionalDouble.of(known.high()));
 
     static final JsonShape<Candidate> SHAPE = JsonShape.<Candidate>named("fit")
-            .text("distribution", "Name of the distribution.", fit -> fit.distribution().label())
+            .text(
+                    "distribution",
+                    "Name of the distribution.",
+                    fit -> fit.distribution().label())
             .text(
                     "in_scenario",
                     "The distribution as a scenario has it.",

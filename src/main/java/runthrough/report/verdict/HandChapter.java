@@ -132,8 +132,8 @@ final class HandChapter {
                 .ifPresent(limit -> rows.add(List.of(
                         Cell.of("limiting factor"),
                         Cell.of(limit.name().toLowerCase(Locale.ROOT)),
-                        Cell.NONE,
-                        Cell.NONE)));
+                        Cell.none(),
+                        Cell.none())));
         String which = coil().isEmpty() ? "" : ", for coil " + coil();
         return new Table(
                 "Hand calculation with mean times" + which,
@@ -154,7 +154,7 @@ final class HandChapter {
     }
 
     private List<Cell> fact(String name, Kind kind, double si) {
-        return List.of(Cell.of(name), Cell.of(texts.value(kind, si)), Cell.NONE, Cell.NONE);
+        return List.of(Cell.of(name), Cell.of(texts.value(kind, si)), Cell.none(), Cell.none());
     }
 
     /** The whole calculation as text in plain ASCII. */

@@ -160,7 +160,7 @@ final class VerdictTables {
     private static void add(TableMaker<Spread> table, String heading, ToDoubleFunction<Summary> value) {
         table.cell(heading, row -> {
             double si = value.applyAsDouble(row.summary());
-            return new Cell.Number(Value.of(si, row.notation().called("")), "");
+            return new Cell.Quantity(Value.of(si, row.notation().called("")), "");
         });
     }
 }
