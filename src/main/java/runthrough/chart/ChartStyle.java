@@ -39,7 +39,7 @@ public final class ChartStyle {
     private final ChartFonts fonts = ChartFonts.load();
 
     public ChartStyle() {
-        // The library draws rotated text as outlines unless told otherwise, by a switch for the whole program. We
+        // The library draws rotated text as outlines unless given otherwise, by a switch for the whole program. We
         // always
         // set it to the same value: text is to stay text.
         TextUtils.setUseDrawRotatedStringWorkaround(false);

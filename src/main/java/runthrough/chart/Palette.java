@@ -5,7 +5,7 @@ import java.awt.Color;
 
 /**
  * The colours and line styles of all charts. Colours of lines are from the set of Okabe and Ito (Color Universal Design,
- * 2008), which readers with colour-blindness can tell apart. What matters is never told by colour alone: each line has a
+ * 2008), which readers with colour-blindness can tell apart. What matters is never shown by colour alone: each line has a
  * dash pattern of its own and each kind of mark a shape of its own, so that a grey print reads as well. All are opaque; the
  * light ones are mixed with white beforehand.
  */

@@ -13,7 +13,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Draws by hand: lines, circles, dimensions and text, in px. */
+/** Draws lines, circles, dimensions and text, in px. */
 public final class Pen {
     private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
     private static final double ARROW = 6;

@@ -13,7 +13,7 @@ public final class Picture {
     private final int width;
     private final int height;
 
-    /** A drawing by hand, of {@code width} by {@code height} (px). */
+    /** A drawing of {@code width} by {@code height} (px). */
     public Picture(Drawing drawing, int width, int height) {
         this.drawing = drawing;
         this.width = width;

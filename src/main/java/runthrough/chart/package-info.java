@@ -11,7 +11,7 @@
  * <ul>
  *   <li>Its data are the trace and the records themselves; a parabola is sampled until the eye cannot tell, a jump is
  *       vertical, and thinning never loses a peak. A reading is computed from the same data.
- *   <li>The legend stands below the data. Nothing is told by colour alone: lines differ by their dashes, marks by their
+ *   <li>The legend stands below the data. Nothing is shown by colour alone: lines differ by their dashes, marks by their
  *       shape, bars by how dark they are, so that a grey print and a colour-blind reader see the same.
  *   <li>Colours are opaque and sizes whole numbers with a view box: some renderers of SVG fail on anything else.
  *   <li>The same data give the same bytes. Identifiers count from 1 under the chart's own prefix, numbers do not depend on

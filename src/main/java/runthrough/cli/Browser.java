@@ -24,7 +24,7 @@ final class Browser {
         try {
             command.start();
         } catch (IOException e) {
-            // There is no such program: the user opens the address by hand.
+            // There is no such program: the user opens the address.
         }
     }
 

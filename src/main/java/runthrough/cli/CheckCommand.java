@@ -12,7 +12,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "check",
         description =
-                "Reads and checks scenarios and their alternatives, and prints all that is wrong or doubtful. Runs"
+                "Reads and checks scenarios and their alternatives, and prints every error and warning. Simulates"
                         + " nothing.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {

@@ -14,9 +14,9 @@ import runthrough.study.comparison.ComparisonStudy;
 @Command(
         name = "compare",
         description = {
-            "Runs the alternatives of a scenario under the same random numbers and holds each against the one called today:"
+            "Runs the alternatives of a scenario under the same random numbers and compares each with the one called today:"
                     + " share run",
-            "through, stops, lost time, output, scrap, crew time at the joint; and says which differences are real."
+            "through, stops, lost time, output, scrap, crew time at the joint; and marks the differences that are statistically significant."
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
@@ -33,7 +33,7 @@ final class CompareCommand extends StudyCommand {
             names = "--today",
             paramLabel = "NAME",
             description =
-                    "The alternative that the others are held against, instead of the one that the scenario names; \""
+                    "The alternative that the others are compared with, instead of the one that the scenario names; \""
                             + Alternative.AS_WRITTEN + "\" is the scenario without any change.")
     private @Nullable String today;
 
@@ -46,7 +46,7 @@ final class CompareCommand extends StudyCommand {
     Study study(Scenario asked, double target) {
         overrides().alternative().ifPresent(name -> {
             throw new BadInputException("--alternative = " + name
-                    + "; compare runs all alternatives. To hold the others against it, give --today \"" + name + "\".");
+                    + "; compare runs all alternatives. To compare the others with it, give --today \"" + name + "\".");
         });
         Alternatives alternatives = Alternatives.of(asked, overrides());
         alternatives.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);

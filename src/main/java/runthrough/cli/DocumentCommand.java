@@ -19,9 +19,9 @@ import runthrough.study.StudyOptions;
 @Command(
         name = "document",
         description =
-                "Makes the document to hand over: a page to decide on, the line as drawn, the hand calculation line"
-                        + " by line, results, equipment, what it is worth, and every input with where it came from; as HTML and as"
-                        + " PDF, and the answer as one picture for a slide.",
+                "Makes the document to hand over, as HTML and PDF: a summary page, a drawing of the line, the hand calculation step"
+                        + " by step, results, equipment data, what each alternative is worth, and every input with its source. Also"
+                        + " makes the answer as one picture for a slide.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
         footerHeading = "%nExamples:%n",

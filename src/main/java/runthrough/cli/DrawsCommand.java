@@ -15,13 +15,13 @@ import runthrough.plant.SimulationRequest;
 import runthrough.simulation.random.DrawTable;
 import runthrough.simulation.records.SimulationException;
 
-/** Prints what is left to chance in one replication, for those who want to work it through by other means. */
+/** Prints what is random in one replication, for those who want to work it through by other means. */
 @Command(
         name = "draws",
         description = {
-            "Prints the random numbers of one replication as CSV: for each source of chance the values in the order in which a run "
-                    + "draws them, in m and s. For working a replication through by hand or by a program of your own; the "
-                    + "changes.csv of a report holds what should come out.",
+            "Prints the random numbers of one replication as CSV: for each random source the values in the order in which a run "
+                    + "draws them, in m and s. For checking a replication on paper or with a program of your own; the "
+                    + "coil-changes.csv of a report holds the results to expect.",
             "A run may need fewer values than are printed."
         },
         exitCodeListHeading = "%nExit codes:%n",
@@ -32,7 +32,7 @@ import runthrough.simulation.records.SimulationException;
             "  runthrough draws my-line.yaml --replication 3 --coil-changes 20 --draws 500"
         })
 final class DrawsCommand implements Callable<Integer> {
-    /** Values for each coil that a run with rejects and own stops will hardly use up. */
+    /** Values for each coil that a run with rejects and process downtime will hardly use up. */
     private static final int DRAWS_A_COIL = 4;
 
     private static final int DRAWS_MORE = 100;

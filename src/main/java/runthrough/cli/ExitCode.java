@@ -1,6 +1,6 @@
 package runthrough.cli;
 
-/** How the program tells scripts what came of it. */
+/** What the program reports to scripts. */
 final class ExitCode {
     /** Done. */
     static final int DONE = 0;

@@ -6,14 +6,14 @@ import runthrough.report.write.ReportFolderException;
 import runthrough.study.StudyException;
 
 /**
- * Tells the user what went wrong, in a line or some, and finds the exit code for it.
+ * Reports what went wrong, in one line or a few, and finds the exit code for it.
  *
  * @param err where to tell
  * @param debug whether the user asked for the stack trace of an internal error
  */
 record Failures(PrintWriter err, boolean debug) {
 
-    /** Tells of {@code failure} and returns the exit code for it. */
+    /** Reports {@code failure} and returns the exit code for it. */
     int tell(Throwable failure) {
         if (failure instanceof BadInputException bad) {
             bad.lines().forEach(err::println);

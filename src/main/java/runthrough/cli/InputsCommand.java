@@ -38,15 +38,15 @@ final class InputsCommand implements Callable<Integer> {
         List<Input> inputs = Scenario.read(environment.path(scenario)).file().inputs();
         int paths = width(inputs.stream().map(Input::path));
         int values = width(inputs.stream().map(Input::text));
-        Input.Origin told = Input.Origin.WRITTEN;
+        Input.Origin last = Input.Origin.WRITTEN;
         for (Input input : inputs) {
-            boolean isFirstFigure = input.origin() == Input.Origin.FIGURE && told != Input.Origin.FIGURE;
+            boolean isFirstFigure = input.origin() == Input.Origin.FIGURE && last != Input.Origin.FIGURE;
             if (isFirstFigure) {
                 environment
                         .out()
-                        .println("\nWhat follows from them; set to another value, all behind it is scaled alike:");
+                        .println("\nFigures of the whole line; setting one scales all values behind it by the same factor:");
             }
-            told = input.origin();
+            last = input.origin();
             environment.out().println(row(input, paths, values));
         }
         environment.out().flush();
@@ -54,7 +54,7 @@ final class InputsCommand implements Callable<Integer> {
     }
 
     private static String row(Input input, int paths, int values) {
-        String origin = input.origin() == Input.Origin.DEFAULT ? "; by default, the file does not say" : "";
+        String origin = input.origin() == Input.Origin.DEFAULT ? "; default, not in the file" : "";
         return padded(input.path(), paths)
                 + BETWEEN
                 + padded(input.text(), values)

@@ -8,8 +8,8 @@ import runthrough.study.limits.LimitsStudy;
 @Command(
         name = "limits",
         description =
-                "Finds for the line as it is the fastest process, the longest joint, the slowest entry, the shortest coil and the "
-                        + "fewest people and uncoilers with which the target is met, beside what the closed forms say.",
+                "Finds, for the line as it is, the fastest process, the longest joint, the slowest entry, the shortest coil and the "
+                        + "fewest people and uncoilers with which the target is met, and compares them with the closed forms.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
         footerHeading = "%nExamples:%n",

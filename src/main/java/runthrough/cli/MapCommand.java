@@ -19,8 +19,8 @@ import runthrough.study.map.MapVariants.Variant;
 @Command(
         name = "map",
         description =
-                "Runs the line with many pairs of two of its numbers, and draws where the target is met: by default joint cycle time "
-                        + "against process speed. When interrupted, the same command goes on from where it was.",
+                "Runs the line with many pairs of values of two inputs, and draws where the target is met: by default joint cycle time "
+                        + "against process speed. When interrupted, the same command continues where it stopped.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
         footerHeading = "%nExamples:%n",
@@ -55,7 +55,7 @@ final class MapCommand extends StudyCommand {
             paramLabel = "N",
             converter = Points.class,
             description =
-                    "How finely, as so many points in all; 2000 by default. They are run where the answer changes.")
+                    "How many points in all; 2000 by default. They are run where the answer changes.")
     private long points = USUAL_POINTS;
 
     @Option(names = "--every-point", description = "Run every point in full, also where the answer does not change.")

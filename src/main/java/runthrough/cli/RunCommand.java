@@ -44,7 +44,7 @@ import runthrough.study.TargetStatus;
             "  runthrough run my-line.yaml --require-target || echo not good enough"
         })
 final class RunCommand implements Callable<Integer> {
-    /** So many times the replications of the plan are allowed unless told otherwise, as in a sizing. */
+    /** So many times the replications of the plan are allowed unless given otherwise, as in a sizing. */
     private static final int MOST_TIMES = 10;
 
     private final Environment environment;
@@ -71,14 +71,14 @@ final class RunCommand implements Callable<Integer> {
             names = "--half-width",
             paramLabel = "SHARE",
             converter = QuantityConverter.Part.class,
-            description = "Run until the share run through is known to plus or minus so much, such as 0.1%%.")
+            description = "Run until the half-width of the 95%% interval of the share run through is at most this, such as 0.1%%.")
     private @Nullable Double halfWidth;
 
     @Option(
             names = "--max-replications",
             paramLabel = "N",
             converter = RunOverrides.Replications.class,
-            description = "Run no more replications than these for that; by default " + MOST_TIMES
+            description = "With --half-width, run at most this many replications; by default " + MOST_TIMES
                     + " times what the scenario says.")
     private @Nullable Long maxReplications;
 
@@ -126,8 +126,8 @@ final class RunCommand implements Callable<Integer> {
     private Optional<Precision> precision(RunPlan run) {
         if (halfWidth == null && maxReplications != null) {
             throw new BadInputException(List.of("--max-replications = " + maxReplications
-                    + "; says nothing without --half-width. Give that too, such as --half-width 0.1%, or --replications"
-                    + " to run so many."));
+                    + "; has no effect without --half-width. Give that too, such as --half-width 0.1%, or give --replications"
+                    + " instead."));
         }
         if (halfWidth == null) {
             return Optional.empty();

@@ -97,7 +97,7 @@ final class RunOverrides {
     /**
      * What is set otherwise than {@code file} says: what an alternative changes, then single values.
      *
-     * @param problems to be told of what cannot be read
+     * @param problems takes what cannot be read
      */
     List<Setting> settings(ScenarioFile file, Problems problems) {
         return Stream.concat(

@@ -167,7 +167,7 @@ record Scenario(
         return problems.stream().map(Problem::toString);
     }
 
-    /** How a warning is told from a problem. */
+    /** How a warning differs from a problem. */
     static String asWarning(String text) {
         return "warning: " + text;
     }

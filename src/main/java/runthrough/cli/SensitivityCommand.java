@@ -14,12 +14,12 @@ import runthrough.scenario.ScenarioFile;
 import runthrough.study.StudyListener;
 import runthrough.study.sensitivity.SensitivityStudy;
 
-/** What moves the answer? */
+/** Which inputs and random times change the answer, and by how much? */
 @Command(
         name = "sensitivity",
         description =
-                "Tells which inputs move the margin and the share run through, each moved alone low and high, and which source of "
-                        + "chance carries how much of their variance.",
+                "Shows which inputs change the margin and the share run through: each is set low and high, one at a time. Also shows "
+                        + "how much of their variance each random source explains.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
         footerHeading = "%nExamples:%n",

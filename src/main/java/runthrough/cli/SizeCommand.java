@@ -29,7 +29,7 @@ final class SizeCommand extends StudyCommand {
             names = "--precision",
             paramLabel = "SHARE",
             converter = QuantityConverter.Part.class,
-            description = "Run until the interval of the capacity is no wider than so much of it to either side; 1%% by"
+            description = "Run until the relative half-width of the capacity's interval is at most this; 1%% by"
                     + " default.")
     private @Nullable Double precision;
 
@@ -37,7 +37,7 @@ final class SizeCommand extends StudyCommand {
             names = "--max-replications",
             paramLabel = "N",
             converter = RunOverrides.Replications.class,
-            description = "Run no more replications than these for that; by default 10 times what the scenario says.")
+            description = "Run at most this many replications; by default 10 times what the scenario says.")
     private @Nullable Long maxReplications;
 
     SizeCommand(Environment environment) {

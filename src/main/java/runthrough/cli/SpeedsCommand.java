@@ -12,7 +12,7 @@ import runthrough.study.speed.SpeedStudy;
 @Command(
         name = "speeds",
         description = {
-            "Runs the line slower and faster than it is, and tells what comes out: where output peaks, and beyond"
+            "Runs the line slower and faster than it is, and shows what comes out: where output peaks, and beyond"
                     + " which",
             "speed the target is lost."
         },

@@ -182,10 +182,10 @@ final class SwingRanges {
 
     private Swing.End end(Input input, double value) {
         Optional<Unit> unit = input.dimension().map(dimension -> input.unit().orElse(dimension.base()));
-        // What is told is what is tried.
-        double told = rounded(unit.map(own -> own.fromSi(value)).orElse(value));
-        double si = unit.map(own -> own.toSi(told)).orElse(told);
-        String text = Numbers.plain(told) + unit.map(own -> " " + own.symbol()).orElse("");
+        // The value shown is the value tried.
+        double shown = rounded(unit.map(own -> own.fromSi(value)).orElse(value));
+        double si = unit.map(own -> own.toSi(shown)).orElse(shown);
+        String text = Numbers.plain(shown) + unit.map(own -> " " + own.symbol()).orElse("");
         ScenarioReading reading = file.with(List.of(input.setTo(si, OPTION)));
         Optional<Line> line = reading instanceof ScenarioReading.Accepted accepted
                 ? Optional.of(accepted.request().line())

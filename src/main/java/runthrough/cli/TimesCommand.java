@@ -23,12 +23,12 @@ import runthrough.study.times.SheetStatistics;
 import runthrough.timestudy.Observation;
 import runthrough.timestudy.TimeSheet;
 
-/** What does a stopwatch sheet tell, and which distributions should its times be simulated with? */
+/** What does a stopwatch sheet show, and which distributions should its times be simulated with? */
 @Command(
         name = "times",
         description =
-                "Reads a time-study sheet: one row for each coil change observed, one column for each work element. Tells "
-                        + "means and spreads, outliers, trend, elements that are slow together, fitted distributions and whether it is enough, "
+                "Reads a time-study sheet: one row for each coil change observed, one column for each work element. Gives "
+                        + "means and spreads, outliers, trend, elements that are slow together, fitted distributions and whether there are enough observations, "
                         + "and writes the work of a coil change as a scenario has it.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},

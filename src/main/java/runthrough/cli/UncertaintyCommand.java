@@ -11,7 +11,7 @@ import runthrough.study.uncertainty.UncertaintyStudy;
 @Command(
         name = "uncertainty",
         description =
-                "Resamples the observed times of a scenario and tells how well the share run through and the capacity are known "
+                "Resamples the observed times of a scenario and shows how well the share run through and the capacity are known "
                         + "when the times are known from so many observations only, beside what simulation noise alone leaves open; and "
                         + "how many more observations it takes to know them as well as asked for.",
         exitCodeListHeading = "%nExit codes:%n",

@@ -12,7 +12,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import runthrough.scenario.source.Nearest;
 
-/** Tells what is wrong with a command line: in one line, with what was probably meant. */
+/** Shows what is wrong with a command line: in one line, with what was probably meant. */
 final class UsageErrors implements IParameterExceptionHandler {
     /** How picocli begins when a converter refuses a value; what follows is the converter's own text. */
     private static final String CONVERTER_SAYS = "Invalid value for ";

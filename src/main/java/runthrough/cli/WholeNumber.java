@@ -21,7 +21,7 @@ abstract class WholeNumber implements ITypeConverter<Long> {
                 return number;
             }
         } catch (NumberFormatException e) {
-            // Told of below, like a number out of bounds.
+            // Reported below, like a number out of bounds.
         }
         throw new TypeConversionException(text + "; must be a whole number from " + least + " to " + most);
     }

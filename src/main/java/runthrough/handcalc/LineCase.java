@@ -131,7 +131,7 @@ record LineCase(
                 output / strip.speed());
     }
 
-    /** The loads of the three limits. Waiting for preparation is laid to preparation alone: the other two are taken without it. */
+    /** The loads of the three limits. Waiting for preparation is attributed to preparation alone: the other two are taken without it. */
     Loads loads() {
         double joint = work.total();
         double notToStop = new Margin(Kind.LENGTH, forms.capacity(), forms.capacityNeeded(joint)).load();

@@ -11,7 +11,7 @@ import runthrough.quantity.Kind;
  */
 public record Margin(Kind kind, double given, double needed) {
 
-    /** What is to spare (SI); negative for what is missing. */
+    /** The margin (SI); a shortfall is negative. */
     public double spare() {
         return given - needed;
     }
@@ -24,7 +24,7 @@ public record Margin(Kind kind, double given, double needed) {
         return given > 0 ? needed / given : Double.POSITIVE_INFINITY;
     }
 
-    /** What is to spare as a share of what there is; negative for what is missing. */
+    /** The margin as a share of what there is; a shortfall is negative. */
     public double relative() {
         return 1 - load();
     }

@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param speed the fastest at which the accumulator bears T against V (m/s)
  * @param refill filling up again; empty when the entry cannot run faster than the process
  * @param coilStrip strip of a coil before the next change against what passes until the accumulator is full (m); empty
- *     without refill. What is to spare runs at V with the accumulator full
+ *     without refill. The margin runs at V with the accumulator full
  */
 public record Storage(
         double stripDrawn,

@@ -13,7 +13,7 @@ import java.util.List;
  * @param joints in order of time
  * @param stops in order of time
  * @param changes the coil changes whose time is over, in order
- * @param saysWhy whether the log tells the process's own stops apart, which are then left out
+ * @param saysWhy whether the log marks process downtime, which is then left out
  */
 public record LineLog(String name, List<Joint> joints, List<Stop> stops, List<Change> changes, boolean saysWhy) {
 

@@ -1,5 +1,5 @@
 /**
- * What a line's own log tells of its coil changes: when tails stopped, joints were released, and the process stood and ran.
+ * What a line's own log shows of its coil changes: when tails stopped, joints were released, and the process stood and ran.
  *
  * <p>Main types: {@link runthrough.linelog.LineEvent}, and {@link runthrough.linelog.LineLog}, which derives joints, stops and
  * what came of each coil change. A simulated run is read by the same rules as a logged one, so that the two can be compared.

@@ -163,7 +163,7 @@ public record Line(
                 .orElse(stopping);
     }
 
-    /** Whether nothing is left to chance, so that every replication is the same. */
+    /** Whether nothing is random, so that every replication is the same. */
     public boolean isDeterministic() {
         return !coilSource.isRandom()
                 && process.restartDelay().isConstant()

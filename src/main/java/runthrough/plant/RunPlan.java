@@ -8,7 +8,7 @@ package runthrough.plant;
  * @param replications independent repetitions, {@code >= 1}
  * @param seed of the random streams
  * @param target share of coil changes that should run through, in (0, 1]
- * @param yearlyTime running time that is scheduled in a year (s), in (0, {@link #LONGEST_YEAR}]; only what is told of a year
+ * @param yearlyTime running time that is scheduled in a year (s), in (0, {@link #LONGEST_YEAR}]; only yearly results
  *     depends on it
  */
 public record RunPlan(Extent extent, int leaveOut, int replications, long seed, double target, double yearlyTime) {

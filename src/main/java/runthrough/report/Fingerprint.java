@@ -5,7 +5,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
-/** What tells one text or file from every other: its SHA-256 (FIPS 180-4) in 64 hexadecimal digits. */
+/** What identifies a text or a file: its SHA-256 (FIPS 180-4) in 64 hexadecimal digits. */
 public final class Fingerprint {
     private Fingerprint() {}
 

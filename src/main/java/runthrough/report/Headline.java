@@ -6,7 +6,7 @@ import java.util.Locale;
  * The answer in a word, and in a sentence that a plant manager repeats.
  *
  * @param tone whether it is good news
- * @param word that tells it
+ * @param word that states it
  * @param sentence with its numbers
  * @param further what else must be known to read it, such as how many coil changes would decide; may be empty
  */
@@ -17,7 +17,7 @@ public record Headline(Tone tone, String word, String sentence, String further) 
         this(tone, word, sentence, "");
     }
 
-    /** Whether an answer is good news; each has a sign whose shape tells it without colour. */
+    /** Whether an answer is good news; each has a sign whose shape shows it without colour. */
     public enum Tone {
         RUNS_THROUGH("✓"),
         MARGINAL("◆"),

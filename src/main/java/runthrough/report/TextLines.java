@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Lines of plain text no wider than a terminal. Text of the user loses its control characters here. */
+/** Lines of plain text, at most as wide as a terminal. Text of the user loses its control characters here. */
 public final class TextLines {
     /** Columns of a terminal. */
     public static final int WIDTH = 80;

@@ -16,7 +16,7 @@ import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
 
-/** Reads each alternative as the scenario with the values that it changes, and tells what is wrong with it and where. */
+/** Reads each alternative as the scenario with the values that it changes, and reports what is wrong with it and where. */
 final class AlternativesReader {
     private static final Comparator<Problem> BY_PLACE =
             Comparator.comparing(Problem::file).thenComparing(Problem::line).thenComparing(Problem::column);
@@ -93,7 +93,7 @@ final class AlternativesReader {
         return one.line().equals(other.line()) && one.run().equals(other.run());
     }
 
-    /** A problem with its alternative named; what is not wrong in the alternative itself is told at the alternative's name. */
+    /** A problem with its alternative named; what is not wrong in the alternative itself is reported at the alternative's name. */
     private static Problem named(Problem problem, AlternativeKeys.Written one) {
         String path = "alternative \"" + one.name() + "\"" + (problem.path().isEmpty() ? "" : ": " + problem.path());
         return isWithin(problem, one)

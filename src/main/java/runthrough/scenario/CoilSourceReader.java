@@ -42,7 +42,7 @@ final class CoilSourceReader {
         this.top = top;
     }
 
-    /** The coils that {@code values} describe; when there are none, problems were told. */
+    /** The coils that {@code values} describe; when there are none, problems were reported. */
     Optional<Found> read(Values values) {
         if (values.has(ScenarioKeys.COIL)) {
             Values only = values.get(ScenarioKeys.COIL);
@@ -59,7 +59,7 @@ final class CoilSourceReader {
         boolean defaultsAreWrong = !coils.has(CoilsKeys.DEFAULTS)
                 && raw.entries().stream().anyMatch(entry -> entry.key().equals(CoilsKeys.DEFAULTS.name()));
         if (defaultsAreWrong) {
-            // What each coil lacks cannot be told before its defaults are mended.
+            // What each coil lacks is known only once its defaults are mended.
             return Optional.empty();
         }
         List<Raw.Entry> defaults = coils.find(CoilsKeys.DEFAULTS)

@@ -58,7 +58,7 @@ record FigureSettings(List<Setting> settings) {
         return new Amount(dimension, range).read(setting.value(), here).map(value -> figure.with(line, value));
     }
 
-    /** Where what comes of the settings is told of. */
+    /** Where what comes of the settings is reported. */
     Place place() {
         return settings.get(0).place();
     }

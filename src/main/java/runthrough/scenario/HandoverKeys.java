@@ -59,7 +59,7 @@ final class HandoverKeys {
                 .anyMatch(name -> path.equals(name) || path.startsWith(name + "."));
     }
 
-    /** What {@code scenario} says, which stands in {@code root}; {@code problems} are told of paths that lead nowhere. */
+    /** What {@code scenario} says, which stands in {@code root}; {@code problems} takes paths that lead nowhere. */
     static Handover handover(Values scenario, Raw root, Problems problems) {
         return new Handover(
                 scenario.find(DOCUMENT).map(HandoverKeys::cover).orElse(Cover.EMPTY),

@@ -53,7 +53,7 @@ public record Input(
     }
 
     /**
-     * This input set to {@code si}, told of as standing at {@code where}. The value is written in the unit of this input where
+     * This input set to {@code si}, reported as standing at {@code where}. The value is written in the unit of this input where
      * that can be read back without loss.
      */
     public Setting setTo(double si, String where) {

@@ -22,7 +22,7 @@ final class KnownCoils {
                 .map(Known::found);
     }
 
-    /** Remembers what {@code written} gave, with nothing to be told of it. */
+    /** Remembers what {@code written} gave, with nothing to report. */
     void remember(Raw written, CoilSourceReader.Found found) {
         last.set(new Known(written, found));
     }

@@ -39,7 +39,7 @@ final class MoneyKeys {
             "rate", "the rate of discount a year", new Amount(Dimension.SHARE, new Range(-1, false, 10, true)), "8 %");
     private static final Key<Uncertain> LEAST_CERTAIN = Key.optional(
                     "least-certain",
-                    "which input is least certain; the break-even is told for it",
+                    "the input that is least certain; the break-even is given for it",
                     Word.<Uncertain>choice()
                             .or("output", Uncertain.OUTPUT)
                             .or("scrap", Uncertain.SCRAP)
@@ -70,7 +70,7 @@ final class MoneyKeys {
 
     static final Section MONEY = Section.of(
                     "money",
-                    "what time and strip are worth; without it the document tells hours and tonnes alone",
+                    "what time and strip are worth; without it the document gives hours and tonnes alone",
                     CURRENCY,
                     LINE_HOUR,
                     CONTRIBUTION,

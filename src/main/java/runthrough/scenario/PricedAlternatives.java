@@ -31,7 +31,7 @@ final class PricedAlternatives {
                     priced.get().place(),
                     ScenarioKeys.TODAY.name(),
                     "",
-                    "is missing: what an alternative with a price is worth is told against the one called today",
+                    "is missing: what an alternative with a price is worth is given against the one called today",
                     "Name it, such as " + ScenarioKeys.TODAY.name() + ": " + names.get(0) + "."));
         }
         priced.ifPresent(prices ->

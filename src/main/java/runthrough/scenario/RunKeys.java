@@ -34,7 +34,7 @@ final class RunKeys {
             .orElse("0");
     static final Key<Integer> REPLICATIONS = Key.optional(
                     "replications",
-                    "how often the run is repeated with other luck",
+                    "how often the run is repeated with other random numbers",
                     new Count(1, 100_000).map(Math::toIntExact),
                     "50")
             .orElse("20");
@@ -52,7 +52,7 @@ final class RunKeys {
             .orElse("99 %");
     static final Key<Double> HOURS_PER_YEAR = Key.optional(
                     "hours-per-year",
-                    "the running time that is scheduled in a year; what is told of a year is for so much",
+                    "the running time that is scheduled in a year; results per year are for this time",
                     new Amount(Dimension.TIME, new Range(0, false, RunPlan.LONGEST_YEAR, true)),
                     "6000 h")
             .orElse("4000 h, two shifts of 8 h on 250 days", RunPlan.USUAL_YEAR);

@@ -164,7 +164,7 @@ public final class ScenarioFile {
      * The number that {@code asked} names, whether or not the file has it, with its value under {@code settings}.
      *
      * @param asked the path as a setting, so that problems name what was written and where
-     * @param problems to be told when it names none
+     * @param problems takes it when it names none
      */
     public Optional<Input> input(Setting asked, List<Setting> settings, Problems problems) {
         if (root.isEmpty() || !(with(settings) instanceof ScenarioReading.Accepted accepted)) {

@@ -34,7 +34,7 @@ public final class ScenarioReader {
      * @param file of the scenario; the names of other files are relative to it
      * @param coils which are not read again
      * @param figures of the line that are set
-     * @param problems to be told of what is wrong
+     * @param problems takes what is wrong
      */
     ScenarioReader(Path file, KnownCoils coils, FigureSettings figures, Problems problems) {
         this.file = file;
@@ -88,7 +88,7 @@ public final class ScenarioReader {
         return handover;
     }
 
-    /** Tells of keys that the practice needs and that are not there. */
+    /** Reports keys that the practice needs and that are not there. */
     private void checkPractice(Values scenario) {
         boolean isPracticeWrong = !scenario.has(ScenarioKeys.PRACTICE) && isWritten(scenario, ScenarioKeys.PRACTICE);
         if (isPracticeWrong) {

@@ -39,7 +39,7 @@ record ScheduleColumn(String header, Key<?> key, String unit) {
         return key.shape() instanceof Text;
     }
 
-    /** The columns that {@code header} names; {@code problems} is told of what is wrong or lacking. */
+    /** The columns that {@code header} names; {@code problems} takes what is wrong or lacking. */
     static List<ScheduleColumn> of(List<Raw.Scalar> header, List<Raw.Entry> defaults, Problems problems) {
         List<ScheduleColumn> columns = new ArrayList<>();
         Map<String, Raw.Scalar> seen = new HashMap<>();
@@ -118,7 +118,7 @@ record ScheduleColumn(String header, Key<?> key, String unit) {
                 : Optional.empty();
     }
 
-    /** Tells of what every row would lack. */
+    /** Reports what every row would lack. */
     private static void tellMissing(
             List<ScheduleColumn> columns, List<Raw.Entry> defaults, Place place, Problems problems) {
         List<String> given = Stream.concat(

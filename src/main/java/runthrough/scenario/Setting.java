@@ -12,7 +12,7 @@ import runthrough.scenario.source.YamlText;
  *
  * @param path of the part, such as {@code entry.top-speed} or {@code coil-change.join.weld.travel}, or the name of a {@link
  *     runthrough.plant.LineFigure}
- * @param value as it would stand in the file; its place is where problems with it are told of
+ * @param value as it would stand in the file; its place is where problems with it are reported
  */
 public record Setting(String path, Raw value) {
 
@@ -26,7 +26,7 @@ public record Setting(String path, Raw value) {
      * @param text of the value as it would stand in the file: a number with its unit, a word, a list in brackets or keys in
      *     braces
      * @param where it was written, such as the name of an option
-     * @param problems to be told when {@code text} cannot be read
+     * @param problems takes it when {@code text} cannot be read
      */
     public static Optional<Setting> written(String path, String text, String where, Problems problems) {
         Place place = Place.whole(where);

@@ -21,7 +21,7 @@ final class SheetTimes {
 
     /**
      * The times of the column {@code column} of the sheet {@code name}, as observed; empty when something is wrong, and the
-     * problems are told.
+     * problems are reported.
      *
      * @param element the element as written, in the file that the sheet stands beside
      */

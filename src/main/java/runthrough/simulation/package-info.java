@@ -13,7 +13,7 @@
  *   <li>{@link runthrough.simulation.records}: what a run gives.
  * </ul>
  *
- * <p>Motion and work know nothing of each other; {@code LineRun} tells one of T0, T1 and T2 what the other brought about. The
+ * <p>Motion and work know nothing of each other; {@code LineRun} passes T0, T1 and T2 from one to the other. The
  * rules, with their identifiers, stand in {@code src/docs/model.md}; the class that implements a rule names it. Units: SI.
  *
  * <p>Invariants: the same seed and index give the same result on any thread. No state is shared between replications.

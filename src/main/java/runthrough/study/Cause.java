@@ -1,7 +1,7 @@
 package runthrough.study;
 
 /**
- * What a coil change that did not run through is laid to: the first of these whose removal would have let it through. The
+ * What a coil change that did not run through is attributed to: the first of these whose removal would have let it through. The
  * strip that it needed with the process kept at its rated speed is worked out from its own times, see {@link StripNeeded}.
  */
 public enum Cause {

@@ -13,7 +13,7 @@ import runthrough.simulation.records.Outcome;
  * <p>With the process kept at its rated speed the strip held at the start either lasts through the coil change or it does
  * not, see {@link StripNeeded}. Causes are tried in their order: without the wait for preparation it would have lasted; else
  * from a full accumulator and without the wait it would have; else the capacity is too small. A stop or slowing that an
- * earlier coil change handed on, while the strip now lasts, is laid to what the earlier one was.
+ * earlier coil change handed on, while the strip now lasts, is attributed to what the earlier one was.
  *
  * <p>Rules CAUSE-1, CAUSE-2, CAUSE-3, CAUSE-4, CAUSE-5.
  */
@@ -36,7 +36,7 @@ final class CauseFinder {
         this.rounding = ROUNDING * Math.max(1, capacity);
     }
 
-    /** What {@code change} is laid to; empty when it ran through. */
+    /** What {@code change} is attributed to; empty when it ran through. */
     Optional<Cause> causeOf(ChangeRecord change) {
         before = change.outcome() == Outcome.RAN_THROUGH ? null : find(change);
         return Optional.ofNullable(before);

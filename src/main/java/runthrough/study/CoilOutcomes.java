@@ -33,7 +33,7 @@ public final class CoilOutcomes {
     private final int[] slowed;
     private final int[] stopped;
     private final double[] lostMetres;
-    /** By cause; absent until something is laid to it. */
+    /** By cause; absent until something is attributed to it. */
     private final Map<Cause, int[]> causes = new EnumMap<>(Cause.class);
 
     CoilOutcomes(Line line) {
@@ -45,7 +45,7 @@ public final class CoilOutcomes {
         lostMetres = new double[kinds];
     }
 
-    /** Takes up a coil change, and what it is laid to if it did not run through. */
+    /** Takes up a coil change, and what it is attributed to if it did not run through. */
     void add(ChangeRecord change, Optional<Cause> cause) {
         int kind = change.tailCoil();
         changes[kind]++;
@@ -145,7 +145,7 @@ public final class CoilOutcomes {
     /**
      * What a product is called.
      *
-     * @param given by the user; empty where coils of a schedule say no product, which are then told apart by their section
+     * @param given by the user; empty where coils of a schedule say no product, which are then distinguished by their section
      * @param thickness of its strip (m), where no name is given
      * @param width of its strip (m), where no name is given
      */
@@ -164,9 +164,9 @@ public final class CoilOutcomes {
      *
      * @param changes how many
      * @param slowed the process ran slower on a low level
-     * @param stopped the process stopped for want of strip
-     * @param causes what those that did not run through are laid to
-     * @param lostMetres metres not run for want of strip (m)
+     * @param stopped the process stopped because strip was lacking
+     * @param causes what those that did not run through are attributed to
+     * @param lostMetres metres not processed while starved, slowed or recovering from it (m)
      */
     public record Tally(long changes, long slowed, long stopped, Verdict.Causes causes, double lostMetres) {
 

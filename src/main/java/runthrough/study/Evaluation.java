@@ -20,7 +20,7 @@ import runthrough.study.statistics.Successes;
  * What one variant of a line gave, replication by replication. Variants run under the same seed see the same random numbers, so that
  * replication i of one may be held against replication i of the other.
  *
- * @param chance whether anything in the line is left to chance; if not, one replication says all
+ * @param chance whether anything in the line is random; if not, one replication says all
  * @param replications in order of their index
  */
 public record Evaluation(boolean chance, List<Tally> replications) {
@@ -33,7 +33,7 @@ public record Evaluation(boolean chance, List<Tally> replications) {
      * One replication.
      *
      * @param totals of it
-     * @param causes what its coil changes that did not run through are laid to
+     * @param causes what its coil changes that did not run through are attributed to
      * @param stops how many starved stops belong to its coil changes
      */
     public record Tally(Totals totals, Verdict.Causes causes, long stops) {
@@ -90,7 +90,7 @@ public record Evaluation(boolean chance, List<Tally> replications) {
         return new TargetTest(target, shareRunThrough(), changes(), changes() - ranThrough(), chance);
     }
 
-    /** What the coil changes that did not run through are laid to, in all replications. */
+    /** What the coil changes that did not run through are attributed to, in all replications. */
     public Verdict.Causes causes() {
         return new Verdict.Causes(
                 causes(Cause.PRACTICE), causes(Cause.PREPARATION), causes(Cause.REFILL), causes(Cause.CAPACITY));
@@ -107,7 +107,7 @@ public record Evaluation(boolean chance, List<Tally> replications) {
         return number >= replications.size() ? this : new Evaluation(chance, replications.subList(0, number));
     }
 
-    /** Stops for want of strip, and what they cost. */
+    /** Starved stops, and what they cost. */
     public Verdict.Stoppages stoppages() {
         return estimates().stoppages();
     }

@@ -20,7 +20,7 @@ import runthrough.study.Evaluation.Tally;
 
 /**
  * Tries variants of a line, of which no more is kept than what each replication adds up to. All variants that are run under
- * one plan see the same random numbers. A line in which nothing is left to chance is run once, for every replication would be the same.
+ * one plan see the same random numbers. A line in which nothing is random is run once, for every replication would be the same.
  */
 public final class Evaluator {
     private final OrderedRuns runs;

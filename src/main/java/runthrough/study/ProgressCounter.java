@@ -1,6 +1,6 @@
 package runthrough.study;
 
-/** Tells a listener how far a study is of which only the rough number of steps is known beforehand. */
+/** Reports to a listener how far a study is of which only the rough number of steps is known beforehand. */
 public final class ProgressCounter {
     private final StudyListener listener;
     private final int expected;
@@ -13,7 +13,7 @@ public final class ProgressCounter {
         listener.progress(0, expected);
     }
 
-    /** One step more; however many there are, the study is not told to be done before {@link #finish}. */
+    /** One step more; however many there are, the study is not reported as done before {@link #finish}. */
     public void next() {
         done++;
         listener.progress(Math.min(done, expected - 1), expected);

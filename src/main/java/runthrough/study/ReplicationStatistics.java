@@ -12,7 +12,7 @@ import runthrough.simulation.records.ChangeRecord;
  * once; putting them together in order ({@link Aggregation}) is little work.
  *
  * @param replication that it is of
- * @param causes what each of its coil changes is laid to; empty for those that ran through
+ * @param causes what each of its coil changes is attributed to; empty for those that ran through
  * @param pools of its coil changes
  * @param waited how many of them waited for preparation
  * @param stops how many starved stops belong to them

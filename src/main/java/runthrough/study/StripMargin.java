@@ -6,14 +6,14 @@ import runthrough.plant.ProcessSection;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
 
-/** What a coil change had to spare, or was missing, for the process to hold its rated speed: in metres, seconds and speed. */
+/** The margin of a coil change for the process to hold its rated speed, negative for a shortfall: in metres, seconds and speed. */
 public final class StripMargin {
     private final Line line;
     private final StripNeeded needed;
     private final ClosedForms forms;
     private final double slowLevel;
 
-    /** What coil changes of {@code line}, which must have an accumulator, had to spare. */
+    /** The margins of coil changes of {@code line}, which must have an accumulator. */
     public StripMargin(Line line) {
         this.line = line;
         this.needed = new StripNeeded(line);
@@ -33,8 +33,8 @@ public final class StripMargin {
     }
 
     /**
-     * Metres to spare above the level at which the process slows or stops. Where it did so, what is missing (negative) is
-     * reckoned with the process kept at its rated speed, for a process that stops takes less.
+     * Metres above the level at which the process slows or stops. Where it did so, the shortfall (negative) is
+     * calculated with the process kept at its rated speed, for a process that stops takes less.
      *
      * <p>Rule MARGIN-2.
      */

@@ -8,7 +8,7 @@ import runthrough.simulation.records.ChangeRecord;
 /**
  * The strip that a coil change takes from the accumulator when the process keeps its rated speed {@code V} throughout:
  * {@code V (T2 - T0) + V^2/(2 a_e)}, less the strip that still passes the joiner between {@code T0} and {@code T1}. It is
- * known also where the process slowed or stopped, so that what was missing can be told in metres.
+ * known also where the process slowed or stopped, so that the shortfall is known in metres.
  *
  * <p>Between {@code T0} and {@code T1} the entry slows to a stop, or slows to creep speed, creeps and stops; how long that
  * took gives the strip that passed. A rated speed that changes before the entry has caught up is not followed.

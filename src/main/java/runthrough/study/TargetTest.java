@@ -14,7 +14,7 @@ import runthrough.study.statistics.Wilson;
  * @param share what was seen
  * @param trials coil changes that it was seen in
  * @param failures how many of them did not run through
- * @param chance whether anything is left to chance
+ * @param chance whether anything is random
  */
 record TargetTest(double target, Estimate share, long trials, long failures, boolean chance) {
 
@@ -48,7 +48,7 @@ record TargetTest(double target, Estimate share, long trials, long failures, boo
         }
         Interval interval = interval();
         if (interval.method() == Interval.Method.WILSON) {
-            // An end of the interval tells for how many independent trials these have counted.
+            // An end of the interval shows for how many independent trials these have counted.
             double end = seen() > 0 ? interval.low() : interval.high();
             return trials * Wilson.trialsToTell(seen(), target) / Wilson.trialsToTell(seen(), end);
         }

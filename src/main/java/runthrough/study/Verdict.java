@@ -13,12 +13,12 @@ import runthrough.study.statistics.Summary;
  *
  * @param answer whether the target is met
  * @param target share of coil changes that should run through, in (0, 1]
- * @param chance whether anything in the line is left to chance; if not, every replication is the same and the share is exact
+ * @param chance whether anything in the line is random; if not, every replication is the same and the share is exact
  * @param shareRunThrough share of coil changes run through
- * @param resolution how many coil changes would tell
+ * @param resolution how many coil changes would decide
  * @param changes how many coil changes there were, and what came of them
- * @param causes what those that did not run through are laid to
- * @param spare what is to spare or missing at the target; empty where entry and process are one strip
+ * @param causes what those that did not run through are attributed to
+ * @param spare margin or shortfall at the target; empty where entry and process are one strip
  * @param stoppages stops, and what they cost
  * @param output what comes out, and what is lost as scrap
  * @param joint how long the strip stands at the joiner
@@ -44,7 +44,7 @@ public record Verdict(
      * @param total of them
      * @param ranThrough the process held its rated speed
      * @param slowed the process ran slower on a low level
-     * @param stopped the process stopped for want of strip
+     * @param stopped the process stopped because strip was lacking
      */
     public record Changes(long total, long ranThrough, long slowed, long stopped) {
 
@@ -55,7 +55,7 @@ public record Verdict(
     }
 
     /**
-     * Coil changes that did not run through, by what they are laid to.
+     * Coil changes that did not run through, by what they are attributed to.
      *
      * @param practice see {@link Cause#PRACTICE}
      * @param preparation see {@link Cause#PREPARATION}
@@ -73,7 +73,7 @@ public record Verdict(
                     counts.getOrDefault(Cause.CAPACITY, 0L));
         }
 
-        /** How many are laid to {@code cause}. */
+        /** How many are attributed to {@code cause}. */
         public long count(Cause cause) {
             return switch (cause) {
                 case PRACTICE -> practice;
@@ -83,7 +83,7 @@ public record Verdict(
             };
         }
 
-        /** What most of them are laid to, in case of a tie the first of {@link Cause}; empty when all ran through. */
+        /** What most of them are attributed to, in case of a tie the first of {@link Cause}; empty when all ran through. */
         public Optional<Cause> main() {
             return Stream.of(Cause.values())
                     .filter(cause -> count(cause) > 0)
@@ -95,17 +95,17 @@ public record Verdict(
      * How many coil changes it takes to tell.
      *
      * @param leastToShow so many would show the target met if every one of them ran through; with fewer it cannot be shown
-     *     met. Empty when no number would do (a target of 1) and when nothing is left to chance
+     *     met. Empty when no number would do (a target of 1) and when nothing is random
      * @param toDecide so many would decide if the share stayed what it is; given only when the answer is undecided, and
      *     empty too when the share equals the target
      */
     public record Resolution(Optional<Long> leastToShow, Optional<Long> toDecide) {}
 
     /**
-     * What is to spare (positive) or missing (negative) at the target: all but the share {@code 1 - target} of coil changes
+     * The margin (positive) or shortfall (negative) at the target: all but the share {@code 1 - target} of coil changes
      * have at least this much.
      *
-     * @param metres of strip above the level at which the process slows or stops; what is missing is reckoned with the process
+     * @param metres of strip above the level at which the process slows or stops; a shortfall is calculated with the process
      *     kept at its rated speed
      * @param seconds of joint cycle time that these metres are at the rated speed
      * @param speed by which the process could run faster, or has to run slower (m/s), through these joints on the strip held
@@ -117,11 +117,11 @@ public record Verdict(
     /**
      * Stops, and what they cost. A shift is 8 h.
      *
-     * @param starvedPerHundredChanges stops for want of strip that belong to coil changes, per 100 of them
-     * @param starvedPerShift all stops for want of strip, per shift
+     * @param starvedPerHundredChanges starved stops that belong to coil changes, per 100 of them
+     * @param starvedPerShift all starved stops, per shift
      * @param slowingsPerShift how often the process slowed on a low level, per shift
      * @param downtimesPerShift stops of the process's own per shift
-     * @param lostMetresPerShift metres not run for want of strip, per shift (m)
+     * @param lostMetresPerShift metres not processed while starved, slowed or recovering from it, per shift (m)
      * @param lostTimePerShift the same as time at the rated speed, per shift (s)
      */
     public record Stoppages(
@@ -138,7 +138,7 @@ public record Verdict(
      * @param speed metres processed over time (m/s)
      * @param massFlow kilograms processed over time (kg/s)
      * @param utilisation metres processed over metres at the rated speed, in [0, 1]
-     * @param scrapMetresPerShift crops and spoilt strip per 8 h (m)
+     * @param scrapMetresPerShift crops and strip scrapped at stops per 8 h (m)
      * @param scrapKilogramsPerShift the same by mass (kg)
      * @param scrapShare scrap over scrap and processed strip, by mass, in [0, 1]
      * @param changesPerShift coil changes per 8 h

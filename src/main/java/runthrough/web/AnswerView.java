@@ -20,13 +20,13 @@ import runthrough.study.statistics.Sample;
 /**
  * The answer as the page shows it.
  *
- * @param sign whose shape tells the verdict without colour
- * @param word that tells it
+ * @param sign whose shape shows the verdict without colour
+ * @param word that states it
  * @param style name of its style
  * @param help what would help, a sentence each
  * @param share of coil changes run through
  * @param target that it is held against
- * @param chance whether anything is left to chance
+ * @param chance whether anything is random
  * @param changes coil changes that it was seen in
  * @param efforts how many surer answers can be asked for
  * @param margin how close the level came to the stop level; null where there is none
@@ -37,7 +37,7 @@ record AnswerView(
         String style,
         String sentence,
         String further,
-        String binds,
+        String limitingFactor,
         String spare,
         List<String> help,
         List<String> warnings,
@@ -73,7 +73,7 @@ record AnswerView(
      * A number and where it comes from.
      *
      * @param from in a sentence
-     * @param each what each replication gave, in the unit of the value; none where that tells nothing
+     * @param each what each replication gave, in the unit of the value; none where that shows nothing
      * @param least of them in words
      * @param most of them in words
      * @param givens what a hand calculation starts from: name and value
@@ -245,12 +245,12 @@ record AnswerView(
                 ? replications + " independent replications with " + changes
                         + " coil changes in all. Each dot is one of them; the"
                         + " interval is Student's t over them, or Wilson's where all or none ran through."
-                : "one run with " + changes + " coil changes: nothing is left to chance.";
+                : "one run with " + changes + " coil changes: nothing is random.";
         return switch (figure) {
             case SHARE -> "Coil changes that ran through over all coil changes, in " + basis;
             case MARGIN -> "What all but the share allowed by the target have left, of the lowest levels in " + basis;
             case STOPS -> "Starved stops over the simulated time, in " + basis;
-            case LOST -> "Metres not run, starved, over the rated speed, in " + basis;
+            case LOST -> "Lost metres over the rated speed, in " + basis;
             case JOINT -> "From the tail's stop to the release of the joint, in " + basis;
             case OUTPUT -> "Metres through the process over the simulated time, stops included, in " + basis;
         };

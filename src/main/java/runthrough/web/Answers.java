@@ -75,7 +75,7 @@ final class Answers {
         } catch (CancellationException e) {
             throw new Refusal(
                     503,
-                    "This line takes longer than the page waits. PageRequest for fewer coil changes, or run it on the"
+                    "This line takes longer than the page waits. Ask for fewer coil changes, or run it on the"
                             + " command line.");
         } finally {
             places.release();

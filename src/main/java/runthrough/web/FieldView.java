@@ -74,7 +74,7 @@ record FieldView(
             LineFigure.USABLE_CAPACITY.path(),
             "entry.top-speed");
 
-    /** Half and twice: as far as people move a number by hand. */
+    /** Half and twice: as far as people move a number. */
     private static final double REACH = 2;
 
     /** The field for {@code input}; empty where the page cannot change it. */

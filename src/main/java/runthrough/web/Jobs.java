@@ -42,7 +42,7 @@ final class Jobs implements AutoCloseable {
         return thread;
     }
 
-    /** What a job does; it tells its progress to the listener and gives up when the listener says so. */
+    /** What a job does; it reports its progress to the listener and gives up when the listener says so. */
     interface Work {
         Object run(StudyListener listener);
     }
@@ -134,7 +134,7 @@ final class Jobs implements AutoCloseable {
                 state = new State(
                         state.done,
                         null,
-                        "It needs more memory than there is. PageRequest for fewer coil changes or replications.");
+                        "It needs more memory than there is. Ask for fewer coil changes or replications.");
             } catch (Error e) {
                 // Whoever asks must learn that it has ended, whatever ended it.
                 state = new State(state.done, null, "An internal error ended it: " + e);

@@ -100,7 +100,7 @@ record LineView(
                 LineFigure.standingTime(request.line()).path());
     }
 
-    /** What the page is told of a scenario that cannot be run. */
+    /** What the page is given of a scenario that cannot be run. */
     static LineView refused(List<Fault> faults, UnitSystem system) {
         return new LineView("", faults, List.of(), Map.of(), null, units(system), List.of(), "", "");
     }

@@ -50,7 +50,7 @@ record WorkView(String name, String distribution, double mean, List<Double> spar
         return new WorkView(element.name(), text, distribution.mean(), density(distribution), words);
     }
 
-    /** By differences of the distribution, found from its quantiles by bisection: distributions here tell quantiles only. */
+    /** By differences of the distribution, found from its quantiles by bisection: distributions here give quantiles only. */
     private static List<Double> density(Distribution distribution) {
         if (distribution.isConstant()) {
             return List.of(1.0);

@@ -2,7 +2,7 @@
  * The page for the meeting: a local server that shows one line, lets people change it, and answers at once.
  *
  * <p>Main types: {@link runthrough.web.PageServer} serves; {@code PageScenario} is a scenario as it stands on the page; {@code
- * LineView}, {@code AnswerView} and {@code CourseView} are what the page is told; {@code Jobs} runs what takes longer. The
+ * LineView}, {@code AnswerView} and {@code CourseView} are what the page is given; {@code Jobs} runs what takes longer. The
  * page itself is in the resources of this package.
  *
  * <p>The page holds the scenario as text, and the server keeps nothing of it: each request brings the whole text, and changes

@@ -10,10 +10,10 @@ export function showAnswer(answer) {
   if (byId("word").textContent !== answer.word) byId("word").textContent = answer.word;
   byId("sentence").textContent = answer.sentence;
   byId("further").textContent = answer.further;
-  byId("binds").textContent = answer.binds;
+  byId("limiting-factor").textContent = answer.limitingFactor;
   byId("spare").textContent = answer.spare;
   byId("changes").replaceChildren(...answer.help.map((one) => el("li", {}, one)));
-  byId("fix").textContent = answer.style === "runs-through" ? "Work out how far it could go" : "Work out what would fix it";
+  byId("fix").textContent = answer.style === "runs-through" ? "Find how far it could go" : "Find what would fix it";
   sureness(answer);
   showFigures(answer);
   showList("warnings", "warning-list", answer.warnings);
@@ -44,7 +44,7 @@ function explained(figure) {
   const parts = [el("p", {}, figure.from)];
   if (figure.each?.length > 1) parts.push(dots(figure));
   if (figure.givens?.length) parts.push(table(["it starts from", "value"], figure.givens));
-  if (figure.steps?.length) parts.push(table(["by hand", "formula", "numbers put in", "gives"], figure.steps));
+  if (figure.steps?.length) parts.push(table(["hand calculation", "formula", "with numbers", "result"], figure.steps));
   return el("div", {}, ...parts);
 }
 

@@ -138,7 +138,7 @@ function show(value, unit) {
   return value === null || value === undefined ? "" : `${digits(value)} ${unit.symbol}`;
 }
 
-/** Bars of how many coil changes came how close to the stop level; those below it are told apart by colour and hatching. */
+/** Bars of how many coil changes came how close to the stop level; those below it are distinguished by colour and hatching. */
 export function marginChart(margin, words) {
   const place = byId("margin-chart");
   if (!margin) {
@@ -202,7 +202,7 @@ export function curveChart(curve, words) {
   const x = curve.points.map((p) => p.capacity * length.per);
   const low = curve.points.map((p) => 100 * p.low);
   const high = curve.points.map((p) => 100 * p.high);
-  // As much of the scale as tells the target and the present capacity apart.
+  // As much of the scale as separates the target from the present capacity.
   const now = curve.points.reduce((best, p) => (Math.abs(p.capacity - curve.present) < Math.abs(best.capacity - curve.present) ? p : best));
   const bottom = Math.max(0, 100 - Math.max(500 * (1 - curve.target), 150 * (1 - now.share), 0.01));
   const chart = make(place, {
@@ -241,7 +241,7 @@ export function sureness(answer) {
   place.replaceChildren(picture);
   const words = answer.chance
     ? `${percent(answer.share.mean)} run through, 95 % interval ${percent(low)} to ${percent(high)}, from ${answer.changes} coil changes`
-    : `${percent(answer.share.mean)} run through; nothing is left to chance`;
+    : `${percent(answer.share.mean)} run through; nothing is random`;
   place.setAttribute("aria-label", `${words}; target ${percent(answer.target)}`);
   byId("sure").textContent = `${words}. Dashed mark: target ${percent(answer.target)}.${answer.refining ? " Running it again to be surer …" : ""}`;
 }

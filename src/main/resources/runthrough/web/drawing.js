@@ -13,7 +13,7 @@ export class Drawing {
     this.root = null;
   }
 
-  /** Makes the picture for a line; `look` is what the program tells of its shape, `say` turns numbers into words. */
+  /** Makes the picture for a line; `look` is its shape, from the program, `say` turns numbers into words. */
   build(look, say) {
     this.look = look;
     this.say = say;
@@ -146,9 +146,9 @@ export function runningCoil(course, s) {
 }
 
 function processWord(s, stores) {
-  if (s.processState === "downtime") return s.processSpeed > 0 ? "stopping, its own cause" : "stopped, its own cause";
+  if (s.processState === "downtime") return s.processSpeed > 0 ? "process downtime, stopping" : "process downtime, stopped";
   if (s.processState === "starved" && !stores) return s.processSpeed > 0 ? "" : "STOPPED for the coil change";
-  if (s.processState === "starved") return s.processSpeed > 0 ? "stopping for want of strip" : "STOPPED for want of strip";
+  if (s.processState === "starved") return s.processSpeed > 0 ? "starved, stopping" : "STARVED, stopped";
   if (s.processState === "slowed") return "slowed to save strip";
   return "";
 }

@@ -2,7 +2,7 @@
 import { byId, el, svg } from "./dom.js";
 import { digits } from "./words.js";
 
-const LAWS = {
+const DISTRIBUTIONS = {
   "always the same": (m) => `${m} s`,
   "least, likely, most": (m) => `{triangular: [${n(m * 0.7)} s, ${m} s, ${n(m * 1.6)} s]}`,
   "lognormal: mean, sd": (m) => `{lognormal: [${m} s, ${n(m * 0.3)} s]}`,
@@ -132,15 +132,15 @@ export class Inputs {
   element(list, one, i, count) {
     const path = `coil-change.${list}`;
     const name = el("input", { type: "text", "aria-label": `Name of element ${i + 1}` });
-    const law = el("input", { type: "text", class: "law", "aria-label": `Time of ${one.name}` });
+    const time = el("input", { type: "text", class: "time", "aria-label": `Time of ${one.name}` });
     const spark = svg("svg", { class: "spark", viewBox: "0 0 100 30", preserveAspectRatio: "none", role: "img" });
-    name.addEventListener("change", () => this.change([{ path: `${path}[${i + 1}]`, value: `{${quoted(name.value)}: ${law.value}}` }]));
-    law.addEventListener("change", () => this.change([{ path: `${path}[${i + 1}]`, value: `{${quoted(name.value)}: ${law.value}}` }]));
-    const kinds = el("select", { "aria-label": `Kind of time of ${one.name}` }, el("option", { value: "" }, "change the kind …"), ...Object.keys(LAWS).map((law) => el("option", { value: law }, law)));
-    kinds.addEventListener("change", () => kinds.value && this.change([{ path: `${path}[${i + 1}]`, value: `{${quoted(name.value)}: ${LAWS[kinds.value](n(this.line.work[list][i].mean))}}` }]));
+    name.addEventListener("change", () => this.change([{ path: `${path}[${i + 1}]`, value: `{${quoted(name.value)}: ${time.value}}` }]));
+    time.addEventListener("change", () => this.change([{ path: `${path}[${i + 1}]`, value: `{${quoted(name.value)}: ${time.value}}` }]));
+    const kinds = el("select", { "aria-label": `Kind of time of ${one.name}` }, el("option", { value: "" }, "change the kind …"), ...Object.keys(DISTRIBUTIONS).map((time) => el("option", { value: time }, time)));
+    kinds.addEventListener("change", () => kinds.value && this.change([{ path: `${path}[${i + 1}]`, value: `{${quoted(name.value)}: ${DISTRIBUTIONS[kinds.value](n(this.line.work[list][i].mean))}}` }]));
     const remove = el("button", { type: "button", "aria-label": `Remove ${one.name}`, onclick: () => this.change([{ path: `${path}[${i + 1}]`, value: null }]) }, "Remove");
-    this.elements.push({ list, i, name, law, spark, kinds });
-    return el("div", { class: "element" }, name, spark, law, el("div", { class: "row" }, kinds, list === "join" && count === 1 ? null : remove));
+    this.elements.push({ list, i, name, time, spark, kinds });
+    return el("div", { class: "element" }, name, spark, time, el("div", { class: "row" }, kinds, list === "join" && count === 1 ? null : remove));
   }
 
   adder(list) {
@@ -152,7 +152,7 @@ export class Inputs {
       const one = line.work?.[shown.list]?.[shown.i];
       if (!one) continue;
       if (document.activeElement !== shown.name) shown.name.value = one.name;
-      if (document.activeElement !== shown.law) shown.law.value = one.law;
+      if (document.activeElement !== shown.time) shown.time.value = one.distribution;
       shown.kinds.value = "";
       shown.spark.setAttribute("aria-label", one.words);
       shown.spark.replaceChildren(svg("path", { d: sparkline(one.spark) }), svg("title", {}, one.words));
@@ -164,7 +164,7 @@ function quoted(name) {
   return /^[A-Za-z][A-Za-z0-9 _-]*$/.test(name.trim()) ? name.trim() : JSON.stringify(name.trim());
 }
 
-/** Outline of a law from its density at even steps. */
+/** Outline of a distribution from its density at even steps. */
 function sparkline(density) {
   if (density.length < 2) return "M 49 30 V 3 H 51 V 30 Z";
   const most = Math.max(...density);

@@ -3,7 +3,7 @@ import { ask } from "./api.js";
 
 const PAUSE = 250;
 
-/** Runs job `kind` to its end and returns its result; `onProgress(share)` is told how far it is. */
+/** Runs job `kind` to its end and returns its result; `onProgress(share)` takes how far it is. */
 export async function job(kind, body, onProgress, signal) {
   const { id } = await ask(`/api/job/${kind}`, body, signal);
   try {

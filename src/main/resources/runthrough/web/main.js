@@ -60,8 +60,8 @@ async function send() {
     const changes = state.waiting;
     state.waiting = null;
     try {
-      const told = await ask("/api/edit", { text: state.text, changes, units: state.units });
-      if (told.line) take(told.text, told.line, changes.map((one) => one.path));
+      const reply = await ask("/api/edit", { text: state.text, changes, units: state.units });
+      if (reply.line) take(reply.text, reply.line, changes.map((one) => one.path));
     } catch (e) {
       complain(e);
     }
@@ -161,11 +161,11 @@ byId("fix").addEventListener("click", () => {
   place.replaceChildren(el("p", { class: "hint" }, "Trying …"));
   side.fixes.run((signal) => job("fixes", { text, units: state.units }, (done) => {
     place.replaceChildren(el("p", { class: "hint" }, `Trying: ${Math.round(100 * done)} % done …`));
-  }, signal)).then((told) => told && showFixes(told)).catch((e) => place.replaceChildren(el("p", {}, e.message)));
+  }, signal)).then((reply) => reply && showFixes(reply)).catch((e) => place.replaceChildren(el("p", {}, e.message)));
 });
 
-function showFixes(told) {
-  byId("fixes").replaceChildren(el("p", { class: "hint" }, told.words), el("div", { class: "fixes" }, ...told.fixes.map((fix) => el("div", {}, el("p", {}, fix.words),
+function showFixes(reply) {
+  byId("fixes").replaceChildren(el("p", { class: "hint" }, reply.words), el("div", { class: "fixes" }, ...reply.fixes.map((fix) => el("div", {}, el("p", {}, fix.words),
     fix.changes.length ? el("button", { type: "button", "aria-label": `Try: ${fix.words}`, onclick: () => change(fix.changes) }, "Try it") : null))));
 }
 

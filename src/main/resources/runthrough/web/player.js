@@ -83,8 +83,8 @@ export class Player {
     const coil = runningCoil(this.course, s);
     const change = s.change;
     const stored = this.course.stores;
-    if (s.processState === "starved" && stored) return "The accumulator gave all it had: the process stands and waits for strip.";
-    if (s.processState === "downtime") return "The process stops for a reason of its own; the entry goes on filling.";
+    if (s.processState === "starved" && stored) return "Starved stop: the accumulator is empty down to its stop level; the process stands and waits for strip.";
+    if (s.processState === "downtime") return "Process downtime: the process stops for a reason of its own; the entry goes on filling.";
     if (s.processState === "slowed") return "The accumulator is low: the process runs slower to save strip.";
     if (s.entryState === "running-out") return `The tail of coil ${coil} comes into the joiner: the entry slows down.`;
     if (s.entryState === "standing") {

@@ -135,7 +135,7 @@ class CompareCommandTest {
 
         assertThat(answer.at("/year_s").asDouble()).isEqualTo(3.6e6);
         assertThat(answer.at("/today/coil_changes_run").asInt()).isEqualTo(120);
-        // Nothing is left to chance in the rethread, of which one replication says all.
+        // Nothing is random in the rethread, of which one replication says all.
         assertThat(answer.at("/alternatives/0/coil_changes_run").asInt()).isEqualTo(30);
         assertThat(answer.at("/alternatives/1/coil_changes_run").asInt()).isEqualTo(120);
     }

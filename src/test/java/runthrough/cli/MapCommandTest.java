@@ -105,7 +105,7 @@ class MapCommandTest {
         String picture = page.substring(page.indexOf("<svg"), page.lastIndexOf("</svg"));
         assertThat(picture)
                 .hasSizeLessThan(150_000)
-                .contains("the line as it is", "limit by hand: capacity", "target of 95 %", "below 50 %");
+                .contains("the line as it is", "hand calculation: capacity", "target of 95 %", "below 50 %");
         assertThat(Files.readString(folder.resolve("report/map-points.csv")))
                 .startsWith("joint-cycle-time (s),rated-speed (m/min),share run through,");
     }

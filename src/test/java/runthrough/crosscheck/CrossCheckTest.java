@@ -109,7 +109,7 @@ class CrossCheckTest {
                         "crew of two",
                         "joined without an accumulator",
                         "one uncoiler",
-                        "own stops",
+                        "process downtime",
                         "rejects",
                         "several uncoilers and a path to the joiner",
                         "slowing",
@@ -127,7 +127,7 @@ class CrossCheckTest {
         has.put("crew of two", line.change().crew() == 2);
         has.put("joined without an accumulator", line.practice() instanceof Practice.JoinWithoutAccumulator);
         has.put("one uncoiler", line.entry().uncoilers() == 1);
-        has.put("own stops", line.process().downtime().isPresent());
+        has.put("process downtime", line.process().downtime().isPresent());
         boolean rejects = !(line.change().reject() instanceof Reject.Never);
         has.put("rejects", rejects);
         has.put(

@@ -28,7 +28,7 @@ import runthrough.study.sizing.SizingStudy;
  */
 class ExactAnswersTest {
 
-    /** A line made by chance in which nothing is left to chance, with long coils, so that it is always full again. */
+    /** A line made by chance in which nothing is random, with long coils, so that it is always full again. */
     private static final class Chosen {
         private final SplittableRandom random;
         private final double entryAcceleration;

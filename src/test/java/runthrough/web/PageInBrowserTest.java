@@ -62,7 +62,7 @@ class PageInBrowserTest {
     void theFirstLineIsThereWithItsVerdict() throws IOException {
         assertThat(browser.text("#title")).contains("Kestrel Road");
         assertThat(browser.text("#word")).isEqualTo("STOPS");
-        assertThat(browser.text("#binds")).isNotEmpty();
+        assertThat(browser.text("#limiting-factor")).isNotEmpty();
         assertThat(browser.all("#figures details").size()).isGreaterThan(6);
         browser.picture("tube-line");
     }

@@ -40,7 +40,7 @@ final class AlternativesChart {
     private Chart chart() {
         String title = "What each alternative loses, and what it runs through";
         LegendItemCollection legend = new LegendItemCollection();
-        legend.add(ChartStyle.box("time lost for want of strip", Palette.SLOWED));
+        legend.add(ChartStyle.box("lost time (starved)", Palette.SLOWED));
         legend.add(ChartStyle.mark("run through", Palette.LEVEL, CurvePlot.CIRCLE));
         legend.add(ChartStyle.line("target: " + units.share(comparison.target()), Palette.LIMIT, Palette.LONG_DASHES));
         if (comparison.chance()) {

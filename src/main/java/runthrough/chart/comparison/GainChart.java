@@ -96,7 +96,7 @@ final class GainChart {
                 title,
                 reading,
                 "One row for each alternative but today's: at the left the output of a year, less today's; at the"
-                        + " right the time lost for want of strip in a year, less today's; a line at zero in"
+                        + " right the lost time (starved) in a year, less today's; a line at zero in"
                         + " each. " + reading,
                 RowChart.picture(
                         style,

@@ -153,7 +153,7 @@ final class SummaryChart implements Picture.Drawing {
         double power = Math.pow(10, Math.floor(Math.log10(range / 4)));
         return DoubleStream.of(1, 2, 5)
                 .map(times -> times * power)
-                // A whole number of steps that rounding has spoilt is to stay one.
+                // A whole number of steps that rounding has changed stays one.
                 .filter(step -> range / step <= MOST_TICKS + 1e-6)
                 .findFirst()
                 .orElse(10 * power);

@@ -21,7 +21,7 @@ public final class WorthCharts {
     private static final int HEIGHT = 400;
     private static final int POINTS = 20;
     private static final int MOST_TICKS = 20;
-    /** A break-even that is more times as far away than this is told, not drawn. */
+    /** A break-even that is more times as far away than this is stated, not drawn. */
     private static final double FAR = 50;
     /** How much of the axis lies beyond the break-even. */
     private static final double BEYOND = 1.15;

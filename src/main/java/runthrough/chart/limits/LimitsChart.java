@@ -45,7 +45,7 @@ public final class LimitsChart {
     private static final double MIDDLE = (TOP + BOTTOM) / 2;
     private static final double TEXT = -0.2;
 
-    /** Limits further away than this are not told apart by eye; what matters lies near the line as it is. */
+    /** Limits further away than this are not distinguished by eye; what matters lies near the line as it is. */
     private static final double FAR = 4;
 
     private static final double ROOM = 0.04;
@@ -95,7 +95,7 @@ public final class LimitsChart {
         XYPlot plot = context.style().plot(domain, names());
         plot.setRangeGridlinesVisible(false);
         plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
-        bars(plot, 0, "to spare, up to the limit", Palette.ENOUGH, LimitRow::isSpare, legend);
+        bars(plot, 0, "margin up to the limit", Palette.ENOUGH, LimitRow::isSpare, legend);
         bars(plot, 1, "missing, back to the limit", Palette.SLOWED, row -> !row.isSpare(), legend);
         intervals(plot);
         marks(
@@ -115,7 +115,7 @@ public final class LimitsChart {
         legend.add(ChartStyle.line("the line as it is", Palette.PROCESS, Palette.SOLID));
         legend.add(
                 ChartStyle.mark("limit, with its 95 % interval where there is one", Palette.EDGE, CurvePlot.DIAMOND));
-        legend.add(ChartStyle.ring("limit by hand", Palette.LIMIT, RING));
+        legend.add(ChartStyle.ring("limit of the hand calculation", Palette.LIMIT, RING));
         String title = "How far each number can be driven, all others kept";
         return new Chart(
                 "limits",

@@ -30,8 +30,8 @@ import runthrough.study.map.MapPoint;
 import runthrough.study.map.ShareMap;
 
 /**
- * Share run through over two numbers of the line, in bands; over it the contour of the target, the limit by hand, and the line
- * as it is. All areas are outlines of a few hundred corners each, so that a map of ten thousand points stays a small picture.
+ * Share run through over two numbers of the line, in bands; over it the contour of the target, the limit of the hand
+ * calculation, and the line as it is. All areas are outlines of a few hundred corners each, so that a map of ten thousand points stays a small picture.
  */
 public final class MapChart {
     private static final int HEIGHT = 660;
@@ -39,13 +39,13 @@ public final class MapChart {
     private static final Color HATCH = new Color(0xA9AFB6);
     private static final BasicStroke TARGET = new BasicStroke(3f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
     private static final BasicStroke HALO = new BasicStroke(4.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
-    private static final BasicStroke BY_HAND = dashed(10, 5);
+    private static final BasicStroke HAND_CALCULATION = dashed(10, 5);
     private static final Map<Limit, BasicStroke> STROKES =
-            Map.of(Limit.CAPACITY, BY_HAND, Limit.REFILL, dashed(3, 3), Limit.PREPARATION, dashed(10, 4, 2, 4));
+            Map.of(Limit.CAPACITY, HAND_CALCULATION, Limit.REFILL, dashed(3, 3), Limit.PREPARATION, dashed(10, 4, 2, 4));
     private static final Map<Limit, String> NAMES = Map.of(
-            Limit.CAPACITY, "limit by hand: capacity",
-            Limit.REFILL, "limit by hand: refill",
-            Limit.PREPARATION, "limit by hand: preparation");
+            Limit.CAPACITY, "hand calculation: capacity",
+            Limit.REFILL, "hand calculation: refill",
+            Limit.PREPARATION, "hand calculation: preparation");
 
     private final ChartContext context;
     private final ShareMap map;
@@ -95,8 +95,8 @@ public final class MapChart {
                 reading,
                 "A map with " + label(x) + " from left to right and " + label(y)
                         + " from bottom to top, in bands of the share"
-                        + " of coil changes run through, the darker the worse, with the contour of the target, the limit by"
-                        + " hand as a broken line and the line as it is as a point. " + reading,
+                        + " of coil changes run through, the darker the worse, with the contour of the target, the limit of"
+                        + " the hand calculation as a broken line and the line as it is as a point. " + reading,
                 context.style().picture(title, plot, legend, HEIGHT));
     }
 
@@ -204,24 +204,24 @@ public final class MapChart {
         }
     }
 
-    /** Where the closed forms leave nothing to spare, by the limit that does. */
+    /** Where the closed forms leave no margin, by limiting factor. */
     private void closedForm() {
         Map<Long, MapPoint> points = new HashMap<>();
         map.points().forEach(point -> points.put(key(point.column(), point.row()), point));
         Map<Limit, List<Segment>> contours = new EnumMap<>(Limit.class);
         for (Segment piece : map.closedForm().contour(0)) {
-            contours.computeIfAbsent(binding(piece, points), any -> new ArrayList<>())
+            contours.computeIfAbsent(limitingFactor(piece, points), any -> new ArrayList<>())
                     .add(piece);
         }
         contours.forEach((limit, pieces) -> {
-            draw(pieces, STROKES.getOrDefault(limit, BY_HAND), Palette.LEVEL);
+            draw(pieces, STROKES.getOrDefault(limit, HAND_CALCULATION), Palette.LEVEL);
             legend.add(ChartStyle.line(
-                    NAMES.getOrDefault(limit, ""), Palette.LEVEL, STROKES.getOrDefault(limit, BY_HAND)));
+                    NAMES.getOrDefault(limit, ""), Palette.LEVEL, STROKES.getOrDefault(limit, HAND_CALCULATION)));
         });
     }
 
-    /** The limit that binds at the point nearest to the piece in what it leaves to spare. */
-    private static Limit binding(Segment piece, Map<Long, MapPoint> points) {
+    /** The limiting factor at the point nearest to the piece in its margin. */
+    private static Limit limitingFactor(Segment piece, Map<Long, MapPoint> points) {
         int column = (int) Math.floor((piece.from().x() + piece.to().x()) / 2);
         int row = (int) Math.floor((piece.from().y() + piece.to().y()) / 2);
         return Stream.of(key(column, row), key(column + 1, row), key(column, row + 1), key(column + 1, row + 1))
@@ -260,7 +260,7 @@ public final class MapChart {
                         + context.units().share(map.present().share().mean()) + " run through"
                 : "the line as it is lies beside the map";
         return "The target of " + context.units().share(map.target()) + " is met on "
-                + context.units().share(parts.meets()) + " of the map, and the calculation by hand finds enough on "
+                + context.units().share(parts.meets()) + " of the map, and the hand calculation finds enough on "
                 + context.units().share(parts.enoughByClosedForms()) + "; " + where + ".";
     }
 }

@@ -71,7 +71,7 @@ final class VarianceChart {
             add(rows, row, Half.LOWER, index.total(), Palette.ENOUGH);
         }
         if (!index.isShown()) {
-            rows.words(row, Half.MIDDLE, reach > NEGLIGIBLE ? reach : 0, false, "not told from none");
+            rows.words(row, Half.MIDDLE, reach > NEGLIGIBLE ? reach : 0, false, "not significant");
         }
     }
 

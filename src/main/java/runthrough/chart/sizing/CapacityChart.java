@@ -134,7 +134,7 @@ public final class CapacityChart {
                 : Optional.empty();
     }
 
-    /** Nowhere falling, since more capacity is never worse under the same random numbers; in steps where nothing is left to chance. */
+    /** Nowhere falling, since more capacity is never worse under the same random numbers; in steps where nothing is random. */
     private List<CurvePlot.Point> points() {
         List<CurvePlot.Point> points = new ArrayList<>();
         double low = 0;

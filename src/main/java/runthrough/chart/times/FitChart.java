@@ -74,7 +74,7 @@ final class FitChart {
             legend.add(ChartStyle.line(distributions.get(i).distribution().label(), COLOURS[i], STROKES[i]));
         }
         range.setRange(0, 1.08 * highest);
-        String title = element.times().element().label() + ": times and fitted laws";
+        String title = element.times().element().label() + ": times and fitted distributions";
         String reading = reading();
         return new Chart(
                 "fit-" + number,

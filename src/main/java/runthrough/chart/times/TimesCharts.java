@@ -9,7 +9,7 @@ import runthrough.study.fitting.ElementFits;
 
 /** The charts of a time-study sheet: for each element with fitted distributions, a histogram with them and a quantile plot of the best. */
 public final class TimesCharts {
-    /** More curves in one picture cannot be told apart. */
+    /** More curves in one picture cannot be distinguished. */
     private static final int MOST_CURVES = 3;
 
     private TimesCharts() {}

@@ -12,7 +12,7 @@ import runthrough.chart.Palette;
 import runthrough.quantity.Unit;
 import runthrough.study.statistics.Sample;
 
-/** What was to spare at each coil change: lowest level above the stop level, with the region of running out marked. */
+/** The margin at each coil change: lowest level above the stop level, with the region of running out marked. */
 final class MarginChart {
     private static final double[] PERCENTILES = {0.01, 0.05, 0.5};
 

@@ -22,7 +22,7 @@ import runthrough.study.Cause;
 import runthrough.study.CoilOutcomes;
 import runthrough.study.CoilOutcomes.Product;
 
-/** Which products stop the line: for each the share of its coil changes that did not run through, by what it is laid to. */
+/** Which products stop the line: for each the share of its coil changes that did not run through, by what it is attributed to. */
 final class ProductsChart {
     private static final int MOST = 14;
     private static final double HALF_HEIGHT = 0.34;
@@ -69,7 +69,7 @@ final class ProductsChart {
                 "products",
                 TITLE,
                 reading,
-                "A bar for each product, parted by what its failures are laid to. " + reading,
+                "A bar for each product, parted by what its failures are attributed to. " + reading,
                 context.style().picture(TITLE, plot, legend, 130 + 30 * products.size()));
     }
 

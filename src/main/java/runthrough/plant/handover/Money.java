@@ -40,7 +40,7 @@ public record Money(
         record Contribution(double value) implements Output {}
     }
 
-    /** The inputs that a break-even can be told for. */
+    /** The inputs that have a break-even. */
     public enum Uncertain {
         /** Value of a line hour, or contribution of a tonne. */
         OUTPUT,

@@ -8,7 +8,7 @@ import runthrough.plant.Distribution;
 import runthrough.plant.Distributions;
 import runthrough.quantity.Numbers;
 
-/** Laws of times as a scenario has them, to six digits. */
+/** Distributions of times as a scenario has them, to six digits. */
 public final class DistributionYaml {
     private static final int DIGITS = 6;
     private static final int FEW_DIGITS = 3;

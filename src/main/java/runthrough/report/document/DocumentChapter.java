@@ -12,7 +12,7 @@ import runthrough.report.Table;
  * @param lead what it says in words, a paragraph each
  * @param charts in order
  * @param tables in order
- * @param remarks how it was reckoned, a paragraph each
+ * @param remarks how it was calculated, a paragraph each
  */
 public record DocumentChapter(
         String id, String title, List<String> lead, List<Chart> charts, List<Table> tables, List<String> remarks) {

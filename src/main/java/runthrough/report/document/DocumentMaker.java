@@ -69,7 +69,7 @@ public final class DocumentMaker {
      * @param handover what the scenario says for it
      * @param given every value of the scenario
      * @param comparison of alternatives, where there are any
-     * @param sensitivity what moves the answer, where that was asked
+     * @param sensitivity of the answer, where that was asked
      */
     public static Document of(
             RunThroughResult result,
@@ -103,7 +103,7 @@ public final class DocumentMaker {
         comparison.ifPresent(all -> chapters.add(alternatives(all)));
         chapters.add(new BenefitChapter(year).chapter());
         sensitivity
-                .map(answer -> chapter("sensitivity", "What moves the answer", answer))
+                .map(answer -> chapter("sensitivity", "Sensitivity", answer))
                 .ifPresent(chapters::add);
         chapters.add(EquipmentChapter.of(request, result.handCalculation(), handover.drive()));
         return chapters;

@@ -44,7 +44,7 @@ final class DocumentPdf {
 
     /** The whole file; the same bytes for the same document. */
     static byte[] render(Document document, Paper paper, String program) {
-        // The library prints what it is doing unless told not to; always set to the same.
+        // The library prints what it is doing unless switched off; always set to the same.
         XRLog.setLoggingEnabled(false);
         Map<String, Chart> drawings = document.drawings().collect(Collectors.toMap(Chart::id, Function.identity()));
         for (double size : SUMMARY_SIZES) {

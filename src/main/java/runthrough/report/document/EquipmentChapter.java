@@ -54,7 +54,7 @@ final class EquipmentChapter {
                 chapter.lead(coil),
                 List.of(),
                 tables,
-                List.of("The coil is reckoned as a hollow cylinder that turns about its axis; the strip leaves it at"
+                List.of("The coil is calculated as a hollow cylinder that turns about its axis; the strip leaves it at"
                         + " its outer radius, so that full and at the top of the ramp it takes the most force and"
                         + " power. Elementary mechanics of rotation: D. Halliday, R. Resnick and J. Walker,"
                         + " Fundamentals of Physics, chapter on rotation (from memory). Mandrel, gears, friction,"
@@ -64,7 +64,7 @@ final class EquipmentChapter {
 
     private List<String> lead(Optional<CoilDrive> coil) {
         List<String> lead = new ArrayList<>();
-        lead.add("By hand, with the numbers of the line. The simulation takes the accelerations as given; whether a"
+        lead.add("A hand calculation with the numbers of the line. The simulation takes the accelerations as given; whether a"
                 + " drive can deliver them is seen here.");
         coil.ifPresent(found -> lead.add("To speed up a full coil of " + units.text(Kind.MASS, found.mass()) + " at "
                 + units.text(Kind.ACCELERATION, found.acceleration()).replaceAll("s2$", "s²") + " takes "
@@ -72,7 +72,7 @@ final class EquipmentChapter {
                 + " at the mandrel, and " + units.text(Kind.POWER, found.power()) + " as it reaches "
                 + units.text(Kind.SPEED, found.speed()) + "." + verdict(found)));
         if (coil.isEmpty()) {
-            lead.add("What it takes to speed up a coil cannot be told: "
+            lead.add("The drive that a coil needs is not calculated: "
                     + (Double.isInfinite(line.headAcceleration())
                             ? "no acceleration is given, and speeds that change at once ask for more than any drive"
                                     + " has."
@@ -86,7 +86,7 @@ final class EquipmentChapter {
                     + " are used.");
         }
         if (hand.bending().isEmpty()) {
-            lead.add("Whether the strip stays elastic over rolls and loops cannot be told: no radius, modulus and yield"
+            lead.add("Whether the strip stays elastic over rolls and loops is not calculated: no radius, modulus and yield"
                     + " stress are described. Give bending.");
         }
         return lead;
@@ -195,7 +195,7 @@ final class EquipmentChapter {
     private Optional<Table> table(String caption, List<List<String>> rows) {
         return rows.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Table.words(caption, List.of("", "There is", "Needed", "To spare"), rows, true));
+                : Optional.of(Table.words(caption, List.of("", "There is", "Needed", "Margin"), rows, true));
     }
 
     private List<String> margin(String name, Margin margin) {
@@ -248,7 +248,7 @@ final class EquipmentChapter {
                 .toList();
         return Optional.of(Table.words(
                 "Time to prepare the next coil, before the process must stop",
-                List.of("Coil that is running", "There is", "Needed", "To spare", "From change to change"),
+                List.of("Coil that is running", "There is", "Needed", "Margin", "From change to change"),
                 rows,
                 true));
     }

@@ -9,7 +9,7 @@ import runthrough.study.benefit.Gain;
 final class GainText {
     private GainText() {}
 
-    /** Such as "1 612 000 (1 608 000 to 1 616 000)", or "12" where nothing is left to chance. */
+    /** Such as "1 612 000 (1 608 000 to 1 616 000)", or "12" where nothing is random. */
     static String of(Gain gain) {
         return of(gain, "");
     }

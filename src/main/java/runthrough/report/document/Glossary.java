@@ -15,8 +15,8 @@ final class Glossary {
                     "from the moment the entry begins to slow for the end of a coil until the next one begins"),
             term(
                     "confidence interval, 95 %",
-                    "a range made so that 95 of 100 such ranges hold the true mean; it covers luck"
-                            + " in the simulation, not a wrong description"),
+                    "a range made so that 95 of 100 such ranges hold the true mean; it covers the random"
+                            + " numbers of the simulation, not a wrong description"),
             term("creep", "slow running over the last metres of a coil"),
             term("crop", "strip cut off a head or a tail at a joint, as scrap"),
             term("entry", "from the uncoilers to the joiner"),
@@ -31,10 +31,10 @@ final class Glossary {
             term("refill", "from the release of a joint until the accumulator is full again"),
             term("replication", "one run of the whole simulation with random numbers of its own"),
             term("reserve", "strip that is never planned to be used"),
-            term("rethread", "to thread the line anew by hand, where there is no joiner"),
+            term("rethread", "to thread the head of a new coil through the line, where there is no joiner"),
             term("runs through", "of a coil change: the process holds its rated speed until the next one begins"),
             term("seed", "the number from which the random numbers of a simulation follow"),
-            term("starved stop", "the process stops because the strip at hand would no longer do to stop later"),
+            term("starved stop", "the process stops because the level is too low"),
             term("stop level", "reserve and the distance in which the process stops: at this level it begins to"),
             term("strip drawn", "by how much a coil change lowers the level"),
             term("target", "the share of coil changes that should run through"),

@@ -47,7 +47,7 @@ final class WorthWords {
 
     private List<String> withoutPrices() {
         List<String> sentences = new ArrayList<>();
-        sentences.add("Want of strip costs " + hours(lostTime()) + " of " + hours(year.time()) + " a year."
+        sentences.add("Starved stops and slowing cost " + hours(lostTime()) + " of " + hours(year.time()) + " a year."
                 + (year.benefits().isEmpty() ? "" : " " + bestInTime()));
         sentences.add(year.money()
                 .map(values -> "At the values given that is " + Amounts.text(lostValue(values)) + "\u00a0"

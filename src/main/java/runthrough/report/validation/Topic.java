@@ -40,7 +40,7 @@ public enum Topic {
             "REPORT-6"),
     KINEMATICS(
             "Ramps, strip drawn and refill",
-            "Uniform acceleration, worked by hand: what a coil change draws from the accumulator and how long it takes to "
+            "Uniform acceleration, hand calculation: what a coil change draws from the accumulator and how long it takes to "
                     + "refill.",
             "ENTRY-3",
             "ENTRY-4",
@@ -87,7 +87,7 @@ public enum Topic {
             "REPORT-13",
             "REPORT-15"),
     FITS(
-            "Laws fitted to measured times",
+            "Distributions fitted to measured times",
             "Parameters, likelihoods and test statistics against published fits and tables of critical values."),
     WORK("Work", "Times of the work of a coil change, and how they are studied.", "CHANGE-1", "CHANGE-3"),
     ECONOMICS(

@@ -91,7 +91,7 @@ final class Diagnosis {
         List<String> changes = new ArrayList<>();
         boolean missing = verdict.spare().map(spare -> spare.metres() < 0).orElse(false);
         forRejects().ifPresent(changes::add);
-        Cause main = verdict.causes().main().orElse(byHand());
+        Cause main = verdict.causes().main().orElse(limitingFactor());
         if (main == Cause.PREPARATION) {
             changes.addAll(forPreparation());
         } else if (main == Cause.REFILL) {
@@ -116,7 +116,7 @@ final class Diagnosis {
         return (alone ? "T" : "Without that, t") + needs + slower;
     }
 
-    /** Whether most failures are coil changes whose joint was made more than once, as far as the first replication tells. */
+    /** Whether most failures are coil changes whose joint was made more than once, as far as the first replication shows. */
     private Optional<String> forRejects() {
         List<ChangeRecord> failed = result.study().first().changes().stream()
                 .filter(change -> change.outcome() != Outcome.RAN_THROUGH)
@@ -174,7 +174,7 @@ final class Diagnosis {
         return changes;
     }
 
-    private Cause byHand() {
+    private Cause limitingFactor() {
         return hand.limitingFactor().map(limit -> Cause.valueOf(limit.name())).orElse(Cause.CAPACITY);
     }
 

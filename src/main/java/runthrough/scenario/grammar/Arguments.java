@@ -15,14 +15,14 @@ import runthrough.scenario.source.Raw;
  *
  * @param names by which a path calls each, in order
  * @param each what each may be, in order
- * @param rule that binds them to one another
+ * @param rule between them
  * @param distribution made of them
  */
 record Arguments(
         List<String> names, List<Shape<Double>> each, Rule rule, Function<List<Double>, Distribution> distribution)
         implements Shape<Distribution> {
 
-    /** What binds the values to one another. */
+    /** The rule between the values. */
     enum Rule {
         NONE,
         /** None is smaller than the one before. */

@@ -42,17 +42,17 @@ public record Context(String path, String remedy, Problems problems) {
         return path.isEmpty() ? name : path + "." + name;
     }
 
-    /** Tells that {@code raw} is wrong. */
+    /** Reports that {@code raw} is wrong. */
     public void error(Raw raw, String rule) {
         error(raw, rule, remedy);
     }
 
-    /** Tells that {@code raw} is wrong and how to mend it. */
+    /** Reports that {@code raw} is wrong and how to mend it. */
     public void error(Raw raw, String rule, String howToMend) {
         problems.error(raw.place(), path, raw.shown(), rule, howToMend);
     }
 
-    /** Tells that {@code raw} is not of the shape that is allowed here. */
+    /** Reports that {@code raw} is not of the shape that is allowed here. */
     public void wrongShape(Raw raw, String allowed) {
         boolean isBlank = raw instanceof Raw.Scalar scalar && scalar.text().isBlank();
         error(raw, (isBlank ? "has no value; must be " : "must be ") + allowed);

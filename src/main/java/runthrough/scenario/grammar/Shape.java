@@ -14,7 +14,7 @@ import runthrough.scenario.source.Raw;
  */
 public interface Shape<T> {
 
-    /** Reads {@code raw}; when it gives nothing it has told {@code context} why. */
+    /** Reads {@code raw}; when it gives nothing it has given {@code context} the reason. */
     Optional<T> read(Raw raw, Context context);
 
     /** What is allowed, to follow "must be": "a length of more than 0". */

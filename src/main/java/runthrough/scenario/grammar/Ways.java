@@ -57,9 +57,9 @@ public record Ways(String what, boolean required, List<Way> ways) {
     }
 
     /**
-     * Tells {@code context} when not exactly one way is taken.
+     * Reports to {@code context} when not exactly one way is taken.
      *
-     * @param meant keys that were probably meant by misspelt ones, which have been told of
+     * @param meant keys that were probably meant by misspelt ones, which have been reported
      */
     void check(Raw.Mapping mapping, Set<String> meant, Context context) {
         List<Raw.Entry> first = List.of();
@@ -112,7 +112,7 @@ public record Ways(String what, boolean required, List<Way> ways) {
         }
     }
 
-    /** Tells of keys that only make sense with a way that is not taken. */
+    /** Reports keys that only make sense with a way that is not taken. */
     private void checkLoose(Raw.Mapping mapping, Optional<Way> taken, Context context) {
         for (Way way : ways) {
             boolean isTaken = taken.isPresent() && taken.get().equals(way);

@@ -20,8 +20,8 @@ import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
 
 /**
- * Reads a log, or tells everything that is wrong with it: the columns {@code time} and {@code event}, and if there are,
- * {@code coil} and {@code reason}, in any order. A stop of the line whose reason is {@code own} is none for want of strip and is
+ * Reads a log, or reports everything that is wrong with it: the columns {@code time} and {@code event}, and if there are,
+ * {@code coil} and {@code reason}, in any order. A stop of the line whose reason is {@code own} is process downtime and is
  * left out; its {@code line running} too.
  *
  * <p>What the log does not see both ends of, because it begins or ends in the midst of it, is left out with a warning.

@@ -98,7 +98,7 @@ public final class CsvRows implements AutoCloseable {
                 }
             }
         } catch (WatchedText.Refused e) {
-            // Told when the table itself is read.
+            // Reported when the table itself is read.
         }
         return ',';
     }
@@ -108,7 +108,7 @@ public final class CsvRows implements AutoCloseable {
         return header;
     }
 
-    /** Goes on to the next row; false when there is none, or when the text is no table from here on, which is told. */
+    /** Goes on to the next row; false when there is none, or when the text is no table from here on, which is reported. */
     public boolean next() {
         try {
             if (!records.hasNext()) {
@@ -160,7 +160,7 @@ public final class CsvRows implements AutoCloseable {
     }
 
     /**
-     * A cell as a number is written elsewhere, with a decimal point. When the table writes numbers in two ways that is told,
+     * A cell as a number is written elsewhere, with a decimal point. When the table writes numbers in two ways, that is reported,
      * once, and of the second way.
      */
     public String number(int index) {

@@ -27,7 +27,7 @@ public record Problem(String file, int line, int column, String path, String val
                 printable(remedy));
     }
 
-    /** The same, told at another place and by another path. */
+    /** The same, reported at another place and by another path. */
     public Problem at(Place place, String otherPath) {
         return at(place, otherPath, value, rule, remedy);
     }

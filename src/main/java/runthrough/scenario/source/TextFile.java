@@ -52,7 +52,7 @@ public record TextFile(String name, String text) {
     }
 
     /**
-     * Whether {@code path} is an ordinary file of at most {@code largest} bytes; if not, {@code problems} is told.
+     * Whether {@code path} is an ordinary file of at most {@code largest} bytes; if not, {@code problems} takes it.
      *
      * @param name as the user gave it, for messages
      * @param what the file is, such as "scenario"

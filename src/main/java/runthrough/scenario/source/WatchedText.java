@@ -13,7 +13,7 @@ import java.nio.charset.StandardCharsets;
 /**
  * A text in UTF-8 that is read as it goes by, with or without a byte order mark, strictly: what is not UTF-8, and control
  * characters, end it with a {@link Refused}. The last {@value #KEPT} characters are kept, so that the place of what was read
- * a little before can still be told.
+ * a little before is still known.
  */
 final class WatchedText extends Reader {
     private static final int KEPT = 1 << 17;

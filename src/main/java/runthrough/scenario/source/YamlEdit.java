@@ -17,7 +17,7 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
  * them. Only a text that {@link YamlText} has read may come here, since that bounds its depth.
  */
 public final class YamlEdit {
-    /** More steps than any change takes that somebody makes by hand. */
+    /** More steps than any change takes that a person makes. */
     private static final int MOST_STEPS = 10_000;
 
     private final int[] text;
@@ -47,7 +47,7 @@ public final class YamlEdit {
         for (int i = 0; !same(is, after); i++) {
             now = i < MOST_STEPS ? new YamlEdit(now, is, after).changed : FlowText.of(after) + "\n";
             is = YamlText.read(new TextFile("", now), new Problems())
-                    .orElseThrow(() -> new IllegalStateException("a change has spoilt the text"));
+                    .orElseThrow(() -> new IllegalStateException("a change has broken the text"));
         }
         return now;
     }

@@ -32,7 +32,7 @@ record SheetColumn(Raw.Scalar header, Role role, Optional<Part> part, String nam
         TIMES,
         RATING,
         REMARK,
-        /** What tells one row from the others. */
+        /** What identifies a row. */
         LABEL,
         /** Nothing: the header is blank, as spreadsheets leave it beside a table. */
         BLANK
@@ -64,7 +64,7 @@ record SheetColumn(Raw.Scalar header, Role role, Optional<Part> part, String nam
             "operator");
     private static final String RATING = "rating";
 
-    /** The column under {@code cell}; {@code problems} is told when it is not one. */
+    /** The column under {@code cell}; {@code problems} takes it when it is not one. */
     static Optional<SheetColumn> of(Raw.Scalar cell, Problems problems) {
         String text = cell.text().replaceAll("[\\s\u00A0]+", " ").strip();
         if (text.isEmpty()) {

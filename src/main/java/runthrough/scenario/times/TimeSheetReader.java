@@ -16,7 +16,7 @@ import runthrough.timestudy.Observation;
 import runthrough.timestudy.TimeSheet;
 import runthrough.timestudy.TimedElement;
 
-/** Reads a time-study sheet, or tells everything that is wrong with it. */
+/** Reads a time-study sheet, or reports everything that is wrong with it. */
 public final class TimeSheetReader {
 
     private static final int LARGEST_FILE = 5_000_000;

@@ -1,6 +1,6 @@
 package runthrough.simulation.motion;
 
-/** Told of what the motion brings about in a coil change. */
+/** Takes what the motion brings about in a coil change. */
 public interface CoilChangeEvents {
 
     /** T0. */

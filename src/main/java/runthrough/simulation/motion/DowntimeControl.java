@@ -44,10 +44,10 @@ final class DowntimeControl {
         Downtime downtime = line.process().downtime().orElse(null);
         running = downtime == null
                 ? null
-                : new Sampler("time between own stops", downtime.runningTime(), streams, Source.OWN_RUNNING);
+                : new Sampler("running time between process downtimes", downtime.runningTime(), streams, Source.OWN_RUNNING);
         standing = downtime == null
                 ? null
-                : new Sampler("own stop", downtime.standingTime(), streams, Source.OWN_STANDING);
+                : new Sampler("process downtime", downtime.standingTime(), streams, Source.OWN_STANDING);
         due = calendar.step("downtime due", EventOrder.DOWNTIME_DUE, this::fallDue);
         ends = calendar.step("downtime ends", EventOrder.TIMER, this::end);
     }

@@ -30,9 +30,9 @@ public final class LineMotion {
      * @param setting what it is made for
      * @param state moved by this
      * @param calendar of the run
-     * @param statistics told of what happens
+     * @param statistics takes what happens
      * @param streams random numbers of the run
-     * @param changes told of T0 and T1
+     * @param changes takes T0 and T1
      */
     public LineMotion(
             MotionSetting setting,

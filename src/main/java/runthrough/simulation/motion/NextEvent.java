@@ -5,7 +5,7 @@ import runthrough.simulation.calendar.EventCalendar;
 import runthrough.simulation.calendar.EventOrder;
 
 /**
- * The soonest of the state events that may come next; at one time the one of lower order, then the first offered.
+ * The first of the state events that may come next; at one time the one of lower order, then the first offered.
  *
  * <p>Rule MOTION-2.
  */

@@ -19,7 +19,7 @@ import umontreal.ssj.rng.MRG32k3a;
  * <p>Sources, with the unit of their values: {@code coil kind} (place in {@code line.coils()}, from 0), {@code coil usable
  * length} (m; not above 0 where it is shorter than its crops), {@code reject} (1 when the pass is rejected, 0 when it is good), {@code restart delay}, {@code own running
  * time}, {@code own standing time}, {@code rethread} (s), and for each element, by its list and its place there from 1,
- * {@code prepare 1 time} (s; what is drawn, without the time of a travel) and, where it is left to chance, {@code prepare 1
+ * {@code prepare 1 time} (s; what is drawn, without the time of a travel) and, where it is random, {@code prepare 1
  * done} (1 or 0). Coil n has value n, whether or not it is used. For measured rows, by their place in {@code
  * MeasuredRows.in(line.change())} from 1, {@code rows 1} (which row coil change n takes, from 0) and {@code rows 1 again} (which
  * the n-th pass that makes a joint again takes); an element that is measured draws its own {@code time} only for a blank.

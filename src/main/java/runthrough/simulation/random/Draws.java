@@ -3,7 +3,7 @@ package runthrough.simulation.random;
 import umontreal.ssj.rng.RandomStream;
 
 /**
- * Random numbers for what is reckoned beside the simulation, such as a bootstrap. Each number of a stream leads to a stream of
+ * Random numbers for what is calculated beside the simulation, such as a bootstrap. Each number of a stream leads to a stream of
  * its own, far from those of any run of the simulation. Not safe for use by several threads.
  */
 public final class Draws {

@@ -7,7 +7,7 @@ import java.util.Optional;
  * randomness gives its numbers in turn: once a joint is rejected in one of two runs, its work done again takes a number more,
  * and from there on all later coil changes of the two meet different random numbers. Here each coil change has numbers of its own, see
  * {@link DrawsByChange}, so that they do not. Where nothing is ever left out or done again it is the same random numbers as in a plain
- * run. Own stops take their numbers in turn, for they belong to no coil change.
+ * run. Process downtimes take their numbers in turn, for they belong to no coil change.
  *
  * @param index of the replication whose random numbers it is, {@code >= 0}
  * @param exchanged a source that meets the random numbers of another replication instead

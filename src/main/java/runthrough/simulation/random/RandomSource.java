@@ -36,7 +36,7 @@ public record RandomSource(Kind kind, Optional<WorkList> list, String element, i
         OCCURRENCE,
         /** Whether a joint is rejected. */
         REJECT,
-        /** How long a process that stopped for want of strip waits until it starts again. */
+        /** How long a process that stopped because strip was lacking waits until it starts again. */
         RESTART_DELAY,
         /** How long the process runs until a stop of its own. */
         OWN_RUNNING,
@@ -58,8 +58,8 @@ public record RandomSource(Kind kind, Optional<WorkList> list, String element, i
             case OCCURRENCE -> work + ", whether done";
             case REJECT -> "rejects";
             case RESTART_DELAY -> "restart delay";
-            case OWN_RUNNING -> "time until own stops";
-            case OWN_STANDING -> "length of own stops";
+            case OWN_RUNNING -> "running time until process downtime";
+            case OWN_STANDING -> "length of process downtime";
             case RETHREAD -> "rethread";
         };
     }

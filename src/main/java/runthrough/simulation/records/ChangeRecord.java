@@ -16,7 +16,7 @@ package runthrough.simulation.records;
  * @param stopLevel level (m) at which the process, at the speed rated at T0, must stop; 0 for one-strip practices
  * @param outcome what it did to the process
  * @param starvedStops how many starved stops belong to it
- * @param lostMetres metres not run for want of strip (m), {@code >= 0}
+ * @param lostMetres metres not processed while starved, slowed or recovering from it (m), {@code >= 0}
  * @param refillTime from T2 until matched (s); NaN when the next coil change came first or the run ended
  */
 public record ChangeRecord(
@@ -46,7 +46,7 @@ public record ChangeRecord(
         return levelAtStart - lowestLevel;
     }
 
-    /** What was to spare above the stop level (m); negative when the process had to stop. */
+    /** The margin above the stop level (m); negative when the process had to stop. */
     public double margin() {
         return lowestLevel - stopLevel;
     }

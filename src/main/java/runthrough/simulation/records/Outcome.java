@@ -6,6 +6,6 @@ public enum Outcome {
     RAN_THROUGH,
     /** The process ran slower on a low level. */
     SLOWED,
-    /** The process stopped for want of strip. */
+    /** The process stopped because strip was lacking. */
     STOPPED
 }

@@ -10,20 +10,20 @@ package runthrough.simulation.records;
  * @param slowedChanges how many slowed the process
  * @param stoppedChanges how many stopped it
  * @param refilledChanges how many were refilled before the next
- * @param starvedStops stops for want of strip
+ * @param starvedStops stops of the process because the level is too low
  * @param slowings how often the process was slowed
  * @param downtimes stops of the process's own
  * @param processedMetres strip through the process section (m)
  * @param processedKilograms the same by mass (kg)
  * @param enteredMetres strip past the joiner (m)
  * @param ratedMetres what the rated speed would have given, {@code int V dt} (m)
- * @param lostMetres not run for want of strip (m)
+ * @param lostMetres not processed while starved, slowed or recovering from it (m)
  * @param lostTime the same at the rated speed in force, {@code int (V - v_p)/V dt} (s)
- * @param scrapMetres crops and spoilt strip (m)
+ * @param scrapMetres crops and strip scrapped at stops (m)
  * @param scrapKilograms the same by mass (kg)
  * @param jointSeconds strip standing at the joiner (s)
  * @param waitingSeconds waiting for preparation (s)
- * @param starvedSeconds process standing for want of strip and not for a stop of its own (s)
+ * @param starvedSeconds process standing because strip is lacking and not for process downtime (s)
  * @param downtimeSeconds process held by a stop of its own, from falling due until it ends (s)
  * @param blockedSeconds entry able to run but standing, the accumulator being full (s)
  * @param levelIntegral {@code int x dt} (m s)

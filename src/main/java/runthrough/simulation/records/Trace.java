@@ -76,7 +76,7 @@ public record Trace(List<Point> points, double capacity) {
         RUNNING,
         /** Slowed on a low level. */
         SLOWED,
-        /** Stopped for want of strip, and not for a stop of its own. */
+        /** Stopped because strip is lacking, and not for process downtime. */
         STARVED,
         /** Held by a stop of its own. */
         DOWNTIME

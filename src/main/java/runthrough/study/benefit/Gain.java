@@ -7,8 +7,8 @@ import runthrough.study.statistics.Interval;
  * What is gained in a year, in the unit of what is counted; negative for a loss.
  *
  * @param mean best guess
- * @param low end of its interval; the mean where nothing is left to chance
- * @param high end of its interval; the mean where nothing is left to chance
+ * @param low end of its interval; the mean where nothing is random
+ * @param high end of its interval; the mean where nothing is random
  */
 public record Gain(double mean, double low, double high) {
     static final Gain NONE = new Gain(0, 0, 0);

@@ -14,10 +14,10 @@ import runthrough.study.statistics.Estimate;
  * One alternative and what it gave.
  *
  * @param alternative with its name and what it changes
- * @param chance whether anything in it is left to chance; if not, its values are exact
+ * @param chance whether anything in it is random; if not, its values are exact
  * @param answer whether the target is met
  * @param changes how many coil changes were run
- * @param causes what those that did not run through are laid to
+ * @param causes what those that did not run through are attributed to
  * @param stripBreaks how often the level fell below 0, in all replications; what follows one is not physical
  * @param figures one for each measure, as {@link ComparisonMeasure} defines it
  * @param yearly the same of a year, for those measures of which a year has a meaning

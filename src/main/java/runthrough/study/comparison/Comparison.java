@@ -7,7 +7,7 @@ import java.util.stream.Stream;
  * Alternatives of a line, held against the one called today.
  *
  * @param target share of coil changes that should run through, in (0, 1], the same for all
- * @param replications that each was run with; a single one where nothing is left to chance
+ * @param replications that each was run with; a single one where nothing is random
  * @param yearlyTime scheduled running time of a year (s), the same for all
  * @param confidence of each difference's interval, so that those of one measure hold together with 95 %
  * @param today what the others are held against
@@ -25,7 +25,7 @@ public record Comparison(
         return Stream.concat(Stream.of(today), others.stream()).toList();
     }
 
-    /** Whether anything is left to chance in any of them. */
+    /** Whether anything is random in any of them. */
     public boolean chance() {
         return all().stream().anyMatch(Compared::chance);
     }

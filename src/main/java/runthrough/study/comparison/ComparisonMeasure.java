@@ -9,9 +9,9 @@ import runthrough.study.statistics.Estimate;
 public enum ComparisonMeasure {
     /** Share of coil changes run through, in [0, 1]. */
     RUN_THROUGH(Better.MORE, Per.NOTHING),
-    /** Stops for want of strip per shift. */
+    /** Starved stops per shift. */
     STOPS(Better.LESS, Per.SHIFT),
-    /** Time lost for want of strip, at the rated speed, per shift (s). */
+    /** Lost time (starved), at the rated speed, per shift (s). */
     LOST_TIME(Better.LESS, Per.SHIFT),
     /** Strip processed over time (m/s). */
     OUTPUT_LENGTH(Better.MORE, Per.SECOND),
@@ -19,7 +19,7 @@ public enum ComparisonMeasure {
     OUTPUT_MASS(Better.MORE, Per.SECOND),
     /** Metres processed over metres at the rated speed, in [0, 1]. */
     UTILISATION(Better.MORE, Per.NOTHING),
-    /** Crops and spoilt strip per shift (kg). */
+    /** Crops and strip scrapped at stops per shift (kg). */
     SCRAP_MASS(Better.LESS, Per.SHIFT),
     /** Scrap over scrap and processed strip, by mass, in [0, 1]. */
     SCRAP_SHARE(Better.LESS, Per.NOTHING),

@@ -1,6 +1,6 @@
 /**
- * Holds alternatives of a line against the one called today: what each would give, what the difference is, and whether it is
- * real.
+ * Compares alternatives of a line with the one called today: what each would give, what the difference is, and whether it is
+ * statistically significant.
  *
  * <p>Main types: {@link runthrough.study.comparison.ComparisonStudy} runs all alternatives; {@link
  * runthrough.study.comparison.Comparison} is what comes of it, with one {@link runthrough.study.comparison.Compared} for each;
@@ -15,7 +15,7 @@
  * <ul>
  *   <li>A source of random numbers keeps its numbers when another comes, goes or changes its distribution. A quicker weld, another accumulator or
  *       a second uncoiler meets the same coils and the same fit-up times.
- *   <li>The sources of work elements are told apart by list and place, not by name. An element put in or taken out hands the
+ *   <li>The sources of work elements are distinguished by list and place, not by name. An element put in or taken out hands the
  *       random numbers of those behind it on to their neighbours, so put new elements at the end of their list. A rethread draws as the
  *       first join element does.
  *   <li>A source that is drawn from more often in one alternative (joints that are made again, work done by chance) is out of
@@ -29,7 +29,7 @@
  *
  * <p>A run of so many coil changes takes longer where coil changes take longer, and an alternative may give its run another
  * length or other coils. What is compared is therefore per coil change or per time of its own replication, each replication
- * counting the same, whatever its length. Where nothing is left to chance in one of the two, its one replication is held
+ * counting the same, whatever its length. Where nothing is random in one of the two, its one replication is held
  * against every one of the other; where nothing is in either, the difference is exact.
  *
  * <p>Units: SI; "per shift" is per 8 h of simulated time, a year is the scheduled running time that {@code RunPlan} states.

@@ -6,7 +6,7 @@ import runthrough.plant.Distribution;
 import runthrough.study.times.ElementTimes;
 
 /**
- * Laws fitted to the times of an element.
+ * Distributions fitted to the times of an element.
  *
  * @param times of the element
  * @param candidates best first by Akaike's criterion; none where the times are too few or the same

@@ -13,11 +13,11 @@ import java.util.Optional;
  */
 public record Recommendation(Reason reason, Optional<Candidate> distribution, List<Candidate> others) {
 
-    /** With fewer times distributions cannot be told apart; our own choice, no source. */
+    /** With fewer times distributions cannot be distinguished; our own choice, no source. */
     public static final int FEWEST = 20;
 
     /**
-     * Laws whose criterion differs by less are about as good. K. P. Burnham and D. R. Anderson, Model Selection and Multimodel
+     * Distributions whose criterion differs by less are about as good. K. P. Burnham and D. R. Anderson, Model Selection and Multimodel
      * Inference, 2nd ed., 2002, ch. 2 (from memory).
      */
     public static final double AS_GOOD = 2;
@@ -34,7 +34,7 @@ public record Recommendation(Reason reason, Optional<Candidate> distribution, Li
         CONSTANT,
         /** There are fewer than {@value Recommendation#FEWEST} times. */
         TOO_FEW,
-        /** The watch was read so coarsely that distributions cannot be told apart. */
+        /** The watch was read so coarsely that distributions cannot be distinguished. */
         TOO_COARSE,
         /** No distribution fits. */
         NOTHING_FITS

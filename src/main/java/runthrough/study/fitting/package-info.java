@@ -1,5 +1,5 @@
 /**
- * Laws fitted to measured times: lognormal, gamma, Weibull, exponential, normal and triangular, most of them also shifted.
+ * Distributions fitted to measured times: lognormal, gamma, Weibull, exponential, normal and triangular, most of them also shifted.
  *
  * <p>Main types: {@link runthrough.study.fitting.Durations} (the times), {@link runthrough.study.fitting.MaximumLikelihood},
  * {@link runthrough.study.fitting.FittedDistribution}, {@link runthrough.study.fitting.GoodnessOfFit}, {@link

@@ -18,8 +18,8 @@ final class Differences {
     private Differences() {}
 
     /**
-     * The differences, the weightiest first: what the failures just beyond the limit are laid to, when that is not what the
-     * closed form found binding; then chance, which widens everything; then the rest.
+     * The differences, the weightiest first: what the failures just beyond the limit are attributed to, when that is not what the
+     * closed form found limiting; then chance, which widens everything; then the rest.
      */
     static List<Difference> of(
             Line line, double target, Optional<Limit> limitingFactor, Optional<Verdict.Causes> beyond) {

@@ -16,7 +16,7 @@ import runthrough.study.search.TargetSearch.Guess;
 
 /** Drives one number to its limit, beginning at what the closed forms say. */
 final class LimitSearch {
-    /** Values closer than this, relatively, are not told apart where nothing is left to chance. */
+    /** Values closer than this, relatively, are not distinguished where nothing is random. */
     private static final double EXACT = 1e-4;
 
     /** The same where something is; intervals are wider than this for any run of bearable length. */
@@ -62,7 +62,7 @@ final class LimitSearch {
                 value, v -> variants.attempt(driven.variant().apply(v)));
     }
 
-    /** What failures are laid to just beyond the limit; where the target is missed throughout, in the line as it is. */
+    /** What failures are attributed to just beyond the limit; where the target is missed throughout, in the line as it is. */
     private Optional<Verdict.Causes> beyond(Crossing crossing) {
         return switch (crossing.found()) {
             case CROSSED -> attempt(crossing.missed().orElseThrow()).map(Evaluation::causes);

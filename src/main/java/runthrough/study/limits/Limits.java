@@ -13,7 +13,7 @@ import runthrough.study.Evaluation;
  * @param target share of coil changes that should run through, in (0, 1]
  * @param applicable false where entry and process are one strip: every coil change stops the process, so no number has a limit
  *     at which it begins to. The fields below are empty then
- * @param chance whether anything in the line is left to chance
+ * @param chance whether anything in the line is random
  * @param present the line as it is; empty where it does not apply
  * @param limits one for each of {@link LineLimit.What}, in that order
  * @param counts one for each of {@link CountLimit.What}, in that order

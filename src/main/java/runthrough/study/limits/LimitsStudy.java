@@ -14,12 +14,12 @@ import runthrough.study.StudyListener;
 
 /**
  * Drives each number of a line to the limit at which its target is lost, and holds that against the closed forms. A line in
- * which nothing is left to chance is driven in the long run, whatever its plan says: there the share is exact, and what would
+ * which nothing is random is driven in the long run, whatever its plan says: there the share is exact, and what would
  * run short after the end of a short run is seen.
  */
 public final class LimitsStudy {
     /**
-     * Where nothing is left to chance a lack that grows from coil change to coil change ends in a stop for certain. A lack
+     * Where nothing is random a lack that grows from coil change to coil change ends in a stop for certain. A lack
      * that takes longer than this to use up the accumulator is a few ten-thousandths of what a joint takes.
      */
     private static final int LONG_RUN = 10_000;

@@ -13,13 +13,13 @@ import runthrough.study.search.Crossing;
  * @param what is driven
  * @param present its value now, in the unit of {@link What}
  * @param scaledAlike whether several values are behind it (coils with speeds or lengths of their own), which were all changed
- *     by the same factor; {@code present} and the limit are then those told at {@link What}
+ *     by the same factor; {@code present} and the limit are then those given at {@link What}
  * @param crossing the limit, in the unit of {@link What}
  * @param closedForm whether by closed form there is a limit within the range searched
  * @param neighbour what the closed forms say; empty where they know no limit within the range searched
  * @param differences why the two are not the same, the weightiest first; empty when they agree within the precision of the
  *     search
- * @param beyond what the coil changes that did not run through are laid to, just beyond the limit, or in the line as it is where
+ * @param beyond what the coil changes that did not run through are attributed to, just beyond the limit, or in the line as it is where
  *     the target is missed throughout; empty when it is met throughout, or where the line's own check refuses what lies beyond
  */
 public record LineLimit(

@@ -19,7 +19,7 @@ public record FigureComparison(LogFigure figure, double logged, Sample simulated
     /** A difference in time by less than this part of it matters to nobody; clocks of logs are coarse. */
     private static final double TOO_SMALL = 0.005;
 
-    /** A figure that so few simulated logs have tells nothing. */
+    /** A figure that so few simulated logs have shows nothing. */
     private static final int FEWEST = 20;
 
     static FigureComparison of(LogFigure figure, double logged, double[] values) {

@@ -110,7 +110,7 @@ public final class LogStudy {
                 new CoilChange(change.crew(), List.of(), List.of(), List.of(joint), new CoilChange.Reject.Never()));
     }
 
-    /** Joint cycle times (s) at which the shares of the line and of the model are told. */
+    /** Joint cycle times (s) at which the shares of the line and of the model are given. */
     private double[] grid() {
         double[] times = log.jointCycleTimes();
         double most = Arrays.stream(times).max().orElse(1);

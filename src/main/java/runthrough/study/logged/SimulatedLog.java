@@ -17,7 +17,7 @@ public final class SimulatedLog {
     /**
      * The log of {@code replication}, which must hold its trace.
      *
-     * @param saysWhy whether the process's own stops are told apart and left out
+     * @param saysWhy whether process downtime is marked and left out
      */
     public static LineLog of(Replication replication, boolean saysWhy) {
         return LineLog.of("simulated", events(replication, saysWhy), saysWhy);

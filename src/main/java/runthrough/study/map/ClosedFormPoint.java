@@ -8,7 +8,7 @@ import runthrough.handcalc.Storage;
 import runthrough.plant.Line;
 
 /**
- * What the closed forms, with mean times, leave to spare of each limit, as a share of what there is: 0 where it is just
+ * The margin of each limit by the closed forms, with mean times, as a share of what there is: 0 where it is just
  * enough, negative where it is not, at least {@value #FLOOR}.
  *
  * @param capacity of the accumulator
@@ -16,7 +16,7 @@ import runthrough.plant.Line;
  * @param preparation of the next coil
  */
 public record ClosedFormPoint(double capacity, double refill, double preparation) {
-    /** Below this nothing is told apart: all would be needed and there is none. */
+    /** Below this nothing is distinguished: all would be needed and there is none. */
     static final double FLOOR = -10;
 
     /** The closed forms of {@code line} for the coil that is hardest on it; without an accumulator there is never enough. */

@@ -121,7 +121,7 @@ public final class Field {
         return at((int) point.x(), (int) point.y());
     }
 
-    /** Always reckoned from the same end, so that neighbouring squares agree to the last bit. */
+    /** Always calculated from the same end, so that neighbouring squares agree to the last bit. */
     private static Position crossing(Position one, double there, Position other, double here, double level) {
         boolean swapped = one.x() > other.x() || one.y() > other.y();
         if (swapped) {

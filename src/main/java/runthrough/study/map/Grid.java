@@ -145,7 +145,7 @@ final class Grid {
         return field(MapPoint::share);
     }
 
-    /** What the closed forms leave to spare. */
+    /** The margin by the closed forms. */
     Field closedForm() {
         return field(MapPoint::marginByClosedForms);
     }

@@ -19,7 +19,7 @@ public record MapPoint(int column, int row, Optional<Measured> measured, String 
      *
      * @param changes coil changes of all replications, {@code >= 1}
      * @param share of them that ran through
-     * @param causes what those that did not are laid to
+     * @param causes what those that did not are attributed to
      * @param closedForm what the closed forms say
      */
     public record Measured(long changes, Estimate share, Verdict.Causes causes, ClosedFormPoint closedForm) {}
@@ -29,7 +29,7 @@ public record MapPoint(int column, int row, Optional<Measured> measured, String 
         return measured.map(found -> found.share().mean()).orElse(Double.NaN);
     }
 
-    /** What the closed forms leave to spare; NaN where no line can be so. */
+    /** The margin by the closed forms; NaN where no line can be so. */
     double marginByClosedForms() {
         return measured.map(found -> found.closedForm().least()).orElse(Double.NaN);
     }

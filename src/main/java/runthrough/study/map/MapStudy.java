@@ -14,9 +14,9 @@ import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.statistics.Estimate;
 
-/** Runs a line with many pairs of two numbers, and tells where it meets the target. */
+/** Runs a line with many pairs of two numbers, and shows where it meets the target. */
 public final class MapStudy {
-    /** Where points have not told yet, about so large a part of all will be run. */
+    /** Until points have shown it, about so large a part of all will be run. */
     private static final double EXPECTED_PART = 0.4;
 
     /** The first of so many parts of the replications may tell already. */

@@ -17,7 +17,7 @@ import runthrough.study.Cause;
  * @param present what the line as it is gave
  * @param points that were run, row by row from the bottom
  * @param shares run through, over the map
- * @param closedForm what the closed forms leave to spare, over the map
+ * @param closedForm the margin by the closed forms, over the map
  */
 public record ShareMap(
         SimulationRequest request,
@@ -111,7 +111,7 @@ public record ShareMap(
                 : OptionalDouble.empty();
     }
 
-    /** What most failures are laid to where the closed forms see enough and the target is missed; empty where that is nowhere. */
+    /** What most failures are attributed to where the closed forms see enough and the target is missed; empty where that is nowhere. */
     public Optional<Cause> causeMissedByClosedForms() {
         List<MapPoint.Measured> missed = points.stream()
                 .flatMap(point -> point.measured().stream())

@@ -7,7 +7,7 @@ import runthrough.plant.Line;
 import runthrough.plant.LineFigure;
 
 /**
- * A range in which there is something to see: it holds the line as it is, and the limit by hand unless that is far off.
+ * A range in which there is something to see: it holds the line as it is, and the limit of the hand calculation unless that is far off.
  *
  * @param from its lower end (SI)
  * @param to its upper end (SI)

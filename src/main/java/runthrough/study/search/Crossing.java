@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
  * Where along one number of a line the share of coil changes run through crosses the target. All values are in the SI unit
  * of that number. "Hard" is the direction in which more is asked of the line: a smaller accumulator, a faster process.
  *
- * <p>Of all that was simulated, under the same random numbers, three values are told:
+ * <p>Of all that was simulated, under the same random numbers, three values are given:
  *
  * <ul>
  *   <li>{@code value}, the hardest at which the share seen meets the target: the best guess.
@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  * </ul>
  *
  * From {@code sure} to {@code possible} is the 95 % interval of the value at which the true share is the target: the interval
- * of the share, turned round. Where nothing is left to chance all three are the same.
+ * of the share, turned round. Where nothing is random all three are the same.
  *
  * @param found whether the target is crossed within the range
  * @param harder in which direction the number is harder on the line

@@ -8,7 +8,7 @@ import runthrough.study.search.Crossing.Harder;
  * @param harder which of its values are harder on the line
  * @param from lower end of the range
  * @param to upper end of the range, {@code >= from}
- * @param precision two values closer than this, relatively, are not told apart, {@code > 0}
+ * @param precision two values closer than this, relatively, are not distinguished, {@code > 0}
  * @param reference what a distance is held against where the value's own amount is smaller, {@code >= 0}
  */
 public record Scale(Harder harder, double from, double to, double precision, double reference) {

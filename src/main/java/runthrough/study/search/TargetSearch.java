@@ -92,7 +92,7 @@ public final class TargetSearch {
                 : bad.orElse(Double.NEGATIVE_INFINITY) >= scale.easiest();
     }
 
-    /** {@code ease}, or if it tells nothing new, what lies half-way between the good and the bad or at the end of the range. */
+    /** {@code ease}, or if it shows nothing new, what lies half-way between the good and the bad or at the end of the range. */
     private double within(Question question, double ease) {
         double good = trials.hardestGood(question).orElse(Double.POSITIVE_INFINITY);
         double bad = trials.easiestBad(question).orElse(Double.NEGATIVE_INFINITY);

@@ -64,7 +64,7 @@ final class Trials {
         }
     }
 
-    /** Tries a value, if it has not been tried, and tells whether it is good enough. */
+    /** Tries a value, if it has not been tried, and shows whether it is good enough. */
     boolean isGood(Question question, double ease) {
         return byEase.computeIfAbsent(
                                 ease,

@@ -19,7 +19,7 @@ public record Change(Estimate by, boolean shown) {
      * A change, one of {@code comparisons}. Of a hundred changes that are none, five would pass as some by their own 95 %
      * intervals; so each has to be shown at a level that leaves all of them together 5 % (Bonferroni's inequality).
      *
-     * @param chance whether anything is left to chance; if not, what is seen is so
+     * @param chance whether anything is random; if not, what is seen is so
      */
     static Change of(Estimate by, int comparisons, boolean chance) {
         double size = Math.abs(by.mean());

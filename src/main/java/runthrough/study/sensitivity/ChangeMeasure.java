@@ -6,7 +6,7 @@ import runthrough.plant.Line;
 /** What a coil change gives that may be moved. */
 public enum ChangeMeasure {
     /**
-     * Strip to spare above the level at which the process slows or stops (m), negative where it is missing, with the process
+     * Strip left above the level at which the process slows or stops (m), negative for a shortfall, with the process
      * kept at its rated speed.
      */
     MARGIN,

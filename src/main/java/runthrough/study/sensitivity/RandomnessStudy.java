@@ -22,7 +22,7 @@ import runthrough.study.StudyException;
  * source is exchanged over the whole run, for a coil change depends on what those before it left behind.
  */
 final class RandomnessStudy {
-    /** About so many coil changes are run in all unless told otherwise: a second or two. */
+    /** About so many coil changes are run in all unless given otherwise: a second or two. */
     private static final double USUAL_WORK = 8e5;
 
     /** Longer replications say little more, and fewer of them fit in. */

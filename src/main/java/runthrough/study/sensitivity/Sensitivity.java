@@ -4,14 +4,14 @@ import java.util.List;
 import runthrough.plant.SimulationRequest;
 
 /**
- * What moves the answer.
+ * How much an answer changes with its inputs and its random times.
  *
  * @param request what was asked
  * @param target share of coil changes that should run through, in (0, 1]
- * @param chance whether anything is left to chance, in the line or at an end of a range
+ * @param chance whether anything is random, in the line or at an end of a range
  * @param swings inputs moved one at a time
  * @param randomness shares of variance, one for each measure, the margin or the lost time first; empty where nothing in the
- *     line is left to chance
+ *     line is random
  * @param samples replications of each kind behind them
  * @param sampleChanges coil changes in each of these
  */

@@ -37,7 +37,7 @@ final class SwingStudy {
         this.replications = chance ? request.run().replications() : 1;
     }
 
-    /** Whether anything is left to chance, in the line or at an end of a range. */
+    /** Whether anything is random, in the line or at an end of a range. */
     boolean chance() {
         return chance;
     }

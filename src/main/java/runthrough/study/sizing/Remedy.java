@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
  * One change of a line for which no capacity is enough.
  *
  * @param what is changed
- * @param now its present value, in the unit told at {@link What}; may be infinite for "no limit"
+ * @param now its present value, in the unit given at {@link What}; may be infinite for "no limit"
  * @param needed the value nearest to the present one with which some capacity is enough; empty when {@code tried} does not do
  *     either
  * @param tried the furthest value that was tried

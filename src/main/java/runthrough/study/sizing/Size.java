@@ -5,7 +5,7 @@ import runthrough.plant.StorageForm;
 /**
  * An accumulator of a certain size.
  *
- * @param form of the accumulator at this size; what is adjusted (stroke, sag or diameter) is told by {@link
+ * @param form of the accumulator at this size; what is adjusted (stroke, sag or diameter) is given by {@link
  *     StorageForm#adjustable}
  */
 public record Size(StorageForm form) {

@@ -19,7 +19,7 @@ import runthrough.study.statistics.RelativeHalfWidth;
  * @param request what was asked
  * @param target share of coil changes that should run through, in (0, 1)
  * @param answer what came out; says which of the fields below are filled
- * @param chance whether anything in the line is left to chance; if not, the capacity is exact but for its precision
+ * @param chance whether anything in the line is random; if not, the capacity is exact but for its precision
  * @param replications that each capacity was tried with, {@code >= 1}
  * @param capacity the smallest capacity (m) and its 95 % interval; empty unless {@link Answer#FOUND}. Its {@code value} is
  *     there always, its {@code sure}, the upper end, only where the run can show the target met
@@ -100,7 +100,7 @@ public record Sizing(
      * @param cause {@link Cause#REFILL}: the entry brings less strip in the long run than the process uses; or {@link
      *     Cause#PREPARATION}: it would bring enough if the joints did not wait for their coils
      * @param growth how much more strip (m) is missing after each coil change than after the one before, {@code > 0}
-     * @param remedies each of which, on its own, lets some capacity be enough; those that do not help are told too
+     * @param remedies each of which, on its own, lets some capacity be enough; those that do not help are given too
      */
     public record NoneEnough(Cause cause, Estimate growth, List<Remedy> remedies) {
         public NoneEnough {

@@ -13,10 +13,10 @@ import runthrough.study.StudyException;
  *     run in any case
  */
 public record SizingOptions(double target, double halfWidth, int maxReplications) {
-    /** Half-width asked for unless told otherwise. */
+    /** Half-width asked for unless given otherwise. */
     public static final double USUAL_HALF_WIDTH = 0.01;
 
-    /** So many times the plan's replications are allowed unless told otherwise. */
+    /** So many times the plan's replications are allowed unless given otherwise. */
     private static final int USUAL_EXTENSION = 10;
 
     public SizingOptions {

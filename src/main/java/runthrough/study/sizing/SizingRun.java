@@ -28,7 +28,7 @@ final class SizingRun {
     /** What never runs empty, as a multiple of what the hand calculation needs or of what there is. */
     private static final double AMPLE = 2000;
 
-    /** Capacities closer than this are not told apart where nothing is left to chance. */
+    /** Capacities closer than this are not distinguished where nothing is random. */
     private static final double EXACT = 1e-4;
 
     /** The same as a part of the interval's half-width, where something is. */
@@ -125,7 +125,7 @@ final class SizingRun {
         return new TargetSearch(this::evaluate, target, scale).from(guess);
     }
 
-    /** Capacities closer than this, relatively, are not told apart. */
+    /** Capacities closer than this, relatively, are not distinguished. */
     private double precision() {
         return chance ? Math.max(EXACT, FINE * Math.min(options.halfWidth(), promised())) : EXACT;
     }

@@ -15,7 +15,7 @@ import runthrough.study.sizing.Sizing.Answer;
  * <p>First the line is watched with an accumulator that never runs empty: does the entry keep up in the long run ({@link
  * LongRunBalance}), and what would each coil change have needed ({@link StripDemand})? From the needs comes how many replications
  * make the interval narrow enough, and a guess at its ends; both cost one run each. Then capacities about the guess are tried
- * in earnest ({@link runthrough.study.search.TargetSearch}), so that what is told does not rest on the guess.
+ * in earnest ({@link runthrough.study.search.TargetSearch}), so that the answer does not rest on the guess.
  */
 public final class SizingStudy {
     private final SimulationRequest request;

@@ -11,7 +11,7 @@ import runthrough.study.statistics.Interval;
 
 /**
  * Finds the speed at which most comes out: the best of the range's speeds, then by golden section between its neighbours. All
- * under the same random numbers, so that outputs of neighbouring speeds can be told apart.
+ * under the same random numbers, so that outputs of neighbouring speeds can be distinguished.
  */
 final class PeakSearch {
     /** The golden section. */

@@ -13,8 +13,8 @@ import runthrough.study.statistics.Estimate;
  * @param output metres processed over time (m/s)
  * @param massFlow kilograms processed over time (kg/s)
  * @param utilisation metres processed over metres at the rated speed, in [0, 1]
- * @param stopsPerShift stops for want of strip per shift
- * @param lostTimePerShift time at the rated speed that is lost for want of strip, per shift (s)
+ * @param stopsPerShift starved stops per shift
+ * @param lostTimePerShift lost time (starved), at the rated speed, per shift (s)
  */
 public record SpeedPoint(
         double speed,

@@ -25,10 +25,10 @@ public record SpeedRange(double from, double to, int points) {
     /** With fewer points there is no curve to see. */
     public static final int FEWEST = 3;
 
-    /** More points than can be told apart. */
+    /** More points than can be distinguished. */
     public static final int MOST = 1000;
 
-    /** So many points unless told otherwise. */
+    /** So many points unless given otherwise. */
     public static final int USUAL_POINTS = 15;
 
     /** The usual range, as factors on the present speed. */

@@ -14,9 +14,9 @@ import runthrough.study.search.Scale;
 import runthrough.study.search.TargetSearch;
 import runthrough.study.search.TargetSearch.Guess;
 
-/** Runs a line slower and faster than it is, and tells what comes out. */
+/** Runs a line slower and faster than it is, and shows what comes out. */
 public final class SpeedStudy {
-    /** Speeds closer than this, relatively, are not told apart where nothing is left to chance. */
+    /** Speeds closer than this, relatively, are not distinguished where nothing is random. */
     private static final double EXACT = 1e-4;
 
     /** The same where something is. */

@@ -10,14 +10,14 @@ import java.util.Optional;
  * @param pairs that both gave a value, {@code >= 0}
  * @param interval in which the true difference lies; empty where pairs cannot tell, because there is only one or because the
  *     difference was the same in all
- * @param confidence of the interval, in (0, 1): more than 95 % where several differences are told at once
+ * @param confidence of the interval, in (0, 1): more than 95 % where several differences are given at once
  * @param message what to say of it in a word
  */
 public record Difference(double mean, int pairs, Optional<Interval> interval, double confidence, Message message) {
 
     /** What to say of a difference. */
     public enum Message {
-        /** It is there: its whole interval lies on one side of zero; or nothing is left to chance, and it is not zero. */
+        /** It is there: its whole interval lies on one side of zero; or nothing is random, and it is not zero. */
         REAL,
         /** Some was seen, which chance alone may have made. */
         NOT_SHOWN,
@@ -25,7 +25,7 @@ public record Difference(double mean, int pairs, Optional<Interval> interval, do
         NONE
     }
 
-    /** Between two values of which nothing is left to chance: {@code here} less {@code there}. */
+    /** Between two values of which nothing is random: {@code here} less {@code there}. */
     public static Difference exact(double here, double there, double confidence) {
         boolean same = Pairs.isSame(here, there);
         return new Difference(

@@ -9,7 +9,7 @@ package runthrough.study.statistics;
  */
 public record Interval(double low, double high, Method method) {
 
-    /** The confidence of every interval, or of all together where several are told at once. */
+    /** The confidence of every interval, or of all together where several are given at once. */
     public static final double CONFIDENCE = 0.95;
 
     public Interval {

@@ -7,16 +7,16 @@ import java.util.OptionalInt;
  * How narrow an interval was asked for, and whether more replications made it so.
  *
  * @param asked half-width asked for, {@code > 0}
- * @param halfWidth the half-width there is; empty where the interval lacks an end, and where nothing is left to chance
+ * @param halfWidth the half-width there is; empty where the interval lacks an end, and where nothing is random
  * @param reached whether it is as narrow as asked for
  * @param replications that were run, {@code >= 1}
  * @param limit replications that were allowed
- * @param wouldDo so many replications would about do; empty when it was reached, or when that cannot be told
+ * @param wouldDo so many replications would about do; empty when it was reached, or when that is not known
  */
 public record RelativeHalfWidth(
         double asked, OptionalDouble halfWidth, boolean reached, int replications, int limit, OptionalInt wouldDo) {
 
-    /** What is reckoned with beyond the need, for intervals differ from run to run. */
+    /** What is calculated with beyond the need, for intervals differ from run to run. */
     private static final double MORE = 1.1;
 
     /** How {@code halfWidth} after so many replications compares: an interval narrows with the square root of their number. */
@@ -30,7 +30,7 @@ public record RelativeHalfWidth(
         return new RelativeHalfWidth(asked, halfWidth, reached, replications, limit, wouldDo);
     }
 
-    /** Where nothing is left to chance, one replication says all. */
+    /** Where nothing is random, one replication says all. */
     public static RelativeHalfWidth exact(double asked, int limit) {
         return new RelativeHalfWidth(asked, OptionalDouble.empty(), true, 1, limit, OptionalInt.empty());
     }

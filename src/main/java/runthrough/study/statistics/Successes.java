@@ -2,7 +2,7 @@ package runthrough.study.statistics;
 
 import java.util.stream.IntStream;
 
-/** Trials of each replication and how many of them succeeded; of a single one, where nothing is left to chance. */
+/** Trials of each replication and how many of them succeeded; of a single one, where nothing is random. */
 public final class Successes {
     private final long[] successes;
     private final long[] trials;
@@ -13,7 +13,7 @@ public final class Successes {
      *
      * @param successes of each replication, at least one
      * @param trials of each replication
-     * @param exact whether nothing is left to chance, so that every replication gives what the first one does
+     * @param exact whether nothing is random, so that every replication gives what the first one does
      */
     public Successes(long[] successes, long[] trials, boolean exact) {
         this.successes = successes.clone();

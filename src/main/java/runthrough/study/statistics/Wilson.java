@@ -47,7 +47,7 @@ public final class Wilson {
     }
 
     /**
-     * In how many independent trials a share of {@code share} would be told from {@code target}: the least number whose
+     * In how many independent trials a share of {@code share} would be distinguished from {@code target}: the least number whose
      * interval leaves {@code target} out, {@code z^2 t (1 - t) / (p - t)^2}. Infinite when they are equal.
      */
     public static double trialsToTell(double share, double target) {

@@ -6,12 +6,12 @@ import java.util.stream.IntStream;
 import runthrough.timestudy.TimeSheet;
 
 /**
- * What a time-study sheet tells.
+ * What  shows.
  *
  * @param sheet it is about
  * @param elements one for each of its elements, in order
  * @param correlations of pairs of elements, in order
- * @param tail what drawing elements on their own does to long joints; empty where that cannot be told
+ * @param tail what drawing elements on their own does to long joints; empty where that is not known
  */
 public record SheetStatistics(
         TimeSheet sheet, List<ElementTimes> elements, List<Correlation> correlations, Optional<JointTail> tail) {

@@ -1,5 +1,5 @@
 /**
- * What a time-study sheet tells: the times of each element, outliers, a trend, elements that are slow together, and how many
+ * What  shows: the times of each element, outliers, a trend, elements that are slow together, and how many
  * observations it takes.
  *
  * <p>Main types: {@link runthrough.study.times.SheetStatistics}, {@link runthrough.study.times.ElementTimes}, {@link

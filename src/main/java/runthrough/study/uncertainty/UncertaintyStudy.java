@@ -26,7 +26,7 @@ import runthrough.study.uncertainty.Uncertainty.Point;
 
 /**
  * Resamples the observed times and runs the line with each resample. Capacities come from the strip that coil changes take out
- * of an accumulator that never runs empty, so that one run tells them all.
+ * of an accumulator that never runs empty, so that one run gives them all.
  */
 public final class UncertaintyStudy {
     /** Of the random numbers that choose the observations of a resample. */
@@ -190,7 +190,7 @@ public final class UncertaintyStudy {
     private UncertainFigure capacity(Seen asObserved, List<Seen> others, int each) {
         double value = asObserved.pooled().percentile(target);
         int main = asObserved.needs.length;
-        // Replications in groups large enough to have a percentile; what the groups differ by tells the noise.
+        // Replications in groups large enough to have a percentile; what the groups differ by is the noise.
         int groups = Math.min(GROUPS, main);
         double[] byGroup = IntStream.range(0, groups)
                 .mapToDouble(group -> Sample.of(IntStream.range(0, main)

@@ -33,7 +33,7 @@ public final class Invented {
 
     private Invented() {}
 
-    /** A tube line whose joint takes {@code fitUp} and 48 s; when that is constant, nothing is left to chance. */
+    /** A tube line whose joint takes {@code fitUp} and 48 s; when that is constant, nothing is random. */
     public static Line line(Distribution fitUp) {
         return line("2.0 x 240", "fit up", fitUp, new Reject.Never());
     }

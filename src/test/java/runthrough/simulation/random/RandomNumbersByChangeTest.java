@@ -234,8 +234,8 @@ class RandomNumbersByChangeTest {
                         "work by chance (join), whether done",
                         "rejects",
                         "restart delay",
-                        "time until own stops",
-                        "length of own stops");
+                        "running time until process downtime",
+                        "length of process downtime");
         assertThat(RandomSource.of(rethreading)).extracting(RandomSource::label).containsExactly("rethread");
     }
 

@@ -26,7 +26,7 @@ import runthrough.study.comparison.Comparison;
 import runthrough.study.comparison.ComparisonStudy;
 
 /**
- * Rethreading for 600 s against joining for 60 s with an accumulator, nothing left to chance, over a year of 1000 h: coils of
+ * Rethreading for 600 s against joining for 60 s with an accumulator, nothing random, over a year of 1000 h: coils of
  * 600 m at 1.5 m/s take 400 s, so of 10 changes rethreading loses 6000 s in 10 400 s and joining nothing.
  */
 class BenefitTest {

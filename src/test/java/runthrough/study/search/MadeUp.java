@@ -16,7 +16,7 @@ public final class MadeUp {
         return new Evaluation(true, Collections.nCopies(replications, tally(ranThrough, changes)));
     }
 
-    /** A line in which nothing is left to chance. */
+    /** A line in which nothing is random. */
     public static Evaluation certain(int ranThrough, int changes) {
         return new Evaluation(false, Collections.nCopies(1, tally(ranThrough, changes)));
     }

@@ -32,7 +32,7 @@ import runthrough.study.speed.SpeedCurve.Where;
 class SpeedStudyTest {
     private static final double FASTEST = 100 / 60.0;
 
-    /** A process that stops for want of strip stands for a minute more. */
+    /** A starved process stands for a minute more. */
     private static final Line TUNED = new LineBuilder()
             .capacity(100)
             .restart(Double.NaN, Distribution.constant(60))
