@@ -234,6 +234,7 @@ class ScenarioReaderTest {
 
     @Test
     void workElementsSayHowLongWhenAndWhetherAgain() {
+        // Rules CHANGE-3, CHANGE-4, CHANGE-8, CHANGE-9.
         Line line = written.line(
                 "coil-change: {crew: 2, prepare: [{fetch: 90 s}], tail: [{shear: {constant: 8 s, redo: no}}],"
                         + " join: [{weld: {travel: 600 mm/min, plus: {uniform: [4 s, 6 s]}}}, {dress: {constant: 40 s, every:"

@@ -6,6 +6,8 @@ import umontreal.ssj.rng.MRG32k3a;
  * Numbers that belong to coil changes: the first pass of coil change n takes number n of the stream, whether or not those
  * before were needed, and what is done again takes numbers from a place that is kept for it. So a joint that is rejected, or
  * an element that is done, leaves every later coil change its random numbers.
+ *
+ * <p>Rule RANDOM-4.
  */
 final class DrawsByChange implements SourceDraws {
     private final Streams streams;

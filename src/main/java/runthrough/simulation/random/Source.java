@@ -2,7 +2,11 @@ package runthrough.simulation.random;
 
 import runthrough.simulation.records.WorkRecord.WorkList;
 
-/** Numbers of the sources of randomness: fixed, so that a source keeps its random numbers when others come or go. */
+/**
+ * Numbers of the sources of randomness: fixed, so that a source keeps its random numbers when others come or go.
+ *
+ * <p>Rule RANDOM-3.
+ */
 public final class Source {
     public static final int COIL_CHOICE = 0;
     public static final int COIL_SIZE = 1;

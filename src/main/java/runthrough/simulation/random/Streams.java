@@ -17,6 +17,8 @@ import umontreal.ssj.util.ArithmeticMod;
  * 2^30} steps behind the start of its source's stream, which no other stream reaches.
  *
  * <p>The matrices of the jumps are worked out once for all: making a stream must be cheap beside a short replication.
+ *
+ * <p>Rule RANDOM-2.
  */
 public final class Streams {
     private static final double M1 = 4294967087.0;
