@@ -53,6 +53,6 @@ final class BenchmarkLine {
     }
 
     static LineSimulator simulator(double capacity, int changes) {
-        return new LineSimulator(withCapacity(capacity), new RunPlan(new Extent.Changes(changes), 0, 1, SEED, 0.995));
+        return LineSimulator.of(withCapacity(capacity), new RunPlan(new Extent.Changes(changes), 0, 1, SEED, 0.995));
     }
 }

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import runthrough.plant.Alternative;
-import runthrough.plant.LineCheck;
-import runthrough.plant.Message;
 import runthrough.plant.SimulationRequest;
+import runthrough.plant.check.LineCheck;
+import runthrough.plant.check.Message;
 import runthrough.scenario.AlternativesReading;
 import runthrough.scenario.ScenarioReading;
 

@@ -9,7 +9,7 @@
  * user's units.
  *
  * <p>Assumed throughout: the accumulator is full and the entry matched when a coil change begins; one rated speed; a joint
- * takes its mean time; the line has passed {@link runthrough.plant.LineCheck}. Where nothing is random and these
+ * takes its mean time; the line has passed {@link runthrough.plant.check.LineCheck}. Where nothing is random and these
  * hold, the simulation gives the same numbers.
  *
  * <p>Sources: uniform acceleration, any text on elementary mechanics. Every formula is derived where it stands.

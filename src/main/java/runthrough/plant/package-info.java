@@ -3,7 +3,7 @@
  * run it.
  *
  * <p>Main types: {@link runthrough.plant.SimulationRequest} (what was asked), {@link runthrough.plant.Line} (the line itself), {@link
- * runthrough.plant.LineCheck} (what is refused and what is warned of before anything runs).
+ * runthrough.plant.check.LineCheck} (what is refused and what is warned of before anything runs).
  *
  * <p>Units: SI throughout, as plain doubles: metres, seconds, metres per second, kilograms. A missing acceleration is
  * {@link Double#POSITIVE_INFINITY}: the speed changes at once. A missing limit is positive infinity too. A threshold that

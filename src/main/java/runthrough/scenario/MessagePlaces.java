@@ -3,7 +3,7 @@ package runthrough.scenario;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import runthrough.plant.Message;
+import runthrough.plant.check.Message;
 import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;

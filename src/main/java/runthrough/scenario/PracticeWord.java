@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Distribution;
-import runthrough.plant.LineCheck;
-import runthrough.plant.Message;
 import runthrough.plant.Practice;
+import runthrough.plant.check.LineCheck;
+import runthrough.plant.check.Message;
 import runthrough.quantity.UnitSystem;
 import runthrough.scenario.grammar.Values;
 

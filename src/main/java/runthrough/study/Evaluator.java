@@ -9,9 +9,11 @@ import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import runthrough.plant.Line;
-import runthrough.plant.LineCheck;
 import runthrough.plant.RunPlan;
+import runthrough.plant.check.CheckedLine;
+import runthrough.plant.check.LineRefusedException;
 import runthrough.simulation.LineSimulator;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.Detail;
@@ -25,6 +27,8 @@ import runthrough.study.Evaluation.Tally;
 public final class Evaluator {
     private final OrderedRuns runs;
     private final BooleanSupplier cancelled;
+    /** A search asks for the same line again and again; a line of many coils takes a while to check. */
+    private volatile @Nullable CheckedLine latest;
 
     /**
      * An evaluator.
@@ -48,9 +52,9 @@ public final class Evaluator {
     }
 
     /**
-     * Runs {@code line}, which must have passed its check, under {@code plan}.
+     * Runs {@code line} under {@code plan}.
      *
-     * @throws StudyException when a replication cannot go on, or none completed a coil change
+     * @throws StudyException when the line is refused, a replication cannot go on, or none completed a coil change
      */
     public Evaluation evaluate(Line line, RunPlan plan) {
         return evaluate(line, plan, index -> Optional.empty());
@@ -60,7 +64,7 @@ public final class Evaluator {
      * Runs {@code line} under {@code plan}, but for the replications that are known.
      *
      * @param known from the index of a replication to what it gives, where that is known
-     * @throws StudyException when a replication cannot go on, or none completed a coil change
+     * @throws StudyException when the line is refused, a replication cannot go on, or none completed a coil change
      */
     public Evaluation evaluate(Line line, RunPlan plan, IntFunction<Optional<Tally>> known) {
         int wanted = replications(line, plan);
@@ -84,13 +88,29 @@ public final class Evaluator {
 
     /** The same; empty where the line does not pass its check, or where a replication of it cannot go on. */
     public Optional<Evaluation> attempt(Line line, RunPlan plan) {
-        if (!LineCheck.accepts(line)) {
-            return Optional.empty();
-        }
         try {
             return Optional.of(evaluate(line, plan));
         } catch (StudyException e) {
             return Optional.empty();
+        }
+    }
+
+    /**
+     * {@code line}, checked.
+     *
+     * @throws StudyException when something of it is refused
+     */
+    public CheckedLine checked(Line line) {
+        CheckedLine known = latest;
+        if (known != null && known.line() == line) {
+            return known;
+        }
+        try {
+            CheckedLine checked = CheckedLine.of(line);
+            latest = checked;
+            return checked;
+        } catch (LineRefusedException e) {
+            throw new StudyException(String.valueOf(e.getMessage()), e);
         }
     }
 
@@ -112,7 +132,7 @@ public final class Evaluator {
 
     /** The same, with replications that hold {@code detail}. */
     public <T> List<T> observe(Line line, RunPlan plan, int[] indices, Detail detail, Function<Replication, T> eye) {
-        LineSimulator simulator = new LineSimulator(line, plan);
+        LineSimulator simulator = new LineSimulator(checked(line), plan);
         List<T> seen = new ArrayList<>();
         inOrder(indices.length, i -> eye.apply(run(indices[i], index -> simulator.run(index, detail))), seen::add);
         return seen;

@@ -16,7 +16,7 @@ public final class RunThroughStudy {
 
     /** A study of {@code request}, whose line must have passed its check. */
     public RunThroughStudy(SimulationRequest request) {
-        this(request, plan -> new LineSimulator(request.line(), plan)::run);
+        this(request, plan -> LineSimulator.of(request.line(), plan)::run);
     }
 
     /** A study whose replications come from elsewhere than the simulator. */

@@ -79,7 +79,7 @@ record CourseView(
                 1,
                 request.run().seed(),
                 request.run().target());
-        Replication run = new LineSimulator(request.line(), plan).run(0, Detail.TRACE);
+        Replication run = LineSimulator.of(request.line(), plan).run(0, Detail.TRACE);
         List<Trace.Point> points = run.trace().orElseThrow().points();
         return new CourseView(
                 column(points, Trace.Point::time),

@@ -84,7 +84,7 @@ class CrossCheckTest {
     private static Disagreement disagreement(Case one, JsonNode theirs) {
         String error = theirs.path("error").asText("");
         try {
-            Replication ours = new LineSimulator(one.line(), one.plan()).run(0, Detail.ELEMENTS);
+            Replication ours = LineSimulator.of(one.line(), one.plan()).run(0, Detail.ELEMENTS);
             return error.isEmpty()
                     ? Disagreement.between(ours, theirs)
                     : Disagreement.refused("an error there only: " + error);

@@ -17,9 +17,7 @@ import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Entry.Creep;
 import runthrough.plant.Line;
-import runthrough.plant.LineCheck;
 import runthrough.plant.MeasuredRows;
-import runthrough.plant.Message;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.ProcessSection.Downtime;
@@ -30,6 +28,8 @@ import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
+import runthrough.plant.check.LineCheck;
+import runthrough.plant.check.Message;
 
 /**
  * Lines drawn at random over everything that can be described: sizes are real numbers, so that no two events meet by

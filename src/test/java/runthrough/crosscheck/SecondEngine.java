@@ -81,7 +81,7 @@ final class SecondEngine {
     /** About how often a process that restarts into the next stop draws a restart delay. */
     private static int restarts(Case one) {
         try {
-            return new LineSimulator(one.line(), one.plan())
+            return LineSimulator.of(one.line(), one.plan())
                     .run(0, Detail.CHANGES)
                     .totals()
                     .starvedStops();

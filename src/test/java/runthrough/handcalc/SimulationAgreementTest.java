@@ -27,8 +27,6 @@ import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.LineBuilder;
-import runthrough.plant.LineCheck;
-import runthrough.plant.Message;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
@@ -36,6 +34,8 @@ import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
+import runthrough.plant.check.LineCheck;
+import runthrough.plant.check.Message;
 import runthrough.simulation.LineSimulator;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Detail;
@@ -59,7 +59,7 @@ class SimulationAgreementTest {
 
     private static List<ChangeRecord> simulate(Line line, int changes) {
         RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(changes), 0, 1, 1, 0.9);
-        return new LineSimulator(line, plan).run(0, Detail.CHANGES).changes();
+        return LineSimulator.of(line, plan).run(0, Detail.CHANGES).changes();
     }
 
     /** A line of which the process may or may not run through. */

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 
 /**
- * A line for tests, changed part by part from an invented one on which nothing is to be found fault with: a coil of 600 m
+ * A line for tests on top of the builder of the program, changed part by part from an invented one on which nothing is to be found fault with: a coil of 600 m
  * between its crops, the entry up to 2.5 m/s, 200 m of strip, the process at 1.5 m/s, 90 s of joint.
  */
 public final class LineBuilder {
@@ -238,10 +238,13 @@ public final class LineBuilder {
     }
 
     public Line build() {
-        return new Line(coilSource, entry, process, change, practice(), bending);
-    }
-
-    private Practice practice() {
-        return oneStrip.orElseGet(() -> new Practice.JoinWithAccumulator(accumulator));
+        runthrough.plant.builder.LineBuilder line = new runthrough.plant.builder.LineBuilder()
+                .coils(coilSource)
+                .entry(entry)
+                .process(process)
+                .change(change)
+                .practice(oneStrip.orElseGet(() -> new Practice.JoinWithAccumulator(accumulator)));
+        bending.ifPresent(line::bending);
+        return line.describe();
     }
 }

@@ -14,6 +14,7 @@ import runthrough.plant.StorageForm.Adjustable;
 import runthrough.plant.StorageForm.Measure;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
+import runthrough.plant.check.LineCheck;
 
 /** The same line with one thing changed. */
 class VariantsTest {

@@ -38,7 +38,7 @@ class DrawTableTest {
 
     @Test
     void isWhatTheReplicationDraws() throws IOException {
-        Replication run = new LineSimulator(
+        Replication run = LineSimulator.of(
                         line.build(), new RunPlan(new Extent.Changes(20), 0, REPLICATION + 1, SEED, 0.9))
                 .run(REPLICATION, Detail.ELEMENTS);
 
@@ -63,7 +63,7 @@ class DrawTableTest {
     @Test
     void givesTheUsableLengthThatTheCoilRuns() throws IOException {
         // Speeds change at once, process 1.5 m/s: the first coil change starts when coil 1 has run out.
-        ChangeRecord first = new LineSimulator(
+        ChangeRecord first = LineSimulator.of(
                         line.build(), new RunPlan(new Extent.Changes(1), 0, REPLICATION + 1, SEED, 0.9))
                 .run(REPLICATION, Detail.CHANGES)
                 .changes()

@@ -1,27 +1,17 @@
 package runthrough.simulation;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import runthrough.plant.Accumulator;
 import runthrough.plant.Coil;
-import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
-import runthrough.plant.Entry;
-import runthrough.plant.Entry.Creep;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
-import runthrough.plant.ProcessSection;
-import runthrough.plant.ProcessSection.Downtime;
-import runthrough.plant.ProcessSection.Slowing;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
-import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
@@ -29,40 +19,19 @@ import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.Totals;
 
 /**
- * Builds lines for tests, SI units. Starts from a plain one: coils of 600 m, entry 2.5 m/s, process 1.5 m/s, instant speed
+ * Builds lines for tests on top of the builder of the program, SI units; the checks are left aside. Starts from a plain one: coils of 600 m, entry 2.5 m/s, process 1.5 m/s, instant speed
  * changes, 200 m of accumulator, a joint of 60 s, nothing to prepare.
  */
 public final class LineBuilder {
     public static final double AT_ONCE = Double.POSITIVE_INFINITY;
 
-    private CoilSource coilSource = new CoilSource.Repeated(coil(600));
-    private int uncoilers = 2;
-    private double topSpeed = 2.5;
-    private double entryUp = AT_ONCE;
-    private double entryDown = AT_ONCE;
-    private Optional<Creep> creep = Optional.empty();
-    private double path;
-    private double capacity = 200;
-    private double fillRate = Double.POSITIVE_INFINITY;
-    private double reserve;
-    private double allowance = Double.POSITIVE_INFINITY;
-    private double speed = 1.5;
-    private double processUp = AT_ONCE;
-    private double processDown = AT_ONCE;
-    private double restartLevel = Double.NaN;
-    private Distribution restartDelay = Distribution.constant(0);
-    private Optional<Slowing> slowing = Optional.empty();
-    private Optional<Downtime> downtime = Optional.empty();
-    private double processPath;
-    private double scrapPerStop;
-    private int crew = 2;
-    private final List<WorkElement> prepare = new ArrayList<>();
-    private final List<WorkElement> tail = new ArrayList<>();
-    private final List<WorkElement> join = new ArrayList<>();
-    private Reject reject = new Reject.Never();
-    private Distribution rethread = Distribution.constant(600);
-    private boolean joins = true;
-    private boolean stores = true;
+    private final runthrough.plant.builder.LineBuilder line = new runthrough.plant.builder.LineBuilder()
+            .coil(coil(600))
+            .uncoilers(2)
+            .entry(2.5, AT_ONCE, AT_ONCE)
+            .capacity(200)
+            .process(1.5, AT_ONCE, AT_ONCE)
+            .crew(2);
 
     /** A coil of {@code length} (m) without crops. */
     public static Coil coil(double length) {
@@ -140,174 +109,137 @@ public final class LineBuilder {
     }
 
     public LineBuilder coils(Coil... coils) {
-        coilSource = coils.length == 1 ? new CoilSource.Repeated(coils[0]) : new CoilSource.Schedule(List.of(coils));
-        return this;
+        return coilSource(
+                coils.length == 1 ? new CoilSource.Repeated(coils[0]) : new CoilSource.Schedule(List.of(coils)));
     }
 
     public LineBuilder coilSource(CoilSource given) {
-        coilSource = given;
+        line.coils(given);
         return this;
     }
 
     public LineBuilder uncoilers(int count, double uncoilerPath) {
-        uncoilers = count;
-        path = uncoilerPath;
+        line.uncoilers(count).uncoilerPath(uncoilerPath);
         return this;
     }
 
     public LineBuilder entry(double top, double up, double down) {
-        topSpeed = top;
-        entryUp = up;
-        entryDown = down;
+        line.entry(top, up, down);
         return this;
     }
 
     public LineBuilder creep(double creepSpeed, double length) {
-        creep = Optional.of(new Creep(creepSpeed, length));
+        line.creep(creepSpeed, length);
         return this;
     }
 
     public LineBuilder capacity(double metres) {
-        capacity = metres;
+        line.capacity(metres);
         return this;
     }
 
     public LineBuilder fillRate(double limit) {
-        fillRate = limit;
+        line.fillRateLimit(limit);
         return this;
     }
 
     public LineBuilder reserve(double metres) {
-        reserve = metres;
+        line.reserve(metres);
         return this;
     }
 
     public LineBuilder allowance(double metres) {
-        allowance = metres;
+        line.overtravelAllowance(metres);
         return this;
     }
 
     public LineBuilder process(double rated, double up, double down) {
-        speed = rated;
-        processUp = up;
-        processDown = down;
+        line.process(rated, up, down);
         return this;
     }
 
     public LineBuilder restart(double level, Distribution delay) {
-        restartLevel = level;
-        restartDelay = delay;
+        line.restart(level, delay);
         return this;
     }
 
     public LineBuilder slowing(double slowed, double level, double resume) {
-        slowing = Optional.of(new Slowing(slowed, level, resume));
+        line.slowing(slowed, level, resume);
         return this;
     }
 
     public LineBuilder downtime(Distribution running, Distribution standing) {
-        downtime = Optional.of(new Downtime(running, standing));
+        line.downtime(running, standing);
         return this;
     }
 
     public LineBuilder processPath(double metres) {
-        processPath = metres;
+        line.processPath(metres);
         return this;
     }
 
     public LineBuilder scrapPerStop(double metres) {
-        scrapPerStop = metres;
+        line.scrapPerStop(metres);
         return this;
     }
 
     public LineBuilder crew(int people) {
-        crew = people;
+        line.crew(people);
         return this;
     }
 
     public LineBuilder prepare(double... seconds) {
-        return add(prepare, seconds);
+        Arrays.stream(seconds).forEach(time -> prepare(element(Distribution.constant(time))));
+        return this;
     }
 
     public LineBuilder tail(double... seconds) {
-        return add(tail, seconds);
+        Arrays.stream(seconds).forEach(time -> tail(element(Distribution.constant(time))));
+        return this;
     }
 
     public LineBuilder join(double... seconds) {
-        return add(join, seconds);
+        Arrays.stream(seconds).forEach(time -> join(Distribution.constant(time)));
+        return this;
     }
 
     public LineBuilder prepare(WorkElement element) {
-        prepare.add(element);
+        line.prepare(element);
         return this;
     }
 
     public LineBuilder tail(WorkElement element) {
-        tail.add(element);
+        line.tail(element);
         return this;
     }
 
     public LineBuilder join(WorkElement element) {
-        join.add(element);
+        line.join(element);
         return this;
     }
 
     public LineBuilder join(Distribution time) {
-        join.add(element(time));
-        return this;
-    }
-
-    private LineBuilder add(List<WorkElement> list, double... seconds) {
-        for (double time : seconds) {
-            list.add(element(Distribution.constant(time)));
-        }
-        return this;
+        return join(element(time));
     }
 
     public LineBuilder reject(Reject how) {
-        reject = how;
+        line.reject(how);
         return this;
     }
 
     public LineBuilder rethread(Distribution time) {
-        rethread = time;
-        joins = false;
+        line.rethread(time);
         return this;
     }
 
     /** Joins without an accumulator; what was said of one is left aside. */
     public LineBuilder withoutAccumulator() {
-        stores = false;
+        line.withoutAccumulator();
         return this;
     }
 
-    private Practice practice() {
-        if (!joins) {
-            return new Practice.Rethread(rethread);
-        }
-        return stores
-                ? new Practice.JoinWithAccumulator(
-                        new Accumulator(new StorageForm.Direct(capacity), fillRate, reserve, allowance))
-                : new Practice.JoinWithoutAccumulator();
-    }
-
     public Line build() {
-        return new Line(
-                coilSource,
-                new Entry(uncoilers, topSpeed, entryUp, entryDown, creep, path),
-                new ProcessSection(
-                        speed,
-                        processUp,
-                        processDown,
-                        restartLevel,
-                        restartDelay,
-                        slowing,
-                        downtime,
-                        processPath,
-                        scrapPerStop),
-                new CoilChange(crew, prepare, tail, join, reject),
-                practice(),
-                Optional.empty());
+        return line.describe();
     }
 
     /** Runs {@code changes} coil changes once and keeps everything. */
@@ -321,12 +253,13 @@ public final class LineBuilder {
     }
 
     public Replication run(Extent extent, Detail detail) {
-        return new LineSimulator(build(), new RunPlan(extent, 0, 1, 7, 0.995)).run(0, detail);
+        return LineSimulator.unchecked(build(), new RunPlan(extent, 0, 1, 7, 0.995))
+                .run(0, detail);
     }
 
     /** The totals of {@code replications} replications of {@code changes} coil changes, the first {@code leaveOut} left out. */
     public List<Totals> totals(int changes, int leaveOut, int replications, long seed) {
-        LineSimulator simulator = new LineSimulator(
+        LineSimulator simulator = LineSimulator.of(
                 build(), new RunPlan(new Extent.Changes(changes), leaveOut, replications, seed, 0.995));
         return IntStream.range(0, replications)
                 .mapToObj(index -> simulator.run(index, Detail.CHANGES).totals())

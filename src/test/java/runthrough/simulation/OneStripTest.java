@@ -318,7 +318,7 @@ class OneStripTest {
                 .with(without.practice());
         RunPlan plan = new RunPlan(new Extent.Changes(20), 0, 1, 7, 0.995);
 
-        assertThat(new LineSimulator(with, plan).run(0, Detail.TRACE))
-                .isEqualTo(new LineSimulator(without, plan).run(0, Detail.TRACE));
+        assertThat(LineSimulator.of(with, plan).run(0, Detail.TRACE))
+                .isEqualTo(LineSimulator.of(without, plan).run(0, Detail.TRACE));
     }
 }

@@ -16,8 +16,6 @@ import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Entry.Creep;
 import runthrough.plant.Line;
-import runthrough.plant.LineCheck;
-import runthrough.plant.Message;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.ProcessSection.Downtime;
@@ -26,6 +24,8 @@ import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
+import runthrough.plant.check.LineCheck;
+import runthrough.plant.check.Message;
 
 /**
  * A line drawn at random with every feature that a line may have, all of them at once now and then: small accumulators, short

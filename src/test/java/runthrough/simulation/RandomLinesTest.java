@@ -21,7 +21,8 @@ class RandomLinesTest {
     }
 
     private static Replication run(Line line, long seed, Detail detail) {
-        return new LineSimulator(line, new RunPlan(new Extent.Changes(8), 0, 1, seed, 0.99)).run(0, detail);
+        return LineSimulator.of(line, new RunPlan(new Extent.Changes(8), 0, 1, seed, 0.99))
+                .run(0, detail);
     }
 
     @ParameterizedTest

@@ -124,7 +124,7 @@ class RunLengthTest {
     void s08_leftOutChangesOfATimedRun_haveNoRecords() {
         // Rule TIME-3.
         LineSimulator simulator =
-                new LineSimulator(new LineBuilder().join(60).build(), new RunPlan(new Extent.Time(1700), 2, 1, 7, 0.9));
+                LineSimulator.of(new LineBuilder().join(60).build(), new RunPlan(new Extent.Time(1700), 2, 1, 7, 0.9));
         Replication run = simulator.run(0, Detail.CHANGES);
 
         // Changes at 400, 800, 1200, 1600 s; the first two are left out.
@@ -133,7 +133,7 @@ class RunLengthTest {
 
         // Cut at 900 s, after T2 = 860 s of the second: that is left out, too.
         LineSimulator shorter =
-                new LineSimulator(new LineBuilder().join(60).build(), new RunPlan(new Extent.Time(900), 2, 1, 7, 0.9));
+                LineSimulator.of(new LineBuilder().join(60).build(), new RunPlan(new Extent.Time(900), 2, 1, 7, 0.9));
         assertThat(shorter.run(0, Detail.CHANGES).changes()).isEmpty();
     }
 

@@ -30,7 +30,7 @@ final class Sampled {
         Line built = line.build();
         RunPlan plan = new RunPlan(new Extent.Changes(changes), changes / 10, REPLICATIONS, id.hashCode(), 0.99);
         return IntStream.range(0, REPLICATIONS)
-                .mapToObj(index -> measure.of(new LineSimulator(built, plan).run(index, detail)))
+                .mapToObj(index -> measure.of(LineSimulator.of(built, plan).run(index, detail)))
                 .toList();
     }
 
@@ -39,9 +39,8 @@ final class Sampled {
         Line built = line.build();
         RunPlan plan = new RunPlan(new Extent.Changes(changes), changes / 10, REPLICATIONS, id.hashCode(), 0.99);
         return IntStream.range(0, REPLICATIONS)
-                .mapToObj(index -> new LineSimulator(built, plan)
-                        .run(index, Detail.CHANGES)
-                        .totals())
+                .mapToObj(index ->
+                        LineSimulator.of(built, plan).run(index, Detail.CHANGES).totals())
                 .toList();
     }
 

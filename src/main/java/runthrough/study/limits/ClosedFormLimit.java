@@ -5,7 +5,7 @@ import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Margin;
 import runthrough.handcalc.Storage;
 import runthrough.plant.Line;
-import runthrough.plant.LineCheck;
+import runthrough.plant.check.LineCheck;
 import runthrough.study.limits.LineLimit.Neighbour;
 import runthrough.study.search.Crossing.Found;
 import runthrough.study.search.Crossing.Harder;

@@ -9,7 +9,7 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Line;
-import runthrough.plant.LineCheck;
+import runthrough.plant.check.LineCheck;
 import runthrough.study.TargetStatus;
 import runthrough.study.limits.CountLimit.Tried;
 import runthrough.study.limits.CountLimit.What;

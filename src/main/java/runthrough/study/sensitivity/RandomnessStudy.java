@@ -71,7 +71,7 @@ final class RandomnessStudy {
         if (plan.extent() instanceof Extent.Changes given) {
             least = Math.min(least, given.changes());
         } else {
-            LineSimulator simulator = new LineSimulator(line, plan);
+            LineSimulator simulator = LineSimulator.of(line, plan);
             for (int i = 0; i < PROBES; i++) {
                 List<?> changes = Evaluator.run(i, index -> simulator.run(index, Detail.CHANGES))
                         .changes();
@@ -99,7 +99,7 @@ final class RandomnessStudy {
     List<VarianceShares> run(Evaluator evaluator, Runnable step) {
         Map<ChangeMeasure, List<ExchangedSamples>> seen = new EnumMap<>(ChangeMeasure.class);
         measures.forEach(measure -> seen.put(measure, new ArrayList<>()));
-        LineSimulator simulator = new LineSimulator(line, plan);
+        LineSimulator simulator = new LineSimulator(evaluator.checked(line), plan);
         IntFunction<List<ExchangedSamples>> sample = index -> sample(simulator, index);
         evaluator.inOrder(samples, sample, exchanges -> {
             for (int m = 0; m < exchanges.size(); m++) {

@@ -101,7 +101,7 @@ final class SwingStudy {
 
     private List<ReplicationValues> seen(Line line, Evaluator evaluator) {
         RunPlan plan = request.run();
-        LineSimulator simulator = new LineSimulator(line, plan);
+        LineSimulator simulator = new LineSimulator(evaluator.checked(line), plan);
         MeasureReader gauge = new MeasureReader(line);
         List<ReplicationValues> seen = new ArrayList<>();
         evaluator.<ReplicationValues>inOrder(

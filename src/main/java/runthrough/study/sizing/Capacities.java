@@ -4,9 +4,9 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import runthrough.plant.Line;
-import runthrough.plant.LineCheck;
 import runthrough.plant.RunPlan;
 import runthrough.plant.StorageForm;
+import runthrough.plant.check.LineCheck;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
 

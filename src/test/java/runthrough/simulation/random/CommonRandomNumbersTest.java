@@ -124,8 +124,8 @@ class CommonRandomNumbersTest {
 
     @Test
     void replicationsDiffer_seedsDiffer_theSameDoNot() {
-        LineSimulator simulator = new LineSimulator(line().build(), new RunPlan(new Extent.Changes(5), 0, 10, 42, 0.9));
-        LineSimulator otherSeed = new LineSimulator(line().build(), new RunPlan(new Extent.Changes(5), 0, 10, 43, 0.9));
+        LineSimulator simulator = LineSimulator.of(line().build(), new RunPlan(new Extent.Changes(5), 0, 10, 42, 0.9));
+        LineSimulator otherSeed = LineSimulator.of(line().build(), new RunPlan(new Extent.Changes(5), 0, 10, 43, 0.9));
         Replication third = simulator.run(3, Detail.ELEMENTS);
 
         assertThat(simulator.run(4, Detail.ELEMENTS).work()).isNotEqualTo(third.work());

@@ -39,7 +39,7 @@ class RandomNumbersByChangeTest {
     }
 
     private static LineSimulator simulator(Line line) {
-        return new LineSimulator(line, new RunPlan(new Extent.Changes(CHANGES), 0, 10, 42, 0.9));
+        return LineSimulator.of(line, new RunPlan(new Extent.Changes(CHANGES), 0, 10, 42, 0.9));
     }
 
     private static List<ChangeRecord> changes(Line line, RandomNumbers randomNumbers) {

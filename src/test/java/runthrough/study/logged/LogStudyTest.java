@@ -43,7 +43,7 @@ class LogStudyTest {
 
     private static Replication run(Line line, int changes, long seed) {
         RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(changes + 1), 0, 1, seed, 0.9);
-        return new LineSimulator(line, plan).run(0, Detail.TRACE);
+        return LineSimulator.of(line, plan).run(0, Detail.TRACE);
     }
 
     private static LineLog log(Line line, int changes, long seed) {

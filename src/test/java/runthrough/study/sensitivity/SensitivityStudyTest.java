@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import runthrough.plant.Coil;
 import runthrough.plant.CoilChange.Reject;
+import runthrough.plant.CoilSize;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
@@ -219,12 +222,33 @@ class SensitivityStudyTest {
     /** Coils of 5 m are used up by crops: that end cannot go on, and the others are told all the same. */
     @Test
     void anEndAtWhichARunCannotGoOnIsNotPossible() {
-        LineBuilder tooShort = line().join(60).coils(LineBuilder.cropped(5, 3, 3));
+        // One coil in two is shorter than its crops, which the checks only warn of.
+        Coil mayBeTooShort = new Coil(
+                "coil",
+                0.002,
+                1,
+                7850,
+                new CoilSize.ByLength(Distribution.observed(List.of(5.0, 600.0))),
+                3,
+                3,
+                OptionalDouble.empty());
+        LineBuilder tooShort = line().join(60).coils(mayBeTooShort);
         Sensitivity sensitivity = study(line().join(60).build(), 0.9, 10, 1, swing("coil", tooShort, line().join(60)));
 
         SwingEffect coil = sensitivity.swings().effects().get(0);
         assertThat(coil.low().strip()).isEmpty();
         assertThat(coil.low().end().note()).contains("5.0 m long, no longer than its crops");
+        assertThat(coil.high().strip()).isPresent();
+    }
+
+    @Test
+    void anEndThatTheChecksRefuseIsNotPossible() {
+        LineBuilder tooShort = line().join(60).coils(LineBuilder.cropped(5, 3, 3));
+        Sensitivity sensitivity = study(line().join(60).build(), 0.9, 10, 1, swing("coil", tooShort, line().join(60)));
+
+        SwingEffect coil = sensitivity.swings().effects().get(0);
+        assertThat(coil.low().strip()).isEmpty();
+        assertThat(coil.low().end().note()).contains("must be more than 0 after its crops, 6 m");
         assertThat(coil.high().strip()).isPresent();
     }
 }

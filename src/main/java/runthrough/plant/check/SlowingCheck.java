@@ -1,4 +1,7 @@
-package runthrough.plant;
+package runthrough.plant.check;
+
+import runthrough.plant.Line;
+import runthrough.plant.ProcessSection;
 
 /** Whether slowing on a low level can begin before the process must stop, and can end. */
 final class SlowingCheck {
@@ -18,7 +21,7 @@ final class SlowingCheck {
         double fastest = line.fastestRatedSpeed();
         if (slowing.speed() >= fastest) {
             messages.error(
-                    Keys.SLOWING_SPEED,
+                    LinePart.SLOWING_SPEED,
                     messages.in().speed(slowing.speed()) + "; must be less than the process speed, "
                             + messages.in().speed(fastest),
                     "Give a lower speed, or leave slowing out.");
@@ -33,13 +36,13 @@ final class SlowingCheck {
         double stopLevel = line.stopLevel(fastest);
         if (slowing.level() >= capacity) {
             messages.error(
-                    Keys.SLOWING_LEVEL,
+                    LinePart.SLOWING_LEVEL,
                     in.length(slowing.level()) + "; must be less than the accumulator's capacity, "
                             + in.length(capacity),
                     "Give a level below full, or the process is never at its rated speed.");
         } else if (slowing.level() <= stopLevel) {
             messages.error(
-                    Keys.SLOWING_LEVEL,
+                    LinePart.SLOWING_LEVEL,
                     in.length(slowing.level()) + "; must be more than the level at which the process must stop from "
                             + in.speed(fastest) + ", " + in.length(stopLevel),
                     "Give a higher level, or the process stops before it slows.");
@@ -53,12 +56,12 @@ final class SlowingCheck {
         double given = slowing.resumeLevel();
         if (given > capacity) {
             messages.error(
-                    Keys.RESUME_LEVEL,
+                    LinePart.RESUME_LEVEL,
                     in.length(given) + "; must be at most the accumulator's capacity, " + in.length(capacity),
                     "Give a level that the accumulator can reach, or slowing never ends.");
         } else if (given <= slowing.level()) {
             messages.error(
-                    Keys.RESUME_LEVEL,
+                    LinePart.RESUME_LEVEL,
                     in.length(given) + "; must be more than the level at which slowing begins, "
                             + in.length(slowing.level()),
                     "Give a higher level to resume from, or a lower one to slow at.");

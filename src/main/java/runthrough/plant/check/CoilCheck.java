@@ -1,8 +1,12 @@
-package runthrough.plant;
+package runthrough.plant.check;
 
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import runthrough.plant.Coil;
+import runthrough.plant.CoilSource;
+import runthrough.plant.Distribution;
+import runthrough.plant.Line;
 
 /**
  * Whether every coil outlasts its crops, can be stopped in time and is long enough to reach its speed. Each kind of coil is
@@ -81,7 +85,7 @@ final class CoilCheck {
     private void report(Trouble trouble, Sharing sharing) {
         int first = sharing.first();
         Coil coil = coils.get(first);
-        String path = Keys.coil(line.coilSource(), first);
+        String path = LinePart.coil(line.coilSource(), first);
         String others = sharing.count() == 1 ? "" : " (and " + (sharing.count() - 1) + " more like it)";
         String given = usable(coil) + " of usable strip" + others + "; ";
         switch (trouble) {

@@ -1,4 +1,6 @@
-package runthrough.plant;
+package runthrough.plant.check;
+
+import runthrough.plant.Line;
 
 /** Whether the accumulator can hold what stopping and restarting the process take, and give it as fast as asked. */
 final class AccumulatorCheck {
@@ -30,17 +32,17 @@ final class AccumulatorCheck {
         double reserve = line.accumulator().reserve();
         if (capacity == 0) {
             messages.error(
-                    Keys.ACCUMULATOR,
+                    LinePart.ACCUMULATOR,
                     in.length(0) + " of strip; must hold more than 0 to join while the process runs",
                     "Give the accumulator, or the practice of joining without one.");
         } else if (reserve > capacity) {
             messages.error(
-                    Keys.RESERVE,
+                    LinePart.RESERVE,
                     in.length(reserve) + "; must be at most the accumulator's capacity, " + in.length(capacity),
                     "Give a smaller reserve or a larger accumulator.");
         } else if (stopLevel > capacity) {
             messages.error(
-                    Keys.ACCUMULATOR,
+                    LinePart.ACCUMULATOR,
                     in.length(capacity) + " of strip; must hold at least " + in.length(stopLevel) + ": the reserve, "
                             + in.length(reserve) + ", and what the process takes to stop from " + in.speed(fastest),
                     "Give a larger accumulator, a smaller reserve, a lower process speed or a faster stop.");
@@ -52,12 +54,12 @@ final class AccumulatorCheck {
         double given = line.process().restartLevel();
         if (given > capacity) {
             messages.error(
-                    Keys.RESTART_LEVEL,
+                    LinePart.RESTART_LEVEL,
                     in.length(given) + "; must be at most the accumulator's capacity, " + in.length(capacity),
                     "Give a level that the accumulator can reach, or the process never restarts.");
         } else if (given < stopLevel) {
             messages.warning(
-                    Keys.RESTART_LEVEL,
+                    LinePart.RESTART_LEVEL,
                     in.length(given) + "; should be at least the level at which the process must stop from "
                             + in.speed(fastest) + ", " + in.length(stopLevel),
                     "The process would restart into its next stop: give a higher level.");
@@ -69,7 +71,7 @@ final class AccumulatorCheck {
         double limit = line.accumulator().form().emptyingRateLimit();
         if (fastest > limit) {
             messages.warning(
-                    Keys.EMPTYING_SPEED,
+                    LinePart.EMPTYING_SPEED,
                     in.speed(limit) + " of strip from all strands; should be at least the process speed, "
                             + in.speed(fastest),
                     "While the entry stands the carriage cannot follow, so the line is not feasible as given: let the"

@@ -1,4 +1,7 @@
-package runthrough.plant;
+package runthrough.plant.check;
+
+import runthrough.plant.Entry;
+import runthrough.plant.Line;
 
 /** Whether the entry can outrun the process and slow down as its creep asks. */
 final class EntryCheck {
@@ -23,12 +26,12 @@ final class EntryCheck {
         String what = in.speed(top) + "; must be more than the process speed, " + in.speed(fastest);
         if (top < fastest) {
             messages.error(
-                    Keys.TOP_SPEED,
+                    LinePart.TOP_SPEED,
                     what,
                     "The entry must outrun the process: give a higher speed here or a" + " lower one there.");
         } else if (top == fastest) {
             messages.warning(
-                    Keys.TOP_SPEED,
+                    LinePart.TOP_SPEED,
                     what,
                     "As it is, the accumulator never refills: give a higher speed here or a lower one there.");
         }
@@ -39,7 +42,7 @@ final class EntryCheck {
         double slowest = line.slowestRatedSpeed();
         if (creep.speed() >= slowest) {
             messages.error(
-                    Keys.CREEP_SPEED,
+                    LinePart.CREEP_SPEED,
                     messages.in().speed(creep.speed()) + "; must be less than the slowest process speed, "
                             + messages.in().speed(slowest),
                     "Give a lower creep speed, or leave creep out.");
@@ -52,7 +55,7 @@ final class EntryCheck {
         double stopping = creep.speed() * creep.speed() / (2 * line.tailDeceleration());
         if (creep.length() < stopping) {
             messages.error(
-                    Keys.CREEP_LENGTH,
+                    LinePart.CREEP_LENGTH,
                     in.length(creep.length()) + "; must be at least what it takes to stop from the creep speed "
                             + in.speed(creep.speed()) + ", " + in.length(stopping),
                     "Give more metres of creep or a lower creep speed.");

@@ -1,4 +1,4 @@
-package runthrough.plant;
+package runthrough.plant.check;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +15,14 @@ final class Messages {
     /** Writes the numbers of a message in the user's units. */
     Wording in() {
         return wording;
+    }
+
+    void error(LinePart part, String what, String remedy) {
+        error(part.path(), what, remedy);
+    }
+
+    void warning(LinePart part, String what, String remedy) {
+        warning(part.path(), what, remedy);
     }
 
     void error(String path, String what, String remedy) {

@@ -1,4 +1,7 @@
-package runthrough.plant;
+package runthrough.plant.check;
+
+import runthrough.plant.Line;
+import runthrough.plant.RunPlan;
 
 /** Whether the run is long enough to tell what is asked of it. */
 final class RunCheck {
@@ -19,7 +22,7 @@ final class RunCheck {
     private static void changes(Line line, RunPlan run, int changes, Messages messages) {
         if (run.leaveOut() >= changes) {
             messages.error(
-                    Keys.LEAVE_OUT,
+                    LinePart.LEAVE_OUT,
                     run.leaveOut() + " coil changes; must be less than the coil changes run, " + changes,
                     "Run more coil changes or leave out fewer.");
         } else if (!line.practice().isOneStrip() && !line.isDeterministic()) {
@@ -44,7 +47,7 @@ final class RunCheck {
                         + " coil changes in all replications together."
                 : "No number of coil changes can show it: give a target below 100 %.";
         messages.warning(
-                Keys.TARGET,
+                LinePart.TARGET,
                 in.share(run.target()) + "; " + changes + " coil changes can show " + in.share(most)
                         + " at most, if all run through",
                 remedy);
@@ -58,7 +61,7 @@ final class RunCheck {
                 .orElseThrow();
         if (duration < firstRun) {
             messages.warning(
-                    Keys.RUN_TIME,
+                    LinePart.RUN_TIME,
                     messages.in().time(duration) + "; should be more than it takes to run a coil, "
                             + messages.in().time(firstRun),
                     "There may be no coil change to judge: give a longer time.");

@@ -1,4 +1,4 @@
-package runthrough.plant;
+package runthrough.plant.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
@@ -12,8 +12,21 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import runthrough.plant.Accumulator;
+import runthrough.plant.Coil;
+import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
-import runthrough.plant.Message.Severity;
+import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
+import runthrough.plant.Distribution;
+import runthrough.plant.Line;
+import runthrough.plant.LineBuilder;
+import runthrough.plant.Practice;
+import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
+import runthrough.plant.StorageForm;
+import runthrough.plant.WorkElement;
+import runthrough.plant.check.Message.Severity;
 import runthrough.quantity.UnitSystem;
 
 /** What is refused and what is warned of, and what the messages say. 1.5 m/s are 90 m/min, 2.5 m/s are 150 m/min. */

@@ -1,4 +1,4 @@
-package runthrough.plant;
+package runthrough.plant.check;
 
 import java.util.function.DoublePredicate;
 

@@ -1,4 +1,4 @@
-package runthrough.plant;
+package runthrough.plant.check;
 
 import runthrough.quantity.Kind;
 import runthrough.quantity.Numbers;

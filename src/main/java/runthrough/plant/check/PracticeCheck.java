@@ -1,6 +1,12 @@
-package runthrough.plant;
+package runthrough.plant.check;
 
 import java.util.Optional;
+import runthrough.plant.Accumulator;
+import runthrough.plant.CoilChange;
+import runthrough.plant.Distribution;
+import runthrough.plant.Line;
+import runthrough.plant.Practice;
+import runthrough.plant.ProcessSection;
 
 /** Whether something is described that has no part in the practice chosen; it would be ignored. Rule CHECK-23. */
 final class PracticeCheck {
@@ -45,48 +51,48 @@ final class PracticeCheck {
         return practice.isOneStrip() ? "joining without an accumulator" : "joining";
     }
 
-    private void noPart(String path, String value) {
-        noPart(path, value, practice);
+    private void noPart(LinePart part, String value) {
+        noPart(part, value, practice);
     }
 
-    private void noPart(String path, String value, String named) {
-        messages.warning(path, value + "; has no part in " + named, REMEDY);
+    private void noPart(LinePart part, String value, String named) {
+        messages.warning(part, value + "; has no part in " + named, REMEDY);
     }
 
     private void rethreadTime(Distribution time) {
         if (time.highest() > 0) {
-            noPart(Keys.RETHREAD, in.time(time.mean()) + " on average", "joining");
+            noPart(LinePart.RETHREAD, in.time(time.mean()) + " on average", "joining");
         }
     }
 
     private void accumulator(Accumulator accumulator) {
         if (accumulator.capacity() > 0) {
-            noPart(Keys.ACCUMULATOR, in.length(accumulator.capacity()) + " of strip");
+            noPart(LinePart.ACCUMULATOR, in.length(accumulator.capacity()) + " of strip");
         }
     }
 
     private void levels(ProcessSection process) {
-        process.slowing().ifPresent(slowing -> noPart(Keys.SLOWING, in.speed(slowing.speed())));
+        process.slowing().ifPresent(slowing -> noPart(LinePart.SLOWING, in.speed(slowing.speed())));
         if (!Double.isNaN(process.restartLevel())) {
-            noPart(Keys.RESTART_LEVEL, in.length(process.restartLevel()));
+            noPart(LinePart.RESTART_LEVEL, in.length(process.restartLevel()));
         }
     }
 
     private void joiner(Line line) {
         CoilChange change = line.change();
-        line.entry().creep().ifPresent(creep -> noPart(Keys.CREEP, in.speed(creep.speed())));
+        line.entry().creep().ifPresent(creep -> noPart(LinePart.CREEP, in.speed(creep.speed())));
         if (line.process().restartDelay().highest() > 0) {
-            noPart(Keys.RESTART_DELAY, in.time(line.process().restartDelay().mean()) + " on average");
+            noPart(LinePart.RESTART_DELAY, in.time(line.process().restartDelay().mean()) + " on average");
         }
         if (!change.tail().isEmpty()) {
-            noPart(Keys.TAIL, elements(change.tail().size()));
+            noPart(LinePart.TAIL, elements(change.tail().size()));
         }
         if (!change.join().isEmpty()) {
-            noPart(Keys.JOIN, elements(change.join().size()));
+            noPart(LinePart.JOIN, elements(change.join().size()));
         }
         double extraPasses = change.reject().meanExtraPasses();
         if (extraPasses > 0) {
-            noPart(Keys.REJECT, in.share(extraPasses / (1 + extraPasses)) + " of passes");
+            noPart(LinePart.REJECT, in.share(extraPasses / (1 + extraPasses)) + " of passes");
         }
     }
 

@@ -1,7 +1,12 @@
-package runthrough.plant;
+package runthrough.plant.check;
 
 import java.util.List;
 import java.util.stream.Stream;
+import runthrough.plant.CoilChange;
+import runthrough.plant.Distribution;
+import runthrough.plant.Line;
+import runthrough.plant.Practice;
+import runthrough.plant.WorkElement;
 
 /** Whether the times of the work can be drawn, and whether the work adds up to a coil change. */
 final class WorkCheck {
@@ -29,29 +34,31 @@ final class WorkCheck {
     /** Rule CHECK-20. */
     private void times() {
         line.process().downtime().ifPresent(stops -> {
-            notBelowZero(Keys.RUNNING_TIME, "", stops.runningTime());
-            notBelowZero(Keys.STANDING_TIME, "", stops.standingTime());
+            notBelowZero(LinePart.RUNNING_TIME, "", stops.runningTime());
+            notBelowZero(LinePart.STANDING_TIME, "", stops.standingTime());
             if (stops.runningTime().highest() == 0) {
                 messages.error(
-                        Keys.RUNNING_TIME,
+                        LinePart.RUNNING_TIME,
                         in.time(0) + "; must be more than 0",
                         "Give the time that the process runs between its stops, or leave them out.");
             }
         });
-        notBelowZero(Keys.RESTART_DELAY, "", line.process().restartDelay());
-        elements(Keys.PREPARE, line.change().prepare());
-        elements(Keys.TAIL, line.change().tail());
-        elements(Keys.JOIN, line.change().join());
+        notBelowZero(LinePart.RESTART_DELAY, "", line.process().restartDelay());
+        elements(LinePart.PREPARE, line.change().prepare());
+        elements(LinePart.TAIL, line.change().tail());
+        elements(LinePart.JOIN, line.change().join());
     }
 
-    private void elements(String list, List<WorkElement> elements) {
+    private void elements(LinePart list, List<WorkElement> elements) {
         for (int i = 0; i < elements.size(); i++) {
             WorkElement element = elements.get(i);
             notBelowZero(
-                    Keys.element(list, i),
-                    " (" + element.name() + ")",
-                    element.time().drawn());
+                    list.element(i), " (" + element.name() + ")", element.time().drawn());
         }
+    }
+
+    private void notBelowZero(LinePart part, String name, Distribution time) {
+        notBelowZero(part.path(), name, time);
     }
 
     /**
@@ -82,10 +89,10 @@ final class WorkCheck {
 
     /** Rule CHECK-22. */
     private void rethread(Distribution time) {
-        notBelowZero(Keys.RETHREAD, "", time);
+        notBelowZero(LinePart.RETHREAD, "", time);
         if (time.highest() == 0) {
             messages.error(
-                    Keys.RETHREAD,
+                    LinePart.RETHREAD,
                     in.time(0) + "; must be more than 0 for the practice of rethreading",
                     "Give the time that it takes to thread the line anew.");
         }
@@ -97,7 +104,7 @@ final class WorkCheck {
                 .anyMatch(element -> element.meanTime(1) > 0);
         if (!takesTime) {
             messages.warning(
-                    Keys.JOIN,
+                    LinePart.JOIN,
                     in.time(0) + " with the tail work; should take more than 0",
                     "The joint is made in no time: give the elements of the work while the strip stands.");
         }
@@ -111,7 +118,7 @@ final class WorkCheck {
                 .anyMatch(WorkElement::redo);
         if (change.reject().meanExtraPasses() > 0 && !redone) {
             messages.warning(
-                    Keys.REJECT,
+                    LinePart.REJECT,
                     in.share(change.reject().meanExtraPasses()
                                     / (1 + change.reject().meanExtraPasses()))
                             + " of passes; should have work that is done again",

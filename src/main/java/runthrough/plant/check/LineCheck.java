@@ -1,7 +1,13 @@
-package runthrough.plant;
+package runthrough.plant.check;
 
 import java.util.List;
 import java.util.Optional;
+import runthrough.plant.Accumulator;
+import runthrough.plant.Distribution;
+import runthrough.plant.Line;
+import runthrough.plant.Practice;
+import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 
 /**

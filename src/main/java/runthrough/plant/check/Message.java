@@ -1,4 +1,4 @@
-package runthrough.plant;
+package runthrough.plant.check;
 
 /**
  * Something found in a description before anything runs.

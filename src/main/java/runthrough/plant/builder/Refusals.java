@@ -1,0 +1,70 @@
+package runthrough.plant.builder;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import runthrough.plant.check.LinePart;
+import runthrough.plant.check.LineRefusedException;
+import runthrough.plant.check.Message;
+import runthrough.plant.check.Message.Severity;
+
+/** What is refused of a description while it is made: numbers out of their ranges, and parts that are not there. */
+final class Refusals {
+    /** The records say what is wrong as "name = value; what is allowed". */
+    private static final String VALUE = " = ";
+
+    /** Of these no check is made that has to do with other parts. */
+    private static final Set<LinePart> UNRELATED = EnumSet.of(
+            LinePart.UNCOILERS,
+            LinePart.CREW,
+            LinePart.REJECT,
+            LinePart.PROCESS_PATH,
+            LinePart.SCRAP_PER_STOP,
+            LinePart.FILL_RATE_LIMIT,
+            LinePart.OVERTRAVEL_ALLOWANCE);
+
+    private final List<Message> messages = new ArrayList<>();
+    private final Set<LinePart> parts = EnumSet.noneOf(LinePart.class);
+
+    /** Does {@code step}; a value that it refuses is kept as a message about {@code part}. */
+    void tell(LinePart part, Runnable step) {
+        try {
+            step.run();
+        } catch (IllegalArgumentException e) {
+            String text = String.valueOf(e.getMessage());
+            int value = text.indexOf(VALUE);
+            messages.add(message(
+                    part, value < 0 ? text : text.substring(value + VALUE.length()), "Give a value in its range."));
+            parts.add(part);
+        }
+    }
+
+    /** {@code value}; when there is none, and nothing was refused of it, a message goes to {@code missing}. */
+    <T> @Nullable T given(LinePart part, @Nullable T value, String remedy, List<Message> missing) {
+        if (value == null && !parts.contains(part)) {
+            missing.add(message(part, "nothing; must be given", remedy));
+        }
+        return value;
+    }
+
+    private static Message message(LinePart part, String what, String remedy) {
+        return new Message(Severity.ERROR, part.path(), what, remedy);
+    }
+
+    boolean any() {
+        return !messages.isEmpty();
+    }
+
+    /** Whether what relates the parts to each other can be checked although some values were refused. */
+    boolean leaveRelationsToCheck() {
+        return UNRELATED.containsAll(parts);
+    }
+
+    LineRefusedException with(List<Message> others) {
+        List<Message> all = new ArrayList<>(messages);
+        all.addAll(others);
+        return new LineRefusedException(all);
+    }
+}
