@@ -23,7 +23,6 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Map;
-import java.util.Set;
 import java.util.random.RandomGenerator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -40,9 +39,6 @@ class ArchitectureTest {
     private static final String[] CORE = {
         "runthrough.plant..", "runthrough.simulation..", "runthrough.handcalc..", "runthrough.study.."
     };
-
-    /** Packages that are too large today. */
-    private static final Set<String> STILL_TO_DIVIDE = Set.of("runthrough.cli", "runthrough.simulation");
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
@@ -197,7 +193,7 @@ class ArchitectureTest {
                 .filter(JavaClass::isTopLevelClass)
                 .collect(Collectors.groupingBy(JavaClass::getPackageName, Collectors.counting()));
         assertThat(files.keySet().stream().filter(name -> files.getOrDefault(name, 0L) > 40 + 1))
-                .isSubsetOf(STILL_TO_DIVIDE);
+                .isEmpty();
     }
 
     @Test

@@ -3,6 +3,7 @@ package runthrough.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import runthrough.cli.terminal.BadInputException;
 import runthrough.plant.Alternative;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.check.LineCheck;

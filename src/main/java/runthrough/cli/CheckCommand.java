@@ -7,13 +7,15 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
+import runthrough.cli.terminal.BadInputException;
+import runthrough.cli.terminal.Environment;
+import runthrough.cli.terminal.ExitCode;
 
 /** Reads and checks scenarios without running them. */
 @Command(
         name = "check",
-        description =
-                "Reads and checks scenarios and their alternatives, and prints every error and warning. Simulates"
-                        + " nothing.",
+        description = "Reads and checks scenarios and their alternatives, and prints every error and warning. Simulates"
+                + " nothing.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:all can be run, though perhaps with warnings",

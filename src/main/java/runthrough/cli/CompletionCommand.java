@@ -5,6 +5,8 @@ import picocli.AutoComplete;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import runthrough.cli.terminal.Environment;
+import runthrough.cli.terminal.ExitCode;
 
 /** Prints the script that lets a shell complete commands and options. */
 @Command(

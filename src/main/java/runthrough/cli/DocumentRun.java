@@ -3,6 +3,7 @@ package runthrough.cli;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import runthrough.cli.terminal.BadInputException;
 import runthrough.plant.Alternative;
 import runthrough.report.document.Document;
 import runthrough.report.document.DocumentMaker;

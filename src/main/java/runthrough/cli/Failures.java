@@ -2,6 +2,9 @@ package runthrough.cli;
 
 import java.io.PrintWriter;
 import java.util.concurrent.CancellationException;
+import runthrough.cli.terminal.BadInputException;
+import runthrough.cli.terminal.ExitCode;
+import runthrough.cli.terminal.InterruptedStudyException;
 import runthrough.report.write.ReportFolderException;
 import runthrough.study.StudyException;
 

@@ -6,6 +6,8 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
+import runthrough.cli.terminal.Environment;
+import runthrough.cli.terminal.ExitCode;
 import runthrough.scenario.Input;
 
 /** Lists the numbers of a scenario, by the paths at which they can be set. */
@@ -44,7 +46,8 @@ final class InputsCommand implements Callable<Integer> {
             if (isFirstFigure) {
                 environment
                         .out()
-                        .println("\nFigures of the whole line; setting one scales all values behind it by the same factor:");
+                        .println(
+                                "\nFigures of the whole line; setting one scales all values behind it by the same factor:");
             }
             last = input.origin();
             environment.out().println(row(input, paths, values));

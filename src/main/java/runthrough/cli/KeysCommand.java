@@ -4,6 +4,10 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
+import runthrough.cli.option.Choice;
+import runthrough.cli.terminal.BadInputException;
+import runthrough.cli.terminal.Environment;
+import runthrough.cli.terminal.ExitCode;
 import runthrough.scenario.ScenarioGuide;
 import runthrough.scenario.source.Nearest;
 

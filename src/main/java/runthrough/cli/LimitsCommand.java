@@ -1,6 +1,8 @@
 package runthrough.cli;
 
 import picocli.CommandLine.Command;
+import runthrough.cli.terminal.Environment;
+import runthrough.cli.terminal.ExitCode;
 import runthrough.report.limits.LimitsAnswer;
 import runthrough.study.limits.LimitsStudy;
 

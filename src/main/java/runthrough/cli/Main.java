@@ -1,5 +1,8 @@
 package runthrough.cli;
 
+import runthrough.cli.terminal.Environment;
+import runthrough.cli.terminal.Interruption;
+
 /** Where the program starts and, as the only place that may end the virtual machine, where it ends. */
 public final class Main {
 

@@ -6,6 +6,10 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import runthrough.cli.option.WholeNumber;
+import runthrough.cli.terminal.BadInputException;
+import runthrough.cli.terminal.Environment;
+import runthrough.cli.terminal.ExitCode;
 import runthrough.scenario.ScenarioReading;
 import runthrough.scenario.Setting;
 import runthrough.scenario.source.Problem;
@@ -54,8 +58,7 @@ final class MapCommand extends StudyCommand {
             names = "--points",
             paramLabel = "N",
             converter = Points.class,
-            description =
-                    "How many points in all; 2000 by default. They are run where the answer changes.")
+            description = "How many points in all; 2000 by default. They are run where the answer changes.")
     private long points = USUAL_POINTS;
 
     @Option(names = "--every-point", description = "Run every point in full, also where the answer does not change.")

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import runthrough.cli.terminal.BadInputException;
 import runthrough.report.Fingerprint;
 import runthrough.scenario.source.Problem;
 import runthrough.scenario.times.TimeSheetReader;

@@ -4,6 +4,9 @@ import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.OptionSpec;
+import runthrough.cli.terminal.Environment;
+import runthrough.cli.terminal.ExitCode;
+import runthrough.cli.terminal.ProgramVersion;
 
 /** One run of the program: a command line in, an exit code out. */
 final class Program {

@@ -10,6 +10,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import runthrough.cli.option.Colour;
+import runthrough.cli.option.QuantityConverter;
+import runthrough.cli.option.ReportPlace;
+import runthrough.cli.option.WholeNumber;
+import runthrough.cli.terminal.BadInputException;
+import runthrough.cli.terminal.Environment;
+import runthrough.cli.terminal.ExitCode;
+import runthrough.cli.terminal.Progress;
 import runthrough.plant.RunPlan;
 import runthrough.report.Answer;
 import runthrough.report.verdict.ReportFolder;
@@ -71,7 +79,8 @@ final class RunCommand implements Callable<Integer> {
             names = "--half-width",
             paramLabel = "SHARE",
             converter = QuantityConverter.Part.class,
-            description = "Run until the half-width of the 95%% interval of the share run through is at most this, such as 0.1%%.")
+            description =
+                    "Run until the half-width of the 95%% interval of the share run through is at most this, such as 0.1%%.")
     private @Nullable Double halfWidth;
 
     @Option(

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import runthrough.cli.option.Choice;
+import runthrough.cli.option.WholeNumber;
 import runthrough.plant.RunPlan;
 import runthrough.quantity.UnitSystem;
 import runthrough.scenario.ScenarioFile;

@@ -3,6 +3,7 @@ package runthrough.cli;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import runthrough.cli.terminal.ExitCode;
 
 /** The bare command: alone it prints the help; the work is done by its subcommands. */
 @Command(

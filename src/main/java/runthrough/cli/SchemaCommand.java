@@ -4,6 +4,9 @@ import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
+import runthrough.cli.option.Choice;
+import runthrough.cli.terminal.Environment;
+import runthrough.cli.terminal.ExitCode;
 import runthrough.scenario.ScenarioSchema;
 
 /** Prints the JSON Schema of what goes in or comes out. */

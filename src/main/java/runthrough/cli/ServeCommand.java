@@ -6,6 +6,12 @@ import java.util.concurrent.CountDownLatch;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import runthrough.cli.option.WholeNumber;
+import runthrough.cli.terminal.BadInputException;
+import runthrough.cli.terminal.Browser;
+import runthrough.cli.terminal.Environment;
+import runthrough.cli.terminal.ExitCode;
+import runthrough.cli.terminal.ProgramVersion;
 import runthrough.web.PageServer;
 
 /** The page for the meeting. */

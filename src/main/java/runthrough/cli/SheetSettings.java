@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import runthrough.cli.terminal.BadInputException;
 import runthrough.plant.CoilChange;
 import runthrough.plant.Distribution;
 import runthrough.plant.Distributions;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import runthrough.cli.terminal.BadInputException;
 import runthrough.plant.Line;
 import runthrough.quantity.Dimension;
 import runthrough.quantity.Numbers;

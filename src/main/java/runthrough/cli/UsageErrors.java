@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import runthrough.cli.terminal.ExitCode;
 import runthrough.scenario.source.Nearest;
 
 /** Shows what is wrong with a command line: in one line, with what was probably meant. */

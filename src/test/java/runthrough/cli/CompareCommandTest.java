@@ -12,6 +12,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import runthrough.cli.terminal.ExitCode;
 
 /** {@code compare}: which alternative is worth what, told in plain language, as JSON and in a folder. */
 class CompareCommandTest {

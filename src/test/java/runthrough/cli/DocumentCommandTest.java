@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import runthrough.cli.terminal.ExitCode;
 
 /** {@code document}: all files of the document to hand over, or none. */
 class DocumentCommandTest {

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import runthrough.cli.terminal.ExitCode;
 
 /** {@code map}: where the target is met, over two numbers; told first, drawn, and taken up again when interrupted. */
 class MapCommandTest {

@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import runthrough.cli.terminal.Environment;
+import runthrough.cli.terminal.Progress;
 import runthrough.study.StudyListener;
 
 /** The bar of a study of 10 replications, by a clock of our own. */

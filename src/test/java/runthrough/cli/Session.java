@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import runthrough.cli.terminal.Environment;
 
 /** The program run within the test: in a folder of its own, with its outputs caught. */
 final class Session {

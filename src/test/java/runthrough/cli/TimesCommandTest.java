@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import runthrough.cli.terminal.ExitCode;
 
 /** {@code times}: from a stopwatch sheet to a scenario, and {@code --times} from there to a verdict. */
 class TimesCommandTest {

@@ -40,8 +40,8 @@ public final class MapChart {
     private static final BasicStroke TARGET = new BasicStroke(3f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
     private static final BasicStroke HALO = new BasicStroke(4.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
     private static final BasicStroke HAND_CALCULATION = dashed(10, 5);
-    private static final Map<Limit, BasicStroke> STROKES =
-            Map.of(Limit.CAPACITY, HAND_CALCULATION, Limit.REFILL, dashed(3, 3), Limit.PREPARATION, dashed(10, 4, 2, 4));
+    private static final Map<Limit, BasicStroke> STROKES = Map.of(
+            Limit.CAPACITY, HAND_CALCULATION, Limit.REFILL, dashed(3, 3), Limit.PREPARATION, dashed(10, 4, 2, 4));
     private static final Map<Limit, String> NAMES = Map.of(
             Limit.CAPACITY, "hand calculation: capacity",
             Limit.REFILL, "hand calculation: refill",

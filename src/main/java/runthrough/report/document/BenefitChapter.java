@@ -48,8 +48,9 @@ final class BenefitChapter {
         List<String> lead = new ArrayList<>();
         lead.add("For a year of " + Numbers.text(Unit.HOUR.fromSi(year.time()), 3) + " h of scheduled running time.");
         if (year.benefits().isEmpty()) {
-            lead.add("No alternatives were given to compare the line with, so the document gives only what it loses today"
-                    + ": it is the most that a change can win back.");
+            lead.add(
+                    "No alternatives were given to compare the line with, so the document gives only what it loses today"
+                            + ": it is the most that a change can win back.");
         }
         if (year.money().isEmpty()) {
             lead.add("What an hour, a tonne or a price comes to was not given, so nothing is said of money.");
@@ -79,11 +80,7 @@ final class BenefitChapter {
     private Table today() {
         double shifts = year.shifts();
         List<List<String>> rows = List.of(
-                row(
-                        "Lost time (starved)",
-                        Kind.TIME,
-                        year.verdict().stoppages().lostTimePerShift(),
-                        shifts),
+                row("Lost time (starved)", Kind.TIME, year.verdict().stoppages().lostTimePerShift(), shifts),
                 row(
                         "Strip not processed while starved, slowed or recovering from it",
                         Kind.LENGTH,

@@ -102,9 +102,7 @@ public final class DocumentMaker {
         List<DocumentChapter> chapters = new ArrayList<>();
         comparison.ifPresent(all -> chapters.add(alternatives(all)));
         chapters.add(new BenefitChapter(year).chapter());
-        sensitivity
-                .map(answer -> chapter("sensitivity", "Sensitivity", answer))
-                .ifPresent(chapters::add);
+        sensitivity.map(answer -> chapter("sensitivity", "Sensitivity", answer)).ifPresent(chapters::add);
         chapters.add(EquipmentChapter.of(request, result.handCalculation(), handover.drive()));
         return chapters;
     }

@@ -64,8 +64,9 @@ final class EquipmentChapter {
 
     private List<String> lead(Optional<CoilDrive> coil) {
         List<String> lead = new ArrayList<>();
-        lead.add("A hand calculation with the numbers of the line. The simulation takes the accelerations as given; whether a"
-                + " drive can deliver them is seen here.");
+        lead.add(
+                "A hand calculation with the numbers of the line. The simulation takes the accelerations as given; whether a"
+                        + " drive can deliver them is seen here.");
         coil.ifPresent(found -> lead.add("To speed up a full coil of " + units.text(Kind.MASS, found.mass()) + " at "
                 + units.text(Kind.ACCELERATION, found.acceleration()).replaceAll("s2$", "s²") + " takes "
                 + units.text(Kind.FORCE, found.force()) + " in the strip or " + units.text(Kind.TORQUE, found.torque())
@@ -86,8 +87,9 @@ final class EquipmentChapter {
                     + " are used.");
         }
         if (hand.bending().isEmpty()) {
-            lead.add("Whether the strip stays elastic over rolls and loops is not calculated: no radius, modulus and yield"
-                    + " stress are described. Give bending.");
+            lead.add(
+                    "Whether the strip stays elastic over rolls and loops is not calculated: no radius, modulus and yield"
+                            + " stress are described. Give bending.");
         }
         return lead;
     }

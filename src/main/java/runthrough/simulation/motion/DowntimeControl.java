@@ -44,7 +44,8 @@ final class DowntimeControl {
         Downtime downtime = line.process().downtime().orElse(null);
         running = downtime == null
                 ? null
-                : new Sampler("running time between process downtimes", downtime.runningTime(), streams, Source.OWN_RUNNING);
+                : new Sampler(
+                        "running time between process downtimes", downtime.runningTime(), streams, Source.OWN_RUNNING);
         standing = downtime == null
                 ? null
                 : new Sampler("process downtime", downtime.standingTime(), streams, Source.OWN_STANDING);

@@ -1,4 +1,4 @@
-package runthrough.cli;
+package runthrough.cli.option;
 
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -8,10 +8,10 @@ import runthrough.quantity.QuantityParser;
 import runthrough.quantity.Reading;
 
 /** Reads a number with its unit, as in a scenario; gives it in SI. */
-abstract class QuantityConverter implements ITypeConverter<Double> {
+public abstract class QuantityConverter implements ITypeConverter<Double> {
     private final Dimension dimension;
 
-    QuantityConverter(Dimension dimension) {
+    public QuantityConverter(Dimension dimension) {
         this.dimension = dimension;
     }
 
@@ -25,7 +25,7 @@ abstract class QuantityConverter implements ITypeConverter<Double> {
     }
 
     /** A share of coil changes; more than nothing and less than all. */
-    static final class Target extends QuantityConverter {
+    public static final class Target extends QuantityConverter {
         Target() {
             super(Dimension.SHARE);
         }
@@ -44,14 +44,14 @@ abstract class QuantityConverter implements ITypeConverter<Double> {
     }
 
     /** A part of a whole. */
-    static final class Part extends QuantityConverter {
+    public static final class Part extends QuantityConverter {
         Part() {
             super(Dimension.SHARE);
         }
     }
 
     /** A speed. */
-    static final class Speed extends QuantityConverter {
+    public static final class Speed extends QuantityConverter {
         Speed() {
             super(Dimension.SPEED);
         }

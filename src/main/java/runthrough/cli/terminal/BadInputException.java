@@ -1,23 +1,23 @@
-package runthrough.cli;
+package runthrough.cli.terminal;
 
 import java.util.List;
 
 /** Something that the user gave cannot be used; one line for each problem. */
-final class BadInputException extends RuntimeException {
+public final class BadInputException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     private final List<String> lines;
 
-    BadInputException(List<String> lines) {
+    public BadInputException(List<String> lines) {
         super(String.join(System.lineSeparator(), lines));
         this.lines = List.copyOf(lines);
     }
 
-    BadInputException(String line) {
+    public BadInputException(String line) {
         this(List.of(line));
     }
 
-    List<String> lines() {
+    public List<String> lines() {
         return lines;
     }
 }

@@ -1,4 +1,4 @@
-package runthrough.cli;
+package runthrough.cli.option;
 
 import java.util.Iterator;
 import java.util.LinkedHashMap;
@@ -12,11 +12,11 @@ import runthrough.scenario.source.Nearest;
  *
  * @param <T> what the words stand for
  */
-abstract class Choice<T> implements ITypeConverter<T>, Iterable<String> {
+public abstract class Choice<T> implements ITypeConverter<T>, Iterable<String> {
     private final Map<String, T> values = new LinkedHashMap<>();
 
     /** Adds a word. */
-    final Choice<T> or(String word, T value) {
+    public final Choice<T> or(String word, T value) {
         values.put(word, value);
         return this;
     }

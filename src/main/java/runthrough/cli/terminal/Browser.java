@@ -1,4 +1,4 @@
-package runthrough.cli;
+package runthrough.cli.terminal;
 
 import java.io.IOException;
 import java.net.URI;
@@ -9,11 +9,11 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Opens an address in the user's browser by the means of the system, where there is a desktop. */
-final class Browser {
+public final class Browser {
     private Browser() {}
 
     /** Opens {@code address}; where that fails, the address that was printed has to do. */
-    static void open(URI address, Map<String, String> environment) {
+    public static void open(URI address, Map<String, String> environment) {
         Optional<List<String>> opener = opener(System.getProperty("os.name", ""), environment);
         if (opener.isEmpty()) {
             return;
@@ -29,7 +29,7 @@ final class Browser {
     }
 
     /** The program that opens an address with the default browser; empty where there is no desktop. */
-    static Optional<List<String>> opener(String system, Map<String, String> environment) {
+    public static Optional<List<String>> opener(String system, Map<String, String> environment) {
         String name = system.toLowerCase(Locale.ROOT);
         if (name.startsWith("mac")) {
             return Optional.of(List.of("open"));

@@ -1,4 +1,4 @@
-package runthrough.cli;
+package runthrough.cli.option;
 
 import java.nio.file.Path;
 import java.util.Optional;
@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
 /** Where the report goes, if there is to be one. */
-final class ReportPlace {
+public final class ReportPlace {
     private static final Path REPORTS = Path.of("reports");
 
     @Option(
@@ -20,7 +20,7 @@ final class ReportPlace {
     private boolean none;
 
     /** The folder for the report on {@code scenario}; empty for none. */
-    Optional<Path> folder(Path scenario) {
+    public Optional<Path> folder(Path scenario) {
         if (none) {
             return Optional.empty();
         }

@@ -1,12 +1,14 @@
-package runthrough.cli;
+package runthrough.cli.option;
+
+import runthrough.cli.terminal.Environment;
 
 /** When to print in colour. */
-enum Colour {
+public enum Colour {
     AUTO,
     ALWAYS,
     NEVER;
 
-    boolean isOnIn(Environment environment) {
+    public boolean isOnIn(Environment environment) {
         return switch (this) {
             case AUTO -> environment.suitsColour();
             case ALWAYS -> true;
@@ -15,7 +17,7 @@ enum Colour {
     }
 
     /** Reads one of the three words. */
-    static final class Words extends Choice<Colour> {
+    public static final class Words extends Choice<Colour> {
         Words() {
             or("auto", AUTO).or("always", ALWAYS).or("never", NEVER);
         }

@@ -1,4 +1,4 @@
-package runthrough.cli;
+package runthrough.cli.terminal;
 
 import java.io.PrintWriter;
 import java.time.Duration;
@@ -16,7 +16,7 @@ import runthrough.study.StudyListener;
  * A bar with the time left, on standard error. It appears at a terminal only, and only once a second has gone by; when it is
  * closed nothing of it is left.
  */
-final class Progress implements StudyListener, AutoCloseable {
+public final class Progress implements StudyListener, AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(1);
     private static final int USUAL_WIDTH = 80;
 
@@ -30,12 +30,12 @@ final class Progress implements StudyListener, AutoCloseable {
     private boolean isClosed;
 
     /** The bar for a study that {@code listener} sees go on, too. */
-    Progress(Environment environment, StudyListener listener) {
+    public Progress(Environment environment, StudyListener listener) {
         this(environment, listener, System::nanoTime);
     }
 
     /** The same with a clock (ns) of the caller's. */
-    Progress(Environment environment, StudyListener listener, LongSupplier clock) {
+    public Progress(Environment environment, StudyListener listener, LongSupplier clock) {
         this.clock = clock;
         this.start = clock.getAsLong();
         this.listener = listener;

@@ -1,4 +1,4 @@
-package runthrough.cli;
+package runthrough.cli.terminal;
 
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -7,7 +7,7 @@ import java.util.concurrent.TimeUnit;
  * Lets the program clean up when the user interrupts it (Ctrl-C) or the system ends it: the thread that works is interrupted,
  * and the virtual machine waits for it to let go, but not for ever.
  */
-final class Interruption {
+public final class Interruption {
     private static final int LONGEST_WAIT_SECONDS = 10;
 
     private final CountDownLatch letGo = new CountDownLatch(1);
@@ -18,7 +18,7 @@ final class Interruption {
     }
 
     /** Watches over the calling thread until its end. */
-    static Interruption watch() {
+    public static Interruption watch() {
         Interruption interruption = new Interruption(Thread.currentThread());
         Runtime.getRuntime().addShutdownHook(interruption.hook);
         return interruption;
@@ -36,7 +36,7 @@ final class Interruption {
     }
 
     /** The work is over: nothing is left to interrupt. */
-    void end() {
+    public void end() {
         letGo.countDown();
         try {
             Runtime.getRuntime().removeShutdownHook(hook);

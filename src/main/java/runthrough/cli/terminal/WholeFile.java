@@ -1,4 +1,4 @@
-package runthrough.cli;
+package runthrough.cli.terminal;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -12,10 +12,10 @@ import java.nio.file.StandardCopyOption;
  * @param named as the user named it
  * @param option with which another can be named
  */
-record WholeFile(Path named, String option) {
+public record WholeFile(Path named, String option) {
 
     /** @throws BadInputException when it cannot be written */
-    void write(String text, Environment environment) {
+    public void write(String text, Environment environment) {
         Path target = environment.path(named).toAbsolutePath().normalize();
         if (Files.isDirectory(target)) {
             throw refused("it is a folder");

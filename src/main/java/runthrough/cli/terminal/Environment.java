@@ -1,4 +1,4 @@
-package runthrough.cli;
+package runthrough.cli.terminal;
 
 import java.io.BufferedOutputStream;
 import java.io.Console;
@@ -22,13 +22,14 @@ import java.util.stream.Stream;
  * @param variables the environment's variables
  * @param folder where relative paths of files start
  */
-record Environment(PrintWriter out, PrintWriter err, boolean terminal, Map<String, String> variables, Path folder) {
+public record Environment(
+        PrintWriter out, PrintWriter err, boolean terminal, Map<String, String> variables, Path folder) {
 
-    Environment {
+    public Environment {
         variables = Map.copyOf(variables);
     }
 
-    static Environment ofThisProcess() {
+    public static Environment ofThisProcess() {
         return new Environment(
                 writer(FileDescriptor.out, "stdout"),
                 writer(FileDescriptor.err, "stderr"),
@@ -53,12 +54,12 @@ record Environment(PrintWriter out, PrintWriter err, boolean terminal, Map<Strin
     }
 
     /** Where {@code given} by the user is. */
-    Path path(Path given) {
+    public Path path(Path given) {
         return folder.resolve(given);
     }
 
     /** Whether to print in colour when the user leaves it to us; see no-color.org for the variable. */
-    boolean suitsColour() {
+    public boolean suitsColour() {
         boolean isRefused = !variables.getOrDefault("NO_COLOR", "").isEmpty();
         boolean isDumb = "dumb".equals(variables.get("TERM"));
         return terminal && !isRefused && !isDumb;

@@ -1,20 +1,20 @@
-package runthrough.cli;
+package runthrough.cli.terminal;
 
 import java.util.concurrent.CancellationException;
 
 /** The user gave up a study, of which what was done is kept. */
-final class InterruptedStudyException extends CancellationException {
+public final class InterruptedStudyException extends CancellationException {
     private static final long serialVersionUID = 1L;
 
     private final String what;
 
     /** Given up; {@code what} was kept, and how to go on. */
-    InterruptedStudyException(String what) {
+    public InterruptedStudyException(String what) {
         super(what);
         this.what = what;
     }
 
-    String what() {
+    public String what() {
         return what;
     }
 }

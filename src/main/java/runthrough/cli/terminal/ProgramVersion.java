@@ -1,4 +1,4 @@
-package runthrough.cli;
+package runthrough.cli.terminal;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -8,14 +8,14 @@ import java.util.Objects;
 import picocli.CommandLine.IVersionProvider;
 
 /** The program's name and version, as the build wrote them into {@code version.txt}. */
-final class ProgramVersion implements IVersionProvider {
+public final class ProgramVersion implements IVersionProvider {
 
     @Override
     public String[] getVersion() {
         return new String[] {text()};
     }
 
-    static String text() {
+    public static String text() {
         try (InputStream text = Objects.requireNonNull(ProgramVersion.class.getResourceAsStream("version.txt"))) {
             return new String(text.readAllBytes(), StandardCharsets.UTF_8).strip();
         } catch (IOException e) {

@@ -1,14 +1,14 @@
-package runthrough.cli;
+package runthrough.cli.option;
 
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Reads a whole number within bounds. */
-abstract class WholeNumber implements ITypeConverter<Long> {
+public abstract class WholeNumber implements ITypeConverter<Long> {
     private final long least;
     private final long most;
 
-    WholeNumber(long least, long most) {
+    public WholeNumber(long least, long most) {
         this.least = least;
         this.most = most;
     }

@@ -1,0 +1,25 @@
+package runthrough.cli.terminal;
+
+/** What the program reports to scripts. */
+public final class ExitCode {
+    /** Done. */
+    public static final int DONE = 0;
+    /** An error of the program itself. */
+    public static final int INTERNAL_ERROR = 1;
+    /** Something given by the user cannot be used, or an output cannot be written. */
+    public static final int BAD_INPUT = 2;
+    /** The target is not met, or not decided, and the user asked for that to be a failure. */
+    public static final int TARGET_NOT_MET = 3;
+    /** A check of the program against an outside value does not agree. */
+    public static final int CHECK_FAILED = 4;
+    /** Given up by the user, as shells count an interrupt. */
+    public static final int GIVEN_UP = 130;
+
+    public static final String DONE_MEANS = "0:done";
+    public static final String INTERNAL_ERROR_MEANS = "1:internal error of the program";
+    public static final String BAD_INPUT_MEANS = "2:bad input, or the output cannot be written; nothing was written";
+    public static final String TARGET_NOT_MET_MEANS = "3:with --require-target: the target is not met, or not decided";
+    public static final String CHECK_FAILED_MEANS = "4:a check does not agree";
+
+    private ExitCode() {}
+}
