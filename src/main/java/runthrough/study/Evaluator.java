@@ -100,6 +100,7 @@ public final class Evaluator {
      *
      * @throws StudyException when something of it is refused
      */
+    @SuppressWarnings("ReferenceEquality") // the very line that was checked last; to compare its parts would cost more
     public CheckedLine checked(Line line) {
         CheckedLine known = latest;
         if (known != null && known.line() == line) {

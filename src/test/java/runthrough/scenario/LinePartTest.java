@@ -21,7 +21,7 @@ class LinePartTest {
     void everyPartIsAKeyOfTheScenario(LinePart part) throws IOException {
         JsonNode schema = new ObjectMapper().readTree(Files.readString(Path.of("scenarios/scenario.schema.json")));
         Stream<JsonNode> found = Stream.of(schema);
-        for (String key : part.path().split("\\.")) {
+        for (String key : part.path().split("\\.", -1)) {
             found = found.flatMap(node -> inside(schema, node))
                     .filter(node -> node.has(key))
                     .map(node -> node.get(key));

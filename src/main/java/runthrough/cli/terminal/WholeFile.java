@@ -14,7 +14,11 @@ import java.nio.file.StandardCopyOption;
  */
 public record WholeFile(Path named, String option) {
 
-    /** @throws BadInputException when it cannot be written */
+    /**
+     * Writes {@code text}.
+     *
+     * @throws BadInputException when it cannot be written
+     */
     public void write(String text, Environment environment) {
         Path target = environment.path(named).toAbsolutePath().normalize();
         if (Files.isDirectory(target)) {

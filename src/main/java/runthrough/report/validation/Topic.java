@@ -96,6 +96,8 @@ public enum Topic {
 
     private final String title;
     private final String about;
+
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which cannot be changed
     private final List<String> rules;
 
     Topic(String title, String about, String... rules) {

@@ -106,8 +106,8 @@ final class VerdictTables {
             rows.add(mean("level, average over time", Kind.LENGTH, storage.meanLevel()));
             rows.add(new Mean("lowest level", texts.value(Kind.LENGTH, storage.lowestLevel())));
             rows.add(new Mean("largest overtravel above the capacity", texts.value(Kind.LENGTH, storage.overtravel())));
-            rows.add(new Mean("times above the capacity and its allowance", Value.plain(storage.overfull())));
-            rows.add(new Mean("strip breaks: level below 0", Value.plain(storage.stripBreaks())));
+            rows.add(new Mean("times above the capacity and its allowance", Value.plain((double) storage.overfull())));
+            rows.add(new Mean("strip breaks: level below 0", Value.plain((double) storage.stripBreaks())));
         });
         return rows;
     }

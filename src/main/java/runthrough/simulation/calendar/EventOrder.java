@@ -36,6 +36,7 @@ public enum EventOrder {
     RUN_ENDS;
 
     /** Its place in the order, from 1. */
+    @SuppressWarnings("EnumOrdinal") // the order in which the constants stand is what they say
     public int place() {
         return ordinal() + 1;
     }

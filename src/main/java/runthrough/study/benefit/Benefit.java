@@ -12,7 +12,7 @@ import runthrough.study.statistics.Difference;
  * What an alternative gains in a year over the line called today.
  *
  * @param name of the alternative
- * @param lost time (starved) that is saved (s)
+ * @param time lost to starved stops and slowing that is saved (s)
  * @param mass more put out (kg)
  * @param scrap less made (kg)
  * @param crew people's time less taken at the joint (s)

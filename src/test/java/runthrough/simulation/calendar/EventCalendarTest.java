@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import runthrough.simulation.records.SimulationException;
@@ -12,8 +13,12 @@ class EventCalendarTest {
     private final EventCalendar calendar = new EventCalendar(() -> "state of the line");
     private final List<String> seen = new ArrayList<>();
 
-    private EventCalendar.Timer timer(String name, int order) {
-        return calendar.timer(name, EventOrder.values()[order - 1], () -> seen.add(name + " " + calendar.now()));
+    private EventCalendar.Timer timer(String name, int place) {
+        EventOrder order = Arrays.stream(EventOrder.values())
+                .filter(one -> one.place() == place)
+                .findFirst()
+                .orElseThrow();
+        return calendar.timer(name, order, () -> seen.add(name + " " + calendar.now()));
     }
 
     @Test
