@@ -112,7 +112,7 @@ class LimitsCommandTest {
         }
         assertThat(session.files()).hasSize(2 + 2 * FILES.size());
         String page = Files.readString(folder.resolve("one/report.html"));
-        assertThat(List.of("ITS LIMITS", "fastest process speed", "limit by hand calculation", "the line as it is"))
+        assertThat(List.of("ITS LIMITS", "fastest process speed", "limit of the hand calculation", "the line as it is"))
                 .allMatch(page::contains);
         assertThat(Files.readAllLines(folder.resolve("one/limits.csv")))
                 .hasSize(8)

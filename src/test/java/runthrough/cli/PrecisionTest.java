@@ -103,7 +103,7 @@ class PrecisionTest {
                     run random.yaml --half-width 100%           | precision = 100 %; must be more than 0 % and less than 100 %
                     run random.yaml --half-width 2              | --half-width = 2; the unit is missing
                     run random.yaml --half-width 1% --max-replications 0 | --max-replications = 0; must be a whole number from 1
-                    run random.yaml --max-replications 40       | --max-replications = 40; says nothing without --half-width
+                    run random.yaml --max-replications 40       | --max-replications = 40; has no effect without --half-width
                     run random.yaml --leave-out 20              | with the options given, run.leave-out = 20 coil changes; must be less
                     size random.yaml --leave-out -1             | --leave-out = -1; must be a whole number from 0
                     """)

@@ -29,7 +29,7 @@ class SetValuesTest {
         assertThat(done.out())
                 .containsPattern("(?m)^entry.top-speed +120 m/min +more than 0 m/min$")
                 .containsPattern("(?m)^coil-change.join.join strip +60 s +0 s or more$")
-                .containsPattern("(?m)^accumulator.reserve +0 m +0 m or more; by default, the file does not say$")
+                .containsPattern("(?m)^accumulator.reserve +0 m +0 m or more; default, not in the file$")
                 .containsPattern("(?m)^joint-cycle-time +60 s +more than 0 s$");
     }
 

@@ -14,7 +14,7 @@ class JobsTest {
     @Test
     void jobThatRunsOutOfMemoryEnds_andSaysSo() throws InterruptedException {
         assertThat(failureOf(new OutOfMemoryError("heap")))
-                .isEqualTo("It needs more memory than there is. PageRequest for fewer coil changes or replications.");
+                .isEqualTo("It needs more memory than there is. Ask for fewer coil changes or replications.");
     }
 
     @Test

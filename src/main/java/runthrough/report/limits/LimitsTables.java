@@ -43,7 +43,7 @@ final class LimitsTables {
                         "")));
         return Table.words(
                 "How far the target of " + words.texts().share(limits.target()) + " is met, each number driven alone",
-                List.of("", "now", "limit", "hand calculation", "limiting factor"),
+                List.of("", "now", "limit", "closed form", "limited by"),
                 rows,
                 true);
     }
