@@ -187,7 +187,7 @@ class PublishedFlowLineTest {
 
     /**
      * The same machines failing by another clock would give something else: entry and process per running minute, both by the
-     * calendar, or the entry per metre and the process by the calendar. What a coil and an own stop go by is distinguished.
+     * calendar, or the entry per metre and the process by the calendar. What a coil and a process downtime go by is distinguished.
      */
     @ParameterizedTest(name = "{0}")
     @CsvSource({

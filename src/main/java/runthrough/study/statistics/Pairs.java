@@ -24,7 +24,7 @@ import java.util.stream.IntStream;
  * {@code m} intervals hold together with 95 % confidence when each holds with {@code 1 - 0.05/m}; a difference counts as real
  * only if that wider interval leaves zero out.
  *
- * <p>Sources, from memory: A. M. DistributionShape, "Simulation Modeling and Analysis", 4th ed., 2007, sections 10.2.1 (paired t) and
+ * <p>Sources, from memory: A. M. Law, "Simulation Modeling and Analysis", 4th ed., 2007, sections 10.2.1 (paired t) and
  * 10.3.1 (Bonferroni, all against a standard); R. G. Newcombe, "Interval estimation for the difference between independent
  * proportions: comparison of eleven methods", Statistics in Medicine 17, 1998, method 10 (square and add).
  */

@@ -12,7 +12,7 @@
  * <p>Invariants: an interval is never of zero width. Where replications did not differ, or there is only one, no Student-t
  * interval is given; shares and rates then have one from their pooled counts.
  *
- * <p>Sources: A. M. DistributionShape, "Simulation Modeling and Analysis", 4th ed., 2007, section 9.4 (independent replications); E. B.
+ * <p>Sources: A. M. Law, "Simulation Modeling and Analysis", 4th ed., 2007, section 9.4 (independent replications); E. B.
  * Wilson, "Probable inference, the law of succession, and statistical inference", Journal of the American Statistical
  * Association 22, 1927; R. J. Hyndman and Y. Fan, "Sample quantiles in statistical packages", The American Statistician
  * 50, 1996, definition 7 (percentiles). Cited from memory.
