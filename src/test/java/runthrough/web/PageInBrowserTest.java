@@ -179,11 +179,11 @@ class PageInBrowserTest {
         figures.get(0).findElement(By.tagName("summary")).click();
         assertThat(figures.get(0).getText()).contains("independent replications");
         WebElement capacity = figures.stream()
-                .filter(figure -> figure.getText().contains("Capacity of the accumulator"))
+                .filter(figure -> figure.getText().contains("accumulator capacity"))
                 .findFirst()
                 .orElseThrow();
         capacity.findElement(By.tagName("summary")).click();
-        assertThat(capacity.getText()).contains("By hand", "numbers put in");
+        assertThat(capacity.getText()).contains("hand calculation", "with numbers");
         browser.driver().executeScript("arguments[0].scrollIntoView()", capacity);
         browser.picture("explained");
     }
