@@ -18,6 +18,11 @@ final class Keys {
     static final String RESTART_DELAY = "process.restart.delay";
     static final String RUNNING_TIME = "process.own-stops.running";
     static final String STANDING_TIME = "process.own-stops.standing";
+    static final String JOINT_PASSAGE = "process.joint-passage";
+    static final String JOINT_PASSAGE_SPEED = "process.joint-passage.speed";
+    static final String JOINT_BREAK = "process.joint-break";
+    static final String REPAIR = "process.joint-break.repair";
+    static final String SHIFTS = "coil-change.shifts";
     static final String PREPARE = "coil-change.prepare";
     static final String TAIL = "coil-change.tail";
     static final String JOIN = "coil-change.join";
@@ -26,6 +31,7 @@ final class Keys {
     static final String LEAVE_OUT = "run.leave-out";
     static final String RUN_TIME = "run.time";
     static final String TARGET = "run.target";
+    static final String TARGET_WITHOUT_STOP = "run.target-without-stop";
 
     private Keys() {}
 

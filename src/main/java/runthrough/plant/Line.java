@@ -139,6 +139,7 @@ public record Line(
         return !coilSource.isRandom()
                 && process.restartDelay().isConstant()
                 && process.ownStops().map(ProcessSection.OwnStops::isConstant).orElse(true)
+                && process.jointBreak().map(breaks -> breaks.chance() == 0).orElse(true)
                 && !change.isRandom(practice);
     }
 }

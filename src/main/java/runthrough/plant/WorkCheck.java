@@ -37,6 +37,7 @@ final class WorkCheck {
                         "Give the time that the process runs between its stops, or leave them out.");
             }
         });
+        line.process().jointBreak().ifPresent(breaks -> notBelowZero(Keys.REPAIR, "", breaks.repair()));
         notBelowZero(Keys.RESTART_DELAY, "", line.process().restartDelay());
         elements(Keys.PREPARE, line.change().prepare());
         elements(Keys.TAIL, line.change().tail());
@@ -87,13 +88,17 @@ final class WorkCheck {
 
     private void joint() {
         boolean takesTime = Stream.concat(line.change().tail().stream(), line.change().join().stream())
-                .anyMatch(element -> element.meanTime(1) > 0);
+                .anyMatch(element -> element.meanDuration(Joint.alike(1, 1)) > 0 && isEverDone(element));
         if (!takesTime) {
             messages.warning(
                     Keys.JOIN,
                     in.time(0) + " with the tail work; should take more than 0",
                     "The joint is made in no time: give the elements of the work while the strip stands.");
         }
+    }
+
+    private boolean isEverDone(WorkElement element) {
+        return element.occurrence().share(line.coilSource()) > 0;
     }
 
     private void redo() {

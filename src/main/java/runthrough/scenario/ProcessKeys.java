@@ -99,7 +99,9 @@ final class ProcessKeys {
             SPOILT,
             RESTART,
             SLOWING,
-            OWN_STOPS);
+            OWN_STOPS,
+            JointKeys.PASSAGE,
+            JointKeys.BREAK);
 
     private ProcessKeys() {}
 
@@ -118,6 +120,8 @@ final class ProcessKeys {
                 values.find(OWN_STOPS)
                         .map(given -> new ProcessSection.OwnStops(given.get(RUNNING), given.get(STANDING))),
                 values.get(PATH),
-                values.get(SPOILT));
+                values.get(SPOILT),
+                values.find(JointKeys.PASSAGE),
+                values.find(JointKeys.BREAK));
     }
 }

@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
+import runthrough.plant.Joint;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.WorkElement;
@@ -122,7 +123,7 @@ final class ChangeWork {
         boolean crewIsFree = !single || !standing || (joinWaitsForCoil && next == running + 1);
         if (!preparing && next <= lastGone + uncoilers && crewIsFree) {
             preparing = true;
-            prepare.begin(next - 1, 1, width(next - 1));
+            prepare.begin(next - 1, 1, joint(next - 1));
         }
     }
 
@@ -142,7 +143,7 @@ final class ChangeWork {
         if (pass == 1) {
             waited += agenda.now() - waitingSince;
         }
-        tail.begin(running, pass, width(running));
+        tail.begin(running, pass, joint(running));
     }
 
     private void tailDone() {
@@ -160,14 +161,14 @@ final class ChangeWork {
         if (pass == 1) {
             waited += agenda.now() - waitingSince;
         }
-        join.begin(running, pass, width(running));
+        join.begin(running, pass, joint(running));
     }
 
     private void joinDone() {
         ledger.jointMade(feed.coil(running), feed.coil(running + 1));
         if (isRejected()) {
             pass++;
-            redoPrepare.begin(running, pass, width(running));
+            redoPrepare.begin(running, pass, joint(running));
         } else {
             standing = false;
             running++;
@@ -183,9 +184,9 @@ final class ChangeWork {
         return reject instanceof Reject.Every every && pass == 1 && running % every.n() == 0;
     }
 
-    /** The wider (m) of coil {@code number} and the one that follows it. */
-    private double width(int number) {
-        return Math.max(feed.coil(number).width(), feed.coil(number + 1).width());
+    /** Between coil {@code number} and the one that follows it. */
+    private Joint joint(int number) {
+        return Joint.between(feed.coil(number), feed.coil(number + 1));
     }
 
     /** How long the last joint waited for preparation (s). */

@@ -3,6 +3,7 @@ package runthrough.simulation;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import runthrough.plant.Joint;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.simulation.WorkRecord.WorkList;
@@ -48,7 +49,7 @@ final class WorkQueue {
     }
 
     /** Whether element {@code index} is done in pass {@code pass} of coil change {@code change}; draws where that is left to chance. */
-    boolean isDone(int index, int change, int pass) {
+    boolean isDone(int index, int change, int pass, Joint joint) {
         Item item = items[index];
         if (pass > 1 && !item.element.redo()) {
             return false;
@@ -57,6 +58,9 @@ final class WorkQueue {
         if (occurrence instanceof Occurrence.Every every) {
             return change % every.n() == 0;
         }
+        if (occurrence instanceof Occurrence.When when) {
+            return when.isMetAt(joint);
+        }
         if (occurrence instanceof Occurrence.Chance chance && item.chance != null) {
             return item.chance.next(change, pass) < chance.p();
         }
@@ -64,10 +68,10 @@ final class WorkQueue {
     }
 
     /**
-     * How long element {@code index} takes (s) in pass {@code pass} of coil change {@code change}, both from 1, the wider of the
-     * two strips being {@code width} (m).
+     * How long element {@code index} takes (s) in pass {@code pass} of coil change {@code change}, both from 1, at
+     * {@code joint}.
      */
-    double draw(int index, int change, int pass, double width) {
+    double draw(int index, int change, int pass, Joint joint) {
         Item item = items[index];
         if (item.measured != null) {
             double time = item.measured.time(change, pass);
@@ -75,7 +79,7 @@ final class WorkQueue {
                 return time;
             }
         }
-        return item.element.time().duration(item.time.next(change, pass), width);
+        return item.element.time().duration(item.time.next(change, pass), joint.width(), joint.thickness());
     }
 
     /** An element, and what it draws from; {@code chance} only where chance decides whether it is done. */

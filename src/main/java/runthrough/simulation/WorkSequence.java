@@ -1,5 +1,7 @@
 package runthrough.simulation;
 
+import runthrough.plant.Joint;
+
 /** Does the elements of one list one after another, then says that it is done. */
 final class WorkSequence {
     private final WorkQueue queue;
@@ -9,7 +11,7 @@ final class WorkSequence {
     private final Runnable whenDone;
     private int change;
     private int pass;
-    private double width;
+    private Joint joint = Joint.alike(1, 1);
     private int next;
     private double begun;
 
@@ -26,10 +28,10 @@ final class WorkSequence {
      * Begins the list for coil change {@code onChange}, pass {@code ofJoint} from 1; passes after the first do only what is
      * marked for redoing. An empty list is done at once.
      */
-    void begin(int onChange, int ofJoint, double strip) {
+    void begin(int onChange, int ofJoint, Joint ofCoils) {
         change = onChange;
         pass = ofJoint;
-        width = strip;
+        joint = ofCoils;
         next = 0;
         proceed();
     }
@@ -42,9 +44,9 @@ final class WorkSequence {
     private void proceed() {
         while (next < queue.size()) {
             int element = next++;
-            if (queue.isDone(element, change, pass)) {
+            if (queue.isDone(element, change, pass, joint)) {
                 begun = agenda.now();
-                timer.start(queue.draw(element, change, pass, width));
+                timer.start(queue.draw(element, change, pass, joint));
                 return;
             }
         }

@@ -107,8 +107,8 @@ public final class LogStudy {
         WorkElement joint = new WorkElement(
                 "logged joint", new WorkElement.WorkTime.Timed(times), new WorkElement.Occurrence.Always(), true);
         CoilChange change = line.change();
-        return line.with(new CoilChange(
-                change.crew(), List.of(), List.of(), List.of(joint), new CoilChange.Reject.Never(), change.rethread()));
+        return line.with(
+                change.withWork(List.of(), List.of(), List.of(joint)).withReject(new CoilChange.Reject.Never()));
     }
 
     /** Joint times (s) at which the shares of the line and of the model are told. */

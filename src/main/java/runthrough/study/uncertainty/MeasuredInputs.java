@@ -68,13 +68,7 @@ public record MeasuredInputs(Line line) {
             return element;
         };
         CoilChange change = line.change().withEach(resample);
-        return line.with(new CoilChange(
-                change.crew(),
-                change.prepare(),
-                change.tail(),
-                change.join(),
-                change.reject(),
-                resampled(change.rethread(), random)));
+        return line.with(change.withRethread(resampled(change.rethread(), random)));
     }
 
     private static Distribution resampled(Distribution distribution, Draws random) {
