@@ -76,13 +76,13 @@ public class MapBenchmark {
     @Benchmark
     public ShareMap map() {
         MapPlan plan = new MapPlan(
-                new MapAxis("joint-time", Optional.of(Unit.SECOND), 40, 110, SIDE),
+                new MapAxis("joint-cycle-time", Optional.of(Unit.SECOND), 40, 110, SIDE),
                 new MapAxis("usable-capacity", Optional.of(Unit.METRE), 40, 120, SIDE),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 1);
         MapVariants variants = (x, y) -> {
-            Line quicker = LineFigure.JOINT_TIME.with(request.line(), x);
+            Line quicker = LineFigure.JOINT_CYCLE_TIME.with(request.line(), x);
             return new MapVariants.Variant.Possible(LineFigure.USABLE_CAPACITY.with(quicker, y));
         };
         return new MapStudy(request, request.run().target(), plan, variants)

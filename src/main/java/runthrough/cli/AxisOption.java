@@ -133,26 +133,28 @@ record AxisOption(String option, String text) {
         if (input.numeric().isWhole()) {
             return Optional.of(new Side(input, 1, Math.max(3, 2 * now), input.unit()));
         }
-        boolean isJointTime = input.path().equals(LineFigure.JOINT_TIME.path());
+        boolean isStandingTime =
+                input.path().equals(LineFigure.standingTime(line).path());
         UsualRange range = UsualRange.of(input.path(), line, now);
-        Optional<Unit> unit = isJointTime ? Optional.of(range.to() <= 600 ? Unit.SECOND : Unit.MINUTE) : input.unit();
+        Optional<Unit> unit =
+                isStandingTime ? Optional.of(range.to() <= 600 ? Unit.SECOND : Unit.MINUTE) : input.unit();
         double from = rounded(range.from(), unit);
         double to = rounded(range.to(), unit);
         return Optional.of(new Side(input, from, from < to ? to : range.to(), unit));
     }
 
-    /** To two digits in {@code unit}, towards nothing: what people would write. */
+    /** Rounded towards zero to two digits in {@code unit}, as people would write it. */
     private static double rounded(double si, Optional<Unit> unit) {
         double shown = unit.map(own -> own.fromSi(si)).orElse(si);
         double grain = Math.pow(10, Math.floor(Math.log10(shown)) - 1);
-        // A whole number that was spoilt by rounding is to stay what it is.
+        // Rounding errors must not change a number that is round already.
         double whole = Math.floor(shown / grain + 1e-9) * grain;
         return unit.map(own -> own.toSi(whole)).orElse(whole);
     }
 
-    /** The sides that the options name; those not named are joint time, then process speed. */
-    static List<AxisOption> of(Optional<String> x, Optional<String> y) {
-        String joint = LineFigure.JOINT_TIME.path();
+    /** The axes that the options name; those not named are joint cycle time or rethread time, then process speed. */
+    static List<AxisOption> of(Optional<String> x, Optional<String> y, Line line) {
+        String joint = LineFigure.standingTime(line).path();
         String speed = LineFigure.RATED_SPEED.path();
         boolean yIsJoint = y.filter(text -> path(text).equals(joint)).isPresent();
         boolean xIsJoint =

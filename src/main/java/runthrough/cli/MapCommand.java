@@ -26,7 +26,7 @@ import runthrough.study.map.MapVariants.Variant;
         footerHeading = "%nExamples:%n",
         footer = {
             "  runthrough map scenarios/tube-line.yaml",
-            "  runthrough map my-line.yaml --x joint-time=30s..150s --y usable-capacity=40m..120m",
+            "  runthrough map my-line.yaml --x joint-cycle-time=30s..150s --y usable-capacity=40m..120m",
             "  runthrough map my-line.yaml --x entry.top-speed=60m/min..120m/min --points 10000"
         })
 final class MapCommand extends StudyCommand {
@@ -42,7 +42,7 @@ final class MapCommand extends StudyCommand {
             names = "--x",
             paramLabel = "PATH=FROM..TO",
             description = {
-                "What changes from left to right, such as joint-time=30s..150s; a path alone takes a usual range.",
+                "What changes from left to right, such as joint-cycle-time=30s..150s; a path alone takes a usual range.",
                 "The command inputs lists the numbers of a scenario by their paths."
             })
     private @Nullable String x;
@@ -69,9 +69,14 @@ final class MapCommand extends StudyCommand {
     @Override
     Study study(Scenario asked, double target) {
         Problems problems = new Problems();
-        List<Optional<AxisOption.Side>> sides = AxisOption.of(Optional.ofNullable(x), Optional.ofNullable(y)).stream()
-                .map(option -> option.side(asked, problems))
-                .toList();
+        List<Optional<AxisOption.Side>> sides =
+                AxisOption.of(
+                                Optional.ofNullable(x),
+                                Optional.ofNullable(y),
+                                asked.request().line())
+                        .stream()
+                        .map(option -> option.side(asked, problems))
+                        .toList();
         if (!problems.none()) {
             throw new BadInputException(
                     problems.errors().stream().map(Problem::toString).toList());

@@ -11,6 +11,8 @@ import runthrough.quantity.Kind;
 /**
  * Whether strip of one thickness stays elastic where it is bent most: over a radius of {@code E t/(2 yield)} or more.
  *
+ * <p>Rule ACC-10.
+ *
  * @param coil a kind of coil of this thickness, the first of the line
  * @param thickness t (m)
  * @param radius the smallest radius against the smallest that is elastic (m)

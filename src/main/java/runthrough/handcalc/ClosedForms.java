@@ -62,13 +62,19 @@ public record ClosedForms(
      * Strip drawn D (m): what the process uses and the entry does not bring, from the start of the change until the entry is
      * back at V.
      *
+     * <p>Rule FORM-1.
+     *
      * @param joint the joint time T (s), {@code >= 0}
      */
     public double stripDrawn(double joint) {
         return entry.missed(joint);
     }
 
-    /** Capacity needed (m) for a joint time T (s), so that the process never has to begin a stop: {@code D + R + V^2/(2 d_p)}. */
+    /**
+     * Capacity needed (m) for a joint time T (s), so that the process never has to begin a stop: {@code D + R + V^2/(2 d_p)}.
+     *
+     * <p>Rule FORM-2.
+     */
     public double capacityNeeded(double joint) {
         return stripDrawn(joint) + reserve + processStoppingLength();
     }
@@ -76,6 +82,8 @@ public record ClosedForms(
     /**
      * The longest joint time (s) that the accumulator bears: the capacity needed set equal to C and solved for T. Negative
      * when even a joint in no time takes too much.
+     *
+     * <p>Rule FORM-3.
      */
     public double longestJoint() {
         return (capacity - capacityNeeded(0)) / speed();
@@ -86,6 +94,8 @@ public record ClosedForms(
      * {@code 1/(2 d_e) + 1/(2 a_e) + 1/(2 d_p)} and the creep time t_c, the capacity needed set equal to C reads {@code k V^2
      * + (T + t_c) V - (C - R + v_c t_c) = 0}; its positive root is written so that no digits cancel and k may be 0. It knows
      * nothing of the entry's top speed. Infinite when neither ramps nor joint take any time.
+     *
+     * <p>Rules FORM-4, FORM-8.
      */
     public double fastestSpeed(double joint) {
         double k = 1 / (2 * entry.deceleration()) + 1 / (2 * entry.acceleration()) + 1 / (2 * processDeceleration);
@@ -116,6 +126,8 @@ public record ClosedForms(
      * Filling up {@code drawn} metres. When the ramps alone would gain more than that, the entry turns back at the overspeed
      * at which both ramps gain just that: {@code u^2/(2 a) + u^2/(2 d) = D}. Else it holds u for {@code (D - gain)/u}. The
      * strip that passes the joiner is what is gained and what the process uses meanwhile, after the start from rest.
+     *
+     * <p>Rule FORM-5.
      */
     Refill refillOf(double drawn) {
         double perSpeed = 1 / entry.acceleration() + 1 / entry.deceleration();
@@ -143,6 +155,8 @@ public record ClosedForms(
      * <p>With all of the coil's strip before the change used for filling, {@code V^2/(2 a_e) + D + V t = L - run-out}, where t
      * is the refill time. While u is held, t grows by 1/u with each metre; before that, {@code t = sqrt(2 D (1/a_e +
      * 1/d_e))}, a quadratic in the root of D.
+     *
+     * <p>Rule FORM-6.
      */
     public OptionalDouble longestRefilledJoint() {
         if (!(overspeed() > 0)) {

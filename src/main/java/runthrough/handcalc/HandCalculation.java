@@ -54,6 +54,8 @@ public record HandCalculation(
     /**
      * The hand calculation of {@code line} for the kind of coil that is hardest on it: with the limit that is nearest to being
      * reached, or where every change stops the process, with the most time lost.
+     *
+     * <p>Rules FORM-11, FORM-12.
      */
     public static HandCalculation of(Line line) {
         return of(IntStream.range(0, line.coils().size())

@@ -110,7 +110,7 @@ record LineCase(
                 refill.map(this::coilStrip));
     }
 
-    /** What it takes for the level to stay above that at which the process slows: {@code D + x_slow}. */
+    /** What it takes for the level to stay above that at which the process slows: {@code D + x_slow}. Rule FORM-7. */
     private Optional<Margin> withoutSlowing(double joint) {
         return line.process()
                 .slowing()

@@ -3,6 +3,8 @@ package runthrough.handcalc;
 /**
  * How much of what there is each limit takes, see {@link Margin#load}.
  *
+ * <p>Rule FORM-12.
+ *
  * @param capacity strip in the accumulator
  * @param refill strip of a coil
  * @param preparation time to prepare a coil

@@ -25,6 +25,8 @@ import runthrough.plant.Line;
  * What preparing takes beyond that, the joint waits for. Waiting lengthens the joint time; with two uncoilers or more it may
  * also grow from change to change, when the people have more work in a cycle than time.
  *
+ * <p>Rule FORM-9.
+ *
  * @param rule which of these holds
  * @param needed mean time to prepare a coil (s), {@code >= 0}
  * @param withoutWaiting time there is for it before the joint must wait (s), {@code >= 0}

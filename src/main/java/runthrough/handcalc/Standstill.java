@@ -3,6 +3,8 @@ package runthrough.handcalc;
 /**
  * What a coil change costs where entry and process are one strip.
  *
+ * <p>Rule FORM-10.
+ *
  * @param standing how long the strip stands: joint time or rethread, and the restart delay after a joint (s)
  * @param stopped from the start of the change until the strip runs at its speed again (s)
  * @param lostMetres what would have run meanwhile (m)

@@ -44,7 +44,7 @@ public record StopAndGo(double speed, double acceleration, double deceleration, 
                 .orElse(0.0);
     }
 
-    /** Strip (m) that runs from the start of a coil change until the tail has stopped. */
+    /** Strip (m) that runs from the start of a coil change until the tail has stopped. Rule FORM-8. */
     public double runOutLength() {
         return creep.map(c -> c.length() + (speed - c.speed()) * (speed + c.speed()) / (2 * deceleration))
                 .orElse(stoppingLength());
@@ -59,6 +59,8 @@ public record StopAndGo(double speed, double acceleration, double deceleration, 
      * Strip (m) that does not run because of a stop, against running on at V: {@code V S + V^2/(2 d) + V^2/(2 a) + (V - v_c)
      * t_c}. While standing for S all of V is missed; on a ramp half of V on average, for the time V/d or V/a; while
      * creeping {@code V - v_c}.
+     *
+     * <p>Rules FORM-1, FORM-8, FORM-10.
      *
      * @param standing how long the strip stands S (s), {@code >= 0}
      */

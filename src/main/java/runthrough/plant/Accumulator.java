@@ -3,6 +3,8 @@ package runthrough.plant;
 /**
  * The strip accumulator between joiner and process section.
  *
+ * <p>Rules ACC-6, ACC-8, ACC-9.
+ *
  * @param form how it holds strip
  * @param ownFillRateLimit limit on entry speed minus process speed (m/s), {@code > 0}, infinite for none; the form may set
  *     a lower one

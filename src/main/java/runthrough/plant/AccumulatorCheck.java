@@ -25,6 +25,7 @@ final class AccumulatorCheck {
         check.emptying();
     }
 
+    /** Rules CHECK-9, CHECK-10, CHECK-11. */
     private void capacity() {
         double reserve = line.accumulator().reserve();
         if (capacity == 0) {
@@ -46,6 +47,7 @@ final class AccumulatorCheck {
         }
     }
 
+    /** Rules CHECK-12, CHECK-13. */
     private void restartLevel() {
         double given = line.process().restartLevel();
         if (given > capacity) {
@@ -70,6 +72,7 @@ final class AccumulatorCheck {
         return Math.abs(level - stopLevel) <= 1e-9 * Math.max(1, capacity);
     }
 
+    /** Rules CHECK-18, ACC-7. */
     private void emptying() {
         double limit = line.accumulator().form().emptyingRateLimit();
         if (fastest > limit) {

@@ -3,6 +3,8 @@ package runthrough.plant;
 /**
  * A strip hanging freely between two supports of equal height: {@code sag = a (cosh(S/2a) - 1)}, {@code arc = 2 a
  * sinh(S/2a)} over the span S, with the parameter a (m). Elementary statics; the strip's stiffness is neglected.
+ *
+ * <p>Rule ACC-3.
  */
 public final class Catenary {
 

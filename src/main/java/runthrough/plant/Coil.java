@@ -5,6 +5,8 @@ import java.util.OptionalDouble;
 /**
  * A kind of coil: its strip, its size and what is cropped from it.
  *
+ * <p>Rules COIL-7, COIL-8.
+ *
  * @param name how the user calls it, for reports
  * @param thickness strip thickness (m), {@code > 0}
  * @param width strip width (m), {@code > 0}
@@ -141,7 +143,11 @@ public record Coil(
         return size.length(this, p);
     }
 
-    /** Length left after both crops (m) when its size is drawn at {@code p}; not positive means the coil is too short. */
+    /**
+     * Length left after both crops (m) when its size is drawn at {@code p}; not positive means the coil is too short.
+     *
+     * <p>Rule COIL-2.
+     */
     public double usableLength(double p) {
         return length(p) - headCrop - tailCrop;
     }

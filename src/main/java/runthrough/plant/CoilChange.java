@@ -9,6 +9,8 @@ import runthrough.plant.WorkElement.WorkTime;
 /**
  * The work of a coil change.
  *
+ * <p>Rule CHANGE-1.
+ *
  * @param crew how many people, {@code >= 1}; where there are shifts the largest crew that any has
  * @param prepare done on the next coil while the line runs
  * @param tail strip standing; needs only the tail
@@ -118,7 +120,7 @@ public record CoilChange(
         return last || work.anyMatch(WorkElement::isRandom);
     }
 
-    /** How often a joint is rejected after it was made. */
+    /** How often a joint is rejected after it was made. Rule CHANGE-8. */
     public sealed interface Reject {
 
         /** Mean number of extra passes at a coil change. */

@@ -7,6 +7,8 @@ import java.util.Map;
 /**
  * Whether every coil outlasts its crops, can be stopped in time and is long enough to reach its speed. Each kind of coil is
  * reported for its gravest trouble only, and the kinds that share a trouble together.
+ *
+ * <p>Rules CHECK-2, CHECK-3, CHECK-4, CHECK-5.
  */
 final class CoilCheck {
     private final Line line;

@@ -1,6 +1,10 @@
 package runthrough.plant;
 
-/** What fixes a coil's length: exactly one of length, mass, or outer diameter with inner diameter. */
+/**
+ * What fixes a coil's length: exactly one of length, mass, or outer diameter with inner diameter.
+ *
+ * <p>Rules COIL-1, COIL-6.
+ */
 public sealed interface CoilSize {
 
     /** Length (m) of a coil of this size when it is drawn at {@code p} in (0, 1). */

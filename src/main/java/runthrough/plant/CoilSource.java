@@ -5,7 +5,7 @@ import java.util.function.IntToDoubleFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
-/** Which coils come, in which order. */
+/** Which coils come, in which order. Rule COIL-4. */
 public sealed interface CoilSource {
 
     /** Every kind of coil that may come, each once where it is cheap to know. */

@@ -5,6 +5,8 @@ import java.util.List;
 /**
  * The distribution of a random quantity (a time in seconds, a length in metres, a mass in kilograms). A value is drawn by
  * inversion, one uniform number a draw, so that variants compared under the same seed see the same random numbers.
+ *
+ * <p>Rules RANDOM-1, DIST-12.
  */
 public sealed interface Distribution
         permits Distributions.Constant,
@@ -60,6 +62,8 @@ public sealed interface Distribution
     /**
      * Normal with the parent's mean and standard deviation, conditioned on being more than 0; {@code mean > 0}, {@code sd
      * >= 0}. What {@link #mean()} reports is that of the conditioned distribution.
+     *
+     * <p>Rule DIST-11.
      */
     static Distribution normal(double mean, double sd) {
         return sd == 0 ? constant(Ranges.finitePositive("mean", mean)) : new Distributions.Normal(mean, sd);
@@ -90,7 +94,11 @@ public sealed interface Distribution
         return new Distributions.Observed(values);
     }
 
-    /** This distribution with {@code shift} added to each draw; a draw that ends below 0 is an error when it is drawn. */
+    /**
+     * This distribution with {@code shift} added to each draw; a draw that ends below 0 is an error when it is drawn.
+     *
+     * <p>Rule DIST-10.
+     */
     default Distribution shifted(double shift) {
         return shift == 0 ? this : new Distributions.Shifted(this, shift);
     }

@@ -14,7 +14,7 @@ public final class Distributions {
 
     private Distributions() {}
 
-    /** Always {@code value}. */
+    /** Always {@code value}. Rule DIST-1. */
     public record Constant(double value) implements Distribution {
         public Constant {
             Ranges.notNegative("value", value);
@@ -46,7 +46,7 @@ public final class Distributions {
         }
     }
 
-    /** Equally likely between {@code min} and {@code max}. */
+    /** Equally likely between {@code min} and {@code max}. Rule DIST-2. */
     public record Uniform(double min, double max) implements Distribution {
         public Uniform {
             Ranges.notNegative("min", min);
@@ -81,7 +81,7 @@ public final class Distributions {
         }
     }
 
-    /** Rises from {@code min} to {@code mode} and falls to {@code max}. */
+    /** Rises from {@code min} to {@code mode} and falls to {@code max}. Rule DIST-3. */
     public record Triangular(double min, double mode, double max) implements Distribution {
         public Triangular {
             Ranges.notNegative("min", min);
@@ -125,7 +125,11 @@ public final class Distributions {
         }
     }
 
-    /** Normal distribution of the parent's {@code parentMean} and {@code parentSd}, conditioned on being more than 0. */
+    /**
+     * Normal distribution of the parent's {@code parentMean} and {@code parentSd}, conditioned on being more than 0.
+     *
+     * <p>Rule DIST-4.
+     */
     public record Normal(double parentMean, double parentSd) implements Distribution {
         public Normal {
             Ranges.finitePositive("mean", parentMean);
@@ -168,7 +172,7 @@ public final class Distributions {
         }
     }
 
-    /** Lognormal distribution of which {@code mean} and {@code sd} are those of the quantity itself. */
+    /** Lognormal distribution of which {@code mean} and {@code sd} are those of the quantity itself. Rule DIST-5. */
     public record Lognormal(double mean, double sd, double mu, double sigma) implements Distribution {
         public Lognormal {
             Ranges.finitePositive("mean", mean);
@@ -200,7 +204,11 @@ public final class Distributions {
         }
     }
 
-    /** Gamma distribution by its mean and standard deviation. Its inverse is iterative: dear, but it keeps the random numbers aligned. */
+    /**
+     * Gamma distribution by its mean and standard deviation. Its inverse is iterative: dear, but it keeps the random numbers aligned.
+     *
+     * <p>Rule DIST-6.
+     */
     public record Gamma(double mean, double sd) implements Distribution {
         private static final int DIGITS = 15;
 
@@ -226,7 +234,7 @@ public final class Distributions {
         }
     }
 
-    /** Weibull distribution. */
+    /** Weibull distribution. Rule DIST-7. */
     public record Weibull(double shape, double scale) implements Distribution {
         public Weibull {
             Ranges.finitePositive("shape", shape);
@@ -260,7 +268,7 @@ public final class Distributions {
         }
     }
 
-    /** Exponential distribution. */
+    /** Exponential distribution. Rule DIST-8. */
     public record Exponential(double mean) implements Distribution {
         public Exponential {
             Ranges.finitePositive("mean", mean);
@@ -287,7 +295,7 @@ public final class Distributions {
         }
     }
 
-    /** Measured values, each as likely as the other. */
+    /** Measured values, each as likely as the other. Rule DIST-9. */
     public record Observed(List<Double> values, double mean, double sd) implements Distribution {
         public Observed {
             values = List.copyOf(values);
@@ -334,7 +342,7 @@ public final class Distributions {
         }
     }
 
-    /** {@code parent} with {@code shift} added, which may be negative. */
+    /** {@code parent} with {@code shift} added, which may be negative. Rule DIST-10. */
     public record Shifted(Distribution parent, double shift) implements Distribution {
         public Shifted {
             if (!Double.isFinite(shift)) {

@@ -5,6 +5,8 @@ import java.util.Optional;
 /**
  * The entry section: from the uncoilers to the joiner.
  *
+ * <p>Rule ENTRY-2.
+ *
  * @param uncoilers how many, {@code >= 1}
  * @param topSpeed greatest strip speed (m/s), {@code > 0}
  * @param acceleration (m/s2), {@code > 0}; infinite when the speed rises at once

@@ -17,6 +17,7 @@ final class EntryCheck {
         }
     }
 
+    /** Rule CHECK-6. */
     private static void topSpeed(Line line, Messages messages) {
         Wording in = messages.in();
         double top = line.entry().topSpeed();
@@ -35,6 +36,7 @@ final class EntryCheck {
         }
     }
 
+    /** Rule CHECK-7. */
     private static void creepSpeed(Line line, Entry.Creep creep, Messages messages) {
         double slowest = line.slowestRatedSpeed();
         if (creep.speed() >= slowest) {
@@ -46,6 +48,7 @@ final class EntryCheck {
         }
     }
 
+    /** Rule CHECK-8. */
     private static void creepLength(Line line, Entry.Creep creep, Messages messages) {
         Wording in = messages.in();
         double stopping = creep.speed() * creep.speed() / (2 * line.tailDeceleration());

@@ -16,8 +16,8 @@ final class Keys {
     static final String RESUME_LEVEL = "process.slowing.resume";
     static final String RESTART_LEVEL = "process.restart.level";
     static final String RESTART_DELAY = "process.restart.delay";
-    static final String RUNNING_TIME = "process.own-stops.running";
-    static final String STANDING_TIME = "process.own-stops.standing";
+    static final String RUNNING_TIME = "process.downtime.running";
+    static final String STANDING_TIME = "process.downtime.standing";
     static final String JOINT_PASSAGE = "process.joint-passage";
     static final String JOINT_PASSAGE_SPEED = "process.joint-passage.speed";
     static final String JOINT_BREAK = "process.joint-break";

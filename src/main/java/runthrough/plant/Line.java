@@ -55,7 +55,11 @@ public record Line(
                 bending);
     }
 
-    /** Rated process speed (m/s) with {@code coil} in the process section: the coil's own, or the line's. */
+    /**
+     * Rated process speed (m/s) with {@code coil} in the process section: the coil's own, or the line's.
+     *
+     * <p>Rules PROC-1, PRACTICE-1.
+     */
     public double ratedSpeed(Coil coil) {
         double rated = coil.processSpeed().orElse(process.speed());
         return practice == Practice.JOIN_WITHOUT_ACCUMULATOR ? Math.min(rated, entry.topSpeed()) : rated;
@@ -71,19 +75,23 @@ public record Line(
         return coilSource.kinds().stream().mapToDouble(this::ratedSpeed).min().orElseThrow();
     }
 
-    /** The level (m) below which a process running at {@code speed} (m/s) must stop: reserve and stopping distance. */
+    /**
+     * The level (m) below which a process running at {@code speed} (m/s) must stop: reserve and stopping distance.
+     *
+     * <p>Rule PROC-3.
+     */
     public double stopLevel(double speed) {
         return accumulator.reserve() + speed * speed / (2 * process.deceleration());
     }
 
-    /** The level (m) from which the process may restart when {@code rated} (m/s) is the rated speed. */
+    /** The level (m) from which the process may restart when {@code rated} (m/s) is the rated speed. Rule PROC-5. */
     public double restartLevel(double rated) {
         double given = process.restartLevel();
         double capacity = accumulator.capacity();
         return Double.isNaN(given) ? Math.min(capacity, stopLevel(rated) + 0.1 * capacity) : given;
     }
 
-    /** The level (m) at which a slowed process takes up full speed again, if it slows at all. */
+    /** The level (m) at which a slowed process takes up full speed again, if it slows at all. Rule PROC-8. */
     public double resumeLevel(ProcessSection.Slowing slowing) {
         double given = slowing.resumeLevel();
         double capacity = accumulator.capacity();
@@ -95,14 +103,22 @@ public record Line(
         return coilSource.kinds();
     }
 
-    /** Deceleration (m/s2) at which the process section comes to rest: the lower of the two where they are one strip. */
+    /**
+     * Deceleration (m/s2) at which the process section comes to rest: the lower of the two where they are one strip.
+     *
+     * <p>Rules PRACTICE-1, PRACTICE-6.
+     */
     public double stoppingDeceleration() {
         return practice == Practice.JOIN_WITHOUT_ACCUMULATOR
                 ? Math.min(entry.deceleration(), process.deceleration())
                 : process.deceleration();
     }
 
-    /** Acceleration (m/s2) at which the process section starts: the lower of the two where they are one strip. */
+    /**
+     * Acceleration (m/s2) at which the process section starts: the lower of the two where they are one strip.
+     *
+     * <p>Rules PRACTICE-1, PRACTICE-6.
+     */
     public double startingAcceleration() {
         return practice == Practice.JOIN_WITHOUT_ACCUMULATOR
                 ? Math.min(entry.acceleration(), process.acceleration())
@@ -123,6 +139,8 @@ public record Line(
      * Strip (m) that is left on a coil when its change must begin: what the entry takes to stop, and to creep where it
      * creeps.
      *
+     * <p>Rules ENTRY-14, ENTRY-15.
+     *
      * @param speed at which the entry runs (m/s), {@code >= 0}, not below the creep speed
      */
     public double runOutLength(double speed) {
@@ -138,7 +156,7 @@ public record Line(
     public boolean isDeterministic() {
         return !coilSource.isRandom()
                 && process.restartDelay().isConstant()
-                && process.ownStops().map(ProcessSection.OwnStops::isConstant).orElse(true)
+                && process.downtime().map(ProcessSection.Downtime::isConstant).orElse(true)
                 && process.jointBreak().map(breaks -> breaks.chance() == 0).orElse(true)
                 && !change.isRandom(practice);
     }

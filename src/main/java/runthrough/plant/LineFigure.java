@@ -13,35 +13,44 @@ import runthrough.quantity.Kind;
  * alike.
  */
 public enum LineFigure {
-    /** Mean time (s) that the strip stands for the work at a joint, rejects included; for a rethread, of the rethread. */
-    JOINT_TIME("joint-time", Kind.TIME, "the mean time of the work on the standing strip; all of it is scaled alike") {
+    /** Mean time (s) of the work on the standing strip at a joint, rejects included. */
+    JOINT_CYCLE_TIME(
+            "joint-cycle-time",
+            Kind.TIME,
+            "the mean time of the work on the standing strip; all of it is scaled alike") {
         @Override
         OptionalDouble in(Line line) {
-            return OptionalDouble.of(scaledPart(line) + least(line));
+            return rethreads(line) ? OptionalDouble.empty() : OptionalDouble.of(scaledPart(line) + least(line));
         }
 
         @Override
         public double least(Line line) {
-            if (line.practice() == Practice.RETHREAD) {
-                return 0;
-            }
             CoilChange change = line.change();
-            return meanOverJoints(line, joints -> MeanWork.redone(change.prepare(), change.reject(), joints));
+            return rethreads(line)
+                    ? 0
+                    : meanOverJoints(line, joints -> MeanWork.redone(change.prepare(), change.reject(), joints));
         }
 
         @Override
         Line scaled(Line line, double value) {
             double factor = (value - least(line)) / scaledPart(line);
-            return line.with(
-                    line.practice() == Practice.RETHREAD
-                            ? line.change().withRethreadTimes(factor)
-                            : line.change().withStandingWorkTimes(factor));
+            return line.with(line.change().withStandingWorkTimes(factor));
         }
 
         private double scaledPart(Line line) {
-            return line.practice() == Practice.RETHREAD
-                    ? line.change().rethread().mean()
-                    : meanOverJoints(line, joints -> MeanWork.scalable(line.change(), joints));
+            return meanOverJoints(line, joints -> MeanWork.scalable(line.change(), joints));
+        }
+    },
+    /** Mean time (s) of a rethread. */
+    RETHREAD_TIME("rethread-time", Kind.TIME, "the mean time to feed the next coil through the line") {
+        @Override
+        OptionalDouble in(Line line) {
+            return rethreads(line) ? OptionalDouble.of(line.change().rethread().mean()) : OptionalDouble.empty();
+        }
+
+        @Override
+        Line scaled(Line line, double value) {
+            return line.with(line.change().withRethreadTimes(value / of(line).orElseThrow()));
         }
     },
     /** Mean time (s) of the work on the next coil while the line runs. */
@@ -139,6 +148,11 @@ public enum LineFigure {
         this.meaning = meaning;
     }
 
+    /** The figure for the time that the strip stands at a coil change of {@code line}. */
+    public static LineFigure standingTime(Line line) {
+        return rethreads(line) ? RETHREAD_TIME : JOINT_CYCLE_TIME;
+    }
+
     /** The figure called {@code path}. */
     public static Optional<LineFigure> called(String path) {
         return Arrays.stream(values())
@@ -190,6 +204,10 @@ public enum LineFigure {
     abstract OptionalDouble in(Line line);
 
     abstract Line scaled(Line line, double value);
+
+    private static boolean rethreads(Line line) {
+        return line.practice() == Practice.RETHREAD;
+    }
 
     private static double meanOverJoints(Line line, ToDoubleFunction<Joints> number) {
         CoilSource coils = line.coilSource();

@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
  * the others as they were seen to be.
  *
  * <p>A blank was not timed: that element then draws from the other values of its own column.
+ *
+ * <p>Rule CHANGE-5.
  */
 public final class MeasuredRows {
     private final String source;

@@ -1,6 +1,6 @@
 package runthrough.plant;
 
-/** Whether something is described that has no part in the practice chosen; it would be ignored. */
+/** Whether something is described that has no part in the practice chosen; it would be ignored. Rule CHECK-23. */
 final class PracticeCheck {
     private static final String REMEDY = "It is ignored: leave it out, or choose another practice.";
 

@@ -12,9 +12,9 @@ import java.util.Optional;
  *     Line#restartLevel}
  * @param restartDelay time from being allowed to restart until it does (s)
  * @param slowing running slower on a low level, if it can
- * @param ownStops stops of its own, if any
+ * @param downtime stops of the process for reasons of its own, if any
  * @param path fixed strip path from accumulator to process (m), {@code >= 0}
- * @param spoiltPerStop strip spoilt by each stop of the process (m), {@code >= 0}
+ * @param scrapPerStop strip scrapped each time the process stops (m), {@code >= 0}
  * @param jointPassage running slower while a joint passes, if it does
  * @param jointBreak joints that break in the process, if they do
  */
@@ -25,9 +25,9 @@ public record ProcessSection(
         double restartLevel,
         Distribution restartDelay,
         Optional<Slowing> slowing,
-        Optional<OwnStops> ownStops,
+        Optional<Downtime> downtime,
         double path,
-        double spoiltPerStop,
+        double scrapPerStop,
         Optional<JointPassage> jointPassage,
         Optional<JointBreak> jointBreak) {
 
@@ -37,7 +37,7 @@ public record ProcessSection(
         Ranges.positive("deceleration", deceleration);
         Ranges.optionalLevel("restart level", restartLevel);
         Ranges.notNegative("path", path);
-        Ranges.notNegative("spoilt per stop", spoiltPerStop);
+        Ranges.notNegative("scrap per stop", scrapPerStop);
     }
 
     /** A process section in which joints run like any other strip and never break. */
@@ -48,9 +48,9 @@ public record ProcessSection(
             double restartLevel,
             Distribution restartDelay,
             Optional<Slowing> slowing,
-            Optional<OwnStops> ownStops,
+            Optional<Downtime> downtime,
             double path,
-            double spoiltPerStop) {
+            double scrapPerStop) {
         this(
                 speed,
                 acceleration,
@@ -58,14 +58,14 @@ public record ProcessSection(
                 restartLevel,
                 restartDelay,
                 slowing,
-                ownStops,
+                downtime,
                 path,
-                spoiltPerStop,
+                scrapPerStop,
                 Optional.empty(),
                 Optional.empty());
     }
 
-    /** A process section that only runs: no restart delay, no slowing, no stops of its own. */
+    /** A process section that only runs: no restart delay, no slowing, no downtime. */
     public static ProcessSection running(double speed, double acceleration, double deceleration) {
         return new ProcessSection(
                 speed,
@@ -88,9 +88,9 @@ public record ProcessSection(
                 restartLevel,
                 restartDelay,
                 slowing,
-                ownStops,
+                downtime,
                 path,
-                spoiltPerStop,
+                scrapPerStop,
                 jointPassage,
                 jointBreak);
     }
@@ -104,9 +104,9 @@ public record ProcessSection(
                 restartLevel,
                 restartDelay,
                 slowing,
-                ownStops,
+                downtime,
                 path,
-                spoiltPerStop,
+                scrapPerStop,
                 passage,
                 breaking);
     }
@@ -127,12 +127,12 @@ public record ProcessSection(
     }
 
     /**
-     * Stops of the process itself: tool changes, jams, size changes.
+     * Process downtime: stops for reasons of the process itself, such as tool changes, jams, size changes.
      *
      * @param runningTime time from the end of one until the next falls due, counted while the process moves (s)
      * @param standingTime how long it stands, from coming to rest (s)
      */
-    public record OwnStops(Distribution runningTime, Distribution standingTime) {
+    public record Downtime(Distribution runningTime, Distribution standingTime) {
 
         /** Whether they always come after the same time and last the same time. */
         public boolean isConstant() {
@@ -161,7 +161,7 @@ public record ProcessSection(
      * @param chance that a joint breaks, in [0, 1)
      * @param length of the process section, anywhere in which it may break (m), {@code > 0}
      * @param repair how long the process stands, from coming to rest (s)
-     * @param scrap strip spoilt by a break on top of what a stop spoils (m), {@code >= 0}
+     * @param scrap strip scrapped by a break on top of that of a stop (m), {@code >= 0}
      */
     public record JointBreak(double chance, double length, Distribution repair, double scrap) {
         public JointBreak {

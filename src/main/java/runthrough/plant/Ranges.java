@@ -1,6 +1,6 @@
 package runthrough.plant;
 
-/** Range checks of the description's records; each is written so that NaN fails. */
+/** Range checks of the description's records; each is written so that NaN fails. Rule CHECK-1. */
 final class Ranges {
 
     private Ranges() {}

@@ -15,6 +15,7 @@ final class RunCheck {
         }
     }
 
+    /** Rule CHECK-24. */
     private static void changes(Line line, RunPlan run, int changes, Messages messages) {
         if (run.leaveOut() >= changes) {
             messages.error(
@@ -33,6 +34,8 @@ final class RunCheck {
     /**
      * Wilson's score interval of a share, by which the answer is judged: when all of n coil changes run through, its lower
      * end at a confidence of 95 % is {@code n/(n + z^2)}.
+     *
+     * <p>Rule CHECK-25.
      */
     private static void target(String key, double target, String outcome, long changes, Messages messages) {
         Wording in = messages.in();
@@ -51,6 +54,7 @@ final class RunCheck {
                 remedy);
     }
 
+    /** Rule CHECK-25. */
     private static void time(Line line, double duration, Messages messages) {
         double firstRun = line.coils().stream()
                 .mapToDouble(coil -> coil.meanUsableLength() / line.ratedSpeed(coil))

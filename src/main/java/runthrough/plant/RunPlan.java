@@ -81,14 +81,18 @@ public record RunPlan(
     /** What ends a replication. */
     public sealed interface Extent {
 
-        /** At the start of coil change {@code changes + 1}, so that the last record is complete; {@code >= 1}. */
+        /**
+         * At the start of coil change {@code changes + 1}, so that the last record is complete; {@code >= 1}.
+         *
+         * <p>Rule TIME-2.
+         */
         record Changes(int changes) implements Extent {
             public Changes {
                 Ranges.atLeastOne("coil changes", changes);
             }
         }
 
-        /** At a given time (s), {@code > 0}; a coil change under way is cut. */
+        /** At a given time (s), {@code > 0}; a coil change under way is cut. Rule TIME-4. */
         record Time(double duration) implements Extent {
             public Time {
                 Ranges.finitePositive("run time", duration);

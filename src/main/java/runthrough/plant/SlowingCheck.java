@@ -13,6 +13,7 @@ final class SlowingCheck {
         });
     }
 
+    /** Rule CHECK-14. */
     private static void speed(Line line, ProcessSection.Slowing slowing, Messages messages) {
         double fastest = line.fastestRatedSpeed();
         if (slowing.speed() >= fastest) {
@@ -24,6 +25,7 @@ final class SlowingCheck {
         }
     }
 
+    /** Rules CHECK-15, CHECK-16. */
     private static void level(Line line, ProcessSection.Slowing slowing, Messages messages) {
         Wording in = messages.in();
         double capacity = line.accumulator().capacity();
@@ -44,6 +46,7 @@ final class SlowingCheck {
         }
     }
 
+    /** Rule CHECK-17. */
     private static void resumeLevel(Line line, ProcessSection.Slowing slowing, Messages messages) {
         Wording in = messages.in();
         double capacity = line.accumulator().capacity();

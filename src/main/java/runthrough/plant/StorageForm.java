@@ -53,7 +53,7 @@ public sealed interface StorageForm {
         return this;
     }
 
-    /** Capacity given directly (m). */
+    /** Capacity given directly (m). Rule ACC-1. */
     record Direct(double capacity) implements StorageForm {
         public Direct {
             Ranges.notNegative("capacity", capacity);
@@ -72,6 +72,8 @@ public sealed interface StorageForm {
 
     /**
      * Strands that lengthen between fixed rolls and a carriage, horizontal or vertical: {@code C = n stroke}.
+     *
+     * <p>Rules ACC-2, ACC-6, ACC-7.
      *
      * @param strands how many lengthen, {@code >= 1}
      * @param stroke carriage travel (m), {@code >= 0}
@@ -122,6 +124,8 @@ public sealed interface StorageForm {
     /**
      * Free loops hanging in a pit as catenaries: {@code C = n (arc(greatest sag) - arc(least sag))}.
      *
+     * <p>Rule ACC-3.
+     *
      * @param loops how many, {@code >= 1}
      * @param span distance between the supports (m), {@code > 0}
      * @param greatestSag sag of the full loop (m), {@code >= leastSag}
@@ -158,6 +162,8 @@ public sealed interface StorageForm {
     /**
      * Wraps moved from a small to a large mean diameter: {@code C = n pi (D_full - D_empty)}.
      *
+     * <p>Rule ACC-4.
+     *
      * @param wraps how many, {@code > 0}
      * @param fullDiameter mean diameter of a wrap when full (m), {@code >= emptyDiameter}
      * @param emptyDiameter mean diameter of a wrap when empty (m), {@code > 0}
@@ -188,7 +194,7 @@ public sealed interface StorageForm {
         }
     }
 
-    /** No accumulator: entry and process are one strip. */
+    /** No accumulator: entry and process are one strip. Rule ACC-5. */
     record None() implements StorageForm {
         @Override
         public double capacity() {

@@ -26,8 +26,9 @@ final class WorkCheck {
         }
     }
 
+    /** Rule CHECK-20. */
     private void times() {
-        line.process().ownStops().ifPresent(stops -> {
+        line.process().downtime().ifPresent(stops -> {
             notBelowZero(Keys.RUNNING_TIME, "", stops.runningTime());
             notBelowZero(Keys.STANDING_TIME, "", stops.standingTime());
             if (stops.runningTime().highest() == 0) {
@@ -55,7 +56,11 @@ final class WorkCheck {
         }
     }
 
-    /** A shift may take a distribution below zero, which is an error when it is drawn: sure for bounded distributions, a risk for others. */
+    /**
+     * A shift may take a distribution below zero, which is an error when it is drawn: sure for bounded distributions, a risk for others.
+     *
+     * <p>Rule CHECK-19.
+     */
     private void notBelowZero(String path, String name, Distribution time) {
         double least = time.quantile(Distribution.LEAST_DRAW);
         if (!(least < 0)) {
@@ -77,6 +82,7 @@ final class WorkCheck {
         }
     }
 
+    /** Rule CHECK-22. */
     private void rethread() {
         if (line.change().rethread().highest() == 0) {
             messages.error(
@@ -86,6 +92,7 @@ final class WorkCheck {
         }
     }
 
+    /** Rule CHECK-21. */
     private void joint() {
         boolean takesTime = Stream.concat(line.change().tail().stream(), line.change().join().stream())
                 .anyMatch(element -> element.meanDuration(Joint.alike(1, 1)) > 0 && isEverDone(element));
@@ -101,6 +108,7 @@ final class WorkCheck {
         return element.occurrence().share(line.coilSource()) > 0;
     }
 
+    /** Rule CHECK-21. */
     private void redo() {
         CoilChange change = line.change();
         boolean redone = Stream.of(change.prepare(), change.tail(), change.join())

@@ -27,7 +27,7 @@ public record WorkElement(
         this(name, time, occurrence, redo, 1, true);
     }
 
-    /** At which coil changes an element is done. */
+    /** At which coil changes an element is done. Rule CHANGE-4. */
     public sealed interface Occurrence {
 
         /** The share of coil changes with joints like {@code joint} at which it is done, in [0, 1]. */
@@ -151,6 +151,8 @@ public record WorkElement(
 
         /**
          * Welding or cutting across the strip: width over travel speed, and a part that does not depend on width.
+         *
+         * <p>Rule CHANGE-3.
          *
          * @param speed travel speed of the torch, wheel or shear
          * @param drawn what is added (s)

@@ -189,7 +189,7 @@ final class InputTables {
             rows.add("Slows below a level of", texts.text(Kind.LENGTH, slowing.level()));
             rows.add("Resumes from a level of", texts.text(Kind.LENGTH, line.resumeLevel(slowing)));
         });
-        process.ownStops().ifPresent(stops -> {
+        process.downtime().ifPresent(stops -> {
             rows.add(
                     "Running time between stops of its own",
                     DistributionText.of(stops.runningTime(), Kind.TIME, texts));
@@ -207,9 +207,9 @@ final class InputTables {
             rows.add("Joints that break in the process", texts.text(Kind.SHARE, breaks.chance()));
             rows.add("Length of the process section", texts.text(Kind.LENGTH, breaks.length()));
             rows.add("Repair of a broken joint", DistributionText.of(breaks.repair(), Kind.TIME, texts));
-            rows.add("Strip spoilt by a break, beside that of a stop", texts.text(Kind.LENGTH, breaks.scrap()));
+            rows.add("Strip scrapped by a break, beside that of a stop", texts.text(Kind.LENGTH, breaks.scrap()));
         });
-        rows.add("Strip spoilt by a stop", texts.text(Kind.LENGTH, process.spoiltPerStop()));
+        rows.add("Strip spoilt by a stop", texts.text(Kind.LENGTH, process.scrapPerStop()));
         return rows.table("Process section");
     }
 

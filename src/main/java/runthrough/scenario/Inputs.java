@@ -8,6 +8,7 @@ import runthrough.plant.LineFigure;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Unit;
 import runthrough.quantity.Units;
+import runthrough.scenario.grammar.FormerNames;
 import runthrough.scenario.grammar.Numeric;
 import runthrough.scenario.grammar.Part;
 import runthrough.scenario.grammar.Range;
@@ -45,27 +46,27 @@ record Inputs(Raw root) {
         Optional<LineFigure> figure = LineFigure.called(asked.path());
         if (figure.isPresent()) {
             if (figure.get().of(request.line()).isEmpty()) {
-                tell(asked, "is nothing that this line has", "Name another number.", problems);
+                refuse(asked, "is nothing that this line has", "Name another number.", problems);
                 return Optional.empty();
             }
             return Optional.of(input(figure.get(), request));
         }
         Optional<Route> route = Route.find(ScenarioKeys.SCENARIO, root, asked.path());
         if (route.isEmpty()) {
-            tellUnknown(asked, problems);
+            refuseUnknown(asked, problems);
             return Optional.empty();
         }
         Optional<Input> input = route.flatMap(this::input);
         if (route.get().path().startsWith(RUN)) {
-            tell(asked, "is about how to run, not about the line", "Name a number of the line.", problems);
+            refuse(asked, "is about how to run, not about the line", "Name a number of the line.", problems);
             return Optional.empty();
         }
         if (HandoverKeys.isBesideTheLine(route.get().path())) {
-            tell(asked, "is about the document, not about the line", "Name a number of the line.", problems);
+            refuse(asked, "is about the document, not about the line", "Name a number of the line.", problems);
             return Optional.empty();
         }
         if (input.isEmpty()) {
-            tellNoNumber(asked, route.get(), problems);
+            refuseNoNumber(asked, route.get(), problems);
         }
         return input;
     }
@@ -107,15 +108,20 @@ record Inputs(Raw root) {
                 root.place());
     }
 
-    /** Tells that {@code setting} names no part of a scenario, with the nearest that does. */
-    void tellUnknown(Setting setting, Problems problems) {
+    /** Reports that {@code setting} names no part of a scenario, with the nearest that does. */
+    void refuseUnknown(Setting setting, Problems problems) {
+        Optional<String> now = FormerNames.now(setting.path().strip());
+        if (now.isPresent()) {
+            refuse(setting, "is now called " + now.get(), "Write the new name.", problems);
+            return;
+        }
         String remedy = PathGuess.nearest(setting.path(), root)
                 .map(near -> "Did you mean " + near + "?")
                 .orElse("The command inputs lists all numbers of a scenario by their paths.");
-        tell(setting, "is not a part of this scenario", remedy, problems);
+        refuse(setting, "is not a part of this scenario", remedy, problems);
     }
 
-    private void tellNoNumber(Setting asked, Route route, Problems problems) {
+    private void refuseNoNumber(Setting asked, Route route, Problems problems) {
         List<String> within = Route.all(ScenarioKeys.SCENARIO, root)
                 .filter(inner -> inner.path().startsWith(route.path() + "."))
                 .filter(inner -> input(inner)
@@ -123,7 +129,7 @@ record Inputs(Raw root) {
                         .isPresent())
                 .map(Route::path)
                 .toList();
-        tell(
+        refuse(
                 asked,
                 "is not a single number",
                 within.isEmpty()
@@ -132,7 +138,7 @@ record Inputs(Raw root) {
                 problems);
     }
 
-    private static void tell(Setting setting, String rule, String remedy, Problems problems) {
+    private static void refuse(Setting setting, String rule, String remedy, Problems problems) {
         problems.error(setting.place(), setting.path(), setting.value().shown(), rule, remedy);
     }
 }

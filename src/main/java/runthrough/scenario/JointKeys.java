@@ -60,7 +60,7 @@ final class JointKeys {
             "{lognormal: [20 min, 8 min]}");
     private static final Key<Double> SCRAP = Key.optional(
                     "scrap",
-                    "the metres of strip that a break spoils on top of what a stop spoils",
+                    "the metres of strip that a break scraps on top of that of a stop",
                     CoilKeys.notNegative(Dimension.LENGTH),
                     "30 m")
             .orElse("0 m");

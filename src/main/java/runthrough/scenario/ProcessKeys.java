@@ -35,9 +35,9 @@ final class ProcessKeys {
                     CoilKeys.notNegative(Dimension.LENGTH),
                     "25 m")
             .orElse("0 m");
-    static final Key<Double> SPOILT = Key.optional(
-                    "spoilt-per-stop",
-                    "the metres of strip that each stop of the process spoils",
+    static final Key<Double> SCRAP_PER_STOP = Key.optional(
+                    "scrap-per-stop",
+                    "the length of strip that is scrapped each time the process stops",
                     CoilKeys.notNegative(Dimension.LENGTH),
                     "4 m")
             .orElse("0 m");
@@ -53,8 +53,8 @@ final class ProcessKeys {
             .orElse("0 s");
     static final Key<Values> RESTART = Key.optional(
             "restart",
-            "how the process starts again after it stopped for want of strip",
-            Section.of("process.restart", "after a stop for want of strip", RESTART_LEVEL, RESTART_DELAY),
+            "how the process starts again after a starved stop",
+            Section.of("process.restart", "after a starved stop", RESTART_LEVEL, RESTART_DELAY),
             "");
 
     static final Key<Double> SLOW_SPEED =
@@ -83,10 +83,10 @@ final class ProcessKeys {
             "{exponential: 3 h}");
     static final Key<Distribution> STANDING =
             Key.required("standing", "the time that the process stands", TIME, "{lognormal: [4 min, 2 min]}");
-    static final Key<Values> OWN_STOPS = Key.optional(
-            "own-stops",
-            "when and how long the process stops on its own account",
-            Section.of("process.own-stops", "tool changes, jams, size changes", RUNNING, STANDING),
+    static final Key<Values> DOWNTIME = Key.optional(
+            "downtime",
+            "when and how long the process stops for reasons of its own",
+            Section.of("process.downtime", "tool changes, jams, size changes", RUNNING, STANDING),
             "");
 
     static final Section PROCESS = Section.of(
@@ -96,10 +96,10 @@ final class ProcessKeys {
             ACCELERATION,
             DECELERATION,
             PATH,
-            SPOILT,
+            SCRAP_PER_STOP,
             RESTART,
             SLOWING,
-            OWN_STOPS,
+            DOWNTIME,
             JointKeys.PASSAGE,
             JointKeys.BREAK);
 
@@ -117,10 +117,10 @@ final class ProcessKeys {
                 values.find(SLOWING)
                         .map(given -> new ProcessSection.Slowing(
                                 given.get(SLOW_SPEED), given.get(SLOW_LEVEL), given.get(RESUME))),
-                values.find(OWN_STOPS)
-                        .map(given -> new ProcessSection.OwnStops(given.get(RUNNING), given.get(STANDING))),
+                values.find(DOWNTIME)
+                        .map(given -> new ProcessSection.Downtime(given.get(RUNNING), given.get(STANDING))),
                 values.get(PATH),
-                values.get(SPOILT),
+                values.get(SCRAP_PER_STOP),
                 values.find(JointKeys.PASSAGE),
                 values.find(JointKeys.BREAK));
     }

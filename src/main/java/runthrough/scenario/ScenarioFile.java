@@ -111,7 +111,7 @@ public final class ScenarioFile {
             Optional<Route> route =
                     figure.isPresent() ? Optional.empty() : Route.find(ScenarioKeys.SCENARIO, changed, setting.path());
             if (figure.isEmpty() && route.isEmpty()) {
-                new Inputs(changed).tellUnknown(setting, problems);
+                new Inputs(changed).refuseUnknown(setting, problems);
             } else if (!seen.add(route.map(Route::path).orElse(setting.path())) && !isAddition(setting)) {
                 problems.error(
                         setting.place(), setting.path(), setting.value().shown(), "is set twice", "Leave out one.");

@@ -110,7 +110,7 @@ public final class ScenarioReader {
 
     private static void require(Values values, Key<?> key, Context context) {
         if (!isWritten(values, key)) {
-            Section.tellMissing(key, values.raw(), context);
+            Section.refuseMissing(key, values.raw(), context);
         }
     }
 

@@ -30,6 +30,7 @@ import runthrough.scenario.source.YamlText;
  */
 public record ScenarioText(Path file, String text) {
     private static final String STANDING_WORK = "coil-change\\.(tail|join)\\..*";
+    private static final String RETHREAD = "coil-change\\.rethread(\\..*)?";
     private static final String SPEEDS = "process\\.speed|coils?\\..*process-speed";
 
     /** Of a number that was worked out from others. */
@@ -158,12 +159,13 @@ public record ScenarioText(Path file, String text) {
     private static List<Setting> behind(
             LineFigure figure, Setting asked, ScenarioFile opened, SimulationRequest now, SimulationRequest then) {
         return switch (figure) {
-            case JOINT_TIME -> {
+            case JOINT_CYCLE_TIME, RETHREAD_TIME -> {
                 double least = figure.least(now.line());
                 double factor = (figure.of(then.line()).orElseThrow() - least)
                         / (figure.of(now.line()).orElseThrow() - least);
                 yield opened.inputs().stream()
-                        .filter(input -> input.path().matches(STANDING_WORK))
+                        .filter(input ->
+                                input.path().matches(figure == LineFigure.RETHREAD_TIME ? RETHREAD : STANDING_WORK))
                         .flatMap(input -> scaled(input, factor).stream())
                         .toList();
             }

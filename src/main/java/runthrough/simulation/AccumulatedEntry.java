@@ -32,7 +32,7 @@ final class AccumulatedEntry implements EntrySection {
     /** How far (m/s) the exact end of a ramp that both have run may lie from where it took them. */
     private static final double ROUNDING = 1e-9;
 
-    private final Strip strip;
+    private final LineState strip;
     private final ProcessControl process;
     private final RunOut tail;
     private final SettledLevel settled;
@@ -50,7 +50,7 @@ final class AccumulatedEntry implements EntrySection {
     private double headingSeen;
     private boolean arrivesFull;
 
-    AccumulatedEntry(Line line, Strip strip, ProcessControl process, RunOut tail, double tolerance) {
+    AccumulatedEntry(Line line, LineState strip, ProcessControl process, RunOut tail, double tolerance) {
         this.strip = strip;
         this.process = process;
         this.tail = tail;
@@ -220,7 +220,7 @@ final class AccumulatedEntry implements EntrySection {
     }
 
     @Override
-    public void offerTo(Soonest soonest) {
+    public void offerTo(NextEvent next) {
         double speed = strip.entrySpeed;
         double acceleration = strip.entryAcceleration;
         switch (mode) {
@@ -228,20 +228,20 @@ final class AccumulatedEntry implements EntrySection {
                 return;
             }
             case RUNNING_OUT ->
-                soonest.offer(Motion.CREEP_ENDS, tail.timeToEndCreep(speed, acceleration, strip.remaining));
+                next.offer(StateEvent.CREEP_ENDS, tail.timeToEndCreep(speed, acceleration, strip.remaining));
             default -> {
-                soonest.offer(Motion.CHANGE_STARTS, tail.timeToStart(speed, acceleration, strip.remaining));
-                soonest.offer(Motion.CREEP_ZONE, tail.timeToComeNear(speed, acceleration, strip.remaining));
+                next.offer(StateEvent.CHANGE_STARTS, tail.timeToStart(speed, acceleration, strip.remaining));
+                next.offer(StateEvent.CREEP_ZONE, tail.timeToComeNear(speed, acceleration, strip.remaining));
             }
         }
         switch (mode) {
-            case HEADING_FOR_PROCESS -> soonest.offer(Motion.ENTRY_MEETS_PROCESS, timeToMeet());
+            case HEADING_FOR_PROCESS -> next.offer(StateEvent.ENTRY_MEETS_PROCESS, timeToMeet());
             case FILLING -> {
-                soonest.offer(Motion.SETTLES, settled.timeToRise(capacity, tolerance));
-                soonest.offer(Motion.ENTRY_RAMP, rampTime());
+                next.offer(StateEvent.SETTLES, settled.timeToRise(capacity, tolerance));
+                next.offer(StateEvent.ENTRY_RAMP, rampTime());
             }
-            case SETTLING, RUNNING_OUT -> soonest.offer(Motion.ENTRY_RAMP, rampTime());
-            case HOLDING -> soonest.offer(Motion.SETTLES, settled.timeToFall(capacity));
+            case SETTLING, RUNNING_OUT -> next.offer(StateEvent.ENTRY_RAMP, rampTime());
+            case HOLDING -> next.offer(StateEvent.SETTLES, settled.timeToFall(capacity));
             case FOLLOWING, MATCHED, STANDING -> {}
         }
     }
@@ -259,8 +259,8 @@ final class AccumulatedEntry implements EntrySection {
     }
 
     @Override
-    public void perform(Motion motion) {
-        switch (motion) {
+    public void perform(StateEvent event) {
+        switch (event) {
             case ENTRY_RAMP -> {
                 strip.entrySpeed = goal;
                 strip.entryAcceleration = 0;
@@ -273,7 +273,7 @@ final class AccumulatedEntry implements EntrySection {
                 arrivesFull = settled.now() <= capacity + tolerance;
                 mode = Mode.SETTLING;
             }
-            default -> throw new IllegalArgumentException("not a motion of the entry: " + motion);
+            default -> throw new IllegalArgumentException("not an event of the entry: " + event);
         }
     }
 

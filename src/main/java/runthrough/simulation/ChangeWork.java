@@ -22,8 +22,8 @@ import runthrough.simulation.WorkRecord.WorkList;
  */
 final class ChangeWork {
     private final CoilFeed feed;
-    private final Agenda agenda;
-    private final Ledger ledger;
+    private final EventCalendar calendar;
+    private final RunStatistics statistics;
     private final Runnable onRelease;
     private final int uncoilers;
     private final boolean single;
@@ -50,14 +50,14 @@ final class ChangeWork {
     ChangeWork(
             Line line,
             CoilFeed feed,
-            Agenda agenda,
-            Ledger ledger,
+            EventCalendar calendar,
+            RunStatistics statistics,
             Recorder recorder,
             Streams streams,
             Runnable onRelease) {
         this.feed = feed;
-        this.agenda = agenda;
-        this.ledger = ledger;
+        this.calendar = calendar;
+        this.statistics = statistics;
         this.onRelease = onRelease;
         CoilChange change = line.change();
         boolean rethreads = line.practice() == Practice.RETHREAD;
@@ -68,15 +68,15 @@ final class ChangeWork {
         List<RowDraws> rows = RowDraws.of(change, streams, uncoilers);
         WorkQueue prepareList = new WorkQueue(WorkList.PREPARE, change.prepare(), streams, rows);
         List<WorkElement> joinWork = rethreads ? List.of(rethreading(change.rethread())) : change.join();
-        prepare = new WorkSequence(prepareList, agenda, recorder, this::coilPrepared);
-        redoPrepare = new WorkSequence(prepareList, agenda, recorder, this::beginTail);
+        prepare = new WorkSequence(prepareList, calendar, recorder, this::coilPrepared);
+        redoPrepare = new WorkSequence(prepareList, calendar, recorder, this::beginTail);
         tail = new WorkSequence(
                 new WorkQueue(WorkList.TAIL, rethreads ? List.of() : change.tail(), streams, rows),
-                agenda,
+                calendar,
                 recorder,
                 this::tailDone);
         join = new WorkSequence(
-                new WorkQueue(WorkList.JOIN, joinWork, streams, rows), agenda, recorder, this::joinDone);
+                new WorkQueue(WorkList.JOIN, joinWork, streams, rows), calendar, recorder, this::joinDone);
     }
 
     private static WorkElement rethreading(Distribution time) {
@@ -109,7 +109,7 @@ final class ChangeWork {
         standing = true;
         pass = 1;
         waited = 0;
-        waitingSince = agenda.now();
+        waitingSince = calendar.now();
         lastGone = running;
         tailWaitsForCrew = single && preparing;
         if (!tailWaitsForCrew) {
@@ -141,13 +141,13 @@ final class ChangeWork {
 
     private void beginTail() {
         if (pass == 1) {
-            waited += agenda.now() - waitingSince;
+            waited += calendar.now() - waitingSince;
         }
         tail.begin(running, pass, joint(running));
     }
 
     private void tailDone() {
-        waitingSince = agenda.now();
+        waitingSince = calendar.now();
         if (prepared > running) {
             beginJoin();
         } else {
@@ -159,13 +159,13 @@ final class ChangeWork {
     private void beginJoin() {
         joinWaitsForCoil = false;
         if (pass == 1) {
-            waited += agenda.now() - waitingSince;
+            waited += calendar.now() - waitingSince;
         }
         join.begin(running, pass, joint(running));
     }
 
     private void joinDone() {
-        ledger.jointMade(feed.coil(running), feed.coil(running + 1));
+        statistics.jointMade(feed.coil(running), feed.coil(running + 1));
         if (isRejected()) {
             pass++;
             redoPrepare.begin(running, pass, joint(running));

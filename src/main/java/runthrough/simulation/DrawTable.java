@@ -66,8 +66,8 @@ public final class DrawTable {
             }
             writeValues(out, "restart delay", line.process().restartDelay(), Source.RESTART_DELAY);
         }
-        if (line.process().ownStops().isPresent()) {
-            var stops = line.process().ownStops().orElseThrow();
+        if (line.process().downtime().isPresent()) {
+            var stops = line.process().downtime().orElseThrow();
             writeValues(out, "own running time", stops.runningTime(), Source.OWN_RUNNING);
             writeValues(out, "own standing time", stops.standingTime(), Source.OWN_STANDING);
         }

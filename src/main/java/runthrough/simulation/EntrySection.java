@@ -16,10 +16,10 @@ interface EntrySection {
     void plan();
 
     /** Offers what it may do next. */
-    void offerTo(Soonest soonest);
+    void offerTo(NextEvent next);
 
-    /** Does one of the motions that it offered, other than the start of a coil change. */
-    void perform(Motion motion);
+    /** Does one of the events that it offered, other than the start of a coil change. */
+    void perform(StateEvent event);
 
     /** Whether the tail has just come to rest in the joiner; true once a coil. */
     boolean tailHasStopped();

@@ -34,7 +34,7 @@ final class JointTracker {
     }
 
     /** Seconds until the next joint reaches the process. */
-    double timeToNext(Strip strip) {
+    double timeToNext(LineState strip) {
         Mark next = marks.peek();
         return next == null
                 ? Kinematics.NEVER

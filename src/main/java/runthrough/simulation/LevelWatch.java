@@ -11,7 +11,7 @@ import runthrough.plant.ProcessSection.Slowing;
  */
 final class LevelWatch {
     private final Line line;
-    private final Strip strip;
+    private final LineState strip;
     private final ProcessControl process;
     private final double reserve;
     private final double down;
@@ -22,7 +22,7 @@ final class LevelWatch {
     private double restartLevel;
     private double stopLevelAtRated;
 
-    LevelWatch(Line line, Strip strip, ProcessControl process, double tolerance) {
+    LevelWatch(Line line, LineState strip, ProcessControl process, double tolerance) {
         this.line = line;
         this.strip = strip;
         this.process = process;
@@ -53,7 +53,7 @@ final class LevelWatch {
     }
 
     /** Offers what the level will bring about next; {@code released} says whether no joint holds the process back. */
-    void offerTo(Soonest soonest, boolean released) {
+    void offerTo(NextEvent next, boolean released) {
         double rate = strip.levelRate();
         double bend = strip.levelBend();
         if (process.heading() > 0) {
@@ -62,17 +62,17 @@ final class LevelWatch {
             double spare = strip.level - reserve - Kinematics.rampDistance(speed, down);
             double spareRate = rate - speed * acceleration / down;
             double spareBend = bend - acceleration * acceleration / (2 * down);
-            soonest.offer(Motion.STARVES, Kinematics.fallBelow(spare, spareRate, spareBend, tolerance));
+            next.offer(StateEvent.STARVES, Kinematics.fallBelow(spare, spareRate, spareBend, tolerance));
         }
         if (canSlow) {
             if (!process.isSlowed()) {
-                soonest.offer(Motion.SLOWS, Kinematics.fallBelow(strip.level - slowLevel, rate, bend, tolerance));
+                next.offer(StateEvent.SLOWS, Kinematics.fallBelow(strip.level - slowLevel, rate, bend, tolerance));
             } else if (released) {
-                soonest.offer(Motion.RESUMES, timeToReach(resumeLevel, rate, bend));
+                next.offer(StateEvent.RESUMES, timeToReach(resumeLevel, rate, bend));
             }
         }
         if (released && process.mayAskToRestart()) {
-            soonest.offer(Motion.RESTARTS, timeToReach(restartLevel, rate, bend));
+            next.offer(StateEvent.RESTARTS, timeToReach(restartLevel, rate, bend));
         }
     }
 
@@ -91,13 +91,13 @@ final class LevelWatch {
         return touches ? Kinematics.NEVER : Kinematics.rise(rise, rate, bend);
     }
 
-    void perform(Motion motion) {
-        switch (motion) {
+    void perform(StateEvent event) {
+        switch (event) {
             case STARVES -> process.starve(0);
             case SLOWS -> process.slow();
             case RESUMES -> process.resume();
             case RESTARTS -> process.restartAfterDelay();
-            default -> throw new IllegalArgumentException("not a motion of the level: " + motion);
+            default -> throw new IllegalArgumentException("not an event of the level: " + event);
         }
     }
 }

@@ -17,14 +17,14 @@ final class LineRun {
     private final Line line;
     private final RunPlan plan;
     private final int index;
-    private final Agenda agenda = new Agenda(this::describe);
-    private final Strip strip = new Strip();
-    private final Soonest soonest = new Soonest();
+    private final EventCalendar calendar = new EventCalendar(this::describe);
+    private final LineState strip = new LineState();
+    private final NextEvent next = new NextEvent();
     private final ChangeBook book = new ChangeBook();
-    private final Agenda.Timer motion;
+    private final EventCalendar.Timer nextEvent;
     private final Recorder recorder;
     private final CoilFeed feed;
-    private final Ledger ledger;
+    private final RunStatistics statistics;
     private final ProcessControl process;
     private final LevelWatch levels;
     private final EntrySection entry;
@@ -49,17 +49,17 @@ final class LineRun {
         double tolerance = 1e-10 * Math.max(1, oneStrip ? 0 : line.accumulator().capacity());
         recorder = new Recorder(detail);
         feed = new CoilFeed(line, streams, line.entry().uncoilers());
-        ledger = new Ledger(line, strip, book, tolerance);
+        statistics = new RunStatistics(line, strip, book, tolerance);
         joints = new JointTracker(coilsDiffer);
         RunOut tail = runOut(line);
         process = new ProcessControl(
-                line, agenda, this::step, strip, ledger, streams, () -> ceiling(tail), this::ownStopOver);
+                line, calendar, this::step, strip, statistics, streams, () -> ceiling(tail), this::ownStopOver);
         levels = new LevelWatch(line, strip, process, tolerance);
         entry = oneStrip
                 ? new OneStripEntry(line, strip, process, tail)
                 : new AccumulatedEntry(line, strip, process, tail, tolerance);
-        work = new ChangeWork(line, feed, agenda, ledger, recorder, streams, this::jointReleased);
-        motion = agenda.timer("motion", 1, this::move);
+        work = new ChangeWork(line, feed, calendar, statistics, recorder, streams, this::jointReleased);
+        nextEvent = calendar.timer("motion", 1, this::move);
     }
 
     private static RunOut runOut(Line line) {
@@ -91,13 +91,13 @@ final class LineRun {
     /** Runs from time 0 to the end of the plan. */
     Replication run() {
         begin();
-        agenda.run();
+        calendar.run();
         if (!finished) {
-            throw new SimulationException("nothing is left to happen at " + agenda.now() + " s: " + describe());
+            throw new SimulationException("nothing is left to happen at " + calendar.now() + " s: " + describe());
         }
         return new Replication(
                 index,
-                ledger.totals(agenda.now()),
+                statistics.totals(calendar.now()),
                 book.records(),
                 recorder.work(),
                 recorder.trace(oneStrip ? 0 : line.accumulator().capacity()));
@@ -106,14 +106,14 @@ final class LineRun {
     private void begin() {
         Coil first = feed.coil(1);
         strip.remaining = firstUsableLength();
-        ledger.weigh(first.massPerMetre());
+        statistics.weigh(first.massPerMetre());
         process.begin(line.ratedSpeed(first));
         levels.ratedSpeed(process.rated());
         entry.begin();
-        ledger.beginTotals(0);
+        statistics.beginTotals(0);
         work.begin();
         if (plan.extent() instanceof Extent.Time time) {
-            step("end of run", Motion.END_ORDER, this::finish).start(time.duration());
+            step("end of run", StateEvent.END_ORDER, this::finish).start(time.duration());
         }
         replan();
     }
@@ -131,8 +131,8 @@ final class LineRun {
         return usable;
     }
 
-    private Agenda.Timer step(String name, int order, Runnable action) {
-        return agenda.timer(name, order, () -> {
+    private EventCalendar.Timer step(String name, int order, Runnable action) {
+        return calendar.timer(name, order, () -> {
             catchUp();
             action.run();
             replan();
@@ -141,20 +141,20 @@ final class LineRun {
 
     /** Brings the strip up to the present. */
     private void catchUp() {
-        double dt = agenda.now() - upToDate;
+        double dt = calendar.now() - upToDate;
         if (dt > 0) {
-            ledger.advance(dt, process, entry);
-            upToDate = agenda.now();
+            statistics.advance(dt, process, entry);
+            upToDate = calendar.now();
         }
     }
 
     private void move() {
         catchUp();
-        perform(soonest.motion());
+        perform(next.event());
         replan();
     }
 
-    private void perform(Motion what) {
+    private void perform(StateEvent what) {
         switch (what) {
             case PROCESS_RAMP -> process.arrive();
             case ENTRY_RAMP, ENTRY_MEETS_PROCESS, CREEP_ZONE, CREEP_ENDS, SETTLES -> entry.perform(what);
@@ -181,35 +181,35 @@ final class LineRun {
     }
 
     private void scheduleNextMotion() {
-        soonest.clear();
-        soonest.offer(Motion.PROCESS_RAMP, process.rampTime());
-        entry.offerTo(soonest);
+        next.clear();
+        next.offer(StateEvent.PROCESS_RAMP, process.rampTime());
+        entry.offerTo(next);
         if (!oneStrip) {
-            levels.offerTo(soonest, released);
+            levels.offerTo(next, released);
         }
-        soonest.offer(Motion.NEW_RATED_SPEED, joints.timeToNext(strip));
+        next.offer(StateEvent.NEW_RATED_SPEED, joints.timeToNext(strip));
         if (uncoilerPath > 0 && work.tailIsOnUncoiler()) {
-            soonest.offer(
-                    Motion.TAIL_LEAVES_UNCOILER,
+            next.offer(
+                    StateEvent.TAIL_LEAVES_UNCOILER,
                     Kinematics.travel(strip.remaining - uncoilerPath, strip.entrySpeed, strip.entryAcceleration));
         }
-        motion.stopIfPending();
-        if (soonest.exists()) {
-            motion.start(soonest.delay(), soonest.motion().order);
+        nextEvent.stopIfPending();
+        if (next.exists()) {
+            nextEvent.start(next.delay(), next.event().order);
         }
         trace();
     }
 
     private void trace() {
         if (recorder.isTracing()) {
-            recorder.point(agenda.now(), strip, entry, process);
+            recorder.point(calendar.now(), strip, entry, process);
         }
     }
 
     private void noteMatch() {
         boolean matched = entry.isMatched();
         if (matched && !wasMatched) {
-            book.matched(agenda.now());
+            book.matched(calendar.now());
         }
         wasMatched = matched;
     }
@@ -224,12 +224,12 @@ final class LineRun {
             return;
         }
         if (plan.leaveOut() > 0 && number == plan.leaveOut() + 1) {
-            ledger.beginTotals(agenda.now());
+            statistics.beginTotals(calendar.now());
         }
         released = false;
         wasMatched = false;
-        ledger.changeBegins(
-                agenda.now(),
+        statistics.changeBegins(
+                calendar.now(),
                 feed.kind(number),
                 feed.kind(number + 1),
                 oneStrip ? 0 : levels.stopLevelAtRated(),
@@ -239,7 +239,7 @@ final class LineRun {
 
     /** T1. */
     private void tailStops() {
-        tailStoppedAt = agenda.now();
+        tailStoppedAt = calendar.now();
         book.tailStopped(tailStoppedAt);
         work.tailStopped();
     }
@@ -251,7 +251,7 @@ final class LineRun {
         Coil coil = feed.coil(next);
         released = true;
         strip.remaining = feed.usableLength(next) - cropsOfRejects(next);
-        ledger.jointReleased(agenda.now(), agenda.now() - tailStoppedAt, work.waited(), work.passes());
+        statistics.jointReleased(calendar.now(), calendar.now() - tailStoppedAt, work.waited(), work.passes());
         joints.add(marksProcessAt(), coil);
         entry.release();
         replan();
@@ -279,7 +279,7 @@ final class LineRun {
 
     private void jointReachesProcess() {
         Coil coil = joints.arrive();
-        ledger.weigh(coil.massPerMetre());
+        statistics.weigh(coil.massPerMetre());
         process.changeRatedSpeed(line.ratedSpeed(coil));
         levels.ratedSpeed(process.rated());
     }
@@ -290,7 +290,7 @@ final class LineRun {
             book.close(book.latest() > plan.leaveOut());
         }
         trace();
-        agenda.stop();
+        calendar.stop();
     }
 
     private String describe() {

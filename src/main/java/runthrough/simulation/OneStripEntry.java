@@ -9,13 +9,13 @@ import runthrough.simulation.Trace.EntryState;
  * the process. Used for joining without an accumulator and for rethreading.
  */
 final class OneStripEntry implements EntrySection {
-    private final Strip strip;
+    private final LineState strip;
     private final ProcessControl process;
     private final RunOut tail;
     private final boolean waitsRestartDelay;
     private EntryState state = EntryState.MATCHED;
 
-    OneStripEntry(Line line, Strip strip, ProcessControl process, RunOut tail) {
+    OneStripEntry(Line line, LineState strip, ProcessControl process, RunOut tail) {
         this.strip = strip;
         this.process = process;
         this.tail = tail;
@@ -52,26 +52,26 @@ final class OneStripEntry implements EntrySection {
     }
 
     @Override
-    public void offerTo(Soonest soonest) {
+    public void offerTo(NextEvent next) {
         double speed = strip.entrySpeed;
         double acceleration = strip.entryAcceleration;
         if (state == EntryState.MATCHED) {
-            soonest.offer(Motion.CHANGE_STARTS, tail.timeToStart(speed, acceleration, strip.remaining));
-            soonest.offer(Motion.CREEP_ZONE, tail.timeToComeNear(speed, acceleration, strip.remaining));
+            next.offer(StateEvent.CHANGE_STARTS, tail.timeToStart(speed, acceleration, strip.remaining));
+            next.offer(StateEvent.CREEP_ZONE, tail.timeToComeNear(speed, acceleration, strip.remaining));
         } else if (state == EntryState.RUNNING_OUT) {
-            soonest.offer(Motion.CREEP_ENDS, tail.timeToEndCreep(speed, acceleration, strip.remaining));
+            next.offer(StateEvent.CREEP_ENDS, tail.timeToEndCreep(speed, acceleration, strip.remaining));
         }
     }
 
     @Override
-    public void perform(Motion motion) {
-        switch (motion) {
+    public void perform(StateEvent event) {
+        switch (event) {
             case CREEP_ZONE -> tail.comeNearTail();
             case CREEP_ENDS -> {
                 tail.endCreep();
                 process.headWhileStarved(tail.goal());
             }
-            default -> throw new IllegalArgumentException("not a motion of a one-strip entry: " + motion);
+            default -> throw new IllegalArgumentException("not an event of a one-strip entry: " + event);
         }
     }
 

@@ -9,14 +9,14 @@ import runthrough.plant.ProcessSection.Slowing;
  * slows, stops and starts are watched by {@link LevelWatch}.
  */
 final class ProcessControl {
-    private final Strip strip;
-    private final Ledger ledger;
+    private final LineState strip;
+    private final RunStatistics statistics;
     private final double up;
     private final double down;
     private final double slowedSpeed;
     private final Sampler restartDelay;
     private final OwnStopClock ownStopClock;
-    private final Agenda.Timer restart;
+    private final EventCalendar.Timer restart;
     private final DoubleSupplier ceiling;
     private final Runnable afterOwnStop;
 
@@ -39,24 +39,24 @@ final class ProcessControl {
      */
     ProcessControl(
             Line line,
-            Agenda agenda,
+            EventCalendar calendar,
             TimerFactory steps,
-            Strip strip,
-            Ledger ledger,
+            LineState strip,
+            RunStatistics statistics,
             Streams streams,
             DoubleSupplier ceiling,
             Runnable afterOwnStop) {
         this.strip = strip;
-        this.ledger = ledger;
+        this.statistics = statistics;
         this.ceiling = ceiling;
         this.afterOwnStop = afterOwnStop;
         up = line.startingAcceleration();
         down = line.stoppingDeceleration();
         slowedSpeed = line.process().slowing().map(Slowing::speed).orElse(Double.POSITIVE_INFINITY);
         restartDelay = new Sampler("restart delay", line.process().restartDelay(), streams, Source.RESTART_DELAY);
-        restart = steps.timer("restart after delay", Motion.TIMER_ORDER, this::letGo);
+        restart = steps.timer("restart after delay", StateEvent.TIMER_ORDER, this::letGo);
         ownStopClock = new OwnStopClock(
-                line.process().ownStops(), agenda, steps, streams, this::beginOwnStop, this::endOwnStop);
+                line.process().downtime(), calendar, steps, streams, this::beginOwnStop, this::endOwnStop);
     }
 
     /** Puts the process at its rated speed (m/s) at time 0. */
@@ -103,13 +103,13 @@ final class ProcessControl {
     /** Begins a starved stop; {@code towards} is 0, or the creep speed of a one-strip line (m/s). */
     void starve(double towards) {
         hold(towards);
-        ledger.starvedStop();
+        statistics.starvedStop();
     }
 
     /** Holds it as starved after a stop of its own, which is no new stop. */
     void holdAsStarved() {
         hold(0);
-        ledger.heldAsStarved();
+        statistics.heldAsStarved();
     }
 
     private void hold(double towards) {
@@ -124,7 +124,7 @@ final class ProcessControl {
 
     void slow() {
         slowed = true;
-        ledger.slowing();
+        statistics.slowing();
     }
 
     void resume() {
@@ -137,7 +137,7 @@ final class ProcessControl {
 
     /** Lets a starved process go after the restart delay, which nothing revokes. */
     void restartAfterDelay() {
-        int change = ledger.latestChange();
+        int change = statistics.latestChange();
         restarts = change == restartedIn ? restarts + 1 : 1;
         restartedIn = change;
         double delay = restartDelay.next(change, restarts);
@@ -157,7 +157,7 @@ final class ProcessControl {
 
     private void beginOwnStop() {
         ownStop = true;
-        ledger.ownStop();
+        statistics.ownStop();
     }
 
     private void endOwnStop() {
@@ -180,7 +180,7 @@ final class ProcessControl {
                 comeToRest();
             }
         }
-        ledger.noteRecovery(starved || slowed, strip.processSpeed >= rated);
+        statistics.noteRecovery(starved || slowed, strip.processSpeed >= rated);
     }
 
     private double chooseHeading() {
@@ -208,7 +208,7 @@ final class ProcessControl {
     }
 
     private void comeToRest() {
-        ledger.cameToRest();
+        statistics.cameToRest();
         ownStopClock.pause();
         if (ownStop) {
             ownStopClock.stand();

@@ -69,7 +69,7 @@ public record RandomSource(Kind kind, Optional<WorkList> list, String element, i
         List<RandomSource> sources = new ArrayList<>();
         addCoils(line, sources);
         addWork(line, sources);
-        line.process().ownStops().ifPresent(stops -> {
+        line.process().downtime().ifPresent(stops -> {
             add(!stops.runningTime().isConstant(), Kind.OWN_RUNNING, Source.OWN_RUNNING, sources);
             add(!stops.standingTime().isConstant(), Kind.OWN_STANDING, Source.OWN_STANDING, sources);
         });

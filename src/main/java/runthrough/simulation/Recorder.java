@@ -29,7 +29,7 @@ final class Recorder {
     }
 
     /** Adds a breakpoint; of several with the same motion at one time only the last says something. */
-    void point(double time, Strip strip, EntrySection entry, ProcessControl process) {
+    void point(double time, LineState strip, EntrySection entry, ProcessControl process) {
         Point point = new Point(
                 time,
                 strip.level,

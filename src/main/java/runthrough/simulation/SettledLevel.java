@@ -16,14 +16,14 @@ import runthrough.plant.Line;
  * it slows at d_e, X stays as it is. All in SI units.
  */
 final class SettledLevel {
-    private final Strip strip;
+    private final LineState strip;
     private final ProcessControl process;
     private final double entryUp;
     private final double entryDown;
     private final double processUp;
     private final double processDown;
 
-    SettledLevel(Line line, Strip strip, ProcessControl process) {
+    SettledLevel(Line line, LineState strip, ProcessControl process) {
         this.strip = strip;
         this.process = process;
         entryUp = line.entry().acceleration();

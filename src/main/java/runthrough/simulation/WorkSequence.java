@@ -6,8 +6,8 @@ import runthrough.plant.Joint;
 final class WorkSequence {
     private final WorkQueue queue;
     private final Recorder recorder;
-    private final Agenda agenda;
-    private final Agenda.Timer timer;
+    private final EventCalendar calendar;
+    private final EventCalendar.Timer timer;
     private final Runnable whenDone;
     private int change;
     private int pass;
@@ -15,13 +15,13 @@ final class WorkSequence {
     private int next;
     private double begun;
 
-    WorkSequence(WorkQueue queue, Agenda agenda, Recorder recorder, Runnable whenDone) {
+    WorkSequence(WorkQueue queue, EventCalendar calendar, Recorder recorder, Runnable whenDone) {
         this.queue = queue;
-        this.agenda = agenda;
+        this.calendar = calendar;
         this.recorder = recorder;
         this.whenDone = whenDone;
-        timer = agenda.timer(
-                queue.list().name().toLowerCase(java.util.Locale.ROOT), Motion.TIMER_ORDER, this::elementDone);
+        timer = calendar.timer(
+                queue.list().name().toLowerCase(java.util.Locale.ROOT), StateEvent.TIMER_ORDER, this::elementDone);
     }
 
     /**
@@ -37,7 +37,7 @@ final class WorkSequence {
     }
 
     private void elementDone() {
-        recorder.work(change, pass, queue.list(), next - 1, begun, agenda.now());
+        recorder.work(change, pass, queue.list(), next - 1, begun, calendar.now());
         proceed();
     }
 
@@ -45,7 +45,7 @@ final class WorkSequence {
         while (next < queue.size()) {
             int element = next++;
             if (queue.isDone(element, change, pass, joint)) {
-                begun = agenda.now();
+                begun = calendar.now();
                 timer.start(queue.draw(element, change, pass, joint));
                 return;
             }

@@ -2,9 +2,9 @@
  * Runs a described line through its coil changes, event by event.
  *
  * <p>Main types: {@link runthrough.simulation.LineSimulator} runs replications; {@link runthrough.simulation.Replication} is
- * what one gives. Behind them, {@code LineRun} owns everything of one replication; {@code Strip} holds speeds and level;
+ * what one gives. Behind them, {@code LineRun} owns everything of one replication; {@code LineState} holds speeds and level;
  * {@code ProcessControl}, {@code AccumulatedEntry} or {@code OneStripEntry}, {@code LevelWatch} and {@code ChangeWork} act
- * on it; {@code Ledger} and {@code ChangeBook} keep account. Units: SI.
+ * on it; {@code RunStatistics} and {@code ChangeBook} keep account. Units: SI.
  *
  * <h2>Motion</h2>
  *

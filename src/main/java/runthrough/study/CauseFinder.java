@@ -14,6 +14,8 @@ import runthrough.simulation.Outcome;
  * not, see {@link StripNeeded}. Causes are tried in their order: without the wait for preparation it would have lasted; else
  * from a full accumulator and without the wait it would have; else the capacity is too small. A stop or slowing that an
  * earlier coil change handed on, while the strip now lasts, is laid to what the earlier one was.
+ *
+ * <p>Rules CAUSE-1, CAUSE-2, CAUSE-3, CAUSE-4, CAUSE-5.
  */
 final class CauseFinder {
     /** Metres, relative to the capacity, by which levels that are meant to be equal may differ. */

@@ -24,6 +24,8 @@ import runthrough.study.statistics.Wilson;
  * over all times that the schedule came to it and all replications.
  *
  * <p>There may be a million coils: of each no more is kept than a few numbers.
+ *
+ * <p>Rule COIL-8.
  */
 public final class CoilOutcomes {
     private final Line line;

@@ -23,7 +23,11 @@ public final class StripMargin {
                 line.process().slowing().map(ProcessSection.Slowing::level).orElse(0.0);
     }
 
-    /** The level (m) above which the process holds its rated speed: that at which it slows, or else stops. */
+    /**
+     * The level (m) above which the process holds its rated speed: that at which it slows, or else stops.
+     *
+     * <p>Rule MARGIN-1.
+     */
     double holdLevel(ChangeRecord change) {
         return Math.max(change.stopLevel(), slowLevel);
     }
@@ -31,6 +35,8 @@ public final class StripMargin {
     /**
      * Metres to spare above the level at which the process slows or stops. Where it did so, what is missing (negative) is
      * reckoned with the process kept at its rated speed, for a process that stops takes less.
+     *
+     * <p>Rule MARGIN-2.
      */
     public double metres(ChangeRecord change) {
         double spare = change.lowestLevel() - holdLevel(change);
@@ -39,7 +45,7 @@ public final class StripMargin {
                 : Math.min(spare, change.levelAtStart() - needed.of(change) - holdLevel(change));
     }
 
-    /** The same as seconds of joint time at the rated speed. */
+    /** The same as seconds of joint time at the rated speed. Rule MARGIN-3. */
     double seconds(ChangeRecord change) {
         return seconds(change, metres(change));
     }
@@ -53,6 +59,8 @@ public final class StripMargin {
      * By how much (m/s) the process could have run faster (positive), or would have had to run slower, through this joint on
      * the strip held at its start: from the closed form for an entry at the process's speed, and no faster than the entry
      * can.
+     *
+     * <p>Rule MARGIN-3.
      */
     double speed(ChangeRecord change) {
         double fastest =

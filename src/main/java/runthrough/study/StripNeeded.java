@@ -12,6 +12,8 @@ import runthrough.simulation.ChangeRecord;
  *
  * <p>Between {@code T0} and {@code T1} the entry slows to a stop, or slows to creep speed, creeps and stops; how long that
  * took gives the strip that passed. A rated speed that changes before the entry has caught up is not followed.
+ *
+ * <p>Rule MARGIN-1.
  */
 final class StripNeeded {
     private final Line line;

@@ -8,6 +8,8 @@ import runthrough.study.statistics.Wilson;
 /**
  * Holds the share of coil changes run through against the target.
  *
+ * <p>Rule REPORT-16.
+ *
  * @param target share asked for, in (0, 1]
  * @param share what was seen
  * @param trials coil changes that it was seen in

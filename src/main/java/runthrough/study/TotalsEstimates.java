@@ -8,7 +8,11 @@ import runthrough.simulation.Totals;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Estimators;
 
-/** What the totals of independent replications tell: stops and output, as means over replications. A shift is 8 h. */
+/**
+ * What the totals of independent replications tell: stops and output, as means over replications. A shift is 8 h.
+ *
+ * <p>Rules REPORT-8, REPORT-9, REPORT-14.
+ */
 final class TotalsEstimates {
     /** A shift (s). */
     private static final double SHIFT = 8 * 3600.0;

@@ -45,6 +45,7 @@ final class VerdictMaker {
                 oneStrip ? Optional.empty() : Optional.of(storage()));
     }
 
+    /** Rule MARGIN-4. */
     private Verdict.Spare spare(double target) {
         double share = 1 - target;
         return new Verdict.Spare(

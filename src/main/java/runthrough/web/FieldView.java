@@ -63,13 +63,14 @@ record FieldView(
             Unit.KILOPOUND_PER_SQUARE_INCH);
 
     /** Figures of the line that the page can write back into a scenario. */
-    private static final List<LineFigure> FIGURES =
-            List.of(LineFigure.RATED_SPEED, LineFigure.JOINT_TIME, LineFigure.USABLE_CAPACITY);
+    private static final List<LineFigure> FIGURES = List.of(
+            LineFigure.RATED_SPEED, LineFigure.JOINT_CYCLE_TIME, LineFigure.RETHREAD_TIME, LineFigure.USABLE_CAPACITY);
 
     /** What people ask about first, in this order. */
     static final List<String> QUICK = List.of(
             LineFigure.RATED_SPEED.path(),
-            LineFigure.JOINT_TIME.path(),
+            LineFigure.JOINT_CYCLE_TIME.path(),
+            LineFigure.RETHREAD_TIME.path(),
             LineFigure.USABLE_CAPACITY.path(),
             "entry.top-speed");
 
@@ -120,7 +121,8 @@ record FieldView(
     static String name(String path) {
         String named = switch (path) {
             case "rated-speed" -> "process speed";
-            case "joint-time" -> "time of a joint, on average";
+            case "joint-cycle-time" -> "joint cycle time, mean";
+            case "rethread-time" -> "rethread time, mean";
             case "usable-capacity" -> "accumulator holds";
             case "entry.top-speed" -> "entry top speed";
             default ->

@@ -112,17 +112,18 @@ record Fixes(String words, List<Fix> fixes) {
                         List.of(new Ask.Part(LineFigure.RATED_SPEED.path(), setting.text))));
             }
             case JOINT_TIME_FACTOR -> {
-                OptionalDouble now = LineFigure.JOINT_TIME.of(request.line());
+                LineFigure standing = LineFigure.standingTime(request.line());
+                OptionalDouble now = standing.of(request.line());
                 if (now.isEmpty()) {
                     yield Optional.empty();
                 }
-                double least = LineFigure.JOINT_TIME.least(request.line());
+                double least = standing.least(request.line());
                 double mean = least + (now.getAsDouble() - least) * value;
                 Setting setting = Setting.in(Unit.SECOND, mean, RoundingMode.FLOOR);
                 yield Optional.of(new Fix(
                         "Joints that take " + setting.text + " on average, instead of "
                                 + Numbers.text(now.getAsDouble(), DIGITS) + " s",
-                        List.of(new Ask.Part(LineFigure.JOINT_TIME.path(), setting.text))));
+                        List.of(new Ask.Part(standing.path(), setting.text))));
             }
             case ENTRY_TOP_SPEED -> {
                 Setting setting = Setting.of(Kind.SPEED, value, RoundingMode.CEILING, units);

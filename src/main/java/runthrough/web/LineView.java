@@ -98,7 +98,7 @@ record LineView(
                 units(system),
                 axes,
                 LineFigure.RATED_SPEED.path(),
-                LineFigure.JOINT_TIME.path());
+                LineFigure.standingTime(request.line()).path());
     }
 
     /** What the page is told of a scenario that cannot be run. */

@@ -84,7 +84,7 @@ class DescribingCommandsTest {
                         "complete -F _complete_runthrough",
                         "--require-target",
                         "\"metric\" \"us\"",
-                        "process.own-stops");
+                        "process.downtime");
         assertThat(done.err()).isEmpty();
     }
 }

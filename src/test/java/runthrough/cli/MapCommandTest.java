@@ -36,10 +36,10 @@ class MapCommandTest {
 
         assertThat(done.code()).as(done.err()).isZero();
         assertThat(done.out().lines().skip(1).findFirst().orElseThrow())
-                .matches("ON \\d\\d(\\.\\d)? % OF THE MAP\\. For joint time from .*");
+                .matches("ON \\d\\d(\\.\\d)? % OF THE MAP\\. For joint cycle time from .*");
         assertThat(done.out().replace('\n', ' '))
                 .contains("The line as it is, at 60 s and 60 m/min, meets it")
-                .contains("With joint time changed alone, the target is lost at about ")
+                .contains("With joint cycle time changed alone, the target is lost at about ")
                 .contains("The calculation by hand draws the same line as the simulation.");
         assertThat(done.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
     }
@@ -107,7 +107,7 @@ class MapCommandTest {
                 .hasSizeLessThan(150_000)
                 .contains("the line as it is", "limit by hand: capacity", "target of 95 %", "below 50 %");
         assertThat(Files.readString(folder.resolve("report/map-points.csv")))
-                .startsWith("joint-time (s),rated-speed (m/min),share run through,");
+                .startsWith("joint-cycle-time (s),rated-speed (m/min),share run through,");
     }
 
     @Test
@@ -137,15 +137,15 @@ class MapCommandTest {
             value = {
                 "--x entry.topspeed=1m/min..2m/min | --x entry.topspeed = 1m/min..2m/min; is not a part of this scenario. Did"
                         + " you mean entry.top-speed?",
-                "--x joint-time=150s..30s | --x joint-time = 150s..30s; must rise: 30s is not more than 150s. Give the least",
-                "--x joint-time=30s..30s | must rise",
-                "--x joint-time=30m..150m | --x joint-time = 30m; m is a unit of length, not of time",
-                "--x joint-time=30..150 | --x joint-time = 30; the unit is missing",
-                "--x joint-time=30s | must be a range, from its least to its greatest value with two dots between them",
-                "--x joint-time=30s.. | must be a range",
-                "--x joint-time=-30s..50s | must be more than 0 s",
+                "--x joint-cycle-time=150s..30s | --x joint-cycle-time = 150s..30s; must rise: 30s is not more than 150s. Give the least",
+                "--x joint-cycle-time=30s..30s | must rise",
+                "--x joint-cycle-time=30m..150m | --x joint-cycle-time = 30m; m is a unit of length, not of time",
+                "--x joint-cycle-time=30..150 | --x joint-cycle-time = 30; the unit is missing",
+                "--x joint-cycle-time=30s | must be a range, from its least to its greatest value with two dots between them",
+                "--x joint-cycle-time=30s.. | must be a range",
+                "--x joint-cycle-time=-30s..50s | must be more than 0 s",
                 "--y entry.uncoilers=1..2.5 | must be a whole number, at least 1 and at most 100",
-                "--x joint-time=30s..90s --y joint-time=10s..20s | is on the other side of the map already",
+                "--x joint-cycle-time=30s..90s --y joint-cycle-time=10s..20s | is on the other side of the map already",
                 "--x accumulator.capacity=0m..50m | must be more than 0 m",
                 "--x title=1..2 | is not a single number",
                 "--x run.seed=1..2 | is about how to run, not about the line",
@@ -176,7 +176,7 @@ class MapCommandTest {
                 "--set",
                 "usable-capacity=50m",
                 "--set",
-                "joint-time=40s");
+                "joint-cycle-time=40s");
         JsonNode map = new ObjectMapper().readTree(done.out());
 
         assertThat(done.code()).as(done.err()).isZero();

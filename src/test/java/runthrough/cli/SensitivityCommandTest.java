@@ -75,7 +75,7 @@ class SensitivityCommandTest {
                 "--range",
                 "process.speed=30m/min..54 m/min",
                 "--range",
-                "joint-time=30s..2min",
+                "joint-cycle-time=30s..2min",
                 "--usual-range",
                 "20%");
 
@@ -87,7 +87,7 @@ class SensitivityCommandTest {
         assertThat(speed.at("/low/strip_change/by/mean").asDouble()).isCloseTo(30, within(1e-9));
         assertThat(speed.at("/high/strip_change/by/mean").asDouble()).isCloseTo(6, within(1e-9));
         // 120 s take 120 m: 20 m short, and every coil change fails.
-        JsonNode joint = input(answer, "joint-time");
+        JsonNode joint = input(answer, "joint-cycle-time");
         assertThat(joint.at("/high/strip_change/by/mean").asDouble()).isCloseTo(-60, within(1e-9));
         assertThat(joint.at("/high/share_change/by/mean").asDouble()).isCloseTo(-1, within(1e-9));
         assertThat(input(answer, "accumulator.capacity").at("/low/value").asText())

@@ -30,7 +30,7 @@ class SetValuesTest {
                 .containsPattern("(?m)^entry.top-speed +120 m/min +more than 0 m/min$")
                 .containsPattern("(?m)^coil-change.join.join strip +60 s +0 s or more$")
                 .containsPattern("(?m)^accumulator.reserve +0 m +0 m or more; by default, the file does not say$")
-                .containsPattern("(?m)^joint-time +60 s +more than 0 s$");
+                .containsPattern("(?m)^joint-cycle-time +60 s +more than 0 s$");
     }
 
     /** 100 m of strip last 100 s at 1 m/s: 60 s run through, 110 s do not. */
@@ -38,10 +38,12 @@ class SetValuesTest {
     void aValueThatIsSetChangesTheAnswerAndIsTold() {
         assertThat(session.run("run", "line.yaml", "--no-report").out()).contains("RUNS THROUGH");
 
-        Session.Done done = session.run("run", "line.yaml", "--no-report", "--set", "joint-time=110s");
+        Session.Done done = session.run("run", "line.yaml", "--no-report", "--set", "joint-cycle-time=110s");
 
         assertThat(done.code()).isZero();
-        assertThat(done.out()).contains("STOPS").contains("Changed for this run: joint-time = 110s instead of 60 s.");
+        assertThat(done.out())
+                .contains("STOPS")
+                .contains("Changed for this run: joint-cycle-time = 110s instead of 60 s.");
     }
 
     @Test
@@ -67,11 +69,11 @@ class SetValuesTest {
 
     @Test
     void theStudiesTakeValuesToo() {
-        Session.Done done = session.run("size", "line.yaml", "--no-report", "--set", "joint-time=80s");
+        Session.Done done = session.run("size", "line.yaml", "--no-report", "--set", "joint-cycle-time=80s");
 
         assertThat(done.code()).isZero();
         assertThat(done.out())
-                .contains("Changed for this run: joint-time = 80s instead of 60 s.")
+                .contains("Changed for this run: joint-cycle-time = 80s instead of 60 s.")
                 .contains("80 m");
     }
 
@@ -83,7 +85,7 @@ class SetValuesTest {
                 "--set",
                 "entry.topspeed=1m/min",
                 "--set",
-                "joint-time",
+                "joint-cycle-time",
                 "--set",
                 "coil.width=3 kg");
 
@@ -91,7 +93,7 @@ class SetValuesTest {
         assertThat(done.out()).isEmpty();
         assertThat(done.err().lines())
                 .containsExactly(
-                        "--set joint-time; must be a path and a value with = between them. Write it like --set"
+                        "--set joint-cycle-time; must be a path and a value with = between them. Write it like --set"
                                 + " entry.top-speed=100m/min.",
                         "--set entry.topspeed = 1m/min; is not a part of this scenario. Did you mean entry.top-speed?",
                         "--set coil.width = 3 kg; kg is a unit of mass, not of length; allowed are um, mm, cm, m, km, in, ft,"

@@ -80,7 +80,7 @@ final class ChosenLines {
     private static LineBuilder overtravel() {
         return ramps().entry(2.57, 0.31, 0.11)
                 .process(1.53, 0.17, 0.39)
-                .ownStops(Distribution.exponential(170), Distribution.uniform(11, 73));
+                .downtime(Distribution.exponential(170), Distribution.uniform(11, 73));
     }
 
     private void process() {
@@ -91,16 +91,16 @@ final class ChosenLines {
         add("slowing until full", tight().slowing(0.61, 97.3, NO_LEVEL));
         add(
                 "own stops that the entry follows",
-                tight().ownStops(Distribution.exponential(210), Distribution.gamma(41, 17)));
+                tight().downtime(Distribution.exponential(210), Distribution.gamma(41, 17)));
         add("own stops that the entry cannot follow", overtravel());
         add("own stops near the tail", overtravel().creep(0.52, 31.3).coils(coil(Distribution.uniform(130, 210))));
         add(
                 "everything that holds the process back",
                 tight().slowing(0.61, 47.3, NO_LEVEL)
                         .restart(60.7, Distribution.uniform(1, 9))
-                        .ownStops(Distribution.exponential(110), Distribution.uniform(11, 73))
+                        .downtime(Distribution.exponential(110), Distribution.uniform(11, 73))
                         .creep(0.41, 7.3)
-                        .spoilt(2.3));
+                        .scrapPerStop(2.3));
     }
 
     private static LineBuilder tight() {
@@ -187,7 +187,7 @@ final class ChosenLines {
                 oneStrip()
                         .coils(coil(Distribution.uniform(60, 90)))
                         .creep(0.33, 11.7)
-                        .ownStops(Distribution.exponential(37), Distribution.uniform(11, 73)));
+                        .downtime(Distribution.exponential(37), Distribution.uniform(11, 73)));
         add(
                 "joined without an accumulator, speed by coil",
                 oneStrip()
@@ -198,7 +198,7 @@ final class ChosenLines {
                 "threaded anew, own stops, speed by coil",
                 prepared()
                         .coils(coilAt(307, 1.1), coilAt(151, 1.53))
-                        .ownStops(Distribution.exponential(91), Distribution.uniform(11, 73))
+                        .downtime(Distribution.exponential(91), Distribution.uniform(11, 73))
                         .rethread(Distribution.triangular(210, 400, 870)));
     }
 
@@ -206,7 +206,7 @@ final class ChosenLines {
         return prepared()
                 .practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
                 .restart(NO_LEVEL, Distribution.uniform(1, 9))
-                .spoilt(2.3);
+                .scrapPerStop(2.3);
     }
 
     private void extents() {

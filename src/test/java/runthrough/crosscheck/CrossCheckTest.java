@@ -127,7 +127,7 @@ class CrossCheckTest {
         has.put("crew of two", line.change().crew() == 2);
         has.put("joined without an accumulator", line.practice() == Practice.JOIN_WITHOUT_ACCUMULATOR);
         has.put("one uncoiler", line.entry().uncoilers() == 1);
-        has.put("own stops", line.process().ownStops().isPresent());
+        has.put("own stops", line.process().downtime().isPresent());
         boolean rejects = !(line.change().reject() instanceof Reject.Never);
         has.put("rejects", rejects);
         has.put(

@@ -109,9 +109,9 @@ final class LineDocument {
             putFinite(slow, "resume_level", slowing.resumeLevel());
             return slow;
         })));
-        node.put("own_stops", process.ownStops().isPresent());
+        node.put("own_stops", process.downtime().isPresent());
         node.put("path", process.path());
-        node.put("spoilt_per_stop", process.spoiltPerStop());
+        node.put("spoilt_per_stop", process.scrapPerStop());
         return node;
     }
 

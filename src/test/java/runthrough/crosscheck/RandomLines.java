@@ -22,7 +22,7 @@ import runthrough.plant.MeasuredRows;
 import runthrough.plant.Message;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
-import runthrough.plant.ProcessSection.OwnStops;
+import runthrough.plant.ProcessSection.Downtime;
 import runthrough.plant.ProcessSection.Slowing;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
@@ -233,7 +233,7 @@ final class RandomLines {
                 chance(0.4) ? Distribution.constant(0) : time(20),
                 practice == Practice.JOIN_WITH_ACCUMULATOR && chance(0.45) ? Optional.of(slowing()) : Optional.empty(),
                 chance(0.4)
-                        ? Optional.of(new OwnStops(time(between(30, 600)), time(between(5, 150))))
+                        ? Optional.of(new Downtime(time(between(30, 600)), time(between(5, 150))))
                         : Optional.empty(),
                 needsPath || chance(0.5) ? between(0.5, 60) : 0,
                 chance(0.5) ? 0 : between(0, 4));

@@ -59,6 +59,7 @@ class ClosedFormsIdentityTest {
 
     @Test
     void stripDrawn_isWhatTheProcessUsesLessWhatTheEntryBrings() {
+        // Rules FORM-1, FORM-8.
         overRandomLines((random, forms, seed) -> {
             double joint = random.between(0, 600);
             List<Piece> entry = runOut(forms.entry());
@@ -79,6 +80,7 @@ class ClosedFormsIdentityTest {
 
     @Test
     void longestJoint_needsJustTheCapacity() {
+        // Rule FORM-3.
         overRandomLines((random, forms, seed) -> assertThat(forms.capacityNeeded(forms.longestJoint()))
                 .as(seed)
                 .isCloseTo(forms.capacity(), within(TOLERANCE * forms.capacity())));
@@ -86,6 +88,7 @@ class ClosedFormsIdentityTest {
 
     @Test
     void fastestSpeed_needsJustTheCapacity() {
+        // Rule FORM-4.
         overRandomLines((random, forms, seed) -> {
             double joint = random.between(1, 600);
             double fastest = forms.fastestSpeed(joint);
@@ -113,6 +116,7 @@ class ClosedFormsIdentityTest {
 
     @Test
     void refill_integratesToTheStripDrawn() {
+        // Rule FORM-5.
         overRandomLines((random, forms, seed) -> {
             double joint = random.between(0, 600);
             double v = forms.entry().speed();
@@ -142,6 +146,7 @@ class ClosedFormsIdentityTest {
 
     @Test
     void refillAtTheLongestRefilledJoint_usesJustTheCoil() {
+        // Rule FORM-6.
         overRandomLines((random, forms, seed) -> {
             double joint = forms.longestRefilledJoint().orElseThrow();
             if (forms.stripDrawn(joint) > 0) {

@@ -66,6 +66,7 @@ class ClosedFormsTest {
             double drawn,
             double refillTime,
             CheckBook book) {
+        // Rules FORM-1, FORM-5.
         ClosedForms forms = forms(speed, topSpeed, acceleration, deceleration, 200, 1000);
         check(book, id, "time to stop", "s", stopTime, forms.entry().runOutTime());
         check(book, id, "length to stop in", "m", stopDistance, forms.entry().stoppingLength());
@@ -84,6 +85,7 @@ class ClosedFormsTest {
     /** K04: 1 m is regained before the entry reaches its top speed of 2.5 m/s; it turns back at 2.166666667 m/s after 1/3 of it. */
     @Test
     void smallDeficit_isRefilledInATriangle(CheckBook book) {
+        // Rule FORM-5.
         Refill refill = forms(1.5, 2.5, 0.4, 0.5, 200, 1000).refillOf(1);
         check(book, "K04", "refill time", "s", 3, refill.time());
         check(book, "K04", "peak speed of the entry", "m/s", 2.166666667, 1.5 + refill.overspeed());
@@ -94,6 +96,7 @@ class ClosedFormsTest {
     /** K06: a whole cycle of 400 s: 3 s down, 90 s standing, 3.75 s up, 142.3125 s refill, and 160.9375 s at 1.5 m/s. */
     @Test
     void wholeCycle(CheckBook book) {
+        // Rule FORM-6.
         ClosedForms forms = forms(1.5, 2.5, 0.4, 0.5, 200, 600);
         Refill refill = forms.refill(90).orElseThrow();
         double matchedTime = (forms.stripBeforeChange() - refill.entryStrip()) / 1.5;
@@ -107,6 +110,7 @@ class ClosedFormsTest {
     /** K08: exponential joint time of mean 60 s; the process runs out with the chance P(T > (200 - 5.0625)/1.5). */
     @Test
     void longestJoint_givesTheChanceOfRunningOut(CheckBook book) {
+        // Rule FORM-3.
         ClosedForms forms = forms(1.5, 2.5, 0.4, 0.5, 200, 600);
         check(book, "K08", "strip drawn by a joint of no time", "m", 5.0625, forms.stripDrawn(0));
         book.check(KINEMATICS, "K08", "by hand: chance that a joint runs out, exponential time")
@@ -118,6 +122,7 @@ class ClosedFormsTest {
 
     @Test
     void fillRateLimit_holdsTheOverspeedDown() {
+        // Rules FORM-5, ACC-6.
         // u = 0.5 m/s: ramps 1.25 s and 1 s gain 0.3125 + 0.25 m; the other 139.5 m take 279 s.
         ClosedForms forms =
                 new ClosedForms(new StopAndGo(1.5, 0.4, 0.5, Optional.empty()), 2.5, 200, 0, 0.5, AT_ONCE, 1000);
@@ -129,6 +134,7 @@ class ClosedFormsTest {
 
     @Test
     void reserveAndStoppingOfTheProcess_addToTheCapacityNeeded() {
+        // Rules FORM-2, FORM-3.
         // 140.0625 + 10 + 1.5^2/(2 * 0.25)
         ClosedForms forms =
                 new ClosedForms(new StopAndGo(1.5, 0.4, 0.5, Optional.empty()), 2.5, 200, 10, NO_LIMIT, 0.25, 1000);
@@ -148,6 +154,7 @@ class ClosedFormsTest {
 
         @Test
         void onlyStandingCounts() {
+            // Rule FORM-1.
             assertThat(forms.stripDrawn(90)).isEqualTo(135);
             assertThat(forms.longestJoint()).isEqualTo(100);
             assertThat(forms.refill(90).orElseThrow().time()).isEqualTo(135);
@@ -156,6 +163,7 @@ class ClosedFormsTest {
 
         @Test
         void fastestSpeedIsStripOverTime() {
+            // Rule FORM-4.
             assertThat(forms.fastestSpeed(100)).isCloseTo(1.5, relative(1.5));
             assertThat(forms.fastestSpeed(0)).isInfinite();
         }
@@ -174,6 +182,7 @@ class ClosedFormsTest {
 
         @Test
         void creepingTakesLongerAndMore() {
+            // Rule FORM-8.
             assertThat(strip.creepTime()).isCloseTo(5.5, relative(5.5));
             assertThat(strip.runOutTime()).isCloseTo(8.5, relative(8.5));
             assertThat(strip.runOutLength()).isCloseTo(5, relative(5));

@@ -59,6 +59,7 @@ class HandCalculationTest {
 
     @Test
     void processThatSlows_takesMoreNotToSlow() {
+        // Rule FORM-7.
         // 140.0625 m drawn and 70 m at which it slows, of 200 m.
         HandCalculation calculation = HandCalculation.of(
                 line().slowing(1, 70, Double.NaN).topSpeed(1.6).build());
@@ -76,6 +77,7 @@ class HandCalculationTest {
 
         @Test
         void mostLoadedLimit_isNearest() {
+            // Rule FORM-12.
             // Capacity 142.3/200 = 0.71, refill 356.3/597.75 = 0.60, preparation 120/400 = 0.3.
             assertThat(HandCalculation.of(line().build()).binding()).contains(Limit.CAPACITY);
             assertThat(HandCalculation.of(line().capacity(300).build()).binding())
@@ -87,6 +89,7 @@ class HandCalculationTest {
 
         @Test
         void tooSmallAnAccumulator_comesFirst() {
+            // Rule FORM-12.
             assertThat(HandCalculation.of(line().capacity(140)
                                     .coils(coil(300))
                                     .prepare(timed("load", 900))
@@ -97,6 +100,7 @@ class HandCalculationTest {
 
         @Test
         void coilTooShortToRefill_comesBeforePreparation() {
+            // Rule FORM-12.
             assertThat(HandCalculation.of(line().coils(coil(300))
                                     .prepare(timed("load", 900))
                                     .build())
@@ -148,6 +152,7 @@ class HandCalculationTest {
 
         @Test
         void oneUncoilerTwoPeople_fromTailLeavingUntilTailWorkDone() {
+            // Rule FORM-9.
             Preparation preparation = of(line().uncoilers(1).uncoilerPath(2.25));
             assertThat(preparation.rule()).isEqualTo(Rule.UNTIL_TAIL_WORK_DONE);
             assertThat(preparation.withoutWaiting()).isCloseTo(3 + 10, within(1e-12));
@@ -157,6 +162,7 @@ class HandCalculationTest {
 
         @Test
         void twoUncoilersTwoPeople_aWholeCycle() {
+            // Rule FORM-9.
             Preparation preparation = of(line().prepare(timed("load", 399)));
             assertThat(preparation.rule()).isEqualTo(Rule.WHOLE_CYCLE);
             assertThat(preparation.withoutWaiting()).isEqualTo(400);
@@ -172,6 +178,7 @@ class HandCalculationTest {
 
         @Test
         void onePersonTwoUncoilers_whatTheJointLeavesOfACycle() {
+            // Rule FORM-9.
             Preparation preparation = of(line().crew(1).prepare(timed("load", 310)));
             assertThat(preparation.rule()).isEqualTo(Rule.BETWEEN_JOINTS);
             assertThat(preparation.withoutWaiting()).isEqualTo(400 - 90);
@@ -181,6 +188,7 @@ class HandCalculationTest {
 
         @Test
         void onePersonOneUncoiler_waitsForAllOfIt() {
+            // Rule FORM-9.
             Preparation preparation = of(line().crew(1).uncoilers(1));
             assertThat(preparation.rule()).isEqualTo(Rule.UNTIL_TAIL_STOPS);
             assertThat(preparation.withoutWaiting()).isZero();
@@ -189,6 +197,7 @@ class HandCalculationTest {
 
         @Test
         void onePersonWhoseUncoilerIsFreedEarly_letsTheTailWait() {
+            // Rule FORM-9.
             Preparation preparation = of(line().crew(1).uncoilerPath(2.25));
             assertThat(preparation.rule()).isEqualTo(Rule.UNTIL_TAIL_STOPS);
             assertThat(preparation.withoutWaiting()).isCloseTo(3, within(1e-12));
@@ -230,6 +239,7 @@ class HandCalculationTest {
 
         @Test
         void fastestCoilNeedsTheMostStrip() {
+            // Rule FORM-12.
             HandCalculation calculation =
                     HandCalculation.of(line().coils(coil(600), atSpeed(coil(600), 1.8), atSpeed(coil(600), 1.2))
                             .build());
@@ -240,6 +250,7 @@ class HandCalculationTest {
 
         @Test
         void shortestCoilLeavesTheLeastTimeToRefill() {
+            // Rule FORM-12.
             HandCalculation calculation = HandCalculation.of(
                     line().capacity(400).coils(coil(600), coil(450), coil(900)).build());
             assertThat(calculation.coil().meanLength()).isEqualTo(450);
@@ -313,6 +324,7 @@ class HandCalculationTest {
 
         @Test
         void joiningWithout_standsForJointAndRestartDelay() {
+            // Rule FORM-10.
             // 90 s and 60 s; ramps of 0.5 and 0.2 m/s2 miss 2.25 m and 5.625 m: 232.875 m in 3 + 150 + 7.5 s.
             HandCalculation calculation = HandCalculation.of(line().withoutAccumulator()
                     .restart(Double.NaN, Distribution.constant(60))
@@ -332,6 +344,7 @@ class HandCalculationTest {
 
         @Test
         void rethreading_standsForTheRethreadOnly() {
+            // Rule FORM-10.
             HandCalculation calculation = HandCalculation.of(line().rethread(Distribution.constant(600))
                     .restart(Double.NaN, Distribution.constant(60))
                     .build());
@@ -352,6 +365,7 @@ class HandCalculationTest {
 
     @Test
     void bendingIsCheckedForEachThickness_thickestFirst() {
+        // Rule ACC-10.
         // 210 GPa / (2 * 300 MPa) = 350 thicknesses: 0.7 m for 2 mm, 0.35 m for 1 mm, over a roll of 0.5 m.
         Coil thin = new Coil(
                 "thin",
@@ -374,6 +388,7 @@ class HandCalculationTest {
 
     @Test
     void carriageMustGiveStripAsFastAsTheFastestCoilRuns() {
+        // Rule ACC-7.
         HandCalculation calculation =
                 HandCalculation.of(line().accumulator(Accumulator.of(new StorageForm.Strands(8, 25, 0.3, 0.2, false)))
                         .coils(coil(600), atSpeed(coil(600), 1.7))

@@ -179,6 +179,7 @@ class SimulationAgreementTest {
     /** Both ways: what runs through by hand does so in the simulation with the same numbers, what does not does not. */
     @Test
     void withAnAccumulator(CheckBook book) {
+        // Rule FORM-11.
         List<Double> errors = new ArrayList<>();
         Map<String, Integer> cases = new TreeMap<>();
         LongStream.range(0, 1500).forEach(seed -> {
@@ -258,6 +259,7 @@ class SimulationAgreementTest {
 
     @Test
     void onOneStrip(CheckBook book) {
+        // Rules FORM-10, FORM-11.
         List<Double> errors = new ArrayList<>();
         LongStream.range(0, 1000).forEach(seed -> {
             Line line = lineOfOneStrip(new RandomForms(seed));
@@ -287,6 +289,7 @@ class SimulationAgreementTest {
     /** Just below the limit the process runs through, just above it stops. */
     @Test
     void longestJointAndFastestSpeed_areWhereTheProcessBeginsToStop() {
+        // Rules FORM-3, FORM-4, FORM-11.
         LongStream.range(0, 300).forEach(seed -> {
             Line line = lineWithAccumulator(new RandomForms(seed));
             HandCalculation hand = HandCalculation.of(line);
@@ -313,6 +316,7 @@ class SimulationAgreementTest {
 
     @Test
     void longestRefilledJoint_isWhereTheAccumulatorIsJustFullAgain() {
+        // Rules FORM-6, FORM-11.
         LongStream.range(0, 300).forEach(seed -> {
             Line line = withJoint(withCapacity(lineWithAccumulator(new RandomForms(seed)), 1e5), 1);
             double longest = ClosedForms.of(line, line.coils().get(0))

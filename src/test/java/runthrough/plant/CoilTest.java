@@ -49,6 +49,7 @@ class CoilTest {
             double massPerMillimetre,
             double spiralLength,
             CheckBook book) {
+        // Rule COIL-1.
         Coil coil = coil(thickness, width, density, new CoilSize.ByDiameters(outer, inner, 1));
 
         // Ten digits are printed.
@@ -80,6 +81,7 @@ class CoilTest {
 
     @Test
     void lengthFromMass_isThatOfTheDiametersItWindsTo(CheckBook book) {
+        // Rule COIL-1.
         // 20 t of 1.5 mm x 1250 mm steel: 1358.81104 m, wound on 508 mm to 1689.142364 mm.
         Coil byMass = coil(0.0015, 1.25, 7850, new CoilSize.ByMass(Distribution.constant(20000)));
         Coil byDiameters = coil(0.0015, 1.25, 7850, new CoilSize.ByDiameters(1.689142364, 0.508, 1));
@@ -136,6 +138,7 @@ class CoilTest {
 
     @Test
     void windingFactorIsTheShareThatIsStrip() {
+        // Rule COIL-1.
         Coil tight = coil(0.002, 1, 7850, new CoilSize.ByDiameters(1.5, 0.5, 1));
         Coil loose = coil(0.002, 1, 7850, new CoilSize.ByDiameters(1.5, 0.5, 0.9));
         assertThat(loose.meanLength()).isCloseTo(0.9 * tight.meanLength(), withinPercentage(1e-10));
@@ -143,6 +146,7 @@ class CoilTest {
 
     @Test
     void usableLengthIsWhatTheCropsLeave() {
+        // Rule COIL-2.
         Coil coil = LineBuilder.coil(Distribution.uniform(400, 600), 0.4, 0.3);
         assertThat(coil.usableLength(0.25)).isCloseTo(450 - 0.7, within(1e-12));
         assertThat(coil.meanUsableLength()).isCloseTo(500 - 0.7, within(1e-12));
@@ -151,6 +155,7 @@ class CoilTest {
 
     @Test
     void randomMass_makesRandomLength() {
+        // Rule COIL-6.
         // 2 mm x 1 m x 7850 kg/m3 weigh 15.7 kg/m.
         Coil coil = coil(0.002, 1, 7850, new CoilSize.ByMass(Distribution.uniform(15700, 31400)));
         assertThat(coil.size().isConstant()).isFalse();
@@ -169,6 +174,7 @@ class CoilTest {
 
     @Test
     void whatNoCoilCanBe_isRefusedWithItsValue() {
+        // Rule CHECK-1.
         assertThatThrownBy(() -> coil(Double.NaN, 1, 7850, new CoilSize.ByLength(Distribution.constant(1))))
                 .hasMessage("thickness = NaN; must be more than 0 and finite");
         assertThatThrownBy(() -> coil(0.001, 0, 7850, new CoilSize.ByLength(Distribution.constant(1))))

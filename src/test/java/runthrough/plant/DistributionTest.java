@@ -67,15 +67,17 @@ class DistributionTest {
     }
 
     @ParameterizedTest
-    @MethodSource("laws")
+    @MethodSource("distributions")
     void meanAndSpread_areThoseOfTheOracle(Distribution distribution, ContinuousDistribution oracle) {
+        // Rules DIST-2, DIST-3, DIST-4, DIST-5, DIST-6, DIST-7, DIST-8, DIST-12.
         assertThat(distribution.mean()).isCloseTo(oracle.getMean(), within(1e-10 * oracle.getMean()));
         assertThat(distribution.sd()).isCloseTo(Math.sqrt(oracle.getVariance()), within(1e-8 * distribution.sd()));
     }
 
     @ParameterizedTest
-    @MethodSource("laws")
+    @MethodSource("distributions")
     void quantiles_areWhereTheOracleHasTheirShare(Distribution distribution, ContinuousDistribution oracle) {
+        // Rules DIST-12, RANDOM-1.
         // The share is compared, on the side where it is small: a quantile may be ill conditioned, its share is not.
         // Near an
         // end that is not zero the quantile itself is rounded, by a few parts in 1e16.
@@ -118,7 +120,7 @@ class DistributionTest {
     }
 
     @ParameterizedTest
-    @MethodSource("laws")
+    @MethodSource("distributions")
     void quantiles_neverFallAndStayBetweenTheirEnds(Distribution distribution) {
         double before = distribution.lowest();
         for (int i = 1; i < 4000; i++) {
@@ -135,7 +137,7 @@ class DistributionTest {
     }
 
     @ParameterizedTest
-    @MethodSource("laws")
+    @MethodSource("distributions")
     void ends_areThoseOfTheOracle(Distribution distribution, ContinuousDistribution oracle) {
         assertThat(distribution.lowest()).isEqualTo(oracle.getSupportLowerBound());
         assertThat(distribution.highest()).isEqualTo(oracle.getSupportUpperBound());
@@ -159,12 +161,14 @@ class DistributionTest {
 
     @Test
     void normalConditionedOnPositive_hasALargerMeanThanItsParent() {
+        // Rule DIST-4.
         // Hazard of the standard normal at -1: 0.24197/0.84134 = 0.2876, so 2 + 2 * 0.2876 = 2.5752.
         assertThat(Distribution.normal(2, 2).mean()).isCloseTo(2.5752, within(1e-4));
     }
 
     @Test
     void constant_isItselfAtEveryShare() {
+        // Rule DIST-1.
         Distribution constant = Distribution.constant(7);
         assertThat(List.of(
                         constant.quantile(0.01),
@@ -179,6 +183,7 @@ class DistributionTest {
 
     @Test
     void spreadOfZero_actsAsConstant() {
+        // Rule DIST-11.
         assertThat(Distribution.normal(5, 0)).isEqualTo(Distribution.constant(5));
         assertThat(Distribution.lognormal(5, 0)).isEqualTo(Distribution.constant(5));
         assertThat(Distribution.gamma(5, 0)).isEqualTo(Distribution.constant(5));
@@ -189,6 +194,7 @@ class DistributionTest {
 
     @Test
     void observedValues_areDrawnEachWithItsShare() {
+        // Rule DIST-9.
         // Mean (2 + 4 + 4 + 10)/4 = 5, squares 9 + 1 + 1 + 25 = 36, over all four: sqrt(36/4) = 3.
         Distribution observed = Distribution.observed(List.of(4.0, 10.0, 2.0, 4.0));
         assertThat(observed.mean()).isEqualTo(5);
@@ -208,6 +214,7 @@ class DistributionTest {
 
     @Test
     void shift_movesAllButTheSpread() {
+        // Rule DIST-10.
         Distribution shifted = Distribution.triangular(60, 90, 240).shifted(-20);
         assertThat(shifted.mean()).isEqualTo(110);
         assertThat(shifted.sd()).isEqualTo(Distribution.triangular(60, 90, 240).sd());
@@ -226,6 +233,7 @@ class DistributionTest {
 
     @Test
     void whatNoDistributionCanBe_isRefusedWithItsValues() {
+        // Rule CHECK-1.
         assertThatThrownBy(() -> Distribution.constant(Double.NaN))
                 .hasMessage("value = NaN; must be 0 or more and finite");
         assertThatThrownBy(() -> Distribution.uniform(5, 4)).hasMessage("max = 4.0; must be min (5.0) or more");

@@ -142,9 +142,9 @@ public final class LineBuilder {
                 process.restartLevel(),
                 process.restartDelay(),
                 process.slowing(),
-                process.ownStops(),
+                process.downtime(),
                 process.path(),
-                process.spoiltPerStop()));
+                process.scrapPerStop()));
     }
 
     public LineBuilder processSpeed(double value) {
@@ -159,9 +159,9 @@ public final class LineBuilder {
                 level,
                 delay,
                 process.slowing(),
-                process.ownStops(),
+                process.downtime(),
                 process.path(),
-                process.spoiltPerStop()));
+                process.scrapPerStop()));
     }
 
     public LineBuilder slowing(double speed, double level, double resumeLevel) {
@@ -172,12 +172,12 @@ public final class LineBuilder {
                 process.restartLevel(),
                 process.restartDelay(),
                 Optional.of(new ProcessSection.Slowing(speed, level, resumeLevel)),
-                process.ownStops(),
+                process.downtime(),
                 process.path(),
-                process.spoiltPerStop()));
+                process.scrapPerStop()));
     }
 
-    public LineBuilder ownStops(Distribution runningTime, Distribution standingTime) {
+    public LineBuilder downtime(Distribution runningTime, Distribution standingTime) {
         return process(new ProcessSection(
                 process.speed(),
                 process.acceleration(),
@@ -185,9 +185,9 @@ public final class LineBuilder {
                 process.restartLevel(),
                 process.restartDelay(),
                 process.slowing(),
-                Optional.of(new ProcessSection.OwnStops(runningTime, standingTime)),
+                Optional.of(new ProcessSection.Downtime(runningTime, standingTime)),
                 process.path(),
-                process.spoiltPerStop()));
+                process.scrapPerStop()));
     }
 
     public LineBuilder change(UnaryOperator<CoilChange> edit) {

@@ -76,6 +76,7 @@ class LineCheckTest {
 
         @Test
         void capacityBelowReserve_isRefused() {
+            // Rule CHECK-10.
             assertError(
                     line().reserve(201),
                     "accumulator.reserve = 201 m; must be at most the accumulator's capacity, 200 m."
@@ -84,6 +85,7 @@ class LineCheckTest {
 
         @Test
         void capacityBelowStopLevel_isRefused() {
+            // Rule CHECK-11.
             // 198 m + 1.5^2/(2 * 0.5) m = 200.25 m
             assertError(
                     line().reserve(198),
@@ -94,11 +96,13 @@ class LineCheckTest {
 
         @Test
         void capacityJustTheStopLevel_isAllowed() {
+            // Rule CHECK-11.
             assertThat(LineCheck.check(line().reserve(200 - 2.25).build())).isEmpty();
         }
 
         @Test
         void stopLevelIsThatOfTheFastestCoil() {
+            // Rule CHECK-11.
             // 3^2/(2 * 0.5) = 9 m
             assertThat(LineCheck.check(line().coils(coil(600), atSpeed(coil(600), 3))
                             .topSpeed(4)
@@ -112,6 +116,7 @@ class LineCheckTest {
 
         @Test
         void noCapacity_isRefusedForJoiningWithAnAccumulator() {
+            // Rule CHECK-9.
             assertError(
                     line().accumulator(Accumulator.none()),
                     "accumulator = 0 m of strip; must hold more than 0 to join while the process runs. Give the"
@@ -120,6 +125,7 @@ class LineCheckTest {
 
         @Test
         void restartLevelAboveCapacity_isRefused() {
+            // Rule CHECK-12.
             assertError(
                     line().restart(200.5, Distribution.constant(0)),
                     "process.restart.level = 200.5 m; must be at most the accumulator's capacity, 200 m. Give a level"
@@ -128,7 +134,7 @@ class LineCheckTest {
 
         @Test
         void restartLevelBelowStopLevel_isRefused() {
-            // x_stop(1.5 m/s) = 0 m + 1.5^2/(2 * 0.5) m = 2.25 m
+            // Rule CHECK-13; x_stop(1.5 m/s) = 0 m + 1.5^2/(2 * 0.5) m = 2.25 m
             assertError(
                     line().restart(2, Distribution.constant(0)),
                     "process.restart.level = 2 m; must be at least the level at which the process must stop from"
@@ -151,6 +157,7 @@ class LineCheckTest {
 
         @Test
         void carriageThatCannotFollowTheProcess_isWarnedOf() {
+            // Rule CHECK-18.
             // 4 strands at 0.3 m/s give 1.2 m/s.
             StorageForm form = new StorageForm.Strands(4, 50, 1, 0.3, false);
             assertWarning(
@@ -162,6 +169,7 @@ class LineCheckTest {
 
         @Test
         void carriageJustAsFastAsTheProcess_isAllowed() {
+            // Rule CHECK-18.
             StorageForm form = new StorageForm.Strands(5, 40, 1, 0.3, false);
             assertThat(LineCheck.check(line().accumulator(Accumulator.of(form)).build()))
                     .isEmpty();
@@ -173,6 +181,7 @@ class LineCheckTest {
 
         @Test
         void slowedSpeedNotBelowProcessSpeed_isRefused() {
+            // Rule CHECK-14.
             assertError(
                     line().slowing(1.5, 20, Double.NaN),
                     "process.slowing.speed = 90 m/min; must be less than the process speed, 90 m/min. Give a lower"
@@ -181,6 +190,7 @@ class LineCheckTest {
 
         @Test
         void slowingLevelAtCapacity_isRefused() {
+            // Rule CHECK-15.
             assertThat(LineCheck.check(line().slowing(1, 200, Double.NaN).build()))
                     .extracting(Message::text)
                     .contains("process.slowing.level = 200 m; must be less than the accumulator's capacity, 200 m."
@@ -189,6 +199,7 @@ class LineCheckTest {
 
         @Test
         void slowingLevelAtStopLevel_isRefused() {
+            // Rule CHECK-16.
             assertError(
                     line().slowing(1, 2.25, Double.NaN),
                     "process.slowing.level = 2.25 m; must be more than the level at which the process must stop from"
@@ -197,6 +208,7 @@ class LineCheckTest {
 
         @Test
         void resumeLevelAboveCapacity_isRefused() {
+            // Rule CHECK-17.
             assertError(
                     line().slowing(1, 20, 200.1),
                     "process.slowing.resume = 200.1 m; must be at most the accumulator's capacity, 200 m. Give a level"
@@ -205,6 +217,7 @@ class LineCheckTest {
 
         @Test
         void resumeLevelNotAboveSlowingLevel_isRefused() {
+            // Rule CHECK-17.
             assertError(
                     line().slowing(1, 20, 20),
                     "process.slowing.resume = 20 m; must be more than the level at which slowing begins, 20 m. Give a"
@@ -222,6 +235,7 @@ class LineCheckTest {
 
         @Test
         void entrySlowerThanProcess_isRefused() {
+            // Rule CHECK-6.
             assertError(
                     line().topSpeed(1.4),
                     "entry.top-speed = 84 m/min; must be more than the process speed, 90 m/min. The entry must outrun"
@@ -230,6 +244,7 @@ class LineCheckTest {
 
         @Test
         void entryAsFastAsProcess_isWarnedOf() {
+            // Rule CHECK-6.
             assertWarning(
                     line().topSpeed(1.5),
                     "entry.top-speed = 90 m/min; must be more than the process speed, 90 m/min. As it is, the"
@@ -238,6 +253,7 @@ class LineCheckTest {
 
         @Test
         void entrySlowerThanTheFastestCoil_isRefused() {
+            // Rule CHECK-6.
             assertThat(LineCheck.check(
                             line().coils(coil(600), atSpeed(coil(600), 3)).build()))
                     .extracting(Message::text)
@@ -247,6 +263,7 @@ class LineCheckTest {
 
         @Test
         void creepTooShortToStopFrom_isRefused() {
+            // Rule CHECK-8.
             // 1^2/(2 * 0.5) = 1 m
             assertError(
                     line().creep(1, 0.9),
@@ -256,6 +273,7 @@ class LineCheckTest {
 
         @Test
         void creepAsFastAsTheSlowestCoil_isRefused() {
+            // Rule CHECK-7.
             assertError(
                     line().coils(coil(600), atSpeed(coil(600), 0.5)).creep(0.5, 3),
                     "entry.creep.speed = 30 m/min; must be less than the slowest process speed, 30 m/min. Give a lower"
@@ -283,6 +301,7 @@ class LineCheckTest {
 
         @Test
         void coilShorterThanItsCrops_isRefused() {
+            // Rule CHECK-2.
             assertError(
                     line().coils(coil(Distribution.constant(0.7), 0.4, 0.3)),
                     "coil = 0 m of usable strip; must be more than 0 after its crops, 0.7 m. Give a longer coil or"
@@ -291,6 +310,7 @@ class LineCheckTest {
 
         @Test
         void lengthThatMayFallBelowTheCrops_isWarnedOfWithItsChance() {
+            // Rule CHECK-2.
             // Uniform from 0 m to 500 m: 5 m of crops are more than 1 coil in 100.
             assertWarning(
                     line().coils(coil(Distribution.uniform(0, 500), 3, 2)),
@@ -309,6 +329,7 @@ class LineCheckTest {
 
         @Test
         void firstCoilTooShortToStopIn_isRefused() {
+            // Rule CHECK-3.
             assertError(
                     line().coils(coil(2), coil(600)),
                     "coils.schedule[1] = 2 m of usable strip; must be at least what it takes to stop the first coil"
@@ -318,6 +339,7 @@ class LineCheckTest {
 
         @Test
         void firstCoilTooShortToCreepAndStop_isRefused() {
+            // Rule CHECK-3.
             // 3 m + (1.5^2 - 0.5^2)/(2 * 0.5) m = 5 m
             assertError(
                     line().coils(coil(4.9)).creep(0.5, 3),
@@ -327,6 +349,7 @@ class LineCheckTest {
 
         @Test
         void laterCoilTooShortToStopIn_isOnlyTooShortToReachSpeed() {
+            // Rule CHECK-4.
             // 1.5^2/(2 * 0.4) + 1.5^2/(2 * 0.5) = 5.0625 m
             assertWarning(
                     line().coils(coil(600), coil(2), coil(600), coil(3)),
@@ -337,6 +360,7 @@ class LineCheckTest {
 
         @Test
         void coilOfAMixMayComeFirst_soMustBeLongEnoughToStopIn() {
+            // Rule CHECK-3.
             CoilSource mix =
                     new CoilSource.Mix(List.of(new CoilSource.Share(coil(600), 3), new CoilSource.Share(coil(2), 1)));
             assertError(
@@ -347,6 +371,7 @@ class LineCheckTest {
 
         @Test
         void firstCoilThatMayBeTooShortToStopIn_isWarnedOfWithItsChance() {
+            // Rule CHECK-3.
             // Uniform from 0 m to 22.5 m: 1 in 10 is below 2.25 m.
             assertThat(LineCheck.check(line().coils(coil(Distribution.uniform(0, 22.5), 0, 0))
                             .build()))
@@ -359,6 +384,7 @@ class LineCheckTest {
 
         @Test
         void coilWithinTheUncoilersPath_isWarnedOf() {
+            // Rule CHECK-5.
             assertWarning(
                     line().coils(coil(30)).uncoilerPath(30),
                     "coil = 30 m of usable strip; should be more than the strip path from uncoiler to joiner, 30 m. Its"
@@ -393,6 +419,7 @@ class LineCheckTest {
 
         @Test
         void boundedDistributionShiftedBelowZero_isRefusedWithItsChance() {
+            // Rule CHECK-19.
             // Triangular 60, 90, 240 less 72: below 72 are (72 - 60)^2/((240 - 60)(90 - 60)) = 0.0267, 1 in 38.
             WorkElement element =
                     timed("fetch coil", Distribution.triangular(60, 90, 240).shifted(-72));
@@ -404,6 +431,7 @@ class LineCheckTest {
 
         @Test
         void unboundedDistributionShiftedBelowZero_isWarnedOfWithItsChance() {
+            // Rule CHECK-19.
             // Exponential of mean 10 s: below 1 s are 1 - exp(-0.1) = 0.0952, 1 in 11.
             assertWarning(
                     line().tail(timed("shear", Distribution.exponential(10).shifted(-1))),
@@ -421,9 +449,10 @@ class LineCheckTest {
 
         @Test
         void everyTimeIsCheckedForNegativeShifts() {
+            // Rule CHECK-19.
             Distribution negative = Distribution.constant(3).shifted(-4);
             Line line = line().restart(Double.NaN, negative)
-                    .ownStops(negative, negative)
+                    .downtime(negative, negative)
                     .change(c -> new CoilChange(
                             2,
                             List.of(timed("a", negative)),
@@ -436,8 +465,8 @@ class LineCheckTest {
                     .filteredOn(Message::isError)
                     .extracting(Message::path)
                     .containsExactly(
-                            "process.own-stops.running",
-                            "process.own-stops.standing",
+                            "process.downtime.running",
+                            "process.downtime.standing",
                             "process.restart.delay",
                             "coil-change.prepare[1]",
                             "coil-change.tail[1]",
@@ -447,14 +476,16 @@ class LineCheckTest {
 
         @Test
         void ownStopsWithoutRunningTime_areRefused() {
+            // Rule CHECK-20.
             assertError(
-                    line().ownStops(Distribution.constant(0), Distribution.constant(60)),
-                    "process.own-stops.running = 0 s; must be more than 0. Give the time that the process runs between"
+                    line().downtime(Distribution.constant(0), Distribution.constant(60)),
+                    "process.downtime.running = 0 s; must be more than 0. Give the time that the process runs between"
                             + " its stops, or leave them out.");
         }
 
         @Test
         void jointInNoTime_isWarnedOf() {
+            // Rule CHECK-21.
             assertWarning(
                     line().tail().join(),
                     "coil-change.join = 0 s with the tail work; should take more than 0. The joint is made in no time:"
@@ -463,6 +494,7 @@ class LineCheckTest {
 
         @Test
         void rejectsWithoutAnythingToDoAgain_areWarnedOf() {
+            // Rule CHECK-21.
             WorkElement weld = new WorkElement(
                     "weld",
                     new WorkElement.WorkTime.Travel(0.01, Distribution.constant(6)),
@@ -476,6 +508,7 @@ class LineCheckTest {
 
         @Test
         void rethreadingWithoutItsTime_isRefused() {
+            // Rule CHECK-22.
             assertError(
                     line().rethread(Distribution.constant(0)),
                     "coil-change.rethread = 0 s; must be more than 0 for the practice of rethreading. Give the time"
@@ -490,6 +523,7 @@ class LineCheckTest {
 
         @Test
         void rethreadTimeOfAJoinedLine_isWarnedOf() {
+            // Rule CHECK-23.
             assertWarning(
                     line().change(c ->
                             new CoilChange(2, c.prepare(), c.tail(), c.join(), c.reject(), Distribution.constant(90))),
@@ -498,6 +532,7 @@ class LineCheckTest {
 
         @Test
         void storageOfALineThatJoinsWithout_isWarnedOf() {
+            // Rule CHECK-23.
             LineBuilder line = line().slowing(1, 20, Double.NaN)
                     .restart(50, Distribution.constant(0))
                     .practice(Practice.JOIN_WITHOUT_ACCUMULATOR);
@@ -511,6 +546,7 @@ class LineCheckTest {
 
         @Test
         void joinerOfALineThatRethreads_isWarnedOf() {
+            // Rule CHECK-23.
             Line line = line().creep(0.5, 3)
                     .restart(Double.NaN, Distribution.constant(60))
                     .change(c -> new CoilChange(
@@ -551,6 +587,7 @@ class LineCheckTest {
 
         @Test
         void leavingOutAllCoilChanges_isRefused() {
+            // Rule CHECK-24.
             assertThat(checked(random, 20, 20, 50, 0.9))
                     .extracting(Message::severity, Message::text)
                     .containsExactly(tuple(
@@ -561,6 +598,7 @@ class LineCheckTest {
 
         @Test
         void targetBeyondWhatTheRunCanShow_isWarnedOfWithWhatWouldDo() {
+            // Rule CHECK-25.
             // (25 - 5) * 20 = 400 changes show 400/(400 + 1.96^2) = 99.05 % at most; 99.5 % take 1.96^2 * 0.995/0.005 =
             // 765.
             assertThat(checked(random, 25, 5, 20, 0.995))
@@ -587,6 +625,7 @@ class LineCheckTest {
 
         @Test
         void runThatEndsBeforeAnyCoil_isWarnedOf() {
+            // Rule CHECK-25.
             // 600 m at 1.5 m/s are 400 s.
             RunPlan run = new RunPlan(new RunPlan.Extent.Time(110), 0, 1, 1, 0.9);
             assertThat(LineCheck.check(line().build(), run))
@@ -600,6 +639,7 @@ class LineCheckTest {
 
     @Test
     void restartDelayOfALineThatJoinsWithout_isPartOfIt() {
+        // Rule CHECK-23.
         assertThat(LineCheck.check(line().withoutAccumulator()
                         .restart(Double.NaN, Distribution.constant(60))
                         .build()))
@@ -632,8 +672,8 @@ class LineCheckTest {
                             line().tail(rare),
                             line().reject(new Reject.Chance(0.01)),
                             line().restart(Double.NaN, distribution),
-                            line().ownStops(Distribution.exponential(3600), Distribution.constant(60)),
-                            line().ownStops(Distribution.constant(3600), distribution),
+                            line().downtime(Distribution.exponential(3600), Distribution.constant(60)),
+                            line().downtime(Distribution.constant(3600), distribution),
                             line().rethread(distribution)))
                     .allSatisfy(
                             line -> assertThat(line.build().isDeterministic()).isFalse());

@@ -30,6 +30,7 @@ class LineTest {
 
     @Test
     void ratedSpeed_isTheCoilsOwnOrTheLines() {
+        // Rules COIL-7, PROC-1.
         Coil own = atSpeed(coil(600), 2);
         Line line = line().coils(coil(600), own).build();
         assertThat(line.ratedSpeed(coil(600))).isEqualTo(1.5);
@@ -40,12 +41,14 @@ class LineTest {
 
     @Test
     void oneStrip_runsNoFasterThanItsEntry() {
+        // Rule PRACTICE-1.
         assertThat(line().withoutAccumulator().topSpeed(1).build().fastestRatedSpeed())
                 .isEqualTo(1);
     }
 
     @Test
     void stopLevel_isReserveAndStoppingDistance() {
+        // Rules PROC-3, ACC-8.
         // 10 + 1.5^2/(2 * 0.5)
         assertThat(line().reserve(10).build().stopLevel(1.5)).isEqualTo(12.25);
         assertThat(line().reserve(10)
@@ -57,6 +60,7 @@ class LineTest {
 
     @Test
     void restartLevel_isTheStopLevelAndATenthOfTheCapacityUnlessGiven() {
+        // Rule PROC-5.
         assertThat(line().build().restartLevel(1.5)).isEqualTo(2.25 + 20);
         assertThat(line().capacity(2.4).build().restartLevel(1.5)).isEqualTo(2.4);
         assertThat(line().restart(60, Distribution.constant(0)).build().restartLevel(1.5))
@@ -65,6 +69,7 @@ class LineTest {
 
     @Test
     void resumeLevel_isTheSlowingLevelAndATenthOfTheCapacityUnlessGiven() {
+        // Rule PROC-8.
         assertThat(line().build().resumeLevel(new Slowing(1, 30, Double.NaN))).isEqualTo(50);
         assertThat(line().build().resumeLevel(new Slowing(1, 190, Double.NaN))).isEqualTo(200);
         assertThat(line().build().resumeLevel(new Slowing(1, 30, 35))).isEqualTo(35);
@@ -72,6 +77,7 @@ class LineTest {
 
     @Test
     void oneStrip_stopsAndStartsAsTheSlowerOfBoth() {
+        // Rule PRACTICE-1.
         // The entry has 0.4 and 0.5 m/s2, the process 0.2 and 0.5.
         Line joins = line().withoutAccumulator().process(1.5, 0.2, 0.3).build();
         assertThat(joins.stoppingDeceleration()).isEqualTo(0.3);
@@ -82,6 +88,7 @@ class LineTest {
 
     @Test
     void rethreading_stopsAndStartsAsTheProcess() {
+        // Rule PRACTICE-6.
         Line rethreads = line().rethread(Distribution.constant(600))
                 .process(1.5, 0.7, 0.9)
                 .build();
@@ -100,6 +107,7 @@ class LineTest {
 
     @Test
     void runOut_isStoppingOrCreeping() {
+        // Rules ENTRY-14, ENTRY-15.
         assertThat(line().build().runOutLength(1.5)).isEqualTo(2.25);
         // 3 + (1.5^2 - 0.5^2)/(2 * 0.5)
         assertThat(line().creep(0.5, 3).build().runOutLength(1.5)).isEqualTo(5);
@@ -112,6 +120,7 @@ class LineTest {
 
     @Test
     void mixAddsItsWeights() {
+        // Rule COIL-4.
         CoilSource.Mix mix =
                 new CoilSource.Mix(List.of(new CoilSource.Share(coil(600), 3), new CoilSource.Share(coil(700), 1.5)));
         assertThat(mix.totalWeight()).isEqualTo(4.5);
@@ -129,6 +138,7 @@ class LineTest {
         "W4, weld at 1500 mm/min and 45 s of other work, 0.025, 45, 95"
     })
     void weldTravelsAcrossTheStrip(String id, String what, double speed, double more, double seconds, CheckBook book) {
+        // Rule CHANGE-3.
         WorkTime weld = new WorkTime.Travel(speed, Distribution.constant(more));
         book.check(WORK, id, what)
                 .source(Sources.WELD_TRAVEL)
@@ -159,6 +169,7 @@ class LineTest {
 
     @Test
     void elasticRadius_isThatOfElementaryBending(CheckBook book) {
+        // Rule ACC-10.
         // 210 GPa * 2 mm / (2 * 300 MPa) = 0.7 m
         book.check(GEOMETRY, "B1", "least elastic radius, 2 mm, 210 GPa, 300 MPa")
                 .source(Sources.BENDING)
@@ -188,6 +199,7 @@ class LineTest {
 
     @Test
     void whatNoLineCanBe_isRefusedWithItsValue() {
+        // Rule CHECK-1.
         assertThatThrownBy(() -> line().uncoilers(0)).hasMessage("uncoilers = 0; must be 1 or more");
         assertThatThrownBy(() -> line().crew(0)).hasMessage("crew = 0; must be 1 or more");
         assertThatThrownBy(() -> line().entry(1, 2, 0, 1)).hasMessage("acceleration = 0.0; must be more than 0");

@@ -59,6 +59,7 @@ class StorageTest {
         "CA9, 12, 0.3"
     })
     void catenaryArcIsTheIntegralAlongTheLoop(String id, double span, double sag, CheckBook book) {
+        // Rule ACC-3.
         book.check(GEOMETRY, id, "strip in a loop, span " + span + " m, sag " + sag + " m")
                 .source(Sources.CATENARY)
                 .unit("m")
@@ -98,6 +99,7 @@ class StorageTest {
 
     @Test
     void eachFormHoldsWhatItsGeometryGives() {
+        // Rules ACC-1, ACC-2, ACC-3, ACC-4.
         assertThat(new StorageForm.Direct(60).capacity()).isEqualTo(60);
         assertThat(new StorageForm.Strands(8, 9, 0.2, 0.3, true).capacity()).isEqualTo(72);
         assertThat(new StorageForm.FreeLoop(2, 4, 3.5, 0.5).capacity())
@@ -166,6 +168,7 @@ class StorageTest {
 
     @Test
     void strandsTakeAndGiveAsFastAsTheCarriageTimesTheirNumber() {
+        // Rules ACC-6, ACC-7.
         StorageForm strands = new StorageForm.Strands(8, 9, 0.2, 0.3, true);
         assertThat(strands.fillRateLimit()).isCloseTo(1.6, within(1e-15));
         assertThat(strands.emptyingRateLimit()).isCloseTo(2.4, within(1e-15));
@@ -179,6 +182,7 @@ class StorageTest {
 
     @Test
     void lowerOfBothFillRateLimits_isInForce() {
+        // Rule ACC-6.
         StorageForm strands = new StorageForm.Strands(8, 9, 0.2, 0.3, true);
         assertThat(new Accumulator(strands, 1, 0, 1).fillRateLimit()).isEqualTo(1);
         assertThat(new Accumulator(strands, 2, 0, 1).fillRateLimit()).isCloseTo(1.6, within(1e-15));
@@ -186,6 +190,7 @@ class StorageTest {
 
     @Test
     void whatNoAccumulatorCanBe_isRefusedWithBothValues() {
+        // Rule CHECK-1.
         assertThatThrownBy(() -> new StorageForm.FreeLoop(1, 4, 0.5, 0.6))
                 .hasMessage("greatest sag = 0.5 m; must be the least sag, 0.6 m, or more");
         assertThatThrownBy(() -> new StorageForm.Spiral(20, 2.3, 2.4))

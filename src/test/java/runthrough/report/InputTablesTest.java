@@ -132,7 +132,7 @@ class InputTablesTest {
                         20,
                         Distribution.constant(60),
                         Optional.of(new ProcessSection.Slowing(0.4, 30, 45)),
-                        Optional.of(new ProcessSection.OwnStops(
+                        Optional.of(new ProcessSection.Downtime(
                                 Distribution.exponential(1800), Distribution.constant(120))),
                         7,
                         3),

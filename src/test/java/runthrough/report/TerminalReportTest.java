@@ -38,7 +38,7 @@ class TerminalReportTest {
                 Double.NaN,
                 Distribution.triangular(60, 120, 300),
                 Optional.of(new ProcessSection.Slowing(0.4, 20, Double.NaN)),
-                Optional.of(new ProcessSection.OwnStops(Distribution.exponential(900), Distribution.exponential(100))),
+                Optional.of(new ProcessSection.Downtime(Distribution.exponential(900), Distribution.exponential(100))),
                 0,
                 5);
         Line busy = new Line(

@@ -66,6 +66,17 @@ class BadScenarioTest {
     }
 
     @Test
+    void aFormerKeyIsAnsweredWithItsNewName() {
+        assertThat(refusal(
+                        "process: {speed: 45 m/min, own-stops: {running: 3 h, standing: 4 min}, spoilt-per-stop: 4 m}"))
+                .containsExactly(
+                        "line.yaml:5:28 process.own-stops = {running: ...}; is now called process.downtime. Write the new"
+                                + " name.",
+                        "line.yaml:5:72 process.spoilt-per-stop = 4 m; is now called process.scrap-per-stop. Write the new"
+                                + " name.");
+    }
+
+    @Test
     void aDuplicateKeyIsShownWithTheLineOfTheFirst() {
         assertThat(written.refusal(Written.with() + "title: again\n"))
                 .containsExactly("line.yaml:8:1 title = again; is given twice, first in line 1. Leave out one.");

@@ -1,6 +1,7 @@
 package runthrough.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -115,7 +116,7 @@ class ScenarioFileTest {
         assertThat(speed.origin()).isEqualTo(Input.Origin.WRITTEN);
         assertThat(speed.place()).hasToString("scenarios/tube-line.yaml:24:34");
         assertThat(input(file, "entry.uncoiler-path").origin()).isEqualTo(Input.Origin.DEFAULT);
-        assertThat(input(file, "joint-time").origin()).isEqualTo(Input.Origin.FIGURE);
+        assertThat(input(file, "joint-cycle-time").origin()).isEqualTo(Input.Origin.FIGURE);
     }
 
     @Test
@@ -237,9 +238,10 @@ class ScenarioFileTest {
     @Test
     void jointTimeAsAWholeScalesAllStandingWork() {
         ScenarioFile file = ScenarioFile.open(Path.of("scenarios", "tube-line.yaml"));
-        Input joint = input(file, "joint-time");
+        Input joint = input(file, "joint-cycle-time");
 
-        Line line = accepted(file.with(List.of(setting("joint-time", "60 s")))).line();
+        Line line = accepted(file.with(List.of(setting("joint-cycle-time", "60 s"))))
+                .line();
 
         assertThat(joint.present().orElseThrow()).isEqualTo(68 / 0.98, Assertions.within(1e-12));
         assertThat(MeanWork.standing(line.change(), Joints.only(STRIP))).isEqualTo(60, Assertions.within(1e-12));
@@ -254,16 +256,16 @@ class ScenarioFileTest {
                 Written.with(
                         "coil-change: {prepare: [{feed: {constant: 30 s, redo: yes}}], join: [{join: 50 s}], reject: {every: 5}}"));
 
-        assertThat(input(file, "joint-time").present()).hasValue(50 * 1.2 + 6);
+        assertThat(input(file, "joint-cycle-time").present()).hasValue(50 * 1.2 + 6);
         assertThat(MeanWork.standing(
-                        accepted(file.with(List.of(setting("joint-time", "36 s"))))
+                        accepted(file.with(List.of(setting("joint-cycle-time", "36 s"))))
                                 .line()
                                 .change(),
                         Joints.only(STRIP)))
                 .isEqualTo(36, Assertions.within(1e-12));
-        assertThat(refusal(file, setting("joint-time", "6 s")))
+        assertThat(refusal(file, setting("joint-cycle-time", "6 s")))
                 .containsExactly(
-                        "--set joint-time = 6 s; must be more than 6 s. Give the mean time of the work on the standing"
+                        "--set joint-cycle-time = 6 s; must be more than 6 s. Give the mean time of the work on the standing"
                                 + " strip.");
     }
 
@@ -280,7 +282,7 @@ class ScenarioFileTest {
         assertThat(input(file, "coil-mass").present().orElseThrow())
                 .isEqualTo(0.75 * 640 + 0.25 * 3840, Assertions.within(1e-9));
         // The wider strip is 100 mm for 9 pairs in 16, else 300 mm.
-        assertThat(input(file, "joint-time").present().orElseThrow())
+        assertThat(input(file, "joint-cycle-time").present().orElseThrow())
                 .isEqualTo((9 * 10 + 7 * 30) / 16.0, Assertions.within(1e-12));
         Line longer =
                 accepted(file.with(List.of(setting("coil-length", "1 km")))).line();
@@ -332,6 +334,37 @@ class ScenarioFileTest {
     }
 
     @Test
+    void aFormerPathIsAnsweredWithItsNewName() {
+        ScenarioFile file = ScenarioFile.open(Path.of("scenarios", "tube-line.yaml"));
+
+        assertThat(refusal(file, setting("joint-time", "60 s")))
+                .containsExactly(
+                        "--set joint-time = 60 s; is now called joint-cycle-time, or rethread-time where the line"
+                                + " rethreads. Write the new name.");
+        assertThat(refusal(file, setting("process.own-stops.running", "3 h")))
+                .containsExactly(
+                        "--set process.own-stops.running = 3 h; is now called process.downtime.running. Write the"
+                                + " new name.");
+    }
+
+    @Test
+    void theTimeOfARethreadIsAFigureOfItsOwn() {
+        ScenarioFile file = ScenarioFile.open(Path.of("scenarios", "stamping-rethread.yaml"));
+
+        assertThat(file.inputs())
+                .extracting(Input::path)
+                .contains("rethread-time")
+                .doesNotContain("joint-cycle-time");
+        Line line =
+                accepted(file.with(List.of(setting("rethread-time", "5 min")))).line();
+        assertThat(line.change().rethread().mean()).isCloseTo(300, within(1e-9));
+        assertThat(refusal(file, setting("joint-cycle-time", "5 min")))
+                .singleElement()
+                .asString()
+                .contains("is nothing that this line has");
+    }
+
+    @Test
     void anUnknownPathIsToldWithTheNearest() {
         ScenarioFile file = ScenarioFile.open(Path.of("scenarios", "tube-line.yaml"));
 
@@ -342,7 +375,8 @@ class ScenarioFileTest {
         assertThat(refusal(file, setting("coil-change.join.wled.travel", "1 m/min"))
                         .get(0))
                 .contains("Did you mean coil-change.join.weld.travel?");
-        assertThat(refusal(file, setting("joint-tme", "1 min")).get(0)).contains("Did you mean joint-time?");
+        assertThat(refusal(file, setting("joint-cycle-tme", "1 min")).get(0))
+                .contains("Did you mean joint-cycle-time?");
         assertThat(refusal(file, setting("accumulator.fill-rate-limt", "1 m/min"))
                         .get(0))
                 .contains("Did you mean accumulator.fill-rate-limit?");
@@ -356,8 +390,8 @@ class ScenarioFileTest {
         assertThat(refusal(file, setting("entry.top-speed", "100 kg")).get(0))
                 .startsWith("--set entry.top-speed = 100 kg; kg is a unit of mass, not of speed; allowed are");
         assertThat(refusal(file, setting("entry.top-speed", "30 m/min")).get(0)).startsWith("--set entry.top-speed = ");
-        assertThat(refusal(file, setting("joint-time", "10 m")).get(0))
-                .startsWith("--set joint-time = 10 m; m is a unit of length, not of time");
+        assertThat(refusal(file, setting("joint-cycle-time", "10 m")).get(0))
+                .startsWith("--set joint-cycle-time = 10 m; m is a unit of length, not of time");
         assertThat(refusal(file, setting("rated-speed", "100 m/min")).get(0)).startsWith("--set ");
     }
 
@@ -368,14 +402,14 @@ class ScenarioFileTest {
         ScenarioReading reading = file.with(List.of(
                 setting("entry.topspeed", "1 m/min"),
                 setting("coil.width", "0 mm"),
-                setting("joint-time", "60 s"),
-                setting("joint-time", "70 s")));
+                setting("joint-cycle-time", "60 s"),
+                setting("joint-cycle-time", "70 s")));
 
         assertThat(shown(reading))
                 .hasSize(3)
                 .anyMatch(text -> text.contains("entry.topspeed"))
                 .anyMatch(text -> text.contains("coil.width = 0 mm; must be more than 0 mm"))
-                .anyMatch(text -> text.contains("joint-time = 70 s; is set twice"));
+                .anyMatch(text -> text.contains("joint-cycle-time = 70 s; is set twice"));
     }
 
     @Test

@@ -51,7 +51,7 @@ class ScenarioGuideTest {
                         "process",
                         "process.restart",
                         "process.slowing",
-                        "process.own-stops",
+                        "process.downtime",
                         "process.joint-passage",
                         "process.joint-break",
                         "coil-change",
@@ -83,10 +83,10 @@ class ScenarioGuideTest {
 
     @Test
     void aPartComesWithThoseWithinIt() {
-        assertThat(ScenarioGuide.names()).contains("units", "top level", "process", "process.own-stops", "run");
+        assertThat(ScenarioGuide.names()).contains("units", "top level", "process", "process.downtime", "run");
         assertThat(ScenarioGuide.text("process"))
                 .startsWith("process: ")
-                .contains("\n\nprocess.own-stops: ")
+                .contains("\n\nprocess.downtime: ")
                 .doesNotContain("coil-change");
         assertThat(ScenarioGuide.text("process.slowing"))
                 .startsWith("process.slowing: ")

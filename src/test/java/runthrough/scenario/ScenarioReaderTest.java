@@ -107,7 +107,7 @@ class ScenarioReaderTest {
     }
 
     @ParameterizedTest
-    @MethodSource("laws")
+    @MethodSource("distributions")
     void aLengthMayFollowAnyDistribution(String text, Distribution distribution) {
         assertThat(coil("{" + STRIP + ", length: " + text + "}").size()).isEqualTo(new CoilSize.ByLength(distribution));
     }
@@ -202,8 +202,8 @@ class ScenarioReaderTest {
     void theProcessIsReadInFull() {
         ProcessSection process = written.line(
                         "process: {speed: 45 m/min, acceleration: 0.2 m/s2, deceleration: 0.25 m/s2,"
-                                + " path: 25 m, spoilt-per-stop: 4 m, restart: {level: 20 m, delay: 90 s}, slowing: {speed: 20"
-                                + " m/min, level: 10 m, resume: 40 m}, own-stops: {running: {exponential: 3 h}, standing:"
+                                + " path: 25 m, scrap-per-stop: 4 m, restart: {level: 20 m, delay: 90 s}, slowing: {speed: 20"
+                                + " m/min, level: 10 m, resume: 40 m}, downtime: {running: {exponential: 3 h}, standing:"
                                 + " {lognormal: [4 min, 2 min]}}}")
                 .process();
 
@@ -215,7 +215,7 @@ class ScenarioReaderTest {
                         20,
                         Distribution.constant(90),
                         java.util.Optional.of(new ProcessSection.Slowing(20.0 / 60, 10, 40)),
-                        java.util.Optional.of(new ProcessSection.OwnStops(
+                        java.util.Optional.of(new ProcessSection.Downtime(
                                 Distribution.exponential(10800), Distribution.lognormal(240, 120))),
                         25,
                         4));

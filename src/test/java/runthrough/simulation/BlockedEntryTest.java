@@ -11,6 +11,7 @@ class BlockedEntryTest {
 
     @Test
     void entryStandsBlockedFromTheInstantItStopsForAFullAccumulatorThoughTheProcessIsStillSlowingDown() {
+        // Rules ENTRY-19, REPORT-11.
         // T0 = T1 = 1000/2 = 500 s, T2 = 530 s with 200 - 60 = 140 m; at 540 s, with 150 m, the process begins to stop
         // for
         // itself at 0.02 m/s2. t seconds on the level is 150 + 3 t - (2 t - 0.01 t^2) and the settled level
@@ -21,7 +22,7 @@ class BlockedEntryTest {
                 .coils(LineBuilder.coil(1000))
                 .entry(3, AT_ONCE, AT_ONCE)
                 .process(2, AT_ONCE, 0.02)
-                .ownStops(Distribution.constant(540), Distribution.constant(100))
+                .downtime(Distribution.constant(540), Distribution.constant(100))
                 .join(30)
                 .run(1)
                 .totals();

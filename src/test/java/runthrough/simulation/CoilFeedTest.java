@@ -21,6 +21,7 @@ class CoilFeedTest {
 
     @Test
     void scheduleComesInItsOrderAndFromTheTopAgain() {
+        // Rule COIL-4.
         CoilFeed feed = feed(new LineBuilder().coils(coil(100), coil(200), coil(300)));
 
         for (int number = 1; number <= 20; number++) {
@@ -31,6 +32,7 @@ class CoilFeedTest {
 
     @Test
     void mixIsDrawnByWeight_whichNeedNotAddUpToOne() {
+        // Rule COIL-4.
         CoilFeed feed = feed(new LineBuilder()
                 .coilSource(new CoilSource.Mix(List.of(
                         new CoilSource.Share(coil(100), 1),
@@ -49,6 +51,7 @@ class CoilFeedTest {
 
     @Test
     void mixTakesTheKindInWhoseShareTheDrawFalls() {
+        // Rule COIL-4.
         CoilFeed feed = feed(new LineBuilder()
                 .coilSource(new CoilSource.Mix(
                         List.of(new CoilSource.Share(coil(100), 0.5), new CoilSource.Share(coil(200), 1.5)))));
@@ -61,6 +64,7 @@ class CoilFeedTest {
 
     @Test
     void lengthOfCoilNIsDrawnAtNumberN_andStaysWhatItIs() {
+        // Rule COIL-5.
         Distribution distribution = Distribution.uniform(300, 900);
         CoilFeed feed = feed(new LineBuilder().coils(coil(distribution)));
         MRG32k3a draws = new Streams(7, 0).stream(Source.COIL_SIZE);
@@ -75,6 +79,7 @@ class CoilFeedTest {
 
     @Test
     void usableLengthIsWithoutTheCrops_whichMustLeaveSomething() {
+        // Rule COIL-2.
         assertThat(feed(new LineBuilder().coils(cropped(600, 2, 3))).usableLength(1))
                 .isEqualTo(595);
         assertThatThrownBy(() -> feed(new LineBuilder().coils(cropped(5, 2, 3))).usableLength(1))

@@ -129,7 +129,7 @@ class DrawTableTest {
         LineBuilder stopping = new LineBuilder()
                 .tail(LineBuilder.element(Distribution.uniform(1, 2)))
                 .join(60)
-                .ownStops(Distribution.uniform(100, 200), Distribution.uniform(3, 4));
+                .downtime(Distribution.uniform(100, 200), Distribution.uniform(3, 4));
         Replication run = stopping.run(3);
         Course course = Course.of(run);
 

@@ -25,6 +25,7 @@ class FillingTest {
 
     @Test
     void s01_oneCoilChange_levelFallsByWhatIsDrawnAndIsFullAgainAfterRefill() {
+        // Rules MOTION-1, ENTRY-2, ENTRY-20, REPORT-5.
         Replication run = line().join(90).run(1);
         ChangeRecord change = run.changes().get(0);
 
@@ -42,6 +43,7 @@ class FillingTest {
 
     @Test
     void s02_entryStatesInOrder() {
+        // Rule ENTRY-4.
         Course course = Course.of(line().join(90).run(1));
 
         assertNear(course.takesUp(EntryState.MATCHED, 1), 0);
@@ -54,6 +56,7 @@ class FillingTest {
 
     @Test
     void s03_fillRateLimit_entryRunsNoMoreThanThatAboveTheProcess() {
+        // Rules ACC-6, ENTRY-3.
         // F = 0.5: 2.0 m/s after 5 s, level 62.75 + 5 - 7.5 = 60.25 m; settles at X = x + 0.25 = 200 after 139.5/0.5 =
         // 279 s.
         Replication run = line().fillRate(0.5).join(90).run(1);
@@ -67,6 +70,7 @@ class FillingTest {
 
     @Test
     void s04_littleDrawn_entrySettlesBeforeItReachesTopSpeed() {
+        // Rule ENTRY-4.
         // Joint of 0 s: drawn 2.25 + 2.8125 = 5.0625 m. Above the process it peaks at u with u^2/0.8 + u^2/1.0 =
         // 5.0625: u = 1.5.
         Replication run = line().entry(4, 0.4, 0.5).join(0).run(1);
@@ -79,11 +83,12 @@ class FillingTest {
 
     @Test
     void s05_stoppedProcessIsFilledAgainstAtMostAtTheFillRate() {
+        // Rules ENTRY-3, DOWN-2.
         // At 500 s v_e = 2.0 = 1.5 + F. The process stops at once: v* + F = 0.5, reached at 0.5 m/s2 in 3 s; not
         // clipped before.
         Replication run = line().fillRate(0.5)
                 .join(90)
-                .ownStops(Distribution.constant(500), Distribution.constant(100))
+                .downtime(Distribution.constant(500), Distribution.constant(100))
                 .runFor(700);
         Course course = Course.of(run);
 
@@ -101,11 +106,12 @@ class FillingTest {
 
     @Test
     void s06_processStopsFarFromFull_entryKeepsFillingAndSettlesToStanding() {
+        // Rules ENTRY-4, DOWN-2, REPORT-11.
         // At 600 s x = 61.1875 + 102.25 = 163.4375, v_e = 2.5. To stand takes 2.5^2/1.0 = 6.25 m: from x = 193.75,
         // after
         // 30.3125/2.5 = 12.125 s; 5 s later it stands, full to the last millimetre.
         Replication run = line().join(90)
-                .ownStops(Distribution.constant(600), Distribution.constant(1000))
+                .downtime(Distribution.constant(600), Distribution.constant(1000))
                 .runFor(1000);
         Course course = Course.of(run);
 
@@ -121,6 +127,7 @@ class FillingTest {
 
     @Test
     void s07_topSpeedBelowTheProcess_holdsTopSpeedAndFillsWithoutEnd() {
+        // Rule ENTRY-4.
         // V_e = 1.25 < v* = 1.5, all at once: after a joint of 40 s x = 140 m, then 0.25 m/s less until the coil has
         // run 480 s.
         Replication run = line().entry(1.25, AT_ONCE, AT_ONCE).join(40).run(1);
@@ -134,6 +141,7 @@ class FillingTest {
 
     @Test
     void s08_withoutAcceleration_jumpsToTheLargestSpeedThatDoesNotOverfill() {
+        // Rule ENTRY-22.
         // Joint of 0 s: 2.25 m are missing. From v the entry adds (v - 1.5)^2/1.0 in slowing to 1.5: v = 3.0, not 4.0.
         Replication run = line().entry(4, AT_ONCE, 0.5).join(0).run(1);
         Course course = Course.of(run);
@@ -146,6 +154,7 @@ class FillingTest {
 
     @Test
     void s09_withoutAcceleration_jumpsToTheLargestSpeedFromWhichTheCoilCanBeStopped() {
+        // Rule ENTRY-22.
         // Coil 2 has 2.25 m: v^2/1.0 = 2.25. It jumps to 1.5 m/s and starts running out at once.
         Replication run = line().coils(LineBuilder.coil(600), LineBuilder.coil(2.25))
                 .entry(4, AT_ONCE, 0.5)
@@ -160,6 +169,7 @@ class FillingTest {
 
     @Test
     void s10_withoutAcceleration_jumpsToTheLargestSpeedFromWhichItCanComeToCreep() {
+        // Rule ENTRY-22.
         // Coil 2 has 3 m, creep 0.5 m/s over 1 m: 3 - 1 = (v^2 - 0.25)/1.0, v = 1.5; 2 s to creep, (1 - 0.25)/0.5 s, 1
         // s.
         Replication run = line().coils(LineBuilder.coil(600), LineBuilder.coil(3))
@@ -177,6 +187,7 @@ class FillingTest {
 
     @Test
     void s11_allAtOnce_entryFillsAtTopSpeedUntilFullToTheLastMillimetre() {
+        // Rules MOTION-3, NUM-1.
         // Joint of 60 s draws 90 m, refilled at 1 m/s.
         Replication run = line().entry(2.5, AT_ONCE, AT_ONCE).join(60).run(1);
 
@@ -187,6 +198,7 @@ class FillingTest {
 
     @Test
     void s12_withoutAcceleration_headsForAProcessThatSpeedsUp_noFasterThanTheCoilAllows() {
+        // Rules ENTRY-6, ENTRY-22.
         // Own stop with 5.5 m left: down at 0.25 m/s2 with 4.5 m, up at 0.05 m/s2: T0 at 1 - v^2/0.1 = v^2/1.0. A joint
         // of 1 s draws
         // little, and the process has 22.5 m to gain: the entry would jump to its present speed, 1.1 v + 0.05 = 0.38
@@ -196,7 +208,7 @@ class FillingTest {
                 .entry(2.5, AT_ONCE, 0.5)
                 .process(1.5, 0.05, 0.25)
                 .join(1)
-                .ownStops(Distribution.constant(594.5 / 1.5), Distribution.constant(10))
+                .downtime(Distribution.constant(594.5 / 1.5), Distribution.constant(10))
                 .run(2);
         ChangeRecord first = run.changes().get(0);
         ChangeRecord second = run.changes().get(1);

@@ -29,6 +29,7 @@ class FullAgainTest {
     @ParameterizedTest
     @MethodSource("accumulators")
     void slowedUntilFull_theEntryIsMatchedBeforeTheProcessResumes(double capacity, double down) {
+        // Rule NUM-6.
         Replication run = line(capacity, down)
                 .slowing(1, 0.95 * capacity, Double.NaN)
                 .join(60)
@@ -43,6 +44,7 @@ class FullAgainTest {
     @ParameterizedTest
     @MethodSource("accumulators")
     void stoppedUntilFull_theEntryIsMatchedBeforeTheProcessRestarts(double capacity, double down) {
+        // Rule NUM-6.
         Replication run = line(capacity, down)
                 .restart(capacity, Distribution.constant(0))
                 .join(160)

@@ -48,6 +48,7 @@ class JointWorkTest {
 
     @Test
     void s01_tailThenJoin_oneElementAfterAnother() {
+        // Rules CHANGE-1, CHANGE-2.
         Replication run = line().tail(5, 8).join(20, 30, 10).run(1);
 
         assertThat(sequence(run))
@@ -62,12 +63,14 @@ class JointWorkTest {
 
     @Test
     void s02_elementEveryN_comesOnChangesNAnd2N() {
+        // Rule CHANGE-4.
         assertThat(jointTimes(line().join(60).join(every(3, 25)).run(7)))
                 .containsExactly(60.0, 60.0, 85.0, 60.0, 60.0, 85.0, 60.0);
     }
 
     @Test
     void s03_elementByChance_comesInThatShareOfChanges() {
+        // Rule CHANGE-4.
         List<Double> times = jointTimes(line().join(60).join(chance(0.3, 25)).run(4000));
 
         assertThat(times).allMatch(time -> Math.abs(time - 60) < 1e-6 || Math.abs(time - 85) < 1e-6);
@@ -78,6 +81,7 @@ class JointWorkTest {
 
     @Test
     void s04_weldTakesTheWiderOfTheTwoStrips() {
+        // Rule CHANGE-3.
         // 0.01 m/s and 6 s: 1.2 m in 126 s, 1.0 m in 106 s, 0.8 m in 86 s.
         Replication run = line().coils(wide(600, 1.0), wide(600, 0.8), wide(600, 1.2))
                 .join(weld(0.01, 6))
@@ -88,6 +92,7 @@ class JointWorkTest {
 
     @Test
     void s05_rejectedJoint_tailAndJoinAreDoneAgain_prepareIsNot() {
+        // Rule CHANGE-9.
         Replication run = line().prepare(once(50))
                 .tail(5)
                 .join(20)
@@ -104,6 +109,7 @@ class JointWorkTest {
 
     @Test
     void s06_onlyWhatIsMarkedForRedoingIsDoneAgain_prepareFirstWithTheStripStanding() {
+        // Rules CHANGE-9, CHANGE-11.
         // Redo: prepare element 1 (7 s), tail element 0 (5 s), join elements 0 and 2 (20 and 10 s).
         Replication run = line().prepare(once(50))
                 .prepare(7)
@@ -132,6 +138,7 @@ class JointWorkTest {
 
     @Test
     void s07_everyNElement_isDoneAgainOnItsOwnChangesOnly() {
+        // Rule CHANGE-9.
         // Rejected once on every change; the 25 s come on changes 2 and 4, in both passes.
         assertThat(jointTimes(line().join(60)
                         .join(every(2, 25))
@@ -142,6 +149,7 @@ class JointWorkTest {
 
     @Test
     void s08_chanceElementIsDrawnAnewInEachPass() {
+        // Rule CHANGE-9.
         List<Double> times = jointTimes(line().join(60)
                 .join(chance(0.5, 25))
                 .reject(new Reject.Every(1))
@@ -155,6 +163,7 @@ class JointWorkTest {
 
     @Test
     void s09_durationsAreDrawnAnewInEachPass() {
+        // Rule CHANGE-9.
         Replication run = line().join(Distribution.uniform(20, 40))
                 .reject(new Reject.Every(1))
                 .run(1);
@@ -166,6 +175,7 @@ class JointWorkTest {
 
     @Test
     void s10_rejectEveryN_onceOnChangesNAnd2N() {
+        // Rule CHANGE-8.
         Replication run = line().join(60).reject(new Reject.Every(3)).run(7);
 
         assertThat(run.changes()).extracting(ChangeRecord::passes).containsExactly(1, 1, 2, 1, 1, 2, 1);
@@ -173,6 +183,7 @@ class JointWorkTest {
 
     @Test
     void s11_rejectByChance_isDecidedAfterEachPass() {
+        // Rule CHANGE-8.
         // Passes are geometric: mean 1/(1 - 0.4), three or more with probability 0.16.
         Replication run = line().join(10).reject(new Reject.Chance(0.4)).run(5000);
         double mean =
@@ -187,6 +198,7 @@ class JointWorkTest {
 
     @Test
     void s12_eachPassScrapsBothCropsAndTakesThemFromTheNextCoil() {
+        // Rules CHANGE-10, COIL-3.
         // 602 m with crops of 0.5 m at the head and 1.5 m at the tail: 600 m usable. Rejected once: 598 m of coil 2 are
         // left.
         Replication run = line().coils(cropped(602, 0.5, 1.5))
@@ -204,6 +216,7 @@ class JointWorkTest {
 
     @Test
     void s13_cropsDifferFromCoilToCoil_tailOfTheOldAndHeadOfTheNew() {
+        // Rules CHANGE-10, COIL-3.
         Replication run = line().coils(cropped(600, 0.25, 1), cropped(700, 0.5, 3))
                 .join(60)
                 .reject(new Reject.Every(2))
@@ -218,6 +231,7 @@ class JointWorkTest {
     /** 600 m each, usable 594, 595 and 597 m; coils 2 and 3 lose the tail crop before them and their own head crop, 5 m. */
     @Test
     void s18_cropsOfARejectAreThoseOfTheTwoCoilsJoined() {
+        // Rule CHANGE-10.
         Replication run = line().coils(cropped(600, 2, 4), cropped(600, 1, 4), cropped(600, 1, 2))
                 .join(60)
                 .reject(new Reject.Every(1))
@@ -228,6 +242,7 @@ class JointWorkTest {
 
     @Test
     void s14_rejectsThatUseUpTheNextCoil_areAnErrorThatNamesIt() {
+        // Rule CHANGE-10.
         // Coil 2 has 5 - 4 = 1 m usable; one reject costs 2 + 2 m.
         LineBuilder line =
                 line().coils(cropped(600, 2, 2), cropped(5, 2, 2)).join(60).reject(new Reject.Every(1));
@@ -240,6 +255,7 @@ class JointWorkTest {
 
     @Test
     void s15_usableLengthThatFallsToExactlyZero_isThatErrorToo() {
+        // Rule CHANGE-10.
         LineBuilder line =
                 line().coils(cropped(600, 2, 2), cropped(8, 2, 2)).join(60).reject(new Reject.Every(1));
 
@@ -249,6 +265,7 @@ class JointWorkTest {
 
     @Test
     void s16_drawnCoilShorterThanItsCrops_isAnErrorThatNamesTheDraw() {
+        // Rule COIL-2.
         LineBuilder line = new LineBuilder()
                 .coils(new Coil(
                         "thin",
@@ -270,6 +287,7 @@ class JointWorkTest {
 
     @Test
     void s17_shiftedTimeBelowZero_isAnErrorThatNamesElementAndDraw() {
+        // Rule DIST-10.
         LineBuilder line = line().join(element(Distribution.exponential(10).shifted(-5)));
 
         assertThatThrownBy(() -> line.run(1000))

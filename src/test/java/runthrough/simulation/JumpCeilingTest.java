@@ -16,6 +16,7 @@ class JumpCeilingTest {
 
     @Test
     void fastestSpeedIsTheOneThatTheRestOfTheCoilIsLongEnoughToStopFrom() {
+        // Rule ENTRY-22.
         // sqrt(2 * 0.5 * 4) = 2
         assertThat(new RunOut(0.5, NO_CREEP).jumpCeiling(4)).isEqualTo(2);
         // sqrt(0.5^2 + 2 * 0.5 * (11 - 5)) = 2.5
@@ -24,6 +25,7 @@ class JumpCeilingTest {
 
     @Test
     void nothingLeft_evenLessByRounding_meansNextToNoSpeed_soThatTheCoilChangeCanStart() {
+        // Rule ENTRY-22.
         assertThat(new RunOut(0.4, NO_CREEP).jumpCeiling(0)).isPositive().isLessThan(1e-100);
         assertThat(new RunOut(0.4, NO_CREEP).jumpCeiling(-1e-14)).isPositive().isLessThan(1e-100);
         assertThat(new RunOut(0.4, CREEP).jumpCeiling(5)).isEqualTo(0.5);

@@ -29,11 +29,13 @@ class KinematicsTest {
         "4,    0,  -1,   Infinity"
     })
     void timeToRise(double rise, double b, double c, double time) {
+        // Rules MOTION-2, NUM-2.
         assertThat(Kinematics.rise(rise, b, c)).isEqualTo(time);
     }
 
     @Test
     void nearlySteadyMotionLosesNoDigits() {
+        // Rule NUM-2.
         // 1 = t + 1e-17 t^2: t = 1 - 1e-17; the schoolbook form gives (-1 + 1)/2e-17 = 0.
         assertThat(Kinematics.rise(1, 1, 1e-17)).isEqualTo(1);
         assertThat(Kinematics.rise(1, 1, -1e-17)).isEqualTo(1);
@@ -66,6 +68,7 @@ class KinematicsTest {
 
     @Test
     void touchIsNoFall_belowByMoreThanTheSlackIs() {
+        // Rule NUM-3.
         // 4 - 4 t + t^2 touches 0 at 2 s.
         assertThat(Kinematics.fallBelow(4, -4, 1, 1e-9)).isEqualTo(NEVER);
         assertThat(Kinematics.fallBelow(4 - 2e-9, -4, 1, 1e-9)).isCloseTo(2, within(1e-4));

@@ -17,7 +17,7 @@ import runthrough.plant.Entry.Creep;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
-import runthrough.plant.ProcessSection.OwnStops;
+import runthrough.plant.ProcessSection.Downtime;
 import runthrough.plant.ProcessSection.Slowing;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
@@ -50,9 +50,9 @@ public final class LineBuilder {
     private double restartLevel = Double.NaN;
     private Distribution restartDelay = Distribution.constant(0);
     private Optional<Slowing> slowing = Optional.empty();
-    private Optional<OwnStops> ownStops = Optional.empty();
+    private Optional<Downtime> downtime = Optional.empty();
     private double processPath;
-    private double spoilt;
+    private double scrapPerStop;
     private int crew = 2;
     private final List<WorkElement> prepare = new ArrayList<>();
     private final List<WorkElement> tail = new ArrayList<>();
@@ -202,8 +202,8 @@ public final class LineBuilder {
         return this;
     }
 
-    public LineBuilder ownStops(Distribution running, Distribution standing) {
-        ownStops = Optional.of(new OwnStops(running, standing));
+    public LineBuilder downtime(Distribution running, Distribution standing) {
+        downtime = Optional.of(new Downtime(running, standing));
         return this;
     }
 
@@ -212,8 +212,8 @@ public final class LineBuilder {
         return this;
     }
 
-    public LineBuilder spoilt(double metres) {
-        spoilt = metres;
+    public LineBuilder scrapPerStop(double metres) {
+        scrapPerStop = metres;
         return this;
     }
 
@@ -292,9 +292,9 @@ public final class LineBuilder {
                         restartLevel,
                         restartDelay,
                         slowing,
-                        ownStops,
+                        downtime,
                         processPath,
-                        spoilt),
+                        scrapPerStop),
                 new CoilChange(crew, prepare, tail, join, reject, rethread),
                 practice,
                 Optional.empty());

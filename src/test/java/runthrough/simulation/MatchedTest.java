@@ -21,11 +21,12 @@ class MatchedTest {
         return new LineBuilder()
                 .entry(2.5, 0.4, 0.5)
                 .process(1.5, processUp, processDown)
-                .ownStops(Distribution.constant(100), Distribution.constant(standing));
+                .downtime(Distribution.constant(100), Distribution.constant(standing));
     }
 
     @Test
     void s01_slowerRampsThanItsOwn_areFollowedExactly_levelStaysFull() {
+        // Rule ENTRY-10.
         // Down at 0.25 m/s2 in 6 s, stand for 20 s, up at 0.1 m/s2 in 15 s; nothing but a matched entry all the while.
         Replication run = line(0.1, 0.25, 20).runFor(180);
         Course course = Course.of(run);
@@ -41,6 +42,7 @@ class MatchedTest {
 
     @Test
     void s02_rampsAsSteepAsItsOwn_areFollowedExactly() {
+        // Rule ENTRY-10.
         Replication run = line(0.4, 0.5, 20).runFor(180);
 
         assertThat(Course.of(run).points())
@@ -49,6 +51,7 @@ class MatchedTest {
 
     @Test
     void s03_processSlowsFasterThanTheEntryCan_excessIsOvertravel() {
+        // Rules ENTRY-11, ENTRY-23.
         // 1.5^2/2 (1/0.5 - 1/1.5) = 2.25 - 0.75 = 1.5 m; the entry stands 3 s after the stop fell due.
         Replication run = line(0.4, 1.5, 20).runFor(110);
         Course course = Course.of(run);
@@ -62,6 +65,7 @@ class MatchedTest {
 
     @Test
     void s04_overtravelledEntryThatCanFollow_followsWhateverTheSettledLevelSays() {
+        // Rule ENTRY-10.
         // As 03: at 121 s the process starts at 0.4 m/s2, which the entry can do: the 1.5 m stay.
         Course course = Course.of(line(0.4, 1.5, 20).runFor(180));
 
@@ -72,6 +76,7 @@ class MatchedTest {
 
     @Test
     void s05_processSpeedsUpFasterThanTheEntryCan_entryFillsWhatItFellBehind() {
+        // Rule ENTRY-12.
         // At 0.8 m/s2: behind by 1.5^2/2 (1/0.4 - 1/0.8) = 1.40625 m when it has 1.5 m/s after 3.75 s. Peak above:
         // u^2/0.8 + u^2/1.0 =
         // 1.40625, u = 0.7905694.
@@ -87,6 +92,7 @@ class MatchedTest {
 
     @Test
     void s06_cannotFollowUpButEnoughStripIsStored_staysSettledAndKeepsTheRestOfItsOvertravel() {
+        // Rule ENTRY-12.
         // Down at once: 1.5^2/1.0 = 2.25 m of overtravel. Up at 0.8 m/s2 the entry falls behind by 1.40625 m: X =
         // 200.84375.
         Replication run = line(0.8, AT_ONCE, 20).runFor(180);
@@ -130,6 +136,7 @@ class MatchedTest {
 
     @Test
     void s09_stopsAndStartsAgainBeforeTheEntryStands_isLookedAtAgain() {
+        // Rule ENTRY-7.
         // Process down at once at 100 s, up at 0.1 m/s2 at 101 s. Then v_e = 1.0, x = 200 + 1.25 and X = x - 0.25/0.8 +
         // 11.25 > 200:
         // above the capacity, so the entry holds 1.0 until X = 200: 12.1875/0.5 = 24.375 s, and has 1.5 m/s 1.25 s
@@ -148,7 +155,7 @@ class MatchedTest {
         Replication run = new LineBuilder()
                 .coils(coil(600))
                 .join(60)
-                .ownStops(Distribution.constant(300), Distribution.constant(1000))
+                .downtime(Distribution.constant(300), Distribution.constant(1000))
                 .run(1);
 
         assertNear(run.changes().get(0).start(), 1400);
@@ -156,12 +163,13 @@ class MatchedTest {
 
     @Test
     void s11_roundingDoesNotPartTheTwoSpeeds_matchedToTheEndOfTheRamp() {
+        // Rule ENTRY-10.
         // Numbers that are not exact in binary; the entry could not follow upwards, but it need not.
         for (int i = 1; i <= 50; i++) {
             Replication run = new LineBuilder()
                     .entry(2.5, 0.1, 0.7)
                     .process(1 + i / 93.0, 0.6, 0.2 + i / 107.0)
-                    .ownStops(Distribution.constant(101 + i / 7.0), Distribution.constant(100))
+                    .downtime(Distribution.constant(101 + i / 7.0), Distribution.constant(100))
                     .runFor(130);
 
             assertThat(Course.of(run).points()).allMatch(point -> point.entryState() == EntryState.MATCHED);
@@ -170,6 +178,7 @@ class MatchedTest {
 
     @Test
     void s12_roundingDoesNotPartTheTwoSpeeds_alsoWhereTheRampEndsAtASpeed() {
+        // Rule ENTRY-10.
         // Down to a slower coil's speed, 200 m after its joint; the entry, up at 0.1 m/s2, has long refilled what that
         // drew.
         for (int i = 1; i <= 50; i++) {

@@ -54,6 +54,7 @@ class MeasuredRowsTest {
 
     @Test
     void elementsOfTheSameRowsTakeTheSameRow_alsoWhatIsPreparedAhead() {
+        // Rule CHANGE-5.
         Replication run = line().prepare(element(2)).uncoilers(3, 0).run(200);
 
         Map<Integer, Double> tails = times(run, WorkList.TAIL);
@@ -79,6 +80,7 @@ class MeasuredRowsTest {
 
     @Test
     void aBlankIsDrawnFromTheOtherValuesOfItsColumn() {
+        // Rule CHANGE-5.
         Replication run = line().prepare(element(2)).run(300);
         Map<Integer, Double> tails = times(run, WorkList.TAIL);
 
@@ -93,6 +95,7 @@ class MeasuredRowsTest {
 
     @Test
     void aJointMadeAgainTakesAFreshRow_theSameForAllItsElements() {
+        // Rule CHANGE-5.
         Replication run = line().reject(new Reject.Every(1)).run(200);
         Map<String, List<Double>> durations = durations(run);
 

@@ -65,7 +65,7 @@ class NearTiesTest {
                     .process(1.5, up, down / 2)
                     .creep(creep, 10)
                     .join(30)
-                    .ownStops(Distribution.constant(due), Distribution.constant(20))
+                    .downtime(Distribution.constant(due), Distribution.constant(20))
                     .run(1)
                     .changes()
                     .get(0);
@@ -99,7 +99,7 @@ class NearTiesTest {
                     .entry(2.5, up, down)
                     .process(speed, up, down)
                     .join(10)
-                    .ownStops(Distribution.constant(due), Distribution.constant(20))
+                    .downtime(Distribution.constant(due), Distribution.constant(20))
                     .run(1);
             ChangeRecord change = run.changes().get(0);
 
@@ -141,6 +141,7 @@ class NearTiesTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void lowestLevelIsExactlyTheStopLevel_lineKeepsRunning(int seed) {
+        // Rule NUM-3.
         SplittableRandom random = new SplittableRandom(seed);
         for (int i = 0; i < 100; i++) {
             double speed = random.nextDouble(0.5, 2);
@@ -168,6 +169,7 @@ class NearTiesTest {
 
     @Test
     void jointAMomentLongerThanTheAccumulatorLasts_isAStop() {
+        // Rule NUM-3.
         Replication run = new LineBuilder().join(200 / 1.5 + 1e-6).run(1);
 
         assertThat(run.totals().starvedStops()).isEqualTo(1);

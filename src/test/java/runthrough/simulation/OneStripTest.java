@@ -41,6 +41,7 @@ class OneStripTest {
 
     @Test
     void s01_join_stopsAtTheLowerDecelerationAndStartsAtTheLowerAcceleration() {
+        // Rules PRACTICE-1, PRACTICE-2.
         // d = 0.25: T0 at r = 4.5, 397 s; 6 s; joint 60 s; up at 0.3 m/s2 in 5 s.
         Replication run = join().join(60).run(1);
         Course course = Course.of(run);
@@ -57,6 +58,7 @@ class OneStripTest {
 
     @Test
     void s02_join_entryMayBeTheOneThatIsSlow() {
+        // Rule PRACTICE-1.
         // a = 0.2 and d = 0.1 are the entry's: T0 at r = 11.25; 15 s; 7.5 s up.
         Replication run = join().entry(2.5, 0.2, 0.1).join(60).run(1);
 
@@ -67,6 +69,7 @@ class OneStripTest {
 
     @Test
     void s03_join_speedIsTheLowerOfTheTwo() {
+        // Rule PRACTICE-1.
         Replication run = join().entry(1.0, 0.4, 0.5).join(60).run(1);
 
         assertNear(Course.of(run).processSpeed(100), 1.0);
@@ -76,6 +79,7 @@ class OneStripTest {
 
     @Test
     void s04_join_everyChangeIsAStop() {
+        // Rules PRACTICE-3, PRACTICE-5.
         Replication run = join().join(60).run(3);
 
         assertThat(run.totals().starvedStops()).isEqualTo(3);
@@ -88,6 +92,7 @@ class OneStripTest {
 
     @Test
     void s05_join_waitsForTheRestartDelayAfterTheJoint() {
+        // Rule PRACTICE-2.
         Replication run = join().restart(Double.NaN, constant(45)).join(60).run(1);
 
         assertNear(run.changes().get(0).released(), 463);
@@ -97,6 +102,7 @@ class OneStripTest {
 
     @Test
     void s06_join_creepsWithBoth() {
+        // Rule PRACTICE-2.
         // 0.5 m/s over 10 m, d = 0.25: T0 at r = 10 + (2.25 - 0.25)/0.5 = 14; 4 s; (10 - 0.5)/0.5 = 19 s; 2 s.
         Replication run = join().creep(0.5, 10).join(60).run(1);
         Course course = Course.of(run);
@@ -111,8 +117,9 @@ class OneStripTest {
 
     @Test
     void s07_join_ownStopStopsBothAndPutsTheChangeOff() {
+        // Rule PRACTICE-4.
         // At 300 s: 6 s down with 4.5 m, 100 s, 5 s up with 3.75 m.
-        Replication run = join().join(60).ownStops(constant(300), constant(100)).run(1);
+        Replication run = join().join(60).downtime(constant(300), constant(100)).run(1);
 
         assertNear(run.changes().get(0).start(), 300 + 6 + 100 + 5 + (600 - 450 - 4.5 - 3.75 - 4.5) / 1.5);
         assertThat(run.totals().ownStops()).isGreaterThanOrEqualTo(1);
@@ -120,8 +127,9 @@ class OneStripTest {
 
     @Test
     void s08_join_ownStopWhileSlowingForTheChange_isTakenAtOnce_andStandsBesideTheJoint() {
+        // Rule PRACTICE-4.
         // Due 3 s after T0 = 397 s; at rest at 403 s, own stop until 503 s, joint until 463 s.
-        Replication run = join().join(60).ownStops(constant(400), constant(100)).run(1);
+        Replication run = join().join(60).downtime(constant(400), constant(100)).run(1);
         Course course = Course.of(run);
 
         assertNear(course.takesUp(ProcessState.OWN_STOP, 1), 400);
@@ -140,7 +148,7 @@ class OneStripTest {
         double start = 586 / 1.5;
         Replication run = join().creep(0.5, 10)
                 .join(60)
-                .ownStops(constant(start + 10), constant(50))
+                .downtime(constant(start + 10), constant(50))
                 .run(1);
         Course course = Course.of(run);
 
@@ -159,7 +167,7 @@ class OneStripTest {
         double due = 585.75 / 1.5;
         Replication run = join().creep(0.5, 10)
                 .join(60)
-                .ownStops(constant(due), constant(50))
+                .downtime(constant(due), constant(50))
                 .run(1);
         double up = 0.5 / 0.3;
         ChangeRecord change = run.changes().get(0);
@@ -209,6 +217,7 @@ class OneStripTest {
 
     @Test
     void s14_rethread_stopsAndStartsAtTheProcessRates_withoutRestartDelay() {
+        // Rule PRACTICE-6.
         // Process 0.25 down, 0.3 up, whatever the entry could: T0 at r = 4.5.
         Replication run = rethread()
                 .entry(2.5, 0.1, 0.1)
@@ -227,6 +236,7 @@ class OneStripTest {
 
     @Test
     void s15_rethread_neitherCreepsNorJoins() {
+        // Rules PRACTICE-6, PRACTICE-7.
         Replication run = rethread()
                 .creep(0.5, 10)
                 .tail(30)
@@ -248,6 +258,7 @@ class OneStripTest {
 
     @Test
     void s17_rethread_cropsAreScrapOncePerChange() {
+        // Rule PRACTICE-7.
         Replication run = rethread().coils(LineBuilder.cropped(640, 10, 30)).run(2);
 
         assertNear(run.totals().scrapMetres(), 80);
@@ -266,6 +277,7 @@ class OneStripTest {
 
     @Test
     void s19_levelsAreNought() {
+        // Rules ACC-5, PRACTICE-5.
         Replication run = join().join(60).run(2);
 
         assertThat(run.totals().levelIntegral()).isEqualTo(0);
@@ -291,7 +303,7 @@ class OneStripTest {
 
     @Test
     void s21_anEntryThatIsOneStripWithTheProcess_isNeverBlocked() {
-        Replication run = join().join(60).ownStops(constant(300), constant(100)).run(2);
+        Replication run = join().join(60).downtime(constant(300), constant(100)).run(2);
 
         assertThat(run.totals().blockedSeconds()).isEqualTo(0);
         assertThat(run.totals().refilledChanges()).isEqualTo(0);
@@ -300,6 +312,7 @@ class OneStripTest {
     /** A line may be described with an accumulator and be run without it, to be held against itself. */
     @Test
     void s22_anAccumulatorThatIsNotUsedChangesNothing() {
+        // Rule PRACTICE-5.
         Line without =
                 new LineBuilder().rethread(Distribution.uniform(300, 600)).build();
         Line with = new Line(

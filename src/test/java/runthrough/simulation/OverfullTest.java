@@ -11,6 +11,7 @@ class OverfullTest {
 
     @Test
     void aLevelThatComesBackWithinTheAllowanceAndLeavesItAgainIsOverfullTwice() {
+        // Rule ACC-9.
         // From 2 m/s the process stops at 0.1 m/s2 over 20 m, the entry at 0.05 m/s2 over 40 m: the own stop at 100 s
         // leaves
         // 20 m above the capacity of 100 m, past the allowance of 8 m. Both start again at 220 s, and 398 m into the
@@ -26,7 +27,7 @@ class OverfullTest {
                 .capacity(100)
                 .allowance(8)
                 .process(2, AT_ONCE, 0.1)
-                .ownStops(Distribution.constant(100), Distribution.constant(100))
+                .downtime(Distribution.constant(100), Distribution.constant(100))
                 .join(60)
                 .runFor(345)
                 .totals();

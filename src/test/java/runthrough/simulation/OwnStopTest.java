@@ -20,7 +20,7 @@ class OwnStopTest {
     }
 
     private static LineBuilder line(double running, double standing) {
-        return new LineBuilder().join(160).ownStops(constant(running), constant(standing));
+        return new LineBuilder().join(160).downtime(constant(running), constant(standing));
     }
 
     private static void assertTimes(List<Double> actual, double... expected) {
@@ -32,6 +32,7 @@ class OwnStopTest {
 
     @Test
     void s01_comeAfterTheirRunningTime_whichBeginsAnewWhenAStopEnds() {
+        // Rules DOWN-1, DOWN-6.
         Replication run = line(100, 40).runFor(400);
 
         assertTimes(Course.of(run).times(ProcessState.OWN_STOP), 100, 240, 380);
@@ -42,6 +43,7 @@ class OwnStopTest {
 
     @Test
     void s02_standingTimeRunsFromWhenItCameToRest() {
+        // Rule DOWN-1.
         // 6 s down, 20 s, 3 s up, of which running time: due 100 s later counting the ramp up.
         Replication run =
                 line(100, 20).entry(2.5, 0.5, 0.25).process(1.5, 0.5, 0.25).runFor(300);
@@ -55,6 +57,7 @@ class OwnStopTest {
 
     @Test
     void s03_clockStandsWhileTheProcessStarves() {
+        // Rule DOWN-1.
         // Starved from 533.33 to 568 s. 540 s of running time: 6.67 s after that.
         Replication run = line(540, 40).runFor(700);
 
@@ -63,6 +66,7 @@ class OwnStopTest {
 
     @Test
     void s04_clockRunsDuringRamps() {
+        // Rule DOWN-1.
         // As 02: 3 s of ramp up and 97 s.
         Replication run =
                 line(100, 20).entry(2.5, 0.5, 0.25).process(1.5, 0.5, 0.25).runFor(227);
@@ -72,6 +76,7 @@ class OwnStopTest {
 
     @Test
     void s05_dueWhileRampingDownForWantOfStrip_isTakenAtOnce_andStandsFromRest() {
+        // Rules DOWN-3, REPORT-6.
         // x_stop = 4.5: starved from 400 + 195.5/1.5 = 530.33 s, at rest 6 s later. Own stop due at 532.33 s stands
         // from rest for
         // 100 s. The accumulator has 4.5 + 20 m for a restart 9.8 s after T2 = 560 s: the own stop ends later.
@@ -93,6 +98,7 @@ class OwnStopTest {
 
     @Test
     void s06_starvedStopOutlastsTheOwnStopTakenDuringItsRamp() {
+        // Rule DOWN-4.
         // As 05 with 10 s of standing: it ends at rest + 10, before T2; starved until 24.5/2.5 = 9.8 s after T2.
         Replication run =
                 line(400 + 195.5 / 1.5 + 2, 10).process(1.5, 0.5, 0.25).runFor(700);
@@ -107,6 +113,7 @@ class OwnStopTest {
 
     @Test
     void s07_clockRunsOutAtTheInstantTheProcessComesToRest_fallsDueWhenItNextMoves() {
+        // Rules DOWN-3, ORDER-1.
         // One strip, 1 m/s and 0.5 m/s2: T0 = 512 s, at rest at 514 s, just as 514 s of running time are over. The
         // ramp's end comes
         // first. T2 = 574 s: the strip would move, and the own stop is taken.
@@ -115,7 +122,7 @@ class OwnStopTest {
                 .coils(LineBuilder.coil(513))
                 .process(1, 0.5, 0.5)
                 .join(60)
-                .ownStops(constant(514), constant(40))
+                .downtime(constant(514), constant(40))
                 .runFor(700);
         Course course = Course.of(run);
 
@@ -134,6 +141,7 @@ class OwnStopTest {
 
     @Test
     void s09_restartDelayAndOwnStopRunConcurrently_delayLonger() {
+        // Rule DOWN-4.
         // As 05: delay of 90 s from 569.8 s, own stop until rest + 100 = 636.33 s.
         Replication run = line(400 + 195.5 / 1.5 + 2, 100)
                 .process(1.5, 0.5, 0.25)
@@ -145,6 +153,7 @@ class OwnStopTest {
 
     @Test
     void s10_restartDelayAndOwnStopRunConcurrently_ownStopLonger() {
+        // Rule DOWN-4.
         Replication run = line(400 + 195.5 / 1.5 + 2, 100)
                 .process(1.5, 0.5, 0.25)
                 .restart(Double.NaN, constant(20))
@@ -155,6 +164,7 @@ class OwnStopTest {
 
     @Test
     void s11_endsWithTooLittleStrip_isHeldAsStarved_withoutANewStop() {
+        // Rule DOWN-5.
         // Due at 528 s with x = 8: rest at 534 s with x = 3.5 < x_stop = 4.5; it ends at 544 s, T2 = 560 s; 24.5 m
         // after 8.4 s.
         Replication run = line(528, 10).process(1.5, 0.5, 0.25).runFor(700);
@@ -174,6 +184,7 @@ class OwnStopTest {
 
     @Test
     void s12_endsWithJustEnoughStrip_isNotHeld() {
+        // Rule DOWN-5.
         // Due with x = 9 m: 4.5 m at rest.
         Replication run = line(400 + 191 / 1.5, 10).process(1.5, 0.5, 0.25).runFor(545);
         Course course = Course.of(run);
@@ -183,8 +194,9 @@ class OwnStopTest {
 
     @Test
     void s13_ownStopOnly_ranThrough_nothingLostForWantOfStrip() {
+        // Rule REPORT-3.
         Replication run =
-                new LineBuilder().join(60).ownStops(constant(450), constant(30)).run(1);
+                new LineBuilder().join(60).downtime(constant(450), constant(30)).run(1);
 
         assertThat(run.changes().get(0).outcome()).isEqualTo(Outcome.RAN_THROUGH);
         assertThat(run.totals().lostMetres()).isEqualTo(0);
@@ -194,6 +206,7 @@ class OwnStopTest {
 
     @Test
     void s14_dueWhileSlowing_stopsAndReturnsToTheSlowedSpeed() {
+        // Rules PROC-7, DOWN-4.
         // Slowed below 100 m from 466.67 s at 0.25 m/s2; due 2 s later at 1.0 m/s: 4 s down, 10 s, then up to 0.5 m/s.
         double slows = 400 + 100 / 1.5;
         Replication run = line(slows + 2, 10)
@@ -217,7 +230,7 @@ class OwnStopTest {
         Replication run = new LineBuilder()
                 .process(1.5, 0.01, 0.25)
                 .join(300)
-                .ownStops(constant(520), constant(10))
+                .downtime(constant(520), constant(10))
                 .runFor(650);
 
         assertNear(Course.of(run).takesUp(ProcessState.STARVED, 1), 536 + Math.sqrt(15.5 / 0.0052));

@@ -34,6 +34,7 @@ class PreparationTest {
 
     @Test
     void s01_twoUncoilers_nextCoilIsPreparedFromTimeZero_theOneAfterWhenAnUncoilerIsFree() {
+        // Rule CHANGE-6.
         Replication run = line().uncoilers(2, 0).prepare(100).join(60).run(3);
 
         assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 0-100", "2: 400-500", "3: 800-900", "4: 1200-1300");
@@ -42,6 +43,7 @@ class PreparationTest {
 
     @Test
     void s02_oneUncoiler_preparesWithTheStripStanding() {
+        // Rules CHANGE-6, CHANGE-11.
         Replication run = line().uncoilers(1, 0).prepare(100).join(60).run(1);
         ChangeRecord change = run.changes().get(0);
 
@@ -53,6 +55,7 @@ class PreparationTest {
 
     @Test
     void s03_threeUncoilers_twoCoilsAreMadeReadyOneAfterAnother() {
+        // Rule CHANGE-6.
         Replication run = line().uncoilers(3, 0).prepare(150).join(60).run(2);
 
         assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 0-150", "2: 150-300", "3: 400-550", "4: 800-950");
@@ -60,6 +63,7 @@ class PreparationTest {
 
     @Test
     void s04_threeUncoilers_slowPreparation_oneAtATimeWithNothingBetween() {
+        // Rule CHANGE-6.
         // 450 s each: ready at 450, 900, 1350. Changes start at 400 (waits 50, T2 = 510), 800 (waits 100, T2 = 960),
         // 1200 (150).
         Replication run = line().uncoilers(3, 0).prepare(450).join(60).run(3);
@@ -70,6 +74,7 @@ class PreparationTest {
 
     @Test
     void s05_oneUncoilerWithAPath_preparationBeginsWhenTheTailHasLeftTheUncoiler() {
+        // Rule CHANGE-7.
         // r = 75 m at 350 s; the tail stops at 400 s.
         Replication run = line().uncoilers(1, 75).prepare(100).join(60).run(1);
 
@@ -79,6 +84,7 @@ class PreparationTest {
 
     @Test
     void s06_pathIsPassedDuringRunOut_atTheInstantTheStripHasMovedThatFar() {
+        // Rule CHANGE-7.
         // Entry slows at 0.5 m/s2 from r = 2.25: r = v^2 = 1.0 when v = 1.0, 1 s after T0 at 398.5 s.
         Replication run = line().entry(2.5, 0.4, 0.5)
                 .uncoilers(1, 1)
@@ -91,6 +97,7 @@ class PreparationTest {
 
     @Test
     void s07_coilNoLongerThanThePath_countsAsGoneWhenItsJointIsReleased() {
+        // Rule CHANGE-7.
         // Coil 2 has 50 m, path 75 m: with one uncoiler coil 3 may be prepared from T2 of change 1 on.
         Replication run = line().coils(coil(600), coil(50))
                 .uncoilers(1, 75)
@@ -106,6 +113,7 @@ class PreparationTest {
 
     @Test
     void s08_crewOfTwo_preparesWhileTheTailIsWorkedOn() {
+        // Rules CHANGE-2, CREW-1.
         // Tail work 30 s and preparation 100 s both from 400 s: the joint waits 70 s after the tail work.
         Replication run = line().uncoilers(1, 0).prepare(100).tail(30).join(60).run(1);
 
@@ -117,6 +125,7 @@ class PreparationTest {
 
     @Test
     void s09_crewOfOne_tailWorkIsBegunBeforeAPreparationThatBecomesPossibleAtTheSameInstant() {
+        // Rule CREW-2.
         Replication run =
                 line().crew(1).uncoilers(1, 0).prepare(100).tail(30).join(60).run(1);
 
@@ -128,6 +137,7 @@ class PreparationTest {
 
     @Test
     void s10_crewOfOne_preparationOnceBegunIsFinishedFirst_waitingHasTwoParts() {
+        // Rules CREW-3, CHANGE-11.
         // Path 75 m, one uncoiler: preparation 350-450 in two elements; the tail has stood since 400: waits 50 s, tail
         // 30 s, join 60 s.
         Replication run = line().crew(1)
@@ -147,6 +157,7 @@ class PreparationTest {
 
     @Test
     void s11_crewOfOne_waitsForTheCrewBeforeTheTailAndForTheCoilAfterIt() {
+        // Rules CREW-3, CREW-4.
         // Three uncoilers: coil 2 is prepared 0-250, coil 3 250-500. T1 = 400: tail work waits 100 s; coil 2 is ready:
         // joint at
         // once. T2 = 590; coil 4 (uncoiler of coil 1, free since 400) 590-840. Coil 2 refills 285 m all the way, at 2.5
@@ -162,6 +173,7 @@ class PreparationTest {
 
     @Test
     void s12_crewOfOne_doesNotBeginAPreparationTheJointDoesNotWaitFor() {
+        // Rule CREW-4.
         // Two uncoilers, coil 2 ready at 100 s: between T1 and T2 nothing is prepared; coil 3 at T2 = 490.
         Replication run =
                 line().crew(1).uncoilers(2, 0).prepare(100).tail(30).join(60).run(1);
@@ -171,6 +183,7 @@ class PreparationTest {
 
     @Test
     void s13_crewOfTwo_sameLine_preparesMeanwhile() {
+        // Rule CREW-1.
         Replication run =
                 line().crew(2).uncoilers(2, 0).prepare(100).tail(30).join(60).run(1);
 
@@ -179,6 +192,7 @@ class PreparationTest {
 
     @Test
     void s14_crewOfOne_finishesTheCoilUnderWayThenTailThenTheVeryCoilTheJointWaitsFor() {
+        // Rule CREW-4.
         // Two uncoilers with a path of 150 m: coil 2 is prepared 0-450 by the one crew, coil 1 leaves its uncoiler at
         // 300.
         // T1 = 400: tail work 450-480; coil 2 is ready: joint 480-540. Coil 3 may be begun only at T2 = 540, though its
@@ -195,6 +209,7 @@ class PreparationTest {
 
     @Test
     void s15_prepareElementEveryN_countsByTheChangeThatConsumesItsCoil() {
+        // Rule CHANGE-4.
         // An extra 20 s for coil 3, consumed by change 2, and for coil 5 by change 4, whenever they are prepared.
         Replication run = line().uncoilers(3, 0)
                 .prepare(10)
@@ -230,6 +245,7 @@ class PreparationTest {
 
     @Test
     void s18_rethreadWaitsForPreparationLikeAJoint() {
+        // Rule PRACTICE-6.
         // One uncoiler: process stands from 400 s, coil prepared 400-500, rethread of 600 s until 1100.
         Replication run = new LineBuilder()
                 .rethread(Distribution.constant(600))
@@ -246,6 +262,7 @@ class PreparationTest {
 
     @Test
     void s19_rethreadByOnePersonWaitsForThePreparationUnderWay() {
+        // Rules PRACTICE-6, CREW-3.
         Replication run = new LineBuilder()
                 .rethread(Distribution.constant(600))
                 .crew(1)
@@ -271,6 +288,7 @@ class PreparationTest {
 
     @Test
     void s21_workIsListedInTheOrderInWhichItBegan() {
+        // Rule REPORT-1.
         // A preparation of 500 s begins before, and ends after, the tail work of the change before.
         Replication run =
                 line().uncoilers(3, 0).prepare(300, 500).tail(10).join(60).run(2);
@@ -283,6 +301,7 @@ class PreparationTest {
 
     @Test
     void s22_preparingAcrossTheStrip_takesTheWiderOfTheTwoThatWillBeJoined() {
+        // Rule CHANGE-3.
         // 0.01 m/s: coils 1.0, 0.5, 1.5, 0.25 m wide: changes 1, 2, 3 take 100, 150, 150 s.
         Replication run = line().coils(
                         LineBuilder.wide(600, 1.0),

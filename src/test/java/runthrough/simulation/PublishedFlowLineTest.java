@@ -50,7 +50,7 @@ class PublishedFlowLineTest {
                     .restart(0, Distribution.constant(0))
                     .join(Distribution.exponential(1 / r1));
             if (p2 > 0) {
-                line.ownStops(Distribution.exponential(1 / p2), Distribution.exponential(1 / r2));
+                line.downtime(Distribution.exponential(1 / p2), Distribution.exponential(1 / r2));
             }
             return Sampled.totals(
                     n > 0 ? line.capacity(n) : line.practice(Practice.JOIN_WITHOUT_ACCUMULATOR), id, CHANGES);

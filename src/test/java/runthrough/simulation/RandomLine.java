@@ -20,7 +20,7 @@ import runthrough.plant.LineCheck;
 import runthrough.plant.Message;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
-import runthrough.plant.ProcessSection.OwnStops;
+import runthrough.plant.ProcessSection.Downtime;
 import runthrough.plant.ProcessSection.Slowing;
 import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
@@ -126,7 +126,7 @@ final class RandomLine {
                                 slowLevel,
                                 maybe(0.5) ? Double.NaN : slowLevel + between(0.1, 1) * (capacity - slowLevel)))
                         : Optional.empty(),
-                maybe(0.5) ? Optional.of(new OwnStops(time(between(5, 200)), time(30))) : Optional.empty(),
+                maybe(0.5) ? Optional.of(new Downtime(time(between(5, 200)), time(30))) : Optional.empty(),
                 maybe(0.5) ? 0 : between(0, 60),
                 maybe(0.5) ? 0 : between(0, 3));
     }

@@ -25,6 +25,7 @@ class RandomLinesTest {
     @ParameterizedTest
     @MethodSource("firstSeeds")
     void everyRunKeepsTheRules(long first) {
+        // Rules MOTION-1, MOTION-4, ENTRY-1.
         int judged = 0;
         for (long seed = first; seed < first + LINES_A_TEST; seed++) {
             try {

@@ -52,8 +52,9 @@ class RandomNumbersByChangeTest {
 
     @Test
     void whereNothingIsLeftOutOrDoneAgain_itIsTheLuckOfAPlainRun() {
+        // Rule RANDOM-4.
         Line line = line().coils(coil(Distribution.uniform(300, 900)))
-                .ownStops(Distribution.exponential(900), Distribution.exponential(60))
+                .downtime(Distribution.exponential(900), Distribution.exponential(60))
                 .build();
 
         assertThat(simulator(line).run(RandomNumbers.of(3)))
@@ -110,6 +111,7 @@ class RandomNumbersByChangeTest {
 
     @Test
     void otherRejects_leaveEveryJointThatIsGoodAtOnceItsTime() {
+        // Rule RANDOM-4.
         Line line = line().reject(new Reject.Chance(0.3)).build();
         List<ChangeRecord> as = changes(line, RandomNumbers.of(0));
         List<ChangeRecord> other = changes(line, RandomNumbers.of(0).exchanging(source(line, Source.REJECT), 7));
@@ -129,6 +131,7 @@ class RandomNumbersByChangeTest {
 
     @Test
     void aRejectedJointIsMadeAgainWithFreshTimes_theSameInEveryRun() {
+        // Rule RANDOM-4.
         Line line = line().reject(new Reject.Chance(0.5)).build();
         Line oftener = line().reject(new Reject.Chance(0.6)).build();
         List<ChangeRecord> changes = changes(line, RandomNumbers.of(0));
@@ -165,6 +168,7 @@ class RandomNumbersByChangeTest {
 
     @Test
     void anElementThatComesByChance_leavesLaterOnesTheirTimes() {
+        // Rule RANDOM-4.
         Line line = line().join(chance(0.4, 500)).build();
         List<ChangeRecord> as = changes(line, RandomNumbers.of(0));
         List<ChangeRecord> other =
@@ -208,7 +212,7 @@ class RandomNumbersByChangeTest {
                 .join(chance(0.4, 500))
                 .reject(new Reject.Chance(0.02))
                 .restart(Double.NaN, Distribution.uniform(10, 20))
-                .ownStops(Distribution.exponential(900), Distribution.exponential(60))
+                .downtime(Distribution.exponential(900), Distribution.exponential(60))
                 .build();
         Line rethreading = new LineBuilder()
                 .tail(element(Distribution.exponential(8)))
@@ -239,7 +243,7 @@ class RandomNumbersByChangeTest {
         Line line = line().practice(Practice.RETHREAD)
                 .reject(new Reject.Chance(0.02))
                 .rethread(Distribution.uniform(300, 600))
-                .ownStops(Distribution.exponential(900), Distribution.constant(60))
+                .downtime(Distribution.exponential(900), Distribution.constant(60))
                 .coilSource(new CoilSource.Mix(
                         List.of(new CoilSource.Share(coil(600), 0.5), new CoilSource.Share(coil(300), 0.5))))
                 .build();

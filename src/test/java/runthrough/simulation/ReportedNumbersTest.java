@@ -31,6 +31,7 @@ class ReportedNumbersTest {
 
     @Test
     void s01_oneChange_everyNumberOfItsRecord() {
+        // Rules REPORT-1, REPORT-2.
         // d_p = 0.25: x_stop = 4.5 m. Waits 20 s for the coil, joint of 60 s more; 120 m drawn, filled at 1 m/s.
         Replication run = line().process(1.5, 0.5, 0.25)
                 .uncoilers(1, 0)
@@ -50,6 +51,7 @@ class ReportedNumbersTest {
 
     @Test
     void s02_lowestLevelIsThatUntilMatchedAgain_whatComesAfterIsNot() {
+        // Rule REPORT-2.
         // a_e = 0.1, joints of no time. Change 1 at 0.5 m/s draws 0.5^2/0.2 = 1.25 m. Then the process jumps to 1.5 m/s
         // as coil 2 gets
         // there: the matched entry falls behind by 1.0^2/0.2 = 5 m, which is not of the change.
@@ -64,6 +66,7 @@ class ReportedNumbersTest {
 
     @Test
     void s03_notMatchedBeforeTheNextChange_lowestLevelEndsThere_notRefilled() {
+        // Rules REPORT-2, REPORT-5.
         // Change 1 draws 90 m; coil 2 of 100 m gives back 1 m/s for 40 s: 150 m at T0 of change 2, which draws 90 m to
         // 60 m.
         Replication run = line().coils(coil(600), coil(100), coil(900)).join(60).run(2);
@@ -82,6 +85,7 @@ class ReportedNumbersTest {
 
     @Test
     void s04_stopThatLastsIntoTheNextChange_makesThatOneStoppedToo_withoutACountOfItsOwn() {
+        // Rules REPORT-3, REPORT-7.
         // Starved at 533.33 s; T2 = 560; coil 2 of 10 m is through at 564 s; 20 m only at 728 s, after T2 = 724 of
         // change 2.
         Replication run = line().coils(coil(600), coil(10), coil(600)).join(160).run(2);
@@ -100,6 +104,7 @@ class ReportedNumbersTest {
 
     @Test
     void s05_slowingThatLastsIntoTheNextChange_makesThatOneSlowedToo() {
+        // Rule REPORT-3.
         // Slowed below 150 m at 433.33 s; T2 = 460: x = 150 - 0.5 26.67; coil 2 of 25 m through 10 s later, 20 m more;
         // resumes at 190.
         Replication run = line().coils(coil(600), coil(25), coil(900))
@@ -114,6 +119,7 @@ class ReportedNumbersTest {
 
     @Test
     void s06_speedingUpAfterAStop_doesNotMakeTheNextChangeStopped_butItsLossIsTheirs() {
+        // Rules REPORT-3, REPORT-7.
         // One uncoiler; the coil of change 3 takes 160 s to prepare, so that the process starves. It restarts at 20 m
         // and takes 150 s
         // to its speed; coil 4 of 50 m is through after 20 s.
@@ -134,12 +140,13 @@ class ReportedNumbersTest {
 
     @Test
     void s07_whatBeginsBeforeTheFirstChange_isInTheTotalsOnly() {
+        // Rules REPORT-4, PROC-2.
         // Own stop from 100 to 110 s; matched again at 0.4 m/s2 the entry falls behind by 2.8125 m: slowed below 199 m
         // to 0.5 m/s.
         // It resumes when full, well before T0.
         Replication run = line().entry(2.5, 0.4, AT_ONCE)
                 .slowing(0.5, 199, 200)
-                .ownStops(constant(100), constant(10))
+                .downtime(constant(100), constant(10))
                 .join(0)
                 .runFor(180);
         Course course = Course.of(run);
@@ -152,11 +159,12 @@ class ReportedNumbersTest {
 
     @Test
     void s08_slowedSinceBeforeTheFirstChange_leavesThatOneRunThrough() {
+        // Rule REPORT-4.
         // As 07 but filled at 0.001 m/s only: it lasts into the change at T0.
         Replication run = line().entry(2.5, 0.4, AT_ONCE)
                 .fillRate(0.001)
                 .slowing(0.5, 199, 200)
-                .ownStops(constant(300), constant(10))
+                .downtime(constant(300), constant(10))
                 .join(10)
                 .runFor(1000);
         ChangeRecord change = run.changes().get(0);
@@ -170,6 +178,7 @@ class ReportedNumbersTest {
 
     @Test
     void s09_slowedThenStopped_theWorstCounts() {
+        // Rule REPORT-3.
         Replication run = line().slowing(0.5, 100, 150).join(300).run(1);
 
         assertThat(run.changes().get(0).outcome()).isEqualTo(Outcome.STOPPED);
@@ -179,6 +188,7 @@ class ReportedNumbersTest {
 
     @Test
     void s10_lostTimeIsLostMetresOverTheSpeedInForce() {
+        // Rule REPORT-6.
         // As 04: 328 - 133.33 s at rest, but for coil 3, none of which has reached the process.
         Replication run = line().coils(coil(600), coil(10), coil(600)).join(160).run(2);
 
@@ -188,8 +198,9 @@ class ReportedNumbersTest {
 
     @Test
     void s11_utilisationIsMetresProcessedOverMetresAtRatedSpeed() {
+        // Rule REPORT-8.
         // Own stops of 100 s after 300 s each: three quarters.
-        Replication run = line().join(0).ownStops(constant(300), constant(100)).runFor(4000);
+        Replication run = line().join(0).downtime(constant(300), constant(100)).runFor(4000);
 
         assertNear(run.totals().ratedMetres(), 6000);
         assertNear(run.totals().processedMetres(), 4500);
@@ -198,11 +209,12 @@ class ReportedNumbersTest {
 
     @Test
     void s12_scrapIsCropsAndWhatEachStopSpoils_ofWhateverKind() {
+        // Rule REPORT-9.
         // Change at 400 s: 3 m of crops. Starved at 533.33 s, own stop after 550 s of running: 2 m each.
         Replication run = line().coils(cropped(603, 1, 2))
-                .spoilt(2)
+                .scrapPerStop(2)
                 .join(160)
-                .ownStops(constant(550), constant(40))
+                .downtime(constant(550), constant(40))
                 .run(1);
 
         assertThat(run.totals().starvedStops()).isEqualTo(1);
@@ -215,10 +227,11 @@ class ReportedNumbersTest {
 
     @Test
     void s13_ownStopTakenDuringAStarvedRamp_isOneStopToTheStrip() {
-        Replication run = line().spoilt(2)
+        // Rule REPORT-9.
+        Replication run = line().scrapPerStop(2)
                 .process(1.5, 0.5, 0.25)
                 .join(160)
-                .ownStops(constant(400 + 195.5 / 1.5 + 2), constant(10))
+                .downtime(constant(400 + 195.5 / 1.5 + 2), constant(10))
                 .run(1);
 
         assertNear(run.totals().scrapMetres(), 2);
@@ -226,6 +239,7 @@ class ReportedNumbersTest {
 
     @Test
     void s14_cropsWeighAsTheirOwnCoils() {
+        // Rule COIL-3.
         // 15.7 kg/m, but the second coil is half as thick: tail 2 m of the one, head 1 m of the other.
         Coil thin =
                 new Coil("thin", 0.001, 1, 7850, new CoilSize.ByLength(constant(603)), 1, 2, OptionalDouble.empty());
@@ -236,6 +250,7 @@ class ReportedNumbersTest {
 
     @Test
     void s15_meanLevelIsTheTimeAverage() {
+        // Rule REPORT-10.
         // 200 m but for a triangle of 90 m over 60 + 90 s, in 800 s.
         Replication run = line().join(60).run(1);
 
@@ -245,6 +260,7 @@ class ReportedNumbersTest {
 
     @Test
     void s16_meanLevelOnRamps() {
+        // Rule REPORT-10.
         // Missing: 0.25 t^2 for 3 s; 2.25 + 1.5 t for 90 s; 137.25 + 1.5 t - 0.2 t^2 for 6.25 s; from 138.8125 to 1 at
         // 1 m/s;
         // 1 - t + 0.25 t^2 for 2 s.
@@ -261,10 +277,11 @@ class ReportedNumbersTest {
 
     @Test
     void s17_overtravelIsTheLargestSeen_overfullCountsEachPassing() {
+        // Rules ACC-9, ENTRY-23, REPORT-10.
         // Own stops: process down at once, entry at 0.5 m/s2: 2.25 m above; it starts at 0.4 m/s2 slower than the
         // process, which
         // takes 2.8125 m: below the capacity again, and full. Allowance of 2 m is passed at 100 s and 210 s.
-        LineBuilder line = line().entry(2.5, 0.4, 0.5).join(0).ownStops(constant(100), constant(10));
+        LineBuilder line = line().entry(2.5, 0.4, 0.5).join(0).downtime(constant(100), constant(10));
 
         assertThat(line.allowance(2).runFor(250).totals().overfull()).isEqualTo(2);
         assertThat(line.allowance(2.25).runFor(250).totals().overfull()).isEqualTo(0);
@@ -273,12 +290,13 @@ class ReportedNumbersTest {
 
     @Test
     void s18_stayingAboveTheAllowance_isOnePassing() {
+        // Rule ACC-9.
         // Matched s04's line: 1.5 m of overtravel stay while the entry follows, and the next stop adds 1.5 m.
         Replication run = line().entry(2.5, 0.4, 0.5)
                 .process(1.5, 0.4, 1.5)
                 .allowance(1)
                 .join(0)
-                .ownStops(constant(100), constant(10))
+                .downtime(constant(100), constant(10))
                 .runFor(250);
 
         assertNear(run.totals().overtravel(), 3);
@@ -287,11 +305,12 @@ class ReportedNumbersTest {
 
     @Test
     void s19_timesOfEachState() {
+        // Rule REPORT-11.
         // As 12 without spoiling: joint 160 s; starved 34.67 s; own stop 40 s. Waiting 100 s of it for preparation.
         Replication run = line().uncoilers(1, 0)
                 .prepare(100)
                 .join(60)
-                .ownStops(constant(550), constant(40))
+                .downtime(constant(550), constant(40))
                 .run(1);
         Totals totals = run.totals();
 
@@ -303,13 +322,14 @@ class ReportedNumbersTest {
 
     @Test
     void s20_ownStopDuringAStarvedStop_countsAsOwnStopNotAsStarved() {
+        // Rules REPORT-6, REPORT-11.
         // One strip, coil change from 397 s: an own stop falls due at 400 s and lasts until 503 s, the joint until 603
         // s.
         Replication run = line().practice(Practice.JOIN_WITHOUT_ACCUMULATOR)
                 .entry(2.5, 0.4, 0.5)
                 .process(1.5, 0.3, 0.25)
                 .join(200)
-                .ownStops(constant(400), constant(100))
+                .downtime(constant(400), constant(100))
                 .runFor(610);
 
         assertNear(run.totals().ownStopSeconds(), 103);
@@ -320,10 +340,11 @@ class ReportedNumbersTest {
 
     @Test
     void s21_recoveryEndsWhenTheRatedSpeedIsReached_losesNothingAfterwards() {
+        // Rule REPORT-6.
         // Restart at 568 s at 0.5 m/s2: 3 s. Own stops after that lose nothing for want of strip.
         Replication run = line().process(1.5, 0.5, AT_ONCE)
                 .join(160)
-                .ownStops(constant(600), constant(40))
+                .downtime(constant(600), constant(40))
                 .run(1);
 
         assertNear(run.totals().lostMetres(), 1.5 * (168 - 200 / 1.5) + 2.25);
@@ -331,10 +352,11 @@ class ReportedNumbersTest {
 
     @Test
     void s22_ownStopDuringRecovery_isLeftOut_theRestOfTheRecoveryIsNot() {
+        // Rule REPORT-6.
         // Restart at 568 s; own stop due 1 s later at 0.5 m/s, at rest at once, 40 s; then 3 s up from nought.
         Replication run = line().process(1.5, 0.5, AT_ONCE)
                 .join(160)
-                .ownStops(constant(400 + 200 / 1.5 + 1), constant(40))
+                .downtime(constant(400 + 200 / 1.5 + 1), constant(40))
                 .run(1);
 
         // 1 s at 1.25 below on average, then 2.25 m.
@@ -360,12 +382,13 @@ class ReportedNumbersTest {
         return line().entry(2.5, 0.1, AT_ONCE)
                 .capacity(8)
                 .restart(Double.NaN, constant(300))
-                .ownStops(constant(595 / 1.5), constant(10))
+                .downtime(constant(595 / 1.5), constant(10))
                 .join(10);
     }
 
     @Test
     void s24_starvedSinceBeforeTheFirstChange_leavesThatOneRunThrough() {
+        // Rule REPORT-4.
         Replication run = starvedBeforeTheFirstChange().runFor(595 / 1.5 + 100);
         ChangeRecord change = run.changes().get(0);
 
@@ -380,11 +403,12 @@ class ReportedNumbersTest {
 
     @Test
     void s25_slowedSinceBeforeTheFirstChange_stoppedInIt_theStopIsItsOwn() {
+        // Rules REPORT-4, REPORT-7.
         // As 08, with a joint of 600 s: from about 199 m at 0.5 m/s the process starves in it.
         Replication run = line().entry(2.5, 0.4, AT_ONCE)
                 .fillRate(0.001)
                 .slowing(0.5, 199, 200)
-                .ownStops(constant(300), constant(10))
+                .downtime(constant(300), constant(10))
                 .join(600)
                 .runFor(1300);
         ChangeRecord change = run.changes().get(0);
@@ -397,6 +421,7 @@ class ReportedNumbersTest {
 
     @Test
     void s26_refilledChangesAreThoseMatchedBeforeTheNext() {
+        // Rule REPORT-5.
         // Coil 2 of 100 m is too short to refill; coils 1 and 3 of 900 m are not.
         Replication run = line().coils(coil(900), coil(100), coil(900)).join(60).run(3);
 

@@ -21,6 +21,7 @@ class RunLengthTest {
 
     @Test
     void s01_beginsFullAndAtSpeedWithAWholeCoil() {
+        // Rule TIME-1.
         Point first = Course.of(new LineBuilder()
                         .coils(coilAt(600, 1.25))
                         .entry(2.5, 0.4, 0.5)
@@ -35,6 +36,7 @@ class RunLengthTest {
 
     @Test
     void s02_nCoilChanges_endAtTheStartOfTheNextOne() {
+        // Rule TIME-2.
         Replication run = new LineBuilder().join(60).run(3);
 
         assertNear(run.totals().duration(), 1600);
@@ -44,11 +46,12 @@ class RunLengthTest {
 
     @Test
     void s03_firstChangesLeftOut_totalsRunFromTheStartOfTheNextAndRecordsBeginThere() {
+        // Rule TIME-3.
         // From 1200 s (T0 of change 3) to 2400 s (T0 of change 6): changes 3, 4, 5.
         LineBuilder line = new LineBuilder()
                 .coils(LineBuilder.cropped(602, 1, 1))
                 .join(60)
-                .ownStops(Distribution.constant(1100), Distribution.constant(30));
+                .downtime(Distribution.constant(1100), Distribution.constant(30));
         Totals totals = line.totals(5, 2, 1, 7).get(0);
 
         // The own stop at 1100 s, before T0 of change 3 at 1230 s, is left out; the next is at 1130 + 1100 = 2230 s.
@@ -67,6 +70,7 @@ class RunLengthTest {
 
     @Test
     void s04_timeCutBeforeTheJointIsReleased_leavesThatChangeOut() {
+        // Rule TIME-4.
         Replication run = new LineBuilder().join(60).runFor(859.5);
 
         assertThat(run.totals().duration()).isEqualTo(859.5);
@@ -79,6 +83,7 @@ class RunLengthTest {
 
     @Test
     void s05_timeCutAfterTheJointIsReleased_keepsThatChange() {
+        // Rule TIME-4.
         // T2 of change 2 = 860 s, 90 m drawn; not matched before 950 s.
         Replication run = new LineBuilder().join(60).runFor(900);
 
@@ -99,9 +104,10 @@ class RunLengthTest {
 
     @Test
     void s07_whatFallsOnTheLastInstantOfATimeStillHappens() {
+        // Rules TIME-4, ORDER-13.
         // T0 and an own stop at 400 s exactly, and the end of the joint of change 1 at 460 s.
         assertThat(new LineBuilder()
-                        .ownStops(Distribution.constant(400), Distribution.constant(1))
+                        .downtime(Distribution.constant(400), Distribution.constant(1))
                         .join(60)
                         .runFor(400)
                         .totals()
@@ -112,6 +118,7 @@ class RunLengthTest {
 
     @Test
     void s08_leftOutChangesOfATimedRun_haveNoRecords() {
+        // Rule TIME-3.
         LineSimulator simulator =
                 new LineSimulator(new LineBuilder().join(60).build(), new RunPlan(new Extent.Time(1700), 2, 1, 7, 0.9));
         Replication run = simulator.run(0, Detail.CHANGES);
@@ -123,6 +130,7 @@ class RunLengthTest {
 
     @Test
     void s09_coilsRepeatFromTheTopOfTheSchedule() {
+        // Rule COIL-4.
         Replication run =
                 new LineBuilder().coils(coil(600), coil(300), coil(450)).join(0).run(5);
 
@@ -134,6 +142,7 @@ class RunLengthTest {
 
     @Test
     void s10_firstCoilJustLongEnoughToStopIn_startsRunningOutAtOnce() {
+        // Rule TIME-1.
         // 1.5^2/1.0 = 2.25 m.
         ChangeRecord change = new LineBuilder()
                 .coils(coil(2.25), coil(600))
@@ -151,6 +160,7 @@ class RunLengthTest {
 
     @Test
     void s11_firstCoilDrawnTooShortToStopIn_isAnErrorThatNamesTheDraw() {
+        // Rule TIME-1.
         // 1.5^2/1.0 = 2.25 m; with creep of 0.5 m/s over 1 m: 1 + 2.0 = 3 m.
         LineBuilder line =
                 new LineBuilder().coils(coil(2.24)).entry(2.5, 0.4, 0.5).join(60);
@@ -177,7 +187,7 @@ class RunLengthTest {
         LineBuilder line = new LineBuilder()
                 .prepare(30)
                 .join(Distribution.lognormal(60, 30))
-                .ownStops(Distribution.exponential(500), Distribution.exponential(40));
+                .downtime(Distribution.exponential(500), Distribution.exponential(40));
         Replication all = line.run(new Extent.Changes(50), Detail.TRACE);
 
         assertThat(line.run(new Extent.Changes(50), Detail.CHANGES).totals()).isEqualTo(all.totals());

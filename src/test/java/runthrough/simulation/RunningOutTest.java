@@ -25,6 +25,7 @@ class RunningOutTest {
 
     @Test
     void s01_withoutCreep_slowsInTimeToStandWithNothingLeft() {
+        // Rules ENTRY-14, ENTRY-20, NUM-1.
         Replication run = line().join(90).run(1);
         ChangeRecord change = run.changes().get(0);
 
@@ -52,6 +53,7 @@ class RunningOutTest {
 
     @Test
     void s03_coilEndsWhileFilling_runsOutFromTopSpeed() {
+        // Rule ENTRY-14.
         // Coil 2 of 100 m: 7.8125 m to 2.5 m/s in 6.25 s; 6.25 m to stand; between them 85.9375/2.5 s.
         Replication run = line().coils(coil(600), coil(100)).join(60).run(2);
 
@@ -61,6 +63,7 @@ class RunningOutTest {
 
     @Test
     void s04_coilEndsJustAfterSettling_noRunOutIsSeenInTheSettlingRamp() {
+        // Rule NUM-4.
         // Joint 0: T2 = 401.5; speeds up to 2.5 m/s in 6.25 s, 7.8125 m. Missing: 2.25 - (9.375 - 7.8125) ... = 200 - x
         // = 3.8125 m
         // at 2.5 m/s, X = 200 when 1 m is missing: 2.8125 s. Then 2 s down to 1.5, using 4 m. Coil 2 has 0.75 m more
@@ -79,6 +82,7 @@ class RunningOutTest {
 
     @Test
     void s05_coilEndsWhileSettlingBegins_runningOutOutranksSettling() {
+        // Rule ENTRY-18.
         // As 04, but coil 2 ends in time to stand from 2.5 m/s (6.25 m) 1 s before the entry would settle.
         double used = 7.8125 + 2.5 * 1.8125;
         Replication run = line().coils(coil(600), coil(used + 6.25)).join(0).run(2);
@@ -91,8 +95,9 @@ class RunningOutTest {
 
     @Test
     void s06_processStandsWhileTheTailRunsOut_whatIsPushedAboveIsOvertravel() {
+        // Rules ENTRY-18, ENTRY-23.
         // Own stop at 399 s, 0.5 s after T0: x = 200 - 0.5 0.5^2/2 = 199.9375, v_e = 1.25: 1.25^2/1.0 = 1.5625 m more.
-        Replication run = line().join(90).ownStops(constant(399), constant(60)).runFor(420);
+        Replication run = line().join(90).downtime(constant(399), constant(60)).runFor(420);
 
         assertNear(run.totals().overtravel(), 1.5);
         assertNear(Course.of(run).takesUp(EntryState.STANDING, 1), 401.5);
@@ -100,9 +105,10 @@ class RunningOutTest {
 
     @Test
     void s07_processStoppedAndFull_entryStandsAndTheCoilChangeComesLater() {
+        // Rule ENTRY-19.
         Replication run = line().process(1.5, 0.1, 0.1)
                 .join(90)
-                .ownStops(constant(300), constant(100))
+                .downtime(constant(300), constant(100))
                 .run(1);
 
         // 300 s to 450 m; 15 s down and 15 s up with 11.25 m each, 100 s standing; then (600 - 472.5 - 2.25)/1.5 s.
@@ -111,6 +117,7 @@ class RunningOutTest {
 
     @Test
     void s08_creep_reachesCreepSpeedAtTheCreepLengthAndHoldsIt() {
+        // Rule ENTRY-15.
         // T0 at r = 10 + (1.5^2 - 0.5^2)/1.0 = 12: 392 s; 0.5 m/s 2 s later; (10 - 0.25)/0.5 = 19.5 s; 1 s to stand.
         Replication run = line().creep(0.5, 10).join(90).run(1);
         Course course = Course.of(run);
@@ -150,6 +157,7 @@ class RunningOutTest {
 
     @Test
     void s11_coilShorterThanTheCreepLength_startsWithinIt_coilChangeBeginsWhenCreepSpeedIsHeld() {
+        // Rule ENTRY-17.
         // Coil 2 of 6 m: 1.25 s and 0.3125 m to 0.5 m/s, which is T0; (6 - 0.3125 - 0.25)/0.5 = 10.875 s; 1 s.
         Replication run =
                 line().coils(coil(600), coil(6)).creep(0.5, 10).join(30).run(2);
@@ -163,6 +171,7 @@ class RunningOutTest {
 
     @Test
     void s12_coilTooShortToReachCreepSpeed_coilChangeBeginsWithItsFirstDownwardRamp() {
+        // Rule ENTRY-17.
         // Coil 2 of 0.2 m: v^2/0.8 + v^2/1.0 = 0.2.
         Replication run =
                 line().coils(coil(600), coil(0.2)).creep(0.5, 10).join(30).run(2);
@@ -188,6 +197,7 @@ class RunningOutTest {
 
     @Test
     void s14_tailComesNearWhileTheLineSlows_entrySpeedsUpToNoMoreThanCreepSpeed() {
+        // Rule ENTRY-16.
         // Own stop at r = 14.25; down at 0.25 m/s2: r = 9.75 + 2 v^2 stays above what creep needs, 9.75 + v^2, and
         // passes 10 m at
         // v^2 = 0.125, below creep speed. It stands with 9.75 m. Up at 0.2 m/s2: creep speed after 2.5 s with 9.125 m:
@@ -196,7 +206,7 @@ class RunningOutTest {
         Replication run = line().process(1.5, 0.2, 0.25)
                 .creep(0.5, 10)
                 .join(90)
-                .ownStops(constant(due), constant(100))
+                .downtime(constant(due), constant(100))
                 .run(1);
         Course course = Course.of(run);
         ChangeRecord change = run.changes().get(0);
@@ -209,12 +219,13 @@ class RunningOutTest {
 
     @Test
     void s15_sameWithASpeedThatJumps_entryJumpsToCreepSpeedOnly() {
+        // Rule ENTRY-16.
         double due = (600 - 14.25) / 1.5;
         Replication run = line().entry(2.5, AT_ONCE, 0.5)
                 .process(1.5, AT_ONCE, 0.25)
                 .creep(0.5, 10)
                 .join(90)
-                .ownStops(constant(due), constant(100))
+                .downtime(constant(due), constant(100))
                 .run(1);
         ChangeRecord change = run.changes().get(0);
 
@@ -236,6 +247,7 @@ class RunningOutTest {
 
     @Test
     void s16_slowerThanCreepAllTheWay_coilChangeBeginsWithItsFirstDownwardRamp() {
+        // Rule ENTRY-17.
         // v = 0.3 + 0.1 after 1 s, 0.2 m; it passes l_c at 0.4 and stands from r = 0.4^2/1.0 = 0.16: 14.64/0.4 = 36.6
         // s.
         Replication run = slowed(0.1);
@@ -248,6 +260,7 @@ class RunningOutTest {
 
     @Test
     void s17_runningAtCreepSpeedAnyway_coilChangeBeginsAtTheCreepLength() {
+        // Rule ENTRY-17.
         // v = 0.3 + 0.2 = v_c after 1.25 s, 0.3125 m; r = 10 after 4.6875/0.5 s: T0; (10 - 0.25)/0.5 s; 1 s.
         ChangeRecord second = slowed(0.2).changes().get(1);
 
@@ -257,10 +270,11 @@ class RunningOutTest {
 
     @Test
     void s18_ownStopAtTheVeryEndOfTheCoil_coilChangeStartsWhenTheLineRunsAgain() {
+        // Rules ORDER-4, ORDER-6.
         // Speeds jump: T0 would be at 400 s with nothing left, but the own stop due then comes first.
         Replication run = line().entry(2.5, AT_ONCE, AT_ONCE)
                 .join(60)
-                .ownStops(constant(400), constant(50))
+                .downtime(constant(400), constant(50))
                 .run(1);
         ChangeRecord change = run.changes().get(0);
 
@@ -273,7 +287,7 @@ class RunningOutTest {
     void s19_ownStopAtTheVeryEndOfTheCoil_entryThatMustSlow_isAlreadyRunningOut() {
         // T0 = 398.5 s = own stop due; the process stops at once, the entry runs out in 3 s with 2.25 m of overtravel.
         Replication run =
-                line().join(60).ownStops(constant(398.5), constant(50)).runFor(440);
+                line().join(60).downtime(constant(398.5), constant(50)).runFor(440);
 
         assertNear(Course.of(run).takesUp(EntryState.STANDING, 1), 401.5);
         assertNear(run.totals().overtravel(), 2.25);
@@ -281,6 +295,7 @@ class RunningOutTest {
 
     @Test
     void s20_stripThatPassedTheJoinerIsTheCoils() {
+        // Rule ENTRY-21.
         Replication run = line().coils(coil(600), coil(9), coil(700)).join(60).run(3);
 
         // Ends at T0 of change 4, with 2.25 m of the first coil's 600 left, come round again.

@@ -23,11 +23,12 @@ class SettlingTest {
                 .entry(2.5, 0.4, 0.5)
                 .process(1.5, processUp, AT_ONCE)
                 .join(90)
-                .ownStops(Distribution.constant(stopAt), Distribution.constant(standing));
+                .downtime(Distribution.constant(stopAt), Distribution.constant(standing));
     }
 
     @Test
     void s01_processStopsNearlyFull_entrySlowsAtOnceAndWhatRisesAboveIsOvertravel() {
+        // Rule ENTRY-5.
         // At 635 s x = 198.4375 and X = x + 2.5^2/1.0 = 204.6875 > 200: it ramps to 0 in 5 s.
         Replication run = line(635, 50, AT_ONCE).runFor(800);
         Course course = Course.of(run);
@@ -43,6 +44,7 @@ class SettlingTest {
 
     @Test
     void s02_processStartsAgainWhileEntrySettles_settledLevelBelowFull_entryFillsAgain() {
+        // Rules ENTRY-1, ENTRY-5.
         // Stop at 600 s: settles at 612.125 s from x = 193.75 (FillingTest 06). At 614 s v_e = 1.5625 and
         // x = 193.75 + 2.5 1.875 - 0.25 1.875^2 = 197.55859375. Now v* = 1.5: X = x + 0.0625^2 = 197.5625 < 200.
         Replication run = line(600, 14, AT_ONCE).runFor(800);
@@ -61,6 +63,7 @@ class SettlingTest {
 
     @Test
     void s03_slowerThanTheProcessWillBe_notAboveCapacity_headsForItsPresentSpeedAndFollowsIt() {
+        // Rule ENTRY-6.
         // Stop at 600 s, settling from 612.125 s. At 615.125 s v_e = 1.0, x = 200 - 1.0 = 199. The process starts at
         // 0.05 m/s2:
         // X = 199 - 0.5^2/0.8 + 1.5^2/0.1 > 200 though v_e < v* = 1.5. The entry slows at 0.5 until 1.0 - 0.5 t = 0.05
@@ -87,6 +90,7 @@ class SettlingTest {
 
     @Test
     void s04_slowerThanTheProcessWillBe_cannotFollow_fillsOnceItHasItsPresentSpeed() {
+        // Rule ENTRY-6.
         // As before, but the process starts at 0.5 m/s2, faster than the entry's 0.4: X = 199 - 0.3125 + 2.25 =
         // 200.9375. They
         // meet after 1 s at 0.5 m/s, x = 199.5. Then X = 199.5 - 1/0.8 + 1/1.0 = 199.25: filling.
@@ -106,6 +110,7 @@ class SettlingTest {
 
     @Test
     void s05_slowerThanTheProcessWillBe_aboveCapacity_storedOvertravelIsDrawnFirst() {
+        // Rule ENTRY-7.
         // Stop at 635 s (case 01). At 638 s v_e = 1.0, x = 204.6875 - 1.0 = 203.6875. The process is at 1.5 at once:
         // X = x - 0.5^2/0.8 = 203.375 falls by 0.5 m/s while the entry holds 1.0: 6.75 s; then 1.25 s up to 1.5. "Does
         // not speed
@@ -123,6 +128,7 @@ class SettlingTest {
 
     @Test
     void s06_aboveCapacityWithASlowlyStartingProcess_excessIsCountedWithItsRamp() {
+        // Rules ENTRY-1, ENTRY-7.
         // As 05 with 0.05 m/s2: X = 203.6875 - 0.3125 + 22.5 = 225.875; 25.875/0.5 = 51.75 s at 1.0 m/s, then 1.25 s
         // up.
         Replication run = line(635, 3, 0.05).runFor(800);
@@ -137,6 +143,7 @@ class SettlingTest {
 
     @Test
     void s07_levelRisesThroughCapacityWhileHeadingForTheProcess_isLookedAtAgainWhenTheSpeedsMeet() {
+        // Rule ENTRY-8.
         // Stop when x = 194.25, at 630.8125 s. 3 s later v_e = 1.0, x = 194.25 + 5.25 = 199.5; process starts at 0.05
         // m/s2.
         // They meet 1/0.55 s on at v with x = 199.5 + 0.5/0.55 > 200: it holds v until X = 200, then ramps to 1.5.
@@ -161,6 +168,7 @@ class SettlingTest {
 
     @Test
     void s08_levelRoseThroughCapacityButWillNotStayThere_fillsWhenTheSpeedsMeet() {
+        // Rule ENTRY-8.
         // Stop when x = 194.35: 3 s later x = 199.6. Process at 0.5 m/s2: they meet 1 s on at 0.5 m/s, x = 200.1, and
         // X = 200.1 - 1/0.8 + 1/1.0 = 199.85 < 200.
         double stop = 497.75 + 194.35 - 61.1875;
@@ -174,6 +182,7 @@ class SettlingTest {
 
     @Test
     void s09_levelRoseThroughCapacityAndStays_cannotFollow_holdsAndArrivesFull() {
+        // Rule ENTRY-8.
         // Stop when x = 194.55: 3 s later x = 199.8; they meet 1 s on at 0.5 m/s with x = 200.3, X = 200.05: 0.05 s at
         // 0.5 m/s
         // (v* - v_e = 1.0), then 2.5 s up to 1.5.
@@ -188,6 +197,7 @@ class SettlingTest {
 
     @Test
     void s10_releasedWhileTheProcessSpeedsUp_headsForItsPresentSpeedFromBelow() {
+        // Rules ENTRY-6, ENTRY-21.
         // Coil of 602 m, entry stops at once. Own stop at 400 s, 2 m being left; the process starts again at 410 s at
         // 0.01 m/s2,
         // the matched entry with it: 2 = 0.005 t^2, T0 = 430 s at 0.2 m/s. Joint 5 s: drawn 0.2 5 + 0.005 25 = 1.125 m.
@@ -198,7 +208,7 @@ class SettlingTest {
                 .entry(2.5, 0.4, AT_ONCE)
                 .process(1.5, 0.01, AT_ONCE)
                 .join(5)
-                .ownStops(Distribution.constant(400), Distribution.constant(10))
+                .downtime(Distribution.constant(400), Distribution.constant(10))
                 .runFor(600);
         Course course = Course.of(run);
         double meets = 435 + 0.25 / 0.39;
@@ -216,6 +226,7 @@ class SettlingTest {
 
     @Test
     void s11_settledEntryHoldsTheProcessSpeedToBeUntilTheProcessHasIt() {
+        // Rule ENTRY-9.
         // Process slows to its stop at 0.05 m/s2 (30 s, 22.5 m), entry at 0.5 m/s2, filling at 2.5 m/s when the stop
         // falls due at
         // 600 s: X = 163.4375 + 6.25 - 22.5. X rises at 2.5 m/s: settles when X = 200, at 600 + 52.8125/2.5 = 621.125
@@ -225,7 +236,7 @@ class SettlingTest {
                 .entry(2.5, 0.4, 0.5)
                 .process(1.5, AT_ONCE, 0.05)
                 .join(90)
-                .ownStops(Distribution.constant(600), Distribution.constant(100))
+                .downtime(Distribution.constant(600), Distribution.constant(100))
                 .runFor(650);
         Course course = Course.of(run);
 
@@ -240,6 +251,7 @@ class SettlingTest {
 
     @Test
     void s12_fillingSlowerThanTheProcessWillBe_headsForItsPresentSpeedToo() {
+        // Rules ENTRY-6, ENTRY-9.
         // F = 0.5 (FillingTest 05): from 503 s on the entry fills at 0.5 m/s against the standing process, x = 65.75 +
         // 0.5 (t - 503).
         // At 751.5 s x = 190 and the process starts at 0.05 m/s2: X = 190 - 1.0^2/0.8 + 22.5 > 200: 0.5 - 0.5 t = 0.05
@@ -274,6 +286,7 @@ class SettlingTest {
 
     @Test
     void s14_fillsAgainFasterThanTheProcess_settlesWhileStillSpeedingUp() {
+        // Rules ENTRY-1, ENTRY-5.
         // As 02 with V_e = 4: that from 501.5 s on with 67.75 m, rising by 2.5 m/s. Stop at 540 s: X = 180, settles at
         // x = 184, at 545 s;
         // at 549.875 s v_e = 1.5625, x = 200 - 1.5625^2. Again X = 197.5625, and 1.8 (0.0625 t + 0.2 t^2) = 2.4375.
@@ -290,6 +303,7 @@ class SettlingTest {
 
     @Test
     void s15_standingBesideTheStandingProcess_bothStartTogether() {
+        // Rules ENTRY-6, ENTRY-21.
         // 1 m/s: T0 = T1 = 512; own stop from 520 to 576 s; joint until 576 s, which ends first: x = 192, v_e = v_p =
         // 0. Then the process
         // starts at 0.05 m/s2 and X = 192 - 1/0.8 + 1/0.1 > 200: the entry follows from the start.
@@ -298,7 +312,7 @@ class SettlingTest {
                 .entry(2.5, 0.4, AT_ONCE)
                 .process(1, 0.05, AT_ONCE)
                 .join(64)
-                .ownStops(Distribution.constant(520), Distribution.constant(56))
+                .downtime(Distribution.constant(520), Distribution.constant(56))
                 .runFor(620);
         Course course = Course.of(run);
 

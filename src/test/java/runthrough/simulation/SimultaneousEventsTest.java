@@ -23,6 +23,7 @@ class SimultaneousEventsTest {
 
     @Test
     void s01_newRatedSpeedBeforeTheCoilChangeThatStartsThen() {
+        // Rule ORDER-5.
         // Accumulator and coils of 256 m, joints of no time: coil 2 is in the process at metre 512, as change 2 starts.
         Replication run = new LineBuilder()
                 .coils(coilAt(256, 1), coilAt(256, 0.5))
@@ -38,6 +39,7 @@ class SimultaneousEventsTest {
 
     @Test
     void s02_coilChangeBeforeTheAccumulatorIsFull() {
+        // Rules ORDER-6, ORDER-7.
         // 64 s of joint at 1 m/s; filled at 2 m/s in 64 s, as coil 2 of 128 m is through: not refilled.
         Replication run = new LineBuilder()
                 .coils(coil(512), coil(128), coil(512))
@@ -74,6 +76,7 @@ class SimultaneousEventsTest {
 
     @Test
     void s05_jointOfNoTimeWithAFullAccumulator_isMatchedAtOnce() {
+        // Rule ENTRY-21.
         Replication run = new LineBuilder().join(0).run(1);
 
         assertThat(run.changes().get(0).refillTime()).isEqualTo(0);
@@ -82,6 +85,7 @@ class SimultaneousEventsTest {
 
     @Test
     void s06_accumulatorExactlyEmptyAsTheJointEnds_lineKeepsRunning() {
+        // Rule NUM-3.
         Replication run = new LineBuilder()
                 .coils(coil(1024))
                 .capacity(256)
@@ -97,12 +101,13 @@ class SimultaneousEventsTest {
 
     @Test
     void s07_jointEndsAsAnOwnStopDoes_theLineStartsAsOne() {
+        // Rules ORDER-4, ORDER-6, ORDER-14.
         // Own stop at 400 s, at T0: the coil change waits for its end. Joint from 464 to 528 s.
         Replication run = new LineBuilder()
                 .coils(coil(512))
                 .process(1, AT_ONCE, AT_ONCE)
                 .join(64)
-                .ownStops(constant(512), constant(64))
+                .downtime(constant(512), constant(64))
                 .run(1);
 
         assertThat(run.changes().get(0).start()).isEqualTo(576);
@@ -155,6 +160,7 @@ class SimultaneousEventsTest {
 
     @Test
     void s11_restartsIntoAStopForEver_isAnErrorThatNamesTimeAndState() {
+        // Rule NUM-5.
         // The reserve of 10 m is above the restart level: with the entry still slow the process may start and must
         // stop, at once.
         LineBuilder line = new LineBuilder()
@@ -173,6 +179,7 @@ class SimultaneousEventsTest {
 
     @Test
     void s12_nothingLeftToHappen_isAnErrorThatNamesTimeAndState() {
+        // Rule NUM-5.
         // A restart level above the capacity: full and stopped for good.
         LineBuilder line = new LineBuilder().restart(201, constant(0)).join(160);
 

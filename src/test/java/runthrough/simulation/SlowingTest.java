@@ -26,6 +26,7 @@ class SlowingTest {
 
     @Test
     void s01_slowsBelowTheSlowLevel_resumesATenthOfTheCapacityAboveIt() {
+        // Rules PROC-7, PROC-8.
         // 100 m at 466.67 s; 100 - 0.5 53.33 = 73.33 m at T2 = 520 s; up by 2.0 m/s to 120 m in 23.33 s.
         Replication run = line(120).run(1);
         Course course = Course.of(run);
@@ -43,6 +44,7 @@ class SlowingTest {
 
     @Test
     void s02_slowsAndSpeedsUpOnItsRamps_lostMetresCountBoth() {
+        // Rule REPORT-6.
         // d_p = 0.25: 4 s down, losing 1.0 4/2 = 2 m; a_p = 0.5: 2 s up, losing 1 m.
         Replication run = line(120).process(1.5, 0.5, 0.25).run(1);
         Course course = Course.of(run);
@@ -57,6 +59,7 @@ class SlowingTest {
 
     @Test
     void s03_latchHoldsUntilTheJointIsReleased() {
+        // Rules PROC-2, PROC-8.
         // Coil 2 is at its end when x = 119: the entry runs out from 2.5 m/s at 0.5 m/s2, so that x passes 120 m before
         // T1.
         LineBuilder line = line(120).entry(2.5, AT_ONCE, 0.5).process(1.5, AT_ONCE, AT_ONCE);
@@ -81,6 +84,7 @@ class SlowingTest {
 
     @Test
     void s04_releasedAboveTheResumeLevel_resumesAtTheJoint() {
+        // Rule PROC-8.
         // x_slow = 100, resume from 100.5: a joint that ends as the level has just been slowed at, x rises at 2.0 m/s.
         Replication run =
                 new LineBuilder().slowing(0.5, 100, 100.5).join(100 / 1.5 + 10).run(1);
@@ -90,6 +94,7 @@ class SlowingTest {
 
     @Test
     void s05_stopOutranksSlowing_restartsToTheSlowedSpeed_thenResumes() {
+        // Rules PROC-6, PROC-9.
         // Slowed at 466.67 s, empty 200 s later, T2 = 700 s. Restart at 20 m, 8 s after, to 0.5 m/s; 120 m another 50 s
         // on.
         Replication run = line(300).run(1);
@@ -106,6 +111,7 @@ class SlowingTest {
 
     @Test
     void s06_restartAboveTheResumeLevel_startsToFullSpeed() {
+        // Rule PROC-6.
         // Restart level 150 m: 60 s after T2; the latch has ended at 120 m while the process stood.
         Replication run = line(300).restart(150, constant(0)).run(1);
         Course course = Course.of(run);
@@ -116,11 +122,12 @@ class SlowingTest {
 
     @Test
     void s07_beginsAlsoDuringARamp_ofAnOwnStop() {
+        // Rule PROC-7.
         // d_p = 0.25: own stop due at 464 s with x = 104; 4.5 m to rest at 470 s: 99.5 m. After it the process starts
         // to 0.5 m/s.
         Replication run = line(120)
                 .process(1.5, AT_ONCE, 0.25)
-                .ownStops(constant(464), constant(20))
+                .downtime(constant(464), constant(20))
                 .run(1);
         Course course = Course.of(run);
 
@@ -155,6 +162,7 @@ class SlowingTest {
 
     @Test
     void s09_slowedWhileASlowerCoilArrives_runsAtTheLowerOfBoth() {
+        // Rule PROC-7.
         // Accumulator of 200 m slowed from 195 m: at T2 = 460 s x = 195 - 0.5 (60 - 5/1.5). No resume below 200 m,
         // which takes long.
         double slows = 400 + 5 / 1.5;
@@ -175,6 +183,7 @@ class SlowingTest {
 
     @Test
     void s10_defaultResumeLevelIsNeverAboveTheCapacity() {
+        // Rule PROC-8.
         // 190 + 20 > 200: resumes when full.
         Replication run =
                 new LineBuilder().slowing(0.5, 190, Double.NaN).join(60).run(1);
@@ -196,6 +205,7 @@ class SlowingTest {
 
     @Test
     void s12_levelTouchesTheSlowLevel_isNoSlowing() {
+        // Rule NUM-3.
         // Joint of 100/1.5 s: 100 m at T2, when the entry jumps to 2.5 m/s.
         Replication run = line(100 / 1.5).run(1);
 

@@ -22,6 +22,7 @@ class SpeedByCoilTest {
 
     @Test
     void s01_severalJointsOnTheWay_eachChangesTheSpeedAfterAccumulatorAndPath() {
+        // Rule SPEED-1.
         // Joints of no time every 100 m; each has 200 m of accumulator and 50 m of path to go: coil 2 is in the process
         // from
         // metre 350, coil 3 from metre 450, coil 4 from 550, three joints being on the way.
@@ -43,6 +44,7 @@ class SpeedByCoilTest {
 
     @Test
     void s02_jointReleasedWithLessInTheAccumulator_reachesTheProcessSooner() {
+        // Rule SPEED-1.
         // Joint of 60 s: 110 m at T2 = 460 s, no path: at 1.5 m/s 73.33 s on.
         Replication run =
                 line().coils(coilAt(600, 1.5), coilAt(600, 0.5)).join(60).run(1);
@@ -54,6 +56,7 @@ class SpeedByCoilTest {
 
     @Test
     void s03_rampsToTheNewSpeedAtItsOwnRates() {
+        // Rules SPEED-2, PROC-1.
         // Down at 0.25 m/s2: 4 s. The level does not matter: the entry follows at once.
         Replication run = line().coils(coilAt(600, 1.5), coilAt(600, 0.5))
                 .process(1.5, 0.1, 0.25)
@@ -72,6 +75,7 @@ class SpeedByCoilTest {
 
     @Test
     void s04_reachesTheProcessWhileItStands_startsToTheNewSpeed() {
+        // Rules SPEED-2, REPORT-6.
         // Joint of 160 s: starved with nothing between joiner and process: at T2 = 560 s the next coil's speed is in
         // force.
         Replication run =
@@ -88,6 +92,7 @@ class SpeedByCoilTest {
 
     @Test
     void s05_restartLevelIsThatOfTheNewSpeed() {
+        // Rule SPEED-2.
         // d_p = 0.25, R = 0: at rest with x = 0 before T2, when coil 2's joint is there: x_restart = 0.5^2/0.5 + 20 =
         // 20.5 m.
         Replication run = line().coils(coilAt(600, 1.5), coilAt(600, 0.5))
@@ -100,6 +105,7 @@ class SpeedByCoilTest {
 
     @Test
     void s06_reachesTheProcessWhileItIsSlowed_isTheSpeedItReturnsTo() {
+        // Rule SPEED-2.
         // Slowed to 0.5 below 150 m, at 433.33 s; T2 = 460 s with 136.67 m. Filled at 0.06 m/s above: no resume before
         // the joint is
         // there, 273.33 s on; then resumed from 160 m on, at 2.0 m/s.
@@ -123,10 +129,11 @@ class SpeedByCoilTest {
 
     @Test
     void s07_duringAnOwnStop_startsToTheNewSpeed() {
+        // Rule SPEED-2.
         // The joint is 200 m from the process at 400 s; own stop at 500 s; it would reach the process at 533.33 s of
         // running.
         Replication run = line().coils(coilAt(600, 1.5), coilAt(600, 0.5))
-                .ownStops(Distribution.constant(500), Distribution.constant(100))
+                .downtime(Distribution.constant(500), Distribution.constant(100))
                 .join(0)
                 .runFor(700);
         Course course = Course.of(run);
@@ -150,6 +157,7 @@ class SpeedByCoilTest {
 
     @Test
     void s09_massProcessedIsThatOfTheCoilInTheProcess() {
+        // Rule SPEED-3.
         // 1.0 m wide: 15.7 kg/m, from metre 800 (600 + 200) on 0.5 m wide: 7.85 kg/m; ends at T0 of change 2, metre
         // 1200.
         Replication run = line().coils(wide(600, 1.0), wide(600, 0.5)).join(0).run(1);
@@ -160,6 +168,7 @@ class SpeedByCoilTest {
 
     @Test
     void s10_ratedMetresFollowTheSpeedInForce() {
+        // Rule REPORT-8.
         Replication run =
                 line().coils(coilAt(600, 1.5), coilAt(600, 0.5)).join(0).run(1);
 
@@ -170,6 +179,7 @@ class SpeedByCoilTest {
 
     @Test
     void s11_rethreadedCoilIsInTheProcessAtOnce() {
+        // Rule PRACTICE-7.
         // There is no joint on its way: the line is threaded with the new coil throughout.
         Replication run = line().coils(coilAt(600, 1.5), coilAt(600, 0.5))
                 .processPath(50)

@@ -26,6 +26,7 @@ class StarvedStopTest {
 
     @Test
     void s01_accumulatorRunsEmpty_processStopsAndStartsAgainWithATenthOfTheCapacity() {
+        // Rules PROC-3, PROC-5.
         // Empty at 400 + 200/1.5 = 533.33 s. Restart from 20 m: 8 s after T2 at 2.5 m/s. Full 180 s later.
         Replication run = line(AT_ONCE, AT_ONCE).run(1);
         Course course = Course.of(run);
@@ -44,6 +45,7 @@ class StarvedStopTest {
 
     @Test
     void s02_stopsInTimeToStandAtTheReserve() {
+        // Rules PROC-3, ACC-8.
         // x_stop = 2 + 1.5^2/0.5 = 6.5: from 193.5/1.5 = 129 s after T1 in 6 s to x = 2. Restart from 6.5 + 20 = 26.5:
         // 24.5/2.5 =
         // 9.8 s after T2; 3 s up. Lost: 4.5 m down, 34.8 s standing, 2.25 m up.
@@ -64,6 +66,7 @@ class StarvedStopTest {
 
     @Test
     void s03_entryAlreadyRunning_processComesToRestAllTheSame() {
+        // Rule PROC-4.
         // Joint of 194/1.5 s: 6 m at T2. The entry at 0.4 m/s2 would catch up with 6 - 2.8125 m left, but 4.5 m is the
         // stop level:
         // 6 - 1.5 t + 0.2 t^2 = 4.5. Then 6 s down to rest, whatever the level does.
@@ -86,6 +89,7 @@ class StarvedStopTest {
 
     @Test
     void s04_processThatSpeedsUpCanStarveWhileTheLevelRises() {
+        // Rule PROC-3.
         // d_p = 0.1: stops from x = 11.25 to 0 between 525.83 and 540.83 s. Restart from 5 m, at T2 + 2: with a_p = 0.5
         // g = 5 + 2.5 t - 0.25 t^2 - (0.5 t)^2/0.2 = 5 + 2.5 t - 1.5 t^2, 0 at t = (2.5 + sqrt(36.25))/3 < 3 s.
         Replication run = line(0.5, 0.1).restart(5, constant(0)).run(1);
@@ -118,6 +122,7 @@ class StarvedStopTest {
 
     @Test
     void s05_restartLevelIsNeverAboveTheCapacity() {
+        // Rule PROC-5.
         // R = 190: x_stop + 10 % = 210; restarts when full. Stops at x = 190, 10/1.5 s after T1; from T2 4 s to full.
         Replication run = line(AT_ONCE, AT_ONCE).reserve(190).run(1);
 
@@ -127,6 +132,7 @@ class StarvedStopTest {
 
     @Test
     void s06_restartDelayRunsFromWhenItMayRestart() {
+        // Rule PROC-4.
         Replication run = line(AT_ONCE, AT_ONCE).restart(50, constant(30)).run(1);
 
         // 50 m 20 s after T2; 30 s of delay.
@@ -135,6 +141,7 @@ class StarvedStopTest {
 
     @Test
     void s07_restartLevelReachedButJointNotReleased_waits() {
+        // Rules PROC-2, PROC-4.
         // Coil 2 of 100 m is through at T2 + 40 s with x = 100: T0. It would be 110 m at T2 of change 2 only.
         Replication run = line(AT_ONCE, AT_ONCE)
                 .coils(coil(600), coil(100), coil(600))
@@ -147,6 +154,7 @@ class StarvedStopTest {
 
     @Test
     void s08_restartLevelReachedJustAsTheNextCoilChangeStarts_theChangeComesFirst() {
+        // Rules ORDER-6, ORDER-11.
         // As 07 with the restart level at 100 m: T0 goes before the restart, which then waits for T2 = 760 s.
         Replication run = line(AT_ONCE, AT_ONCE)
                 .coils(coil(600), coil(100), coil(600))
@@ -158,6 +166,7 @@ class StarvedStopTest {
 
     @Test
     void s09_restartDelayIsNotRevokedByALaterCoilChange() {
+        // Rule PROC-4.
         // 20 m at 568 s; coil 2 of 50 m runs out at 580 s; the delay of 100 s ends at 668 s, the joint stands until 740
         // s.
         Replication run = line(AT_ONCE, AT_ONCE)
@@ -173,6 +182,7 @@ class StarvedStopTest {
 
     @Test
     void s10_restartedIntoTooLittleStrip_levelFallsBelowEmpty_isAStripBreak() {
+        // Rule PROC-10.
         // Stops from 4.5 m to 0; restart from 2 m with 30 s of delay: at 590.8 s its speed jumps to 1.5. Coil 2 of 3 m
         // is through by
         // then and the level is 3 m: it stops at once, but takes 4.5 m.
@@ -190,6 +200,7 @@ class StarvedStopTest {
 
     @Test
     void s11_lowestLevelTouchesTheStopLevel_isNoStop() {
+        // Rule NUM-3.
         // Joint of 129 s leaves 6.5 m = 2 + 1.5^2/0.5 when the entry is at 2.5 m/s at once.
         Replication run =
                 new LineBuilder().process(1.5, 0.5, 0.25).reserve(2).join(129).run(1);
@@ -223,6 +234,7 @@ class StarvedStopTest {
 
     @Test
     void s14_starvesWhileSpeedingUp_alsoWithSomethingElseHappeningMeanwhile() {
+        // Rule PROC-3.
         // As 04, entry at 0.8 m/s2: x = 0.4 t^2 = 2.5 m at 2.5 s, v_e = 2.0: restart. 0.625 s on the entry has 2.5 m/s,
         // x = 3.80859375,
         // v_p = 0.3125. With t from the restart g = 3.80859375 + 2.5 (t - 0.625) - 0.25 (t^2 - 0.390625) - 1.25 t^2 =

@@ -93,6 +93,7 @@ class StreamsTest {
 
     @Test
     void replicationsStartWhereTheLibrarySubstreamsDo() {
+        // Rule RANDOM-2.
         // SSJ's own substreams lie 2^76 steps apart too.
         MRG32k3a substreams = published(2);
         for (int replication = 1; replication <= 5; replication++) {
@@ -120,6 +121,7 @@ class StreamsTest {
 
     @Test
     void sourcesDoNotShareAStream() {
+        // Rule RANDOM-3.
         Set<Integer> numbers = new HashSet<>(Set.of(
                 Source.COIL_CHOICE,
                 Source.COIL_SIZE,
@@ -156,6 +158,7 @@ class StreamsTest {
     /** Pinned only against change: published runs were made with these. */
     @Test
     void numbersOfSourcesStay() {
+        // Rule RANDOM-3.
         assertThat(Source.duration(WorkRecord.WorkList.PREPARE, 0)).isEqualTo(16);
         assertThat(Source.chance(WorkRecord.WorkList.PREPARE, 0)).isEqualTo(17);
         assertThat(Source.duration(WorkRecord.WorkList.JOIN, 2)).isEqualTo(32);
@@ -165,6 +168,7 @@ class StreamsTest {
     /** {@code A^(2^75 + n 2^30) s} modulo m for both parts, by the library's powers of the published matrices. */
     @Test
     void whatIsDoneAgainLiesHalfASubstreamOnAndAChangeApart() {
+        // Rule RANDOM-4.
         double[][][] steps = {
             {{0, 1, 0}, {0, 0, 1}, {-810728, 1403580, 0}}, {{0, 1, 0}, {0, 0, 1}, {-1370589, 0, 527612}}
         };
@@ -193,6 +197,7 @@ class StreamsTest {
     /** The seed is spread as by the generator that Java calls SplittableRandom (Steele, Lea, Flood, OOPSLA 2014). */
     @Test
     void otherSeedsAreSpreadByAPublishedMixer() {
+        // Rule RANDOM-2.
         for (long seed : new long[] {1, 7, -1, 1234567, Long.MIN_VALUE}) {
             SplittableRandom mixer = new SplittableRandom(seed);
             long[] expected = new long[6];

@@ -12,6 +12,7 @@ class WhenTotalsBeginTest {
 
     @Test
     void nothingLeftOut_totalsRunFromTimeZero() {
+        // Rule TIME-3.
         // From 0 to the start of change 4.
         Totals totals = new LineBuilder().join(60).totals(3, 0, 1, 7).get(0);
 
@@ -22,6 +23,7 @@ class WhenTotalsBeginTest {
 
     @Test
     void firstChangeLeftOut_totalsRunFromTheStartOfTheSecond() {
+        // Rule TIME-3.
         // From the start of change 2 to that of change 4.
         Totals totals = new LineBuilder().join(60).totals(3, 1, 1, 7).get(0);
 

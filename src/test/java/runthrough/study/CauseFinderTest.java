@@ -22,42 +22,49 @@ class CauseFinderTest {
 
     @Test
     void preparation_withoutTheWaitTheStripWouldHaveLasted() {
+        // Rule CAUSE-3.
         // 62 m needed, 49 there; without the wait of 20 s it is 42.
         assertThat(finder.causeOf(HandMade.change(50, 60, 20, 0.5, STOPPED))).contains(Cause.PREPARATION);
     }
 
     @Test
     void aWaitThatDidNotDecideIsNotBlamed() {
+        // Rules CAUSE-3, CAUSE-5.
         // 72 m needed, 67 without the wait.
         assertThat(finder.causeOf(HandMade.change(50, 70, 5, 0.5, STOPPED))).contains(Cause.CAPACITY);
     }
 
     @Test
     void refill_aFullAccumulatorWouldHaveLasted() {
+        // Rule CAUSE-4.
         // 42 m needed, 30 - 1 there, 49 when full.
         assertThat(finder.causeOf(HandMade.change(30, 40, 0, 0.5, STOPPED))).contains(Cause.REFILL);
     }
 
     @Test
     void refill_alsoWhenTheWaitAloneDidNotDecide() {
+        // Rule CAUSE-4.
         // 52 m needed; 42 without the wait are still more than 30 - 1, but not than 49.
         assertThat(finder.causeOf(HandMade.change(30, 50, 10, 0.5, STOPPED))).contains(Cause.REFILL);
     }
 
     @Test
     void capacity_aFullAccumulatorWouldNotHaveLasted() {
+        // Rule CAUSE-5.
         assertThat(finder.causeOf(HandMade.change(50, 60, 0, 0.5, STOPPED))).contains(Cause.CAPACITY);
         assertThat(finder.causeOf(HandMade.change(30, 60, 0, 0.5, STOPPED))).contains(Cause.CAPACITY);
     }
 
     @Test
     void stripThatLastsToTheLastMillimetreLasts() {
+        // Rule CAUSE-5.
         // Without the wait exactly the 49 m that are there.
         assertThat(finder.causeOf(HandMade.change(50, 67, 20, 0.5, STOPPED))).contains(Cause.PREPARATION);
     }
 
     @Test
     void slowing_isHeldAgainstTheLevelAtWhichItBegins() {
+        // Rule MARGIN-1.
         // 42 m needed; above the slowing level of 10 m there are 40, above the stop level there would be 49.
         CauseFinder slowing = new CauseFinder(HandMade.line(
                 Distribution.constant(40),
@@ -71,6 +78,7 @@ class CauseFinderTest {
 
     @Test
     void aStopHandedOnIsLaidToWhatTheEarlierOneWas() {
+        // Rule CAUSE-2.
         finder.causeOf(HandMade.change(50, 60, 20, 0.5, STOPPED));
 
         assertThat(finder.causeOf(HandMade.change(50, 40, 0, 8, STOPPED))).contains(Cause.PREPARATION);
@@ -78,6 +86,7 @@ class CauseFinderTest {
 
     @Test
     void nothingIsHandedOnPastACoilChangeThatRanThroughOrIntoTheNextReplication() {
+        // Rule CAUSE-2.
         finder.causeOf(HandMade.change(50, 60, 20, 0.5, STOPPED));
         finder.causeOf(HandMade.ranThrough(40));
         assertThat(finder.causeOf(HandMade.change(50, 40, 0, 8, STOPPED))).contains(Cause.CAPACITY);
@@ -89,6 +98,7 @@ class CauseFinderTest {
 
     @Test
     void whereEntryAndProcessAreOneStripThePracticeIsTheCause() {
+        // Rule CAUSE-1.
         CauseFinder oneStrip = new CauseFinder(HandMade.line(
                 Distribution.constant(40),
                 Practice.RETHREAD,

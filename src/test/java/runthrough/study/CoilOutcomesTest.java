@@ -37,6 +37,7 @@ class CoilOutcomesTest {
 
     @Test
     void aCoilChangeCountsByTheCoilThatEnds_alsoWhenTheScheduleBeginsAgain() {
+        // Rule COIL-8.
         // Strip for 70 s at 1.5 m/s: the joint of 60 s is run through. At 2 m/s it would take 120 of 105 m.
         Line line = new LineBuilder()
                 .coils(coil("slow", "a", 1, 900, 1.5), coil("fast", "b", 1, 900, 2), coil("slow too", "a", 1, 900, 1.5))

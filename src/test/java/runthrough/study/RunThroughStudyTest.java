@@ -75,6 +75,7 @@ class RunThroughStudyTest {
 
     @Test
     void whatIsMissingAtTheTarget() {
+        // Rule MARGIN-4.
         // To spare: 37, 27, 17, 7 and 27 m; missing: 30 - 42 - 1 = -13, 50 - 62 - 1 = -13 twice. The tenth percentile
         // of eight
         // values lies at h = 0.7, between the least two.
@@ -88,6 +89,7 @@ class RunThroughStudyTest {
 
     @Test
     void stopsAndWhatTheyCost() {
+        // Rule REPORT-14.
         Verdict.Stoppages stoppages = verdict.stoppages();
 
         // 0 and 2 stops in 4 coil changes, an hour being an eighth of a shift.
@@ -105,6 +107,7 @@ class RunThroughStudyTest {
 
     @Test
     void output() {
+        // Rules REPORT-8, REPORT-9.
         Verdict.Output output = verdict.output();
 
         // 3600 and 3540 m of 4 kg/m in an hour each; 4 m of scrap each.

@@ -28,6 +28,7 @@ class StripMarginTest {
 
     @Test
     void metresAreTheMarginOfACoilChangeThatRanThrough() {
+        // Rule MARGIN-2.
         // 50 - 42 - 1, at 1 m/s
         assertThat(spare.metres(HandMade.ranThrough(40))).isEqualTo(7);
         assertThat(spare.seconds(HandMade.ranThrough(40))).isEqualTo(7);
@@ -35,6 +36,7 @@ class StripMarginTest {
 
     @Test
     void missingMetresAreReckonedWithTheProcessKeptAtItsSpeed_notFromTheLevelAtWhichItStopped() {
+        // Rule MARGIN-2.
         // 62 m needed, 49 there: 13 missing, although the level never fell more than half a metre below the stop level.
         ChangeRecord stopped = HandMade.change(50, 60, 0, 0.5, STOPPED);
 
@@ -44,6 +46,7 @@ class StripMarginTest {
 
     @Test
     void speedToSpareIsTheRootOfTheClosedForm() {
+        // Rule MARGIN-3.
         // 3 V^2 + 40 V - 50 = 0: V = (sqrt(2200) - 40) / 6 = 1.150693; of 60 s (sqrt(4200) - 60) / 6 = 0.801234.
         assertThat(spare.speed(HandMade.ranThrough(40))).isCloseTo(0.150693, within(1e-6));
         assertThat(spare.speed(HandMade.change(50, 60, 0, 0.5, STOPPED))).isCloseTo(-0.198766, within(1e-6));
@@ -51,6 +54,7 @@ class StripMarginTest {
 
     @Test
     void speedToSpareCountsTheStripHeldAtTheStart() {
+        // Rule MARGIN-3.
         // 3 V^2 + 40 V - 30 = 0: V = (sqrt(1960) - 40) / 6 = 0.711981
         assertThat(spare.speed(HandMade.change(30, 40, 0, 0.5, STOPPED))).isCloseTo(-0.288019, within(1e-6));
         assertThat(spare.speed(HandMade.change(0, 40, 0, 0, STOPPED))).isEqualTo(-1);
@@ -58,12 +62,14 @@ class StripMarginTest {
 
     @Test
     void theProcessCannotBeFasterThanTheEntry() {
+        // Rule MARGIN-3.
         // 3 V^2 + 2 V - 50 = 0 gives 3.76 m/s; the entry runs at 2.
         assertThat(spare.speed(HandMade.ranThrough(2))).isEqualTo(1);
     }
 
     @Test
     void aProcessThatSlowsIsHeldAgainstTheLevelAtWhichItDoes() {
+        // Rules MARGIN-1, MARGIN-3.
         // 50 - 42 - 10; 2 V^2 + 40 V - 40 = 0: V = (sqrt(1920) - 40) / 4 = 0.954451
         ChangeRecord slowed = HandMade.change(50, 40, 0, 9, SLOWED);
 

@@ -17,6 +17,7 @@ class StripNeededTest {
 
     @Test
     void aMatchedEntryDrawsJointTimeAndBothRamps() {
+        // Rule MARGIN-1.
         // V T + V^2/(2 d_e) + V^2/(2 a_e) = 40 + 1 + 1
         Line line = HandMade.line(Distribution.constant(40));
 
@@ -25,6 +26,7 @@ class StripNeededTest {
 
     @Test
     void creepingDrawsMore() {
+        // Rule MARGIN-1.
         // Creep at 0.2 m/s over the last 2 m: slow 1.6 s, creep (2 - 0.04)/0.2 = 9.8 s, stop 0.4 s. To the 42 m come
         // (V - v_c)(l_c - v_c^2/(2 d_e))/v_c = 0.8 * 1.96 / 0.2 = 7.84 m.
         assertThat(creeping().of(from(100, 111.8))).isCloseTo(49.84, within(1e-12));
@@ -54,6 +56,7 @@ class StripNeededTest {
 
     @Test
     void ratedSpeedIsThatOfTheEndingCoil() {
+        // Rule MARGIN-1.
         assertThat(new StripNeeded(twoSpeeds()).ratedSpeed(at(1, HandMade.STOP_LEVEL / 4)))
                 .isEqualTo(0.5);
     }

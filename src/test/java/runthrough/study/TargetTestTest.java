@@ -12,18 +12,21 @@ class TargetTestTest {
 
     @Test
     void meets_whenTheWholeIntervalIsAtOrAboveTheTarget() {
+        // Rule REPORT-16.
         // 10,000 of 10,000: low end 10000 / 10003.84 = 0.99962
         assertThat(held(0.995, 10_000, 0).answer()).isEqualTo(Answer.MEETS);
     }
 
     @Test
     void misses_whenTheWholeIntervalIsBelowTheTarget() {
+        // Rule REPORT-16.
         // 980 of 1,000: high end 0.98700
         assertThat(held(0.995, 1000, 20).answer()).isEqualTo(Answer.MISSES);
     }
 
     @Test
     void undecided_whenTheIntervalHoldsTheTarget() {
+        // Rule REPORT-16.
         // 200 of 200: low end 200 / 203.84 = 0.98115
         assertThat(held(0.995, 200, 0).answer()).isEqualTo(Answer.UNDECIDED);
     }
@@ -110,6 +113,7 @@ class TargetTestTest {
 
     @Test
     void aTargetOfOneIsMissedByOneFailure() {
+        // Rule REPORT-16.
         assertThat(held(1, 100_000, 1).answer()).isEqualTo(Answer.MISSES);
     }
 
@@ -124,6 +128,7 @@ class TargetTestTest {
 
     @Test
     void withNothingLeftToChanceTheShareIsExact() {
+        // Rule REPORT-16.
         Estimate all = Estimators.share(new long[] {5}, new long[] {5});
         Estimate most = Estimators.share(new long[] {4}, new long[] {5});
 

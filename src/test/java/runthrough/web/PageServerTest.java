@@ -169,12 +169,13 @@ class PageServerTest {
     @Test
     void aJointTimeIsWrittenIntoEveryElementOfTheStandingWork() throws IOException, InterruptedException {
         String text = shipped("tube-line");
-        double before =
-                field(ask("/api/line", body(text)), "joint-time").get("si").asDouble();
+        double before = field(ask("/api/line", body(text)), "joint-cycle-time")
+                .get("si")
+                .asDouble();
 
-        JsonNode edited = ask("/api/edit", edit(text, "joint-time", before / 2 + " s"));
+        JsonNode edited = ask("/api/edit", edit(text, "joint-cycle-time", before / 2 + " s"));
 
-        assertThat(field(edited.get("line"), "joint-time").get("si").asDouble())
+        assertThat(field(edited.get("line"), "joint-cycle-time").get("si").asDouble())
                 .isCloseTo(before / 2, org.assertj.core.data.Offset.offset(1e-9));
         assertThat(edited.get("text").asText())
                 .contains("shear tail: 4 s", "travel: 1200 mm/min", "triangular: [60 s, 90 s, 240 s]");
@@ -223,7 +224,7 @@ class PageServerTest {
         String text = shipped("slitter");
         String foreign = text.replaceAll("schedule: \\S+", "schedule: /etc/passwd");
 
-        JsonNode given = ask("/api/edit", edit(foreign, "joint-time", "40 s"));
+        JsonNode given = ask("/api/edit", edit(foreign, "joint-cycle-time", "40 s"));
         JsonNode set = ask("/api/edit", edit(text, "coils.schedule", "/etc/passwd"));
 
         for (JsonNode answer : List.of(given, set)) {

@@ -80,7 +80,7 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
                 Context here = context.at(key);
                 key.shape().read(entry.value(), here).ifPresent(value -> given.put(key.name(), value));
             } else if (key.need() == Key.Need.REQUIRED && !meant.contains(key.name())) {
-                tellMissing(key, mapping, context);
+                refuseMissing(key, mapping, context);
             }
         }
         ways.forEach(choice -> choice.check(mapping, meant, context));
@@ -101,8 +101,8 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
         return keys.stream().map(Key::name).toList();
     }
 
-    /** Tells that {@code key} is missing in {@code mapping}. */
-    public static void tellMissing(Key<?> key, Raw.Mapping mapping, Context context) {
+    /** Reports that {@code key} is missing in {@code mapping}. */
+    public static void refuseMissing(Key<?> key, Raw.Mapping mapping, Context context) {
         String rule = "is missing; must be " + key.shape().allowed();
         context.problems().error(mapping.place(), context.pathTo(key.name()), "", rule, key.remedy());
     }
@@ -112,24 +112,29 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
         for (Raw.Entry entry : mapping.entries()) {
             Raw.Entry earlier = entries.putIfAbsent(entry.key(), entry);
             if (earlier != null) {
-                tell(entry, "is given twice, first in line " + earlier.place().line(), "Leave out one.", context);
+                refuse(entry, "is given twice, first in line " + earlier.place().line(), "Leave out one.", context);
             } else if (key(entry.key()) == null) {
-                tellUnknown(entry, context);
+                refuseUnknown(entry, context);
             }
         }
         return entries;
     }
 
-    private void tellUnknown(Raw.Entry entry, Context context) {
+    private void refuseUnknown(Raw.Entry entry, Context context) {
+        Optional<String> now = FormerNames.now(context.pathTo(entry.key()));
+        if (now.isPresent()) {
+            refuse(entry, "is now called " + now.get(), "Write the new name.", context);
+            return;
+        }
         String remedy = Nearest.to(entry.key(), names())
                 .map(nearest -> "Did you mean " + nearest + "?")
                 .orElseGet(() -> REST_OF_A_NUMBER.matcher(entry.key()).matches()
                         ? "A comma ends the value before it: write decimals with a point."
                         : "Allowed here are: " + String.join(", ", names()) + ".");
-        tell(entry, "is not a known key" + (name.isEmpty() ? "" : " of " + name), remedy, context);
+        refuse(entry, "is not a known key" + (name.isEmpty() ? "" : " of " + name), remedy, context);
     }
 
-    private static void tell(Raw.Entry entry, String rule, String remedy, Context context) {
+    private static void refuse(Raw.Entry entry, String rule, String remedy, Context context) {
         context.problems()
                 .error(entry.place(), context.pathTo(entry.key()), entry.value().shown(), rule, remedy);
     }

@@ -29,7 +29,7 @@ final class Differences {
                 .ifPresent(differences::add);
         add(differences, Difference.CHANCE, !line.isDeterministic());
         add(differences, Difference.SLOWING, line.process().slowing().isPresent());
-        add(differences, Difference.OWN_STOPS, line.process().ownStops().isPresent());
+        add(differences, Difference.OWN_STOPS, line.process().downtime().isPresent());
         add(differences, Difference.COILS_DIFFER, line.coils().size() > 1);
         add(differences, Difference.OCCASIONAL_WORK, hasOccasionalWork(line.change()));
         add(differences, Difference.TARGET, target < 1);

@@ -19,7 +19,7 @@ public record UsualRange(double from, double to) {
 
     /** For the number of {@code line} called {@code path}, of which {@code now}, {@code > 0}, is its value (SI). */
     public static UsualRange of(String path, Line line, double now) {
-        return path.equals(LineFigure.JOINT_TIME.path())
+        return path.equals(LineFigure.standingTime(line).path())
                 ? ofJointTime(line, now)
                 : path.equals(LineFigure.RATED_SPEED.path()) ? ofRatedSpeed(line, now) : about(now);
     }

@@ -24,6 +24,8 @@ import org.apache.commons.statistics.distribution.TDistribution;
  *       interval of the binomial in place of Wilson's.
  *   <li>A rate of events of which none was seen: from 0 to 3 over the exposure, the rule of three.
  * </ul>
+ *
+ * <p>Rules REPORT-12, REPORT-13.
  */
 public final class Estimators {
     /** With fewer successes or failures than this a share's interval is Wilson's. */

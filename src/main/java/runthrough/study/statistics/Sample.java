@@ -47,6 +47,8 @@ public final class Sample {
      * - x(floor h))}. So 0 gives the least, 1 the greatest, and 0.5 of an even number the middle between the two in the
      * middle.
      *
+     * <p>Rule REPORT-15.
+     *
      * @param p in [0, 1]
      */
     public double percentile(double p) {

@@ -8,6 +8,8 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  *
  * <p>Source: R. G. Newcombe, "Two-sided confidence intervals for the single proportion: comparison of seven methods",
  * Statistics in Medicine 17, 1998, method 3.
+ *
+ * <p>Rule REPORT-13.
  */
 public final class Wilson {
     /** The normal deviate that is exceeded on either side together by what the interval leaves out. */

@@ -119,7 +119,7 @@ class LogStudyTest {
     @Test
     void stopsOfTheProcesssOwnCountUnlessTheLogTellsThemApart() {
         Line line = line(200, 60)
-                .ownStops(Distribution.exponential(900), Distribution.constant(60))
+                .downtime(Distribution.exponential(900), Distribution.constant(60))
                 .build();
         Replication run = run(line, CHANGES, 9);
         List<LineEvent> all = SimulatedLog.events(run, false);

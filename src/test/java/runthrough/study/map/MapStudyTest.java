@@ -49,7 +49,7 @@ class MapStudyTest {
     }
 
     private static MapAxis joint(double from, double to, int points) {
-        return new MapAxis("joint-time", Optional.of(Unit.SECOND), from, to, points);
+        return new MapAxis("joint-cycle-time", Optional.of(Unit.SECOND), from, to, points);
     }
 
     private static MapAxis speed(double from, double to, int points) {
@@ -62,7 +62,7 @@ class MapStudyTest {
 
     private static MapStudy study(Line line, MapPlan plan, int changes, int replications) {
         return new MapStudy(request(line, changes, replications), 0.9, plan, (x, y) -> {
-            Line changed = LineFigure.RATED_SPEED.with(LineFigure.JOINT_TIME.with(line, x), y);
+            Line changed = LineFigure.RATED_SPEED.with(LineFigure.JOINT_CYCLE_TIME.with(line, x), y);
             return LineCheck.accepts(changed) ? new Variant.Possible(changed) : new Variant.Refused("too fast");
         });
     }

@@ -212,13 +212,13 @@ class SensitivityStudyTest {
         LineBuilder high = line().join(60).capacity(220);
         Swing stroke = swing("stroke", low, high);
         Swing capacity = new Swing("usable-capacity", "200 m", false, true, stroke.low(), stroke.high());
-        Swing other = new Swing("joint-time", "60 s", false, true, end(line().join(54)), end(line().join(66)));
+        Swing other = new Swing("joint-cycle-time", "60 s", false, true, end(line().join(54)), end(line().join(66)));
 
         Sensitivity sensitivity = study(line().join(60).build(), 0.9, 10, 1, stroke, capacity, other);
 
         assertThat(sensitivity.swings().effects())
                 .extracting(effect -> effect.swing().path())
-                .containsExactly("stroke", "joint-time");
+                .containsExactly("stroke", "joint-cycle-time");
     }
 
     /** Coils of 5 m are used up by crops: that end cannot go on, and the others are told all the same. */

@@ -203,7 +203,7 @@ class SizingStudyTest {
                 .coils(LineBuilder.cropped(260, 1, 2))
                 .entry(2.5, 0.3, 0.4)
                 .process(1.5, 0.2, 0.25)
-                .ownStops(Distribution.exponential(900), Distribution.exponential(60))
+                .downtime(Distribution.exponential(900), Distribution.exponential(60))
                 .reject(new Reject.Chance(0.05))
                 .prepare(60)
                 .join(Distribution.lognormal(40, 10))

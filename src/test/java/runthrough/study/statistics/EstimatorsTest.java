@@ -51,6 +51,7 @@ class EstimatorsTest {
      */
     @Test
     void nistHandbookConfidenceLimitsForTheMean(CheckBook book) {
+        // Rule REPORT-12.
         // 97 values a standard deviation above the mean, 97 below, and the mean: variance 194 s^2 / 194 = s^2.
         double[] values = new double[195];
         for (int i = 0; i < values.length; i++) {
@@ -94,6 +95,7 @@ class EstimatorsTest {
 
     @Test
     void replicationsThatDoNotDifferHaveNoIntervalOfZeroWidth() {
+        // Rule REPORT-12.
         Estimate estimate = Estimators.mean(3, 3, 3);
 
         assertThat(estimate.sd()).hasValue(0);
@@ -136,6 +138,7 @@ class EstimatorsTest {
 
     @Test
     void aShareThatDoesNotVaryHasWilsonsInterval() {
+        // Rule REPORT-13.
         Estimate estimate = Estimators.share(new long[] {50, 50}, new long[] {100, 100});
 
         assertThat(estimate.interval()).contains(Wilson.interval(0.5, 200));
@@ -151,6 +154,7 @@ class EstimatorsTest {
 
     @Test
     void withFewFailuresTheIntervalIsWilsonsAndStaysBelowOne() {
+        // Rule REPORT-13.
         // One failure in each of three replications out of ten; student's t would reach beyond 1.
         long[] trials = new long[10];
         Arrays.fill(trials, 100);
@@ -165,6 +169,7 @@ class EstimatorsTest {
 
     @Test
     void failuresThatComeInBunchesCountForFewerTrials() {
+        // Rule REPORT-13.
         // Nine failures, all in one of ten replications: shares nine times 1 and once 0.91, variance 0.09^2 / 10 =
         // 8.1e-4;
         // independent trials would give 0.991 * 0.009 / 100 = 8.919e-5. Design effect 9.08174. Times the square of
@@ -191,6 +196,7 @@ class EstimatorsTest {
 
     @Test
     void aRateOfNothingSeenHasTheRuleOfThree() {
+        // Rule REPORT-12.
         // 3 / (200 + 100) shifts
         Estimate estimate = Estimators.rate(new long[] {0, 0}, new double[] {200, 100});
 

@@ -67,6 +67,7 @@ class PoolTest {
 
     @Test
     void aSinglePercentileIsThatOfTheSample() {
+        // Rule REPORT-15.
         Pool pool = new Pool();
         SplittableRandom random = new SplittableRandom(11);
         for (int i = 0; i < 1001; i++) {

@@ -10,6 +10,7 @@ class SampleTest {
 
     @Test
     void percentileInterpolatesBetweenOrderStatistics() {
+        // Rule REPORT-15.
         Sample sample = Sample.of(40, 10, 30, 20);
 
         // h = (4 - 1) p: p = 0.5 -> 1.5, between 20 and 30; p = 0.9 -> 2.7, 30 + 0.7 * 10.

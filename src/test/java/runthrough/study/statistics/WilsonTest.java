@@ -26,6 +26,7 @@ class WilsonTest {
         "Q7, 0, 20, 0, 0.161125158",
     })
     void newcombeTableI(String id, int successes, int trials, double low, double high, CheckBook book) {
+        // Rule REPORT-13.
         Interval interval = Wilson.interval((double) successes / trials, trials);
 
         String what = successes + " of " + trials + ", ";

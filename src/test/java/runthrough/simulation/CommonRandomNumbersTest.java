@@ -15,7 +15,7 @@ import runthrough.plant.RunPlan.Extent;
 import runthrough.simulation.WorkRecord.WorkList;
 
 /** Two variants of a line under the same seed see the same random numbers: every source of randomness has a stream of its own. */
-class CommonLuckTest {
+class CommonRandomNumbersTest {
 
     private static LineBuilder line() {
         return new LineBuilder()
@@ -49,6 +49,7 @@ class CommonLuckTest {
 
     @Test
     void anElementMore_leavesTheOthersTheirDraws() {
+        // Rule RANDOM-3.
         assertUnmoved(line().join(element(Distribution.exponential(20))));
         assertUnmoved(line().tail(element(Distribution.exponential(20))));
         assertUnmoved(line().prepare(element(Distribution.exponential(20))));
@@ -56,13 +57,15 @@ class CommonLuckTest {
 
     @Test
     void anElementThatComesByChanceOrNeverTheSame_leavesTheOthersTheirDraws() {
+        // Rule RANDOM-3.
         assertUnmoved(line().join(LineBuilder.chance(0.5, 30)));
         assertUnmoved(line().join(LineBuilder.every(3, 30)));
     }
 
     @Test
     void ownStopsRestartDelaysAndRandomCoils_leaveTheWorkItsDraws() {
-        assertUnmoved(line().ownStops(Distribution.exponential(300), Distribution.exponential(60)));
+        // Rule RANDOM-3.
+        assertUnmoved(line().downtime(Distribution.exponential(300), Distribution.exponential(60)));
         assertUnmoved(line().capacity(100).restart(Double.NaN, Distribution.exponential(60)));
         assertUnmoved(line().coils(coil(Distribution.uniform(300, 900))));
         assertUnmoved(line().coilSource(new CoilSource.Mix(
@@ -99,6 +102,7 @@ class CommonLuckTest {
 
     @Test
     void coilNTakesDrawN_whetherItIsUsedOrNot() {
+        // Rule COIL-5.
         Distribution random = Distribution.uniform(300, 900);
         List<ChangeRecord> all = new LineBuilder().coils(coil(random)).run(4).changes();
         List<ChangeRecord> second =
@@ -127,6 +131,7 @@ class CommonLuckTest {
 
     @Test
     void jointTimeOfTheFirstChange_isTheDrawThatTheStreamsGive() {
+        // Rules RANDOM-1, RANDOM-2.
         // The first number of each element's stream, inverted.
         Streams streams = new Streams(7, 0);
         double expected = Distribution.lognormal(60, 20)

@@ -7,19 +7,19 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class AgendaTest {
-    private final Agenda agenda = new Agenda(() -> "state of the line");
+class EventCalendarTest {
+    private final EventCalendar calendar = new EventCalendar(() -> "state of the line");
     private final List<String> seen = new ArrayList<>();
 
-    private Agenda.Timer timer(String name, int order) {
-        return agenda.timer(name, order, () -> seen.add(name + " " + agenda.now()));
+    private EventCalendar.Timer timer(String name, int order) {
+        return calendar.timer(name, order, () -> seen.add(name + " " + calendar.now()));
     }
 
     @Test
     void soonestFirst() {
         timer("late", 1).start(2);
         timer("early", 9).start(1);
-        agenda.run();
+        calendar.run();
 
         assertThat(seen).containsExactly("early 1.0", "late 2.0");
     }
@@ -29,7 +29,7 @@ class AgendaTest {
         for (int order : new int[] {7, 2, 12, 3, 1, 11}) {
             timer("order " + order, order).start(5);
         }
-        agenda.run();
+        calendar.run();
 
         assertThat(seen)
                 .containsExactly(
@@ -38,51 +38,53 @@ class AgendaTest {
 
     @Test
     void atOneInstantAndOrderTheOneSetFirst() {
+        // Rule ORDER-3.
         timer("first", 3).start(5);
         timer("second", 3).start(5);
-        Agenda.Timer setAnew = timer("third", 3);
+        EventCalendar.Timer setAnew = timer("third", 3);
         setAnew.start(1);
         setAnew.stopIfPending();
         setAnew.start(5);
-        agenda.run();
+        calendar.run();
 
         assertThat(seen).containsExactly("first 5.0", "second 5.0", "third 5.0");
     }
 
     @Test
     void timersSetDuringAnEventJoinThatInstantByTheirOrder() {
-        Agenda.Timer low = timer("low", 2);
-        agenda.timer("sets", 4, () -> {
+        EventCalendar.Timer low = timer("low", 2);
+        calendar.timer("sets", 4, () -> {
                     seen.add("sets");
                     low.start(0);
                 })
                 .start(3);
         timer("high", 6).start(3);
-        agenda.run();
+        calendar.run();
 
         assertThat(seen).containsExactly("sets", "low 3.0", "high 3.0");
     }
 
     @Test
     void pendingTimerSaysWhenItIsDue() {
-        Agenda.Timer timer = timer("once", 3);
+        EventCalendar.Timer timer = timer("once", 3);
         assertThat(timer.isPending()).isFalse();
         timer.start(4);
 
         assertThat(timer.isPending()).isTrue();
         assertThat(timer.dueAt()).isEqualTo(4);
-        agenda.run();
+        calendar.run();
         assertThat(timer.isPending()).isFalse();
     }
 
     @Test
     void moreThanAThousandEventsAtOneInstant_areAnErrorThatNamesTimeAndState() {
-        List<Agenda.Timer> ring = new ArrayList<>();
-        ring.add(agenda.timer("stop", 8, () -> ring.get(1).start(0)));
-        ring.add(agenda.timer("start", 11, () -> ring.get(0).start(0)));
+        // Rule NUM-5.
+        List<EventCalendar.Timer> ring = new ArrayList<>();
+        ring.add(calendar.timer("stop", 8, () -> ring.get(1).start(0)));
+        ring.add(calendar.timer("start", 11, () -> ring.get(0).start(0)));
         ring.get(0).start(7);
 
-        assertThatThrownBy(agenda::run)
+        assertThatThrownBy(calendar::run)
                 .isInstanceOf(SimulationException.class)
                 .hasMessage(
                         "no progress: more than 1000 events at 7.0 s, the last 'stop' and 'start': state of the line");
@@ -94,14 +96,14 @@ class AgendaTest {
             timer("event", 3).start(7);
         }
         timer("later", 3).start(8);
-        agenda.run();
+        calendar.run();
 
         assertThat(seen).hasSize(1001);
     }
 
     @Test
     void timeThatIsNone_isAnErrorThatNamesTheTimer() {
-        Agenda.Timer timer = timer("weld", 3);
+        EventCalendar.Timer timer = timer("weld", 3);
 
         assertThatThrownBy(() -> timer.start(Double.NaN))
                 .isInstanceOf(SimulationException.class)

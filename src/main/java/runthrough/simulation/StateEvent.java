@@ -4,7 +4,7 @@ package runthrough.simulation;
  * What may happen to the strip next. At one instant the lower order goes first; timers (order 3) and own stops falling due
  * (order 4) stand in the calendar by themselves.
  */
-enum Motion {
+enum StateEvent {
     PROCESS_RAMP(1),
     ENTRY_RAMP(1),
     ENTRY_MEETS_PROCESS(1),
@@ -30,7 +30,7 @@ enum Motion {
 
     final int order;
 
-    Motion(int order) {
+    StateEvent(int order) {
         this.order = order;
     }
 }

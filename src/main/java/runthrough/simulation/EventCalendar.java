@@ -9,7 +9,7 @@ import umontreal.ssj.simevents.eventlist.DoublyLinked;
  * The event calendar of one run, on SSJ's. Simultaneous events go by their order, then in the order in which they were set.
  * A doubly linked list is the fastest of SSJ's calendars with the handful of pending events that a line has.
  */
-final class Agenda {
+final class EventCalendar {
     /** So many events at one instant are no progress but a circle. */
     private static final int MOST_AT_ONE_INSTANT = 1000;
 
@@ -20,7 +20,7 @@ final class Agenda {
     private String lastEvent = "start";
 
     /** A calendar of a run that describes its {@code state} in error messages. */
-    Agenda(Supplier<String> state) {
+    EventCalendar(Supplier<String> state) {
         this.state = state;
     }
 

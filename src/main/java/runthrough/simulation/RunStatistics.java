@@ -4,8 +4,8 @@ import runthrough.plant.Coil;
 import runthrough.plant.Line;
 
 /** Keeps the sums of a replication and hands what belongs to a coil change to its {@link ChangeBook}. SI units. */
-final class Ledger {
-    private final Strip strip;
+final class RunStatistics {
+    private final LineState strip;
     private final ChangeBook book;
     private final double capacity;
     private final double tolerance;
@@ -44,8 +44,8 @@ final class Ledger {
 
     private int lossSince;
 
-    /** A ledger of {@code line}; {@code tolerance} is what rounding may do to a level (m). */
-    Ledger(Line line, Strip strip, ChangeBook book, double tolerance) {
+    /** A statistics of {@code line}; {@code tolerance} is what rounding may do to a level (m). */
+    RunStatistics(Line line, LineState strip, ChangeBook book, double tolerance) {
         this.strip = strip;
         this.book = book;
         this.tolerance = tolerance;
@@ -53,7 +53,7 @@ final class Ledger {
         overfullLevel = capacity + line.accumulator().overtravelAllowance() + tolerance;
         // Ten times what counts as a crossing of the stop level: a process that stopped in time is no strip break.
         brokenLevel = -10 * tolerance;
-        spoiltPerStop = line.process().spoiltPerStop();
+        spoiltPerStop = line.process().scrapPerStop();
     }
 
     /** Begins the totals anew: at time 0, or when the coil changes left out are over. */

@@ -4,7 +4,7 @@ package runthrough.simulation;
  * The strip in motion: speeds, level and what is left of the running coil, between events integrated in closed form. SI
  * units; accelerations are signed.
  */
-final class Strip {
+final class LineState {
     /** Entry speed and acceleration. */
     double entrySpeed;
 
