@@ -170,7 +170,8 @@ final class LineDrawing implements Picture.Drawing {
                 SIZE,
                 false,
                 Palette.TEXT);
-        boolean isWound = line.coils().stream().allMatch(each -> each.coreDiameter().isPresent());
+        boolean isWound =
+                line.coils().stream().allMatch(each -> each.coreDiameter().isPresent());
         List<String> scaled =
                 new ArrayList<>(List.of(isWound ? "coil" : "coil (as wound without air on a core of 508 mm, 20 in)"));
         storage.scaled().ifPresent(scaled::add);

@@ -53,8 +53,7 @@ final class WorkWorking {
                         sum,
                         element,
                         joints.mean(joint -> MeanWork.repeats(element.occurrence(), change.reject(), joint))));
-        return sheet.step(
-                new Term("T_redo", "work done again after rejects, on average", work.redo(), Kind.TIME), sum);
+        return sheet.step(new Term("T_redo", "work done again after rejects, on average", work.redo(), Kind.TIME), sum);
     }
 
     private void add(Sum sum, WorkElement element, double times) {
@@ -74,7 +73,8 @@ final class WorkWorking {
             Stream<Term> terms = hasMore ? Stream.of(width, speed, drawn) : Stream.of(width, speed);
             sum.plus(factor + duration, counted(times, count, terms));
         } else {
-            // Where width, thickness and what is done hang together, the mean of each by itself is not that of the time.
+            // Where width, thickness and what is done hang together, the mean of each by itself is not that of the
+            // time.
             double mean = joints.mean(element::meanTime) / joints.mean(element.occurrence()::share);
             Term time = new Term(element.name(), element.name(), mean, Kind.TIME);
             sum.plus(factor + "{}", counted(times, count, Stream.of(time)));

@@ -55,17 +55,7 @@ public record Coil(
             double tailCrop,
             OptionalDouble processSpeed,
             String product) {
-        this(
-                name,
-                thickness,
-                width,
-                density,
-                size,
-                headCrop,
-                tailCrop,
-                processSpeed,
-                product,
-                OptionalDouble.empty());
+        this(name, thickness, width, density, size, headCrop, tailCrop, processSpeed, product, OptionalDouble.empty());
     }
 
     /** A coil of which it is not said what is made of it. */
@@ -89,8 +79,7 @@ public record Coil(
     /** The same with {@code factor} times the speed that it asks for, if it asks for one; {@code factor > 0}. */
     public Coil withSpeedTimes(double factor) {
         return with(
-                size,
-                processSpeed.isPresent() ? OptionalDouble.of(processSpeed.getAsDouble() * factor) : processSpeed);
+                size, processSpeed.isPresent() ? OptionalDouble.of(processSpeed.getAsDouble() * factor) : processSpeed);
     }
 
     /** The same with an inner diameter (m) beside its length or mass. */
@@ -109,8 +98,7 @@ public record Coil(
     }
 
     private Coil with(CoilSize otherSize, OptionalDouble speed) {
-        return new Coil(
-                name, thickness, width, density, otherSize, headCrop, tailCrop, speed, product, innerDiameter);
+        return new Coil(name, thickness, width, density, otherSize, headCrop, tailCrop, speed, product, innerDiameter);
     }
 
     /** Diameter of the core (m), whichever way it is given; empty where it is not. */

@@ -35,8 +35,8 @@ public record CoilChange(
         join = List.copyOf(join);
         int people = crew;
         shifts.filter(given -> given.largestCrew() != people).ifPresent(given -> {
-            throw new IllegalArgumentException("crew = " + people + "; must be the largest crew of the shifts, "
-                    + given.largestCrew());
+            throw new IllegalArgumentException(
+                    "crew = " + people + "; must be the largest crew of the shifts, " + given.largestCrew());
         });
     }
 

@@ -65,7 +65,8 @@ final class JointCheck {
         if (length > shortest) {
             messages.warning(
                     Keys.JOINT_PASSAGE,
-                    in.length(length) + " of strip before and after the joint; should be at most the usable strip of the"
+                    in.length(length)
+                            + " of strip before and after the joint; should be at most the usable strip of the"
                             + " shortest coil, " + in.length(shortest),
                     "The process is slowed for the next joint before this one has passed: give fewer metres.");
         }
@@ -97,8 +98,8 @@ final class JointCheck {
     private double[] jointThickness() {
         DoubleSummaryStatistics all = IntStream.range(0, line.coils().size())
                 .mapToObj(kind -> line.coilSource().joints(kind))
-                .flatMapToDouble(
-                        joints -> joints.all().stream().mapToDouble(share -> share.joint().thickness()))
+                .flatMapToDouble(joints ->
+                        joints.all().stream().mapToDouble(share -> share.joint().thickness()))
                 .summaryStatistics();
         return new double[] {all.getMin(), all.getMax()};
     }

@@ -26,8 +26,8 @@ final class RunCheck {
             long judged = (long) (changes - run.leaveOut()) * run.replications();
             target(Keys.TARGET, run.target(), "run through", judged, messages);
             run.targetWithoutStop()
-                    .ifPresent(target ->
-                            target(Keys.TARGET_WITHOUT_STOP, target, "go without a stop", judged, messages));
+                    .ifPresent(
+                            target -> target(Keys.TARGET_WITHOUT_STOP, target, "go without a stop", judged, messages));
         }
     }
 
@@ -49,8 +49,8 @@ final class RunCheck {
                 : "No number of coil changes can show it: give a target below 100 %.";
         messages.warning(
                 key,
-                in.share(target) + "; " + changes + " coil changes can show " + in.share(most)
-                        + " at most, if all " + outcome,
+                in.share(target) + "; " + changes + " coil changes can show " + in.share(most) + " at most, if all "
+                        + outcome,
                 remedy);
     }
 

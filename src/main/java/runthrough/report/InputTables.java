@@ -200,8 +200,9 @@ final class InputTables {
         }
         process.jointPassage().ifPresent(passage -> {
             rows.add("Speed while a joint passes, at most", texts.text(Kind.SPEED, passage.speed()));
-            rows.add("Strip before and after the joint at this speed", texts.text(Kind.LENGTH, passage.before()) + ", "
-                            + texts.text(Kind.LENGTH, passage.after()));
+            rows.add(
+                    "Strip before and after the joint at this speed",
+                    texts.text(Kind.LENGTH, passage.before()) + ", " + texts.text(Kind.LENGTH, passage.after()));
         });
         process.jointBreak().ifPresent(breaks -> {
             rows.add("Joints that break in the process", texts.text(Kind.SHARE, breaks.chance()));
@@ -264,8 +265,8 @@ final class InputTables {
         rows.add("Seed", Long.toString(run.seed()));
         rows.add("Target: share of coil changes to run through", texts.text(Kind.SHARE, run.target()));
         run.targetWithoutStop()
-                .ifPresent(target -> rows.add(
-                        "Target: share of coil changes without a stop", texts.text(Kind.SHARE, target)));
+                .ifPresent(target ->
+                        rows.add("Target: share of coil changes without a stop", texts.text(Kind.SHARE, target)));
         return rows.table("Run");
     }
 

@@ -65,9 +65,9 @@ final class ChangeKeys {
                     "{triangular: [6 min, 9 min, 15 min]}")
             .depending("required when the practice is rethread");
 
-    static final Section CHANGE =
-            Section.of("coil-change", "the work of a coil change", CREW, SHIFTS, PREPARE, TAIL, JOIN, REJECT, RETHREAD)
-                    .with(Ways.atMostOneOf("who is there", Way.of(CREW.name()), Way.of(SHIFTS.name())));
+    static final Section CHANGE = Section.of(
+                    "coil-change", "the work of a coil change", CREW, SHIFTS, PREPARE, TAIL, JOIN, REJECT, RETHREAD)
+            .with(Ways.atMostOneOf("who is there", Way.of(CREW.name()), Way.of(SHIFTS.name())));
 
     private ChangeKeys() {}
 

@@ -35,8 +35,7 @@ final class CoilKeys {
             "mass", "the mass of the whole coil", new DistributionShape(Dimension.MASS, Range.POSITIVE), "12 t");
     static final Key<Double> OUTER =
             Key.optional("outer-diameter", "the outer diameter of the coil", positive(Dimension.LENGTH), "1450 mm");
-    static final Key<Double> INNER =
-            Key.optional(
+    static final Key<Double> INNER = Key.optional(
             "inner-diameter",
             "the inner diameter of the coil; beside a length or a mass it gives the outer diameter",
             positive(Dimension.LENGTH),
@@ -122,9 +121,7 @@ final class CoilKeys {
 
     /** Beside a length or a mass. */
     private static OptionalDouble innerDiameter(Values values) {
-        return values.has(OUTER) || !values.has(INNER)
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(values.get(INNER));
+        return values.has(OUTER) || !values.has(INNER) ? OptionalDouble.empty() : OptionalDouble.of(values.get(INNER));
     }
 
     private static CoilSize size(Values values) {

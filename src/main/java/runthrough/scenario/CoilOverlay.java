@@ -11,8 +11,7 @@ final class CoilOverlay {
 
     private static final Set<String> BY_LENGTH_OR_MASS = Set.of(CoilKeys.LENGTH.name(), CoilKeys.MASS.name());
     /** Without the inner diameter, which may stand beside a length or mass. */
-    private static final Set<String> BY_DIAMETERS =
-            Set.of(CoilKeys.OUTER.name(), CoilKeys.WINDING_FACTOR.name());
+    private static final Set<String> BY_DIAMETERS = Set.of(CoilKeys.OUTER.name(), CoilKeys.WINDING_FACTOR.name());
 
     private CoilOverlay() {}
 

@@ -102,7 +102,8 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
     private static Section element() {
         Key<?>[] keys = Stream.concat(
                         LAWS.kinds().stream(),
-                        Stream.of(LAWS.shift(), TRAVEL, PLUS, SHEET, COLUMN, EVERY, CHANCE, WHEN, PEOPLE, PUT_DOWN, REDO))
+                        Stream.of(
+                                LAWS.shift(), TRAVEL, PLUS, SHEET, COLUMN, EVERY, CHANCE, WHEN, PEOPLE, PUT_DOWN, REDO))
                 .toArray(Key<?>[]::new);
         Way[] times = Stream.concat(
                         Stream.of(LAWS.waysWith(LAWS.shift().name())),
@@ -113,10 +114,7 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
         return Section.of("work element", "a name with a time, a random time, or more of these keys", keys)
                 .with(Ways.oneOf("how long the element takes", times))
                 .with(Ways.atMostOneOf(
-                        "when the element is done",
-                        Way.of(EVERY.name()),
-                        Way.of(CHANCE.name()),
-                        Way.of(WHEN.name())));
+                        "when the element is done", Way.of(EVERY.name()), Way.of(CHANCE.name()), Way.of(WHEN.name())));
     }
 
     @Override

@@ -15,10 +15,7 @@ import runthrough.scenario.grammar.Values;
 final class JointKeys {
 
     private static final Key<Double> PASSAGE_SPEED = Key.required(
-            "speed",
-            "the greatest strip speed while a joint passes",
-            CoilKeys.positive(Dimension.SPEED),
-            "20 m/min");
+            "speed", "the greatest strip speed while a joint passes", CoilKeys.positive(Dimension.SPEED), "20 m/min");
     private static final Key<Double> BEFORE = Key.optional(
                     "before",
                     "the metres of strip before the joint that run at this speed, too",

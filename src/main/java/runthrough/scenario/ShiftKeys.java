@@ -28,9 +28,9 @@ final class ShiftKeys {
                     "crew", "how many people stay during the break", new Count(0, 100).map(Math::toIntExact), "1")
             .orElse("0");
 
-    private static final Key<String> NAME =
-            Key.optional("name", "what you call the shift, for reports", new Text("a text"), "early")
-                    .withDefaultWords("shift 1, shift 2 and so on");
+    private static final Key<String> NAME = Key.optional(
+                    "name", "what you call the shift, for reports", new Text("a text"), "early")
+            .withDefaultWords("shift 1, shift 2 and so on");
     private static final Key<Double> HOURS =
             Key.required("hours", "how long the shift lasts", CoilKeys.positive(Dimension.TIME), "8 h");
     private static final Key<Integer> CREW = Key.required(

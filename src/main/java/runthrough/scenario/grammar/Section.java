@@ -168,8 +168,9 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
     }
 
     private Raw put(Optional<Raw.Mapping> mapping, String key, Raw value) {
-        Set<String> replaced =
-                ways.stream().flatMap(choice -> choice.excludedBy(key, written(mapping))).collect(Collectors.toSet());
+        Set<String> replaced = ways.stream()
+                .flatMap(choice -> choice.excludedBy(key, written(mapping)))
+                .collect(Collectors.toSet());
         return mapping.orElseGet(() -> new Raw.Mapping(List.of(), value.place()))
                 .without(replaced)
                 .with(key, value);

@@ -161,15 +161,15 @@ public record Ways(String what, boolean required, List<Way> ways) {
                 .findFirst();
         Optional<Way> taken = added.or(
                 () -> ways.stream().filter(way -> way.must().contains(key)).findFirst());
-        return taken.isEmpty() ? Stream.empty() : keys().filter(other -> !taken.get().isGoodWith(other));
+        return taken.isEmpty()
+                ? Stream.empty()
+                : keys().filter(other -> !taken.get().isGoodWith(other));
     }
 
     /** Whether {@code key} goes with the way that {@code mapping} takes. */
     boolean allows(String key, Raw.Mapping mapping) {
         Set<String> written = mapping.entries().stream().map(Raw.Entry::key).collect(Collectors.toSet());
-        return written.stream()
-                .flatMap(given -> excludedBy(given, written))
-                .noneMatch(key::equals);
+        return written.stream().flatMap(given -> excludedBy(given, written)).noneMatch(key::equals);
     }
 
     /** The keys of every way. */
