@@ -42,8 +42,8 @@ final class CrewCheck {
             WorkElement element = elements.get(i);
             if (element.people() > change.crew()) {
                 messages.error(
-                        Keys.element(list, i),
-                        people(element.people()) + " (" + element.name() + "); must be at most the "
+                        Keys.element(list, i) + "." + element.name() + ".people",
+                        people(element.people()) + "; must be at most the "
                                 + (change.shifts().isPresent() ? "largest crew of any shift, " : "crew, ")
                                 + people(change.crew()),
                         "Give a larger crew, or fewer people for the element.");

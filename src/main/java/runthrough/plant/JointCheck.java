@@ -77,18 +77,18 @@ final class JointCheck {
             WorkElement element = elements.get(i);
             if (element.time() instanceof WorkElement.WorkTime.Travel travel
                     && travel.speed() instanceof TravelSpeed.ByThickness table) {
-                travelSpeeds(Keys.element(list, i) + ".travel", element.name(), table);
+                travelSpeeds(Keys.element(list, i) + "." + element.name() + ".travel", table);
             }
         }
     }
 
-    private void travelSpeeds(String path, String name, TravelSpeed.ByThickness table) {
+    private void travelSpeeds(String path, TravelSpeed.ByThickness table) {
         double[] range = jointThickness();
         if (range[0] < table.thinnest() || range[1] > table.thickest()) {
             messages.warning(
                     path,
-                    in.thicknesses(table.thinnest(), table.thickest()) + " of strip (" + name
-                            + "); should cover the thicker strip of every joint, "
+                    in.thicknesses(table.thinnest(), table.thickest())
+                            + " of strip; should cover the thicker strip of every joint, "
                             + in.thicknesses(range[0], range[1]),
                     "Outside of the table the speed of its nearest row is taken: add rows.");
         }

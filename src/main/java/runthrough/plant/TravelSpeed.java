@@ -65,7 +65,7 @@ public sealed interface TravelSpeed {
             }
             for (int i = 1; i < rows.size(); i++) {
                 Row above = rows.get(i);
-                if (thickness <= above.thickness()) {
+                if (thickness < above.thickness()) {
                     Row below = rows.get(i - 1);
                     double share = (thickness - below.thickness()) / (above.thickness() - below.thickness());
                     return below.speed() + share * (above.speed() - below.speed());
