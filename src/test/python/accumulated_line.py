@@ -4,7 +4,7 @@ from enum import Enum
 from math import inf, sqrt
 
 from book import SLOWED, STOPPED
-from crossings import first_fall, first_reached, first_rise
+from crossings import first_fall, first_reached, first_real_fall, first_rise
 from description import fill_rate_limit, or_infinite
 from line import Line
 from margins import margins
@@ -403,14 +403,15 @@ class AccumulatedLine(Line):
         if self.heading == 0 or self.a < 0:
             return
         _, c1, c2 = self.level_ahead()
-        spare = self.level - self.stop_level(self.v) + 1e-10 * max(1.0, self.capacity)
+        blur = 1e-10 * max(1.0, self.capacity)
+        spare = self.level - self.stop_level(self.v)
         c1 -= self.v * self.a / self.process_down
         c2 -= self.a * self.a / (2 * self.process_down)
-        if spare < 0 <= c1 and c2 < 0 and spare - c1 * c1 / (4 * c2) < 0:
+        if spare + blur < 0 <= c1 and c2 < 0 and spare + blur - c1 * c1 / (4 * c2) < 0:
             # Too low and rising, but not for long enough.
             yield -c1 / (2 * c2), self.starve
         else:
-            yield first_fall(spare, c1, c2), self.starve
+            yield first_real_fall(spare, c1, c2, blur), self.starve
 
     def starve(self):
         self.begin_starving(counted=True)
@@ -418,8 +419,8 @@ class AccumulatedLine(Line):
     def slow_crossing(self):
         if self.slowing and not self.slowed:
             _, c1, c2 = self.level_ahead()
-            above = self.level - self.slowing["level"] + 1e-10 * max(1.0, self.capacity)
-            yield first_fall(above, c1, c2), self.begin_slowing
+            above = self.level - self.slowing["level"]
+            yield first_real_fall(above, c1, c2, 1e-10 * max(1.0, self.capacity)), self.begin_slowing
 
     def recovery_crossings(self):
         """Resuming full speed, and restarting after a starved stop: from a level on, once the joint is released."""
@@ -437,7 +438,7 @@ class AccumulatedLine(Line):
 
     def restart(self):
         self.restarting = True
-        self.env.process(self.after(self.draw_restart_delay(), self.stop_starving))
+        self.after(self.draw_restart_delay(), self.stop_starving)
 
     def stop_starving(self):
         self.restarting = False

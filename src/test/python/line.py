@@ -138,9 +138,8 @@ class Line:
             yield later(self.env, MOTION)
 
     def after(self, delay, change):
-        """A process: what happens after a time."""
-        yield self.timers.after(delay).event
-        change()
+        """Let ``change`` happen after a time."""
+        self.timers.after(delay).event.callbacks.append(lambda _: change())
 
     # ---- what stops the process, strip or no strip
 
@@ -177,12 +176,12 @@ class Line:
             return
         if self.own_stop and not self.own_stop_timed:
             self.own_stop_timed = True
-            self.env.process(self.after(self.own_stops.standing_time(), self.end_own_stop))
+            self.after(self.own_stops.standing_time(), self.end_own_stop)
         if self.break_under_way and not self.break_timed:
             self.break_timed = True
             change = self.broken_joint
             time = self.repair.value(self.numbers.uniform("break/repair", change), f"repair, change {change}")
-            self.env.process(self.after(time, self.end_break))
+            self.after(time, self.end_break)
 
     def end_own_stop(self):
         self.own_stop = False
@@ -283,7 +282,7 @@ class Line:
 
     def release(self, passes, waits):
         """The joint is released; people go before anything else begins."""
-        self.roster.thaw(self.env.process)
+        self.roster.thaw()
         old = self.coils[self.running]
         change = self.running
         self.running += 1

@@ -2,7 +2,7 @@
 
 from math import inf, nan
 
-from crossings import first_fall, turning_point, value
+from crossings import first_real_fall, turning_point, value
 
 
 def margins(line, change):
@@ -56,8 +56,8 @@ class SlowingProcess:
             last = True
             level = (self.level, v_e - self.v, (a_e - a) / 2)
             if not self.slowed:
-                above = self.level - self.line.slowing["level"] + self.blur
-                slows = first_fall(above, level[1], level[2])
+                above = self.level - self.line.slowing["level"]
+                slows = first_real_fall(above, level[1], level[2], self.blur)
                 if slows < step:
                     step, last = slows, False
             elif a < 0 and (self.v - self.slow_speed) / -a < step:

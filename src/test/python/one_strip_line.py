@@ -188,7 +188,7 @@ class OneStripLine(Line):
         if self.rethreads:
             self.stop_starving()
         else:
-            self.env.process(self.after(self.draw_restart_delay(), self.stop_starving))
+            self.after(self.draw_restart_delay(), self.stop_starving)
 
     def stop_starving(self):
         self.starved = False

@@ -46,11 +46,6 @@ class Roster:
             yield timers.at(self.wake_at(), SHIFTS).event
             self.come_and_go(timers.env.now)
 
-    def ending(self, end):
-        """A process: a postponed break ends."""
-        yield self.timers.at(end, SHIFTS).event
-        self.come_and_go(self.timers.env.now)
-
     def wake_at(self):
         return min([self.next[0]] + [end for end, _ in self.breaks])
 
@@ -83,15 +78,15 @@ class Roster:
         """A coil change begins."""
         self.frozen = True
 
-    def thaw(self, process):
-        """The joint is released; ``process`` starts a process."""
+    def thaw(self):
+        """The joint is released."""
         now = self.timers.env.now
         self.frozen = False
         self.crew = self.shifts[self.by_clock]["crew"]
         for pause in self.postponed:
             end = now + pause["length"]
             self.breaks.append((end, pause["crew"]))
-            process(self.ending(end))
+            self.timers.at(end, SHIFTS).event.callbacks.append(lambda _: self.come_and_go(self.timers.env.now))
         self.postponed = []
 
     def paid_until(self, time):
