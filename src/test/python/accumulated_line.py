@@ -4,7 +4,7 @@ from enum import Enum
 from math import inf, sqrt
 
 from book import SLOWED, STOPPED
-from crossings import first_fall, first_reached, first_real_fall, first_rise
+from crossings import first_fall, first_reached, first_rise
 from description import fill_rate_limit, or_infinite
 from line import Line
 from margins import margins
@@ -411,7 +411,7 @@ class AccumulatedLine(Line):
             # Too low and rising, but not for long enough.
             yield -c1 / (2 * c2), self.starve
         else:
-            yield first_real_fall(spare, c1, c2, blur), self.starve
+            yield first_fall(spare + blur, c1, c2), self.starve
 
     def starve(self):
         self.begin_starving(counted=True)
@@ -419,8 +419,8 @@ class AccumulatedLine(Line):
     def slow_crossing(self):
         if self.slowing and not self.slowed:
             _, c1, c2 = self.level_ahead()
-            above = self.level - self.slowing["level"]
-            yield first_real_fall(above, c1, c2, 1e-10 * max(1.0, self.capacity)), self.begin_slowing
+            above = self.level - self.slowing["level"] + 1e-10 * max(1.0, self.capacity)
+            yield first_fall(above, c1, c2), self.begin_slowing
 
     def recovery_crossings(self):
         """Resuming full speed, and restarting after a starved stop: from a level on, once the joint is released."""

@@ -21,12 +21,6 @@ def first_fall(c0, c1, c2):
     return 2 * c0 / (root - c1) if c1 < 0 else (c1 + root) / (-2 * c2)
 
 
-def first_real_fall(c0, c1, c2, blur):
-    """When it falls through zero, if it then goes below ``-blur``: a touch is no crossing."""
-    deep = first_fall(c0 + blur, c1, c2)
-    return inf if deep == inf else min(deep, first_fall(c0, c1, c2))
-
-
 def first_rise(c0, c1, c2):
     """The earliest t >= 0 from which the parabola is above zero and rising through it; inf if it never is."""
     return first_fall(-c0, -c1, -c2)

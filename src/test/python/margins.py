@@ -2,7 +2,7 @@
 
 from math import inf, nan
 
-from crossings import first_real_fall, turning_point, value
+from crossings import first_fall, turning_point, value
 
 
 def margins(line, change):
@@ -57,9 +57,9 @@ class SlowingProcess:
             level = (self.level, v_e - self.v, (a_e - a) / 2)
             if not self.slowed:
                 above = self.level - self.line.slowing["level"]
-                slows = first_real_fall(above, level[1], level[2], self.blur)
-                if slows < step:
-                    step, last = slows, False
+                # A touch is no crossing; what falls deeper began to slow at the level of slowing.
+                if first_fall(above + self.blur, level[1], level[2]) < step:
+                    step, last = min(step, first_fall(above, level[1], level[2])), False
             elif a < 0 and (self.v - self.slow_speed) / -a < step:
                 step, last = (self.v - self.slow_speed) / -a, False
             self.see(level, a, step)
