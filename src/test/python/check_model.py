@@ -6,7 +6,7 @@
 import json
 import sys
 from decimal import Decimal, getcontext
-from math import inf, isnan
+from math import isnan
 from pathlib import Path
 from random import Random
 
@@ -337,6 +337,32 @@ def examples(found):
             continue
         found.check("examples run", "refused" not in case["name"], case["name"])
         sums_are_consistent(found, case, result)
+        as_calculated(found, case, result)
+
+
+def as_calculated(found, case, result):
+    """The numbers of the hand calculation that stands beside the line."""
+    rows = {
+        "changes": {str(row["number"]): row for row in result["changes"]},
+        "work": {f"{one['list'].lower()}/{one['name']} {one['change']}.{one['pass']}": one for one in result["work"]},
+    }
+    for part, of_part in case.get("expect", {}).items():
+        for key, of_key in (of_part.items() if part in rows else [("", of_part)]):
+            row = rows[part].get(key, {}) if part in rows else result[part]
+            for what, expected in of_key.items():
+                is_equal(found, row.get(what), expected, case["name"], part, key, what)
+
+
+def is_equal(found, value, expected, *where):
+    if isinstance(expected, list):
+        alike = len(value or []) == len(expected)
+        found.check("hand calculation", alike, *where, value, expected)
+        for one, other in zip(value or [], expected):
+            is_equal(found, one, other, *where)
+    elif isinstance(expected, (int, float)) and isinstance(value, (int, float)):
+        found.equal("hand calculation", value, expected, 1e-9, *where)
+    else:
+        found.check("hand calculation", value == expected, *where, value, expected)
 
 
 def main(count):
