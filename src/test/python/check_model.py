@@ -121,12 +121,20 @@ def sums_are_consistent(found, case, result):
         found.check("changes follow one another", before["released"] <= row["start"], name, row["number"])
     for row in rows:
         of_change(found, case, row, [work for work in result["work"] if work["change"] == row["number"]])
-    found.check("counts of outcomes", totals["changes"] == sum(totals[key] for key in ("ranThrough", "slowedChanges", "stoppedChanges")))
+    found.check(
+        "counts of outcomes",
+        totals["changes"] == sum(totals[key] for key in ("ranThrough", "slowedChanges", "stoppedChanges")),
+    )
     for what in ("changes", "ranThrough", "stoppedChanges", "paidSeconds"):
         found.equal("shifts add up", sum(shift[what] for shift in result["shifts"]), totals[what], 1e-9, name, what)
     if not case["leave_out"]:
         for what in ("starvedStops", "lostMetres", "lostTime"):
-            found.check("lost by changes, not more than in all", sum(row[what] for row in rows) <= totals[what] + 1e-6, name, what)
+            found.check(
+                "lost by changes, not more than in all",
+                sum(row[what] for row in rows) <= totals[what] + 1e-6,
+                name,
+                what,
+            )
         if "changes" in case["run"]:
             joint = sum(row["released"] - row["tailStopped"] for row in rows)
             found.equal("joint time adds up", joint, totals["jointSeconds"], 1e-9, name)
@@ -176,7 +184,14 @@ def agrees_with_margin(found, case, row):
     margin = row["marginToSlowing"] if process.get("slowing") else row["margin"]
     ran = row["outcome"] == "RAN_THROUGH"
     if not ran or not isnan(row["refillTime"]):
-        found.check("margin and running through agree", ran == (margin >= -blur), case["name"], row["number"], margin, row["outcome"])
+        found.check(
+            "margin and running through agree",
+            ran == (margin >= -blur),
+            case["name"],
+            row["number"],
+            margin,
+            row["outcome"],
+        )
     if row["outcome"] == "STOPPED" or not isnan(row["refillTime"]):
         stopped = row["outcome"] == "STOPPED"
         found.check(
@@ -305,7 +320,14 @@ def closed_forms(found, count):
         # A difference that is no more than rounding of the level decides nothing.
         if abs(joint - limit) * hand.v > 1e-9 * max(1, hand.capacity) or joint <= limit:
             through = first["outcome"] == "RAN_THROUGH"
-            found.check("closed form: outcome", through == (joint <= limit * (1 + 1e-15)), name, joint, limit, first["outcome"])
+            found.check(
+                "closed form: outcome",
+                through == (joint <= limit * (1 + 1e-15)),
+                name,
+                joint,
+                limit,
+                first["outcome"],
+            )
         if first["outcome"] == "RAN_THROUGH":
             for row in rows:
                 found.equal("closed form: strip drawn", row["stripDrawn"], hand.drawn(joint), 1e-9, name)

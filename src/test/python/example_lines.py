@@ -24,7 +24,12 @@ def line(name, expect=None, why=None, **parts):
         run={"changes": 4},
         leave_out=0,
         entry=dict(uncoilers=1, uncoiler_path=0, top_speed=3, acceleration=None, deceleration=None, creep=None),
-        accumulator=dict(form=dict(kind="direct", capacity=1000), fill_rate_limit=None, reserve=0, overtravel_allowance=None),
+        accumulator=dict(
+            form=dict(kind="direct", capacity=1000),
+            fill_rate_limit=None,
+            reserve=0,
+            overtravel_allowance=None,
+        ),
         process=dict(speed=2, acceleration=None, deceleration=None, path=0),
         kinds=[coil()],
         supply=None,
@@ -77,7 +82,10 @@ def people():
     two = dict(entry__uncoilers=2, entry__uncoiler_path=10)
     yield line(
         "a preparation is put down for the joint",
-        {"work": {"prepare/load 2.1": done(995, 1495, (1000, 1100))}, "changes": {"2": {"waiting": 0, "outcome": "RAN_THROUGH"}}},
+        {
+            "work": {"prepare/load 2.1": done(995, 1495, (1000, 1100))},
+            "changes": {"2": {"waiting": 0, "outcome": "RAN_THROUGH"}},
+        },
         "coil 1 leaves its uncoiler 10 m before the joiner, at 995 s; 5 s done, 395 s from T2 on",
         **two,
         change__prepare=[load()],
@@ -91,7 +99,10 @@ def people():
     )
     yield line(
         "not to be put down: begins when the joint waits for it",
-        {"work": {"prepare/load 2.1": done(2000, 2950)}, "changes": {"2": {"waitingForPreparation": 950, "cause": "waiting for preparation"}}},
+        {
+            "work": {"prepare/load 2.1": done(2000, 2950)},
+            "changes": {"2": {"waitingForPreparation": 950, "cause": "waiting for preparation"}},
+        },
         "950 s are more than the 900 s at T2 and the 700 s at 1300 s, when the entry is matched",
         **two,
         change__prepare=[load(950, put_down=False)],
@@ -145,7 +156,10 @@ def people():
     )
     yield line(
         "putting down does not free enough",
-        {"work": {"prepare/load 2.1": done(1000, 1250), "join/weld 1.1": done(1200, 1300)}, "changes": {"1": {"waitingForPeople": 200}}},
+        {
+            "work": {"prepare/load 2.1": done(1000, 1250), "join/weld 1.1": done(1200, 1300)},
+            "changes": {"1": {"waitingForPeople": 200}},
+        },
         "the weld takes three; two are there until 1200 s, one of them prepares; then four",
         entry__uncoilers=2,
         change__shifts=[dict(seconds=1200, crew=2, breaks=[]), dict(seconds=5000, crew=4, breaks=[])],
@@ -155,7 +169,10 @@ def people():
     )
     yield line(
         "one uncoiler, one person: the joint waits for the preparation",
-        {"work": {"prepare/load 1.1": done(1000, 1400)}, "changes": {"1": {"waitingForPreparation": 400, "waitingForPeople": 0, "released": 1500}}},
+        {
+            "work": {"prepare/load 1.1": done(1000, 1400)},
+            "changes": {"1": {"waitingForPreparation": 400, "waitingForPeople": 0, "released": 1500}},
+        },
         "the uncoiler is free at T1 = 1000 s",
         run={"changes": 1},
         change__prepare=[load()],
@@ -169,7 +186,13 @@ def people():
     )
     yield line(
         "three uncoilers",
-        {"work": {"prepare/load 1.1": done(0, 400), "prepare/load 2.1": done(400, 800), "prepare/load 3.1": done(1100, 1500)}},
+        {
+            "work": {
+                "prepare/load 1.1": done(0, 400),
+                "prepare/load 2.1": done(400, 800),
+                "prepare/load 3.1": done(1100, 1500),
+            },
+        },
         "coils 2 and 3 one after another from 0; coil 4 when the tail of coil 1 has left, but the weld has the person",
         entry__uncoilers=3,
         change__prepare=[load()],
@@ -192,7 +215,13 @@ def shifts():
 
     yield line(
         "a break that falls due in the coil change begins at T2, with its full length",
-        {"work": {"prepare/a 2.1": done(1000, 1050), "prepare/b 2.1": done(1050, 1150), "prepare/c 2.1": done(1400, 1430)}},
+        {
+            "work": {
+                "prepare/a 2.1": done(1000, 1050),
+                "prepare/b 2.1": done(1050, 1150),
+                "prepare/c 2.1": done(1400, 1430),
+            },
+        },
         "due at 1050 s, begins at 1100 s, ends at 1400 s; b is finished first. The second preparation, of coil 3, begins"
         " when coil 1 is gone: two uncoilers",
         entry__uncoilers=2,
@@ -264,9 +293,15 @@ def shifts():
         change=dict(
             crew=1,
             shifts=[one(1531, 3, (211, 97, 1), (733, 151, 0)), one(907, 1), one(1213, 2, (407, 203, 1))],
-            prepare=[load({"gamma": [97, 31]}, people=2), dict(name="open", time={"triangular": [20, 41, 97]}, put_down=False)],
+            prepare=[
+                load({"gamma": [97, 31]}, people=2),
+                dict(name="open", time={"triangular": [20, 41, 97]}, put_down=False),
+            ],
             tail=[dict(name="shear", time={"exponential": 5})],
-            join=[dict(name="fit", time={"weibull": [2.1, 13]}, people=2), dict(name="weld", time={"normal": [37, 11]})],
+            join=[
+                dict(name="fit", time={"weibull": [2.1, 13]}, people=2),
+                dict(name="weld", time={"normal": [37, 11]}),
+            ],
         ),
     )
 
@@ -326,10 +361,20 @@ def elements():
         "a reject: prepare, tail and join done again",
         {
             "changes": {
-                "2": {"passes": 2, "waitingForPreparation": 50, "released": 2270, "cause": None, "outcome": "RAN_THROUGH"},
+                "2": {
+                    "passes": 2,
+                    "waitingForPreparation": 50,
+                    "released": 2270,
+                    "cause": None,
+                    "outcome": "RAN_THROUGH",
+                },
                 "1": {"passes": 1, "waitingForPreparation": 0},
             },
-            "work": {"prepare/square 2.2": done(2110, 2160), "tail/shear 2.2": done(2160, 2170), "join/weld 2.2": done(2170, 2270)},
+            "work": {
+                "prepare/square 2.2": done(2110, 2160),
+                "tail/shear 2.2": done(2160, 2170),
+                "join/weld 2.2": done(2170, 2270),
+            },
         },
         "T1 of change 2 at 2000 s; 10 + 100, then 50 + 10 + 100 s",
         entry__uncoilers=2,
@@ -352,14 +397,28 @@ def joint_on_its_way():
     passage = dict(speed=1, before=20, after=10)
     yield line(
         "joint passage",
-        {"totals": {"passageLostMetres": 60, "lostMetres": 0}, "changes": {"1": {"outcome": "RAN_THROUGH", "lostMetres": 0}}},
+        {
+            "totals": {"passageLostMetres": 60, "lostMetres": 0},
+            "changes": {"1": {"outcome": "RAN_THROUGH", "lostMetres": 0}},
+        },
         "30 m at 1 in the place of 2 m/s: 30 m lost, twice before T0 of change 3",
         process__passage=passage,
         run={"changes": 2},
     )
     yield ramps("joint passage with ramps", process__passage=dict(speed=0.7, before=11.3, after=7.9))
-    yield ramps("joint passages that overlap", process__passage=dict(speed=0.7, before=61.3, after=37.9), kinds=[coil({"uniform": [31, 69]}), coil(500)], supply=dict(kind="schedule", order=[1, 0, 0, 0]))
-    yield ramps("joint passage that the entry cannot follow", entry__deceleration=0.11, process__deceleration=0.39, process__passage=dict(speed=0.5, before=3, after=0), accumulator__overtravel_allowance=1.7)
+    yield ramps(
+        "joint passages that overlap",
+        process__passage=dict(speed=0.7, before=61.3, after=37.9),
+        kinds=[coil({"uniform": [31, 69]}), coil(500)],
+        supply=dict(kind="schedule", order=[1, 0, 0, 0]),
+    )
+    yield ramps(
+        "joint passage that the entry cannot follow",
+        entry__deceleration=0.11,
+        process__deceleration=0.39,
+        process__passage=dict(speed=0.5, before=3, after=0),
+        accumulator__overtravel_allowance=1.7,
+    )
     yield line(
         "joint break",
         {"totals": {"breaks": 2, "breakLostMetres": 1200, "breakScrapMetres": 60, "lostMetres": 0}},
@@ -377,13 +436,28 @@ def joint_on_its_way():
         process__slowing=dict(speed=0.61, level=47.3),
         process__spoilt_per_stop=1.3,
     )
-    yield ramps("speed by coil, passage, breaks", kinds=[coil(307, process_speed=1.1), coil(251), coil(199, process_speed=0.7)], process__passage=dict(speed=0.9, before=5, after=9), process__joint_break=dict(chance=0.4, length=30, repair=90, scrap=0))
+    yield ramps(
+        "speed by coil, passage, breaks",
+        kinds=[coil(307, process_speed=1.1), coil(251), coil(199, process_speed=0.7)],
+        process__passage=dict(speed=0.9, before=5, after=9),
+        process__joint_break=dict(chance=0.4, length=30, repair=90, scrap=0),
+    )
 
 
 def process():
     yield line(
         "starved, and the lost metres of one stop",
-        {"changes": {"1": {"outcome": "STOPPED", "starvedStops": 1, "lostMetres": 800 / 3, "margin": -200, "cause": "usual joint too long"}}},
+        {
+            "changes": {
+                "1": {
+                    "outcome": "STOPPED",
+                    "starvedStops": 1,
+                    "lostMetres": 800 / 3,
+                    "margin": -200,
+                    "cause": "usual joint too long",
+                },
+            },
+        },
         "1000 m last 500 s, the joint takes 600 s: from 1500 s; restart at 100 m (10 % of the"
         " capacity), 33.3 s after T2; (100 + 33.3) s at 2 m/s",
         change__join=[dict(name="weld", time=600)],
@@ -410,13 +484,45 @@ def process():
         run={"changes": 1},
     )
     yield from causes()
-    yield ramps("starved stops with a restart delay", accumulator__form=dict(kind="direct", capacity=103), process__restart_delay={"triangular": [2, 9, 31]})
-    yield ramps("slowing", accumulator__form=dict(kind="direct", capacity=103), process__slowing=dict(speed=0.61, level=47.3))
-    yield ramps("slowing until nearly full", accumulator__form=dict(kind="direct", capacity=103), process__slowing=dict(speed=0.61, level=47.3, resume_level=97.3))
-    yield ramps("own stops, held as starved", accumulator__form=dict(kind="direct", capacity=103), process__own_stops=dict(running={"exponential": 110}, standing={"uniform": [11, 73]}), process__restart_delay={"uniform": [1, 9]})
+    yield ramps(
+        "starved stops with a restart delay",
+        accumulator__form=dict(kind="direct", capacity=103),
+        process__restart_delay={"triangular": [2, 9, 31]},
+    )
+    yield ramps(
+        "slowing",
+        accumulator__form=dict(kind="direct", capacity=103),
+        process__slowing=dict(speed=0.61, level=47.3),
+    )
+    yield ramps(
+        "slowing until nearly full",
+        accumulator__form=dict(kind="direct", capacity=103),
+        process__slowing=dict(speed=0.61, level=47.3, resume_level=97.3),
+    )
+    yield ramps(
+        "own stops, held as starved",
+        accumulator__form=dict(kind="direct", capacity=103),
+        process__own_stops=dict(running={"exponential": 110}, standing={"uniform": [11, 73]}),
+        process__restart_delay={"uniform": [1, 9]},
+    )
     yield ramps("creep", entry__creep=dict(speed=0.41, length=7.3), accumulator__form=dict(kind="direct", capacity=160))
-    yield ramps("fill-rate limit, reserve, overtravel", accumulator__fill_rate_limit=0.37, accumulator__reserve=9.1, accumulator__overtravel_allowance=1.7, entry__deceleration=0.11, process__deceleration=0.39, process__own_stops=dict(running={"exponential": 170}, standing={"uniform": [11, 73]}))
-    yield ramps("mix by weight, mass with inner diameter, diameters", kinds=[coil(1, thickness=0.0031, width=1.27) | dict(size={"mass": {"uniform": [9000, 14000]}, "inner_diameter": 0.508}), coil(1, thickness=0.0017, width=0.93) | dict(size=dict(outer_diameter=1.21, inner_diameter=0.508, winding_factor=0.97), process_speed=1.27)], supply=dict(kind="mix", shares=[3, 1.3]))
+    yield ramps(
+        "fill-rate limit, reserve, overtravel",
+        accumulator__fill_rate_limit=0.37,
+        accumulator__reserve=9.1,
+        accumulator__overtravel_allowance=1.7,
+        entry__deceleration=0.11,
+        process__deceleration=0.39,
+        process__own_stops=dict(running={"exponential": 170}, standing={"uniform": [11, 73]}),
+    )
+    yield ramps(
+        "mix by weight, mass with inner diameter, diameters",
+        kinds=[
+            coil(1, thickness=0.0031, width=1.27) | dict(size={"mass": {"uniform": [9000, 14000]}, "inner_diameter": 0.508}),
+            coil(1, thickness=0.0017, width=0.93) | dict(size=dict(outer_diameter=1.21, inner_diameter=0.508, winding_factor=0.97), process_speed=1.27),
+        ],
+        supply=dict(kind="mix", shares=[3, 1.3]),
+    )
     yield ramps("first coil changes left out", leave_out=7)
     yield ramps("a given time", run={"seconds": 3217.3})
 
@@ -425,7 +531,12 @@ def causes():
     """A full accumulator bears 500 s."""
     yield line(
         "cause: the accumulator was not full",
-        {"changes": {"1": {"outcome": "RAN_THROUGH", "margin": 40}, "2": {"margin": -820, "cause": "accumulator not full"}}},
+        {
+            "changes": {
+                "1": {"outcome": "RAN_THROUGH", "margin": 40},
+                "2": {"margin": -820, "cause": "accumulator not full"},
+            },
+        },
         "480 s draw 960 m; the coil of 300 m lasts 100 s and leaves 140 m at T0",
         kinds=[coil(), coil(300)],
         change__join=[dict(name="weld", time=480)],
@@ -449,7 +560,11 @@ def causes():
     )
     yield line(
         "cause: both waits together",
-        {"changes": {"1": {"cause": "both waits", "waitingForPreparation": 150, "waitingForPeople": 150, "released": 1710}}},
+        {
+            "changes": {
+                "1": {"cause": "both waits", "waitingForPreparation": 150, "waitingForPeople": 150, "released": 1710},
+            },
+        },
         "nobody until 1150 s; 10 + 400 s of work; 710 s are 210 too long, neither wait alone is as long",
         change__shifts=[dict(seconds=9000, crew=1, breaks=[dict(begin=900, length=250, crew=0)])],
         change__prepare=[load(150)],
@@ -461,7 +576,11 @@ def causes():
         "cause: several together",
         {"changes": {"2": {"cause": "several together"}}},
         "430 + 100 + 100 s are 130 too long, neither element alone is as long",
-        change__join=[dict(name="weld", time=430), dict(name="a", time=100, every=2), dict(name="b", time=100, every=2)],
+        change__join=[
+            dict(name="weld", time=430),
+            dict(name="a", time=100, every=2),
+            dict(name="b", time=100, every=2),
+        ],
         run={"changes": 2},
     )
     yield line(
@@ -480,14 +599,31 @@ def one_strip():
     plain = dict(practice="join without accumulator", accumulator=dict(form=dict(kind="none")))
     yield line(
         "joined without an accumulator",
-        {"changes": {"1": {"start": 1000, "released": 1100, "lostMetres": 214, "outcome": "STOPPED", "starvedStops": 1}}},
+        {
+            "changes": {
+                "1": {"start": 1000, "released": 1100, "lostMetres": 214, "outcome": "STOPPED", "starvedStops": 1},
+            },
+        },
         "100 s joint and 7 s restart delay at 2 m/s",
         **plain,
         process__restart_delay=7,
         run={"changes": 1},
     )
-    yield ramps("joined without an accumulator, passage, break, own stops, creep", **plain, process__passage=dict(speed=0.7, before=11.3, after=7.9), process__joint_break=dict(chance=0.5, length=31, repair=77, scrap=2), process__own_stops=dict(running={"exponential": 137}, standing={"uniform": [11, 73]}), entry__creep=dict(speed=0.33, length=11.7), process__restart_delay={"uniform": [1, 9]})
-    yield ramps("joined without an accumulator, people", **plain, change__prepare=[load(700, put_down=False), dict(name="open", time=41)], change__tail=[dict(name="shear", time=3)])
+    yield ramps(
+        "joined without an accumulator, passage, break, own stops, creep",
+        **plain,
+        process__passage=dict(speed=0.7, before=11.3, after=7.9),
+        process__joint_break=dict(chance=0.5, length=31, repair=77, scrap=2),
+        process__own_stops=dict(running={"exponential": 137}, standing={"uniform": [11, 73]}),
+        entry__creep=dict(speed=0.33, length=11.7),
+        process__restart_delay={"uniform": [1, 9]},
+    )
+    yield ramps(
+        "joined without an accumulator, people",
+        **plain,
+        change__prepare=[load(700, put_down=False), dict(name="open", time=41)],
+        change__tail=[dict(name="shear", time=3)],
+    )
     yield line(
         "threaded anew, one uncoiler",
         {"changes": {"1": {"waitingForPreparation": 100, "released": 1400, "waitingForPeople": 0, "lostMetres": 800}}},
@@ -497,16 +633,42 @@ def one_strip():
         change=dict(crew=1, prepare=[load(100)], tail=[], join=[], rethread=300),
         run={"changes": 1},
     )
-    yield ramps("threaded anew, own stops, held element, two uncoilers", practice="rethread", accumulator=dict(form=dict(kind="none")), change=dict(crew=1, prepare=[load({"weibull": [2.1, 193]}, put_down=False), dict(name="open", time=41)], tail=[], join=[], rethread={"triangular": [210, 400, 870]}), process__own_stops=dict(running={"exponential": 91}, standing={"uniform": [11, 73]}))
+    yield ramps(
+        "threaded anew, own stops, held element, two uncoilers",
+        practice="rethread",
+        accumulator=dict(form=dict(kind="none")),
+        change=dict(
+            crew=1,
+            prepare=[load({"weibull": [2.1, 193]}, put_down=False), dict(name="open", time=41)],
+            tail=[],
+            join=[],
+            rethread={"triangular": [210, 400, 870]},
+        ),
+        process__own_stops=dict(running={"exponential": 91}, standing={"uniform": [11, 73]}),
+    )
 
 
 def refused():
     yield line("refused: restart level at the stop level", process__restart_level=0, entry__acceleration=0.5)
     yield line("refused: two conditions on one element", change__join=[dict(name="weld", time=1, every=2, chance=0.5)])
-    yield line("refused: a travel table with one thickness twice", change__join=[dict(name="weld", travel_speed=[[0.001, 1], [0.001, 2]])])
-    yield line("refused: breaks that overlap", change__shifts=[dict(seconds=900, crew=1, breaks=[dict(begin=10, length=60, crew=0), dict(begin=50, length=60, crew=0)])])
-    yield line("refused: a break that leaves its shift", change__shifts=[dict(seconds=900, crew=1, breaks=[dict(begin=880, length=60, crew=0)])])
-    yield line("refused: an element with more people than there are", change__join=[dict(name="weld", time=1, people=2)])
+    yield line(
+        "refused: a travel table with one thickness twice",
+        change__join=[dict(name="weld", travel_speed=[[0.001, 1], [0.001, 2]])],
+    )
+    yield line(
+        "refused: breaks that overlap",
+        change__shifts=[
+            dict(seconds=900, crew=1, breaks=[dict(begin=10, length=60, crew=0), dict(begin=50, length=60, crew=0)]),
+        ],
+    )
+    yield line(
+        "refused: a break that leaves its shift",
+        change__shifts=[dict(seconds=900, crew=1, breaks=[dict(begin=880, length=60, crew=0)])],
+    )
+    yield line(
+        "refused: an element with more people than there are",
+        change__join=[dict(name="weld", time=1, people=2)],
+    )
     yield line("refused: passage as fast as the line", process__passage=dict(speed=2, before=1, after=1))
     yield line("refused: a break chance of 1", process__joint_break=dict(chance=1, length=1, repair=1, scrap=0))
 
