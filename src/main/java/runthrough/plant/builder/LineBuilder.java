@@ -261,7 +261,7 @@ public final class LineBuilder {
     }
 
     /**
-     * When the process starts again after a stop for want of strip.
+     * When the process starts again after a starved stop.
      *
      * @param level from which it may (m), {@code >= 0}; NaN for the usual one, see {@link Line#restartLevel}
      * @param delay from being allowed to until it does (s)

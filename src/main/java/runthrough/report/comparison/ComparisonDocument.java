@@ -109,7 +109,7 @@ final class ComparisonDocument {
                     "changes",
                     "What it changes in the scenario as written, a path and a value each.",
                     one -> one.alternative().changes())
-            .flag("random", "Whether anything in it is left to chance; if not, it is exact.", Compared::chance)
+            .flag("random", "Whether anything in it is random; if not, it is exact.", Compared::chance)
             .word("answer", "Whether the target is met.", TargetStatus.class, Compared::answer)
             .count("coil_changes_run", "Coil changes of all replications.", Compared::changes)
             .optionalWord(
