@@ -89,7 +89,7 @@ public sealed interface Distribution
         return new Distributions.Exponential(mean);
     }
 
-    /** Measured values, each as likely as the other; at least one, all {@code >= 0}. */
+    /** Measured values, all equally likely; at least one, all {@code >= 0}. */
     static Distribution observed(List<Double> values) {
         return new Distributions.Observed(values);
     }

@@ -295,7 +295,7 @@ public final class Distributions {
         }
     }
 
-    /** Measured values, each as likely as the other. Rule DIST-9. */
+    /** Measured values, all equally likely. Rule DIST-9. */
     public record Observed(List<Double> values, double mean, double sd) implements Distribution {
         public Observed {
             values = List.copyOf(values);

@@ -17,7 +17,7 @@ public enum LineFigure {
     JOINT_CYCLE_TIME(
             "joint-cycle-time",
             Kind.TIME,
-            "the mean time of the work on the standing strip; all of it is scaled alike") {
+            "the mean time of the work on the standing strip; all of it is scaled by the same factor") {
         @Override
         OptionalDouble in(Line line) {
             return line.practice().hasJoiner()
@@ -60,7 +60,7 @@ public enum LineFigure {
     },
     /** Mean time (s) of the work on the next coil while the line runs. */
     PREPARATION_TIME(
-            "preparation-time", Kind.TIME, "the mean time to prepare the next coil; all of it is scaled alike") {
+            "preparation-time", Kind.TIME, "the mean time to prepare the next coil; all of it is scaled by the same factor") {
         @Override
         OptionalDouble in(Line line) {
             return OptionalDouble.of(
@@ -76,7 +76,7 @@ public enum LineFigure {
     RATED_SPEED(
             "rated-speed",
             Kind.SPEED,
-            "the rated process speed; where coils have speeds of their own, the fastest, and all are scaled alike") {
+            "the rated process speed; where coils have speeds of their own, the fastest, and all are scaled by the same factor") {
         @Override
         OptionalDouble in(Line line) {
             return OptionalDouble.of(Stream.concat(
@@ -115,7 +115,7 @@ public enum LineFigure {
         }
     },
     /** Mean length (m) of the coils. */
-    COIL_LENGTH("coil-length", Kind.LENGTH, "the mean length of the coils, crops included; all are scaled alike") {
+    COIL_LENGTH("coil-length", Kind.LENGTH, "the mean length of the coils, crops included; all are scaled by the same factor") {
         @Override
         OptionalDouble in(Line line) {
             return OptionalDouble.of(
@@ -128,7 +128,7 @@ public enum LineFigure {
         }
     },
     /** Mean mass (kg) of the coils. */
-    COIL_MASS("coil-mass", Kind.MASS, "the mean mass of the coils, crops included; their lengths are scaled alike") {
+    COIL_MASS("coil-mass", Kind.MASS, "the mean mass of the coils, crops included; their lengths are scaled by the same factor") {
         @Override
         OptionalDouble in(Line line) {
             return OptionalDouble.of(line.coilSource().mean(kind -> {

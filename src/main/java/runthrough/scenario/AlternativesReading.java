@@ -9,7 +9,7 @@ import runthrough.scenario.source.Problem;
  *
  * @param alternatives the scenario as written first, then those named, in the order of the file; without those that cannot be
  *     run
- * @param today name of the one that the others are held against
+ * @param today name of the one that the others are compared with
  * @param problems all that is wrong, in the order of files, lines and columns; each names its alternative
  * @param warnings what the user should know besides, but for what holds for the scenario as written
  */

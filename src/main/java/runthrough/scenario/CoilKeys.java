@@ -65,7 +65,7 @@ final class CoilKeys {
 
     static final Key<String> PRODUCT = Key.optional(
             "product",
-            "what is made of it, to tell in reports which products stop the line",
+            "what is made of it, to show in reports which products stop the line",
             new Text("a text"),
             "tube 60 x 2");
 

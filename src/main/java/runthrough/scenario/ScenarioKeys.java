@@ -70,7 +70,7 @@ final class ScenarioKeys {
             "{second uncoiler: {entry.uncoilers: 2}, quicker weld: {coil-change.join.weld: 20 s}}");
     static final Key<String> TODAY = Key.optional(
                     "today",
-                    "the name of the alternative that the others are held against",
+                    "the name of the alternative that the others are compared with",
                     new Text("the name of an alternative"),
                     "rethread")
             .orElse(Alternative.AS_WRITTEN + ", the scenario without any change", Alternative.AS_WRITTEN);

@@ -59,8 +59,8 @@ class CompareCommandTest {
                 .isCloseTo(lessSlow, within(1e-9));
         assertThat(written.at("/figures/output_m_per_s/less_today/low").isNull())
                 .isTrue();
-        assertThat(written.at("/figures/output_m_per_s/less_today/finding").asText())
-                .isEqualTo("real");
+        assertThat(written.at("/figures/output_m_per_s/less_today/significance").asText())
+                .isEqualTo("significant");
         assertThat(written.at("/per_year/output_kg_per_year/less_today/mean").asDouble())
                 .isCloseTo(lessSlow * 3.14 * 4000 * 3600, within(1e-2));
         // One person by default.

@@ -61,7 +61,7 @@ class LimitsCommandTest {
     void limitsOfALineWithoutChanceAreThoseOfTheClosedForms_toAThousandth() throws IOException {
         for (String what : List.of("process-speed", "joint-cycle-time-factor")) {
             JsonNode limit = limit(what, "limits", "quick.yaml", "--no-report", "--json");
-            double byHand = limit.path("by_hand_calculation").asDouble();
+            double byHand = limit.path("limit_of_hand_calculation").asDouble();
             assertThat(limit.path("value").asDouble()).as(what).isCloseTo(byHand, within(1e-3 * byHand));
             assertThat(limit.path("differences")).as(what).isEmpty();
         }
@@ -75,7 +75,7 @@ class LimitsCommandTest {
 
         assertThat(speed.path("low").asDouble()).isLessThan(100 / 107.0);
         assertThat(speed.path("high").asDouble()).isGreaterThan(100 / 107.0);
-        assertThat(speed.path("by_hand_calculation").asDouble()).isCloseTo(100 / 80.0, within(1e-6));
+        assertThat(speed.path("limit_of_hand_calculation").asDouble()).isCloseTo(100 / 80.0, within(1e-6));
         assertThat(speed.path("differences").toString()).isEqualTo("[\"chance\",\"target\"]");
         assertThat(speed.path("cause_beyond").asText()).isEqualTo("capacity");
     }

@@ -173,7 +173,7 @@ class SensitivityCommandTest {
         assertThat(session.files()).hasSize(2 + 2 * FILES.size());
         String page = Files.readString(folder.resolve("one/report.html"));
         assertThat(List.of(
-                        "What moves the answer?",
+                        "Sensitivity: which inputs and random times change the answer?",
                         "What moves the margin at the target",
                         "What moves the share run through",
                         "Which chance moves the margin",

@@ -51,8 +51,8 @@ final class GainChart {
         }
 
         static Look of(ComparisonMeasure measure, Difference difference) {
-            return switch (difference.message()) {
-                case REAL -> measure.isGain(difference.mean()) ? BETTER : WORSE;
+            return switch (difference.significance()) {
+                case SIGNIFICANT -> measure.isGain(difference.mean()) ? BETTER : WORSE;
                 case NOT_SHOWN -> NOT_SHOWN;
                 case NONE -> NONE;
             };
@@ -143,8 +143,8 @@ final class GainChart {
 
     private static String words(Difference difference, Unit unit) {
         String sign = difference.mean() > 0 ? "+" : "";
-        return switch (difference.message()) {
-            case REAL -> sign + ChartUnits.text(difference.mean(), unit);
+        return switch (difference.significance()) {
+            case SIGNIFICANT -> sign + ChartUnits.text(difference.mean(), unit);
             case NOT_SHOWN -> "not shown";
             case NONE -> "none";
         };

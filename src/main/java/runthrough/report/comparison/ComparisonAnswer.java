@@ -26,7 +26,7 @@ import runthrough.study.comparison.Compared;
 import runthrough.study.comparison.Comparison;
 import runthrough.study.comparison.ComparisonMeasure;
 import runthrough.study.statistics.Difference;
-import runthrough.study.statistics.Difference.Message;
+import runthrough.study.statistics.Difference.Significance;
 
 /** What each alternative gives and gains, and which differences are statistically significant. */
 public final class ComparisonAnswer {
@@ -95,13 +95,13 @@ public final class ComparisonAnswer {
     /** The one that gains most, among those whose gain in output is significant. */
     private Optional<Compared> best() {
         return comparison.others().stream()
-                .filter(one -> isRealGain(output.of(one).difference().orElseThrow()))
+                .filter(one -> isSignificantGain(output.of(one).difference().orElseThrow()))
                 .max(Comparator.comparingDouble(
                         one -> output.of(one).difference().orElseThrow().mean()));
     }
 
-    private static boolean isRealGain(Difference difference) {
-        return difference.message() == Message.REAL && difference.mean() > 0;
+    private static boolean isSignificantGain(Difference difference) {
+        return difference.significance() == Significance.SIGNIFICANT && difference.mean() > 0;
     }
 
     /** Such as: "second uncoiler" gains 312 t a year over "as written" (305 to 319), significant; the time lost ... */
@@ -112,9 +112,8 @@ public final class ComparisonAnswer {
     private String outputWords(Compared one) {
         Difference difference = output.of(one).difference().orElseThrow();
         String over = " a year against " + quoted(comparison.today());
-        return switch (difference.message()) {
-            case REAL ->
-                (difference.mean() > 0 ? "gains " : "loses ") + output.size(difference) + over + ", significant";
+        return switch (difference.significance()) {
+            case SIGNIFICANT -> (difference.mean() > 0 ? "gains " : "loses ") + output.size(difference) + over + ", significant";
             case NOT_SHOWN -> "is not shown to change the output" + among(output, difference, " a year");
             case NONE -> "changes nothing in the output";
         };
@@ -122,8 +121,10 @@ public final class ComparisonAnswer {
 
     private String lostWords(Compared one) {
         Difference difference = lost.of(one).difference().orElseThrow();
-        return switch (difference.message()) {
-            case REAL -> lost.size(difference) + (difference.mean() > 0 ? " more" : " less") + " is lost, significant";
+        return switch (difference.significance()) {
+            case SIGNIFICANT ->
+                lost.size(difference) + (difference.mean() > 0 ? " more" : " less")
+                        + " is lost, significant";
             case NOT_SHOWN -> "no change in the time lost is shown" + among(lost, difference, "");
             case NONE -> "the time lost is the same";
         };

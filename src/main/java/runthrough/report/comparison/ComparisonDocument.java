@@ -13,7 +13,7 @@ import runthrough.study.comparison.ComparisonMeasure;
 import runthrough.study.statistics.Difference;
 import runthrough.study.statistics.Interval;
 
-/** What JSON tells of a comparison. */
+/** JSON of a comparison. */
 final class ComparisonDocument {
     private static final JsonShape<Difference> DIFFERENCE = JsonShape.<Difference>named("difference")
             .optionalNumber(
@@ -29,13 +29,13 @@ final class ComparisonDocument {
                     "Upper end of its interval; null where there is none.",
                     difference -> high(difference.interval()))
             .word(
-                    "finding",
-                    "real: the whole interval lies on one side of zero, or the difference is exact; not-shown: it does"
+                    "significance",
+                    "significant: the whole interval lies on one side of zero, or the difference is exact; not-shown: it does"
                             + " not; none: every pair gave the same.",
-                    Difference.Message.class,
-                    Difference::message);
+                    Difference.Significance.class,
+                    Difference::significance);
 
-    private static final JsonShape<Told> FIGURE = JsonShape.<Told>named("figure")
+    private static final JsonShape<Shown> FIGURE = JsonShape.<Shown>named("figure")
             .number(
                     "mean",
                     "Mean over the replications.",
@@ -135,21 +135,21 @@ final class ComparisonDocument {
                     "difference_confidence",
                     "Confidence of each difference's interval: those of all alternatives hold together with 0.95.",
                     Comparison::confidence)
-            .in("today", "The alternative that the others are held against.", ALTERNATIVE, Comparison::today)
+            .in("today", "The alternative that the others are compared with.", ALTERNATIVE, Comparison::today)
             .list("alternatives", "All others.", ALTERNATIVE, Comparison::others);
 
     private ComparisonDocument() {}
 
     /** A figure of an alternative in which something is random, or nothing is. */
-    private record Told(Figure figure, boolean chance) {
+    private record Shown(Figure figure, boolean chance) {
         Optional<Interval> interval() {
             return figure.value().interval().filter(any -> chance);
         }
     }
 
     private record Member(String name, String meaning, ComparisonMeasure measure, boolean yearly) {
-        Told of(Compared one) {
-            return new Told(yearly ? one.perYear(measure) : one.figure(measure), one.chance());
+        Shown of(Compared one) {
+            return new Shown(yearly ? one.perYear(measure) : one.figure(measure), one.chance());
         }
     }
 

@@ -102,8 +102,8 @@ record ComparisonFigure(String name, ComparisonMeasure measure, boolean yearly, 
 
     /** What to say of a difference. */
     static String word(Difference difference) {
-        return switch (difference.message()) {
-            case REAL -> "significant";
+        return switch (difference.significance()) {
+            case SIGNIFICANT -> "significant";
             case NOT_SHOWN -> "not shown";
             case NONE -> "none";
         };

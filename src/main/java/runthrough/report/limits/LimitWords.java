@@ -60,7 +60,7 @@ record LimitWords(Limits limits, StudyWords words) {
         return found(limit, crossing.found(), crossing.value());
     }
 
-    String byHand(LineLimit limit) {
+    String handCalculation(LineLimit limit) {
         return found(
                 limit,
                 limit.closedForm(),
@@ -118,8 +118,7 @@ record LimitWords(Limits limits, StudyWords words) {
         return new LimitRow(
                 name(limit.what()),
                 "now " + present(limit) + "; limit " + found(limit)
-                        + interval(limit).map(ends -> " (" + ends + ")").orElse("") + "; hand calculation "
-                        + byHand(limit),
+                        + interval(limit).map(ends -> " (" + ends + ")").orElse("") + "; hand calculation " + handCalculation(limit),
                 relative(limit, crossing.value()),
                 crossing.found() == Found.CROSSED,
                 isKnown ? relative(limit, crossing.low()) : OptionalDouble.empty(),

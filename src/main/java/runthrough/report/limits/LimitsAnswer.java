@@ -21,7 +21,7 @@ import runthrough.study.limits.Limits;
 import runthrough.study.limits.LineLimit;
 import runthrough.study.search.Crossing.Found;
 
-/** Tells how far each number of a line can be driven. */
+/** Shows how far each number of a line can be driven. */
 public final class LimitsAnswer {
     /** Of the JSON. */
     public static final AnswerFormat FORMAT = new AnswerFormat("limits", 2, Subject.OF_LINES, LimitsDocument.SHAPE);

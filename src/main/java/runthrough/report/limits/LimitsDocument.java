@@ -13,7 +13,7 @@ import runthrough.study.limits.Limits;
 import runthrough.study.limits.LineLimit;
 import runthrough.study.search.Crossing;
 
-/** What JSON tells of limits. */
+/** JSON of limits. */
 final class LimitsDocument {
     private static final String VALUE = "In the unit that unit says.";
 
@@ -59,18 +59,18 @@ final class LimitsDocument {
                     "Upper end of the range tried. " + VALUE,
                     limit -> limit.crossing().to())
             .word(
-                    "found_by_hand_calculation",
+                    "found_in_hand_calculation",
                     "Whether by closed form there is a limit within the range tried.",
                     Crossing.Found.class,
                     LineLimit::closedForm)
             .optionalNumber(
-                    "by_hand_calculation",
+                    "limit_of_hand_calculation",
                     "The limit by closed form with mean times; null where there is none within the range. " + VALUE,
                     limit -> limit.neighbour()
                             .map(near -> OptionalDouble.of(near.value()))
                             .orElse(OptionalDouble.empty()))
             .optionalWord(
-                    "limiting_factor_by_hand_calculation",
+                    "limiting_factor_of_hand_calculation",
                     "What is overloaded just beyond it; null where the line's own check refuses what lies beyond.",
                     Limit.class,
                     limit -> limit.neighbour().flatMap(LineLimit.Neighbour::limitingFactor))
@@ -104,7 +104,7 @@ final class LimitsDocument {
                     "Smallest number at which the target is shown to be met; null when none is.",
                     limit -> whole(limit.sure()))
             .optionalCount(
-                    "by_hand_calculation",
+                    "limit_of_hand_calculation",
                     "Smallest number at which by closed form nothing is overloaded; null when something always is.",
                     limit -> whole(limit.closedForm()))
             .words(

@@ -32,7 +32,7 @@ final class LimitsTables {
                         LimitWords.name(limit.what()),
                         limitWords.present(limit),
                         limitWords.found(limit),
-                        limitWords.byHand(limit),
+                        limitWords.handCalculation(limit),
                         LimitWords.limitingFactor(limit).orElse(""))));
         limits.counts()
                 .forEach(limit -> rows.add(List.of(

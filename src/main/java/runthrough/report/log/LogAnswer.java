@@ -27,7 +27,7 @@ import runthrough.study.logged.LogComparison;
 import runthrough.study.logged.LogComparison.Fit;
 import runthrough.study.logged.LogFigure;
 
-/** Tells whether the model fits the line, as its log shows it. */
+/** Shows whether the model fits the line, as its log shows it. */
 public final class LogAnswer {
     /** Of the JSON. */
     public static final AnswerFormat FORMAT = new AnswerFormat("log", 2, Subject.OF_LINES, LogDocument.SHAPE);
@@ -125,11 +125,11 @@ public final class LogAnswer {
     private String lookAt(List<FigureComparison> further) {
         boolean more = comparison.fit() == Fit.LINE_STOPS_MORE;
         if (differs(further, LogFigure.JOINT_CYCLE_TIME) || differs(further, LogFigure.LONG_JOINT_CYCLE_TIME)) {
-            return "Look at the joint cycle times first: they differ, as told below. With --logged-joint-cycle-times the model takes them"
+            return "Look at the joint cycle times first: they differ, as shown below. With --logged-joint-cycle-times the model takes them"
                     + " from the log, and shows whether the rest fits.";
         }
         if (differs(further, LogFigure.CYCLE)) {
-            return "The joint cycle times agree, but coils last longer or shorter than in the model, as told below: look at coil"
+            return "The joint cycle times agree, but coils last longer or shorter than in the model, as shown below: look at coil"
                     + " length and process speed.";
         }
         return more

@@ -5,7 +5,7 @@ import runthrough.study.logged.FigureComparison;
 import runthrough.study.logged.LogComparison;
 import runthrough.study.logged.LogFigure;
 
-/** What JSON tells of a comparison with a log. */
+/** JSON of a comparison with a log. */
 final class LogDocument {
     private static final JsonShape<FigureComparison> FIGURE = JsonShape.<FigureComparison>named("figure")
             .word(

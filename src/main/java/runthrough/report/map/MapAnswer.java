@@ -28,7 +28,7 @@ import runthrough.study.map.ShareMap.Parts;
 import runthrough.study.map.ShareMap.Way;
 import runthrough.study.statistics.Interval;
 
-/** Tells where a line meets the target, over two of its numbers. */
+/** Shows where a line meets the target, over two of its numbers. */
 public final class MapAnswer {
     /** Of the JSON. */
     public static final AnswerFormat FORMAT = new AnswerFormat("map", 2, Subject.OF_LINES, MapDocument.SHAPE);
@@ -132,7 +132,7 @@ public final class MapAnswer {
         if (map.request().line().practice().isOneStrip()) {
             advice.add("Without an accumulator every coil change stops the process, whatever the numbers.");
         } else {
-            byHand().forEach(advice::add);
+            againstHandCalculation().forEach(advice::add);
         }
         if (parts.possible() < 1) {
             advice.add(notPossible());
@@ -161,7 +161,7 @@ public final class MapAnswer {
     }
 
     /** Where the closed forms say something else than the simulation, and why. */
-    private List<String> byHand() {
+    private List<String> againstHandCalculation() {
         List<String> said = new ArrayList<>();
         if (parts.closedFormsOnly() > HARDLY) {
             said.add("On " + words.texts().share(round(parts.closedFormsOnly()))
@@ -222,9 +222,7 @@ public final class MapAnswer {
         List<Figure> figures = new ArrayList<>();
         figures.add(Figure.words("target met on", words.texts().share(round(parts.meets())), "of the map"));
         figures.add(Figure.words(
-                "enough by hand calculation on",
-                words.texts().share(round(parts.enoughByClosedForms())),
-                "of the map"));
+                "enough in the hand calculation on", words.texts().share(round(parts.enoughByClosedForms())), "of the map"));
         figures.add(Figure.words(
                 "the line as it is", words.texts().share(map.present().share().mean()), "run through"));
         for (Way way : Way.values()) {

@@ -10,7 +10,7 @@ import runthrough.study.map.MapPoint;
 import runthrough.study.map.ShareMap;
 import runthrough.study.map.ShareMap.Way;
 
-/** What JSON tells of a map. Values along the axes are SI, or plain numbers where they have no unit. */
+/** JSON of a map. Values along the axes are SI, or plain numbers where they have no unit. */
 final class MapDocument {
     private static final JsonShape<MapAxis> AXIS = JsonShape.<MapAxis>named("axis")
             .text("path", "Path of the number in the scenario, or name of the figure.", MapAxis::name)
@@ -62,12 +62,9 @@ final class MapDocument {
     private static final JsonShape<ShareMap.Parts> PARTS = JsonShape.<ShareMap.Parts>named("parts")
             .number("possible", "Where a line can be so.", ShareMap.Parts::possible)
             .number("meets", "Where the target is met by simulation.", ShareMap.Parts::meets)
+            .number("enough_in_hand_calculation", "Where the closed forms see enough.", ShareMap.Parts::enoughByClosedForms)
             .number(
-                    "enough_by_hand_calculation",
-                    "Where the closed forms see enough.",
-                    ShareMap.Parts::enoughByClosedForms)
-            .number(
-                    "by_hand_calculation_only",
+                    "hand_calculation_only",
                     "Where the closed forms see enough and the target is missed.",
                     ShareMap.Parts::closedFormsOnly)
             .number(
@@ -96,7 +93,7 @@ final class MapDocument {
             .optionalNumber("target_down", "The same on the y axis, going down.", map -> map.limit(Way.DOWN))
             .optionalNumber("target_up", "The same going up.", map -> map.limit(Way.UP))
             .optionalWord(
-                    "cause_missed_by_hand_calculation",
+                    "cause_missed_in_hand_calculation",
                     "What most failures are attributed to where the closed forms see enough and the target is missed.",
                     Cause.class,
                     ShareMap::causeMissedByClosedForms)

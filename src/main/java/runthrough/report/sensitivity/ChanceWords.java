@@ -16,7 +16,7 @@ import runthrough.study.sensitivity.VarianceShares.Share;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
 
-/** Tells which sources of chance carry the variance of what a line gives. */
+/** Shows which sources of chance carry the variance of what a line gives. */
 final class ChanceWords {
     /** An index of less than this is rounding. */
     private static final double NEGLIGIBLE = 1e-6;

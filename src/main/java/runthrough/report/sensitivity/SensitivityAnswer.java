@@ -21,7 +21,7 @@ import runthrough.study.sensitivity.ChangeMeasure;
 import runthrough.study.sensitivity.Sensitivity;
 import runthrough.study.sensitivity.SwingEffect;
 
-/** Tells what moves the answer: inputs, and sources of chance. */
+/** Sensitivity: which inputs and random sources change the answer. */
 public final class SensitivityAnswer {
     /** Of the JSON. */
     public static final AnswerFormat FORMAT =
@@ -60,7 +60,7 @@ public final class SensitivityAnswer {
                 new Answer.Question(
                         FORMAT,
                         InputTables.subject(sensitivity.request(), provenance),
-                        "What moves the answer?",
+                        "Sensitivity: which inputs and random times change the answer?",
                         basis(),
                         sensitivity.chance()),
                 mark(),

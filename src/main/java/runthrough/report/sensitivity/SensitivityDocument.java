@@ -16,7 +16,7 @@ import runthrough.study.sensitivity.VarianceShares.Share;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
 
-/** What JSON tells of a sensitivity study. */
+/** JSON of a sensitivity study. */
 final class SensitivityDocument {
 
     /** By what margins and lost times are measured. */

@@ -19,7 +19,7 @@ import runthrough.study.sensitivity.SwingEffect.AtEnd;
 import runthrough.study.sensitivity.Swings;
 import runthrough.study.statistics.Interval;
 
-/** Tells what moving inputs one at a time does. */
+/** Shows what moving inputs one at a time does. */
 final class SwingWords {
     private static final int NAMED = 3;
     /** More rows cannot be taken in. */

@@ -11,7 +11,7 @@ import runthrough.study.sizing.Size;
 import runthrough.study.sizing.Sizing;
 import runthrough.study.statistics.RelativeHalfWidth;
 
-/** What JSON tells of a sizing. */
+/** JSON of a sizing. */
 final class SizingDocument {
     private static final JsonShape<Size> SIZE = JsonShape.<Size>named("size")
             .number("capacity_m", "Usable capacity.", Size::capacity)

@@ -29,7 +29,7 @@ import runthrough.study.speed.SpeedPoint;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
 
-/** Tells what comes out at which speed. */
+/** Shows what comes out at which speed. */
 public final class SpeedAnswer {
     /** Of the JSON. */
     public static final AnswerFormat FORMAT = new AnswerFormat("speeds", 2, Subject.OF_LINES, SpeedDocument.SHAPE);

@@ -6,7 +6,7 @@ import runthrough.study.search.Crossing;
 import runthrough.study.speed.SpeedCurve;
 import runthrough.study.speed.SpeedPoint;
 
-/** What JSON tells of a speed study. */
+/** JSON of a speed study. */
 final class SpeedDocument {
     private static final JsonShape<SpeedPoint> POINT = JsonShape.<SpeedPoint>named("point")
             .number("speed_m_per_s", "Fastest rated process speed.", SpeedPoint::speed)

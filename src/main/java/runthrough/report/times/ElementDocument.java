@@ -9,7 +9,7 @@ import runthrough.study.times.Outliers;
 import runthrough.study.times.SampleSize;
 import runthrough.study.times.Trend;
 
-/** What JSON tells of an element of a time-study sheet. */
+/** JSON of a element of a time-study sheet. */
 final class ElementDocument {
     /** An element and all that is known of it. */
     record Element(TimesResult result, int i) {
@@ -122,7 +122,7 @@ final class ElementDocument {
                             element.result().fits().get(element.i()).distribution()))
             .list(
                     "fits",
-                    "Laws fitted, best AICc first.",
+                    "Distributions fitted, best AICc first.",
                     FitDocument.SHAPE,
                     element -> element.result().fits().get(element.i()).candidates());
 

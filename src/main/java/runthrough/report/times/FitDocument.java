@@ -6,7 +6,7 @@ import runthrough.report.described.DistributionYaml;
 import runthrough.study.fitting.Candidate;
 import runthrough.study.fitting.FittedParameter;
 
-/** What JSON tells of a distribution fitted to the times of an element. */
+/** JSON of a distribution fitted to the times of an element. */
 final class FitDocument {
     private static final JsonShape<FittedParameter> PARAMETER = JsonShape.<FittedParameter>named("parameter")
             .text("name", "What it is.", FittedParameter::name)

@@ -21,7 +21,7 @@ final class TimesAccount {
                 "Elements that go together: rank correlation of C. Spearman, its p by Student's t, allowing for all pairs by the"
                         + " method of S. Holm (1979). The joint cycle time of the rows as observed is set against that of elements"
                         + " resampled each from its own column; the interval of the difference is a bootstrap over rows.",
-                "Laws: lognormal, gamma, Weibull and exponential, without and with a shift, normal (conditioned on more than 0)"
+                "Distributions: lognormal, gamma, Weibull and exponential, without and with a shift, normal (conditioned on more than 0)"
                         + " and triangular, by maximum likelihood. A shift is a threshold below the least time: of the"
                         + " likelihood maximised over the other parameters, its local maximum, for next to the least time the"
                         + " likelihood grows without limit (A. C. Cohen, 1951; R. L. Smith, 1985). The shift of the exponential"

@@ -93,7 +93,7 @@ final class TimesAdvice {
                         + ", but with each element drawn on its own they would take at"
                         + " most " + TimesWords.seconds(at.apart()) + " (difference "
                         + TimesWords.number(at.low()) + " to " + TimesWords.seconds(at.high())
-                        + "). Laws for each element apart make long joints too "
+                        + "). Distributions for each element apart make long joints too "
                         + (at.isTooShort() ? "rare" : "common") + "; whole rows drawn together do not. To draw them so,"
                         + " a scenario names the sheet in the place of each time: {sheet: FILE}.");
     }

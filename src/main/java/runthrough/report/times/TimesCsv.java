@@ -12,7 +12,7 @@ import runthrough.study.times.ElementTimes;
 import runthrough.study.times.Outliers;
 import runthrough.study.times.Trend;
 
-/** What a time-study sheet tells as CSV files; times in seconds. */
+/** What  shows as CSV files; times in seconds. */
 final class TimesCsv {
     private TimesCsv() {}
 

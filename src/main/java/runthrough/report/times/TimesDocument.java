@@ -8,7 +8,7 @@ import runthrough.report.Provenance;
 import runthrough.study.times.Correlation;
 import runthrough.study.times.JointTail;
 
-/** What a time-study sheet tells, as JSON. */
+/** What  shows, as JSON. */
 final class TimesDocument {
     /** A pair of elements. */
     private record Pair(TimesResult result, Correlation correlation) {}

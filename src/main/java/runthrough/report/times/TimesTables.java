@@ -223,7 +223,7 @@ final class TimesTables {
         return rows.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Table.words(
-                        "Laws fitted to " + element.times().element().label()
+                        "Distributions fitted to " + element.times().element().label()
                                 + ", best AICc first; limits are those that 5 % of samples from the distribution exceed",
                         List.of("distribution", "with", "AICc", "A²", "limit", "p", "D", "limit", "p"),
                         rows,

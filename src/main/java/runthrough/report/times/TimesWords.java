@@ -13,7 +13,7 @@ import runthrough.study.fitting.Candidate;
 import runthrough.study.fitting.ElementFits;
 import runthrough.study.fitting.Recommendation;
 
-/** What a time-study sheet tells, in words. */
+/** What  shows, in words. */
 final class TimesWords {
     private static final int DIGITS = 3;
     private static final InputTexts TEXTS = new InputTexts(UnitSystem.METRIC);

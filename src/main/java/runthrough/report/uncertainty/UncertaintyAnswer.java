@@ -26,7 +26,7 @@ import runthrough.study.uncertainty.MeasuredInputs.Input;
 import runthrough.study.uncertainty.UncertainFigure;
 import runthrough.study.uncertainty.Uncertainty;
 
-/** Tells how well the answer is known when the times are known from some observations only. */
+/** Shows how well the answer is known when the times are known from some observations only. */
 public final class UncertaintyAnswer {
     /** Of the JSON. */
     public static final AnswerFormat FORMAT =

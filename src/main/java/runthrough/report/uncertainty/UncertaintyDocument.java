@@ -7,7 +7,7 @@ import runthrough.study.uncertainty.MeasuredInputs.Input;
 import runthrough.study.uncertainty.UncertainFigure;
 import runthrough.study.uncertainty.Uncertainty;
 
-/** What JSON tells of how well the answer is known. */
+/** JSON of how well the answer is known. */
 final class UncertaintyDocument {
     /** What was found, and how well it was to be known. */
     record Asked(Uncertainty known, UncertaintyPrecision precision) {

@@ -51,7 +51,7 @@ public record DistributionKeys(List<Key<Distribution>> kinds, Key<Double> shift)
                 list(unit[0], unit[1], unit[2]));
         Key<Distribution> normal = Key.optional(
                 "normal",
-                "mean and standard deviation of a bell curve, of which only values above 0 are taken",
+                "mean and standard deviation of the normal distribution; only values above 0 are used",
                 new Arguments(
                         MEAN_AND_SD, List.of(positive, least), Rule.NONE, v -> Distribution.normal(v.get(0), v.get(1))),
                 list(unit[1], unit[3]));
@@ -86,7 +86,7 @@ public record DistributionKeys(List<Key<Distribution>> kinds, Key<Double> shift)
                 unit[1]);
         Key<Distribution> observed = Key.optional(
                 "observed",
-                "measured values, each as likely as the other",
+                "measured values, all equally likely",
                 new Items<>(least, "measured values", 1, false).map(Distribution::observed),
                 list(unit[1], unit[2], unit[0]));
         Key<Double> shift = Key.optional(

@@ -11,15 +11,15 @@ import java.util.Optional;
  * @param interval in which the true difference lies; empty where pairs cannot tell, because there is only one or because the
  *     difference was the same in all
  * @param confidence of the interval, in (0, 1): more than 95 % where several differences are given at once
- * @param message what to say of it in a word
+ * @param significance whether it is statistically significant
  */
-public record Difference(double mean, int pairs, Optional<Interval> interval, double confidence, Message message) {
+public record Difference(double mean, int pairs, Optional<Interval> interval, double confidence, Significance significance) {
 
-    /** What to say of a difference. */
-    public enum Message {
+    /** Whether a difference is statistically significant. */
+    public enum Significance {
         /** It is there: its whole interval lies on one side of zero; or nothing is random, and it is not zero. */
-        REAL,
-        /** Some was seen, which chance alone may have made. */
+        SIGNIFICANT,
+        /** A difference was seen, which random numbers alone may have caused. */
         NOT_SHOWN,
         /** Both gave the same in every pair. */
         NONE
@@ -29,11 +29,11 @@ public record Difference(double mean, int pairs, Optional<Interval> interval, do
     public static Difference exact(double here, double there, double confidence) {
         boolean same = Pairs.isSame(here, there);
         return new Difference(
-                same ? 0 : here - there, 1, Optional.empty(), confidence, same ? Message.NONE : Message.REAL);
+                same ? 0 : here - there, 1, Optional.empty(), confidence, same ? Significance.NONE : Significance.SIGNIFICANT);
     }
 
     /** The same in another unit: all of it {@code factor} times, {@code factor > 0}. */
     public Difference times(double factor) {
-        return new Difference(factor * mean, pairs, interval.map(ends -> ends.times(factor)), confidence, message);
+        return new Difference(factor * mean, pairs, interval.map(ends -> ends.times(factor)), confidence, significance);
     }
 }

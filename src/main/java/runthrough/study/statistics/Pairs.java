@@ -65,10 +65,10 @@ public final class Pairs {
         int differing =
                 (int) IntStream.range(0, pairs).filter(i -> differences[i] != 0).count();
         if (pairs == 0) {
-            return new Difference(Double.NaN, 0, Optional.empty(), confidence, Difference.Message.NOT_SHOWN);
+            return new Difference(Double.NaN, 0, Optional.empty(), confidence, Difference.Significance.NOT_SHOWN);
         }
         if (differing == 0) {
-            return new Difference(0, pairs, Optional.empty(), confidence, Difference.Message.NONE);
+            return new Difference(0, pairs, Optional.empty(), confidence, Difference.Significance.NONE);
         }
         Estimate byT = Estimators.mean(confidence, differences);
         boolean enough = Math.scalb(1.0, 1 - differing) <= 1 - confidence;
@@ -78,7 +78,7 @@ public final class Pairs {
                     pairs,
                     Optional.empty(),
                     confidence,
-                    enough ? Difference.Message.REAL : Difference.Message.NOT_SHOWN);
+                    enough ? Difference.Significance.SIGNIFICANT : Difference.Significance.NOT_SHOWN);
         }
         Interval interval = byT.interval().get();
         return judged(byT.mean(), pairs, differing == pairs || enough ? interval : stretchedToZero(interval));
@@ -93,7 +93,7 @@ public final class Pairs {
         Difference byT = means(here.shares(replications), there.shares(replications));
         boolean few = turnedOutOtherwise(here, there, replications) < Estimators.FEW;
         boolean isEnough = byT.interval().isPresent() && !few;
-        return byT.message() == Difference.Message.NONE || isEnough
+        return byT.significance() == Difference.Significance.NONE || isEnough
                 ? byT
                 : judged(byT.mean(), byT.pairs(), squareAndAdd(byT.mean(), here, there));
     }
@@ -118,8 +118,8 @@ public final class Pairs {
     }
 
     private Difference judged(double mean, int pairs, Interval interval) {
-        Difference.Message message = interval.contains(0) ? Difference.Message.NOT_SHOWN : Difference.Message.REAL;
-        return new Difference(mean, pairs, Optional.of(interval), confidence, message);
+        Difference.Significance significance = interval.contains(0) ? Difference.Significance.NOT_SHOWN : Difference.Significance.SIGNIFICANT;
+        return new Difference(mean, pairs, Optional.of(interval), confidence, significance);
     }
 
     private static Interval stretchedToZero(Interval interval) {

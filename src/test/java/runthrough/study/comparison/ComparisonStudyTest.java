@@ -29,7 +29,7 @@ import runthrough.study.StudyListener;
 import runthrough.study.TargetStatus;
 import runthrough.study.comparison.Compared.Figure;
 import runthrough.study.statistics.Difference;
-import runthrough.study.statistics.Difference.Message;
+import runthrough.study.statistics.Difference.Significance;
 import runthrough.study.statistics.Interval;
 import runthrough.study.statistics.Pairs;
 
@@ -102,7 +102,7 @@ class ComparisonStudyTest {
         assertExact(second, ComparisonMeasure.CREW_TIME_PER_CHANGE, 120 - 1200);
         assertExact(second, ComparisonMeasure.CREW_TIME, (1200 / 5000.0 - 12_000 / 10_400.0) * 28_800);
         assertExact(second, ComparisonMeasure.JOINT_CYCLE_TIME, -540);
-        assertThat(difference(second, ComparisonMeasure.RUN_THROUGH).message()).isEqualTo(Message.NONE);
+        assertThat(difference(second, ComparisonMeasure.RUN_THROUGH).significance()).isEqualTo(Significance.NONE);
 
         Compared third = comparison.others().get(1);
         assertThat(third.answer()).isEqualTo(TargetStatus.MEETS);
@@ -123,7 +123,7 @@ class ComparisonStudyTest {
         Difference difference = difference(compared, measure);
         assertThat(difference.mean()).as(measure.name()).isCloseTo(expected, within(1e-8));
         assertThat(difference.interval()).as(measure.name()).isEmpty();
-        assertThat(difference.message()).as(measure.name()).isEqualTo(Message.REAL);
+        assertThat(difference.significance()).as(measure.name()).isEqualTo(Significance.SIGNIFICANT);
     }
 
     private static Difference difference(Compared compared, ComparisonMeasure measure) {
@@ -145,7 +145,7 @@ class ComparisonStudyTest {
                         here.each(totals -> ComparisonMeasure.LOST_TIME.of(totals, 2)),
                         there.each(totals -> ComparisonMeasure.LOST_TIME.of(totals, 2)));
 
-        assertThat(paired.message()).isEqualTo(Message.REAL);
+        assertThat(paired.significance()).isEqualTo(Significance.SIGNIFICANT);
         assertThat(paired.mean()).isNegative();
         assertThat(halfWidth(paired)).isLessThan(0.25 * halfWidth(apart));
     }
@@ -197,7 +197,7 @@ class ComparisonStudyTest {
 
         assertThat(ComparisonMeasure.values())
                 .allSatisfy(measure ->
-                        assertThat(difference(third, measure).message()).isEqualTo(Message.NONE));
+                        assertThat(difference(third, measure).significance()).isEqualTo(Significance.NONE));
     }
 
     @Test
@@ -214,8 +214,8 @@ class ComparisonStudyTest {
                 .extracting(compared -> compared.alternative().name())
                 .containsExactly("75 m", "76 m", "78 m", "200 m");
         assertThat(difference(comparison.others().get(2), ComparisonMeasure.RUN_THROUGH)
-                        .message())
-                .isEqualTo(Message.REAL);
+                        .significance())
+                .isEqualTo(Significance.SIGNIFICANT);
     }
 
     @Test
@@ -240,9 +240,9 @@ class ComparisonStudyTest {
                 .others()
                 .get(0);
 
-        assertThat(difference(other, ComparisonMeasure.OUTPUT_LENGTH).message()).isEqualTo(Message.NONE);
-        assertThat(difference(other, ComparisonMeasure.JOINT_CYCLE_TIME).message())
-                .isEqualTo(Message.NONE);
+        assertThat(difference(other, ComparisonMeasure.OUTPUT_LENGTH).significance()).isEqualTo(Significance.NONE);
+        assertThat(difference(other, ComparisonMeasure.JOINT_CYCLE_TIME).significance())
+                .isEqualTo(Significance.NONE);
     }
 
     @Test
@@ -266,8 +266,8 @@ class ComparisonStudyTest {
                         .mean())
                 .isCloseTo(60, within(1e-9));
         assertThat(difference(comparison.others().get(0), ComparisonMeasure.CREW_TIME_PER_CHANGE)
-                        .message())
-                .isEqualTo(Message.NONE);
+                        .significance())
+                .isEqualTo(Significance.NONE);
         assertExact(comparison.others().get(0), ComparisonMeasure.JOINT_CYCLE_TIME, -100);
     }
 

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import runthrough.study.statistics.Difference.Message;
+import runthrough.study.statistics.Difference.Significance;
 
 class PairsTest {
     private static final Pairs ONE = Pairs.of(1);
@@ -26,7 +26,7 @@ class PairsTest {
         assertThat(difference.confidence()).isEqualTo(0.95);
         assertThat(difference.interval().orElseThrow().low()).isCloseTo(2 - 1.299228, within(1e-6));
         assertThat(difference.interval().orElseThrow().high()).isCloseTo(2 + 1.299228, within(1e-6));
-        assertThat(difference.message()).isEqualTo(Message.REAL);
+        assertThat(difference.significance()).isEqualTo(Significance.SIGNIFICANT);
     }
 
     @Test
@@ -36,24 +36,24 @@ class PairsTest {
 
         assertThat(difference.confidence()).isCloseTo(0.99, within(1e-15));
         assertThat(difference.interval().orElseThrow().low()).isCloseTo(2 - 2.384541, within(1e-6));
-        assertThat(difference.message()).isEqualTo(Message.NOT_SHOWN);
+        assertThat(difference.significance()).isEqualTo(Significance.NOT_SHOWN);
     }
 
     @Test
     void whatIsTheSameInEveryPairIsNoDifference_alsoWhenRoundingPartsIt() {
         Difference difference = ONE.means(new double[] {0.1 + 0.2, 5}, new double[] {0.3, 5});
 
-        assertThat(difference.message()).isEqualTo(Message.NONE);
+        assertThat(difference.significance()).isEqualTo(Significance.NONE);
         assertThat(difference.mean()).isZero();
         assertThat(difference.interval()).isEmpty();
     }
 
     @Test
     void whereNothingIsLeftToChanceTheDifferenceIsExact() {
-        assertThat(Difference.exact(5, 3, 0.95).message()).isEqualTo(Message.REAL);
+        assertThat(Difference.exact(5, 3, 0.95).significance()).isEqualTo(Significance.SIGNIFICANT);
         assertThat(Difference.exact(5, 3, 0.95).mean()).isEqualTo(2);
         assertThat(Difference.exact(5, 3, 0.95).interval()).isEmpty();
-        assertThat(Difference.exact(3, 3, 0.95).message()).isEqualTo(Message.NONE);
+        assertThat(Difference.exact(3, 3, 0.95).significance()).isEqualTo(Significance.NONE);
     }
 
     @Test
@@ -61,7 +61,7 @@ class PairsTest {
         Difference difference = ONE.means(new double[] {4}, new double[] {1});
 
         assertThat(difference.mean()).isEqualTo(3);
-        assertThat(difference.message()).isEqualTo(Message.NOT_SHOWN);
+        assertThat(difference.significance()).isEqualTo(Significance.NOT_SHOWN);
         assertThat(difference.interval()).isEmpty();
     }
 
@@ -71,13 +71,13 @@ class PairsTest {
 
         assertThat(difference.pairs()).isEqualTo(1);
         assertThat(difference.mean()).isEqualTo(3);
-        assertThat(ONE.means(new double[] {Double.NaN}, new double[] {1}).message())
-                .isEqualTo(Message.NOT_SHOWN);
+        assertThat(ONE.means(new double[] {Double.NaN}, new double[] {1}).significance())
+                .isEqualTo(Significance.NOT_SHOWN);
     }
 
     @ParameterizedTest
-    @CsvSource({"5, NOT_SHOWN", "6, REAL"})
-    void aFewPairsThatDifferAmongManyThatDoNotAreNoProof(int differing, Message message) {
+    @CsvSource({"5, NOT_SHOWN", "6, SIGNIFICANT"})
+    void aFewPairsThatDifferAmongManyThatDoNotAreNoProof(int differing, Significance significance) {
         // 100 pairs, of which k differ by 1 alike. t: mean k/100, sd about sqrt(k/100): k = 5 gives 0.05 - 1.98 *
         // 0.0219,
         // above zero; but 2^(1 - 5) = 0.0625 is more than 0.05 and 2^(1 - 6) is not.
@@ -85,8 +85,8 @@ class PairsTest {
         Arrays.fill(here, 0, differing, 1);
         Difference difference = ONE.means(here, new double[100]);
 
-        assertThat(difference.message()).isEqualTo(message);
-        assertThat(difference.interval().orElseThrow().contains(0)).isEqualTo(message == Message.NOT_SHOWN);
+        assertThat(difference.significance()).isEqualTo(significance);
+        assertThat(difference.interval().orElseThrow().contains(0)).isEqualTo(significance == Significance.NOT_SHOWN);
     }
 
     @Test
@@ -96,8 +96,8 @@ class PairsTest {
         Arrays.fill(five, 2);
         Arrays.fill(six, 2);
 
-        assertThat(ONE.means(five, new double[5]).message()).isEqualTo(Message.NOT_SHOWN);
-        assertThat(ONE.means(six, new double[6]).message()).isEqualTo(Message.REAL);
+        assertThat(ONE.means(five, new double[5]).significance()).isEqualTo(Significance.NOT_SHOWN);
+        assertThat(ONE.means(six, new double[6]).significance()).isEqualTo(Significance.SIGNIFICANT);
         assertThat(ONE.means(six, new double[6]).interval()).isEmpty();
     }
 
@@ -143,7 +143,7 @@ class PairsTest {
     void sharesThatAreTheSameInEveryPairDoNotDiffer() {
         Successes all = new Successes(new long[] {50, 50}, new long[] {50, 50}, false);
 
-        assertThat(ONE.shares(all, all).message()).isEqualTo(Message.NONE);
+        assertThat(ONE.shares(all, all).significance()).isEqualTo(Significance.NONE);
         assertThat(ONE.shares(all, all).interval()).isEmpty();
     }
 
@@ -155,7 +155,7 @@ class PairsTest {
         Difference difference = ONE.shares(some, none);
         assertThat(difference.mean()).isCloseTo(0.5, within(1e-15));
         assertThat(difference.pairs()).isEqualTo(3);
-        assertThat(difference.message()).isEqualTo(Message.REAL);
+        assertThat(difference.significance()).isEqualTo(Significance.SIGNIFICANT);
         Successes all = new Successes(new long[] {10}, new long[] {10}, true);
         assertThat(ONE.shares(all, none)).isEqualTo(Difference.exact(1, 0, 0.95));
     }
