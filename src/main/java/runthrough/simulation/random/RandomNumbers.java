@@ -3,7 +3,7 @@ package runthrough.simulation.random;
 import java.util.Optional;
 
 /**
- * RandomNumbers by coil change, for holding runs against each other in which other things happen. In a plain run a source of
+ * Random numbers by coil change, for comparing runs in which different things happen. In a plain run a source of
  * randomness gives its numbers in turn: once a joint is rejected in one of two runs, its work done again takes a number more,
  * and from there on all later coil changes of the two meet different random numbers. Here each coil change has numbers of its own, see
  * {@link DrawsByChange}, so that they do not. Where nothing is ever left out or done again it is the same random numbers as in a plain

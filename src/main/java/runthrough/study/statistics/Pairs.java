@@ -21,7 +21,7 @@ import java.util.stream.IntStream;
  * </ul>
  *
  * <p>When several differences are judged at once, one of them may look significant by chance. By Bonferroni's inequality all of
- * {@code m} intervals hold together with 95 % confidence when each holds with {@code 1 - 0.05/m}; a difference counts as real
+ * {@code m} intervals hold together with 95 % confidence when each holds with {@code 1 - 0.05/m}; a difference counts as significant
  * only if that wider interval leaves zero out.
  *
  * <p>Sources, from memory: A. M. Law, "Simulation Modeling and Analysis", 4th ed., 2007, sections 10.2.1 (paired t) and

@@ -26,7 +26,7 @@ import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.WorkRecord.WorkList;
 
-/** RandomNumbers by coil change: whatever else happens in a run, a coil change meets its own numbers. */
+/** Random numbers by coil change: whatever else happens in a run, a coil change gets its own numbers. */
 class RandomNumbersByChangeTest {
     private static final int CHANGES = 60;
 
