@@ -25,7 +25,7 @@ import runthrough.simulation.work.WorkLists;
  * One replication: holds the clock, the state of the line and everybody who acts on it, and leads each coil change through
  * T0, T1 and T2.
  *
- * <p>Rules TIME-1, TIME-2, TIME-3, TIME-4, NUM-5, ENTRY-20, ENTRY-21, PROC-2.
+ * <p>Rules TIME-1, TIME-2, TIME-3, TIME-4, NUM-5.
  */
 final class LineRun implements Watched, CoilChangeEvents {
     /** Relative; a coil of exactly the length needed is long enough. */

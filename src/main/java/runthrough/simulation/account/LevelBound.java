@@ -4,11 +4,11 @@ package runthrough.simulation.account;
 final class LevelBound {
     private final double bound;
     /** 1 when beyond is above, -1 when it is below. */
-    private final int side;
+    private final double side;
 
     private boolean isBeyond;
 
-    private LevelBound(double bound, int side) {
+    private LevelBound(double bound, double side) {
         this.bound = bound;
         this.side = side;
     }

@@ -43,16 +43,12 @@ public final class EventCalendar {
 
     /** A timer for use over and over; {@code name} says in error messages what it times. */
     public Timer timer(String name, EventOrder order, Runnable action) {
-        return new Timer(name, order, action);
+        return new Timer(name, order, false, action);
     }
 
     /** The same with an action that changes the motion: it finds the line up to date, and plans are made anew after it. */
     public Timer step(String name, EventOrder order, Runnable action) {
-        return timer(name, order, () -> {
-            line.catchUp();
-            action.run();
-            line.replan();
-        });
+        return new Timer(name, order, true, action);
     }
 
     /** The error {@code what}, with time and state. */
@@ -75,11 +71,13 @@ public final class EventCalendar {
     /** One entry of the calendar, which can be set again after it went off or was cancelled. */
     public final class Timer extends Event {
         private final String name;
+        private final boolean isStep;
         private final Runnable action;
 
-        private Timer(String name, EventOrder order, Runnable action) {
+        private Timer(String name, EventOrder order, boolean isStep, Runnable action) {
             super(simulator);
             this.name = name;
+            this.isStep = isStep;
             this.action = action;
             setPriority(order.place());
         }
@@ -118,7 +116,13 @@ public final class EventCalendar {
         @Override
         public void actions() {
             count(name);
-            action.run();
+            if (isStep) {
+                line.catchUp();
+                action.run();
+                line.replan();
+            } else {
+                action.run();
+            }
         }
     }
 }

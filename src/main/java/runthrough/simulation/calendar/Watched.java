@@ -10,6 +10,6 @@ public interface Watched {
     /** Brings it up to the present, before an event that changes its motion. */
     default void catchUp() {}
 
-    /** Makes all plans anew, after such an event. Rule ORDER-14. */
+    /** Makes all plans anew, after such an event. */
     default void replan() {}
 }

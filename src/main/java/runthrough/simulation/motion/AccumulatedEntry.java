@@ -8,8 +8,7 @@ import runthrough.simulation.calendar.EventOrder;
  * speed v* that the process is heading for, and is matched when both have it. What leads from one of its modes to the next
  * stands in {@link EntryTransition}; here stand the ramp of each mode, and what is watched in it. All in SI units.
  *
- * <p>Rules ENTRY-2, ENTRY-3, ENTRY-4, ENTRY-6, ENTRY-7, ENTRY-9, ENTRY-10, ENTRY-13, ENTRY-16, ENTRY-18, ENTRY-21, ENTRY-22,
- * ACC-6, NUM-1, TIME-1.
+ * <p>Rules ENTRY-2, ENTRY-3, ENTRY-10, ENTRY-13, ENTRY-22, ACC-6, NUM-1.
  */
 final class AccumulatedEntry implements EntrySection {
     /** How far (m/s) the exact end of a ramp that both have run may lie from where it took them. */

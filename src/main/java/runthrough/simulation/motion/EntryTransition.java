@@ -10,8 +10,7 @@ import static runthrough.simulation.motion.EntryMode.MATCHED;
 import static runthrough.simulation.motion.EntryMode.RUNNING_OUT;
 import static runthrough.simulation.motion.EntryMode.STANDING;
 
-import java.util.EnumSet;
-import java.util.Set;
+import java.util.Arrays;
 import java.util.function.Predicate;
 
 /**
@@ -76,17 +75,19 @@ final class EntryTransition {
     /** T1. */
     static final EntryTransition TAIL_STOPS = new EntryTransition(in(RUNNING_OUT), otherwise(STANDING)); // ENTRY-20
 
-    private final Set<EntryMode> from;
+    /** A bit for each mode in which it counts. */
+    private final int from;
+
     private final Row[] rows;
 
-    private EntryTransition(Set<EntryMode> from, Row... rows) {
+    private EntryTransition(int from, Row... rows) {
         this.from = from;
         this.rows = rows;
     }
 
     /** Whether it counts in {@code mode}. */
     boolean countsIn(EntryMode mode) {
-        return from.contains(mode);
+        return (from >> mode.ordinal() & 1) == 1;
     }
 
     /** What follows with the line as {@code outlook} sees it. */
@@ -98,8 +99,8 @@ final class EntryTransition {
         return rows[row].follows;
     }
 
-    private static Set<EntryMode> in(EntryMode first, EntryMode... others) {
-        return EnumSet.of(first, others);
+    private static int in(EntryMode... modes) {
+        return Arrays.stream(modes).mapToInt(mode -> 1 << mode.ordinal()).sum();
     }
 
     private static Row when(Predicate<EntryOutlook> condition, EntryMode follows) {

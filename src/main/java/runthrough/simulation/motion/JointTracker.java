@@ -11,7 +11,7 @@ import runthrough.simulation.calendar.EventOrder;
  * Joints on their way from the joiner to the process section, first in, first out. Where coils differ in rated speed or in
  * mass per metre, the process sees the next coil when the metres processed reach the joint's mark.
  *
- * <p>Rules SPEED-1, SPEED-2, SPEED-3, COIL-7, PRACTICE-7.
+ * <p>Rules SPEED-1, SPEED-2, SPEED-3.
  */
 final class JointTracker {
     private final Line line;

@@ -7,7 +7,7 @@ import runthrough.simulation.calendar.EventOrder;
 /**
  * Watches the level for the process: when it must stop, slow down, take up speed or start again. All in SI units.
  *
- * <p>Rules PROC-3, PROC-4, PROC-5, PROC-7, PROC-8, NUM-3, NUM-6.
+ * <p>Rules PROC-3, PROC-4, PROC-7, PROC-8, NUM-6.
  */
 final class LevelWatch {
     private final Line line;

@@ -9,7 +9,7 @@ import runthrough.simulation.random.Streams;
 /**
  * Everything that moves the strip of one run: makes the plans of process and entry, and watches for what comes next.
  *
- * <p>Rules TIME-1, ORDER-14, REPORT-5.
+ * <p>Rules TIME-1, PROC-2, ORDER-14.
  */
 public final class LineMotion {
     private final Line line;
@@ -82,13 +82,11 @@ public final class LineMotion {
 
     /** Makes all plans anew, and schedules what comes next. */
     public void plan() {
-        process.plan(entry);
-        entry.plan();
-        if (entry.tailHasStopped()) {
+        planEnds();
+        while (entry.tailHasStopped()) {
             uncoiler.tailStopped();
             changes.tailStops();
-            plan();
-            return;
+            planEnds();
         }
         if (entry.isMatched()) {
             statistics.matched(calendar.now());
@@ -102,5 +100,10 @@ public final class LineMotion {
         joints.offerTo(next);
         uncoiler.offerTo(next);
         next.schedule();
+    }
+
+    private void planEnds() {
+        process.plan(entry);
+        entry.plan();
     }
 }

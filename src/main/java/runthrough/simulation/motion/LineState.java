@@ -8,7 +8,7 @@ import runthrough.simulation.records.Trace.EntryState;
  * The state of the line: speeds, level, what is left of the running coil, and what holds the process. Between events it is
  * integrated in closed form. SI units; accelerations are signed.
  *
- * <p>Rules MOTION-1, MOTION-2, MOTION-4.
+ * <p>Rules MOTION-1, MOTION-4, NUM-3.
  */
 public final class LineState implements ObservedLine {
     private final Line line;
@@ -17,7 +17,7 @@ public final class LineState implements ObservedLine {
     final boolean hasAccumulator;
     /** Capacity C of the accumulator (m); 0 without one. */
     final double capacity;
-    /** What rounding may do to a level (m): beyond it a crossing is a crossing. Rule NUM-3. */
+    /** What rounding may do to a level (m): beyond it a crossing is a crossing. */
     final double tolerance;
 
     final StripEnd entry;
@@ -35,7 +35,7 @@ public final class LineState implements ObservedLine {
     boolean slowed;
     /** The process is held by downtime. */
     boolean down;
-    /** No joint is under way. Rule PROC-2. */
+    /** No joint is under way. */
     boolean released = true;
 
     EntryState entryState = EntryState.MATCHED;
@@ -163,7 +163,6 @@ public final class LineState implements ObservedLine {
         return rated;
     }
 
-    /** Rule PROC-3. */
     @Override
     public double stopLevelAtRated() {
         return hasAccumulator ? line.stopLevel(rated) : 0;

@@ -6,8 +6,6 @@ import runthrough.simulation.calendar.EventOrder;
 
 /**
  * The first of the state events that may come next; at one time the one of lower order, then the first offered.
- *
- * <p>Rule MOTION-2.
  */
 final class NextEvent {
     private final EventCalendar calendar;

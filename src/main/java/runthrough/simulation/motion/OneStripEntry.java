@@ -7,7 +7,7 @@ import runthrough.simulation.records.Trace.EntryState;
  * An entry section without an accumulator: entry and process are one strip with one speed, so that every coil change stops
  * the process. Used for joining without an accumulator and for rethreading.
  *
- * <p>Rules ACC-5, PRACTICE-1, PRACTICE-2, PRACTICE-3, PRACTICE-5, PRACTICE-6.
+ * <p>Rules ACC-5, PRACTICE-2, PRACTICE-3, PRACTICE-5.
  */
 final class OneStripEntry implements EntrySection {
     private final LineState state;

@@ -13,7 +13,7 @@ import runthrough.simulation.random.Streams;
  * The process section: what holds it, what it is heading for, and when that changes by its own doing. The levels at which it
  * slows, stops and starts are watched by {@link LevelWatch}.
  *
- * <p>Rules PROC-1, PROC-4, PROC-6, PROC-7, PROC-9, SPEED-2, DOWN-4.
+ * <p>Rules PROC-1, PROC-4, PROC-6, PROC-7, PROC-9.
  */
 final class ProcessControl {
     private final LineState state;

@@ -7,7 +7,7 @@ import runthrough.plant.Entry.Creep;
  * How the tail of a coil is brought to rest in the joiner: at once from full speed, or creeping over the last metres. Says
  * when the coil change starts (T0), and what the entry may do near the tail.
  *
- * <p>Rules ENTRY-14, ENTRY-15, ENTRY-16, ENTRY-17, ENTRY-22, NUM-4.
+ * <p>Rules ENTRY-14, ENTRY-15, ENTRY-16, ENTRY-22, NUM-4.
  */
 final class RunOut {
     /** A speed this near to creep speed, relative to it, counts as creep speed: rounding must not part the two. */

@@ -13,7 +13,7 @@ package runthrough.simulation.motion;
  * <p>It moves only as far as the entry departs from that ramp: while the entry, slower than v*, speeds up at a_e, and while
  * it slows at d_e, X stays as it is. All in SI units.
  *
- * <p>Rules ENTRY-1, ENTRY-22, NUM-4.
+ * <p>Rules ENTRY-1, NUM-4.
  */
 final class SettledLevel {
     private final LineState state;

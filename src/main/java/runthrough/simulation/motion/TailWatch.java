@@ -5,7 +5,7 @@ import runthrough.simulation.calendar.EventOrder;
 /**
  * What the tail of the running coil brings about: the start of the coil change, and the marks of creep.
  *
- * <p>Rules ENTRY-15, ENTRY-16, ENTRY-17.
+ * <p>Rule ENTRY-17.
  */
 final class TailWatch {
     private final RunOut runOut;

@@ -6,7 +6,7 @@ import runthrough.simulation.calendar.EventOrder;
 /**
  * Watches for the tail of the running coil to leave its uncoiler.
  *
- * <p>Rules CHANGE-7, ORDER-12.
+ * <p>Rule CHANGE-7.
  */
 final class UncoilerWatch {
     private final LineState state;

@@ -9,6 +9,8 @@ import umontreal.ssj.rng.MRG32k3a;
 /**
  * Which of some measured rows each coil change takes. Coil change n takes draw n of the rows' own stream, whichever element
  * asks first; a joint that is made again takes a fresh row for the pass, from a second stream.
+ *
+ * <p>Rule CHANGE-5.
  */
 public final class RowDraws {
     private final MeasuredRows rows;

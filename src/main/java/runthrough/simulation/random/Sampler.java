@@ -5,7 +5,8 @@ import runthrough.plant.Distribution;
 import runthrough.simulation.records.SimulationException;
 
 /**
- * Draws from one distribution by inversion: one uniform number a draw from a source of its own, none where every draw is the same.
+ * Draws from one distribution by inversion: one uniform number a draw from a source of its own, none where every draw is
+ * the same.
  *
  * <p>Rules RANDOM-1, DIST-10.
  */

@@ -13,7 +13,7 @@ import runthrough.simulation.records.SimulationException;
 /**
  * The joint of the latest coil change: how often it is made until it is good, and what that costs in crops.
  *
- * <p>Rules CHANGE-8, CHANGE-10, COIL-3, PRACTICE-7.
+ * <p>Rules CHANGE-8, CHANGE-10, COIL-3.
  */
 public final class Joint {
     private final CoilFeed feed;

@@ -8,11 +8,7 @@ import runthrough.simulation.random.RowDraws;
 import runthrough.simulation.random.Streams;
 import runthrough.simulation.records.WorkRecord.WorkList;
 
-/**
- * The three lists of work of a line, with their random numbers.
- *
- * <p>Rule CHANGE-1.
- */
+/** The three lists of work of a line, with their random numbers. */
 public final class WorkLists {
     private final WorkQueue prepare;
     private final WorkQueue tail;

@@ -44,6 +44,7 @@ final class WorkQueue {
         boolean isRandom = element.occurrence() instanceof Occurrence.Chance;
         return new Item(
                 element,
+                element.time() instanceof WorkElement.WorkTime.Travel,
                 new Sampler(element.name(), element.time().drawn(), streams, Source.duration(list, index)),
                 isRandom ? streams.draws(Source.chance(list, index)) : null,
                 measured(element, rows));
@@ -92,12 +93,17 @@ final class WorkQueue {
                 return time;
             }
         }
-        return item.element.time().duration(item.time.next(change, pass), feed.widerOf(change));
+        double width = item.isAcross ? feed.widerOf(change) : Double.NaN;
+        return item.element.time().duration(item.time.next(change, pass), width);
     }
 
-    /** An element, and what it draws from; {@code chance} only where it is random whether it is done. */
+    /**
+     * An element, and what it draws from; {@code isAcross} where it depends on the width of the strip, {@code chance} only
+     * where it is random whether it is done.
+     */
     private record Item(
             WorkElement element,
+            boolean isAcross,
             Sampler time,
             @Nullable SourceDraws chance,
             @Nullable Measured measured) {}

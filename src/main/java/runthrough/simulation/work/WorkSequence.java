@@ -9,7 +9,7 @@ import runthrough.simulation.records.WorkRecord;
 /**
  * Does the elements of one list one after another, then says that it is done.
  *
- * <p>Rules CHANGE-1, ORDER-3.
+ * <p>Rule CHANGE-1.
  */
 final class WorkSequence {
     private final WorkQueue queue;
