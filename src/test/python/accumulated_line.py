@@ -7,6 +7,7 @@ from book import SLOWED, STOPPED
 from crossings import first_fall, first_reached, first_rise
 from description import fill_rate_limit, or_infinite
 from line import Line
+from margins import margins
 
 
 class Entry(Enum):
@@ -25,17 +26,17 @@ AWAY = (Entry.RUNNING_OUT, Entry.STANDING)
 
 
 class AccumulatedLine(Line):
-    def __init__(self, env, case, luck):
+    def __init__(self, env, case, numbers):
         entry, process = case["entry"], case["process"]
-        self.entry_up = or_infinite(entry["acceleration"])
-        self.entry_down = or_infinite(entry["deceleration"])
-        self.process_up = or_infinite(process["acceleration"])
-        self.process_down = or_infinite(process["deceleration"])
+        self.entry_up = or_infinite(entry.get("acceleration"))
+        self.entry_down = or_infinite(entry.get("deceleration"))
+        self.process_up = or_infinite(process.get("acceleration"))
+        self.process_down = self.strip_down = or_infinite(process.get("deceleration"))
         self.fill_rate = fill_rate_limit(case["accumulator"])
-        self.reserve = case["accumulator"]["reserve"]
-        self.given_restart_level = process["restart_level"]
-        self.slowing = process["slowing"]
-        super().__init__(env, case, luck)
+        self.reserve = case["accumulator"].get("reserve") or 0.0
+        self.given_restart_level = process.get("restart_level")
+        self.slowing = process.get("slowing")
+        super().__init__(env, case, numbers)
         self.level = self.capacity
         self.entered = 0.0
         self.v_e = self.v
@@ -63,7 +64,7 @@ class AccumulatedLine(Line):
         return min(self.capacity, self.stop_level(self.rated) + 0.1 * self.capacity)
 
     def resume_level(self):
-        given = self.slowing["resume_level"]
+        given = self.slowing.get("resume_level")
         return min(self.capacity, self.slowing["level"] + 0.1 * self.capacity) if given is None else given
 
     def settled_level(self):
@@ -87,13 +88,8 @@ class AccumulatedLine(Line):
         self.plan_entry()
 
     def plan_process(self):
-        self.stop_losing_at_speed()
-        if self.starved or self.own_stop:
-            target = 0.0
-        elif self.slowed:
-            target = min(self.slowing["speed"], self.rated)
-        else:
-            target = self.rated
+        self.losses.end_at_speed()
+        target = self.target_speed()
         changed = target != self.heading
         self.heading = target
         if self.v > target:
@@ -102,9 +98,15 @@ class AccumulatedLine(Line):
             self.ramp_process(self.process_up)
         else:
             self.a = 0.0
-        self.time_own_stop()
+        self.time_stops()
         if changed:
             self.heading_changed()
+
+    def target_speed(self):
+        if self.is_held():
+            return 0.0
+        target = min(self.slowing["speed"], self.rated) if self.slowed else self.rated
+        return min(target, self.joints.passage["speed"]) if self.joints.in_passage() else target
 
     def ramp_process(self, acceleration):
         if abs(acceleration) == inf:
@@ -115,7 +117,7 @@ class AccumulatedLine(Line):
     def arrive_process(self):
         self.v = self.heading
         self.a = 0.0
-        self.stop_losing_at_speed()
+        self.losses.end_at_speed()
         if self.v == 0:
             self.came_to_rest()
 
@@ -175,6 +177,7 @@ class AccumulatedLine(Line):
         if self.exactly:
             self.level = self.capacity
         self.book.matched(self.env.now)
+        self.work.entry_matched()
 
     def go(self, target):
         """Plan a ramp to ``target``; over the last metres not above the creep speed."""
@@ -259,6 +262,8 @@ class AccumulatedLine(Line):
             return
         self.book.level_over(self.level_ahead(), dt)
         metres_in = dt * (self.v_e + self.a_e * dt / 2)
+        if self.entry is Entry.RUNNING_OUT:
+            self.book.latest["entryRamps"].append((dt, self.v_e, self.a_e))
         if self.v_e == 0 and self.a_e == 0 and self.entry not in AWAY:
             self.book.add("blockedSeconds", dt)
         metres_out = self.move_process(dt)
@@ -285,8 +290,9 @@ class AccumulatedLine(Line):
         return [
             *self.ramp_crossings(),
             *self.tail_crossings(),
+            *self.timers.crossing(),
             *self.own_stop_crossing(),
-            *self.joint_arrival_crossing(),
+            *self.joints.crossings(),
             *self.change_crossing(),
             *self.full_crossing(),
             *self.starved_crossing(),
@@ -397,14 +403,15 @@ class AccumulatedLine(Line):
         if self.heading == 0 or self.a < 0:
             return
         _, c1, c2 = self.level_ahead()
-        spare = self.level - self.stop_level(self.v) + 1e-10 * max(1.0, self.capacity)
+        blur = 1e-10 * max(1.0, self.capacity)
+        spare = self.level - self.stop_level(self.v)
         c1 -= self.v * self.a / self.process_down
         c2 -= self.a * self.a / (2 * self.process_down)
-        if spare < 0 <= c1 and c2 < 0 and spare - c1 * c1 / (4 * c2) < 0:
+        if spare + blur < 0 <= c1 and c2 < 0 and spare + blur - c1 * c1 / (4 * c2) < 0:
             # Too low and rising, but not for long enough.
             yield -c1 / (2 * c2), self.starve
         else:
-            yield first_fall(spare, c1, c2), self.starve
+            yield first_fall(spare + blur, c1, c2), self.starve
 
     def starve(self):
         self.begin_starving(counted=True)
@@ -412,7 +419,8 @@ class AccumulatedLine(Line):
     def slow_crossing(self):
         if self.slowing and not self.slowed:
             _, c1, c2 = self.level_ahead()
-            yield first_fall(self.level - self.slowing["level"], c1, c2), self.begin_slowing
+            above = self.level - self.slowing["level"] + 1e-10 * max(1.0, self.capacity)
+            yield first_fall(above, c1, c2), self.begin_slowing
 
     def recovery_crossings(self):
         """Resuming full speed, and restarting after a starved stop: from a level on, once the joint is released."""
@@ -430,26 +438,32 @@ class AccumulatedLine(Line):
 
     def restart(self):
         self.restarting = True
-        self.env.process(self.after(self.luck.draw("restart delay"), self.stop_starving))
+        self.after(self.draw_restart_delay(), self.stop_starving)
 
     def stop_starving(self):
         self.restarting = False
         self.starved = False
 
-    def end_own_stop(self):
-        super().end_own_stop()
-        if not self.starved and self.level < self.stop_level(self.rated):
-            self.begin_starving(counted=False)
+    def lacks_strip(self):
+        return self.level < self.stop_level(self.rated)
 
-    def uncoiler_crossing(self):
-        if not self.uncoiler_freed and self.uncoiler_path > 0 and self.entry is not Entry.STANDING:
-            yield (
-                first_fall(self.remaining - self.uncoiler_path, -self.v_e, -self.a_e / 2),
-                self.free_uncoiler,
-            )
+    # ---- the tail and the people
+
+    def tail_is_in_joiner(self):
+        return self.entry is Entry.STANDING
+
+    def entry_motion(self):
+        return self.v_e, self.a_e
+
+    def coil_still_lasts(self):
+        """How long the running coil lasts when what is missing in the accumulator has been filled in (s)."""
+        if self.heading == 0:
+            return inf
+        return (self.remaining - max(0.0, self.capacity - self.level)) / self.heading
 
     # ---- the joint is released
 
     def released(self):
         self.joint_released = True
+        self.book.latest.update(margins(self, self.book.latest))
         self.decide()

@@ -8,16 +8,17 @@ from line import Line
 
 
 class OneStripLine(Line):
-    def __init__(self, env, case, luck):
+    def __init__(self, env, case, numbers):
         entry, process = case["entry"], case["process"]
         self.rethreads = case["practice"] == "rethread"
-        self.up = or_infinite(process["acceleration"])
-        self.down = or_infinite(process["deceleration"])
+        self.up = or_infinite(process.get("acceleration"))
+        self.down = or_infinite(process.get("deceleration"))
         if not self.rethreads:
-            self.up = min(self.up, or_infinite(entry["acceleration"]))
-            self.down = min(self.down, or_infinite(entry["deceleration"]))
+            self.up = min(self.up, or_infinite(entry.get("acceleration")))
+            self.down = min(self.down, or_infinite(entry.get("deceleration")))
+        self.strip_down = self.down
         self.entry_top_speed = entry["top_speed"]
-        super().__init__(env, case, luck)
+        super().__init__(env, case, numbers)
         self.changing = False  # from the start of the coil change until the joint is released
         self.last_ramp = False  # to rest with the tail in its place
         self.standing = False
@@ -34,21 +35,22 @@ class OneStripLine(Line):
     # ---- planning
 
     def plan(self):
-        self.stop_losing_at_speed()
+        self.losses.end_at_speed()
         self.a = 0.0
         if not self.standing:
             self.go(self.wanted())
-        self.stop_losing_at_speed()
-        self.time_own_stop()
+        self.losses.end_at_speed()
+        self.time_stops()
 
     def wanted(self):
-        if self.last_ramp or self.own_stop:
+        if self.last_ramp or self.own_stop or self.break_under_way:
             return 0.0
+        rated = min(self.rated, self.joints.passage["speed"]) if self.joints.in_passage() else self.rated
         if self.changing:
-            return self.creep_speed
+            return min(rated, self.creep_speed)
         if self.starved:
             return 0.0
-        return min(self.rated, self.creep_speed) if self.remaining <= self.creep_length else self.rated
+        return min(rated, self.creep_speed) if self.remaining <= self.creep_length else rated
 
     def go(self, target):
         self.target = target
@@ -99,8 +101,9 @@ class OneStripLine(Line):
         return [
             *self.ramp_crossing(),
             *self.tail_crossings(),
+            *self.timers.crossing(),
             *self.own_stop_crossing(),
-            *self.joint_arrival_crossing(),
+            *self.joints.crossings(),
             *self.change_crossing(),
             *self.uncoiler_crossing(),
         ]
@@ -164,9 +167,17 @@ class OneStripLine(Line):
         self.last_ramp = self.creep_speed == 0
         self.begin_starving(counted=True)
 
-    def uncoiler_crossing(self):
-        if not self.uncoiler_freed and self.uncoiler_path > 0 and not self.standing:
-            yield first_fall(self.remaining - self.uncoiler_path, -self.v, -self.a / 2), self.free_uncoiler
+    def tail_is_in_joiner(self):
+        return self.standing
+
+    def entry_motion(self):
+        return self.v, self.a
+
+    def coil_still_lasts(self):
+        return inf
+
+    def lacks_strip(self):
+        return False
 
     # ---- the joint is released
 
@@ -177,7 +188,7 @@ class OneStripLine(Line):
         if self.rethreads:
             self.stop_starving()
         else:
-            self.env.process(self.after(self.luck.draw("restart delay"), self.stop_starving))
+            self.after(self.draw_restart_delay(), self.stop_starving)
 
     def stop_starving(self):
         self.starved = False

@@ -146,7 +146,8 @@ final class RunOverrides {
                 replications == null ? run.replications() : Math.toIntExact(replications),
                 seed == null ? run.seed() : seed,
                 run.target(),
-                run.yearlyTime());
+                run.yearlyTime(),
+                run.targetWithoutStop());
     }
 
     /** Units of the results, given those that the scenario wants. */

@@ -1,8 +1,8 @@
 package runthrough.handcalc;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import runthrough.plant.Coil;
-import runthrough.plant.CoilSize;
 import runthrough.plant.Line;
 
 /**
@@ -41,14 +41,16 @@ public record CoilDrive(Coil coil, double mass, double outer, double inner, doub
     }
 
     private static Optional<CoilDrive> of(Line line, Coil coil, double acceleration) {
-        if (!(coil.size() instanceof CoilSize.ByDiameters size)) {
+        OptionalDouble inner = coil.coreDiameter();
+        OptionalDouble outer = coil.outerDiameter();
+        if (inner.isEmpty() || outer.isEmpty()) {
             return Optional.empty();
         }
         double mass = coil.meanLength() * coil.massPerMetre();
         double top = line.practice().isOneStrip()
                 ? line.ratedSpeed(coil)
                 : line.entry().topSpeed();
-        return Optional.of(new CoilDrive(coil, mass, size.outer(), size.inner(), acceleration, top));
+        return Optional.of(new CoilDrive(coil, mass, outer.getAsDouble(), inner.getAsDouble(), acceleration, top));
     }
 
     /** Moment of inertia J about the mandrel (kg m2). */

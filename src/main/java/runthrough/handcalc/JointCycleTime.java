@@ -2,6 +2,7 @@ package runthrough.handcalc;
 
 import java.util.stream.Stream;
 import runthrough.plant.CoilChange;
+import runthrough.plant.Joints;
 import runthrough.plant.MeanWork;
 
 /**
@@ -14,17 +15,13 @@ import runthrough.plant.MeanWork;
  */
 public record JointCycleTime(double tail, double join, double redo, double waiting) {
 
-    /**
-     * The mean work at a joint, without any waiting.
-     *
-     * @param width mean of the wider of the two strips (m)
-     */
-    public static JointCycleTime of(CoilChange change, double width) {
+    /** The mean work at {@code joints}, without any waiting. */
+    public static JointCycleTime of(CoilChange change, Joints joints) {
         return new JointCycleTime(
-                MeanWork.total(change.tail(), width),
-                MeanWork.total(change.join(), width),
+                MeanWork.total(change.tail(), joints),
+                MeanWork.total(change.join(), joints),
                 Stream.of(change.prepare(), change.tail(), change.join())
-                        .mapToDouble(work -> MeanWork.redone(work, change.reject(), width))
+                        .mapToDouble(work -> MeanWork.redone(work, change.reject(), joints))
                         .sum(),
                 0);
     }

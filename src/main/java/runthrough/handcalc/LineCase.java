@@ -3,6 +3,7 @@ package runthrough.handcalc;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import runthrough.plant.Coil;
+import runthrough.plant.Joints;
 import runthrough.plant.Line;
 import runthrough.plant.MeanWork;
 import runthrough.quantity.Kind;
@@ -10,7 +11,7 @@ import runthrough.quantity.Kind;
 /**
  * The numbers of the hand calculation for one kind of coil, as if every coil were of that kind.
  *
- * @param width mean of the wider of the two strips of a joint (m)
+ * @param joints at which a coil of this kind may end
  * @param work of a joint, without waiting
  * @param idealCycle from one coil change to the next, without waiting (s)
  * @param leaving time from when the tail leaves its uncoiler until it stops in the joiner (s)
@@ -19,7 +20,7 @@ record LineCase(
         Line line,
         int kind,
         ClosedForms forms,
-        double width,
+        Joints joints,
         JointCycleTime work,
         double idealCycle,
         double leaving,
@@ -27,14 +28,14 @@ record LineCase(
 
     static LineCase of(Line line, int kind) {
         ClosedForms forms = ClosedForms.of(line, line.coils().get(kind));
-        double width = line.coilSource().meanWiderWidth(kind);
-        JointCycleTime work = JointCycleTime.of(line.work(), width);
+        Joints joints = line.coilSource().joints(kind);
+        JointCycleTime work = JointCycleTime.of(line.work(), joints);
         double missed = line.practice().isOneStrip() ? forms.entry().missed(work.total() + delay(line)) : 0;
         double cycle = (forms.usable() + missed) / forms.entry().speed();
         double leaving = leaving(line, forms, cycle - work.total());
-        double needed = MeanWork.total(line.change().prepare(), width);
+        double needed = MeanWork.total(line.change().prepare(), joints);
         Preparation preparation = Preparation.of(line, needed, cycle, work.total(), work.tail(), leaving);
-        return new LineCase(line, kind, forms, width, work, cycle, leaving, preparation);
+        return new LineCase(line, kind, forms, joints, work, cycle, leaving, preparation);
     }
 
     /** A coil no longer than the path counts as gone when the joint at its head is released. */

@@ -34,7 +34,11 @@ public record WeldTravel(String element, double thickness, double width, double 
         Set<WeldTravel> each = new LinkedHashSet<>();
         if (element.time() instanceof WorkTime.Travel travel) {
             coils.forEach(coil -> each.add(new WeldTravel(
-                    element.name(), coil.thickness(), coil.width(), travel.speed(), coil.width() / travel.speed())));
+                    element.name(),
+                    coil.thickness(),
+                    coil.width(),
+                    travel.speed().at(coil.thickness()),
+                    coil.width() / travel.speed().at(coil.thickness()))));
         }
         return each;
     }

@@ -21,7 +21,7 @@ final class Working {
         this.lineCase = lineCase;
         this.line = lineCase.line();
         this.strip = lineCase.forms().entry();
-        this.workWorking = new WorkWorking(sheet, line.change(), lineCase.width());
+        this.workWorking = new WorkWorking(sheet, line.change(), lineCase.joints());
         boolean isOneStrip = lineCase.isOneStrip();
         this.speed = sheet.given("V", isOneStrip ? "strip speed" : "process speed", strip.speed(), Kind.SPEED);
         this.ramps = Ramps.given(sheet, speed, strip, isOneStrip);

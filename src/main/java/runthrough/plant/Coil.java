@@ -16,6 +16,8 @@ import java.util.OptionalDouble;
  * @param tailCrop scrap cut from the tail at a joint (m), {@code >= 0}
  * @param processSpeed the rated process speed this coil asks for (m/s), {@code > 0}; empty for the line's own
  * @param product what is made of it, as the user calls it, for reports; empty where that is not said
+ * @param innerDiameter (m), {@code > 0}, where the size is a length or a mass and it is given beside; it says how large the
+ *     coil is, and nothing of how long
  */
 public record Coil(
         String name,
@@ -26,7 +28,8 @@ public record Coil(
         double headCrop,
         double tailCrop,
         OptionalDouble processSpeed,
-        String product) {
+        String product,
+        OptionalDouble innerDiameter) {
 
     public Coil {
         Ranges.finitePositive("thickness", thickness);
@@ -35,6 +38,24 @@ public record Coil(
         Ranges.notNegative("head crop", headCrop);
         Ranges.notNegative("tail crop", tailCrop);
         processSpeed.ifPresent(speed -> Ranges.finitePositive("process speed", speed));
+        innerDiameter.ifPresent(diameter -> Ranges.finitePositive("inner diameter", diameter));
+        if (innerDiameter.isPresent() && size instanceof CoilSize.ByDiameters) {
+            throw new IllegalArgumentException("inner diameter given twice, by the size and beside it; give it once");
+        }
+    }
+
+    /** A coil of which nothing is known beside its size. */
+    public Coil(
+            String name,
+            double thickness,
+            double width,
+            double density,
+            CoilSize size,
+            double headCrop,
+            double tailCrop,
+            OptionalDouble processSpeed,
+            String product) {
+        this(name, thickness, width, density, size, headCrop, tailCrop, processSpeed, product, OptionalDouble.empty());
     }
 
     /** A coil of which it is not said what is made of it. */
@@ -52,15 +73,52 @@ public record Coil(
 
     /** The same with a coil {@code factor} times as long, {@code factor > 0}; the crops stay. */
     public Coil withLengthTimes(double factor) {
-        return new Coil(
-                name, thickness, width, density, size.scaled(factor), headCrop, tailCrop, processSpeed, product);
+        return with(size.scaled(factor), processSpeed);
     }
 
     /** The same with {@code factor} times the speed that it asks for, if it asks for one; {@code factor > 0}. */
     public Coil withSpeedTimes(double factor) {
-        OptionalDouble speed =
-                processSpeed.isPresent() ? OptionalDouble.of(processSpeed.getAsDouble() * factor) : processSpeed;
-        return new Coil(name, thickness, width, density, size, headCrop, tailCrop, speed, product);
+        return with(
+                size, processSpeed.isPresent() ? OptionalDouble.of(processSpeed.getAsDouble() * factor) : processSpeed);
+    }
+
+    /** The same with an inner diameter (m) beside its length or mass. */
+    public Coil withInnerDiameter(double diameter) {
+        return new Coil(
+                name,
+                thickness,
+                width,
+                density,
+                size,
+                headCrop,
+                tailCrop,
+                processSpeed,
+                product,
+                OptionalDouble.of(diameter));
+    }
+
+    private Coil with(CoilSize otherSize, OptionalDouble speed) {
+        return new Coil(name, thickness, width, density, otherSize, headCrop, tailCrop, speed, product, innerDiameter);
+    }
+
+    /** Diameter of the core (m), whichever way it is given; empty where it is not. */
+    public OptionalDouble coreDiameter() {
+        return size instanceof CoilSize.ByDiameters round ? OptionalDouble.of(round.inner()) : innerDiameter;
+    }
+
+    /** Share of the wound section that is strip, in (0, 1]. */
+    public double windingFactor() {
+        return size instanceof CoilSize.ByDiameters round ? round.windingFactor() : 1;
+    }
+
+    /** Outer diameter (m) of a coil of mean length; empty where no inner diameter is given. */
+    public OptionalDouble outerDiameter() {
+        if (size instanceof CoilSize.ByDiameters round) {
+            return OptionalDouble.of(round.outer());
+        }
+        return innerDiameter.isEmpty()
+                ? innerDiameter
+                : OptionalDouble.of(CoilSize.outerDiameter(innerDiameter.getAsDouble(), thickness, meanLength(), 1));
     }
 
     /** Mass of a metre of strip (kg/m). */

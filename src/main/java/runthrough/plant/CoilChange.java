@@ -1,6 +1,7 @@
 package runthrough.plant;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import runthrough.plant.WorkElement.WorkTime;
@@ -10,57 +11,87 @@ import runthrough.plant.WorkElement.WorkTime;
  *
  * <p>Rule CHANGE-1.
  *
- * @param crew how many people, {@code >= 1}; one prepares and joins, two or more do both at once
+ * @param crew how many people, {@code >= 1}; where there are shifts the largest crew that any has
  * @param prepare done on the next coil while the line runs
  * @param tail strip standing; needs only the tail
  * @param join strip standing; needs the tail work done and the next coil prepared
  * @param reject how often a joint is not good
+ * @param shifts who is there at which time; without them the crew is always there
  */
 public record CoilChange(
-        int crew, List<WorkElement> prepare, List<WorkElement> tail, List<WorkElement> join, Reject reject) {
+        int crew,
+        List<WorkElement> prepare,
+        List<WorkElement> tail,
+        List<WorkElement> join,
+        Reject reject,
+        Optional<Shifts> shifts) {
 
     public CoilChange {
         Ranges.atLeastOne("crew", crew);
         prepare = List.copyOf(prepare);
         tail = List.copyOf(tail);
         join = List.copyOf(join);
+        int people = crew;
+        shifts.filter(given -> given.largestCrew() != people).ifPresent(given -> {
+            throw new IllegalArgumentException(
+                    "crew = " + people + "; must be the largest crew of the shifts, " + given.largestCrew());
+        });
     }
 
-    /** The same with another number of people, {@code >= 1}. */
+    /** The work of a crew that is always there. */
+    public CoilChange(
+            int crew,
+            List<WorkElement> prepare,
+            List<WorkElement> tail,
+            List<WorkElement> join,
+            Reject reject) {
+        this(crew, prepare, tail, join, reject, Optional.empty());
+    }
+
+    /** The same with a crew of so many people, {@code >= 1}, who are always there. */
     public CoilChange withCrew(int people) {
         return new CoilChange(people, prepare, tail, join, reject);
     }
 
+    /** The same with people by shifts. */
+    public CoilChange withShifts(Shifts other) {
+        return new CoilChange(other.largestCrew(), prepare, tail, join, reject, Optional.of(other));
+    }
+
+    /** The same with other lists of work. */
+    public CoilChange withWork(List<WorkElement> toPrepare, List<WorkElement> onTail, List<WorkElement> toJoin) {
+        return new CoilChange(crew, toPrepare, onTail, toJoin, reject, shifts);
+    }
+
+    /** The same with other rejects. */
+    public CoilChange withReject(Reject other) {
+        return new CoilChange(crew, prepare, tail, join, other, shifts);
+    }
+
     /** The same with every element of preparation taking {@code factor} times as long, {@code factor > 0}. */
     public CoilChange withPreparationTimes(double factor) {
-        return new CoilChange(crew, times(prepare, factor), tail, join, reject);
+        return withWork(times(prepare, factor), tail, join);
     }
 
     /** The same with all work on the standing strip, tail and join, taking {@code factor} times as long, {@code > 0}. */
     public CoilChange withStandingWorkTimes(double factor) {
-        return new CoilChange(crew, prepare, times(tail, factor), times(join, factor), reject);
+        return withWork(prepare, times(tail, factor), times(join, factor));
     }
 
     /** The same with {@code seconds} more, {@code >= 0}, before each joint is released; a rejected one costs no more for it. */
     public CoilChange withJoinLongerBy(double seconds) {
         WorkTime time = new WorkTime.Timed(Distribution.constant(seconds));
         WorkElement added = new WorkElement("added", time, new WorkElement.Occurrence.Always(), false);
-        return new CoilChange(
-                crew,
-                prepare,
-                tail,
-                Stream.concat(join.stream(), Stream.of(added)).toList(),
-                reject);
+        return withWork(
+                prepare, tail, Stream.concat(join.stream(), Stream.of(added)).toList());
     }
 
     /** The same with other work elements in the place of each, one for one. */
     public CoilChange withEach(UnaryOperator<WorkElement> change) {
-        return new CoilChange(
-                crew,
+        return withWork(
                 prepare.stream().map(change).toList(),
                 tail.stream().map(change).toList(),
-                join.stream().map(change).toList(),
-                reject);
+                join.stream().map(change).toList());
     }
 
     private static List<WorkElement> times(List<WorkElement> elements, double factor) {

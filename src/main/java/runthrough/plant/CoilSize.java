@@ -19,6 +19,17 @@ public sealed interface CoilSize {
     /** Whether coils of this size are all alike. */
     boolean isConstant();
 
+    /**
+     * Outer diameter (m) of {@code length} (m) of strip on a core: {@code L = k pi (Do^2 - Di^2) / (4 t)}, solved for Do.
+     *
+     * @param inner diameter of the core (m), {@code > 0}
+     * @param thickness of the strip (m), {@code > 0}
+     * @param windingFactor k, in (0, 1]
+     */
+    static double outerDiameter(double inner, double thickness, double length, double windingFactor) {
+        return Math.sqrt(inner * inner + 4 * thickness * length / (Math.PI * windingFactor));
+    }
+
     /** Length given directly (m). */
     record ByLength(Distribution length) implements CoilSize {
         @Override

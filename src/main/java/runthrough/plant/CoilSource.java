@@ -24,11 +24,10 @@ public sealed interface CoilSource {
         return kinds().stream().anyMatch(coil -> !coil.size().isConstant());
     }
 
-    /** The mean, over what may follow a coil of kind {@code kind} in {@link #kinds}, of the wider of the two strips (m). */
-    default double meanWiderWidth(int kind) {
-        return Math.max(
-                kinds().get(kind).width(),
-                kinds().get((kind + 1) % kinds().size()).width());
+    /** The joints at which a coil of kind {@code kind} in {@link #kinds} may end. */
+    default Joints joints(int kind) {
+        List<Coil> kinds = kinds();
+        return Joints.only(Joint.between(kinds.get(kind), kinds.get((kind + 1) % kinds.size())));
     }
 
     /** The mean, over the coils as they come, of a {@code number} of each kind in {@link #kinds}, counted from 0. */
@@ -75,10 +74,13 @@ public sealed interface CoilSource {
             return shares.size() > 1 || CoilSource.super.isRandom();
         }
 
+        /** Neighbours are drawn independently of each other. */
         @Override
-        public double meanWiderWidth(int kind) {
-            double own = shares.get(kind).coil().width();
-            return mean(other -> Math.max(own, shares.get(other).coil().width()));
+        public Joints joints(int kind) {
+            Coil own = shares.get(kind).coil();
+            return new Joints(shares.stream()
+                    .map(share -> new Joints.Share(Joint.between(own, share.coil()), share.weight()))
+                    .toList());
         }
 
         @Override

@@ -89,7 +89,7 @@ public final class CoilTable extends AbstractList<Coil> implements RandomAccess 
             thickness.add(size, coil.thickness());
             width.add(size, coil.width());
             density.add(size, coil.density());
-            addSize(coil.size());
+            addSize(coil.size(), coil.innerDiameter().orElse(0));
             headCrop.add(size, coil.headCrop());
             tailCrop.add(size, coil.tailCrop());
             speed.add(size, coil.processSpeed().orElse(Double.NaN));
@@ -101,18 +101,19 @@ public final class CoilTable extends AbstractList<Coil> implements RandomAccess 
             size++;
         }
 
-        private void addSize(CoilSize given) {
+        /** @param beside inner diameter beside a length or mass (m); 0 for none */
+        private void addSize(CoilSize given, double beside) {
             if (given instanceof CoilSize.ByLength byLength && byLength.isConstant()) {
-                addSize(BY_LENGTH, byLength.length().lowest(), 0, 1);
+                addSize(BY_LENGTH, byLength.length().lowest(), beside, 1);
             } else if (given instanceof CoilSize.ByMass byMass && byMass.isConstant()) {
-                addSize(BY_MASS, byMass.mass().lowest(), 0, 1);
+                addSize(BY_MASS, byMass.mass().lowest(), beside, 1);
             } else if (given instanceof CoilSize.ByDiameters round) {
                 addSize(BY_DIAMETERS, round.outer(), round.inner(), round.windingFactor());
             } else {
                 if (!shared.contains(given)) {
                     shared.add(given);
                 }
-                addSize(shared.indexOf(given), 0, 0, 1);
+                addSize(shared.indexOf(given), 0, beside, 1);
             }
         }
 
@@ -161,7 +162,15 @@ public final class CoilTable extends AbstractList<Coil> implements RandomAccess 
                     headCrop.get(index),
                     tailCrop.get(index),
                     Double.isNaN(own) ? OptionalDouble.empty() : OptionalDouble.of(own),
-                    products.get((int) product.get(index)));
+                    products.get((int) product.get(index)),
+                    beside(index));
+        }
+
+        private OptionalDouble beside(int index) {
+            double diameter = inner.get(index);
+            return form.get(index) == BY_DIAMETERS || diameter == 0
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(diameter);
         }
 
         private String name(int index) {

@@ -168,6 +168,7 @@ public record Line(
         return !coilSource.isRandom()
                 && process.restartDelay().isConstant()
                 && process.downtime().map(ProcessSection.Downtime::isConstant).orElse(true)
+                && process.jointBreak().map(breaks -> breaks.chance() == 0).orElse(true)
                 && !work().isRandom();
     }
 }

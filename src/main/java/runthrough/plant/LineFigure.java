@@ -3,7 +3,7 @@ package runthrough.plant;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import runthrough.quantity.Kind;
 
@@ -28,7 +28,7 @@ public enum LineFigure {
         @Override
         public double least(Line line) {
             CoilChange change = line.work();
-            return meanOverJoints(line, width -> MeanWork.redone(change.prepare(), change.reject(), width));
+            return meanOverJoints(line, joints -> MeanWork.redone(change.prepare(), change.reject(), joints));
         }
 
         @Override
@@ -38,7 +38,7 @@ public enum LineFigure {
         }
 
         private double scaledPart(Line line) {
-            return meanOverJoints(line, width -> MeanWork.scalable(line.change(), width));
+            return meanOverJoints(line, joints -> MeanWork.scalable(line.change(), joints));
         }
     },
     /** Mean time (s) of a rethread. */
@@ -64,7 +64,7 @@ public enum LineFigure {
         @Override
         OptionalDouble in(Line line) {
             return OptionalDouble.of(
-                    meanOverJoints(line, width -> MeanWork.total(line.change().prepare(), width)));
+                    meanOverJoints(line, joints -> MeanWork.total(line.change().prepare(), joints)));
         }
 
         @Override
@@ -210,9 +210,9 @@ public enum LineFigure {
 
     abstract Line scaled(Line line, double value);
 
-    private static double meanOverJoints(Line line, DoubleUnaryOperator ofWidth) {
-        return line.coilSource()
-                .mean(kind -> ofWidth.applyAsDouble(line.coilSource().meanWiderWidth(kind)));
+    private static double meanOverJoints(Line line, ToDoubleFunction<Joints> number) {
+        CoilSource coils = line.coilSource();
+        return coils.mean(kind -> number.applyAsDouble(coils.joints(kind)));
     }
 
     private static Line withLengths(Line line, double factor) {

@@ -15,6 +15,8 @@ import java.util.Optional;
  * @param downtime stops of the process for reasons of its own, if any
  * @param path fixed strip path from accumulator to process (m), {@code >= 0}
  * @param scrapPerStop strip scrapped each time the process stops (m), {@code >= 0}
+ * @param jointPassage running slower while a joint passes, if it does
+ * @param jointBreak joints that break in the process, if they do
  */
 public record ProcessSection(
         double speed,
@@ -25,7 +27,9 @@ public record ProcessSection(
         Optional<Slowing> slowing,
         Optional<Downtime> downtime,
         double path,
-        double scrapPerStop) {
+        double scrapPerStop,
+        Optional<JointPassage> jointPassage,
+        Optional<JointBreak> jointBreak) {
 
     public ProcessSection {
         Ranges.finitePositive("speed", speed);
@@ -34,6 +38,31 @@ public record ProcessSection(
         Ranges.optionalLevel("restart level", restartLevel);
         Ranges.notNegative("path", path);
         Ranges.notNegative("scrap per stop", scrapPerStop);
+    }
+
+    /** A process section in which joints run like any other strip and never break. */
+    public ProcessSection(
+            double speed,
+            double acceleration,
+            double deceleration,
+            double restartLevel,
+            Distribution restartDelay,
+            Optional<Slowing> slowing,
+            Optional<Downtime> downtime,
+            double path,
+            double scrapPerStop) {
+        this(
+                speed,
+                acceleration,
+                deceleration,
+                restartLevel,
+                restartDelay,
+                slowing,
+                downtime,
+                path,
+                scrapPerStop,
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** A process section that only runs: no restart delay, no slowing, no downtime. */
@@ -53,7 +82,33 @@ public record ProcessSection(
     /** The same with another rated speed (m/s), {@code > 0}; what it slows to on a low level stays. */
     public ProcessSection withSpeed(double other) {
         return new ProcessSection(
-                other, acceleration, deceleration, restartLevel, restartDelay, slowing, downtime, path, scrapPerStop);
+                other,
+                acceleration,
+                deceleration,
+                restartLevel,
+                restartDelay,
+                slowing,
+                downtime,
+                path,
+                scrapPerStop,
+                jointPassage,
+                jointBreak);
+    }
+
+    /** The same with another way for joints to pass and to break. */
+    public ProcessSection withJoints(Optional<JointPassage> passage, Optional<JointBreak> breaking) {
+        return new ProcessSection(
+                speed,
+                acceleration,
+                deceleration,
+                restartLevel,
+                restartDelay,
+                slowing,
+                downtime,
+                path,
+                scrapPerStop,
+                passage,
+                breaking);
     }
 
     /**
@@ -82,6 +137,39 @@ public record ProcessSection(
         /** Whether they always come after the same time and last the same time. */
         public boolean isConstant() {
             return runningTime.isConstant() && standingTime.isConstant();
+        }
+    }
+
+    /**
+     * Running slower while a joint passes.
+     *
+     * @param speed at most, while it passes (m/s), {@code > 0}
+     * @param before so much of the strip before the joint (m), {@code >= 0}
+     * @param after and so much behind it (m), {@code >= 0}
+     */
+    public record JointPassage(double speed, double before, double after) {
+        public JointPassage {
+            Ranges.finitePositive("joint passage speed", speed);
+            Ranges.notNegative("strip before the joint", before);
+            Ranges.notNegative("strip after the joint", after);
+        }
+    }
+
+    /**
+     * Joints that break in the process.
+     *
+     * @param chance that a joint breaks, in [0, 1)
+     * @param length of the process section, anywhere in which it may break (m), {@code > 0}
+     * @param repair how long the process stands, from coming to rest (s)
+     * @param scrap strip scrapped by a break on top of that of a stop (m), {@code >= 0}
+     */
+    public record JointBreak(double chance, double length, Distribution repair, double scrap) {
+        public JointBreak {
+            if (!(chance >= 0 && chance < 1)) {
+                throw new IllegalArgumentException("break chance = " + chance + "; must be 0 or more and below 1");
+            }
+            Ranges.finitePositive("length of the process section", length);
+            Ranges.notNegative("scrap of a break", scrap);
         }
     }
 }

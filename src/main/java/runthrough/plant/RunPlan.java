@@ -1,5 +1,7 @@
 package runthrough.plant;
 
+import java.util.OptionalDouble;
+
 /**
  * How long and how often to run, and what is asked of the answer.
  *
@@ -7,11 +9,20 @@ package runthrough.plant;
  * @param leaveOut the first coil changes left out of the totals, {@code >= 0}
  * @param replications independent repetitions, {@code >= 1}
  * @param seed of the random streams
- * @param target share of coil changes that should run through, in (0, 1]
+ * @param target share of coil changes that should run through at rated speed, in (0, 1]
  * @param yearlyTime running time that is scheduled in a year (s), in (0, {@link #LONGEST_YEAR}]; only yearly results
- *     depends on it
+ *     depend on it
+ * @param targetWithoutStop share of coil changes that should go without a stop, run through or slowed, in (0, 1]; empty where
+ *     that is not asked
  */
-public record RunPlan(Extent extent, int leaveOut, int replications, long seed, double target, double yearlyTime) {
+public record RunPlan(
+        Extent extent,
+        int leaveOut,
+        int replications,
+        long seed,
+        double target,
+        double yearlyTime,
+        OptionalDouble targetWithoutStop) {
     /** What a year is taken for where nothing is said: two shifts of 8 h on 250 days, 4000 h (s). */
     public static final double USUAL_YEAR = 4000 * 3600.0;
 
@@ -23,23 +34,43 @@ public record RunPlan(Extent extent, int leaveOut, int replications, long seed, 
         this(extent, leaveOut, replications, seed, target, USUAL_YEAR);
     }
 
+    /** A plan with one target. */
+    public RunPlan(Extent extent, int leaveOut, int replications, long seed, double target, double yearlyTime) {
+        this(extent, leaveOut, replications, seed, target, yearlyTime, OptionalDouble.empty());
+    }
+
     public RunPlan {
         Ranges.atLeastOne("replications", replications);
         if (leaveOut < 0) {
             throw new IllegalArgumentException("leave-out = " + leaveOut + "; must be 0 or more");
         }
-        if (!(target > 0 && target <= 1)) {
-            throw new IllegalArgumentException("target = " + target + "; must be more than 0 and at most 1");
-        }
+        checkTarget("target", target);
+        targetWithoutStop.ifPresent(given -> checkTarget("target without a stop", given));
         if (!(yearlyTime > 0 && yearlyTime <= LONGEST_YEAR)) {
             throw new IllegalArgumentException(
                     "time per year = " + yearlyTime + " s; must be more than 0 and at most " + LONGEST_YEAR + " s");
         }
     }
 
+    private static void checkTarget(String what, double target) {
+        if (!(target > 0 && target <= 1)) {
+            throw new IllegalArgumentException(what + " = " + target + "; must be more than 0 and at most 1");
+        }
+    }
+
     /** The same with another number of replications, {@code >= 1}; those that both plans have are the same. */
     public RunPlan withReplications(int number) {
-        return new RunPlan(extent, leaveOut, number, seed, target, yearlyTime);
+        return new RunPlan(extent, leaveOut, number, seed, target, yearlyTime, targetWithoutStop);
+    }
+
+    /** The same with another end of a replication. */
+    public RunPlan withExtent(Extent other) {
+        return new RunPlan(other, leaveOut, replications, seed, target, yearlyTime, targetWithoutStop);
+    }
+
+    /** The same with a second target, see {@link #targetWithoutStop}. */
+    public RunPlan withTargetWithoutStop(OptionalDouble share) {
+        return new RunPlan(extent, leaveOut, replications, seed, target, yearlyTime, share);
     }
 
     /** What ends a replication. */

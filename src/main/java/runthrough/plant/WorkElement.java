@@ -1,6 +1,9 @@
 package runthrough.plant;
 
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.Objects;
+import java.util.Set;
 
 /**
  * One element of the work of a coil change.
@@ -9,14 +12,32 @@ import java.util.Objects;
  * @param time how long it takes
  * @param occurrence at which coil changes it is done
  * @param redo whether it is done again when the joint is rejected
+ * @param people whom it takes, {@code >= 1}
+ * @param putDown whether it may be put down for work on the joint and taken up again; of account for preparation only
  */
-public record WorkElement(String name, WorkTime time, Occurrence occurrence, boolean redo) {
+public record WorkElement(
+        String name, WorkTime time, Occurrence occurrence, boolean redo, int people, boolean putDown) {
+
+    public WorkElement {
+        Ranges.atLeastOne("people", people);
+    }
+
+    /** An element for one person, who may put it down. */
+    public WorkElement(String name, WorkTime time, Occurrence occurrence, boolean redo) {
+        this(name, time, occurrence, redo, 1, true);
+    }
 
     /** At which coil changes an element is done. Rule CHANGE-4. */
     public sealed interface Occurrence {
 
-        /** The share of coil changes at which it is done, in [0, 1]. */
-        double share();
+        /** The share of coil changes with joints like {@code joint} at which it is done, in [0, 1]. */
+        double share(Joint joint);
+
+        /** The share of all coil changes at which it is done when {@code coils} come, in [0, 1]. */
+        default double share(CoilSource coils) {
+            // Unless it says otherwise it is the same at every joint.
+            return share(coils.joints(0).all().get(0).joint());
+        }
 
         /** Whether chance decides. */
         default boolean isRandom() {
@@ -26,7 +47,7 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
         /** Every time. */
         record Always() implements Occurrence {
             @Override
-            public double share() {
+            public double share(Joint joint) {
                 return 1;
             }
         }
@@ -38,7 +59,7 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
             }
 
             @Override
-            public double share() {
+            public double share(Joint joint) {
                 return 1.0 / n;
             }
         }
@@ -50,13 +71,45 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
             }
 
             @Override
-            public double share() {
+            public double share(Joint joint) {
                 return p;
             }
 
             @Override
             public boolean isRandom() {
                 return p > 0 && p < 1;
+            }
+        }
+
+        /** When any of what is listed differs between the two coils; at least one. */
+        record When(Set<Difference> differences) implements Occurrence {
+            public When {
+                if (differences.isEmpty()) {
+                    throw new IllegalArgumentException("when without a difference; give at least one");
+                }
+                // In the order of the type, so that they are always listed alike.
+                differences = Collections.unmodifiableSet(EnumSet.copyOf(differences));
+            }
+
+            /** Whether it is done at {@code joint}. */
+            public boolean isMetAt(Joint joint) {
+                for (Difference difference : joint.differences()) {
+                    if (differences.contains(difference)) {
+                        return true;
+                    }
+                }
+                return false;
+            }
+
+            @Override
+            public double share(Joint joint) {
+                return isMetAt(joint) ? 1 : 0;
+            }
+
+            /** Counted over the neighbours of a schedule; exact for a mix, by its weights. */
+            @Override
+            public double share(CoilSource coils) {
+                return coils.mean(kind -> coils.joints(kind).mean(this::share));
             }
         }
     }
@@ -72,8 +125,13 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
             return !drawn().isConstant();
         }
 
-        /** Time (s) when the drawn part is {@code drawn} and the wider of the two strips is {@code width} (m). */
-        double duration(double drawn, double width);
+        /**
+         * Time (s) when the drawn part is {@code drawn}.
+         *
+         * @param width of the wider of the two strips (m)
+         * @param thickness of the thicker of the two strips (m)
+         */
+        double duration(double drawn, double width, double thickness);
 
         /** {@code factor} times as long, {@code factor > 0}. */
         WorkTime scaled(double factor);
@@ -81,7 +139,7 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
         /** A time of its own. */
         record Timed(Distribution drawn) implements WorkTime {
             @Override
-            public double duration(double drawn, double width) {
+            public double duration(double drawn, double width, double thickness) {
                 return drawn;
             }
 
@@ -96,22 +154,24 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
          *
          * <p>Rule CHANGE-3.
          *
-         * @param speed travel speed of the torch, wheel or shear (m/s), {@code > 0}
+         * @param speed travel speed of the torch, wheel or shear
          * @param drawn what is added (s)
          */
-        record Travel(double speed, Distribution drawn) implements WorkTime {
-            public Travel {
-                Ranges.finitePositive("travel speed", speed);
+        record Travel(TravelSpeed speed, Distribution drawn) implements WorkTime {
+
+            /** With one travel speed (m/s), {@code > 0}, for every strip. */
+            public Travel(double speed, Distribution drawn) {
+                this(TravelSpeed.of(speed), drawn);
             }
 
             @Override
-            public double duration(double drawn, double width) {
-                return width / speed + drawn;
+            public double duration(double drawn, double width, double thickness) {
+                return width / speed.at(thickness) + drawn;
             }
 
             @Override
             public Travel scaled(double factor) {
-                return new Travel(speed / factor, drawn.scaled(factor));
+                return new Travel(speed.slower(factor), drawn.scaled(factor));
             }
         }
 
@@ -141,7 +201,7 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
             }
 
             @Override
-            public double duration(double drawn, double width) {
+            public double duration(double drawn, double width, double thickness) {
                 return drawn;
             }
 
@@ -157,14 +217,24 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
         }
     }
 
-    /** The same with another way to tell its time. */
+    /** The same with another way to give its time. */
     public WorkElement with(WorkTime other) {
-        return new WorkElement(name, other, occurrence, redo);
+        return new WorkElement(name, other, occurrence, redo, people, putDown);
     }
 
     /** The same taking {@code factor} times as long, {@code factor > 0}. */
     public WorkElement takingTimes(double factor) {
-        return new WorkElement(name, time.scaled(factor), occurrence, redo);
+        return with(time.scaled(factor));
+    }
+
+    /** The same for so many people, {@code >= 1}. */
+    public WorkElement withPeople(int number) {
+        return new WorkElement(name, time, occurrence, redo, number, putDown);
+    }
+
+    /** The same, once begun always finished: a coil on the hook is not put down. */
+    public WorkElement notToBePutDown() {
+        return new WorkElement(name, time, occurrence, redo, people, false);
     }
 
     /** Whether chance decides if it is done or how long it takes. */
@@ -172,8 +242,13 @@ public record WorkElement(String name, WorkTime time, Occurrence occurrence, boo
         return occurrence.isRandom() || !time.drawn().isConstant();
     }
 
-    /** Mean time (s) that this element adds to a coil change between strips of which the wider has {@code width} (m). */
-    public double meanTime(double width) {
-        return occurrence.share() * time.duration(time.drawn().mean(), width);
+    /** Mean time (s) that it takes at {@code joint} when it is done. */
+    public double meanDuration(Joint joint) {
+        return time.duration(time.drawn().mean(), joint.width(), joint.thickness());
+    }
+
+    /** Mean time (s) that it adds to a coil change with {@code joint}. */
+    public double meanTime(Joint joint) {
+        return occurrence.share(joint) * meanDuration(joint);
     }
 }

@@ -31,6 +31,7 @@ record AlternativeKeys() implements Shape<List<AlternativeKeys.Written>> {
             "run.seed",
             "run.replications",
             "run.target",
+            "run.target-without-stop",
             "run.hours-per-year");
 
     /**

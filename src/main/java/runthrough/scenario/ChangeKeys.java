@@ -4,6 +4,7 @@ import java.util.List;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
+import runthrough.plant.Shifts;
 import runthrough.plant.WorkElement;
 import runthrough.quantity.Dimension;
 import runthrough.scenario.grammar.Amount;
@@ -22,10 +23,15 @@ final class ChangeKeys {
 
     static final Key<Integer> CREW = Key.optional(
                     "crew",
-                    "how many people; one alone prepares and joins, two or more do both at once",
+                    "how many people; work on the joint comes before preparing the next coil",
                     new Count(1, 100).map(Math::toIntExact),
                     "2")
             .orElse("1");
+    static final Key<Shifts> SHIFTS = Key.optional(
+            "shifts",
+            "the shifts in which people attend to coil changes, each with its own crew",
+            ShiftKeys.SHIFTS,
+            "[{name: early, hours: 8 h, crew: 2}, {name: late, hours: 8 h, crew: 1}]");
     static final Key<List<WorkElement>> PREPARE =
             work("prepare", "the work on the next coil while the line runs", false, "[{fetch coil: 90 s}]");
     static final Key<List<WorkElement>> TAIL =
@@ -59,8 +65,9 @@ final class ChangeKeys {
                     "{triangular: [6 min, 9 min, 15 min]}")
             .depending("required when the practice is rethread");
 
-    static final Section CHANGE =
-            Section.of("coil-change", "the work of a coil change", CREW, PREPARE, TAIL, JOIN, REJECT, RETHREAD);
+    static final Section CHANGE = Section.of(
+                    "coil-change", "the work of a coil change", CREW, SHIFTS, PREPARE, TAIL, JOIN, REJECT, RETHREAD)
+            .with(Ways.atMostOneOf("who is there", Way.of(CREW.name()), Way.of(SHIFTS.name())));
 
     private ChangeKeys() {}
 
@@ -71,12 +78,13 @@ final class ChangeKeys {
 
     /** The work that {@code values} describe. */
     static CoilChange change(Values values) {
-        return new CoilChange(
+        CoilChange change = new CoilChange(
                 values.get(CREW),
                 values.get(PREPARE),
                 values.get(TAIL),
                 values.get(JOIN),
                 values.find(REJECT).map(ChangeKeys::reject).orElse(new Reject.Never()));
+        return values.find(SHIFTS).map(change::withShifts).orElse(change);
     }
 
     private static Reject reject(Values values) {

@@ -37,7 +37,7 @@ final class CoilKeys {
     static final Key<Double> OUTER = Key.optional(
             "outer-diameter", "the outer diameter of the coil", Amount.positive(Dimension.LENGTH), "1450 mm");
     static final Key<Double> INNER = Key.optional(
-            "inner-diameter", "the inner diameter of the coil", Amount.positive(Dimension.LENGTH), "508 mm");
+            "inner-diameter", "the inner diameter of the coil; beside a length or a mass it gives the outer diameter", Amount.positive(Dimension.LENGTH), "508 mm");
     static final Key<Double> WINDING_FACTOR = Key.optional(
                     "winding-factor",
                     "the share of the wound section that is strip, the rest being air between the wraps",
@@ -87,8 +87,8 @@ final class CoilKeys {
 
     static final Ways SIZE = Ways.oneOf(
             "the size of the coil",
-            Way.of(LENGTH.name()),
-            Way.of(MASS.name()),
+            Way.of(LENGTH.name()).with(INNER.name()),
+            Way.of(MASS.name()).with(INNER.name()),
             Way.of(OUTER.name(), INNER.name()).with(WINDING_FACTOR.name()));
 
     /** A coil described in full. */
@@ -108,7 +108,13 @@ final class CoilKeys {
                 values.get(HEAD_CROP),
                 values.get(TAIL_CROP),
                 values.find(PROCESS_SPEED).map(OptionalDouble::of).orElse(OptionalDouble.empty()),
-                values.find(PRODUCT).orElse(""));
+                values.find(PRODUCT).orElse(""),
+                innerDiameter(values));
+    }
+
+    /** Beside a length or a mass. */
+    private static OptionalDouble innerDiameter(Values values) {
+        return values.has(OUTER) || !values.has(INNER) ? OptionalDouble.empty() : OptionalDouble.of(values.get(INNER));
     }
 
     private static CoilSize size(Values values) {

@@ -3,8 +3,11 @@ package runthrough.scenario;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
+import runthrough.plant.Difference;
 import runthrough.plant.Distribution;
+import runthrough.plant.TravelSpeed;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
@@ -14,6 +17,7 @@ import runthrough.scenario.grammar.Context;
 import runthrough.scenario.grammar.Count;
 import runthrough.scenario.grammar.DistributionKeys;
 import runthrough.scenario.grammar.DistributionShape;
+import runthrough.scenario.grammar.Items;
 import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.Numeric;
 import runthrough.scenario.grammar.Part;
@@ -41,10 +45,10 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
     private static final DistributionShape TIME = new DistributionShape(Dimension.TIME, Range.NOT_NEGATIVE);
     private static final DistributionKeys DISTRIBUTIONS = DistributionKeys.of(Dimension.TIME, Range.NOT_NEGATIVE);
 
-    private static final Key<Double> TRAVEL = Key.optional(
+    private static final Key<TravelSpeed> TRAVEL = Key.optional(
             "travel",
-            "the speed across the strip; the time is the width of the wider strip over it",
-            Amount.positive(Dimension.SPEED),
+            "the speed across the strip, one or by strip thickness; the time is the width of the wider strip over it",
+            new TravelKeys(),
             "600 mm/min");
     private static final Key<Distribution> PLUS = Key.optional(
                     "plus", "the time added to the travel across the strip", TIME, "6 s")
@@ -59,6 +63,28 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
             "the share of coil changes at which it is done, drawn at random",
             new Amount(Dimension.SHARE, Range.SHARE),
             "10 %");
+    private static final Key<List<Difference>> WHEN = Key.optional(
+            "when",
+            "what must differ between the two coils for it to be done; several may be listed, of which any will do",
+            new Items<>(
+                    Word.<Difference>choice()
+                            .or("width", Difference.WIDTH)
+                            .or("thickness", Difference.THICKNESS)
+                            .or("product", Difference.PRODUCT),
+                    "what differs",
+                    1,
+                    true),
+            "[width, product]");
+    private static final Key<Integer> PEOPLE = Key.optional(
+                    "people", "how many people it takes", new Count(1, 100).map(Math::toIntExact), "2")
+            .withDefaultWords("1");
+    private static final Key<Boolean> PUT_DOWN = Key.optional(
+                    "put-down",
+                    "whether a prepare element may be put down when the joint needs the people, and be taken up again later;"
+                            + " a coil on the hook may not",
+                    Word.yesOrNo(),
+                    "no")
+            .withDefaultWords("yes");
     private static final Key<Boolean> REDO = Key.optional(
                     "redo", "whether it is done again when the joint is rejected", Word.yesOrNo(), "no")
             .withDefaultWords("yes for tail and join elements, no for prepare");
@@ -78,7 +104,8 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
     private static Section element() {
         Key<?>[] keys = Stream.concat(
                         DISTRIBUTIONS.kinds().stream(),
-                        Stream.of(DISTRIBUTIONS.shift(), TRAVEL, PLUS, SHEET, COLUMN, EVERY, CHANCE, REDO))
+                        Stream.of(
+                                DISTRIBUTIONS.shift(), TRAVEL, PLUS, SHEET, COLUMN, EVERY, CHANCE, WHEN, PEOPLE, PUT_DOWN, REDO))
                 .toArray(Key<?>[]::new);
         Way[] times = Stream.concat(
                         Stream.of(DISTRIBUTIONS.waysWith(DISTRIBUTIONS.shift().name())),
@@ -88,7 +115,8 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
                 .toArray(Way[]::new);
         return Section.of("work element", "a name with a time, a random time, or more of these keys", keys)
                 .with(Ways.oneOf("how long the element takes", times))
-                .with(Ways.atMostOneOf("when the element is done", Way.of(EVERY.name()), Way.of(CHANCE.name())));
+                .with(Ways.atMostOneOf(
+                        "when the element is done", Way.of(EVERY.name()), Way.of(CHANCE.name()), Way.of(WHEN.name())));
     }
 
     @Override
@@ -159,7 +187,9 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
                                     name,
                                     time,
                                     occurrence(values),
-                                    values.find(REDO).orElse(redoByDefault))));
+                                    values.find(REDO).orElse(redoByDefault),
+                                    values.find(PEOPLE).orElse(1),
+                                    values.find(PUT_DOWN).orElse(true))));
         }
 
         private Optional<? extends WorkTime> time(Values values, Context context) {
@@ -176,6 +206,9 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
         private static Occurrence occurrence(Values values) {
             if (values.has(EVERY)) {
                 return new Occurrence.Every(values.get(EVERY));
+            }
+            if (values.has(WHEN)) {
+                return new Occurrence.When(Set.copyOf(values.get(WHEN)));
             }
             return values.has(CHANCE) ? new Occurrence.Chance(values.get(CHANCE)) : new Occurrence.Always();
         }

@@ -100,7 +100,9 @@ final class ProcessKeys {
             SCRAP_PER_STOP,
             RESTART,
             SLOWING,
-            DOWNTIME);
+            DOWNTIME,
+            JointKeys.PASSAGE,
+            JointKeys.BREAK);
 
     private ProcessKeys() {}
 
@@ -119,6 +121,8 @@ final class ProcessKeys {
                 values.find(DOWNTIME)
                         .map(given -> new ProcessSection.Downtime(given.get(RUNNING), given.get(STANDING))),
                 values.get(PATH),
-                values.get(SCRAP_PER_STOP));
+                values.get(SCRAP_PER_STOP),
+                values.find(JointKeys.PASSAGE),
+                values.find(JointKeys.BREAK));
     }
 }

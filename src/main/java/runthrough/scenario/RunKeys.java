@@ -1,5 +1,6 @@
 package runthrough.scenario;
 
+import java.util.OptionalDouble;
 import runthrough.plant.RunPlan;
 import runthrough.quantity.Dimension;
 import runthrough.scenario.grammar.Amount;
@@ -46,10 +47,15 @@ final class RunKeys {
             .orElse("1");
     static final Key<Double> TARGET = Key.optional(
                     "target",
-                    "the share of coil changes that should run through",
+                    "the share of coil changes that should run through at rated speed",
                     new Amount(Dimension.SHARE, Range.POSITIVE_SHARE),
                     "99.5 %")
             .orElse("99 %");
+    static final Key<Double> TARGET_WITHOUT_STOP = Key.optional(
+            "target-without-stop",
+            "the share of coil changes in which the process should not stop, though it may slow down",
+            new Amount(Dimension.SHARE, Range.POSITIVE_SHARE),
+            "99.9 %");
     static final Key<Double> HOURS_PER_YEAR = Key.optional(
                     "hours-per-year",
                     "the running time that is scheduled in a year; results per year are for this time",
@@ -66,6 +72,7 @@ final class RunKeys {
                     REPLICATIONS,
                     SEED,
                     TARGET,
+                    TARGET_WITHOUT_STOP,
                     HOURS_PER_YEAR)
             .with(Ways.atMostOneOf("the length of a run", Way.of(COIL_CHANGES.name()), Way.of(TIME.name())));
 
@@ -87,6 +94,7 @@ final class RunKeys {
                 values.get(REPLICATIONS),
                 values.get(SEED),
                 values.get(TARGET),
-                values.get(HOURS_PER_YEAR));
+                values.get(HOURS_PER_YEAR),
+                values.find(TARGET_WITHOUT_STOP).map(OptionalDouble::of).orElse(OptionalDouble.empty()));
     }
 }

@@ -109,6 +109,7 @@ record ScheduleRow(List<ScheduleColumn> columns, Filled filled, Coil like) {
         private double headCrop;
         private double tailCrop;
         private OptionalDouble speed;
+        private final boolean isRound;
 
         Draft(Coil like, String name) {
             this.like = like;
@@ -120,6 +121,7 @@ record ScheduleRow(List<ScheduleColumn> columns, Filled filled, Coil like) {
             headCrop = like.headCrop();
             tailCrop = like.tailCrop();
             speed = like.processSpeed();
+            isRound = like.size() instanceof CoilSize.ByDiameters;
         }
 
         @SuppressWarnings("ReferenceEquality") // keys are constants, each there once
@@ -159,8 +161,13 @@ record ScheduleRow(List<ScheduleColumn> columns, Filled filled, Coil like) {
         }
 
         Optional<Coil> coil() {
-            return size().map(size ->
-                    new Coil(name, thickness, width, density, size, headCrop, tailCrop, speed, product));
+            return size().map(size -> new Coil(
+                    name, thickness, width, density, size, headCrop, tailCrop, speed, product, innerDiameter()));
+        }
+
+        /** Beside a length or a mass. */
+        private OptionalDouble innerDiameter() {
+            return isRound || Double.isNaN(inner) ? like.innerDiameter() : OptionalDouble.of(inner);
         }
 
         private Optional<CoilSize> size() {
@@ -171,7 +178,7 @@ record ScheduleRow(List<ScheduleColumn> columns, Filled filled, Coil like) {
                 return outside > inside
                         ? Optional.of(new CoilSize.ByDiameters(outside, inside, factor))
                         : Optional.empty();
-            } else if (!Double.isNaN(inner) || !Double.isNaN(winding)) {
+            } else if (!Double.isNaN(winding)) {
                 return Optional.empty();
             } else if (Double.isNaN(extent)) {
                 return Optional.of(like.size());

@@ -52,17 +52,12 @@ record LookView(
     record CoilLook(String name, double thickness, double inner, double winding, double length) {
 
         static CoilLook of(Coil coil) {
-            double core = USUAL_CORE;
-            double winding = 1;
-            if (coil.size() instanceof CoilSize.ByDiameters given) {
-                core = given.inner();
-                winding = given.windingFactor();
-            }
-            return new CoilLook(coil.name(), coil.thickness(), core, winding, coil.meanLength());
+            double core = coil.coreDiameter().orElse(USUAL_CORE);
+            return new CoilLook(coil.name(), coil.thickness(), core, coil.windingFactor(), coil.meanLength());
         }
 
         double outer() {
-            return Math.sqrt(inner * inner + 4 * thickness * length / (Math.PI * winding));
+            return CoilSize.outerDiameter(inner, thickness, length, winding);
         }
     }
 

@@ -158,7 +158,9 @@ final class LineDocument {
             putFinite(
                     node,
                     "travel_speed",
-                    element.time() instanceof WorkTime.Travel travel ? travel.speed() : Double.NaN);
+                    element.time() instanceof WorkTime.Travel travel
+                            ? travel.speed().at(0)
+                            : Double.NaN);
             if (element.time() instanceof WorkTime.FromRows from) {
                 node.putObject("measured")
                         .put("rows", tables.indexOf(from.rows()))

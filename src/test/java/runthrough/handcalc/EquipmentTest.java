@@ -14,6 +14,7 @@ import runthrough.plant.Coil;
 import runthrough.plant.CoilSize;
 import runthrough.plant.Distribution;
 import runthrough.plant.StorageForm;
+import runthrough.plant.TravelSpeed;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
@@ -47,6 +48,27 @@ class EquipmentTest {
         assertThat(drive.inertia()).isCloseTo(625, within(1e-9));
         assertThat(drive.torque()).isCloseTo(250, within(1e-9));
         assertThat(drive.force()).isCloseTo(250, within(1e-9));
+        assertThat(drive.power()).isCloseTo(625, within(1e-9));
+    }
+
+    /** The same coil given by its length and inner diameter: pi (2^2 - 1^2)/(4 x 0.001) = 750 pi m. */
+    @Test
+    void innerDiameterBesideALengthGivesTheDriveOfTheSameCoil() {
+        Coil byLength = new Coil(
+                        "coil",
+                        0.001,
+                        1,
+                        4000 / (3 * Math.PI),
+                        new CoilSize.ByLength(Distribution.constant(750 * Math.PI)),
+                        0,
+                        0,
+                        OptionalDouble.empty())
+                .withInnerDiameter(1);
+
+        CoilDrive drive = CoilDrive.of(line().coils(byLength).build()).orElseThrow();
+
+        assertThat(drive.outer()).isCloseTo(2, within(1e-12));
+        assertThat(drive.inertia()).isCloseTo(625, within(1e-9));
         assertThat(drive.power()).isCloseTo(625, within(1e-9));
     }
 
@@ -152,6 +174,20 @@ class EquipmentTest {
                 WeldTravel.of(line().join(timed("clamp", 20), weld).build());
 
         assertThat(travels).containsExactly(new WeldTravel("weld", 0.002, 1.25, 0.01, 125));
+    }
+
+    /** 2 mm lie half way between 1 mm at 0.03 m/s and 3 mm at 0.02 m/s: 1.25 m at 0.025 m/s are 50 s. */
+    @Test
+    void toolTravelsAtTheSpeedForTheThickness() {
+        TravelSpeed table = new TravelSpeed.ByThickness(
+                List.of(new TravelSpeed.Row(0.001, 0.03), new TravelSpeed.Row(0.003, 0.02)));
+        WorkElement weld = new WorkElement(
+                "weld", new WorkTime.Travel(table, Distribution.constant(6)), new Occurrence.Always(), true);
+
+        WeldTravel travel = WeldTravel.of(line().join(weld).build()).get(0);
+
+        assertThat(travel.speed()).isCloseTo(0.025, within(1e-12));
+        assertThat(travel.time()).isCloseTo(50, within(1e-9));
     }
 
     @Test

@@ -14,6 +14,8 @@ import runthrough.checks.Sources;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
+import runthrough.plant.Joint;
+import runthrough.plant.Joints;
 import runthrough.plant.LineBuilder;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
@@ -51,7 +53,7 @@ class JointCycleTimeTest {
                         List.of(always(20, true)),
                         List.of(always(15, true), weld, always(10, true)),
                         new Reject.Never()),
-                1.25);
+                Joints.only(Joint.alike(1.25, 0.002)));
         assertThat(joint.tail()).isEqualTo(20);
         assertThat(joint.join()).isCloseTo(75, within(1e-12));
         assertThat(joint.redo()).isZero();
@@ -74,7 +76,7 @@ class JointCycleTimeTest {
                         List.of(seconds(40, new Occurrence.Every(10), true)),
                         List.of(distribution, seconds(60, new Occurrence.Chance(0.05), true)),
                         new Reject.Never()),
-                1);
+                Joints.only(Joint.alike(1, 0.002)));
         assertThat(joint.total()).isCloseTo(4 + 130 + 3, within(1e-12));
     }
 
@@ -87,7 +89,7 @@ class JointCycleTimeTest {
                         List.of(always(10, true)),
                         List.of(always(40, true), always(25, false)),
                         new Reject.Chance(0.2)),
-                1);
+                Joints.only(Joint.alike(1, 0.002)));
         assertThat(joint.work()).isCloseTo(10 + 65 + 0.25 * (30 + 10 + 40), within(1e-12));
     }
 
@@ -106,7 +108,7 @@ class JointCycleTimeTest {
                         List.of(),
                         List.of(seconds(12, new Occurrence.Every(elementEvery), true)),
                         new Reject.Every(rejectEvery)),
-                1);
+                Joints.only(Joint.alike(1, 0.002)));
         assertThat(joint.redo()).isCloseTo(12.0 * together / period, within(1e-12));
     }
 
@@ -118,7 +120,7 @@ class JointCycleTimeTest {
                         List.of(),
                         List.of(seconds(12, new Occurrence.Chance(0.5), true)),
                         new Reject.Every(4)),
-                1);
+                Joints.only(Joint.alike(1, 0.002)));
         assertThat(joint.redo()).isCloseTo(12 * 0.5 / 4, within(1e-12));
     }
 

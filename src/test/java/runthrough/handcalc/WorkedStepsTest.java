@@ -21,9 +21,12 @@ import runthrough.plant.Accumulator;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
+import runthrough.plant.Difference;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.StorageForm;
+import runthrough.plant.TravelSpeed;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
@@ -41,6 +44,14 @@ class WorkedStepsTest {
                 "weld", new WorkTime.Travel(0.01, Distribution.constant(6)), new Occurrence.Always(), true);
         WorkElement grind = new WorkElement(
                 "grind", new WorkTime.Travel(0.05, Distribution.constant(0)), new Occurrence.Chance(0.1), true);
+        WorkElement byThickness = new WorkElement(
+                "weld by thickness",
+                new WorkTime.Travel(
+                        new TravelSpeed.ByThickness(
+                                List.of(new TravelSpeed.Row(0.001, 0.02), new TravelSpeed.Row(0.003, 0.01))),
+                        Distribution.constant(6)),
+                new Occurrence.When(Set.of(Difference.WIDTH)),
+                true);
         WorkElement change = new WorkElement(
                 "change wheel", new WorkTime.Timed(Distribution.uniform(30, 50)), new Occurrence.Every(12), false);
         Coil byMass = new Coil(
@@ -80,6 +91,11 @@ class WorkedStepsTest {
                                 .join(timed("fit up", Distribution.lognormal(20, 6)), weld, change)
                                 .reject(new Reject.Chance(0.02)),
                         line().join(weld).reject(new Reject.Every(5)).coils(byMass),
+                        line().join(weld, byThickness).coils(byMass, byDiameters),
+                        line().join(weld, byThickness)
+                                .reject(new Reject.Chance(0.02))
+                                .coilSource(new CoilSource.Mix(List.of(
+                                        new CoilSource.Share(byMass, 2), new CoilSource.Share(byDiameters, 1)))),
                         line().tail().join().prepare(),
                         line().uncoilers(1),
                         line().uncoilers(1).uncoilerPath(1),

@@ -145,17 +145,17 @@ class LineTest {
                 .unit("s")
                 .expected(seconds)
                 .relative(2e-9)
-                .got(weld.duration(more, 1.25));
+                .got(weld.duration(more, 1.25, 0.002));
     }
 
     @Test
     void meanTime_countsHowOftenAnElementIsDone() {
         WorkTime time = new WorkTime.Timed(Distribution.uniform(10, 30));
-        assertThat(new WorkElement("a", time, new Occurrence.Always(), true).meanTime(1))
+        assertThat(new WorkElement("a", time, new Occurrence.Always(), true).meanTime(Joint.alike(1, 0.002)))
                 .isEqualTo(20);
-        assertThat(new WorkElement("a", time, new Occurrence.Every(8), true).meanTime(1))
+        assertThat(new WorkElement("a", time, new Occurrence.Every(8), true).meanTime(Joint.alike(1, 0.002)))
                 .isEqualTo(2.5);
-        assertThat(new WorkElement("a", time, new Occurrence.Chance(0.1), true).meanTime(1))
+        assertThat(new WorkElement("a", time, new Occurrence.Chance(0.1), true).meanTime(Joint.alike(1, 0.002)))
                 .isEqualTo(2);
     }
 

@@ -17,6 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.plant.CoilSize;
+import runthrough.plant.Joint;
+import runthrough.plant.Joints;
 import runthrough.plant.Line;
 import runthrough.plant.LineFigure;
 import runthrough.plant.MeanWork;
@@ -30,6 +32,9 @@ import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Problems;
 
 class ScenarioFileTest {
+
+    /** Of the line under test, joined to its like. */
+    private static final Joint STRIP = Joint.alike(0.24, 0.002);
 
     @TempDir
     private Path folder;
@@ -138,7 +143,8 @@ class ScenarioFileTest {
                     Line line = accepted(file.with(List.of(setting(path, "300 mm/min"))))
                             .line();
                     WorkElement.WorkTime weld = line.change().join().get(1).time();
-                    assertThat(((WorkElement.WorkTime.Travel) weld).speed()).isEqualTo(0.005);
+                    assertThat(((WorkElement.WorkTime.Travel) weld).speed().at(0.002))
+                            .isEqualTo(0.005);
                 });
     }
 
@@ -214,8 +220,8 @@ class ScenarioFileTest {
         Line travel = accepted(file.with(List.of(setting("coil-change.join.join.travel", "600 mm/min"))))
                 .line();
 
-        assertThat(sometimes.change().join().get(0).meanTime(0.24)).isEqualTo(5);
-        assertThat(travel.change().join().get(0).meanTime(0.24)).isEqualTo(24);
+        assertThat(sometimes.change().join().get(0).meanTime(STRIP)).isEqualTo(5);
+        assertThat(travel.change().join().get(0).meanTime(STRIP)).isEqualTo(24);
     }
 
     @Test
@@ -239,7 +245,7 @@ class ScenarioFileTest {
                 .line();
 
         assertThat(joint.present().orElseThrow()).isEqualTo(68 / 0.98, Assertions.within(1e-12));
-        assertThat(MeanWork.standing(line.change(), 0.24)).isEqualTo(60, Assertions.within(1e-12));
+        assertThat(MeanWork.standing(line.change(), Joints.only(STRIP))).isEqualTo(60, Assertions.within(1e-12));
         assertThat(line.change().join().get(0).time().drawn().sd())
                 .isEqualTo(6 * 60 * 0.98 / 68, Assertions.within(1e-12));
     }
@@ -256,7 +262,7 @@ class ScenarioFileTest {
                         accepted(file.with(List.of(setting("joint-cycle-time", "36 s"))))
                                 .line()
                                 .change(),
-                        0.24))
+                        Joints.only(STRIP)))
                 .isEqualTo(36, Assertions.within(1e-12));
         assertThat(refusal(file, setting("joint-cycle-time", "6 s")))
                 .containsExactly(
@@ -499,7 +505,7 @@ class ScenarioFileTest {
 
     private static double meanJoin(ScenarioFile file, Setting setting) {
         return MeanWork.total(
-                accepted(file.with(List.of(setting))).line().change().join(), 0.24);
+                accepted(file.with(List.of(setting))).line().change().join(), Joints.only(STRIP));
     }
 
     private static String noInput(ScenarioFile file, String path) {

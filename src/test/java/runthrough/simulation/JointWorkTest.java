@@ -14,16 +14,21 @@ import static runthrough.simulation.Near.assertNear;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
+import runthrough.plant.Difference;
 import runthrough.plant.Distribution;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.SimulationException;
 import runthrough.simulation.records.WorkRecord;
 import runthrough.simulation.records.WorkRecord.WorkList;
+import runthrough.plant.TravelSpeed;
+import runthrough.plant.WorkElement;
+import runthrough.simulation.WorkRecord.WorkList;
 
 /**
  * What makes up the joint cycle time: elements that come every time, on every n-th change or by chance, welds across the strip, and
@@ -62,6 +67,50 @@ class JointWorkTest {
                         "JOIN 1 pass 1: 33-63",
                         "JOIN 2 pass 1: 63-73");
         assertNear(run.changes().get(0).jointCycleTime(), 73);
+    }
+
+    @Test
+    void elementWhenTheWidthDiffers_comesWhereItDoes() {
+        // Widths 1, 1, 1.2 m in turn: the second change of three meets 1 and 1.2, the third 1.2 and 1.
+        WorkElement setUp = new WorkElement(
+                "set up",
+                new WorkElement.WorkTime.Timed(Distribution.constant(25)),
+                new WorkElement.Occurrence.When(Set.of(Difference.WIDTH)),
+                true);
+        Coil narrow = wide(1500, 1);
+        assertThat(jointTimes(line().coils(narrow, narrow, wide(1500, 1.2))
+                        .join(60)
+                        .join(setUp)
+                        .run(6)))
+                .containsExactly(60.0, 85.0, 85.0, 60.0, 85.0, 85.0);
+    }
+
+    @Test
+    void weldTravelsAtTheSpeedForTheThickerStrip() {
+        // 1 mm and 3 mm in turn, 1 m wide: always 0.02 m/s, 50 s and 5 s more. 1 mm alone: 0.05 m/s, 20 s and 5 s.
+        TravelSpeed table = new TravelSpeed.ByThickness(
+                List.of(new TravelSpeed.Row(0.001, 0.05), new TravelSpeed.Row(0.003, 0.02)));
+        WorkElement weld = new WorkElement(
+                "weld",
+                new WorkElement.WorkTime.Travel(table, Distribution.constant(5)),
+                new WorkElement.Occurrence.Always(),
+                true);
+        assertThat(jointTimes(
+                        line().coils(thick(0.001), thick(0.003)).join(weld).run(3)))
+                .containsExactly(55.0, 55.0, 55.0);
+        assertThat(jointTimes(line().coils(thick(0.001)).join(weld).run(2))).containsExactly(25.0, 25.0);
+    }
+
+    private static Coil thick(double thickness) {
+        return new Coil(
+                "coil",
+                thickness,
+                1,
+                7850,
+                new CoilSize.ByLength(Distribution.constant(1500)),
+                0,
+                0,
+                OptionalDouble.empty());
     }
 
     @Test

@@ -32,6 +32,8 @@ public final class LineDrawing implements Picture.Drawing {
     private static final double ROOM = WIDTH - 2 * LEFT - 3 * GAP - JOINER - PROCESS - 20;
 
     private static final double HEIGHT_ROOM = 190;
+    /** Where a coil's inner diameter is not given (m). Common practice, no source. */
+    private static final double USUAL_CORE = 0.508;
 
     private final Line line;
     private final Units units;
@@ -76,15 +78,12 @@ public final class LineDrawing implements Picture.Drawing {
     }
 
     private static double diameter(Coil coil) {
-        if (coil.size() instanceof CoilSize.ByDiameters given) {
-            return given.outer();
-        }
-        double core = 0.508;
-        return Math.sqrt(core * core + 4 * coil.thickness() * coil.meanLength() / Math.PI);
+        return coil.outerDiameter()
+                .orElseGet(() -> CoilSize.outerDiameter(USUAL_CORE, coil.thickness(), coil.meanLength(), 1));
     }
 
     private static double core(Coil coil) {
-        return coil.size() instanceof CoilSize.ByDiameters given ? given.inner() : 0.508;
+        return coil.coreDiameter().orElse(USUAL_CORE);
     }
 
     @Override
@@ -116,7 +115,7 @@ public final class LineDrawing implements Picture.Drawing {
         }
         number(pen, 1, x - radius, y - radius - 16);
         pen.line(x, y - radius, x + radius + GAP, pass, Palette.LEVEL, Palette.BOLD);
-        if (largest.size() instanceof CoilSize.ByDiameters) {
+        if (largest.coreDiameter().isPresent()) {
             double below = y + radius + 14;
             pen.dimension(x - radius, below, x + radius, below);
             pen.text(units.text(Kind.DIAMETER, coil), x, below + 16, Pen.Side.MIDDLE, SIZE, false, Palette.TEXT);
@@ -175,7 +174,8 @@ public final class LineDrawing implements Picture.Drawing {
                 SIZE,
                 false,
                 Palette.TEXT);
-        boolean isWound = line.coils().stream().allMatch(each -> each.size() instanceof CoilSize.ByDiameters);
+        boolean isWound =
+                line.coils().stream().allMatch(each -> each.coreDiameter().isPresent());
         List<String> scaled =
                 new ArrayList<>(List.of(isWound ? "coil" : "coil (as wound without air on a core of 508 mm, 20 in)"));
         storage.scaled().ifPresent(scaled::add);

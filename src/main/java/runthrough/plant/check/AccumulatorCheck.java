@@ -57,13 +57,21 @@ final class AccumulatorCheck {
                     LinePart.RESTART_LEVEL,
                     in.length(given) + "; must be at most the accumulator's capacity, " + in.length(capacity),
                     "Give a level that the accumulator can reach, or the process never restarts.");
-        } else if (given < stopLevel) {
-            messages.warning(
+        } else if ((given < stopLevel && !isStopLevel(given))
+                || (isStopLevel(given) && Double.isFinite(line.entry().acceleration()))) {
+            messages.error(
                     LinePart.RESTART_LEVEL,
-                    in.length(given) + "; should be at least the level at which the process must stop from "
-                            + in.speed(fastest) + ", " + in.length(stopLevel),
-                    "The process would restart into its next stop: give a higher level.");
+                    in.length(given) + "; must be "
+                            + (isStopLevel(given) ? "more than" : "at least")
+                            + " the level at which the process must stop from " + in.speed(fastest) + ", "
+                            + in.length(stopLevel),
+                    "The process would restart into its next stop, again and again: give a higher level.");
         }
+    }
+
+    /** To the rounding of a level that was worked out and written down: so close to it, the strip lasts no longer. */
+    private boolean isStopLevel(double level) {
+        return Math.abs(level - stopLevel) <= 1e-9 * Math.max(1, capacity);
     }
 
     /** Rules CHECK-18, ACC-7. */

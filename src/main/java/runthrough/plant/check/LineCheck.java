@@ -69,6 +69,8 @@ public final class LineCheck {
             AccumulatorCheck.check(line, messages);
             SlowingCheck.check(line, messages);
         }
+        JointCheck.check(line, messages);
+        CrewCheck.check(line, messages);
         WorkCheck.check(line, messages);
         PracticeCheck.check(line, messages);
     }

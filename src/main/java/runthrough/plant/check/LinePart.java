@@ -32,9 +32,14 @@ public enum LinePart {
     RESTART_DELAY("process.restart.delay"),
     RUNNING_TIME("process.downtime.running"),
     STANDING_TIME("process.downtime.standing"),
+    JOINT_PASSAGE("process.joint-passage"),
+    JOINT_PASSAGE_SPEED("process.joint-passage.speed"),
+    JOINT_BREAK("process.joint-break"),
+    REPAIR("process.joint-break.repair"),
     PROCESS_PATH("process.path"),
     SCRAP_PER_STOP("process.scrap-per-stop"),
     CREW("coil-change.crew"),
+    SHIFTS("coil-change.shifts"),
     PREPARE("coil-change.prepare"),
     TAIL("coil-change.tail"),
     JOIN("coil-change.join"),
@@ -43,7 +48,8 @@ public enum LinePart {
     BENDING("bending"),
     LEAVE_OUT("run.leave-out"),
     RUN_TIME("run.time"),
-    TARGET("run.target");
+    TARGET("run.target"),
+    TARGET_WITHOUT_STOP("run.target-without-stop");
 
     private final String path;
 
@@ -70,7 +76,7 @@ public enum LinePart {
         return element(path, index);
     }
 
-    private static String element(String list, int index) {
+    static String element(String list, int index) {
         return list + "[" + (index + 1) + "]";
     }
 }

@@ -26,7 +26,11 @@ final class RunCheck {
                     run.leaveOut() + " coil changes; must be less than the coil changes run, " + changes,
                     "Run more coil changes or leave out fewer.");
         } else if (!line.practice().isOneStrip() && !line.isDeterministic()) {
-            target(run, (long) (changes - run.leaveOut()) * run.replications(), messages);
+            long judged = (long) (changes - run.leaveOut()) * run.replications();
+            target(LinePart.TARGET, run.target(), "run through", judged, messages);
+            run.targetWithoutStop()
+                    .ifPresent(
+                            target -> target(LinePart.TARGET_WITHOUT_STOP, target, "go without a stop", judged, messages));
         }
     }
 
@@ -36,20 +40,20 @@ final class RunCheck {
      *
      * <p>Rule CHECK-25.
      */
-    private static void target(RunPlan run, long changes, Messages messages) {
+    private static void target(LinePart key, double target, String outcome, long changes, Messages messages) {
         Wording in = messages.in();
         double most = changes / (changes + Z_SQUARED);
-        if (most >= run.target()) {
+        if (most >= target) {
             return;
         }
-        String remedy = run.target() < 1
-                ? "Run at least " + in.count((long) Math.ceil(Z_SQUARED * run.target() / (1 - run.target())))
+        String remedy = target < 1
+                ? "Run at least " + in.count((long) Math.ceil(Z_SQUARED * target / (1 - target)))
                         + " coil changes in all replications together."
                 : "No number of coil changes can show it: give a target below 100 %.";
         messages.warning(
-                LinePart.TARGET,
-                in.share(run.target()) + "; " + changes + " coil changes can show " + in.share(most)
-                        + " at most, if all run through",
+                key,
+                in.share(target) + "; " + changes + " coil changes can show " + in.share(most) + " at most, if all "
+                        + outcome,
                 remedy);
     }
 

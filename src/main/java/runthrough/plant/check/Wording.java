@@ -18,6 +18,12 @@ record Wording(Units units) {
         return units.text(Kind.LENGTH, Math.rint(metres / MICROMETRE) * MICROMETRE);
     }
 
+    /** Strip thicknesses (m) from {@code least} to {@code greatest}. */
+    String thicknesses(double least, double greatest) {
+        String from = units.text(Kind.THICKNESS, least);
+        return least == greatest ? from : from + " to " + units.text(Kind.THICKNESS, greatest);
+    }
+
     /** A strip speed (m/s). */
     String speed(double metresPerSecond) {
         return units.text(Kind.SPEED, metresPerSecond);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import runthrough.plant.CoilChange;
 import runthrough.plant.Distribution;
+import runthrough.plant.Joint;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.WorkElement;
@@ -43,6 +44,7 @@ final class WorkCheck {
                         "Give the time that the process runs between its stops, or leave them out.");
             }
         });
+        line.process().jointBreak().ifPresent(breaks -> notBelowZero(LinePart.REPAIR, "", breaks.repair()));
         notBelowZero(LinePart.RESTART_DELAY, "", line.process().restartDelay());
         elements(LinePart.PREPARE, line.change().prepare());
         elements(LinePart.TAIL, line.change().tail());
@@ -101,13 +103,17 @@ final class WorkCheck {
     /** Rule CHECK-21. */
     private void joint() {
         boolean takesTime = Stream.concat(line.change().tail().stream(), line.change().join().stream())
-                .anyMatch(element -> element.meanTime(1) > 0);
+                .anyMatch(element -> element.meanDuration(Joint.alike(1, 1)) > 0 && isEverDone(element));
         if (!takesTime) {
             messages.warning(
                     LinePart.JOIN,
                     in.time(0) + " with the tail work; should take more than 0",
                     "The joint is made in no time: give the elements of the work while the strip stands.");
         }
+    }
+
+    private boolean isEverDone(WorkElement element) {
+        return element.occurrence().share(line.coilSource()) > 0;
     }
 
     /** Rule CHECK-21. */

@@ -3,6 +3,7 @@ package runthrough.report.described;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Coil;
@@ -12,6 +13,7 @@ import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
+import runthrough.plant.Shifts;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.quantity.Kind;
@@ -90,10 +92,18 @@ public final class InputTables {
                 texts.text(Kind.THICKNESS, coil.thickness()),
                 texts.text(Kind.WIDTH, coil.width()),
                 texts.text(Kind.DENSITY, coil.density()),
-                size(coil.size()),
+                size(coil),
                 texts.text(Kind.LENGTH, coil.headCrop()),
                 texts.text(Kind.LENGTH, coil.tailCrop()),
                 Double.isNaN(own) ? "the line's" : texts.text(Kind.SPEED, own));
+    }
+
+    private String size(Coil coil) {
+        String beside = coil.innerDiameter().isPresent()
+                ? ", " + texts.text(Kind.DIAMETER, coil.innerDiameter().getAsDouble()) + " inside, so "
+                        + texts.text(Kind.DIAMETER, coil.outerDiameter().orElseThrow()) + " outside"
+                : "";
+        return size(coil.size()) + beside;
     }
 
     private String size(CoilSize size) {
@@ -190,6 +200,18 @@ public final class InputTables {
         if (process.path() > 0) {
             rows.add("Strip path from accumulator to process", texts.text(Kind.LENGTH, process.path()));
         }
+        process.jointPassage().ifPresent(passage -> {
+            rows.add("Speed while a joint passes, at most", texts.text(Kind.SPEED, passage.speed()));
+            rows.add(
+                    "Strip before and after the joint at this speed",
+                    texts.text(Kind.LENGTH, passage.before()) + ", " + texts.text(Kind.LENGTH, passage.after()));
+        });
+        process.jointBreak().ifPresent(breaks -> {
+            rows.add("Joints that break in the process", texts.text(Kind.SHARE, breaks.chance()));
+            rows.add("Length of the process section", texts.text(Kind.LENGTH, breaks.length()));
+            rows.add("Repair of a broken joint", DistributionText.of(breaks.repair(), Kind.TIME, texts));
+            rows.add("Strip scrapped by a break, beside that of a stop", texts.text(Kind.LENGTH, breaks.scrap()));
+        });
         rows.add("Strip scrapped by a stop", texts.text(Kind.LENGTH, process.scrapPerStop()));
         return rows.table("Process section");
     }
@@ -197,7 +219,11 @@ public final class InputTables {
     private Table change() {
         Rows rows = new Rows();
         rows.add("Practice", practice());
-        rows.add("Crew", Integer.toString(line.change().crew()));
+        line.change()
+                .shifts()
+                .ifPresentOrElse(
+                        shifts -> shifts.list().forEach(shift -> rows.add("Crew, " + shift.name(), crew(shift))),
+                        () -> rows.add("Crew", Integer.toString(line.change().crew())));
         if (line.practice().hasJoiner()) {
             rows.add("Rejected joints", WorkTable.rejects(line.change().reject(), texts));
         }
@@ -211,6 +237,14 @@ public final class InputTables {
         return line.practice().isOneStrip()
                 ? "joined, the process standing meanwhile"
                 : "joined, the process running on stored strip";
+    }
+
+    private String crew(Shifts.Shift shift) {
+        String breaks = shift.breaks().stream()
+                .map(one -> ", " + one.crew() + " in the break from " + texts.text(Kind.TIME, one.begin()) + " to "
+                        + texts.text(Kind.TIME, one.end()))
+                .collect(Collectors.joining());
+        return shift.crew() + " for " + texts.text(Kind.TIME, shift.hours()) + breaks;
     }
 
     private Optional<Table> bending() {
@@ -235,6 +269,9 @@ public final class InputTables {
         rows.add("Replications", Texts.count(run.replications()));
         rows.add("Seed", Long.toString(run.seed()));
         rows.add("Target: share of coil changes to run through", texts.text(Kind.SHARE, run.target()));
+        run.targetWithoutStop()
+                .ifPresent(target ->
+                        rows.add("Target: share of coil changes without a stop", texts.text(Kind.SHARE, target)));
         return rows.table("Run");
     }
 

@@ -40,13 +40,7 @@ public record Deferred(Section section) implements Shape<Raw.Mapping> {
     /** An item may be called by the name that it gives itself. */
     @Override
     public Part item(Raw raw) {
-        List<String> names = raw instanceof Raw.Mapping mapping
-                ? mapping.entries().stream()
-                        .filter(entry -> entry.key().equals("name"))
-                        .map(entry -> entry.value().shown())
-                        .toList()
-                : List.of();
-        return new Part(names, "", this, Optional.of(raw), "", UnaryOperator.identity());
+        return new Part(section.item(raw).names(), "", this, Optional.of(raw), "", UnaryOperator.identity());
     }
 
     @Override

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +30,8 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
 
     /** What a decimal comma leaves behind between braces. */
     private static final Pattern REST_OF_A_NUMBER = Pattern.compile("[0-9].*");
+
+    private static final String NAME = "name";
 
     public Section {
         keys = List.copyOf(keys);
@@ -165,11 +168,26 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
     }
 
     private Raw put(Optional<Raw.Mapping> mapping, String key, Raw value) {
-        Set<String> replaced =
-                ways.stream().flatMap(choice -> choice.excludedBy(key)).collect(Collectors.toSet());
+        Set<String> replaced = ways.stream()
+                .flatMap(choice -> choice.excludedBy(key, written(mapping)))
+                .collect(Collectors.toSet());
         return mapping.orElseGet(() -> new Raw.Mapping(List.of(), value.place()))
                 .without(replaced)
                 .with(key, value);
+    }
+
+    /** An item may be called by the name that it gives itself, where it may give one. */
+    @Override
+    public Part item(Raw raw) {
+        List<String> called = raw instanceof Raw.Mapping mapping && key(NAME) != null
+                ? mapping.find(NAME).stream().map(Raw::shown).toList()
+                : List.of();
+        return new Part(called, "", this, Optional.of(raw), "", UnaryOperator.identity());
+    }
+
+    private static Set<String> written(Optional<Raw.Mapping> mapping) {
+        return mapping.map(given -> given.entries().stream().map(Raw.Entry::key).collect(Collectors.toSet()))
+                .orElse(Set.of());
     }
 
     @Override

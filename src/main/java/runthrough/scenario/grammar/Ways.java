@@ -34,6 +34,11 @@ public record Ways(String what, boolean required, List<Way> ways) {
             return new Way(must, List.of(keys));
         }
 
+        /** Whether {@code key} belongs to this way. */
+        boolean isGoodWith(String key) {
+            return must.contains(key) || may.contains(key);
+        }
+
         String words() {
             return must.size() == 1
                     ? must.get(0)
@@ -65,7 +70,9 @@ public record Ways(String what, boolean required, List<Way> ways) {
         List<Raw.Entry> first = List.of();
         Optional<Way> taken = Optional.empty();
         for (Way way : ways) {
-            List<Raw.Entry> found = entriesOf(mapping, way.must());
+            List<Raw.Entry> found = entriesOf(mapping, way.must()).stream()
+                    .filter(entry -> !goesWithAnother(entry.key(), way, mapping))
+                    .toList();
             if (found.isEmpty()) {
                 continue;
             }
@@ -120,7 +127,7 @@ public record Ways(String what, boolean required, List<Way> ways) {
                 continue;
             }
             for (Raw.Entry entry : entriesOf(mapping, way.may())) {
-                if (taken.isPresent() && taken.get().may().contains(entry.key())) {
+                if (taken.isPresent() && taken.get().isGoodWith(entry.key())) {
                     continue;
                 }
                 context.problems()
@@ -134,28 +141,35 @@ public record Ways(String what, boolean required, List<Way> ways) {
         }
     }
 
+    /** Whether {@code key}, which {@code way} needs, only adds to another way that {@code mapping} takes. */
+    private boolean goesWithAnother(String key, Way way, Raw.Mapping mapping) {
+        return ways.stream()
+                .filter(other -> !other.equals(way) && other.may().contains(key))
+                .anyMatch(other -> !entriesOf(mapping, other.must()).isEmpty());
+    }
+
     private static List<Raw.Entry> entriesOf(Raw.Mapping mapping, List<String> keys) {
         return mapping.entries().stream()
                 .filter(entry -> keys.contains(entry.key()))
                 .toList();
     }
 
-    /** The keys that say in another way what {@code key} says, or only go with such. */
-    Stream<String> excludedBy(String key) {
-        Optional<Way> taken =
-                ways.stream().filter(way -> way.must().contains(key)).findFirst();
+    /** The keys that say in another way what {@code key} says beside those {@code written}, or only go with such. */
+    Stream<String> excludedBy(String key, Set<String> written) {
+        Optional<Way> added = ways.stream()
+                .filter(way -> way.may().contains(key) && written.containsAll(way.must()))
+                .findFirst();
+        Optional<Way> taken = added.or(
+                () -> ways.stream().filter(way -> way.must().contains(key)).findFirst());
         return taken.isEmpty()
                 ? Stream.empty()
-                : keys().filter(other -> !taken.get().must().contains(other)
-                        && !taken.get().may().contains(other));
+                : keys().filter(other -> !taken.get().isGoodWith(other));
     }
 
     /** Whether {@code key} goes with the way that {@code mapping} takes. */
     boolean allows(String key, Raw.Mapping mapping) {
-        return mapping.entries().stream()
-                .map(Raw.Entry::key)
-                .flatMap(this::excludedBy)
-                .noneMatch(key::equals);
+        Set<String> written = mapping.entries().stream().map(Raw.Entry::key).collect(Collectors.toSet());
+        return written.stream().flatMap(given -> excludedBy(given, written)).noneMatch(key::equals);
     }
 
     /** The keys of every way. */

@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSource;
+import runthrough.plant.Joint;
 import runthrough.plant.Line;
 import runthrough.simulation.records.SimulationException;
 import umontreal.ssj.rng.MRG32k3a;
@@ -29,6 +30,12 @@ public final class CoilFeed {
     private final double[] sizeDraw;
     private final int mask;
     private int drawn;
+
+    /** Coils mostly come in the same few pairs: the last one asked for is kept. */
+    private @Nullable Joint joint;
+
+    private @Nullable Coil jointEnds;
+    private @Nullable Coil jointBegins;
 
     /** The coils of {@code line}, of which up to {@code lookAhead} beyond the running one may be asked for. */
     public CoilFeed(Line line, Streams streams, int lookAhead) {
@@ -69,9 +76,16 @@ public final class CoilFeed {
         return coil[number & mask];
     }
 
-    /** The wider (m) of the two strips of coil change {@code change}: coil {@code change} and the one after it. */
-    public double widerOf(int change) {
-        return Math.max(coil(change).width(), coil(change + 1).width());
+    /** What coil {@code change} and the one after it are to the work that joins them. */
+    public Joint joint(int change) {
+        Coil ends = coil(change);
+        Coil begins = coil(change + 1);
+        if (joint == null || ends != jointEnds || begins != jointBegins) {
+            joint = Joint.between(ends, begins);
+            jointEnds = ends;
+            jointBegins = begins;
+        }
+        return joint;
     }
 
     /**

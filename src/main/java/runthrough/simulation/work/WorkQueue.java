@@ -3,6 +3,7 @@ package runthrough.simulation.work;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import runthrough.plant.Joint;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.simulation.random.CoilFeed;
@@ -44,7 +45,6 @@ final class WorkQueue {
         boolean isRandom = element.occurrence() instanceof Occurrence.Chance;
         return new Item(
                 element,
-                element.time() instanceof WorkElement.WorkTime.Travel,
                 new Sampler(element.name(), element.time().drawn(), streams, Source.duration(list, index)),
                 isRandom ? streams.draws(Source.chance(list, index)) : null,
                 measured(element, rows));
@@ -78,6 +78,9 @@ final class WorkQueue {
         if (occurrence instanceof Occurrence.Every every) {
             return change % every.n() == 0;
         }
+        if (occurrence instanceof Occurrence.When when) {
+            return when.isMetAt(feed.joint(change));
+        }
         if (occurrence instanceof Occurrence.Chance chance && item.chance != null) {
             return item.chance.next(change, pass) < chance.p();
         }
@@ -93,17 +96,17 @@ final class WorkQueue {
                 return time;
             }
         }
-        double width = item.isAcross ? feed.widerOf(change) : Double.NaN;
-        return item.element.time().duration(item.time.next(change, pass), width);
+        double drawn = item.time.next(change, pass);
+        if (item.element.time() instanceof WorkElement.WorkTime.Travel travel) {
+            Joint joint = feed.joint(change);
+            return travel.duration(drawn, joint.width(), joint.thickness());
+        }
+        return drawn;
     }
 
-    /**
-     * An element, and what it draws from; {@code isAcross} where it depends on the width of the strip, {@code chance} only
-     * where it is random whether it is done.
-     */
+    /** An element, and what it draws from; {@code chance} only where it is random whether it is done. */
     private record Item(
             WorkElement element,
-            boolean isAcross,
             Sampler time,
             @Nullable SourceDraws chance,
             @Nullable Measured measured) {}

@@ -74,6 +74,6 @@ public final class LimitsStudy {
     private static RunPlan longRun(RunPlan plan) {
         int asked = plan.extent() instanceof RunPlan.Extent.Changes changes ? changes.changes() : 0;
         RunPlan.Extent extent = new RunPlan.Extent.Changes(Math.max(asked, plan.leaveOut() + LONG_RUN));
-        return new RunPlan(extent, plan.leaveOut(), plan.replications(), plan.seed(), plan.target());
+        return plan.withExtent(extent);
     }
 }

@@ -107,7 +107,7 @@ public final class LogStudy {
                 "logged joint", new WorkElement.WorkTime.Timed(times), new WorkElement.Occurrence.Always(), true);
         CoilChange change = line.change();
         return line.with(
-                new CoilChange(change.crew(), List.of(), List.of(), List.of(joint), new CoilChange.Reject.Never()));
+                change.withWork(List.of(), List.of(), List.of(joint)).withReject(new CoilChange.Reject.Never()));
     }
 
     /** Joint cycle times (s) at which the shares of the line and of the model are given. */

@@ -82,7 +82,7 @@ final class RandomnessStudy {
             throw new StudyException("no coil change is left to look at beyond the " + plan.leaveOut()
                     + " left out; give a longer run, or fewer coil changes to leave out");
         }
-        return new RunPlan(new Extent.Changes(least), plan.leaveOut(), plan.replications(), plan.seed(), plan.target());
+        return plan.withExtent(new Extent.Changes(least));
     }
 
     /** Coil changes looked at in each replication. */

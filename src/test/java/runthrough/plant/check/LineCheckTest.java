@@ -147,12 +147,26 @@ class LineCheckTest {
         }
 
         @Test
-        void restartLevelBelowStopLevel_isWarnedOf() {
-            // Rule CHECK-13.
-            assertWarning(
+        void restartLevelBelowStopLevel_isRefused() {
+            // Rule CHECK-13; x_stop(1.5 m/s) = 0 m + 1.5^2/(2 * 0.5) m = 2.25 m
+            assertError(
                     line().restart(2, Distribution.constant(0)),
-                    "process.restart.level = 2 m; should be at least the level at which the process must stop from"
-                            + " 90 m/min, 2.25 m. The process would restart into its next stop: give a higher level.");
+                    "process.restart.level = 2 m; must be at least the level at which the process must stop from"
+                            + " 90 m/min, 2.25 m. The process would restart into its next stop, again and again: give a"
+                            + " higher level.");
+        }
+
+        @Test
+        void restartLevelAtStopLevel_isRefusedWhereTheEntryTakesTimeToSpeedUp() {
+            assertError(
+                    line().restart(2.25, Distribution.constant(0)),
+                    "process.restart.level = 2.25 m; must be more than the level at which the process must stop from"
+                            + " 90 m/min, 2.25 m. The process would restart into its next stop, again and again: give a"
+                            + " higher level.");
+            LineBuilder atOnce = line().entry(2, 2.5, Double.POSITIVE_INFINITY, 0.5);
+            assertThat(LineCheck.check(
+                            atOnce.restart(2.25, Distribution.constant(0)).build()))
+                    .isEmpty();
         }
 
         @Test

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Bending;
@@ -13,14 +14,17 @@ import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
+import runthrough.plant.Difference;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
+import runthrough.plant.Shifts;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
+import runthrough.plant.TravelSpeed;
 import runthrough.plant.WorkElement;
 import runthrough.quantity.Kind;
 import runthrough.quantity.UnitSystem;
@@ -72,6 +76,94 @@ class InputTablesTest {
                 .contains("mass uniform, 8 t to 12 t");
         assertThat(coilRow(new CoilSize.ByDiameters(1.45, 0.508, 0.95)))
                 .contains("diameter 1450 mm outside, 508 mm inside, winding factor 0.95");
+    }
+
+    @Test
+    void innerDiameterBesideALengthGivesTheOuterOne() {
+        // sqrt(0.5^2 + 4 * 0.002 * 300 pi/pi) = sqrt(2.65) = 1.62788 m
+        Coil coil = new Coil(
+                        "x",
+                        0.002,
+                        0.24,
+                        7850,
+                        new CoilSize.ByLength(Distribution.constant(300 * Math.PI)),
+                        0,
+                        0,
+                        OptionalDouble.empty())
+                .withInnerDiameter(0.5);
+        assertThat(InputTables.of(Invented.request(with(new CoilSource.Repeated(coil))))
+                        .get(0)
+                        .rows()
+                        .get(0))
+                .contains("length 942.478 m, 500 mm inside, so 1627.88 mm outside");
+    }
+
+    @Test
+    void peopleShiftsAndConditionsAreListedWhenDescribed() {
+        WorkElement load = new WorkElement(
+                        "load",
+                        new WorkElement.WorkTime.Timed(Distribution.constant(90)),
+                        new WorkElement.Occurrence.Always(),
+                        false)
+                .withPeople(2)
+                .notToBePutDown();
+        WorkElement weld = new WorkElement(
+                "weld",
+                new WorkElement.WorkTime.Travel(
+                        new TravelSpeed.ByThickness(
+                                List.of(new TravelSpeed.Row(0.001, 0.05), new TravelSpeed.Row(0.003, 0.02))),
+                        Distribution.constant(6)),
+                new WorkElement.Occurrence.When(Set.of(Difference.PRODUCT, Difference.WIDTH)),
+                true);
+        Shifts shifts = new Shifts(List.of(
+                new Shifts.Shift("early", 28_800, 2, List.of(new Shifts.Break(14_400, 1800, 1))),
+                new Shifts.Shift("late", 21_600, 1, List.of())));
+        Line line = with(
+                LINE.change().withWork(List.of(load), List.of(), List.of(weld)).withShifts(shifts));
+        assertThat(table(line, "Work of a coil change").rows())
+                .containsExactly(
+                        List.of("prepare", "load", "90 s", "always", "2, not to be put down"),
+                        List.of(
+                                "join, strip standing",
+                                "weld",
+                                "across the strip at 3000 mm/min for 1 mm, 1200 mm/min for 3 mm, plus 6 s",
+                                "when the width or the product differs",
+                                "1"));
+        assertThat(table(line, "Coil change").rows())
+                .contains(
+                        List.of("Crew, early", "2 for 8 h, 1 in the break from 4 h to 4.5 h"),
+                        List.of("Crew, late", "1 for 6 h"));
+    }
+
+    @Test
+    void jointsOnTheirWayAndTheSecondTargetAreListedWhenDescribed() {
+        Line line = new Line(
+                LINE.coilSource(),
+                LINE.entry(),
+                LINE.accumulator(),
+                LINE.process()
+                        .withJoints(
+                                Optional.of(new ProcessSection.JointPassage(0.3, 5, 10)),
+                                Optional.of(new ProcessSection.JointBreak(0.001, 40, Distribution.constant(1200), 30))),
+                LINE.change(),
+                LINE.practice(),
+                Optional.empty());
+        assertThat(table(line, "Process section").rows())
+                .contains(
+                        List.of("Speed while a joint passes, at most", "18 m/min"),
+                        List.of("Strip before and after the joint at this speed", "5 m, 10 m"),
+                        List.of("Joints that break in the process", "0.1 %"),
+                        List.of("Length of the process section", "40 m"),
+                        List.of("Repair of a broken joint", "20 min"),
+                        List.of("Strip scrapped by a break, beside that of a stop", "30 m"));
+        SimulationRequest request = Invented.request(LINE);
+        request = request.with(request.run().withTargetWithoutStop(OptionalDouble.of(0.999)));
+        assertThat(InputTables.of(request))
+                .filteredOn(table -> table.caption().equals("Run"))
+                .singleElement()
+                .extracting(Table::rows)
+                .asString()
+                .contains("Target: share of coil changes without a stop, 99.9 %");
     }
 
     @Test

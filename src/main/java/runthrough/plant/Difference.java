@@ -1,0 +1,38 @@
+package runthrough.plant;
+
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/** What may differ between the two coils of a coil change. */
+public enum Difference {
+    WIDTH,
+    THICKNESS,
+    /** The name of the product; coils without one are alike in it. */
+    PRODUCT;
+
+    /** Every set of differences, by its bits, so that none is made for each coil change. */
+    private static final List<Set<Difference>> SETS = IntStream.range(0, 1 << values().length)
+            .mapToObj(Difference::ofBits)
+            .toList();
+
+    private static Set<Difference> ofBits(int bits) {
+        Set<Difference> set = EnumSet.noneOf(Difference.class);
+        for (Difference one : values()) {
+            if ((bits >> one.ordinal() & 1) == 1) {
+                set.add(one);
+            }
+        }
+        return Collections.unmodifiableSet(set);
+    }
+
+    /** All that differs between two coils. */
+    static Set<Difference> between(Coil one, Coil other) {
+        int bits = (one.width() == other.width() ? 0 : 1 << WIDTH.ordinal())
+                | (one.thickness() == other.thickness() ? 0 : 1 << THICKNESS.ordinal())
+                | (one.product().equals(other.product()) ? 0 : 1 << PRODUCT.ordinal());
+        return SETS.get(bits);
+    }
+}

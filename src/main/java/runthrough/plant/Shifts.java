@@ -1,0 +1,76 @@
+package runthrough.plant;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Who is there to attend to coil changes, shift by shift. The list repeats from time 0 on.
+ *
+ * @param list at least one
+ */
+public record Shifts(List<Shift> list) {
+    public Shifts {
+        list = List.copyOf(list);
+        if (list.isEmpty()) {
+            throw new IllegalArgumentException("no shifts; give at least one");
+        }
+    }
+
+    /** How many people there ever are at the same time. */
+    public int largestCrew() {
+        return list.stream().flatMapToInt(Shift::crews).max().orElseThrow();
+    }
+
+    /** How long they all take together (s), after which they repeat. */
+    public double length() {
+        return list.stream().mapToDouble(Shift::hours).sum();
+    }
+
+    /**
+     * One shift.
+     *
+     * @param name how the user calls it, for reports
+     * @param hours how long it lasts (s), {@code > 0}
+     * @param crew how many people, {@code >= 1}
+     * @param breaks in any order; {@link LineCheck} refuses those that overlap or leave the shift
+     */
+    public record Shift(String name, double hours, int crew, List<Break> breaks) {
+        public Shift {
+            Ranges.finitePositive("hours of a shift", hours);
+            Ranges.atLeastOne("crew", crew);
+            breaks = List.copyOf(breaks);
+        }
+
+        /** How many people there are, in each part of it. */
+        IntStream crews() {
+            return IntStream.concat(IntStream.of(crew), breaks.stream().mapToInt(Break::crew));
+        }
+
+        /** How it is called when it has no name of its own: by its place, from 0. */
+        public static String nameByPlace(int index) {
+            return "shift " + (index + 1);
+        }
+    }
+
+    /**
+     * A part of a shift with another number of people.
+     *
+     * @param begin after the start of the shift (s), {@code >= 0}
+     * @param length (s), {@code > 0}
+     * @param crew how many people stay, {@code >= 0}
+     */
+    public record Break(double begin, double length, int crew) {
+        public Break {
+            Ranges.notNegative("begin of a break", begin);
+            Ranges.finitePositive("length of a break", length);
+            if (crew < 0) {
+                throw new IllegalArgumentException("crew = " + crew + "; must be 0 or more");
+            }
+        }
+
+        /** When it ends, after the start of the shift (s). */
+        public double end() {
+            return begin + length;
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package runthrough.simulation.random;
+
+/**
+ * The counter-based random number generator Philox4x32-10: four words of 32 bits that are a function of a key (the seed) and a
+ * counter of four words (what the number is for), and of nothing else. What it holds is the block computed last.
+ *
+ * <p>Source: J. K. Salmon, M. A. Moraes, R. O. Dror and D. E. Shaw, "Parallel Random Numbers: As Easy as 1, 2, 3", Proceedings of
+ * SC11, 2011, section 3.3; its multipliers and key increments.
+ */
+final class Philox {
+    private static final int ROUNDS = 10;
+    private static final long MULTIPLIER_0 = 0xD2511F53L;
+    private static final long MULTIPLIER_1 = 0xCD9E8D57L;
+    private static final int KEY_STEP_0 = 0x9E3779B9;
+    private static final int KEY_STEP_1 = 0xBB67AE85;
+    private static final long LOW_WORD = 0xFFFFFFFFL;
+
+    private final int key0;
+    private final int key1;
+    private int word0;
+    private int word1;
+    private int word2;
+    private int word3;
+
+    /** The generator of {@code seed}: its low word is the first word of the key, its high word the second. */
+    Philox(long seed) {
+        key0 = (int) seed;
+        key1 = (int) (seed >>> 32);
+    }
+
+    /** Computes the block of a counter. */
+    void block(int counter0, int counter1, int counter2, int counter3) {
+        int c0 = counter0;
+        int c1 = counter1;
+        int c2 = counter2;
+        int c3 = counter3;
+        int k0 = key0;
+        int k1 = key1;
+        for (int round = 0; round < ROUNDS; round++) {
+            long product0 = MULTIPLIER_0 * (c0 & LOW_WORD);
+            long product1 = MULTIPLIER_1 * (c2 & LOW_WORD);
+            c0 = (int) (product1 >>> 32) ^ c1 ^ k0;
+            c1 = (int) product1;
+            c2 = (int) (product0 >>> 32) ^ c3 ^ k1;
+            c3 = (int) product0;
+            k0 += KEY_STEP_0;
+            k1 += KEY_STEP_1;
+        }
+        word0 = c0;
+        word1 = c1;
+        word2 = c2;
+        word3 = c3;
+    }
+
+    /**
+     * A number in (0, 1) from the first two words of the block: the middle of one of 2^52 equal intervals, so that neither end
+     * is ever met.
+     */
+    double uniform() {
+        long interval = (word0 & LOW_WORD) << 20 | word1 >>> 12;
+        return (interval + 0.5) * 0x1p-52;
+    }
+
+    /** The four words of the block. */
+    int[] words() {
+        return new int[] {word0, word1, word2, word3};
+    }
+}
