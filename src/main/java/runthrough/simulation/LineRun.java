@@ -27,7 +27,7 @@ import runthrough.simulation.work.WorkLists;
  *
  * <p>Rules TIME-1, TIME-2, TIME-3, TIME-4, NUM-5.
  */
-final class LineRun implements Watched, CoilChangeEvents {
+final class LineRun implements Watched, CoilChangeEvents, ChangeWork.Events {
     /** Relative; a coil of exactly the length needed is long enough. */
     private static final double ROUNDING = 1e-12;
 
@@ -54,7 +54,8 @@ final class LineRun implements Watched, CoilChangeEvents {
         statistics = new RunStatistics(line, state);
         motion = new LineMotion(setting, state, calendar, statistics, streams, this);
         joint = new Joint(line, feed, statistics, streams);
-        work = new ChangeWork(line, new WorkLists(line, feed, streams), joint, calendar, recorder, this::jointReleased);
+        work = new ChangeWork(
+                line, new WorkLists(line, feed, streams), joint, calendar, recorder, this::coilLasts, this);
     }
 
     /** Runs from time 0 to the end of the plan, as replication {@code index}. */
@@ -134,6 +135,7 @@ final class LineRun implements Watched, CoilChangeEvents {
             statistics.beginTotals(calendar.now());
         }
         statistics.changeBegins(calendar.now(), feed.kind(number), feed.kind(number + 1));
+        work.changeStarts();
         motion.runOut();
     }
 
@@ -145,13 +147,28 @@ final class LineRun implements Watched, CoilChangeEvents {
     }
 
     /** T2. */
-    private void jointReleased() {
+    @Override
+    public void jointReleased() {
         catchUp();
         Coil coil = feed.coil(work.runningCoil());
         double usable = joint.usableLength();
-        statistics.jointReleased(calendar.now(), work.waited(), joint.pass());
+        statistics.jointReleased(calendar.now(), work.waiting().forPreparation(), joint.pass());
         motion.release(coil, usable);
+    }
+
+    @Override
+    public void afterRelease() {
         replan();
+    }
+
+    @Override
+    public void entryMatched() {
+        work.entryMatched();
+    }
+
+    private double coilLasts() {
+        catchUp();
+        return motion.coilLasts();
     }
 
     @Override

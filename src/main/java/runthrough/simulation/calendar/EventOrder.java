@@ -12,6 +12,8 @@ public enum EventOrder {
     RAMP_ENDS,
     /** 2: creep marks. Also the tail stops and the entry is settled here: both follow from the end of a ramp, at once. */
     MARK_REACHED,
+    /** 3: timers; the ends of shifts and breaks before the others. */
+    CREW_CHANGES,
     /** 3: timers (work elements, restart delay, end of downtime), in the order in which they were set. */
     TIMER,
     /** 4: process downtime falls due. */

@@ -9,6 +9,9 @@ public interface CoilChangeEvents {
     /** T1: the tail stands in the joiner. */
     void tailStops();
 
+    /** The entry has become matched. */
+    void entryMatched();
+
     /** The tail of the running coil has left its uncoiler, before T1. */
     void tailLeavesUncoiler();
 }

@@ -23,6 +23,7 @@ public final class LineMotion {
     private final LevelWatch levels;
     private final JointTracker joints;
     private final UncoilerWatch uncoiler;
+    private boolean wasMatched = true;
 
     /**
      * The motion of {@code state}.
@@ -88,9 +89,7 @@ public final class LineMotion {
             changes.tailStops();
             planEnds();
         }
-        if (entry.isMatched()) {
-            statistics.matched(calendar.now());
-        }
+        noteMatching();
         next.clear();
         process.offerTo(next);
         entry.offerTo(next);
@@ -100,6 +99,28 @@ public final class LineMotion {
         joints.offerTo(next);
         uncoiler.offerTo(next);
         next.schedule();
+    }
+
+    private void noteMatching() {
+        boolean isMatched = entry.isMatched();
+        if (isMatched) {
+            statistics.matched(calendar.now());
+            if (!wasMatched) {
+                changes.entryMatched();
+            }
+        }
+        wasMatched = isMatched;
+    }
+
+    /**
+     * How long (s) the running coil lasts at the speed that the process heads for, less what the accumulator would still take;
+     * endless where the process heads for rest, and without an accumulator.
+     */
+    public double coilLasts() {
+        if (!state.hasAccumulator || state.target() == 0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return (state.remaining - Math.max(0, state.capacity - state.level)) / state.target();
     }
 
     private void planEnds() {

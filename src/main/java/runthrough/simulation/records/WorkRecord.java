@@ -1,5 +1,7 @@
 package runthrough.simulation.records;
 
+import java.util.List;
+
 /**
  * One work element done once; times in seconds of simulated time.
  *
@@ -8,9 +10,22 @@ package runthrough.simulation.records;
  * @param list which of the three lists it stands in
  * @param element its place in that list, from 0
  * @param start when it began
- * @param end when it ended, or NaN when the run ended first
+ * @param end when it ended
+ * @param putDown when it rested meanwhile, in order
  */
-public record WorkRecord(int change, int pass, WorkList list, int element, double start, double end) {
+public record WorkRecord(int change, int pass, WorkList list, int element, double start, double end, List<PutDown> putDown) {
+
+    public WorkRecord {
+        putDown = List.copyOf(putDown);
+    }
+
+    /**
+     * A time in which a preparation rested, because its people were wanted at the joint (s).
+     *
+     * @param from when it was put down
+     * @param to when it was taken up again
+     */
+    public record PutDown(double from, double to) {}
 
     /** The three lists of work. */
     public enum WorkList {

@@ -1,39 +1,63 @@
 package runthrough.simulation.work;
 
+import java.util.function.DoubleSupplier;
 import runthrough.plant.Line;
 import runthrough.simulation.account.Recorder;
 import runthrough.simulation.calendar.EventCalendar;
+import runthrough.simulation.calendar.EventOrder;
 
 /**
- * The people's side of a coil change: who prepares which coil when, and the work on the standing strip.
+ * The people's side of a coil change: who does what when. Whatever may let something begin calls {@link #giveWork}, where
+ * everything begins that can: first the work on the standing strip, for which a preparation is put down where people lack, then
+ * preparation.
  *
  * <p>Coil 1 runs at time 0. Preparing coil j may begin when the tail of coil j - U has left its uncoiler and coil j - 1 is
- * prepared. A crew of one begins the tail work before any preparation, finishes a preparation once begun, and with the strip
- * standing prepares only the coil that the joint waits for.
+ * prepared.
  *
  * <p>Rules CHANGE-2, CHANGE-6, CHANGE-7, CHANGE-9, CHANGE-11, CREW-1, CREW-2, CREW-3, CREW-4.
  */
 public final class ChangeWork {
     private final Joint joint;
     private final EventCalendar calendar;
-    private final Runnable onRelease;
+    private final Events events;
+    private final DoubleSupplier coilLasts;
     private final int uncoilers;
-    private final boolean single;
+    private final int mostPeopleAtJoint;
 
+    private final Crew crew;
+    private final EventCalendar.Timer crewChanges;
     private final WorkSequence prepare;
-    private final WorkSequence redoPrepare;
+    private final WorkSequence prepareAgain;
     private final WorkSequence tail;
     private final WorkSequence join;
+    private final Waiting waiting;
 
     private int running = 1;
     private int prepared = 1;
     private int lastGone;
-    private boolean preparing;
-    private boolean standing;
-    private boolean tailWaitsForCrew;
-    private boolean joinWaitsForCoil;
-    private double waitingSince;
-    private double waited;
+    private Phase phase = Phase.STRIP_RUNS;
+    private boolean giving;
+    private boolean releasing;
+
+    /** How far a coil change is. */
+    private enum Phase {
+        STRIP_RUNS,
+        /** The joint was rejected: preparation is done again. */
+        PREPARING_AGAIN,
+        TAIL,
+        /** The tail is ready; the next coil may not be. */
+        AWAITING_COIL,
+        JOIN
+    }
+
+    /** What the work brings about. */
+    public interface Events {
+        /** The joint is good (T2). */
+        void jointReleased();
+
+        /** After {@link #jointReleased}, when people have been given work. */
+        void afterRelease();
+    }
 
     /**
      * The work of {@code line}.
@@ -42,19 +66,31 @@ public final class ChangeWork {
      * @param joint made by it
      * @param calendar of the run
      * @param recorder shown each element that is done
-     * @param onRelease called when the joint is good (T2)
+     * @param coilLasts how long (s) the strip to come of the running coil lasts, see rule CREW-7
+     * @param events takes T2
      */
     public ChangeWork(
-            Line line, WorkLists lists, Joint joint, EventCalendar calendar, Recorder recorder, Runnable onRelease) {
+            Line line,
+            WorkLists lists,
+            Joint joint,
+            EventCalendar calendar,
+            Recorder recorder,
+            DoubleSupplier coilLasts,
+            Events events) {
         this.joint = joint;
         this.calendar = calendar;
-        this.onRelease = onRelease;
+        this.coilLasts = coilLasts;
+        this.events = events;
         uncoilers = line.entry().uncoilers();
-        single = line.change().crew() == 1;
-        prepare = new WorkSequence(lists.prepare(), calendar, recorder, this::coilPrepared);
-        redoPrepare = new WorkSequence(lists.prepare(), calendar, recorder, this::beginTail);
-        tail = new WorkSequence(lists.tail(), calendar, recorder, this::tailDone);
-        join = new WorkSequence(lists.join(), calendar, recorder, this::joinDone);
+        mostPeopleAtJoint =
+                Math.max(lists.tail().mostPeople(), lists.join().mostPeople());
+        crew = new Crew(line.change());
+        crewChanges = calendar.timer("change of the crew", EventOrder.CREW_CHANGES, this::crewChanges);
+        prepare = new WorkSequence(lists.prepare(), calendar, recorder, this::giveWork);
+        prepareAgain = new WorkSequence(lists.prepare(), calendar, recorder, this::giveWork);
+        tail = new WorkSequence(lists.tail(), calendar, recorder, this::giveWork);
+        join = new WorkSequence(lists.join(), calendar, recorder, this::giveWork);
+        waiting = new Waiting(lists.prepare().size());
     }
 
     /** Number of the running coil, from 1; also that of the coil change that ends it. */
@@ -62,92 +98,205 @@ public final class ChangeWork {
         return running;
     }
 
+    /** How long the strip has waited at the latest joint, and for what. */
+    public Waiting waiting() {
+        return waiting;
+    }
+
     /** At time 0 the preparation of the coils on the other uncoilers may begin. */
     public void begin() {
-        prepareNext();
+        awaitCrewChange();
+        giveWork();
+    }
+
+    private void awaitCrewChange() {
+        crewChanges.stopIfPending();
+        double next = crew.nextChange();
+        if (next < Double.POSITIVE_INFINITY) {
+            crewChanges.start(Math.max(0, next - calendar.now()));
+        }
+    }
+
+    private void crewChanges() {
+        int before = crew.people();
+        crew.reach(calendar.now());
+        awaitCrewChange();
+        if (crew.people() > before) {
+            giveWork();
+        }
     }
 
     /** The running coil's tail has left its uncoiler. */
     public void tailLeftUncoiler() {
         lastGone = running;
-        prepareNext();
+        giveWork();
+    }
+
+    /** The entry has become matched. */
+    public void entryMatched() {
+        giveWork();
+    }
+
+    /** The coil change starts (T0). */
+    public void changeStarts() {
+        crew.hold();
+    }
+
+    /** Index of the shift by the clock, from 0. */
+    public int shift() {
+        return crew.shift();
     }
 
     /** The tail has stopped in the joiner (T1). */
     public void tailStopped() {
-        standing = true;
-        joint.begin(running);
-        waited = 0;
-        waitingSince = calendar.now();
         lastGone = running;
-        tailWaitsForCrew = single && preparing;
-        if (!tailWaitsForCrew) {
-            beginTail();
-        }
-        prepareNext();
-    }
-
-    private void prepareNext() {
-        int next = prepared + 1;
-        boolean crewIsFree = !single || !standing || (joinWaitsForCoil && next == running + 1);
-        if (!preparing && next <= lastGone + uncoilers && crewIsFree) {
-            preparing = true;
-            prepare.begin(next - 1, 1);
-        }
-    }
-
-    private void coilPrepared() {
-        preparing = false;
-        prepared++;
-        if (tailWaitsForCrew) {
-            tailWaitsForCrew = false;
-            beginTail();
-        } else if (joinWaitsForCoil && prepared > running) {
-            beginJoin();
-        }
-        prepareNext();
+        joint.begin(running);
+        waiting.begin(calendar.now());
+        beginTail();
+        giveWork();
     }
 
     private void beginTail() {
-        endWait();
+        phase = Phase.TAIL;
         tail.begin(running, joint.pass());
     }
 
-    private void tailDone() {
-        waitingSince = calendar.now();
-        if (prepared > running) {
-            beginJoin();
-        } else {
-            joinWaitsForCoil = true;
-            prepareNext();
+    /** Begins whatever can begin, the joint's work first, until nothing more can. */
+    private void giveWork() {
+        if (giving) {
+            return;
+        }
+        giving = true;
+        waiting.until(calendar.now());
+        while (proceedAtJoint() || proceedWithPreparation()) {
+            // What has begun or ended may let something else begin.
+        }
+        waiting.from(calendar.now(), waitsFor(), awaitedElement());
+        giving = false;
+        if (releasing) {
+            releasing = false;
+            events.afterRelease();
         }
     }
 
-    private void beginJoin() {
-        joinWaitsForCoil = false;
-        endWait();
+    private boolean proceedAtJoint() {
+        return switch (phase) {
+            case STRIP_RUNS -> false;
+            case AWAITING_COIL -> beginJoin();
+            case PREPARING_AGAIN, TAIL, JOIN -> atJoint().isDone() ? endPhase() : beginAtJoint();
+        };
+    }
+
+    /** The list that is worked on at the joint. */
+    private WorkSequence atJoint() {
+        return phase == Phase.TAIL ? tail : phase == Phase.JOIN ? join : prepareAgain;
+    }
+
+    private boolean beginJoin() {
+        if (prepared <= running) {
+            return false;
+        }
+        phase = Phase.JOIN;
         join.begin(running, joint.pass());
+        return true;
     }
 
-    private void endWait() {
-        if (joint.pass() == 1) {
-            waited += calendar.now() - waitingSince;
+    private boolean endPhase() {
+        switch (phase) {
+            case PREPARING_AGAIN -> beginTail();
+            case TAIL -> phase = Phase.AWAITING_COIL;
+            default -> endJoin();
         }
+        return true;
     }
 
-    private void joinDone() {
+    private void endJoin() {
         if (joint.isGoodNow()) {
-            standing = false;
+            phase = Phase.STRIP_RUNS;
             running++;
-            onRelease.run();
-            prepareNext();
+            crew.letGo(calendar.now());
+            awaitCrewChange();
+            events.jointReleased();
+            releasing = true;
         } else {
-            redoPrepare.begin(running, joint.pass());
+            phase = Phase.PREPARING_AGAIN;
+            prepareAgain.begin(running, joint.pass());
         }
     }
 
-    /** How long the last joint waited for preparation (s). */
-    public double waited() {
-        return waited;
+    /** Begins work at the joint, for which a preparation is put down where that frees enough people. */
+    private boolean beginAtJoint() {
+        WorkSequence work = atJoint();
+        if (!work.isWaiting()) {
+            return false;
+        }
+        int wanted = work.people();
+        if (free() < wanted
+                && prepare.isUnderWay()
+                && prepare.mayBePutDown()
+                && free() + prepare.people() >= wanted) {
+            prepare.putDown();
+        }
+        if (free() < wanted) {
+            return false;
+        }
+        work.proceed();
+        return true;
+    }
+
+    private boolean proceedWithPreparation() {
+        if (prepare.isIdle()) {
+            int next = prepared + 1;
+            if (next > lastGone + uncoilers) {
+                return false;
+            }
+            prepare.begin(next - 1, 1);
+            return true;
+        }
+        if (prepare.isDone()) {
+            prepared++;
+            prepare.clear();
+            return true;
+        }
+        if (prepare.isUnderWay() || free() < prepare.people() || !mayProceed()) {
+            return false;
+        }
+        prepare.proceed();
+        return true;
+    }
+
+    /**
+     * Whether the next element of preparation would be in nobody's way: one that may be put down never is. Of any other the
+     * people left over must suffice for the largest element at the joint, or it must be expected to end before the coil does, or
+     * be what the joint waits for.
+     */
+    private boolean mayProceed() {
+        if (prepare.mayBePutDown() || crew.people() - prepare.people() >= mostPeopleAtJoint) {
+            return true;
+        }
+        return phase == Phase.STRIP_RUNS
+                ? prepare.meanTime() <= coilLasts.getAsDouble()
+                : phase == Phase.AWAITING_COIL && prepare.change() == running;
+    }
+
+    private int free() {
+        int busy = prepare.isUnderWay() ? prepare.people() : 0;
+        if (phase != Phase.STRIP_RUNS && phase != Phase.AWAITING_COIL && atJoint().isUnderWay()) {
+            busy += atJoint().people();
+        }
+        return crew.people() - busy;
+    }
+
+    private Waiting.For waitsFor() {
+        return switch (phase) {
+            case STRIP_RUNS -> Waiting.For.NOTHING;
+            case PREPARING_AGAIN, AWAITING_COIL -> Waiting.For.PREPARATION;
+            case TAIL, JOIN -> atJoint().isUnderWay() ? Waiting.For.NOTHING : Waiting.For.PEOPLE;
+        };
+    }
+
+    /** Place of the element of preparation that is waited for, from 0, where one is. */
+    private int awaitedElement() {
+        return phase == Phase.PREPARING_AGAIN ? prepareAgain.element() : prepare.element();
     }
 }

@@ -1,5 +1,6 @@
 package runthrough.simulation.work;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -58,6 +59,26 @@ final class WorkQueue {
                         .map(draws -> new Measured(draws, from))
                         .orElseThrow()
                 : null;
+    }
+
+    /** How many people element {@code index} takes. */
+    int people(int index) {
+        return items[index].element.people();
+    }
+
+    /** The most people that any element takes; 0 of an empty list. */
+    int mostPeople() {
+        return Arrays.stream(items).mapToInt(item -> item.element.people()).max().orElse(0);
+    }
+
+    /** Whether element {@code index} may be put down for work on the joint. */
+    boolean mayBePutDown(int index) {
+        return items[index].element.putDown();
+    }
+
+    /** Mean duration (s) of element {@code index} in coil change {@code change}, where it is done. */
+    double meanTime(int index, int change) {
+        return items[index].element.meanDuration(feed.joint(change));
     }
 
     WorkList list() {

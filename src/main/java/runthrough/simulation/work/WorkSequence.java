@@ -1,62 +1,159 @@
 package runthrough.simulation.work;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import runthrough.simulation.account.Recorder;
 import runthrough.simulation.calendar.EventCalendar;
 import runthrough.simulation.calendar.EventOrder;
 import runthrough.simulation.records.WorkRecord;
+import runthrough.simulation.records.WorkRecord.PutDown;
 
 /**
- * Does the elements of one list one after another, then says that it is done.
+ * One list of work elements, done one after another. It knows what comes next and how long it takes; {@link ChangeWork}, which
+ * has the people, says when it begins.
  *
- * <p>Rule CHANGE-1.
+ * <p>Rules CHANGE-1, ORDER-3.
  */
 final class WorkSequence {
+    /** An element with less time left than this (s) is finished, not put down. */
+    private static final double NEARLY_DONE = 1e-9;
+
+    private enum State {
+        /** There is no list to do. */
+        IDLE,
+        /** The next element has yet to begin. */
+        WAITING,
+        UNDER_WAY,
+        /** Begun, and left for the joint. */
+        PUT_DOWN,
+        /** The whole list is done. */
+        DONE
+    }
+
     private final WorkQueue queue;
     private final Recorder recorder;
     private final EventCalendar calendar;
     private final EventCalendar.Timer timer;
-    private final Runnable whenDone;
+    private final List<PutDown> putDown = new ArrayList<>();
+    private State state = State.IDLE;
     private int change;
     private int pass;
-    private int next;
+    private int element;
     private double begun;
+    private double left;
+    private double leftSince;
 
-    WorkSequence(WorkQueue queue, EventCalendar calendar, Recorder recorder, Runnable whenDone) {
+    /** Does the elements of {@code queue}; {@code whenElementEnds} is called after each. */
+    WorkSequence(WorkQueue queue, EventCalendar calendar, Recorder recorder, Runnable whenElementEnds) {
         this.queue = queue;
         this.calendar = calendar;
         this.recorder = recorder;
-        this.whenDone = whenDone;
-        timer = calendar.timer(queue.list().name().toLowerCase(Locale.ROOT), EventOrder.TIMER, this::elementDone);
+        timer = calendar.timer(queue.list().name().toLowerCase(Locale.ROOT), EventOrder.TIMER, () -> {
+            endElement();
+            whenElementEnds.run();
+        });
     }
 
     /**
-     * Begins the list for coil change {@code onChange}, pass {@code ofJoint} from 1; passes after the first do only what is
-     * marked for redoing. An empty list is done at once.
+     * Takes up the list for coil change {@code onChange}, pass {@code ofJoint} from 1; passes after the first do only what is
+     * marked for redoing.
      */
     void begin(int onChange, int ofJoint) {
         change = onChange;
         pass = ofJoint;
-        next = 0;
-        proceed();
+        element = -1;
+        next();
     }
 
-    private void elementDone() {
+    /** Forgets the list, which is done. */
+    void clear() {
+        state = State.IDLE;
+    }
+
+    private void next() {
+        do {
+            element++;
+        } while (element < queue.size() && !queue.isDone(element, change, pass));
+        state = element < queue.size() ? State.WAITING : State.DONE;
+    }
+
+    /** Begins the next element, or takes up again the one that was put down. */
+    void proceed() {
+        double now = calendar.now();
+        if (state == State.WAITING) {
+            left = queue.draw(element, change, pass);
+            begun = now;
+        } else if (recorder.keepsWork()) {
+            putDown.add(new PutDown(leftSince, now));
+        }
+        state = State.UNDER_WAY;
+        timer.start(left);
+    }
+
+    /** Leaves the element under way for the joint; where next to nothing is left of it, it is finished. */
+    void putDown() {
+        left = timer.dueAt() - calendar.now();
+        timer.stopIfPending();
+        if (left < NEARLY_DONE) {
+            endElement();
+        } else {
+            state = State.PUT_DOWN;
+            leftSince = calendar.now();
+        }
+    }
+
+    private void endElement() {
         if (recorder.keepsWork()) {
-            recorder.work(new WorkRecord(change, pass, queue.list(), next - 1, begun, calendar.now()));
+            recorder.work(new WorkRecord(change, pass, queue.list(), element, begun, calendar.now(), putDown));
+            putDown.clear();
         }
-        proceed();
+        next();
     }
 
-    private void proceed() {
-        while (next < queue.size()) {
-            int element = next++;
-            if (queue.isDone(element, change, pass)) {
-                begun = calendar.now();
-                timer.start(queue.draw(element, change, pass));
-                return;
-            }
-        }
-        whenDone.run();
+    boolean isIdle() {
+        return state == State.IDLE;
+    }
+
+    boolean isUnderWay() {
+        return state == State.UNDER_WAY;
+    }
+
+    /** Whether an element has yet to begin. */
+    boolean isWaiting() {
+        return state == State.WAITING;
+    }
+
+    boolean isPutDown() {
+        return state == State.PUT_DOWN;
+    }
+
+    boolean isDone() {
+        return state == State.DONE;
+    }
+
+    /** Number of the coil change that the list is done for. */
+    int change() {
+        return change;
+    }
+
+    /** Place in the list of the element under way or next, from 0. */
+    int element() {
+        return element;
+    }
+
+    /** People that the element under way or next takes. */
+    int people() {
+        return queue.people(element);
+    }
+
+    /** Whether the element under way or next may be put down. */
+    boolean mayBePutDown() {
+        return queue.mayBePutDown(element);
+    }
+
+    /** Mean time (s) of the next element where it is done. */
+    double meanTime() {
+        return queue.meanTime(element, change);
     }
 }
