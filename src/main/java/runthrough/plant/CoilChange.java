@@ -40,11 +40,7 @@ public record CoilChange(
 
     /** The work of a crew that is always there. */
     public CoilChange(
-            int crew,
-            List<WorkElement> prepare,
-            List<WorkElement> tail,
-            List<WorkElement> join,
-            Reject reject) {
+            int crew, List<WorkElement> prepare, List<WorkElement> tail, List<WorkElement> join, Reject reject) {
         this(crew, prepare, tail, join, reject, Optional.empty());
     }
 

@@ -60,7 +60,9 @@ public enum LineFigure {
     },
     /** Mean time (s) of the work on the next coil while the line runs. */
     PREPARATION_TIME(
-            "preparation-time", Kind.TIME, "the mean time to prepare the next coil; all of it is scaled by the same factor") {
+            "preparation-time",
+            Kind.TIME,
+            "the mean time to prepare the next coil; all of it is scaled by the same factor") {
         @Override
         OptionalDouble in(Line line) {
             return OptionalDouble.of(
@@ -115,7 +117,10 @@ public enum LineFigure {
         }
     },
     /** Mean length (m) of the coils. */
-    COIL_LENGTH("coil-length", Kind.LENGTH, "the mean length of the coils, crops included; all are scaled by the same factor") {
+    COIL_LENGTH(
+            "coil-length",
+            Kind.LENGTH,
+            "the mean length of the coils, crops included; all are scaled by the same factor") {
         @Override
         OptionalDouble in(Line line) {
             return OptionalDouble.of(
@@ -128,7 +133,10 @@ public enum LineFigure {
         }
     },
     /** Mean mass (kg) of the coils. */
-    COIL_MASS("coil-mass", Kind.MASS, "the mean mass of the coils, crops included; their lengths are scaled by the same factor") {
+    COIL_MASS(
+            "coil-mass",
+            Kind.MASS,
+            "the mean mass of the coils, crops included; their lengths are scaled by the same factor") {
         @Override
         OptionalDouble in(Line line) {
             return OptionalDouble.of(line.coilSource().mean(kind -> {

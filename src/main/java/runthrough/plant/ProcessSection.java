@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param downtime stops of the process for reasons of its own, if any
  * @param path fixed strip path from accumulator to process (m), {@code >= 0}
  * @param scrapPerStop strip scrapped each time the process stops (m), {@code >= 0}
+ * @param scrapPerJoint strip cut out with each joint after the process (m), {@code >= 0}, half of each coil
  * @param jointPassage running slower while a joint passes, if it does
  * @param jointBreak joints that break in the process, if they do
  */
@@ -28,6 +29,7 @@ public record ProcessSection(
         Optional<Downtime> downtime,
         double path,
         double scrapPerStop,
+        double scrapPerJoint,
         Optional<JointPassage> jointPassage,
         Optional<JointBreak> jointBreak) {
 
@@ -38,6 +40,7 @@ public record ProcessSection(
         Ranges.optionalLevel("restart level", restartLevel);
         Ranges.notNegative("path", path);
         Ranges.notNegative("scrap per stop", scrapPerStop);
+        Ranges.notNegative("scrap per joint", scrapPerJoint);
     }
 
     /** A process section in which joints run like any other strip and never break. */
@@ -61,6 +64,7 @@ public record ProcessSection(
                 downtime,
                 path,
                 scrapPerStop,
+                0,
                 Optional.empty(),
                 Optional.empty());
     }
@@ -91,6 +95,109 @@ public record ProcessSection(
                 downtime,
                 path,
                 scrapPerStop,
+                scrapPerJoint,
+                jointPassage,
+                jointBreak);
+    }
+
+    /** The same with other ramps (m/s2), both {@code > 0}; infinite where the speed changes at once. */
+    public ProcessSection withRamps(double up, double down) {
+        return new ProcessSection(
+                speed,
+                up,
+                down,
+                restartLevel,
+                restartDelay,
+                slowing,
+                downtime,
+                path,
+                scrapPerStop,
+                scrapPerJoint,
+                jointPassage,
+                jointBreak);
+    }
+
+    /** The same with another way to start again after a starved stop. */
+    public ProcessSection withRestart(double level, Distribution delay) {
+        return new ProcessSection(
+                speed,
+                acceleration,
+                deceleration,
+                level,
+                delay,
+                slowing,
+                downtime,
+                path,
+                scrapPerStop,
+                scrapPerJoint,
+                jointPassage,
+                jointBreak);
+    }
+
+    /** The same with another way to run slower on a low level. */
+    public ProcessSection withSlowing(Optional<Slowing> other) {
+        return new ProcessSection(
+                speed,
+                acceleration,
+                deceleration,
+                restartLevel,
+                restartDelay,
+                other,
+                downtime,
+                path,
+                scrapPerStop,
+                scrapPerJoint,
+                jointPassage,
+                jointBreak);
+    }
+
+    /** The same with other downtime. */
+    public ProcessSection withDowntime(Optional<Downtime> other) {
+        return new ProcessSection(
+                speed,
+                acceleration,
+                deceleration,
+                restartLevel,
+                restartDelay,
+                slowing,
+                other,
+                path,
+                scrapPerStop,
+                scrapPerJoint,
+                jointPassage,
+                jointBreak);
+    }
+
+    /** The same with another strip path from the accumulator (m), {@code >= 0}. */
+    public ProcessSection withPath(double other) {
+        return new ProcessSection(
+                speed,
+                acceleration,
+                deceleration,
+                restartLevel,
+                restartDelay,
+                slowing,
+                downtime,
+                other,
+                scrapPerStop,
+                scrapPerJoint,
+                jointPassage,
+                jointBreak);
+    }
+
+    /** The same with other scrap (m), {@code >= 0}: of each stop, and cut out with each joint. */
+    public ProcessSection withScrap(double perStop, double perJoint) {
+        return new ProcessSection(
+                speed,
+                acceleration,
+                deceleration,
+                restartLevel,
+                restartDelay,
+                slowing,
+                downtime,
+                path,
+                perStop,
+                perJoint,
                 jointPassage,
                 jointBreak);
     }
@@ -107,6 +214,7 @@ public record ProcessSection(
                 downtime,
                 path,
                 scrapPerStop,
+                scrapPerJoint,
                 passage,
                 breaking);
     }

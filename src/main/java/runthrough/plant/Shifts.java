@@ -1,7 +1,6 @@
 package runthrough.plant;
 
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Who is there to attend to coil changes, shift by shift. The list repeats from time 0 on.
@@ -16,9 +15,9 @@ public record Shifts(List<Shift> list) {
         }
     }
 
-    /** How many people there ever are at the same time. */
+    /** How many people there ever are at the same time: in a break nobody comes who is not there anyway. */
     public int largestCrew() {
-        return list.stream().flatMapToInt(Shift::crews).max().orElseThrow();
+        return list.stream().mapToInt(Shift::crew).max().orElseThrow();
     }
 
     /** How long they all take together (s), after which they repeat. */
@@ -39,11 +38,6 @@ public record Shifts(List<Shift> list) {
             Ranges.finitePositive("hours of a shift", hours);
             Ranges.atLeastOne("crew", crew);
             breaks = List.copyOf(breaks);
-        }
-
-        /** How many people there are, in each part of it. */
-        IntStream crews() {
-            return IntStream.concat(IntStream.of(crew), breaks.stream().mapToInt(Break::crew));
         }
 
         /** How it is called when it has no name of its own: by its place, from 0. */

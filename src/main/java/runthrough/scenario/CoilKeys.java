@@ -37,7 +37,10 @@ final class CoilKeys {
     static final Key<Double> OUTER = Key.optional(
             "outer-diameter", "the outer diameter of the coil", Amount.positive(Dimension.LENGTH), "1450 mm");
     static final Key<Double> INNER = Key.optional(
-            "inner-diameter", "the inner diameter of the coil; beside a length or a mass it gives the outer diameter", Amount.positive(Dimension.LENGTH), "508 mm");
+            "inner-diameter",
+            "the inner diameter of the coil; beside a length or a mass it gives the outer diameter",
+            Amount.positive(Dimension.LENGTH),
+            "508 mm");
     static final Key<Double> WINDING_FACTOR = Key.optional(
                     "winding-factor",
                     "the share of the wound section that is strip, the rest being air between the wraps",

@@ -105,7 +105,17 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
         Key<?>[] keys = Stream.concat(
                         DISTRIBUTIONS.kinds().stream(),
                         Stream.of(
-                                DISTRIBUTIONS.shift(), TRAVEL, PLUS, SHEET, COLUMN, EVERY, CHANCE, WHEN, PEOPLE, PUT_DOWN, REDO))
+                                DISTRIBUTIONS.shift(),
+                                TRAVEL,
+                                PLUS,
+                                SHEET,
+                                COLUMN,
+                                EVERY,
+                                CHANCE,
+                                WHEN,
+                                PEOPLE,
+                                PUT_DOWN,
+                                REDO))
                 .toArray(Key<?>[]::new);
         Way[] times = Stream.concat(
                         Stream.of(DISTRIBUTIONS.waysWith(DISTRIBUTIONS.shift().name())),

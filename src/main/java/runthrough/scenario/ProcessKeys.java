@@ -43,6 +43,13 @@ final class ProcessKeys {
                     "4 m")
             .orElse("0 m");
 
+    static final Key<Double> SCRAP_PER_JOINT = Key.optional(
+                    "scrap-per-joint",
+                    "the length of strip that is cut out with each joint after the process, half of each coil",
+                    Amount.notNegative(Dimension.LENGTH),
+                    "1 m")
+            .orElse("0 m");
+
     static final Key<Double> RESTART_LEVEL = Key.optional(
                     "level",
                     "the level in the accumulator from which the process may restart",
@@ -98,6 +105,7 @@ final class ProcessKeys {
             DECELERATION,
             PATH,
             SCRAP_PER_STOP,
+            SCRAP_PER_JOINT,
             RESTART,
             SLOWING,
             DOWNTIME,
@@ -122,6 +130,7 @@ final class ProcessKeys {
                         .map(given -> new ProcessSection.Downtime(given.get(RUNNING), given.get(STANDING))),
                 values.get(PATH),
                 values.get(SCRAP_PER_STOP),
+                values.get(SCRAP_PER_JOINT),
                 values.find(JointKeys.PASSAGE),
                 values.find(JointKeys.BREAK));
     }

@@ -22,13 +22,13 @@ import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
 import runthrough.plant.Difference;
 import runthrough.plant.Distribution;
+import runthrough.plant.TravelSpeed;
+import runthrough.plant.WorkElement;
+import runthrough.simulation.WorkRecord.WorkList;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.SimulationException;
 import runthrough.simulation.records.WorkRecord;
 import runthrough.simulation.records.WorkRecord.WorkList;
-import runthrough.plant.TravelSpeed;
-import runthrough.plant.WorkElement;
-import runthrough.simulation.WorkRecord.WorkList;
 
 /**
  * What makes up the joint cycle time: elements that come every time, on every n-th change or by chance, welds across the strip, and

@@ -235,8 +235,10 @@ public final class LineBuilder {
     public LineBuilder process(double speed, double acceleration, double deceleration) {
         hasProcess = true;
         refusals.tell(LinePart.PROCESS_SPEED, () -> process = process.withSpeed(speed));
-        refusals.tell(LinePart.PROCESS_ACCELERATION, () -> process = ramps(acceleration, process.deceleration()));
-        refusals.tell(LinePart.PROCESS_DECELERATION, () -> process = ramps(process.acceleration(), deceleration));
+        refusals.tell(
+                LinePart.PROCESS_ACCELERATION, () -> process = process.withRamps(acceleration, process.deceleration()));
+        refusals.tell(
+                LinePart.PROCESS_DECELERATION, () -> process = process.withRamps(process.acceleration(), deceleration));
         return this;
     }
 
@@ -247,19 +249,6 @@ public final class LineBuilder {
         return this;
     }
 
-    private ProcessSection ramps(double acceleration, double deceleration) {
-        return new ProcessSection(
-                process.speed(),
-                acceleration,
-                deceleration,
-                process.restartLevel(),
-                process.restartDelay(),
-                process.slowing(),
-                process.downtime(),
-                process.path(),
-                process.scrapPerStop());
-    }
-
     /**
      * When the process starts again after a starved stop.
      *
@@ -267,18 +256,7 @@ public final class LineBuilder {
      * @param delay from being allowed to until it does (s)
      */
     public LineBuilder restart(double level, Distribution delay) {
-        refusals.tell(
-                LinePart.RESTART_LEVEL,
-                () -> process = new ProcessSection(
-                        process.speed(),
-                        process.acceleration(),
-                        process.deceleration(),
-                        level,
-                        delay,
-                        process.slowing(),
-                        process.downtime(),
-                        process.path(),
-                        process.scrapPerStop()));
+        refusals.tell(LinePart.RESTART_LEVEL, () -> process = process.withRestart(level, delay));
         return this;
     }
 
@@ -292,11 +270,8 @@ public final class LineBuilder {
     public LineBuilder slowing(double speed, double level, double resumeLevel) {
         refusals.tell(
                 LinePart.SLOWING,
-                () -> process = with(
-                        Optional.of(new ProcessSection.Slowing(speed, level, resumeLevel)),
-                        process.downtime(),
-                        process.path(),
-                        process.scrapPerStop()));
+                () -> process =
+                        process.withSlowing(Optional.of(new ProcessSection.Slowing(speed, level, resumeLevel))));
         return this;
     }
 
@@ -307,45 +282,26 @@ public final class LineBuilder {
      * @param standing how long it stands, from coming to rest (s)
      */
     public LineBuilder downtime(Distribution running, Distribution standing) {
-        process = with(
-                process.slowing(),
-                Optional.of(new ProcessSection.Downtime(running, standing)),
-                process.path(),
-                process.scrapPerStop());
+        process = process.withDowntime(Optional.of(new ProcessSection.Downtime(running, standing)));
         return this;
     }
 
     /** Fixed strip path from accumulator to process (m), {@code >= 0}. */
     public LineBuilder processPath(double path) {
-        refusals.tell(
-                LinePart.PROCESS_PATH,
-                () -> process = with(process.slowing(), process.downtime(), path, process.scrapPerStop()));
+        refusals.tell(LinePart.PROCESS_PATH, () -> process = process.withPath(path));
         return this;
     }
 
     /** Strip scrapped by each stop of the process (m), {@code >= 0}. */
     public LineBuilder scrapPerStop(double metres) {
-        refusals.tell(
-                LinePart.SCRAP_PER_STOP,
-                () -> process = with(process.slowing(), process.downtime(), process.path(), metres));
+        refusals.tell(LinePart.SCRAP_PER_STOP, () -> process = process.withScrap(metres, process.scrapPerJoint()));
         return this;
     }
 
-    private ProcessSection with(
-            Optional<ProcessSection.Slowing> slowing,
-            Optional<ProcessSection.Downtime> downtime,
-            double path,
-            double scrapPerStop) {
-        return new ProcessSection(
-                process.speed(),
-                process.acceleration(),
-                process.deceleration(),
-                process.restartLevel(),
-                process.restartDelay(),
-                slowing,
-                downtime,
-                path,
-                scrapPerStop);
+    /** Strip cut out with each joint after the process (m), {@code >= 0}, half of each coil. */
+    public LineBuilder scrapPerJoint(double metres) {
+        refusals.tell(LinePart.SCRAP_PER_JOINT, () -> process = process.withScrap(process.scrapPerStop(), metres));
+        return this;
     }
 
     // ---- work

@@ -22,6 +22,7 @@ final class Refusals {
             LinePart.REJECT,
             LinePart.PROCESS_PATH,
             LinePart.SCRAP_PER_STOP,
+            LinePart.SCRAP_PER_JOINT,
             LinePart.FILL_RATE_LIMIT,
             LinePart.OVERTRAVEL_ALLOWANCE);
 

@@ -38,6 +38,7 @@ public enum LinePart {
     REPAIR("process.joint-break.repair"),
     PROCESS_PATH("process.path"),
     SCRAP_PER_STOP("process.scrap-per-stop"),
+    SCRAP_PER_JOINT("process.scrap-per-joint"),
     CREW("coil-change.crew"),
     SHIFTS("coil-change.shifts"),
     PREPARE("coil-change.prepare"),

@@ -29,8 +29,8 @@ final class RunCheck {
             long judged = (long) (changes - run.leaveOut()) * run.replications();
             target(LinePart.TARGET, run.target(), "run through", judged, messages);
             run.targetWithoutStop()
-                    .ifPresent(
-                            target -> target(LinePart.TARGET_WITHOUT_STOP, target, "go without a stop", judged, messages));
+                    .ifPresent(target ->
+                            target(LinePart.TARGET_WITHOUT_STOP, target, "go without a stop", judged, messages));
         }
     }
 

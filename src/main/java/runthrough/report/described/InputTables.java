@@ -213,6 +213,9 @@ public final class InputTables {
             rows.add("Strip scrapped by a break, beside that of a stop", texts.text(Kind.LENGTH, breaks.scrap()));
         });
         rows.add("Strip scrapped by a stop", texts.text(Kind.LENGTH, process.scrapPerStop()));
+        if (process.scrapPerJoint() > 0) {
+            rows.add("Strip cut out with each joint", texts.text(Kind.LENGTH, process.scrapPerJoint()));
+        }
         return rows.table("Process section");
     }
 

@@ -118,7 +118,8 @@ record LimitWords(Limits limits, StudyWords words) {
         return new LimitRow(
                 name(limit.what()),
                 "now " + present(limit) + "; limit " + found(limit)
-                        + interval(limit).map(ends -> " (" + ends + ")").orElse("") + "; hand calculation " + handCalculation(limit),
+                        + interval(limit).map(ends -> " (" + ends + ")").orElse("") + "; hand calculation "
+                        + handCalculation(limit),
                 relative(limit, crossing.value()),
                 crossing.found() == Found.CROSSED,
                 isKnown ? relative(limit, crossing.low()) : OptionalDouble.empty(),

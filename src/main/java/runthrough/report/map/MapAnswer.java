@@ -222,7 +222,9 @@ public final class MapAnswer {
         List<Figure> figures = new ArrayList<>();
         figures.add(Figure.words("target met on", words.texts().share(round(parts.meets())), "of the map"));
         figures.add(Figure.words(
-                "enough in the hand calculation on", words.texts().share(round(parts.enoughByClosedForms())), "of the map"));
+                "enough in the hand calculation on",
+                words.texts().share(round(parts.enoughByClosedForms())),
+                "of the map"));
         figures.add(Figure.words(
                 "the line as it is", words.texts().share(map.present().share().mean()), "run through"));
         for (Way way : Way.values()) {

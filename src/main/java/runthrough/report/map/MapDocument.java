@@ -62,7 +62,10 @@ final class MapDocument {
     private static final JsonShape<ShareMap.Parts> PARTS = JsonShape.<ShareMap.Parts>named("parts")
             .number("possible", "Where a line can be so.", ShareMap.Parts::possible)
             .number("meets", "Where the target is met by simulation.", ShareMap.Parts::meets)
-            .number("enough_in_hand_calculation", "Where the closed forms see enough.", ShareMap.Parts::enoughByClosedForms)
+            .number(
+                    "enough_in_hand_calculation",
+                    "Where the closed forms see enough.",
+                    ShareMap.Parts::enoughByClosedForms)
             .number(
                     "hand_calculation_only",
                     "Where the closed forms see enough and the target is missed.",

@@ -13,7 +13,8 @@ import java.util.List;
  * @param end when it ended
  * @param putDown when it rested meanwhile, in order
  */
-public record WorkRecord(int change, int pass, WorkList list, int element, double start, double end, List<PutDown> putDown) {
+public record WorkRecord(
+        int change, int pass, WorkList list, int element, double start, double end, List<PutDown> putDown) {
 
     public WorkRecord {
         putDown = List.copyOf(putDown);

@@ -82,8 +82,7 @@ public final class ChangeWork {
         this.coilLasts = coilLasts;
         this.events = events;
         uncoilers = line.entry().uncoilers();
-        mostPeopleAtJoint =
-                Math.max(lists.tail().mostPeople(), lists.join().mostPeople());
+        mostPeopleAtJoint = Math.max(lists.tail().mostPeople(), lists.join().mostPeople());
         crew = new Crew(line.change());
         crewChanges = calendar.timer("change of the crew", EventOrder.CREW_CHANGES, this::crewChanges);
         prepare = new WorkSequence(lists.prepare(), calendar, recorder, this::giveWork);
@@ -231,10 +230,7 @@ public final class ChangeWork {
             return false;
         }
         int wanted = work.people();
-        if (free() < wanted
-                && prepare.isUnderWay()
-                && prepare.mayBePutDown()
-                && free() + prepare.people() >= wanted) {
+        if (free() < wanted && prepare.isUnderWay() && prepare.mayBePutDown() && free() + prepare.people() >= wanted) {
             prepare.putDown();
         }
         if (free() < wanted) {
@@ -281,7 +277,9 @@ public final class ChangeWork {
 
     private int free() {
         int busy = prepare.isUnderWay() ? prepare.people() : 0;
-        if (phase != Phase.STRIP_RUNS && phase != Phase.AWAITING_COIL && atJoint().isUnderWay()) {
+        if (phase != Phase.STRIP_RUNS
+                && phase != Phase.AWAITING_COIL
+                && atJoint().isUnderWay()) {
             busy += atJoint().people();
         }
         return crew.people() - busy;

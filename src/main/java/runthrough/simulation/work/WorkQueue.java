@@ -68,7 +68,10 @@ final class WorkQueue {
 
     /** The most people that any element takes; 0 of an empty list. */
     int mostPeople() {
-        return Arrays.stream(items).mapToInt(item -> item.element.people()).max().orElse(0);
+        return Arrays.stream(items)
+                .mapToInt(item -> item.element.people())
+                .max()
+                .orElse(0);
     }
 
     /** Whether element {@code index} may be put down for work on the joint. */

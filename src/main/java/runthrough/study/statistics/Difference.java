@@ -13,7 +13,8 @@ import java.util.Optional;
  * @param confidence of the interval, in (0, 1): more than 95 % where several differences are given at once
  * @param significance whether it is statistically significant
  */
-public record Difference(double mean, int pairs, Optional<Interval> interval, double confidence, Significance significance) {
+public record Difference(
+        double mean, int pairs, Optional<Interval> interval, double confidence, Significance significance) {
 
     /** Whether a difference is statistically significant. */
     public enum Significance {
@@ -29,7 +30,11 @@ public record Difference(double mean, int pairs, Optional<Interval> interval, do
     public static Difference exact(double here, double there, double confidence) {
         boolean same = Pairs.isSame(here, there);
         return new Difference(
-                same ? 0 : here - there, 1, Optional.empty(), confidence, same ? Significance.NONE : Significance.SIGNIFICANT);
+                same ? 0 : here - there,
+                1,
+                Optional.empty(),
+                confidence,
+                same ? Significance.NONE : Significance.SIGNIFICANT);
     }
 
     /** The same in another unit: all of it {@code factor} times, {@code factor > 0}. */

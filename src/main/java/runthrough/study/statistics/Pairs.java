@@ -118,7 +118,8 @@ public final class Pairs {
     }
 
     private Difference judged(double mean, int pairs, Interval interval) {
-        Difference.Significance significance = interval.contains(0) ? Difference.Significance.NOT_SHOWN : Difference.Significance.SIGNIFICANT;
+        Difference.Significance significance =
+                interval.contains(0) ? Difference.Significance.NOT_SHOWN : Difference.Significance.SIGNIFICANT;
         return new Difference(mean, pairs, Optional.of(interval), confidence, significance);
     }
 

@@ -102,7 +102,8 @@ class ComparisonStudyTest {
         assertExact(second, ComparisonMeasure.CREW_TIME_PER_CHANGE, 120 - 1200);
         assertExact(second, ComparisonMeasure.CREW_TIME, (1200 / 5000.0 - 12_000 / 10_400.0) * 28_800);
         assertExact(second, ComparisonMeasure.JOINT_CYCLE_TIME, -540);
-        assertThat(difference(second, ComparisonMeasure.RUN_THROUGH).significance()).isEqualTo(Significance.NONE);
+        assertThat(difference(second, ComparisonMeasure.RUN_THROUGH).significance())
+                .isEqualTo(Significance.NONE);
 
         Compared third = comparison.others().get(1);
         assertThat(third.answer()).isEqualTo(TargetStatus.MEETS);
@@ -240,7 +241,8 @@ class ComparisonStudyTest {
                 .others()
                 .get(0);
 
-        assertThat(difference(other, ComparisonMeasure.OUTPUT_LENGTH).significance()).isEqualTo(Significance.NONE);
+        assertThat(difference(other, ComparisonMeasure.OUTPUT_LENGTH).significance())
+                .isEqualTo(Significance.NONE);
         assertThat(difference(other, ComparisonMeasure.JOINT_CYCLE_TIME).significance())
                 .isEqualTo(Significance.NONE);
     }
