@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.WorkRecord;
@@ -14,6 +15,11 @@ import runthrough.simulation.records.WorkRecord;
 final class Disagreement {
     /** Relative to the value, or absolute for values below 1: room for rounding, none for another rule. */
     static final double TOLERANCE = 1e-6;
+
+    /** What the second engine calls otherwise. */
+    private static final Map<String, String> NAMES_THERE = Map.of(
+            "downtimes", "ownStops",
+            "downtimeSeconds", "ownStopSeconds");
 
     private final List<String> found = new ArrayList<>();
     private double greatest;
@@ -63,11 +69,12 @@ final class Disagreement {
 
     private void row(String what, Record ours, JsonNode theirs) {
         for (RecordComponent component : ours.getClass().getRecordComponents()) {
-            compare(what + ", " + component.getName(), valueOf(component, ours), theirs.path(component.getName()));
+            String name = NAMES_THERE.getOrDefault(component.getName(), component.getName());
+            compare(what + ", " + component.getName(), valueOf(component, ours), theirs.path(name));
         }
     }
 
-    private static Object valueOf(RecordComponent component, Record row) {
+    static Object valueOf(RecordComponent component, Record row) {
         try {
             component.getAccessor().setAccessible(true);
             return component.getAccessor().invoke(row);
@@ -77,12 +84,28 @@ final class Disagreement {
     }
 
     private void compare(String what, Object ours, JsonNode theirs) {
-        if (theirs.isMissingNode()) {
+        if (ours instanceof Optional) {
+            return; // What only this engine keeps, for causes; they are compared themselves.
+        } else if (ours instanceof List<?> putDown) {
+            putDown(what, putDown, theirs);
+        } else if (theirs.isMissingNode()) {
             found.add(what + ": missing there");
         } else if (ours instanceof Number number) {
             number(what, number.doubleValue(), theirs.doubleValue());
         } else if (!ours.toString().equals(theirs.textValue())) {
             found.add(what + ": " + ours + " here, " + theirs.textValue() + " there");
+        }
+    }
+
+    private void putDown(String what, List<?> ours, JsonNode theirs) {
+        if (ours.size() != theirs.size()) {
+            found.add(what + ": " + ours + " here, " + theirs + " there");
+            return;
+        }
+        for (int i = 0; i < ours.size(); i++) {
+            WorkRecord.PutDown here = (WorkRecord.PutDown) ours.get(i);
+            number(what, here.from(), theirs.path(i).path(0).doubleValue());
+            number(what, here.to(), theirs.path(i).path(1).doubleValue());
         }
     }
 

@@ -1,48 +1,37 @@
 package runthrough.crosscheck;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import runthrough.plant.RunPlan;
-import runthrough.plant.RunPlan.Extent;
-import runthrough.simulation.LineSimulator;
-import runthrough.simulation.random.DrawTable;
-import runthrough.simulation.records.Detail;
-import runthrough.simulation.records.SimulationException;
 
-/** The engine in {@code src/test/python}: one folder for each case, one Python for all of them. */
+/** The engine in {@code src/test/python}, its example lines and its random lines. */
 final class SecondEngine {
-    private static final Path PROGRAM = Path.of("src", "test", "python", "line_model.py");
+    private static final Path PROGRAMS = Path.of("src", "test", "python");
     /** The system's own Python has the system's SimPy, whatever other Python stands first in the path. */
     private static final String PYTHON = "/usr/bin/python3";
 
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
             .build();
-    private static final int MINUTES = 5;
+    private static final int MINUTES = 10;
 
-    private final Path folder;
-
-    SecondEngine(Path folder) {
-        this.folder = folder;
-    }
+    private SecondEngine() {}
 
     /** Whether this machine has what it needs. */
     static boolean isInstalled() {
         try {
-            return start("-c", "import simpy").waitFor() == 0;
+            return start(List.of("-c", "import simpy"), ProcessBuilder.Redirect.PIPE)
+                            .waitFor()
+                    == 0;
         } catch (IOException noPython) {
             return false;
         } catch (InterruptedException interrupted) {
@@ -51,56 +40,52 @@ final class SecondEngine {
         }
     }
 
-    /** Runs replication 0 of every case; the results in the same order. */
-    List<JsonNode> run(List<Case> cases) throws IOException, InterruptedException {
-        for (int i = 0; i < cases.size(); i++) {
-            write(cases.get(i), Files.createDirectories(place(i)));
+    /** One line for each thing that can be described, with what a hand calculation says of it. */
+    static List<Case> exampleLines() throws IOException {
+        try (Stream<String> lines = Files.lines(PROGRAMS.resolve("examples.jsonl"))) {
+            return lines.map(SecondEngine::read).map(Case::new).toList();
         }
-        Process python = start("-B", PROGRAM.toString(), folder.toString());
+    }
+
+    /** Random lines {@code first}, {@code first + 1} and so on, {@code count} of them; each is the same on every machine. */
+    static List<Case> randomLines(long first, int count) throws IOException, InterruptedException {
+        List<String> arguments =
+                List.of("-B", PROGRAMS.resolve("random_lines.py").toString(), "" + first, "" + count);
+        return output(arguments, ProcessBuilder.Redirect.PIPE).stream()
+                .map(Case::new)
+                .toList();
+    }
+
+    /** What it makes of each of {@code cases}, in their order; {@code folder} is for its input. */
+    static List<JsonNode> run(List<Case> cases, Path folder) throws IOException, InterruptedException {
+        Path lines = folder.resolve("lines.jsonl");
+        Files.write(lines, cases.stream().map(one -> one.document().toString()).toList());
+        List<String> arguments = List.of("-B", PROGRAMS.resolve("line_model.py").toString());
+        return output(arguments, ProcessBuilder.Redirect.from(lines.toFile()));
+    }
+
+    private static List<JsonNode> output(List<String> arguments, ProcessBuilder.Redirect input)
+            throws IOException, InterruptedException {
+        Process python = start(arguments, input);
         String said = new String(python.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         if (!python.waitFor(MINUTES, TimeUnit.MINUTES) || python.exitValue() != 0) {
             throw new IllegalStateException("the second engine failed: " + said);
         }
-        return IntStream.range(0, cases.size()).mapToObj(this::result).toList();
+        return said.lines().map(SecondEngine::read).toList();
     }
 
-    private Path place(int index) {
-        return folder.resolve(String.format(Locale.ROOT, "%05d", index));
-    }
-
-    private static void write(Case one, Path place) throws IOException {
-        MAPPER.writeValue(place.resolve("line.json").toFile(), LineDocument.of(one.line(), one.plan()));
-        RunPlan plan = one.plan();
-        int changes = plan.extent() instanceof Extent.Changes extent ? extent.changes() : 60;
-        int draws = Math.max(30 * changes + 150, 2 * restarts(one) + 50);
-        try (Writer out = Files.newBufferedWriter(place.resolve("luck.csv"))) {
-            new DrawTable(one.line(), plan.seed(), 0, changes + 8, draws).writeTo(out);
-        }
-    }
-
-    /** About how often a process that restarts into the next stop draws a restart delay. */
-    private static int restarts(Case one) {
+    private static JsonNode read(String document) {
         try {
-            return LineSimulator.of(one.line(), one.plan())
-                    .run(0, Detail.CHANGES)
-                    .totals()
-                    .starvedStops();
-        } catch (SimulationException refused) {
-            return 0;
+            return MAPPER.readTree(document);
+        } catch (JsonProcessingException noJson) {
+            throw new UncheckedIOException(noJson);
         }
     }
 
-    private JsonNode result(int index) {
-        try {
-            return MAPPER.readTree(place(index).resolve("result.json").toFile());
-        } catch (IOException missing) {
-            throw new UncheckedIOException(missing);
-        }
-    }
-
-    private static Process start(String... arguments) throws IOException {
-        return new ProcessBuilder(Stream.concat(Stream.of(PYTHON), Arrays.stream(arguments))
-                        .toList())
+    private static Process start(List<String> arguments, ProcessBuilder.Redirect input) throws IOException {
+        return new ProcessBuilder(
+                        Stream.concat(Stream.of(PYTHON), arguments.stream()).toList())
+                .redirectInput(input)
                 .redirectErrorStream(true)
                 .start();
     }

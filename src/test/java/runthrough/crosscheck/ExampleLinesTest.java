@@ -1,0 +1,106 @@
+package runthrough.crosscheck;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import runthrough.plant.CoilChange;
+import runthrough.plant.Line;
+import runthrough.plant.WorkElement;
+import runthrough.simulation.Replication;
+import runthrough.simulation.records.WorkRecord;
+
+/**
+ * The example lines in {@code src/test/python/examples.jsonl}: what a hand calculation says of each, with the calculation in
+ * words beside it. This engine must give the same to 1e-9.
+ */
+class ExampleLinesTest {
+
+    @TestFactory
+    Stream<DynamicTest> asCalculatedByHand() throws IOException {
+        return SecondEngine.exampleLines().stream()
+                .filter(one -> one.document().has("expect"))
+                .map(one -> DynamicTest.dynamicTest(one.toString(), () -> check(one)));
+    }
+
+    private static void check(Case one) {
+        Replication run = one.run();
+        JsonNode expected = one.document().path("expect");
+        List<String> wrong = new ArrayList<>();
+        expected.path("changes")
+                .fields()
+                .forEachRemaining(row -> run.changes().stream()
+                        .filter(change -> Integer.toString(change.number()).equals(row.getKey()))
+                        .forEach(change -> compare("change " + row.getKey(), change, row.getValue(), wrong)));
+        Line line = DescribedLine.line(one.document());
+        expected.path("work").fields().forEachRemaining(row -> {
+            WorkRecord work = run.work().stream()
+                    .filter(record -> key(record, line).equals(row.getKey()))
+                    .findFirst()
+                    .orElseThrow(() -> new AssertionError(row.getKey() + " was not done: " + run.work()));
+            compare(row.getKey(), work, row.getValue(), wrong);
+        });
+        compare("totals", run.totals(), expected.path("totals"), wrong);
+        assertThat(wrong).as(one.document().path("why").asText()).isEmpty();
+    }
+
+    private static String key(WorkRecord record, Line line) {
+        CoilChange work = line.work();
+        List<WorkElement> list = Map.of(
+                        WorkRecord.WorkList.PREPARE, work.prepare(),
+                        WorkRecord.WorkList.TAIL, work.tail(),
+                        WorkRecord.WorkList.JOIN, work.join())
+                .get(record.list());
+        return record.list().name().toLowerCase(Locale.ROOT) + "/"
+                + list.get(record.element()).name() + " " + record.change() + "." + record.pass();
+    }
+
+    /** Of each number that is expected, whether the record has it; what a study makes of the records is tested there. */
+    private static void compare(String what, Record ours, JsonNode expected, List<String> wrong) {
+        for (RecordComponent component : ours.getClass().getRecordComponents()) {
+            JsonNode one = expected.path(component.getName());
+            if (!one.isMissingNode()) {
+                String place = what + ", " + component.getName() + ": ";
+                numbers(Disagreement.valueOf(component, ours), one, place, wrong);
+            }
+        }
+    }
+
+    private static void numbers(Object ours, JsonNode expected, String place, List<String> wrong) {
+        if (ours instanceof List<?> putDown) {
+            List<Double> here = putDown.stream()
+                    .map(WorkRecord.PutDown.class::cast)
+                    .flatMap(rest -> Stream.of(rest.from(), rest.to()))
+                    .toList();
+            List<Double> there = StreamSupport.stream(expected.spliterator(), false)
+                    .flatMap(rest -> StreamSupport.stream(rest.spliterator(), false))
+                    .map(JsonNode::doubleValue)
+                    .toList();
+            if (here.size() != there.size()) {
+                wrong.add(place + here + ", expected " + there);
+            }
+            for (int i = 0; i < Math.min(here.size(), there.size()); i++) {
+                number(here.get(i), there.get(i), place, wrong);
+            }
+        } else if (ours instanceof Number number) {
+            number(number.doubleValue(), expected.doubleValue(), place, wrong);
+        } else if (!ours.toString().equals(expected.textValue())) {
+            wrong.add(place + ours + ", expected " + expected.textValue());
+        }
+    }
+
+    private static void number(double ours, double expected, String place, List<String> wrong) {
+        if (!(Math.abs(ours - expected) <= 1e-9 * Math.max(1, Math.abs(expected)))) {
+            wrong.add(place + ours + ", expected " + expected);
+        }
+    }
+}
