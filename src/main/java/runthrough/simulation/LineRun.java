@@ -1,5 +1,6 @@
 package runthrough.simulation;
 
+import java.util.Optional;
 import runthrough.plant.Coil;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
@@ -17,6 +18,7 @@ import runthrough.simulation.random.CoilFeed;
 import runthrough.simulation.random.Streams;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.SimulationException;
+import runthrough.simulation.records.WorkDone;
 import runthrough.simulation.work.ChangeWork;
 import runthrough.simulation.work.Joint;
 import runthrough.simulation.work.WorkLists;
@@ -134,7 +136,7 @@ final class LineRun implements Watched, CoilChangeEvents, ChangeWork.Events {
         if (plan.leaveOut() > 0 && number == plan.leaveOut() + 1) {
             statistics.beginTotals(calendar.now());
         }
-        statistics.changeBegins(calendar.now(), feed.kind(number), feed.kind(number + 1));
+        statistics.changeBegins(calendar.now(), work.shift(), feed.kind(number), feed.kind(number + 1));
         work.changeStarts();
         motion.runOut();
     }
@@ -152,7 +154,8 @@ final class LineRun implements Watched, CoilChangeEvents, ChangeWork.Events {
         catchUp();
         Coil coil = feed.coil(work.runningCoil());
         double usable = joint.usableLength();
-        statistics.jointReleased(calendar.now(), work.waiting().forPreparation(), joint.pass());
+        statistics.jointReleased(
+                calendar.now(), work.waiting().forPreparation(), work.waiting().forPeople(), joint.pass());
         motion.release(coil, usable);
     }
 
@@ -178,8 +181,12 @@ final class LineRun implements Watched, CoilChangeEvents, ChangeWork.Events {
 
     private void keepLatestChange() {
         if (statistics.latestChange() > plan.leaveOut()) {
-            statistics.keepLatestChange();
+            statistics.keepLatestChange(this::workDone);
         }
+    }
+
+    private Optional<WorkDone> workDone() {
+        return state.hasAccumulator() ? Optional.of(work.done()) : Optional.empty();
     }
 
     private void timeIsUp() {

@@ -2,8 +2,11 @@ package runthrough.simulation.account;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
+import runthrough.simulation.records.WorkDone;
 
 /** The coil changes of a replication: the latest, and the finished ones as records. */
 final class ChangeBook {
@@ -20,10 +23,11 @@ final class ChangeBook {
         latest = change;
     }
 
-    /** Keeps the record of the latest coil change, if that has come as far as T2. */
-    void keepLatest() {
+    /** Keeps the record of the latest coil change, if that has come as far as T2; with its {@code work} if it failed. */
+    void keepLatest(Supplier<Optional<WorkDone>> work) {
         if (latest.isReleased()) {
-            records.add(latest.record());
+            boolean ranThrough = latest.worst() == Outcome.RAN_THROUGH;
+            records.add(latest.record(ranThrough ? Optional.empty() : work.get()));
         }
     }
 

@@ -1,7 +1,9 @@
 package runthrough.simulation.account;
 
+import java.util.Optional;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
+import runthrough.simulation.records.WorkDone;
 
 /**
  * What is known so far of a coil change, from its T0 until the next. SI units.
@@ -10,30 +12,44 @@ import runthrough.simulation.records.Outcome;
  */
 final class ChangeUnderWay {
     private final int number;
+    private final int shift;
     private final int tailCoil;
     private final int headCoil;
     private final double start;
     private final double levelAtStart;
+    private final double remainingAtStart;
+    private final double ratedSpeed;
     private final double stopLevel;
 
     private double tailStopped = Double.NaN;
     private double released = Double.NaN;
-    private double waiting;
+    private double waitingForPreparation;
+    private double waitingForPeople;
     private int passes;
     private double lowestLevel;
     private Outcome worst;
     private int starvedStops;
     private double lostMetres;
+    private double lostTime;
     private double refillTime = Double.NaN;
 
     /** The coil change after {@code before}, which begins at {@code time} with the process in the state {@code carried}. */
     ChangeUnderWay(
-            ChangeUnderWay before, double time, int endingKind, int nextKind, ObservedLine line, Outcome carried) {
+            ChangeUnderWay before,
+            double time,
+            int shift,
+            int endingKind,
+            int nextKind,
+            ObservedLine line,
+            Outcome carried) {
         number = before.number + 1;
+        this.shift = shift;
         start = time;
         tailCoil = endingKind;
         headCoil = nextKind;
         levelAtStart = line.level();
+        remainingAtStart = line.remaining();
+        ratedSpeed = line.ratedSpeed();
         lowestLevel = line.level();
         stopLevel = line.stopLevelAtRated();
         worst = carried;
@@ -42,10 +58,13 @@ final class ChangeUnderWay {
     /** What stands in the place of a coil change before the first: number 0, of which no record is made. */
     ChangeUnderWay() {
         number = 0;
+        shift = 0;
         start = Double.NaN;
         tailCoil = -1;
         headCoil = -1;
         levelAtStart = Double.NaN;
+        remainingAtStart = Double.NaN;
+        ratedSpeed = Double.NaN;
         stopLevel = Double.NaN;
         worst = Outcome.RAN_THROUGH;
     }
@@ -58,9 +77,10 @@ final class ChangeUnderWay {
         tailStopped = time;
     }
 
-    void released(double time, double waitedFor, int made) {
+    void released(double time, double waitedForPreparation, double waitedForPeople, int made) {
         released = time;
-        waiting = waitedFor;
+        waitingForPreparation = waitedForPreparation;
+        waitingForPeople = waitedForPeople;
         passes = made;
     }
 
@@ -99,26 +119,38 @@ final class ChangeUnderWay {
         atLeast(Outcome.STOPPED);
     }
 
-    void lost(double metres) {
+    /** So many metres were not processed, which takes {@code time} (s) at the rated speed. */
+    void lost(double metres, double time) {
         lostMetres += metres;
+        lostTime += time;
     }
 
-    ChangeRecord record() {
+    Outcome worst() {
+        return worst;
+    }
+
+    ChangeRecord record(Optional<WorkDone> work) {
         return new ChangeRecord(
                 number,
+                shift,
                 tailCoil,
                 headCoil,
                 start,
                 tailStopped,
                 released,
-                waiting,
+                waitingForPreparation,
+                waitingForPeople,
                 passes,
                 levelAtStart,
+                remainingAtStart,
+                ratedSpeed,
                 lowestLevel,
                 stopLevel,
                 worst,
                 starvedStops,
                 lostMetres,
-                refillTime);
+                lostTime,
+                refillTime,
+                work);
     }
 }

@@ -1,11 +1,14 @@
 package runthrough.simulation.account;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import runthrough.plant.Coil;
 import runthrough.plant.Line;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
 import runthrough.simulation.records.Totals;
+import runthrough.simulation.records.WorkDone;
 
 /**
  * Keeps the sums of a replication and hands what belongs to a coil change to its {@link ChangeBook}. It is shown the line
@@ -79,10 +82,11 @@ public final class RunStatistics {
     }
 
     private void lose(double metres, double rated) {
+        double time = metres / rated;
         sums.lostMetres += metres;
-        sums.lostTime += metres / rated;
+        sums.lostTime += time;
         if (lossSince > 0) {
-            book.latest().lost(metres);
+            book.latest().lost(metres, time);
         }
     }
 
@@ -168,8 +172,11 @@ public final class RunStatistics {
         sums.scrapKilograms += metres * kilogramsPerMetre;
     }
 
-    /** A coil change begins at {@code time} (T0), from a coil of kind {@code endingKind} to one of {@code nextKind}. */
-    public void changeBegins(double time, int endingKind, int nextKind) {
+    /**
+     * A coil change begins at {@code time} (T0) in the shift of place {@code shift}, from a coil of kind {@code endingKind} to one
+     * of {@code nextKind}.
+     */
+    public void changeBegins(double time, int shift, int endingKind, int nextKind) {
         Outcome carried = Outcome.RAN_THROUGH;
         // What began before the first coil change appears in the totals only.
         if (lossSince > 0 && line.isStarved()) {
@@ -177,7 +184,7 @@ public final class RunStatistics {
         } else if (lossSince > 0 && line.isSlowed()) {
             carried = Outcome.SLOWED;
         }
-        book.begin(new ChangeUnderWay(book.latest(), time, endingKind, nextKind, line, carried));
+        book.begin(new ChangeUnderWay(book.latest(), time, shift, endingKind, nextKind, line, carried));
     }
 
     /** The tail has stopped in the joiner (T1). */
@@ -186,10 +193,11 @@ public final class RunStatistics {
     }
 
     /** The joint of the latest coil change, made {@code passes} times, is released at {@code time} (T2). */
-    public void jointReleased(double time, double waited, int passes) {
-        book.latest().released(time, waited, passes);
+    public void jointReleased(double time, double waitedForPreparation, double waitedForPeople, int passes) {
+        book.latest().released(time, waitedForPreparation, waitedForPeople, passes);
         sums.jointSeconds += book.latest().jointCycleTime();
-        sums.waitingSeconds += waited;
+        sums.waitingForPreparationSeconds += waitedForPreparation;
+        sums.waitingForPeopleSeconds += waitedForPeople;
     }
 
     /** The entry has become matched. */
@@ -197,9 +205,9 @@ public final class RunStatistics {
         book.latest().matched(time);
     }
 
-    /** The latest coil change is over, and its record is kept if it came as far as T2. */
-    public void keepLatestChange() {
-        book.keepLatest();
+    /** The latest coil change is over; its record is kept if it came as far as T2, with its {@code work} if it failed. */
+    public void keepLatestChange(Supplier<Optional<WorkDone>> work) {
+        book.keepLatest(work);
     }
 
     /** The records kept, in order. */
@@ -230,7 +238,8 @@ public final class RunStatistics {
                 sums.scrapMetres,
                 sums.scrapKilograms,
                 sums.jointSeconds,
-                sums.waitingSeconds,
+                sums.waitingForPreparationSeconds,
+                sums.waitingForPeopleSeconds,
                 sums.starvedSeconds,
                 sums.downSeconds,
                 sums.blockedSeconds,

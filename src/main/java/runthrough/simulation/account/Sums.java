@@ -18,7 +18,8 @@ final class Sums {
     double scrapMetres;
     double scrapKilograms;
     double jointSeconds;
-    double waitingSeconds;
+    double waitingForPreparationSeconds;
+    double waitingForPeopleSeconds;
     double starvedSeconds;
     double downSeconds;
     double blockedSeconds;

@@ -56,6 +56,11 @@ public final class LineState implements ObservedLine {
         process = new StripEnd(line.startingAcceleration(), line.stoppingDeceleration());
     }
 
+    /** Whether there is an accumulator. */
+    public boolean hasAccumulator() {
+        return hasAccumulator;
+    }
+
     /** The speed v* that the process is heading for: its present one when it is not ramping. */
     double target() {
         return process.goal;

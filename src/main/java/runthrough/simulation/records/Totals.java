@@ -22,7 +22,8 @@ package runthrough.simulation.records;
  * @param scrapMetres crops and strip scrapped at stops (m)
  * @param scrapKilograms the same by mass (kg)
  * @param jointSeconds strip standing at the joiner (s)
- * @param waitingSeconds waiting for preparation (s)
+ * @param waitingForPreparationSeconds strip standing without work, for want of preparation (s)
+ * @param waitingForPeopleSeconds the same for want of people (s)
  * @param starvedSeconds process standing because strip is lacking and not for process downtime (s)
  * @param downtimeSeconds process held by a stop of its own, from falling due until it ends (s)
  * @param blockedSeconds entry able to run but standing, the accumulator being full (s)
@@ -51,7 +52,8 @@ public record Totals(
         double scrapMetres,
         double scrapKilograms,
         double jointSeconds,
-        double waitingSeconds,
+        double waitingForPreparationSeconds,
+        double waitingForPeopleSeconds,
         double starvedSeconds,
         double downtimeSeconds,
         double blockedSeconds,
@@ -60,6 +62,11 @@ public record Totals(
         double overtravel,
         int overfull,
         int stripBreaks) {
+
+    /** All waiting with the strip standing (s). */
+    public double waitingSeconds() {
+        return waitingForPreparationSeconds + waitingForPeopleSeconds;
+    }
 
     /** The same with a level lower by {@code metres} throughout. */
     public Totals withLevelLower(double metres) {
@@ -82,7 +89,8 @@ public record Totals(
                 scrapMetres,
                 scrapKilograms,
                 jointSeconds,
-                waitingSeconds,
+                waitingForPreparationSeconds,
+                waitingForPeopleSeconds,
                 starvedSeconds,
                 downtimeSeconds,
                 blockedSeconds,

@@ -5,6 +5,7 @@ import runthrough.plant.Line;
 import runthrough.simulation.account.Recorder;
 import runthrough.simulation.calendar.EventCalendar;
 import runthrough.simulation.calendar.EventOrder;
+import runthrough.simulation.records.WorkDone;
 
 /**
  * The people's side of a coil change: who does what when. Whatever may let something begin calls {@link #giveWork}, where
@@ -36,6 +37,9 @@ public final class ChangeWork {
     private int prepared = 1;
     private int lastGone;
     private Phase phase = Phase.STRIP_RUNS;
+    private double firstPassEnded;
+    private double waitedInFirstPass;
+    private double released;
     private boolean giving;
     private boolean releasing;
 
@@ -100,6 +104,16 @@ public final class ChangeWork {
     /** How long the strip has waited at the latest joint, and for what. */
     public Waiting waiting() {
         return waiting;
+    }
+
+    /** What took time at the latest joint, once it is released. */
+    public WorkDone done() {
+        return new WorkDone(
+                tail.firstPass(),
+                join.firstPass(),
+                released - firstPassEnded,
+                waiting.forPreparation() + waiting.forPeople() - waitedInFirstPass,
+                waiting.byElement());
     }
 
     /** At time 0 the preparation of the coils on the other uncoilers may begin. */
@@ -210,11 +224,16 @@ public final class ChangeWork {
     }
 
     private void endJoin() {
+        if (joint.pass() == 1) {
+            firstPassEnded = calendar.now();
+            waitedInFirstPass = waiting.forPreparation() + waiting.forPeople();
+        }
         if (joint.isGoodNow()) {
             phase = Phase.STRIP_RUNS;
             running++;
             crew.letGo(calendar.now());
             awaitCrewChange();
+            released = calendar.now();
             events.jointReleased();
             releasing = true;
         } else {

@@ -1,6 +1,7 @@
 package runthrough.simulation.work;
 
 import java.util.Arrays;
+import java.util.List;
 
 /** How long the strip has stood at a joint without work on it, and what it waited for. Times in seconds. */
 public final class Waiting {
@@ -63,7 +64,7 @@ public final class Waiting {
     }
 
     /** For preparation, by the place in its list of the element that was waited for. */
-    public double[] byElement() {
-        return byElement.clone();
+    List<Double> byElement() {
+        return Arrays.stream(byElement).boxed().toList();
     }
 }

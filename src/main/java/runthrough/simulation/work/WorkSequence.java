@@ -1,6 +1,7 @@
 package runthrough.simulation.work;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import runthrough.simulation.account.Recorder;
@@ -36,6 +37,9 @@ final class WorkSequence {
     private final EventCalendar calendar;
     private final EventCalendar.Timer timer;
     private final List<PutDown> putDown = new ArrayList<>();
+    /** What each element took in the first pass (s); NaN where it was not done. */
+    private final double[] firstPass;
+
     private State state = State.IDLE;
     private int change;
     private int pass;
@@ -49,6 +53,7 @@ final class WorkSequence {
         this.queue = queue;
         this.calendar = calendar;
         this.recorder = recorder;
+        firstPass = new double[queue.size()];
         timer = calendar.timer(queue.list().name().toLowerCase(Locale.ROOT), EventOrder.TIMER, () -> {
             endElement();
             whenElementEnds.run();
@@ -63,6 +68,9 @@ final class WorkSequence {
         change = onChange;
         pass = ofJoint;
         element = -1;
+        if (pass == 1) {
+            Arrays.fill(firstPass, Double.NaN);
+        }
         next();
     }
 
@@ -84,6 +92,9 @@ final class WorkSequence {
         if (state == State.WAITING) {
             left = queue.draw(element, change, pass);
             begun = now;
+            if (pass == 1) {
+                firstPass[element] = left;
+            }
         } else if (recorder.keepsWork()) {
             putDown.add(new PutDown(leftSince, now));
         }
@@ -109,6 +120,11 @@ final class WorkSequence {
             putDown.clear();
         }
         next();
+    }
+
+    /** What each element took in the first pass (s), in the order of the list; NaN where it was not done. */
+    List<Double> firstPass() {
+        return Arrays.stream(firstPass).boxed().toList();
     }
 
     boolean isIdle() {
