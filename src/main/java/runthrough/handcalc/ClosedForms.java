@@ -48,6 +48,11 @@ public record ClosedForms(
         return line.work().reject().meanExtraPasses();
     }
 
+    /** The same with an accumulator of {@code metres}. */
+    public ClosedForms holding(double metres) {
+        return new ClosedForms(entry, topSpeed, metres, reserve, fillRateLimit, processDeceleration, usable);
+    }
+
     private double speed() {
         return entry.speed();
     }

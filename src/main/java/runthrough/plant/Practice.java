@@ -165,12 +165,8 @@ public sealed interface Practice {
         @Override
         public CoilChange work(CoilChange described) {
             WorkElement threading = new WorkElement(ELEMENT, new WorkTime.Timed(time), new Occurrence.Always(), false);
-            return new CoilChange(
-                    described.crew(),
-                    described.prepare(),
-                    List.of(),
-                    List.of(threading),
-                    new CoilChange.Reject.Never());
+            return described.withWork(described.prepare(), List.of(), List.of(threading))
+                    .withReject(new CoilChange.Reject.Never());
         }
 
         @Override

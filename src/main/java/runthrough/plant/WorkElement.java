@@ -247,6 +247,11 @@ public record WorkElement(
         return time.duration(time.drawn().mean(), joint.width(), joint.thickness());
     }
 
+    /** Median time (s) that it takes at {@code joint} when it is done. */
+    public double medianDuration(Joint joint) {
+        return time.duration(time.drawn().quantile(0.5), joint.width(), joint.thickness());
+    }
+
     /** Mean time (s) that it adds to a coil change with {@code joint}. */
     public double meanTime(Joint joint) {
         return occurrence.share(joint) * meanDuration(joint);

@@ -2,7 +2,7 @@ package runthrough.study;
 
 /**
  * What a coil change that did not run through is attributed to: the first of these whose removal would have let it through. The
- * strip that it needed with the process kept at its rated speed is worked out from its own times, see {@link StripNeeded}.
+ * strip that it needed with the process kept at its rated speed is worked out from its own times, see {@link runthrough.study.margin.StripMargin}.
  */
 public enum Cause {
     /** Entry and process are one strip: every coil change stops it. */

@@ -5,13 +5,14 @@ import org.jspecify.annotations.Nullable;
 import runthrough.plant.Line;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
+import runthrough.study.margin.StripMargin;
 
 /**
  * Lays each coil change that did not run through to its {@link Cause}. The coil changes of one replication must come in
  * order.
  *
  * <p>With the process kept at its rated speed the strip held at the start either lasts through the coil change or it does
- * not, see {@link StripNeeded}. Causes are tried in their order: without the wait for preparation it would have lasted; else
+ * not, see {@link StripMargin}. Causes are tried in their order: without the wait for preparation it would have lasted; else
  * from a full accumulator and without the wait it would have; else the capacity is too small. A stop or slowing that an
  * earlier coil change handed on, while the strip now lasts, is attributed to what the earlier one was.
  *
@@ -22,7 +23,6 @@ final class CauseFinder {
     private static final double ROUNDING = 1e-9;
 
     private final Line line;
-    private final StripNeeded needed;
     private final StripMargin spare;
     private final double capacity;
     private final double rounding;
@@ -30,7 +30,6 @@ final class CauseFinder {
 
     CauseFinder(Line line) {
         this.line = line;
-        this.needed = new StripNeeded(line);
         this.spare = new StripMargin(line);
         this.capacity = line.accumulator().capacity();
         this.rounding = ROUNDING * Math.max(1, capacity);
@@ -46,16 +45,15 @@ final class CauseFinder {
         if (line.practice().isOneStrip()) {
             return Cause.PRACTICE;
         }
-        double level = change.levelAtStart() - spare.holdLevel(change) + rounding;
-        double strip = needed.of(change);
-        if (before != null && strip <= level) {
+        double margin = spare.metres(change) + rounding;
+        if (before != null && margin >= 0) {
             return before;
         }
-        double stripWithoutWait = strip - needed.ratedSpeed(change) * change.waiting();
-        if (change.waiting() > 0 && stripWithoutWait <= level) {
+        double withoutWait = margin + change.ratedSpeed() * change.waiting();
+        if (change.waiting() > 0 && withoutWait >= 0) {
             return Cause.PREPARATION;
         }
-        double full = capacity - spare.holdLevel(change) + rounding;
-        return change.levelAtStart() < capacity - rounding && stripWithoutWait <= full ? Cause.REFILL : Cause.CAPACITY;
+        double missing = capacity - change.levelAtStart();
+        return missing > rounding && withoutWait + missing >= 0 ? Cause.REFILL : Cause.CAPACITY;
     }
 }

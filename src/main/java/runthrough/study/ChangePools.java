@@ -1,5 +1,6 @@
 package runthrough.study;
 
+import runthrough.study.margin.StripMargin;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.study.statistics.Pool;
 

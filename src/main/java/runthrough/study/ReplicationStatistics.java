@@ -1,5 +1,6 @@
 package runthrough.study;
 
+import runthrough.study.margin.StripMargin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

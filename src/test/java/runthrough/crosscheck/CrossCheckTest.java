@@ -85,7 +85,7 @@ class CrossCheckTest {
         try {
             Replication ours = one.run();
             return error.isEmpty()
-                    ? Disagreement.between(ours, theirs)
+                    ? Disagreement.between(DescribedLine.line(one.document()), ours, theirs)
                     : Disagreement.refused("an error there only: " + error);
         } catch (SimulationException | IllegalArgumentException refused) {
             return Disagreement.refused(error.isEmpty() ? "an error here only: " + refused.getMessage() : "");

@@ -8,7 +8,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import runthrough.plant.Line;
 import runthrough.simulation.Replication;
+import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.WorkRecord;
 
 /** Where the results of the two engines for one case differ, and by how much. */
@@ -35,9 +37,9 @@ final class Disagreement {
         return disagreement;
     }
 
-    static Disagreement between(Replication ours, JsonNode theirs) {
+    static Disagreement between(Line line, Replication ours, JsonNode theirs) {
         Disagreement disagreement = new Disagreement();
-        disagreement.rows("change", ours.changes(), theirs.path("changes"));
+        disagreement.changes(new Judged(line), ours.changes(), theirs.path("changes"));
         disagreement.work(ours.work(), theirs.path("work"));
         disagreement.row("totals", ours.totals(), theirs.path("totals"));
         double balance = theirs.path("balance").doubleValue();
@@ -58,12 +60,16 @@ final class Disagreement {
         return found.isEmpty() || greatest > TOLERANCE ? greatest : Double.POSITIVE_INFINITY;
     }
 
-    private void rows(String what, List<? extends Record> ours, JsonNode theirs) {
+    private void changes(Judged judged, List<ChangeRecord> ours, JsonNode theirs) {
         if (ours.size() != theirs.size()) {
-            found.add(what + "s: " + ours.size() + " here, " + theirs.size() + " there");
+            found.add("changes: " + ours.size() + " here, " + theirs.size() + " there");
         }
         for (int i = 0; i < Math.min(ours.size(), theirs.size()); i++) {
-            row(what + " " + (i + 1), ours.get(i), theirs.get(i));
+            String what = "change " + ours.get(i).number();
+            JsonNode there = theirs.get(i);
+            row(what, ours.get(i), there);
+            judged.of(ours.get(i))
+                    .forEach((name, value) -> compare(what + ", " + name, value, there.path(name)));
         }
     }
 
@@ -92,7 +98,7 @@ final class Disagreement {
             found.add(what + ": missing there");
         } else if (ours instanceof Number number) {
             number(what, number.doubleValue(), theirs.doubleValue());
-        } else if (!ours.toString().equals(theirs.textValue())) {
+        } else if (!ours.toString().equals(theirs.asText())) {
             found.add(what + ": " + ours + " here, " + theirs.textValue() + " there");
         }
     }

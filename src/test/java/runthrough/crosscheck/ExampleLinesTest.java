@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.DynamicTest;
@@ -17,6 +18,7 @@ import runthrough.plant.CoilChange;
 import runthrough.plant.Line;
 import runthrough.plant.WorkElement;
 import runthrough.simulation.Replication;
+import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.WorkRecord;
 
 /**
@@ -36,20 +38,23 @@ class ExampleLinesTest {
         Replication run = one.run();
         JsonNode expected = one.document().path("expect");
         List<String> wrong = new ArrayList<>();
-        expected.path("changes")
-                .fields()
-                .forEachRemaining(row -> run.changes().stream()
-                        .filter(change -> Integer.toString(change.number()).equals(row.getKey()))
-                        .forEach(change -> compare("change " + row.getKey(), change, row.getValue(), wrong)));
         Line line = DescribedLine.line(one.document());
+        Judged judged = new Judged(line);
+        expected.path("changes").fields().forEachRemaining(row -> {
+            ChangeRecord change = run.changes().stream()
+                    .filter(record -> Integer.toString(record.number()).equals(row.getKey()))
+                    .findFirst()
+                    .orElseThrow();
+            compare("change " + row.getKey(), numbers(change, judged.of(change)), row.getValue(), wrong);
+        });
         expected.path("work").fields().forEachRemaining(row -> {
             WorkRecord work = run.work().stream()
                     .filter(record -> key(record, line).equals(row.getKey()))
                     .findFirst()
                     .orElseThrow(() -> new AssertionError(row.getKey() + " was not done: " + run.work()));
-            compare(row.getKey(), work, row.getValue(), wrong);
+            compare(row.getKey(), numbers(work, Map.of()), row.getValue(), wrong);
         });
-        compare("totals", run.totals(), expected.path("totals"), wrong);
+        compare("totals", numbers(run.totals(), Map.of()), expected.path("totals"), wrong);
         assertThat(wrong).as(one.document().path("why").asText()).isEmpty();
     }
 
@@ -64,18 +69,30 @@ class ExampleLinesTest {
                 + list.get(record.element()).name() + " " + record.change() + "." + record.pass();
     }
 
-    /** Of each number that is expected, whether the record has it; what a study makes of the records is tested there. */
-    private static void compare(String what, Record ours, JsonNode expected, List<String> wrong) {
-        for (RecordComponent component : ours.getClass().getRecordComponents()) {
-            JsonNode one = expected.path(component.getName());
-            if (!one.isMissingNode()) {
-                String place = what + ", " + component.getName() + ": ";
-                numbers(Disagreement.valueOf(component, ours), one, place, wrong);
-            }
+    /** The components of {@code row} by their names, and {@code more}. */
+    private static Map<String, Object> numbers(Record row, Map<String, Object> more) {
+        Map<String, Object> numbers = new TreeMap<>(more);
+        for (RecordComponent component : row.getClass().getRecordComponents()) {
+            numbers.put(component.getName(), Disagreement.valueOf(component, row));
         }
+        if (row instanceof ChangeRecord change) {
+            numbers.put("waiting", change.waiting());
+        }
+        return numbers;
     }
 
-    private static void numbers(Object ours, JsonNode expected, String place, List<String> wrong) {
+    private static void compare(String what, Map<String, Object> ours, JsonNode expected, List<String> wrong) {
+        expected.fields().forEachRemaining(one -> {
+            Object number = ours.get(one.getKey());
+            if (number == null) {
+                wrong.add(what + " has no " + one.getKey());
+            } else {
+                number(number, one.getValue(), what + ", " + one.getKey() + ": ", wrong);
+            }
+        });
+    }
+
+    private static void number(Object ours, JsonNode expected, String place, List<String> wrong) {
         if (ours instanceof List<?> putDown) {
             List<Double> here = putDown.stream()
                     .map(WorkRecord.PutDown.class::cast)
@@ -93,7 +110,7 @@ class ExampleLinesTest {
             }
         } else if (ours instanceof Number number) {
             number(number.doubleValue(), expected.doubleValue(), place, wrong);
-        } else if (!ours.toString().equals(expected.textValue())) {
+        } else if (!ours.toString().equals(expected.asText())) {
             wrong.add(place + ours + ", expected " + expected.textValue());
         }
     }

@@ -6,7 +6,7 @@ package runthrough.simulation.motion;
  *
  * <p>Rules MOTION-2, NUM-2.
  */
-final class Kinematics {
+public final class Kinematics {
     static final double NEVER = Double.POSITIVE_INFINITY;
 
     private Kinematics() {}
@@ -44,7 +44,7 @@ final class Kinematics {
      * @param c half the rate of change of the rate
      * @param slack how far below 0 counts as below, {@code >= 0}
      */
-    static double fallBelow(double value, double b, double c, double slack) {
+    public static double fallBelow(double value, double b, double c, double slack) {
         double above = value + slack;
         if (above > 0) {
             return rise(above, -b, -c);

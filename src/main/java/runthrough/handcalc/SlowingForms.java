@@ -1,0 +1,83 @@
+package runthrough.handcalc;
+
+import org.hipparchus.analysis.solvers.BrentSolver;
+import runthrough.plant.ProcessSection.Slowing;
+
+/**
+ * What an accumulator bears where the process slows on a low level, in closed form: for the target to run through at the rated
+ * speed V, and for the target without a stop. Assumed as in {@link ClosedForms}; without a stop also that slowing begins while the
+ * entry stands and that the slowed speed is reached before the joint is released.
+ *
+ * @param forms without slowing
+ * @param level at which slowing begins x_slow (m)
+ * @param slowedSpeed V_slow (m/s), below V
+ */
+public record SlowingForms(ClosedForms forms, double level, double slowedSpeed) {
+    /** Of the speed and of the time that it is solved for, relative. */
+    private static final double EXACT = 1e-14;
+
+    private static final int MOST_STEPS = 1000;
+    /** Beyond so many times the slowed speed nothing limits it: neither ramps nor the joint take any time. */
+    private static final double ENDLESS = 1e6;
+
+    /** The forms of {@code forms} with {@code slowing}. */
+    public static SlowingForms of(ClosedForms forms, Slowing slowing) {
+        return new SlowingForms(forms, slowing.level(), slowing.speed());
+    }
+
+    /** The closed forms with x_slow in the place of {@code R + V^2/(2 d_p)}. */
+    public ClosedForms atRatedSpeed() {
+        return new ClosedForms(
+                forms.entry(),
+                forms.topSpeed(),
+                forms.capacity(),
+                level,
+                forms.fillRateLimit(),
+                Double.POSITIVE_INFINITY,
+                forms.usable());
+    }
+
+    /** The fastest V (m/s) at which a joint of {@code joint} seconds runs through. */
+    public double fastestAtRatedSpeed(double joint) {
+        return atRatedSpeed().fastestSpeed(joint);
+    }
+
+    /**
+     * The longest joint cycle time (s) without a stop: {@code (C - x_slow - V^2/(2 d_e))/V + (V - V_slow)/d_p + (x_slow -
+     * x_stop(V) - V_slow^2/(2 a_e))/V_slow}; creep takes {@code (V - v_c) t_c} off the first part.
+     */
+    public double longestWithoutStop() {
+        return longestWithoutStop(forms.entry().speed());
+    }
+
+    private double longestWithoutStop(double speed) {
+        StopAndGo strip = forms.entry();
+        StopAndGo at = new StopAndGo(speed, strip.acceleration(), strip.deceleration(), strip.creep());
+        double decelerating = forms.processDeceleration();
+        double untilSlowed = (forms.capacity() - level - at.stoppingLength() - at.missedCreeping()) / speed;
+        double ramp = (speed - slowedSpeed) / decelerating;
+        double stopLevel = forms.reserve() + speed * speed / (2 * decelerating);
+        double atSlowedSpeed =
+                (level - stopLevel - slowedSpeed * slowedSpeed / (2 * strip.acceleration())) / slowedSpeed;
+        return untilSlowed + ramp + atSlowedSpeed;
+    }
+
+    /**
+     * The fastest V (m/s) at which a joint of {@code joint} seconds goes without a stop: that at which {@link #longestWithoutStop}
+     * is the joint cycle time. It falls as V rises; at V_slow it is the form without slowing, which holds below.
+     */
+    public double fastestWithoutStop(double joint) {
+        if (longestWithoutStop(slowedSpeed) <= joint) {
+            return forms.fastestSpeed(joint);
+        }
+        double high = 2 * slowedSpeed;
+        while (longestWithoutStop(high) > joint) {
+            high *= 2;
+            if (high > ENDLESS * slowedSpeed) {
+                return Double.POSITIVE_INFINITY;
+            }
+        }
+        return new BrentSolver(EXACT, EXACT * slowedSpeed)
+                .solve(MOST_STEPS, speed -> longestWithoutStop(speed) - joint, slowedSpeed, high);
+    }
+}

@@ -1,0 +1,137 @@
+package runthrough.study.cause;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import runthrough.plant.Coil;
+import runthrough.plant.Joint;
+import runthrough.plant.Line;
+import runthrough.plant.WorkElement;
+import runthrough.plant.WorkElement.Occurrence;
+import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.WorkDone;
+import runthrough.simulation.records.WorkRecord.WorkList;
+import runthrough.study.cause.Reason.Kind;
+import runthrough.study.margin.StripMargin;
+
+/**
+ * Finds why a coil change did not run through: the first thing whose removal from the time that the strip stood would have left a
+ * margin. SI units.
+ */
+public final class CauseFinder {
+    /** Times closer than this (s) are equal: of equal ones the first in the order of the lists is named. */
+    private static final double EQUAL_TIMES = 1e-9;
+
+    private final Line line;
+    private final StripMargin margins;
+    private final double capacity;
+    private final double slack;
+
+    /** Causes of coil changes of {@code line}, which must have an accumulator. */
+    public CauseFinder(Line line) {
+        this.line = line;
+        margins = new StripMargin(line);
+        capacity = line.accumulator().capacity();
+        slack = 1e-10 * Math.max(1, capacity);
+    }
+
+    /** Why {@code change} did not run through; empty where it did. */
+    public Optional<Reason> reasonOf(ChangeRecord change) {
+        return change.work().map(work -> find(change, work));
+    }
+
+    private Reason find(ChangeRecord change, WorkDone work) {
+        double margin = margins.metres(change);
+        double speed = change.ratedSpeed();
+        double fromFull = margin + capacity - change.levelAtStart();
+        if (!isEnough(margin)) {
+            if (isEnough(margin + speed * change.waitingForPreparation())) {
+                return Reason.of(Kind.WAITING_FOR_PREPARATION, WorkList.PREPARE, longestAwaited(work));
+            }
+            if (isEnough(margin + speed * change.waitingForPeople())) {
+                return Reason.of(Kind.WAITING_FOR_PEOPLE);
+            }
+            if (change.levelAtStart() < capacity && isEnough(fromFull)) {
+                return Reason.of(Kind.ACCUMULATOR_NOT_FULL);
+            }
+        }
+        if (isEnough(fromFull)) {
+            return Reason.of(Kind.NOT_THE_JOINT);
+        }
+        return inTheJoint(change, work, fromFull);
+    }
+
+    private boolean isEnough(double metres) {
+        return metres >= -slack;
+    }
+
+    private static int longestAwaited(WorkDone work) {
+        List<Double> waited = work.waitingByElement();
+        int longest = 0;
+        for (int i = 1; i < waited.size(); i++) {
+            if (waited.get(i) > waited.get(longest) + EQUAL_TIMES) {
+                longest = i;
+            }
+        }
+        return longest;
+    }
+
+    private Reason inTheJoint(ChangeRecord change, WorkDone work, double fromFull) {
+        List<Item> items = removable(change, work);
+        Optional<Item> largest = Optional.empty();
+        double together = -work.waitedAfterFirstPass();
+        for (Item item : items) {
+            together += item.seconds;
+            boolean isLarger = item.seconds
+                    > largest.map(other -> other.seconds + EQUAL_TIMES).orElse(Double.NEGATIVE_INFINITY);
+            if (isLarger && isEnough(fromFull + change.ratedSpeed() * item.seconds)) {
+                largest = Optional.of(item);
+            }
+        }
+        boolean isTogether = isEnough(fromFull + change.ratedSpeed() * together);
+        return largest.map(Item::reason)
+                .orElse(Reason.of(isTogether ? Kind.SEVERAL_TOGETHER : Kind.USUAL_JOINT_TOO_LONG));
+    }
+
+    /** What could be taken out of the joint, in the order in which equal ones are named. */
+    private List<Item> removable(ChangeRecord change, WorkDone work) {
+        Joint joint = Joint.between(coil(change.tailCoil()), coil(change.headCoil()));
+        List<Item> items = new ArrayList<>();
+        items.add(new Item(Reason.of(Kind.JOINT_MADE_AGAIN), work.afterFirstPass()));
+        occasional(WorkList.TAIL, line.change().tail(), work.tail(), items);
+        occasional(WorkList.JOIN, line.change().join(), work.join(), items);
+        regular(WorkList.TAIL, line.change().tail(), work.tail(), joint, items);
+        regular(WorkList.JOIN, line.change().join(), work.join(), joint, items);
+        items.add(new Item(Reason.of(Kind.BOTH_WAITS), change.waiting()));
+        return items;
+    }
+
+    private Coil coil(int kind) {
+        return line.coils().get(kind);
+    }
+
+    private static void occasional(WorkList list, List<WorkElement> elements, List<Double> took, List<Item> items) {
+        for (int i = 0; i < elements.size(); i++) {
+            if (!isRegular(elements.get(i)) && !took.get(i).isNaN()) {
+                items.add(new Item(Reason.of(Kind.OCCASIONAL_ELEMENT, list, i), took.get(i)));
+            }
+        }
+    }
+
+    private static void regular(
+            WorkList list, List<WorkElement> elements, List<Double> took, Joint joint, List<Item> items) {
+        for (int i = 0; i < elements.size(); i++) {
+            if (isRegular(elements.get(i)) && !took.get(i).isNaN()) {
+                double longer = took.get(i) - elements.get(i).medianDuration(joint);
+                items.add(new Item(Reason.of(Kind.ELEMENT_TOOK_LONG, list, i), Math.max(0, longer)));
+            }
+        }
+    }
+
+    private static boolean isRegular(WorkElement element) {
+        return element.occurrence() instanceof Occurrence.Always;
+    }
+
+    /** Something that took so many seconds (s) of the joint. */
+    private record Item(Reason reason, double seconds) {}
+}

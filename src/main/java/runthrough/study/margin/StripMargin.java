@@ -1,0 +1,78 @@
+package runthrough.study.margin;
+
+import java.util.Optional;
+import runthrough.handcalc.ClosedForms;
+import runthrough.handcalc.SlowingForms;
+import runthrough.plant.Line;
+import runthrough.plant.ProcessSection.Slowing;
+import runthrough.simulation.records.ChangeRecord;
+
+/**
+ * The margin of a coil change: the strip that would be left above the stop level if the process kept the rated speed V that it had
+ * at T0; negative, it is the strip that lacked. It is the same whether the process then ran through, slowed or stopped.
+ *
+ * <p>There are two: for running through at rated speed, which ends where the process slows if it can slow; and for going without
+ * a stop, with the process slowing as it does. Where nothing slows they are the same.
+ */
+public final class StripMargin {
+    private final Line line;
+    private final Optional<Slowing> slowing;
+    private final ClosedForms forms;
+
+    /** The margins of coil changes of {@code line}, which must have an accumulator. */
+    public StripMargin(Line line) {
+        this.line = line;
+        slowing = line.process().slowing();
+        // Nothing that depends on the kind of coil is asked of it.
+        forms = ClosedForms.of(line, line.coils().get(0));
+    }
+
+    /** Above the stop level (m), the process keeping its rated speed: {@code x(T0) + r(T0) - V (T2 - T0) - V^2/(2 a_e) - x_stop(V)}. */
+    public double toStop(ChangeRecord change) {
+        double speed = change.ratedSpeed();
+        return change.levelAtStart()
+                + change.remainingAtStart()
+                - speed * (change.released() - change.start())
+                - speed * speed / (2 * line.entry().acceleration())
+                - change.stopLevel();
+    }
+
+    /** For the target to run through (m): above the level at which the process slows, or else stops. */
+    public double metres(ChangeRecord change) {
+        return toStop(change) - beforeStop(change);
+    }
+
+    /** How far above the stop level (m) the process slows; 0 where it cannot. */
+    private double beforeStop(ChangeRecord change) {
+        return slowing.map(slow -> slow.level() - change.stopLevel()).orElse(0.0);
+    }
+
+    /** For the target without a stop (m): the lowest level above the stop level while the process slows as it does. */
+    public double metresWithoutStop(ChangeRecord change) {
+        return slowing.map(slow -> new SlowedCourse(line, slow, change).lowest()).orElseGet(() -> toStop(change));
+    }
+
+    /** What {@code metres} of margin of {@code change} are as joint cycle time at the rated speed (s). */
+    public double seconds(ChangeRecord change, double metres) {
+        return metres / change.ratedSpeed();
+    }
+
+    /**
+     * By how much (m/s) the process could have run faster, or would have had to run slower, to run through this joint on the strip
+     * held at its start: the fastest speed of the closed form with that strip in the place of the capacity, less V.
+     */
+    public double speed(ChangeRecord change) {
+        ClosedForms here = forms.holding(change.levelAtStart());
+        double fastest = slowing.map(slow -> SlowingForms.of(here, slow).fastestAtRatedSpeed(change.jointCycleTime()))
+                .orElseGet(() -> here.fastestSpeed(change.jointCycleTime()));
+        return Math.max(0, fastest) - change.ratedSpeed();
+    }
+
+    /** The same to go through it without a stop. */
+    public double speedWithoutStop(ChangeRecord change) {
+        ClosedForms here = forms.holding(change.levelAtStart());
+        double fastest = slowing.map(slow -> SlowingForms.of(here, slow).fastestWithoutStop(change.jointCycleTime()))
+                .orElseGet(() -> here.fastestSpeed(change.jointCycleTime()));
+        return Math.max(0, fastest) - change.ratedSpeed();
+    }
+}
