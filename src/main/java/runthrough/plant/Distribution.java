@@ -21,8 +21,8 @@ public sealed interface Distribution
                 Distributions.Shifted,
                 Distributions.Scaled {
 
-    /** The smallest share that any draw is made at, and as far below 1 the largest: random numbers have 32 bits. */
-    double LEAST_DRAW = 0x1p-32;
+    /** The smallest share that any draw is made at, and as far below 1 the largest: random numbers have 52 bits. */
+    double LEAST_DRAW = 0x1p-53;
 
     /** The value below which the share {@code p} of all draws falls; {@code p} in (0, 1). Not decreasing in {@code p}. */
     double quantile(double p);

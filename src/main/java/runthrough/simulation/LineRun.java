@@ -15,12 +15,12 @@ import runthrough.simulation.motion.LineMotion;
 import runthrough.simulation.motion.LineState;
 import runthrough.simulation.motion.MotionSetting;
 import runthrough.simulation.random.CoilFeed;
-import runthrough.simulation.random.Streams;
+import runthrough.simulation.random.RandomNumbers;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.SimulationException;
 import runthrough.simulation.records.WorkDone;
 import runthrough.simulation.work.ChangeWork;
-import runthrough.simulation.work.Joint;
+import runthrough.simulation.work.JointPasses;
 import runthrough.simulation.work.WorkLists;
 
 /**
@@ -41,23 +41,23 @@ final class LineRun implements Watched, CoilChangeEvents, ChangeWork.Events {
     private final LineState state;
     private final RunStatistics statistics;
     private final LineMotion motion;
-    private final Joint joint;
+    private final JointPasses joint;
     private final ChangeWork work;
 
     private double upToDate;
     private boolean finished;
 
-    LineRun(MotionSetting setting, RunPlan plan, Streams streams, Detail detail) {
+    LineRun(MotionSetting setting, RunPlan plan, RandomNumbers numbers, Detail detail) {
         line = setting.line();
         this.plan = plan;
         recorder = new Recorder(detail);
-        feed = new CoilFeed(line, streams, line.entry().uncoilers());
+        feed = new CoilFeed(line, numbers);
         state = new LineState(line);
         statistics = new RunStatistics(line, state);
-        motion = new LineMotion(setting, state, calendar, statistics, streams, this);
-        joint = new Joint(line, feed, statistics, streams);
+        motion = new LineMotion(setting, state, calendar, statistics, numbers, this);
+        joint = new JointPasses(line, feed, statistics, numbers);
         work = new ChangeWork(
-                line, new WorkLists(line, feed, streams), joint, calendar, recorder, this::coilLasts, this);
+                line, new WorkLists(line, feed, numbers), joint, calendar, recorder, this::coilLasts, this);
     }
 
     /** Runs from time 0 to the end of the plan, as replication {@code index}. */
@@ -90,10 +90,9 @@ final class LineRun implements Watched, CoilChangeEvents, ChangeWork.Events {
         double usable = feed.usableLength(1);
         double needed = line.runOutLength(line.ratedSpeed(feed.coil(1)));
         if (usable < needed * (1 - ROUNDING)) {
-            throw new SimulationException(
-                    "coil 1 ('" + feed.coil(1).name() + "', draw 1 of the coil stream) has " + usable
-                            + " m of usable strip, too short to stop in, which takes " + needed
-                            + " m. Give longer coils or a faster stop");
+            throw new SimulationException(feed.describe(1) + " has " + usable
+                    + " m of usable strip, too short to stop in, which takes " + needed
+                    + " m. Give longer coils or a faster stop");
         }
         return usable;
     }

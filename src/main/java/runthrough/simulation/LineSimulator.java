@@ -7,7 +7,6 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.check.CheckedLine;
 import runthrough.simulation.motion.MotionSetting;
 import runthrough.simulation.random.RandomNumbers;
-import runthrough.simulation.random.Streams;
 import runthrough.simulation.records.Detail;
 
 /**
@@ -60,7 +59,7 @@ public final class LineSimulator {
      * @throws runthrough.simulation.records.SimulationException when the run cannot go on
      */
     public Replication run(int index, Detail detail) {
-        return new LineRun(setting, plan, new Streams(plan.seed(), index), detail).run(index);
+        return new LineRun(setting, plan, new RandomNumbers(plan.seed(), index), detail).run(index);
     }
 
     /**
@@ -70,7 +69,6 @@ public final class LineSimulator {
      * @throws runthrough.simulation.records.SimulationException when the run cannot go on
      */
     public Replication run(RandomNumbers randomNumbers) {
-        return new LineRun(setting, plan, new Streams(plan.seed(), randomNumbers), Detail.CHANGES)
-                .run(randomNumbers.index());
+        return new LineRun(setting, plan, randomNumbers, Detail.CHANGES).run(randomNumbers.replication());
     }
 }

@@ -6,9 +6,9 @@ import runthrough.plant.ProcessSection.Downtime;
 import runthrough.simulation.account.RunStatistics;
 import runthrough.simulation.calendar.EventCalendar;
 import runthrough.simulation.calendar.EventOrder;
+import runthrough.simulation.random.RandomNumbers;
 import runthrough.simulation.random.Sampler;
-import runthrough.simulation.random.Source;
-import runthrough.simulation.random.Streams;
+import runthrough.simulation.random.SourceNames;
 
 /**
  * Process downtime: when it falls due, counted while the process moves, when it ends, and what holds the process after it.
@@ -26,8 +26,8 @@ final class DowntimeControl {
     private final @Nullable Sampler running;
     private final @Nullable Sampler standing;
     private double left;
-    private int drawn;
-    private int stood;
+    /** Of the downtime that is next or under way, from 1. */
+    private int number;
 
     /** Downtime of {@code line}, after which {@code holdAsStarved} is called where strip lacks. */
     DowntimeControl(
@@ -35,7 +35,7 @@ final class DowntimeControl {
             LineState state,
             EventCalendar calendar,
             RunStatistics statistics,
-            Streams streams,
+            RandomNumbers numbers,
             Runnable holdAsStarved) {
         this.calendar = calendar;
         this.state = state;
@@ -44,11 +44,10 @@ final class DowntimeControl {
         Downtime downtime = line.process().downtime().orElse(null);
         running = downtime == null
                 ? null
-                : new Sampler(
-                        "running time between process downtimes", downtime.runningTime(), streams, Source.OWN_RUNNING);
+                : new Sampler(downtime.runningTime(), numbers.source(SourceNames.DOWNTIME_RUNNING));
         standing = downtime == null
                 ? null
-                : new Sampler("process downtime", downtime.standingTime(), streams, Source.OWN_STANDING);
+                : new Sampler(downtime.standingTime(), numbers.source(SourceNames.DOWNTIME_STANDING));
         due = calendar.step("downtime due", EventOrder.DOWNTIME_DUE, this::fallDue);
         ends = calendar.step("downtime ends", EventOrder.TIMER, this::end);
     }
@@ -61,7 +60,7 @@ final class DowntimeControl {
 
     private void draw() {
         if (running != null) {
-            left = running.next(++drawn, 1);
+            left = running.draw(++number, 0);
         }
     }
 
@@ -79,7 +78,7 @@ final class DowntimeControl {
             due.stopIfPending();
         }
         if (state.down && standing != null) {
-            ends.start(standing.next(++stood, 1));
+            ends.start(standing.draw(number, 0));
         }
     }
 

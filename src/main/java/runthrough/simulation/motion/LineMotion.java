@@ -4,7 +4,7 @@ import runthrough.plant.Coil;
 import runthrough.plant.Line;
 import runthrough.simulation.account.RunStatistics;
 import runthrough.simulation.calendar.EventCalendar;
-import runthrough.simulation.random.Streams;
+import runthrough.simulation.random.RandomNumbers;
 
 /**
  * Everything that moves the strip of one run: makes the plans of process and entry, and watches for what comes next.
@@ -32,7 +32,7 @@ public final class LineMotion {
      * @param state moved by this
      * @param calendar of the run
      * @param statistics takes what happens
-     * @param streams random numbers of the run
+     * @param numbers random numbers of the run
      * @param changes takes T0 and T1
      */
     public LineMotion(
@@ -40,7 +40,7 @@ public final class LineMotion {
             LineState state,
             EventCalendar calendar,
             RunStatistics statistics,
-            Streams streams,
+            RandomNumbers numbers,
             CoilChangeEvents changes) {
         line = setting.line();
         this.state = state;
@@ -48,7 +48,7 @@ public final class LineMotion {
         this.statistics = statistics;
         this.changes = changes;
         next = new NextEvent(calendar);
-        process = new ProcessControl(line, state, calendar, statistics, streams);
+        process = new ProcessControl(line, state, calendar, statistics, numbers);
         TailWatch tail = new TailWatch(new RunOut(line.tailDeceleration(), line.creep()), state, changes);
         entry = state.hasAccumulator
                 ? new AccumulatedEntry(line, state, tail)

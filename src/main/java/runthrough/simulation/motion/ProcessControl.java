@@ -5,9 +5,9 @@ import runthrough.plant.ProcessSection.Slowing;
 import runthrough.simulation.account.RunStatistics;
 import runthrough.simulation.calendar.EventCalendar;
 import runthrough.simulation.calendar.EventOrder;
+import runthrough.simulation.random.RandomNumbers;
 import runthrough.simulation.random.Sampler;
-import runthrough.simulation.random.Source;
-import runthrough.simulation.random.Streams;
+import runthrough.simulation.random.SourceNames;
 
 /**
  * The process section: what holds it, what it is heading for, and when that changes by its own doing. The levels at which it
@@ -26,16 +26,17 @@ final class ProcessControl {
 
     private boolean restarting;
     private int restartedIn;
-    private int restarts;
+    private int restarts = -1;
 
     /** A process of {@code line}. */
-    ProcessControl(Line line, LineState state, EventCalendar calendar, RunStatistics statistics, Streams streams) {
+    ProcessControl(
+            Line line, LineState state, EventCalendar calendar, RunStatistics statistics, RandomNumbers numbers) {
         this.state = state;
         this.statistics = statistics;
         slowedSpeed = line.process().slowing().map(Slowing::speed).orElse(Double.POSITIVE_INFINITY);
-        restartDelay = new Sampler("restart delay", line.process().restartDelay(), streams, Source.RESTART_DELAY);
+        restartDelay = new Sampler(line.process().restartDelay(), numbers.source(SourceNames.RESTART));
         restart = calendar.step("restart after delay", EventOrder.TIMER, this::letGo);
-        downtime = new DowntimeControl(line, state, calendar, statistics, streams, this::holdAsStarved);
+        downtime = new DowntimeControl(line, state, calendar, statistics, numbers, this::holdAsStarved);
     }
 
     /** Puts the process at its rated speed (m/s) at time 0. */
@@ -74,9 +75,9 @@ final class ProcessControl {
     /** Lets a starved process go after the restart delay, which nothing revokes. */
     void restartAfterDelay() {
         int change = statistics.latestChange();
-        restarts = change == restartedIn ? restarts + 1 : 1;
+        restarts = change == restartedIn ? restarts + 1 : 0;
         restartedIn = change;
-        double delay = restartDelay.next(change, restarts);
+        double delay = restartDelay.draw(change, restarts);
         if (delay == 0) {
             letGo();
         } else {

@@ -3,33 +3,32 @@ package runthrough.simulation.random;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.Coil;
+import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Joint;
 import runthrough.plant.Line;
 import runthrough.simulation.records.SimulationException;
-import umontreal.ssj.rng.MRG32k3a;
 
 /**
- * The coils in the order in which they come, from number 1. Coil n takes draw n of the coil streams, whether or not it is
- * used; only the last few are remembered.
+ * The coils as they come, from number 1. Coil n takes number n of the coil's sources of randomness, whichever coils are asked for
+ * and in whatever order.
  *
  * <p>Rules COIL-2, COIL-4, COIL-5.
  */
 public final class CoilFeed {
+    /** A run asks for few coils, each several times: so many are kept. A power of two. */
+    private static final int KEPT = 16;
+
     private final List<Coil> kinds;
     private final double[] cumulativeWeight;
-    /** Absent where coils come in turn. */
-    private final @Nullable MRG32k3a choice;
-    /** Absent where the coils of each kind are all alike. */
-    private final @Nullable MRG32k3a size;
+    private final SourceNumbers choice;
+    private final SourceNumbers lengths;
+    private final SourceNumbers masses;
 
-    private final int[] kind;
-    /** The same coils as objects, which a long schedule makes anew each time that it is asked. */
-    private final Coil[] coil;
-
-    private final double[] sizeDraw;
-    private final int mask;
-    private int drawn;
+    private final int[] keptNumber = new int[KEPT];
+    private final int[] keptKind = new int[KEPT];
+    /** As objects, which a long schedule makes anew each time that it is asked. */
+    private final Coil[] keptCoil = new Coil[KEPT];
 
     /** Coils mostly come in the same few pairs: the last one asked for is kept. */
     private @Nullable Joint joint;
@@ -37,17 +36,13 @@ public final class CoilFeed {
     private @Nullable Coil jointEnds;
     private @Nullable Coil jointBegins;
 
-    /** The coils of {@code line}, of which up to {@code lookAhead} beyond the running one may be asked for. */
-    public CoilFeed(Line line, Streams streams, int lookAhead) {
+    /** The coils of {@code line}. */
+    public CoilFeed(Line line, RandomNumbers numbers) {
         kinds = line.coils();
         cumulativeWeight = line.coilSource() instanceof CoilSource.Mix mix ? cumulate(mix) : new double[0];
-        choice = cumulativeWeight.length > 0 ? streams.stream(Source.COIL_CHOICE) : null;
-        size = line.coilSource().sizesVary() ? streams.stream(Source.COIL_SIZE) : null;
-        int window = Integer.highestOneBit(lookAhead + 4) * 2;
-        kind = new int[window];
-        coil = new Coil[window];
-        sizeDraw = new double[window];
-        mask = window - 1;
+        choice = numbers.source(SourceNames.COIL_KIND);
+        lengths = numbers.source(SourceNames.COIL_LENGTH);
+        masses = numbers.source(SourceNames.COIL_MASS);
     }
 
     private static double[] cumulate(CoilSource.Mix mix) {
@@ -60,20 +55,37 @@ public final class CoilFeed {
         return cumulative;
     }
 
-    /** Index in {@code line.coils()} of the kind of coil {@code number}. */
+    /** Index in {@code line.coils()} of the kind of coil {@code number}, from 1. */
     public int kind(int number) {
-        if (number > drawn) {
-            drawUpTo(number);
-        }
-        return kind[number & mask];
+        return keptKind[keep(number)];
     }
 
-    /** Coil {@code number}. */
+    /** Coil {@code number}, from 1. */
     public Coil coil(int number) {
-        if (number > drawn) {
-            drawUpTo(number);
+        return keptCoil[keep(number)];
+    }
+
+    private int keep(int number) {
+        int slot = number & KEPT - 1;
+        if (keptNumber[slot] != number) {
+            keptKind[slot] = cumulativeWeight.length == 0 ? (number - 1) % kinds.size() : choose(number);
+            keptCoil[slot] = kinds.get(keptKind[slot]);
+            keptNumber[slot] = number;
         }
-        return coil[number & mask];
+        return slot;
+    }
+
+    private int choose(int number) {
+        int last = cumulativeWeight.length - 1;
+        if (last == 0) {
+            return 0;
+        }
+        double target = choice.uniform(number, 0) * cumulativeWeight[last];
+        int index = 0;
+        while (index < last && target >= cumulativeWeight[index]) {
+            index++;
+        }
+        return index;
     }
 
     /** What coil {@code change} and the one after it are to the work that joins them. */
@@ -95,31 +107,37 @@ public final class CoilFeed {
      */
     public double usableLength(int number) {
         Coil coil = coil(number);
-        double usable = coil.usableLength(sizeDraw[number & mask]);
+        double share = drawnAt(number);
+        double usable = coil.usableLength(share);
         if (!(usable > 0)) {
-            throw new SimulationException("coil " + number + " ('" + coil.name() + "', draw " + number
-                    + " of the coil stream) is " + coil.length(sizeDraw[number & mask])
+            throw new SimulationException(describe(number) + " is " + coil.length(share)
                     + " m long, no longer than its crops of " + coil.headCrop() + " m and " + coil.tailCrop()
                     + " m. Give longer coils or shorter crops");
         }
         return usable;
     }
 
-    private void drawUpTo(int number) {
-        while (drawn < number) {
-            drawn++;
-            kind[drawn & mask] = choice == null ? (drawn - 1) % kinds.size() : choose(choice.nextDouble());
-            coil[drawn & mask] = kinds.get(kind[drawn & mask]);
-            sizeDraw[drawn & mask] = size == null ? 0 : size.nextDouble();
-        }
+    /** Length of coil {@code number} (m) less its crops, be it nothing. */
+    double lengthLessCrops(int number) {
+        return coil(number).usableLength(drawnAt(number));
     }
 
-    private int choose(double u) {
-        double target = u * cumulativeWeight[cumulativeWeight.length - 1];
-        int index = 0;
-        while (index < cumulativeWeight.length - 1 && target >= cumulativeWeight[index]) {
-            index++;
-        }
-        return index;
+    private double drawnAt(int number) {
+        Coil coil = coil(number);
+        // Any share gives the one size that there is.
+        return coil.size().isConstant() ? 0.5 : sizes(coil).uniform(number, 0);
+    }
+
+    private SourceNumbers sizes(Coil coil) {
+        return coil.size() instanceof CoilSize.ByMass ? masses : lengths;
+    }
+
+    /** Coil {@code number} for messages, with the draw that it comes from. */
+    public String describe(int number) {
+        Coil coil = coil(number);
+        String draw = coil.size().isConstant()
+                ? ""
+                : ", draw " + number + " of '" + sizes(coil).name() + "'";
+        return "coil " + number + " ('" + coil.name() + "'" + draw + ")";
     }
 }

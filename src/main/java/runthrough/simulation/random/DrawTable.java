@@ -1,48 +1,55 @@
 package runthrough.simulation.random;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.function.DoubleUnaryOperator;
+import runthrough.plant.Coil;
 import runthrough.plant.CoilChange.Reject;
+import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
+import runthrough.plant.MeasuredRows;
 import runthrough.plant.Practice;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
+import runthrough.simulation.records.SimulationException;
 import runthrough.simulation.records.WorkRecord.WorkList;
-import umontreal.ssj.rng.MRG32k3a;
 
 /**
- * The random numbers of one replication, written out as a table so that the replication can be worked through by other means: for each
- * source of randomness the values in the order in which a run draws them. A run may need fewer.
+ * The random numbers of one replication, written out as a table so that the replication can be worked through by other means: for
+ * each source of randomness and each index and repeat that a run may ask for, the uniform number and the value that is made of it.
+ * What is always the same is no source and has no rows. A run may need fewer, and for repeats more.
  *
- * <p>Sources, with the unit of their values: {@code coil kind} (place in {@code line.coils()}, from 0), {@code coil usable
- * length} (m; not above 0 where it is shorter than its crops), {@code reject} (1 when the pass is rejected, 0 when it is good), {@code restart delay}, {@code own running
- * time}, {@code own standing time}, {@code rethread} (s), and for each element, by its list and its place there from 1,
- * {@code prepare 1 time} (s; what is drawn, without the time of a travel) and, where it is random, {@code prepare 1
- * done} (1 or 0). Coil n has value n, whether or not it is used. For measured rows, by their place in {@code
- * MeasuredRows.in(line.change())} from 1, {@code rows 1} (which row coil change n takes, from 0) and {@code rows 1 again} (which
- * the n-th pass that makes a joint again takes); an element that is measured draws its own {@code time} only for a blank.
+ * <p>Sources are those of {@link RandomSource#of}, by their names. Values: {@code coil/kind} place in {@code line.coils()}, from 0;
+ * {@code coil/length} m, with the crops; {@code coil/mass} kg; {@code sheet/NAME} the row taken, from 0 in the order of the sheet;
+ * {@code .../time} s, what is drawn, without the time of a travel, and for what is measured only where its row is blank; {@code
+ * .../chance}, {@code reject} and {@code break} 1 when it happens and 0 when not; {@code break/place} m beyond the begin of the
+ * process section; all others s.
  */
 public final class DrawTable {
-    private static final String HEADER = "source,draw,value\n";
+    private static final String HEADER = "source,index,repeat,uniform,value\n";
 
     private final Line line;
-    private final Streams streams;
-    private final int coils;
-    private final int draws;
+    private final RandomNumbers numbers;
+    private final int last;
+    private final int repeats;
+    private final boolean rejects;
 
     /**
-     * The random numbers that {@code line} meets in replication {@code index}, from 0, under {@code seed}.
+     * The random numbers that {@code line} meets.
      *
-     * @param coils how many coils to draw, {@code >= 1}
-     * @param draws how many values to draw from every other source, {@code >= 1}
+     * @param numbers of the replication
+     * @param last index of each source, {@code >= 1}
+     * @param repeats how many times what may be done again at an index is done again, {@code >= 0}
      */
-    public DrawTable(Line line, long seed, int index, int coils, int draws) {
+    public DrawTable(Line line, RandomNumbers numbers, int last, int repeats) {
         this.line = line;
-        this.streams = new Streams(seed, index);
-        this.coils = coils;
-        this.draws = draws;
+        this.numbers = numbers;
+        this.last = last;
+        this.repeats = repeats;
+        this.rejects = line.work().reject().meanExtraPasses() > 0;
     }
 
     /**
@@ -53,77 +60,114 @@ public final class DrawTable {
     public void writeTo(Appendable out) throws IOException {
         out.append(HEADER);
         writeCoils(out);
-        writeRows(out);
-        if (line.practice() instanceof Practice.Rethread rethread) {
-            writeElements(out, WorkList.PREPARE, line.change().prepare());
-            writeValues(out, "rethread", rethread.time(), Source.duration(WorkList.JOIN, 0));
-        } else {
-            writeElements(out, WorkList.PREPARE, line.change().prepare());
-            writeElements(out, WorkList.TAIL, line.change().tail());
-            writeElements(out, WorkList.JOIN, line.change().join());
-            if (line.change().reject() instanceof Reject.Chance chance) {
-                writeChances(out, "reject", chance.p(), Source.REJECT);
-            }
-            writeValues(out, "restart delay", line.process().restartDelay(), Source.RESTART_DELAY);
+        writeSheets(out);
+        writeElements(out, WorkList.PREPARE, line.work().prepare());
+        writeElements(out, WorkList.TAIL, line.work().tail());
+        writeElements(out, WorkList.JOIN, line.work().join());
+        if (line.work().reject() instanceof Reject.Chance chance) {
+            writeChance(out, SourceNames.REJECT, chance.p(), repeats);
+        }
+        if (!(line.practice() instanceof Practice.Rethread)) {
+            writeTimes(out, SourceNames.RESTART, line.process().restartDelay(), 0, repeats);
         }
         if (line.process().downtime().isPresent()) {
-            var stops = line.process().downtime().orElseThrow();
-            writeValues(out, "own running time", stops.runningTime(), Source.OWN_RUNNING);
-            writeValues(out, "own standing time", stops.standingTime(), Source.OWN_STANDING);
+            var downtime = line.process().downtime().orElseThrow();
+            writeTimes(out, SourceNames.DOWNTIME_RUNNING, downtime.runningTime(), 1, 0);
+            writeTimes(out, SourceNames.DOWNTIME_STANDING, downtime.standingTime(), 1, 0);
         }
-    }
-
-    private void writeRows(Appendable out) throws IOException {
-        List<RowDraws> all = RowDraws.of(line.change(), streams, 0);
-        for (int i = 0; i < all.size(); i++) {
-            String source = "rows " + (i + 1);
-            for (int number = 1; number <= coils; number++) {
-                writeRow(out, source, number, all.get(i).row(number, 1));
-            }
-            for (int number = 1; number <= draws; number++) {
-                writeRow(out, source + " again", number, all.get(i).nextAgain());
-            }
+        if (line.process().jointBreak().filter(breaks -> breaks.chance() > 0).isPresent()) {
+            var breaks = line.process().jointBreak().orElseThrow();
+            writeChance(out, SourceNames.BREAK, breaks.chance(), 0);
+            write(out, SourceNames.BREAK_PLACE, 1, 0, u -> u * breaks.length());
+            writeTimes(out, SourceNames.BREAK_REPAIR, breaks.repair(), 1, 0);
         }
     }
 
     private void writeCoils(Appendable out) throws IOException {
-        CoilFeed feed = new CoilFeed(line, streams, 0);
-        // Not asked of the feed: a coil shorter than its crops is an error only when it comes to run.
-        MRG32k3a size = streams.stream(Source.COIL_SIZE);
-        for (int number = 1; number <= coils; number++) {
-            writeRow(out, "coil kind", number, feed.kind(number));
-            writeRow(out, "coil usable length", number, feed.coil(number).usableLength(size.nextDouble()));
+        CoilFeed feed = new CoilFeed(line, numbers);
+        if (line.coilSource() instanceof CoilSource.Mix mix && mix.shares().size() > 1) {
+            SourceNumbers kind = numbers.source(SourceNames.COIL_KIND);
+            for (int number = 1; number <= last; number++) {
+                writeRow(out, kind, number, 0, feed.kind(number));
+            }
         }
+        writeSizes(out, feed, false, numbers.source(SourceNames.COIL_LENGTH));
+        writeSizes(out, feed, true, numbers.source(SourceNames.COIL_MASS));
     }
 
-    private void writeElements(Appendable out, WorkList list, List<WorkElement> elements) throws IOException {
-        for (int i = 0; i < elements.size(); i++) {
-            String source = list.name().toLowerCase(Locale.ROOT) + " " + (i + 1);
-            writeValues(out, source + " time", elements.get(i).time().drawn(), Source.duration(list, i));
-            if (elements.get(i).occurrence() instanceof Occurrence.Chance chance) {
-                writeChances(out, source + " done", chance.p(), Source.chance(list, i));
+    private void writeSizes(Appendable out, CoilFeed feed, boolean byMass, SourceNumbers source) throws IOException {
+        for (int number = 1; number <= last; number++) {
+            Coil coil = feed.coil(number);
+            if (!coil.size().isConstant() && coil.size() instanceof CoilSize.ByMass == byMass) {
+                double length = coil.length(source.uniform(number, 0));
+                writeRow(out, source, number, 0, byMass ? length * coil.massPerMetre() : length);
             }
         }
     }
 
-    private void writeValues(Appendable out, String source, Distribution distribution, int stream) throws IOException {
-        Sampler sampler = new Sampler(source, distribution, streams, stream);
-        for (int number = 1; number <= draws; number++) {
-            writeRow(out, source, number, sampler.next(number, 1));
+    private void writeSheets(Appendable out) throws IOException {
+        List<String> written = new ArrayList<>();
+        for (MeasuredRows rows : MeasuredRows.in(line.work())) {
+            String name = SourceNames.sheet(rows);
+            if (rows.count() > 1 && !written.contains(name)) {
+                written.add(name);
+                write(out, name, 1, rejects ? repeats : 0, u -> Math.floor(u * rows.count()));
+            }
         }
     }
 
-    private void writeChances(Appendable out, String source, double chance, int stream) throws IOException {
-        MRG32k3a uniform = streams.stream(stream);
-        for (int number = 1; number <= draws; number++) {
-            writeRow(out, source, number, uniform.nextDouble() < chance ? 1 : 0);
+    private void writeElements(Appendable out, WorkList list, List<WorkElement> elements) throws IOException {
+        List<SourceNames.OfElement> names = SourceNames.of(line.practice(), list, elements);
+        for (int i = 0; i < elements.size(); i++) {
+            WorkElement element = elements.get(i);
+            int again = rejects && element.redo() ? repeats : 0;
+            if (element.time().hasOwnDraws()) {
+                writeTimes(out, names.get(i).time(), element.time().drawn(), 1, again);
+            }
+            if (element.occurrence() instanceof Occurrence.Chance chance) {
+                writeChance(out, names.get(i).chance(), chance.p(), again);
+            }
         }
     }
 
-    private static void writeRow(Appendable out, String source, int number, double value) throws IOException {
-        out.append(source)
+    private void writeTimes(Appendable out, String source, Distribution distribution, int first, int again)
+            throws IOException {
+        if (!distribution.isConstant()) {
+            Sampler sampler = new Sampler(distribution, numbers.source(source));
+            SourceNumbers uniform = numbers.source(source);
+            for (int index = first; index <= last; index++) {
+                for (int repeat = 0; repeat <= again; repeat++) {
+                    writeRow(out, uniform, index, repeat, sampler.draw(index, repeat));
+                }
+            }
+        }
+    }
+
+    private void writeChance(Appendable out, String source, double chance, int again) throws IOException {
+        if (chance > 0 && chance < 1) {
+            write(out, source, 1, again, u -> u < chance ? 1 : 0);
+        }
+    }
+
+    private void write(Appendable out, String name, int first, int again, DoubleUnaryOperator value)
+            throws IOException {
+        SourceNumbers source = numbers.source(name);
+        for (int index = first; index <= last; index++) {
+            for (int repeat = 0; repeat <= again; repeat++) {
+                writeRow(out, source, index, repeat, value.applyAsDouble(source.uniform(index, repeat)));
+            }
+        }
+    }
+
+    private static void writeRow(Appendable out, SourceNumbers source, int index, int repeat, double value)
+            throws IOException {
+        out.append(source.name())
                 .append(',')
-                .append(Integer.toString(number))
+                .append(Integer.toString(index))
+                .append(',')
+                .append(Integer.toString(repeat))
+                .append(',')
+                .append(Double.toString(source.uniform(index, repeat)))
                 .append(',')
                 .append(Double.toString(value))
                 .append('\n');

@@ -2,10 +2,13 @@ package runthrough.simulation.random;
 
 /**
  * The counter-based random number generator Philox4x32-10: four words of 32 bits that are a function of a key (the seed) and a
- * counter of four words (what the number is for), and of nothing else. What it holds is the block computed last.
+ * counter of four words (what the number is for), and of nothing else. It has no state, so that any thread may ask for any number
+ * in any order.
  *
  * <p>Source: J. K. Salmon, M. A. Moraes, R. O. Dror and D. E. Shaw, "Parallel Random Numbers: As Easy as 1, 2, 3", Proceedings of
  * SC11, 2011, section 3.3; its multipliers and key increments.
+ *
+ * <p>Rule RANDOM-2.
  */
 final class Philox {
     private static final int ROUNDS = 10;
@@ -17,10 +20,6 @@ final class Philox {
 
     private final int key0;
     private final int key1;
-    private int word0;
-    private int word1;
-    private int word2;
-    private int word3;
 
     /** The generator of {@code seed}: its low word is the first word of the key, its high word the second. */
     Philox(long seed) {
@@ -28,8 +27,25 @@ final class Philox {
         key1 = (int) (seed >>> 32);
     }
 
-    /** Computes the block of a counter. */
-    void block(int counter0, int counter1, int counter2, int counter3) {
+    /**
+     * A number in (0, 1) from the first two words of a counter's block: the middle of one of 2^52 equal intervals, so that neither
+     * end is ever met.
+     */
+    double uniform(int counter0, int counter1, int counter2, int counter3) {
+        return ((firstWords(counter0, counter1, counter2, counter3) >>> 12) + 0.5) * 0x1p-52;
+    }
+
+    /** The first two words of a counter's block, the first in the upper half. */
+    long firstWords(int counter0, int counter1, int counter2, int counter3) {
+        return words(counter0, counter1, counter2, counter3, true);
+    }
+
+    /** The last two words, which no number needs. */
+    long lastWords(int counter0, int counter1, int counter2, int counter3) {
+        return words(counter0, counter1, counter2, counter3, false);
+    }
+
+    private long words(int counter0, int counter1, int counter2, int counter3, boolean first) {
         int c0 = counter0;
         int c1 = counter1;
         int c2 = counter2;
@@ -46,23 +62,10 @@ final class Philox {
             k0 += KEY_STEP_0;
             k1 += KEY_STEP_1;
         }
-        word0 = c0;
-        word1 = c1;
-        word2 = c2;
-        word3 = c3;
+        return first ? joined(c0, c1) : joined(c2, c3);
     }
 
-    /**
-     * A number in (0, 1) from the first two words of the block: the middle of one of 2^52 equal intervals, so that neither end
-     * is ever met.
-     */
-    double uniform() {
-        long interval = (word0 & LOW_WORD) << 20 | word1 >>> 12;
-        return (interval + 0.5) * 0x1p-52;
-    }
-
-    /** The four words of the block. */
-    int[] words() {
-        return new int[] {word0, word1, word2, word3};
+    private static long joined(int upper, int lower) {
+        return (long) upper << 32 | lower & LOW_WORD;
     }
 }

@@ -1,6 +1,5 @@
 package runthrough.simulation.random;
 
-import org.jspecify.annotations.Nullable;
 import runthrough.plant.Distribution;
 import runthrough.simulation.records.SimulationException;
 
@@ -11,31 +10,29 @@ import runthrough.simulation.records.SimulationException;
  * <p>Rules RANDOM-1, DIST-10.
  */
 public final class Sampler {
-    private final String name;
     private final Distribution distribution;
+    private final SourceNumbers numbers;
+    private final boolean constant;
     private final double value;
-    private final @Nullable SourceDraws uniform;
-    private long draws;
 
-    /** A sampler of {@code distribution} for the source of randomness {@code source}. */
-    public Sampler(String name, Distribution distribution, Streams streams, int source) {
-        this.name = name;
+    /** A sampler of {@code distribution} with the random numbers {@code numbers}. */
+    public Sampler(Distribution distribution, SourceNumbers numbers) {
         this.distribution = distribution;
+        this.numbers = numbers;
+        constant = distribution.isConstant();
         value = distribution.lowest();
-        uniform = distribution.isConstant() ? null : streams.draws(source);
     }
 
     /**
-     * The draw, {@code >= 0}, for pass {@code pass} of coil change {@code change}, see {@link SourceDraws}.
+     * The draw, {@code >= 0}, for what is at {@code index} and {@code repeat}, see {@link SourceNumbers#uniform}.
      *
      * @throws SimulationException when a shifted distribution gives a value below 0
      */
-    public double next(int change, int pass) {
-        draws++;
-        double drawn = uniform == null ? value : distribution.quantile(uniform.next(change, pass));
+    public double draw(int index, int repeat) {
+        double drawn = constant ? value : distribution.quantile(numbers.uniform(index, repeat));
         if (!(drawn >= 0)) {
-            throw new SimulationException("draw " + draws + " of '" + name + "' is " + drawn
-                    + ", below 0; its shift takes it there. Give a smaller shift");
+            throw new SimulationException("draw " + index + (repeat == 0 ? "" : ", repeat " + repeat + ",") + " of '"
+                    + numbers.name() + "' is " + drawn + ", below 0; its shift takes it there. Give a smaller shift");
         }
         return drawn;
     }

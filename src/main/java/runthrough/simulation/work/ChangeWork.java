@@ -18,7 +18,7 @@ import runthrough.simulation.records.WorkDone;
  * <p>Rules CHANGE-2, CHANGE-6, CHANGE-7, CHANGE-9, CHANGE-11, CREW-1, CREW-2, CREW-3, CREW-4.
  */
 public final class ChangeWork {
-    private final Joint joint;
+    private final JointPasses joint;
     private final EventCalendar calendar;
     private final Events events;
     private final DoubleSupplier coilLasts;
@@ -76,7 +76,7 @@ public final class ChangeWork {
     public ChangeWork(
             Line line,
             WorkLists lists,
-            Joint joint,
+            JointPasses joint,
             EventCalendar calendar,
             Recorder recorder,
             DoubleSupplier coilLasts,

@@ -1,11 +1,9 @@
 package runthrough.simulation.work;
 
-import java.util.List;
 import runthrough.plant.CoilChange;
 import runthrough.plant.Line;
 import runthrough.simulation.random.CoilFeed;
-import runthrough.simulation.random.RowDraws;
-import runthrough.simulation.random.Streams;
+import runthrough.simulation.random.RandomNumbers;
 import runthrough.simulation.records.WorkRecord.WorkList;
 
 /** The three lists of work of a line, with their random numbers. */
@@ -15,12 +13,11 @@ public final class WorkLists {
     private final WorkQueue join;
 
     /** The work of {@code line} on the coils of {@code feed}. */
-    public WorkLists(Line line, CoilFeed feed, Streams streams) {
+    public WorkLists(Line line, CoilFeed feed, RandomNumbers numbers) {
         CoilChange work = line.work();
-        List<RowDraws> rows = RowDraws.of(work, streams, line.entry().uncoilers());
-        prepare = new WorkQueue(WorkList.PREPARE, work.prepare(), feed, streams, rows);
-        tail = new WorkQueue(WorkList.TAIL, work.tail(), feed, streams, rows);
-        join = new WorkQueue(WorkList.JOIN, work.join(), feed, streams, rows);
+        prepare = new WorkQueue(line.practice(), WorkList.PREPARE, work.prepare(), feed, numbers);
+        tail = new WorkQueue(line.practice(), WorkList.TAIL, work.tail(), feed, numbers);
+        join = new WorkQueue(line.practice(), WorkList.JOIN, work.join(), feed, numbers);
     }
 
     WorkQueue prepare() {

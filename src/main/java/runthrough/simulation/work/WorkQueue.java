@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.Joint;
+import runthrough.plant.Practice;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.simulation.random.CoilFeed;
-import runthrough.simulation.random.RowDraws;
+import runthrough.simulation.random.RandomNumbers;
 import runthrough.simulation.random.Sampler;
-import runthrough.simulation.random.Source;
-import runthrough.simulation.random.SourceDraws;
-import runthrough.simulation.random.Streams;
+import runthrough.simulation.random.SourceNames;
+import runthrough.simulation.random.SourceNumbers;
 import runthrough.simulation.records.WorkRecord.WorkList;
 
 /**
@@ -28,37 +28,29 @@ final class WorkQueue {
     /**
      * The queue of {@code elements}.
      *
+     * @param practice that they are done under
      * @param list which list they are
      * @param elements in their order
      * @param feed the coils they are done on
-     * @param streams random numbers of the run
-     * @param rows draws for all measured rows that any element has
+     * @param numbers random numbers of the run
      */
-    WorkQueue(WorkList list, List<WorkElement> elements, CoilFeed feed, Streams streams, List<RowDraws> rows) {
+    WorkQueue(Practice practice, WorkList list, List<WorkElement> elements, CoilFeed feed, RandomNumbers numbers) {
         this.list = list;
         this.feed = feed;
+        List<SourceNames.OfElement> names = SourceNames.of(practice, list, elements);
         items = IntStream.range(0, elements.size())
-                .mapToObj(i -> item(elements.get(i), i, streams, rows))
+                .mapToObj(i -> item(elements.get(i), names.get(i), numbers))
                 .toArray(Item[]::new);
     }
 
-    private Item item(WorkElement element, int index, Streams streams, List<RowDraws> rows) {
-        boolean isRandom = element.occurrence() instanceof Occurrence.Chance;
+    private static Item item(WorkElement element, SourceNames.OfElement names, RandomNumbers numbers) {
         return new Item(
                 element,
-                new Sampler(element.name(), element.time().drawn(), streams, Source.duration(list, index)),
-                isRandom ? streams.draws(Source.chance(list, index)) : null,
-                measured(element, rows));
-    }
-
-    private static @Nullable Measured measured(WorkElement element, List<RowDraws> rows) {
-        return element.time() instanceof WorkElement.WorkTime.FromRows from
-                ? rows.stream()
-                        .filter(draws -> draws.rows().equals(from.rows()))
-                        .findFirst()
-                        .map(draws -> new Measured(draws, from))
-                        .orElseThrow()
-                : null;
+                new Sampler(element.time().drawn(), numbers.source(names.time())),
+                numbers.source(names.chance()),
+                element.time() instanceof WorkElement.WorkTime.FromRows from
+                        ? new Measured(numbers.source(SourceNames.sheet(from.rows())), from)
+                        : null);
     }
 
     /** How many people element {@code index} takes. */
@@ -92,7 +84,7 @@ final class WorkQueue {
         return items.length;
     }
 
-    /** Whether element {@code index} is done in pass {@code pass} of coil change {@code change}; draws where that is random. */
+    /** Whether element {@code index} is done in pass {@code pass} of coil change {@code change}. */
     boolean isDone(int index, int change, int pass) {
         Item item = items[index];
         if (pass > 1 && !item.element.redo()) {
@@ -105,8 +97,8 @@ final class WorkQueue {
         if (occurrence instanceof Occurrence.When when) {
             return when.isMetAt(feed.joint(change));
         }
-        if (occurrence instanceof Occurrence.Chance chance && item.chance != null) {
-            return item.chance.next(change, pass) < chance.p();
+        if (occurrence instanceof Occurrence.Chance chance) {
+            return item.chance.happens(chance.p(), change, pass - 1);
         }
         return true;
     }
@@ -120,7 +112,7 @@ final class WorkQueue {
                 return time;
             }
         }
-        double drawn = item.time.next(change, pass);
+        double drawn = item.time.draw(change, pass - 1);
         if (item.element.time() instanceof WorkElement.WorkTime.Travel travel) {
             Joint joint = feed.joint(change);
             return travel.duration(drawn, joint.width(), joint.thickness());
@@ -128,19 +120,20 @@ final class WorkQueue {
         return drawn;
     }
 
-    /** An element, and what it draws from; {@code chance} only where it is random whether it is done. */
+    /** An element, and what it draws from. */
     private record Item(
             WorkElement element,
             Sampler time,
-            @Nullable SourceDraws chance,
+            SourceNumbers chance,
             @Nullable Measured measured) {}
 
-    /** A column of measured rows. */
-    private record Measured(RowDraws draws, WorkElement.WorkTime.FromRows from) {
+    /** A column of measured rows. All elements that are measured by the same rows meet the same number, and so the same row. */
+    private record Measured(SourceNumbers numbers, WorkElement.WorkTime.FromRows from) {
 
         /** In the row of this coil change and pass (s); NaN where it is blank. */
         double time(int change, int pass) {
-            return from.factor() * from.rows().value(draws.row(change, pass), from.column());
+            int row = numbers.place(from.rows().count(), change, pass - 1);
+            return from.factor() * from.rows().value(row, from.column());
         }
     }
 }

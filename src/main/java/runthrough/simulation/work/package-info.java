@@ -3,7 +3,7 @@
  *
  * <p>Main types: {@link runthrough.simulation.work.ChangeWork} decides what begins; {@link
  * runthrough.simulation.work.WorkLists} holds the elements with their random numbers; {@link
- * runthrough.simulation.work.Joint} counts passes and crops. It knows nothing of how the strip moves. Units: SI.
+ * runthrough.simulation.work.JointPasses} counts passes and crops. It knows nothing of how the strip moves. Units: SI.
  */
 @NullMarked
 package runthrough.simulation.work;

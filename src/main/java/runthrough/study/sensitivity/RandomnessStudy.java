@@ -115,13 +115,13 @@ final class RandomnessStudy {
     /** Sample {@code index}: one exchange for each measure. */
     private List<ExchangedSamples> sample(LineSimulator simulator, int index) {
         MeasureReader gauge = new MeasureReader(line);
-        RandomNumbers own = RandomNumbers.of(index);
-        RandomNumbers other = RandomNumbers.of(samples + index);
+        RandomNumbers own = new RandomNumbers(plan.seed(), index);
+        RandomNumbers other = new RandomNumbers(plan.seed(), samples + index);
         double[][] a = read(gauge, run(simulator, own));
         double[][] b = read(gauge, run(simulator, other));
         double[][][] exchanged = new double[measures.size()][sources.size()][];
         for (int i = 0; i < sources.size(); i++) {
-            double[][] values = read(gauge, run(simulator, own.exchanging(sources.get(i), other.index())));
+            double[][] values = read(gauge, run(simulator, own.exchanging(sources.get(i), other.replication())));
             for (int m = 0; m < values.length; m++) {
                 exchanged[m][i] = values[m];
             }
@@ -134,7 +134,7 @@ final class RandomnessStudy {
     }
 
     private static Replication run(LineSimulator simulator, RandomNumbers randomNumbers) {
-        return Evaluator.run(randomNumbers.index(), index -> simulator.run(randomNumbers));
+        return Evaluator.run(randomNumbers.replication(), index -> simulator.run(randomNumbers));
     }
 
     private double[][] read(MeasureReader gauge, Replication replication) {

@@ -8,7 +8,7 @@ import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.simulation.LineSimulator;
-import runthrough.simulation.random.RandomNumbers;
+import runthrough.simulation.records.Detail;
 import runthrough.study.Evaluator;
 import runthrough.study.StudyException;
 import runthrough.study.sensitivity.Swing.End;
@@ -107,7 +107,7 @@ final class SwingStudy {
         evaluator.<ReplicationValues>inOrder(
                 replications,
                 i -> ReplicationValues.of(
-                        Evaluator.run(i, index -> simulator.run(RandomNumbers.of(index))), gauge, measure),
+                        Evaluator.run(i, index -> simulator.run(index, Detail.CHANGES)), gauge, measure),
                 seen::add);
         if (seen.stream().anyMatch(replication -> replication.changes() == 0)) {
             throw new StudyException(

@@ -1,13 +1,12 @@
 package runthrough.simulation.work;
 
-import org.jspecify.annotations.Nullable;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Line;
 import runthrough.simulation.account.RunStatistics;
 import runthrough.simulation.random.CoilFeed;
-import runthrough.simulation.random.Source;
-import runthrough.simulation.random.SourceDraws;
-import runthrough.simulation.random.Streams;
+import runthrough.simulation.random.RandomNumbers;
+import runthrough.simulation.random.SourceNames;
+import runthrough.simulation.random.SourceNumbers;
 import runthrough.simulation.records.SimulationException;
 
 /**
@@ -15,22 +14,21 @@ import runthrough.simulation.records.SimulationException;
  *
  * <p>Rules CHANGE-8, CHANGE-10, COIL-3.
  */
-public final class Joint {
+public final class JointPasses {
     private final CoilFeed feed;
     private final RunStatistics statistics;
     private final Reject reject;
-    /** Present where rejects are random. */
-    private final @Nullable SourceDraws rejectDraws;
+    private final SourceNumbers rejects;
 
     private int change;
     private int pass;
 
     /** Joints of {@code line} between the coils of {@code feed}; their crops go to {@code statistics}. */
-    public Joint(Line line, CoilFeed feed, RunStatistics statistics, Streams streams) {
+    public JointPasses(Line line, CoilFeed feed, RunStatistics statistics, RandomNumbers numbers) {
         this.feed = feed;
         this.statistics = statistics;
         reject = line.work().reject();
-        rejectDraws = reject instanceof Reject.Chance ? streams.draws(Source.REJECT) : null;
+        rejects = numbers.source(SourceNames.REJECT);
     }
 
     /** Begins the joint of coil change {@code number}. */
@@ -55,8 +53,8 @@ public final class Joint {
     }
 
     private boolean isRejected() {
-        if (reject instanceof Reject.Chance chance && rejectDraws != null) {
-            return rejectDraws.next(change, pass) < chance.p();
+        if (reject instanceof Reject.Chance chance) {
+            return rejects.happens(chance.p(), change, pass - 1);
         }
         return reject instanceof Reject.Every every && pass == 1 && change % every.n() == 0;
     }
