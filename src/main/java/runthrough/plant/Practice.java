@@ -165,7 +165,8 @@ public sealed interface Practice {
         @Override
         public CoilChange work(CoilChange described) {
             WorkElement threading = new WorkElement(ELEMENT, new WorkTime.Timed(time), new Occurrence.Always(), false);
-            return described.withWork(described.prepare(), List.of(), List.of(threading))
+            return described
+                    .withWork(described.prepare(), List.of(), List.of(threading))
                     .withReject(new CoilChange.Reject.Never());
         }
 

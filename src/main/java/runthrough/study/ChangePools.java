@@ -1,7 +1,7 @@
 package runthrough.study;
 
-import runthrough.study.margin.StripMargin;
 import runthrough.simulation.records.ChangeRecord;
+import runthrough.study.margin.StripMargin;
 import runthrough.study.statistics.Pool;
 
 /** The quantities of coil changes that are pooled over all replications. */

@@ -1,12 +1,12 @@
 package runthrough.study;
 
-import runthrough.study.margin.StripMargin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import runthrough.plant.Line;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
+import runthrough.study.margin.StripMargin;
 
 /**
  * What verdict and charts need of one replication. It is taken from it on the thread that ran it, so that several are at work at

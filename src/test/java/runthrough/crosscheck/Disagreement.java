@@ -68,8 +68,7 @@ final class Disagreement {
             String what = "change " + ours.get(i).number();
             JsonNode there = theirs.get(i);
             row(what, ours.get(i), there);
-            judged.of(ours.get(i))
-                    .forEach((name, value) -> compare(what + ", " + name, value, there.path(name)));
+            judged.of(ours.get(i)).forEach((name, value) -> compare(what + ", " + name, value, there.path(name)));
         }
     }
 

@@ -32,7 +32,8 @@ final class Judged {
         judged.put("marginWithoutStop", stores ? margins.metresWithoutStop(change) : Double.NaN);
         Optional<Reason> reason = stores ? new CauseFinder(line).reasonOf(change) : Optional.empty();
         judged.put("cause", reason.map(found -> found.kind().words()).orElse("null"));
-        judged.put("causeElement", reason.flatMap(Reason::element).map(this::name).orElse("null"));
+        judged.put(
+                "causeElement", reason.flatMap(Reason::element).map(this::name).orElse("null"));
         return judged;
     }
 

@@ -24,7 +24,6 @@ import runthrough.plant.Difference;
 import runthrough.plant.Distribution;
 import runthrough.plant.TravelSpeed;
 import runthrough.plant.WorkElement;
-import runthrough.simulation.WorkRecord.WorkList;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.SimulationException;
 import runthrough.simulation.records.WorkRecord;
@@ -78,7 +77,7 @@ class JointWorkTest {
                 new WorkElement.Occurrence.When(Set.of(Difference.WIDTH)),
                 true);
         Coil narrow = wide(1500, 1);
-        assertThat(jointTimes(line().coils(narrow, narrow, wide(1500, 1.2))
+        assertThat(jointCycleTimes(line().coils(narrow, narrow, wide(1500, 1.2))
                         .join(60)
                         .join(setUp)
                         .run(6)))
@@ -95,10 +94,11 @@ class JointWorkTest {
                 new WorkElement.WorkTime.Travel(table, Distribution.constant(5)),
                 new WorkElement.Occurrence.Always(),
                 true);
-        assertThat(jointTimes(
+        assertThat(jointCycleTimes(
                         line().coils(thick(0.001), thick(0.003)).join(weld).run(3)))
                 .containsExactly(55.0, 55.0, 55.0);
-        assertThat(jointTimes(line().coils(thick(0.001)).join(weld).run(2))).containsExactly(25.0, 25.0);
+        assertThat(jointCycleTimes(line().coils(thick(0.001)).join(weld).run(2)))
+                .containsExactly(25.0, 25.0);
     }
 
     private static Coil thick(double thickness) {

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import runthrough.handcalc.JointCycleTime;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.Joint;
@@ -158,7 +159,7 @@ class MeasuredRowsTest {
 
         // Rows 11, 22, 33, 44 s: mean 27.5, standard deviation 12.3, standard error of 4000 draws 0.19.
         assertThat(mean).isCloseTo(27.5, within(3 * 0.2));
-        assertThat(JointTime.of(line().build().change(), Joints.only(Joint.alike(1, 0.002)))
+        assertThat(JointCycleTime.of(line().build().change(), Joints.only(Joint.alike(1, 0.002)))
                         .total())
                 .isCloseTo(27.5, within(1e-12));
     }

@@ -7,6 +7,7 @@ import static runthrough.simulation.LineBuilder.coilAt;
 import static runthrough.simulation.LineBuilder.cropped;
 import static runthrough.simulation.Near.assertNear;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Coil;
@@ -43,8 +44,28 @@ class ReportedNumbersTest {
                 .run(1);
 
         assertThat(run.changes().get(0))
-                .isEqualTo(
-                        new ChangeRecord(1, 0, 0, 400, 400, 490, 20, 1, 200, 65, 4.5, Outcome.RAN_THROUGH, 0, 0, 135));
+                .isEqualTo(new ChangeRecord(
+                        1,
+                        0,
+                        0,
+                        0,
+                        400,
+                        400,
+                        490,
+                        20,
+                        0,
+                        1,
+                        200,
+                        0,
+                        1.5,
+                        65,
+                        4.5,
+                        Outcome.RAN_THROUGH,
+                        0,
+                        0,
+                        0,
+                        135,
+                        Optional.empty()));
         ChangeRecord change = run.changes().get(0);
         assertNear(change.jointCycleTime(), 90);
         assertNear(change.stripDrawn(), 135);

@@ -101,7 +101,8 @@ class CoilOutcomesTest {
     }
 
     private static ChangeRecord change(int kind, Outcome outcome, double lost) {
-        return new ChangeRecord(1, kind, 0, 0, 1, 2, 0, 1, 50, 5, 1, outcome, 0, lost, Double.NaN);
+        return new ChangeRecord(
+                1, 0, kind, 0, 0, 1, 2, 0, 0, 1, 50, 0, 1, 5, 1, outcome, 0, lost, lost, Double.NaN, Optional.empty());
     }
 
     @Test

@@ -78,18 +78,24 @@ final class HandMade {
                 1,
                 0,
                 0,
+                0,
                 100,
                 102,
                 102 + joint,
                 waiting,
+                0,
                 1,
                 level,
+                1,
+                1,
                 lowest,
                 STOP_LEVEL,
                 outcome,
                 outcome == Outcome.STOPPED ? 1 : 0,
                 outcome == Outcome.STOPPED ? 30 : 0,
-                Double.NaN);
+                outcome == Outcome.STOPPED ? 30 : 0,
+                Double.NaN,
+                Optional.empty());
     }
 
     /** One that began full and ran through a joint of {@code joint} seconds, without waiting. */
@@ -121,6 +127,7 @@ final class HandMade {
                 lost,
                 changes.length,
                 4 * changes.length,
+                0,
                 0,
                 0,
                 lost,

@@ -170,7 +170,8 @@ class RunThroughStudyTest {
 
     @Test
     void refillTimesOfCoilChangesThatWereRefilled() {
-        ChangeRecord refilled = new ChangeRecord(1, 0, 0, 100, 102, 142, 0, 1, 50, 8, 1, RAN_THROUGH, 0, 0, 44);
+        ChangeRecord refilled = new ChangeRecord(
+                1, 0, 0, 0, 100, 102, 142, 0, 0, 1, 50, 1, 1, 8, 1, RAN_THROUGH, 0, 0, 0, 44, Optional.empty());
         Verdict.Storage storage = study(LINE, HandMade.hour(0, refilled, HandMade.ranThrough(30)))
                 .verdict()
                 .storage()

@@ -1,5 +1,7 @@
 package runthrough.study;
 
+import runthrough.study.margin.StripMargin;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static runthrough.simulation.records.Outcome.RAN_THROUGH;

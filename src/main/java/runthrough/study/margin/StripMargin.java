@@ -49,7 +49,8 @@ public final class StripMargin {
 
     /** For the target without a stop (m): the lowest level above the stop level while the process slows as it does. */
     public double metresWithoutStop(ChangeRecord change) {
-        return slowing.map(slow -> new SlowedCourse(line, slow, change).lowest()).orElseGet(() -> toStop(change));
+        return slowing.map(slow -> new SlowedCourse(line, slow, change).lowest())
+                .orElseGet(() -> toStop(change));
     }
 
     /** What {@code metres} of margin of {@code change} are as joint cycle time at the rated speed (s). */

@@ -1,10 +1,10 @@
 package runthrough.study.sensitivity;
 
-import runthrough.study.margin.StripMargin;
 import runthrough.plant.Line;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
+import runthrough.study.margin.StripMargin;
 
 /** Reads a measure off the coil changes of a line. */
 final class MeasureReader {

@@ -122,25 +122,31 @@ public final class HandMadeRun {
                 number,
                 0,
                 0,
+                0,
                 start,
                 t1,
                 t2,
                 waiting,
+                0,
                 1,
                 atStart,
+                V * V / (2 * D_E),
+                V,
                 lowest,
                 stopLevel(),
                 starved ? Outcome.STOPPED : Outcome.RAN_THROUGH,
                 starved ? 1 : 0,
                 starved ? 30 : 0,
-                refill));
-        work.add(new WorkRecord(number, 1, WorkList.PREPARE, 0, t1 - 180, t1 - 80));
-        work.add(new WorkRecord(number, 1, WorkList.PREPARE, 1, t1 - 80, t1 + 8 + waiting));
-        work.add(new WorkRecord(number, 1, WorkList.TAIL, 0, t1, t1 + 8));
+                starved ? 30 / V : 0,
+                refill,
+                Optional.empty()));
+        work.add(new WorkRecord(number, 1, WorkList.PREPARE, 0, t1 - 180, t1 - 80, List.of()));
+        work.add(new WorkRecord(number, 1, WorkList.PREPARE, 1, t1 - 80, t1 + 8 + waiting, List.of()));
+        work.add(new WorkRecord(number, 1, WorkList.TAIL, 0, t1, t1 + 8, List.of()));
         double fit = t1 + 8 + waiting;
-        work.add(new WorkRecord(number, 1, WorkList.JOIN, 0, fit, fit + 15));
-        work.add(new WorkRecord(number, 1, WorkList.JOIN, 1, fit + 15, t2 - 10));
-        work.add(new WorkRecord(number, 1, WorkList.JOIN, 2, t2 - 10, t2));
+        work.add(new WorkRecord(number, 1, WorkList.JOIN, 0, fit, fit + 15, List.of()));
+        work.add(new WorkRecord(number, 1, WorkList.JOIN, 1, fit + 15, t2 - 10, List.of()));
+        work.add(new WorkRecord(number, 1, WorkList.JOIN, 2, t2 - 10, t2, List.of()));
     }
 
     private double stopLevel() {
@@ -176,6 +182,7 @@ public final class HandMadeRun {
                 0,
                 0.7 * changes.size(),
                 2.6 * changes.size(),
+                0,
                 0,
                 0,
                 0,

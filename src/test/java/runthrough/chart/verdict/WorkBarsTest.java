@@ -68,7 +68,7 @@ class WorkBarsTest {
     @Test
     void workCutByTheEndOfTheRunReachesTheEdge() {
         ChangeRecord change = run.changes().get(0);
-        WorkRecord open = new WorkRecord(1, 1, WorkList.PREPARE, 0, change.released(), Double.NaN);
+        WorkRecord open = new WorkRecord(1, 1, WorkList.PREPARE, 0, change.released(), Double.NaN, List.of());
         WorkBars bars = new WorkBars(HandMadeRun.line(), change, List.of(open), change.start(), change.released() + 50);
         assertThat(bars.bars())
                 .containsExactly(new WorkBars.Bar(Sort.PREPARE, 0, change.released(), change.released() + 50));

@@ -9,10 +9,22 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import runthrough.plant.Coil;
+import runthrough.plant.CoilChange;
+import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
+import runthrough.plant.Distribution;
+import runthrough.plant.Line;
+import runthrough.plant.LineBuilder;
+import runthrough.plant.ProcessSection;
 import runthrough.plant.ProcessSection.JointBreak;
 import runthrough.plant.ProcessSection.JointPassage;
+import runthrough.plant.RunPlan;
+import runthrough.plant.Shifts;
 import runthrough.plant.Shifts.Break;
 import runthrough.plant.Shifts.Shift;
+import runthrough.plant.TravelSpeed;
+import runthrough.plant.WorkElement;
 
 /** What is found of people, shifts and joints on their way. The process of the line runs at 1.5 m/s, 90 m/min. */
 class CrewAndJointCheckTest {
@@ -242,7 +254,6 @@ class CrewAndJointCheckTest {
                         + " without a stop. Run at least 3838 coil changes in all replications together.");
         assertThatThrownBy(() -> run.withTargetWithoutStop(OptionalDouble.of(0)))
                 .hasMessage("target without a stop = 0.0; must be more than 0 and at most 1");
-        assertThat(run.withReplications(3).withYearlyTime(HOUR).targetWithoutStop())
-                .hasValue(0.999);
+        assertThat(run.withReplications(3).targetWithoutStop()).hasValue(0.999);
     }
 }

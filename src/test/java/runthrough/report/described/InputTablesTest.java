@@ -93,6 +93,7 @@ class InputTablesTest {
                 .withInnerDiameter(0.5);
         assertThat(InputTables.of(Invented.request(with(new CoilSource.Repeated(coil))))
                         .get(0)
+                        .page()
                         .rows()
                         .get(0))
                 .contains("length 942.478 m, 500 mm inside, so 1627.88 mm outside");
@@ -120,7 +121,7 @@ class InputTablesTest {
                 new Shifts.Shift("late", 21_600, 1, List.of())));
         Line line = with(
                 LINE.change().withWork(List.of(load), List.of(), List.of(weld)).withShifts(shifts));
-        assertThat(table(line, "Work of a coil change").rows())
+        assertThat(table(line, "Work of a coil change").page().rows())
                 .containsExactly(
                         List.of("prepare", "load", "90 s", "always", "2, not to be put down"),
                         List.of(
@@ -129,7 +130,7 @@ class InputTablesTest {
                                 "across the strip at 3000 mm/min for 1 mm, 1200 mm/min for 3 mm, plus 6 s",
                                 "when the width or the product differs",
                                 "1"));
-        assertThat(table(line, "Coil change").rows())
+        assertThat(table(line, "Coil change").page().rows())
                 .contains(
                         List.of("Crew, early", "2 for 8 h, 1 in the break from 4 h to 4.5 h"),
                         List.of("Crew, late", "1 for 6 h"));
@@ -140,7 +141,6 @@ class InputTablesTest {
         Line line = new Line(
                 LINE.coilSource(),
                 LINE.entry(),
-                LINE.accumulator(),
                 LINE.process()
                         .withJoints(
                                 Optional.of(new ProcessSection.JointPassage(0.3, 5, 10)),
@@ -148,7 +148,7 @@ class InputTablesTest {
                 LINE.change(),
                 LINE.practice(),
                 Optional.empty());
-        assertThat(table(line, "Process section").rows())
+        assertThat(table(line, "Process section").page().rows())
                 .contains(
                         List.of("Speed while a joint passes, at most", "18 m/min"),
                         List.of("Strip before and after the joint at this speed", "5 m, 10 m"),

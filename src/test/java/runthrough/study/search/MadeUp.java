@@ -50,6 +50,7 @@ public final class MadeUp {
                 0,
                 0,
                 0,
+                0,
                 0);
         return new Tally(totals, new Verdict.Causes(0, 0, 0, stopped), stopped);
     }
