@@ -155,6 +155,7 @@ final class LineRun implements Watched, CoilChangeEvents, ChangeWork.Events {
         double usable = joint.usableLength();
         statistics.jointReleased(
                 calendar.now(), work.waiting().forPreparation(), work.waiting().forPeople(), joint.pass());
+        statistics.jointCutOut(feed.coil(work.runningCoil() - 1), coil);
         motion.release(coil, usable);
     }
 

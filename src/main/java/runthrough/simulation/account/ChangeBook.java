@@ -8,9 +8,12 @@ import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
 import runthrough.simulation.records.WorkDone;
 
-/** The coil changes of a replication: the latest, and the finished ones as records. */
+/**
+ * The coil changes of a replication: the latest, and those that are kept. A stop may cost a coil change metres after the next
+ * has begun, so records are made at the end.
+ */
 final class ChangeBook {
-    private final List<ChangeRecord> records = new ArrayList<>();
+    private final List<ChangeUnderWay> kept = new ArrayList<>();
     private ChangeUnderWay latest = new ChangeUnderWay();
 
     /** The latest coil change begun; before the first one of number 0, of which nothing is kept. */
@@ -23,28 +26,33 @@ final class ChangeBook {
         latest = change;
     }
 
-    /** Keeps the record of the latest coil change, if that has come as far as T2; with its {@code work} if it failed. */
+    /** Keeps the latest coil change, if that has come as far as T2; with its {@code work} if it failed. */
     void keepLatest(Supplier<Optional<WorkDone>> work) {
         if (latest.isReleased()) {
-            boolean ranThrough = latest.worst() == Outcome.RAN_THROUGH;
-            records.add(latest.record(ranThrough ? Optional.empty() : work.get()));
+            if (latest.worst() != Outcome.RAN_THROUGH) {
+                latest.done(work.get());
+            }
+            kept.add(latest);
         }
     }
 
-    /** How many records there are of this outcome. */
+    /** How many are kept. */
+    int size() {
+        return kept.size();
+    }
+
+    /** How many of those are of this outcome. */
     int counted(Outcome outcome) {
-        return (int)
-                records.stream().filter(change -> change.outcome() == outcome).count();
+        return (int) kept.stream().filter(change -> change.worst() == outcome).count();
     }
 
-    /** How many of the recorded coil changes were refilled before the next. */
+    /** How many of those were refilled before the next. */
     int refilled() {
-        return (int) records.stream()
-                .filter(change -> !Double.isNaN(change.refillTime()))
-                .count();
+        return (int) kept.stream().filter(ChangeUnderWay::isRefilled).count();
     }
 
+    /** The records of those, as they stand. */
     List<ChangeRecord> records() {
-        return records;
+        return kept.stream().map(ChangeUnderWay::record).toList();
     }
 }

@@ -6,7 +6,7 @@ import runthrough.simulation.records.Outcome;
 import runthrough.simulation.records.WorkDone;
 
 /**
- * What is known so far of a coil change, from its T0 until the next. SI units.
+ * What is known so far of a coil change: from its T0 until the next, and what it loses beyond that. SI units.
  *
  * <p>Rules REPORT-1, REPORT-2, REPORT-3, REPORT-5.
  */
@@ -32,6 +32,7 @@ final class ChangeUnderWay {
     private double lostMetres;
     private double lostTime;
     private double refillTime = Double.NaN;
+    private Optional<WorkDone> work = Optional.empty();
 
     /** The coil change after {@code before}, which begins at {@code time} with the process in the state {@code carried}. */
     ChangeUnderWay(
@@ -125,11 +126,24 @@ final class ChangeUnderWay {
         lostTime += time;
     }
 
+    int starvedStops() {
+        return starvedStops;
+    }
+
+    boolean isRefilled() {
+        return !Double.isNaN(refillTime);
+    }
+
+    /** What took time at its joint, where it did not run through. */
+    void done(Optional<WorkDone> took) {
+        work = took;
+    }
+
     Outcome worst() {
         return worst;
     }
 
-    ChangeRecord record(Optional<WorkDone> work) {
+    ChangeRecord record() {
         return new ChangeRecord(
                 number,
                 shift,

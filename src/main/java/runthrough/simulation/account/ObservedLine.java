@@ -59,6 +59,12 @@ public interface ObservedLine {
     /** Whether the process is held by downtime. */
     boolean isDown();
 
+    /** Whether the process is held by a joint that broke in it, until it is repaired. */
+    boolean isBroken();
+
+    /** Whether a joint passage is open. */
+    boolean isInJointPassage();
+
     /** Whether the process is at rest and will stay so until something lets it go. */
     boolean processStands();
 

@@ -58,10 +58,16 @@ public final class Recorder {
         if (line.isDown()) {
             return ProcessState.DOWNTIME;
         }
+        if (line.isBroken()) {
+            return ProcessState.JOINT_BREAK;
+        }
         if (line.isStarved()) {
             return ProcessState.STARVED;
         }
-        return line.isSlowed() ? ProcessState.SLOWED : ProcessState.RUNNING;
+        if (line.isSlowed()) {
+            return ProcessState.SLOWED;
+        }
+        return line.isInJointPassage() ? ProcessState.JOINT_PASSAGE : ProcessState.RUNNING;
     }
 
     /** Work elements in order of their start; what was under way at the end is not among them. */

@@ -7,6 +7,7 @@ import runthrough.plant.Coil;
 import runthrough.plant.Line;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
+import runthrough.simulation.records.ProcessedScrap;
 import runthrough.simulation.records.Totals;
 import runthrough.simulation.records.WorkDone;
 
@@ -20,16 +21,19 @@ import runthrough.simulation.records.WorkDone;
 public final class RunStatistics {
     private final ObservedLine line;
     private final ChangeBook book = new ChangeBook();
+    private final Losses losses;
+    private final PaidTime paidTime;
     private final double scrapPerStop;
+    private final double scrapPerJoint;
     private final LevelBound overfull;
     private final LevelBound broken;
 
     private Sums sums;
     private double massPerMetre;
-    /** Metres are being lost, since a starved stop or slowing that began at coil change {@code lossSince}. */
-    private boolean losing;
-
-    private int lossSince;
+    /** Whether the starved stop or hold under way began in a coil change: what began before the first is in the totals only. */
+    private boolean isStarvingCounted;
+    /** The same of the slowing under way. */
+    private boolean isSlowingCounted;
 
     /** An account of one replication of the line {@code described}, shown as it moves by {@code line}. */
     public RunStatistics(Line described, ObservedLine line) {
@@ -38,6 +42,9 @@ public final class RunStatistics {
         // Ten times what counts as a crossing of the stop level: a process that stopped in time is no strip break.
         broken = LevelBound.below(-10 * line.tolerance());
         scrapPerStop = described.process().scrapPerStop();
+        scrapPerJoint = described.process().scrapPerJoint();
+        losses = new Losses(line);
+        paidTime = new PaidTime(described.change());
         sums = new Sums(0, line);
     }
 
@@ -52,13 +59,8 @@ public final class RunStatistics {
         sums.ratedMetres += rated * dt;
         if (line.isDown()) {
             sums.downSeconds += dt;
-        } else {
-            if (losing) {
-                lose(shortfall(rated - line.processSpeed(), -line.processAcceleration(), dt), rated);
-            }
-            if (line.isStarved() && line.processStands()) {
-                sums.starvedSeconds += dt;
-            }
+        } else if (losses.mayLose()) {
+            losses.book(dt, rated, sums);
         }
         if (line.isEntryBlocked()) {
             sums.blockedSeconds += dt;
@@ -81,28 +83,6 @@ public final class RunStatistics {
         }
     }
 
-    private void lose(double metres, double rated) {
-        double time = metres / rated;
-        sums.lostMetres += metres;
-        sums.lostTime += time;
-        if (lossSince > 0) {
-            book.latest().lost(metres, time);
-        }
-    }
-
-    /** Integral over {@code dt} of {@code below + slope t} where it is positive. */
-    private static double shortfall(double below, double slope, double dt) {
-        double end = below + slope * dt;
-        if (below >= 0 && end >= 0) {
-            return dt * (below + end) / 2;
-        }
-        if (below <= 0 && end <= 0) {
-            return 0;
-        }
-        double positive = Math.max(below, end);
-        return positive * positive / (2 * Math.abs(slope));
-    }
-
     /** The coil being processed weighs {@code kilogramsPerMetre} from here on. */
     public void weigh(double kilogramsPerMetre) {
         sums.kilograms += (line.processed() - sums.weighedUpTo) * massPerMetre;
@@ -115,39 +95,53 @@ public final class RunStatistics {
         return book.latest().number();
     }
 
+    /** How many starved stops belong to that coil change; before the first, how many there were. */
+    public int starvedStopsOfLatestChange() {
+        return book.latest().starvedStops();
+    }
+
     /** A starved stop begins. */
     public void starvedStop() {
         sums.starvedStops++;
-        beginLoss();
+        beginStarving();
         book.latest().starvedStop();
     }
 
-    /** Held as starved after downtime: no stop more, but the outcome of the coil change. */
+    /** Held as starved after downtime or a joint break: no stop more, but the outcome of the coil change. */
     public void heldAsStarved() {
-        beginLoss();
+        beginStarving();
         book.latest().atLeast(Outcome.STOPPED);
+    }
+
+    private void beginStarving() {
+        isStarvingCounted = latestChange() > 0;
+        losses.stripLacks(book.latest());
     }
 
     /** Slowing begins. */
     public void slowing() {
         sums.slowings++;
-        beginLoss();
+        isSlowingCounted = latestChange() > 0;
+        losses.stripLacks(book.latest());
         book.latest().atLeast(Outcome.SLOWED);
     }
 
-    private void beginLoss() {
-        if (!losing) {
-            losing = true;
-            lossSince = latestChange();
-        } else if (lossSince == 0) {
-            lossSince = latestChange();
-        }
+    /** A joint passage opens. */
+    public void passageOpens() {
+        losses.passageOpens();
     }
 
-    /** Metres are lost no longer when nothing holds the process and it has its rated speed again. */
+    /** A joint breaks in the process, which makes {@code scrap} (m) of what is there. */
+    public void jointBroke(double scrap) {
+        sums.jointBreaks++;
+        losses.jointBreaks();
+        sums.ofBreaks.add(scrap, massPerMetre);
+    }
+
+    /** The plan of the process is made: metres are lost no longer when it has its rated speed again and nothing holds it. */
     public void noteRecovery() {
-        if (losing && !line.isStarved() && !line.isSlowed() && line.processSpeed() >= line.ratedSpeed()) {
-            losing = false;
+        if (losses.mayLose()) {
+            losses.noteSpeed();
         }
     }
 
@@ -158,18 +152,13 @@ public final class RunStatistics {
 
     /** The process has come to rest. */
     public void cameToRest() {
-        scrap(scrapPerStop, massPerMetre);
+        sums.atStops.add(scrapPerStop, massPerMetre);
     }
 
     /** A joint was made, good or not: the old tail's and the new head's crop are scrap. */
     public void jointMade(Coil ending, Coil next) {
-        scrap(ending.tailCrop(), ending.massPerMetre());
-        scrap(next.headCrop(), next.massPerMetre());
-    }
-
-    private void scrap(double metres, double kilogramsPerMetre) {
-        sums.scrapMetres += metres;
-        sums.scrapKilograms += metres * kilogramsPerMetre;
+        sums.crops.add(ending.tailCrop(), ending.massPerMetre());
+        sums.crops.add(next.headCrop(), next.massPerMetre());
     }
 
     /**
@@ -178,10 +167,9 @@ public final class RunStatistics {
      */
     public void changeBegins(double time, int shift, int endingKind, int nextKind) {
         Outcome carried = Outcome.RAN_THROUGH;
-        // What began before the first coil change appears in the totals only.
-        if (lossSince > 0 && line.isStarved()) {
+        if (isStarvingCounted && line.isStarved()) {
             carried = Outcome.STOPPED;
-        } else if (lossSince > 0 && line.isSlowed()) {
+        } else if (isSlowingCounted && line.isSlowed()) {
             carried = Outcome.SLOWED;
         }
         book.begin(new ChangeUnderWay(book.latest(), time, shift, endingKind, nextKind, line, carried));
@@ -190,6 +178,12 @@ public final class RunStatistics {
     /** The tail has stopped in the joiner (T1). */
     public void tailStopped(double time) {
         book.latest().tailStopped(time);
+    }
+
+    /** The good joint between {@code ending} and {@code next} will be cut out after the process, with strip of both. */
+    public void jointCutOut(Coil ending, Coil next) {
+        sums.cutOut.add(scrapPerJoint / 2, ending.massPerMetre());
+        sums.cutOut.add(scrapPerJoint / 2, next.massPerMetre());
     }
 
     /** The joint of the latest coil change, made {@code passes} times, is released at {@code time} (T2). */
@@ -218,10 +212,17 @@ public final class RunStatistics {
     /** The totals at {@code time}. */
     public Totals totals(double time) {
         weigh(massPerMetre);
+        ProcessedScrap processedScrap = new ProcessedScrap(
+                sums.atStops.metres,
+                sums.atStops.kilograms,
+                sums.cutOut.metres,
+                sums.cutOut.kilograms,
+                sums.ofBreaks.metres,
+                sums.ofBreaks.kilograms);
         double overtravel = sums.highestLevel - line.capacity();
         return new Totals(
                 time - sums.begun,
-                book.records().size(),
+                book.size(),
                 book.counted(Outcome.RAN_THROUGH),
                 book.counted(Outcome.SLOWED),
                 book.counted(Outcome.STOPPED),
@@ -235,8 +236,8 @@ public final class RunStatistics {
                 sums.ratedMetres,
                 sums.lostMetres,
                 sums.lostTime,
-                sums.scrapMetres,
-                sums.scrapKilograms,
+                sums.crops.metres + processedScrap.metres(),
+                sums.crops.kilograms + processedScrap.kilograms(),
                 sums.jointSeconds,
                 sums.waitingForPreparationSeconds,
                 sums.waitingForPeopleSeconds,
@@ -247,6 +248,12 @@ public final class RunStatistics {
                 sums.lowestLevel,
                 overtravel > 10 * line.tolerance() ? overtravel : 0,
                 sums.overfull,
-                sums.stripBreaks);
+                sums.stripBreaks,
+                processedScrap,
+                sums.passageLostMetres,
+                sums.jointBreaks,
+                sums.breakLostMetres,
+                sums.breakSeconds,
+                paidTime.between(sums.begun, time));
     }
 }

@@ -15,13 +15,18 @@ final class Sums {
     double ratedMetres;
     double lostMetres;
     double lostTime;
-    double scrapMetres;
-    double scrapKilograms;
+    double breakLostMetres;
+    double passageLostMetres;
+    final Scrap crops = new Scrap();
+    final Scrap atStops = new Scrap();
+    final Scrap cutOut = new Scrap();
+    final Scrap ofBreaks = new Scrap();
     double jointSeconds;
     double waitingForPreparationSeconds;
     double waitingForPeopleSeconds;
     double starvedSeconds;
     double downSeconds;
+    double breakSeconds;
     double blockedSeconds;
     double levelIntegral;
     double lowestLevel;
@@ -29,8 +34,20 @@ final class Sums {
     int starvedStops;
     int slowings;
     int downtimes;
+    int jointBreaks;
     int overfull;
     int stripBreaks;
+
+    /** Scrap of one kind, by length (m) and by mass (kg). */
+    static final class Scrap {
+        double metres;
+        double kilograms;
+
+        void add(double length, double kilogramsPerMetre) {
+            metres += length;
+            kilograms += length * kilogramsPerMetre;
+        }
+    }
 
     /** Nothing yet, at {@code time} (s) with {@code line} as it is. */
     Sums(double time, ObservedLine line) {

@@ -20,6 +20,10 @@ public enum EventOrder {
     DOWNTIME_DUE,
     /** 5: a joint reaches the process section: new rated speed. */
     JOINT_REACHES_PROCESS,
+    /** 5: a joint passage begins or ends. */
+    JOINT_PASSES,
+    /** 5: a joint breaks in the process section. */
+    JOINT_BREAKS,
     /** 6: a coil change starts (T0). */
     CHANGE_STARTS,
     /** 7: the settled level reaches the capacity: X = C. */

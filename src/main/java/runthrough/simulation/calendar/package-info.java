@@ -8,8 +8,8 @@
  *
  * <ol>
  *   <li>At one instant events go by {@code EventOrder}: (1) ramps reach their target; (2) tail stopped, settled, creep marks;
- *       (3) timers (work elements, restart delay, end of downtime), in the order in which they were set; (4) process downtime
- *       falls due; (5) a joint reaches the process: new rated speed; (6) a coil change starts; (7) the settled level reaches
+ *       (3) timers (work elements, restart delay, end of downtime or repair), in the order in which they were set; (4) process downtime
+ *       falls due; (5) a joint reaches the process: new rated speed, then joint passages begin or end, then joints break; (6) a coil change starts; (7) the settled level reaches
  *       the capacity; (8) starved; (9) slowed; (10) full speed resumed; (11) restart; (12) the tail left its uncoiler;
  *       (13) end of a run of given time.
  *   <li>After each, plans are made anew, the process's before the entry's, so a later event sees what an earlier one did. The

@@ -11,7 +11,7 @@ import runthrough.simulation.random.Sampler;
 import runthrough.simulation.random.SourceNames;
 
 /**
- * Process downtime: when it falls due, counted while the process moves, when it ends, and what holds the process after it.
+ * Process downtime: when it falls due, counted while the process moves, when it ends, and what holds the process while it lasts.
  * Does nothing where there is none.
  *
  * <p>Rules DOWN-1, DOWN-2, DOWN-3, DOWN-4, DOWN-5, DOWN-6, PRACTICE-4.
@@ -20,7 +20,7 @@ final class DowntimeControl {
     private final EventCalendar calendar;
     private final LineState state;
     private final RunStatistics statistics;
-    private final Runnable holdAsStarved;
+    private final Runnable over;
     private final EventCalendar.Timer due;
     private final EventCalendar.Timer ends;
     private final @Nullable Sampler running;
@@ -29,18 +29,18 @@ final class DowntimeControl {
     /** Of the downtime that is next or under way, from 1. */
     private int number;
 
-    /** Downtime of {@code line}, after which {@code holdAsStarved} is called where strip lacks. */
+    /** Downtime of {@code line}, at whose end {@code over} is called. */
     DowntimeControl(
             Line line,
             LineState state,
             EventCalendar calendar,
             RunStatistics statistics,
             RandomNumbers numbers,
-            Runnable holdAsStarved) {
+            Runnable over) {
         this.calendar = calendar;
         this.state = state;
         this.statistics = statistics;
-        this.holdAsStarved = holdAsStarved;
+        this.over = over;
         Downtime downtime = line.process().downtime().orElse(null);
         running = downtime == null
                 ? null
@@ -90,8 +90,6 @@ final class DowntimeControl {
     private void end() {
         state.down = false;
         draw();
-        if (!state.starved && state.level < state.stopLevelAtRated() - state.tolerance) {
-            holdAsStarved.run();
-        }
+        over.run();
     }
 }

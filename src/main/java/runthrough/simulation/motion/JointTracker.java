@@ -9,7 +9,8 @@ import runthrough.simulation.calendar.EventOrder;
 
 /**
  * Joints on their way from the joiner to the process section, first in, first out. Where coils differ in rated speed or in
- * mass per metre, the process sees the next coil when the metres processed reach the joint's mark.
+ * mass per metre, the process sees the next coil when the metres processed reach the joint's mark. The same mark says where a
+ * joint passage begins and ends, and where a joint breaks.
  *
  * <p>Rules SPEED-1, SPEED-2, SPEED-3.
  */
@@ -23,13 +24,17 @@ final class JointTracker {
 
     private final Deque<Mark> marks = new ArrayDeque<>();
     private final Arrives arrives = new Arrives();
+    private final JointPassages passages;
+    private final JointBreaks breaks;
 
     /** @param coilsDiffer what {@link #coilsDiffer(Line)} says of the line */
-    JointTracker(Line line, boolean coilsDiffer, LineState state, RunStatistics statistics) {
+    JointTracker(Line line, boolean coilsDiffer, LineState state, RunStatistics statistics, JointBreaks breaks) {
         this.line = line;
         this.coilsDiffer = coilsDiffer;
         this.state = state;
         this.statistics = statistics;
+        this.breaks = breaks;
+        passages = new JointPassages(line, state, statistics);
         path = line.practice().pathToProcess(line.process());
     }
 
@@ -43,16 +48,21 @@ final class JointTracker {
 
     /** The joint before {@code coil} is released. */
     void release(Coil coil) {
+        double mark = state.processed() + state.level + path;
         if (coilsDiffer) {
-            marks.add(new Mark(state.processed() + state.level + path, coil));
+            marks.add(new Mark(mark, coil));
         }
+        passages.release(mark);
+        breaks.release(statistics.latestChange(), mark);
     }
 
-    /** Offers that the next joint reaches the process section. */
+    /** Offers that the next joint reaches the process section, begins or ends to pass it, or breaks in it. */
     void offerTo(NextEvent next) {
         if (!marks.isEmpty()) {
             next.offer(arrives);
         }
+        passages.offerTo(next);
+        breaks.offerTo(next);
     }
 
     private record Mark(double metres, Coil coil) {}

@@ -34,7 +34,8 @@ final class LevelWatch {
 
     /** Offers what the level will bring about next. */
     void offerTo(NextEvent next) {
-        if (state.target() > 0) {
+        // At -d_p only the entry changes g, upwards: no root is looked for.
+        if (state.target() > 0 && state.process.acceleration >= 0) {
             next.offer(starves);
         }
         if (canSlow && !state.slowed) {

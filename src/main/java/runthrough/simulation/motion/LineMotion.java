@@ -54,7 +54,7 @@ public final class LineMotion {
                 ? new AccumulatedEntry(line, state, tail)
                 : new OneStripEntry(line, state, process, tail);
         levels = new LevelWatch(line, state, process);
-        joints = new JointTracker(line, setting.coilsDiffer(), state, statistics);
+        joints = new JointTracker(line, setting.coilsDiffer(), state, statistics, process.jointBreaks());
         uncoiler = new UncoilerWatch(line, state, changes);
     }
 

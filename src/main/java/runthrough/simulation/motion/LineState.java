@@ -35,6 +35,10 @@ public final class LineState implements ObservedLine {
     boolean slowed;
     /** The process is held by downtime. */
     boolean down;
+    /** The process is held by a joint that broke in it. */
+    boolean broken;
+    /** The speed (m/s) that joints passing through the process allow; infinite while none passes. */
+    double passageSpeed = Double.POSITIVE_INFINITY;
     /** No joint is under way. */
     boolean released = true;
 
@@ -186,6 +190,16 @@ public final class LineState implements ObservedLine {
     @Override
     public boolean isDown() {
         return down;
+    }
+
+    @Override
+    public boolean isBroken() {
+        return broken;
+    }
+
+    @Override
+    public boolean isInJointPassage() {
+        return passageSpeed < Double.POSITIVE_INFINITY;
     }
 
     @Override

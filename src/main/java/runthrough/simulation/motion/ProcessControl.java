@@ -16,11 +16,17 @@ import runthrough.simulation.random.SourceNames;
  * <p>Rules PROC-1, PROC-4, PROC-6, PROC-7, PROC-9.
  */
 final class ProcessControl {
+    /** More starved stops in one coil change than this come of a restart into the next stop. */
+    private static final int MOST_STARVED_STOPS = 1000;
+
+    private final Line line;
     private final LineState state;
+    private final EventCalendar calendar;
     private final RunStatistics statistics;
     private final double slowedSpeed;
     private final Sampler restartDelay;
     private final DowntimeControl downtime;
+    private final JointBreaks jointBreaks;
     private final EventCalendar.Timer restart;
     private final RampEnds rampEnds = new RampEnds();
 
@@ -31,12 +37,15 @@ final class ProcessControl {
     /** A process of {@code line}. */
     ProcessControl(
             Line line, LineState state, EventCalendar calendar, RunStatistics statistics, RandomNumbers numbers) {
+        this.line = line;
         this.state = state;
+        this.calendar = calendar;
         this.statistics = statistics;
         slowedSpeed = line.process().slowing().map(Slowing::speed).orElse(Double.POSITIVE_INFINITY);
         restartDelay = new Sampler(line.process().restartDelay(), numbers.source(SourceNames.RESTART));
         restart = calendar.step("restart after delay", EventOrder.TIMER, this::letGo);
-        downtime = new DowntimeControl(line, state, calendar, statistics, numbers, this::holdAsStarved);
+        downtime = new DowntimeControl(line, state, calendar, statistics, numbers, this::holdWhereStripLacks);
+        jointBreaks = new JointBreaks(line, state, calendar, statistics, numbers, this::holdWhereStripLacks);
     }
 
     /** Puts the process at its rated speed (m/s) at time 0. */
@@ -51,16 +60,29 @@ final class ProcessControl {
         return state.starved && !restarting && state.process.stands();
     }
 
-    /** A starved stop begins. */
+    /**
+     * A starved stop begins.
+     *
+     * @throws runthrough.simulation.records.SimulationException when there are too many of them in one coil change
+     */
     void starve() {
         state.starved = true;
         statistics.starvedStop();
+        if (statistics.starvedStopsOfLatestChange() > MOST_STARVED_STOPS) {
+            throw calendar.error("more than " + MOST_STARVED_STOPS + " starved stops in coil change "
+                    + statistics.latestChange() + ": the process restarts at a level of "
+                    + line.restartLevel(state.rated) + " m and must stop at " + line.stopLevel(state.rated)
+                    + " m, so that it restarts into the next stop. Give a higher restart level;");
+        }
     }
 
-    /** Holds it as starved after downtime, which is no new stop. */
-    private void holdAsStarved() {
-        state.starved = true;
-        statistics.heldAsStarved();
+    /** Downtime or a repair has ended; the last of them leaves it held as starved where strip lacks, which is no new stop. */
+    private void holdWhereStripLacks() {
+        boolean isHeld = state.starved || state.down || state.broken;
+        if (!isHeld && state.level < state.stopLevelAtRated() - state.tolerance) {
+            state.starved = true;
+            statistics.heldAsStarved();
+        }
     }
 
     void slow() {
@@ -95,29 +117,38 @@ final class ProcessControl {
     /** Makes its plan anew, the speed it heads for and the ramp there, as far as {@code entry} allows. */
     void plan(EntrySection entry) {
         boolean stood = state.process.stands();
+        boolean moved = state.process.speed > 0;
         state.process.rampTo(chooseTarget(entry));
         if (stood != state.process.stands()) {
             if (stood) {
                 downtime.processMoves();
             } else {
-                comeToRest();
+                comeToRest(moved);
             }
         }
         statistics.noteRecovery();
     }
 
     private double chooseTarget(EntrySection entry) {
-        if (state.down) {
+        if (state.down || state.broken) {
             return 0;
         }
-        double rated = state.rated;
+        double rated = Math.min(state.rated, state.passageSpeed);
         double held = state.starved ? entry.speedWhileStarved() : state.slowed ? slowedSpeed : rated;
         return Math.min(Math.min(held, rated), entry.processCeiling());
     }
 
-    private void comeToRest() {
-        statistics.cameToRest();
+    /** At rest; {@code moved} says whether it did not only set out, to be stopped at that instant. */
+    private void comeToRest(boolean moved) {
+        if (moved) {
+            statistics.cameToRest();
+        }
         downtime.processRests();
+        jointBreaks.processRests();
+    }
+
+    JointBreaks jointBreaks() {
+        return jointBreaks;
     }
 
     /** Offers the end of its ramp. */
@@ -139,7 +170,7 @@ final class ProcessControl {
         void happen() {
             state.process.arrive();
             if (state.process.speed == 0) {
-                comeToRest();
+                comeToRest(true);
             }
         }
     }

@@ -1,5 +1,7 @@
 package runthrough.simulation.records;
 
+import java.util.List;
+
 /**
  * Sums over a replication, from time 0 or from the start of the first coil change that counts. Lengths in metres, times in
  * seconds, masses in kilograms.
@@ -19,12 +21,12 @@ package runthrough.simulation.records;
  * @param ratedMetres what the rated speed would have given, {@code int V dt} (m)
  * @param lostMetres not processed while starved, slowed or recovering from it (m)
  * @param lostTime the same at the rated speed in force, {@code int (V - v_p)/V dt} (s)
- * @param scrapMetres crops and strip scrapped at stops (m)
+ * @param scrapMetres crops, and strip that was processed and is scrap afterwards (m)
  * @param scrapKilograms the same by mass (kg)
  * @param jointSeconds strip standing at the joiner (s)
  * @param waitingForPreparationSeconds strip standing without work, for want of preparation (s)
  * @param waitingForPeopleSeconds the same for want of people (s)
- * @param starvedSeconds process standing because strip is lacking and not for process downtime (s)
+ * @param starvedSeconds process standing because strip is lacking and not for process downtime or a joint break (s)
  * @param downtimeSeconds process held by a stop of its own, from falling due until it ends (s)
  * @param blockedSeconds entry able to run but standing, the accumulator being full (s)
  * @param levelIntegral {@code int x dt} (m s)
@@ -32,6 +34,12 @@ package runthrough.simulation.records;
  * @param overtravel largest excess over the capacity (m), {@code >= 0}
  * @param overfull how often the level passed the capacity and its allowance
  * @param stripBreaks how often the level fell below 0; what follows one is not physical
+ * @param processedScrap strip that was processed and is scrap afterwards
+ * @param passageLostMetres not processed in joint passages and recovering from them, where nothing else loses them (m)
+ * @param jointBreaks how often a joint broke in the process
+ * @param breakLostMetres not processed because of that, recovery included (m)
+ * @param breakSeconds process held by a broken joint and not for process downtime, from the break until it is repaired (s)
+ * @param paidSecondsByShift what people are paid for, people times seconds, of each shift by its place; one without shifts
  */
 public record Totals(
         double duration,
@@ -61,7 +69,109 @@ public record Totals(
         double lowestLevel,
         double overtravel,
         int overfull,
-        int stripBreaks) {
+        int stripBreaks,
+        ProcessedScrap processedScrap,
+        double passageLostMetres,
+        int jointBreaks,
+        double breakLostMetres,
+        double breakSeconds,
+        List<Double> paidSecondsByShift) {
+
+    public Totals {
+        paidSecondsByShift = List.copyOf(paidSecondsByShift);
+    }
+
+    /** Totals of a line whose joints cost nothing in the process, and whose scrap is its crops; nobody is paid. */
+    public Totals(
+            double duration,
+            int changes,
+            int ranThrough,
+            int slowedChanges,
+            int stoppedChanges,
+            int refilledChanges,
+            int starvedStops,
+            int slowings,
+            int downtimes,
+            double processedMetres,
+            double processedKilograms,
+            double enteredMetres,
+            double ratedMetres,
+            double lostMetres,
+            double lostTime,
+            double scrapMetres,
+            double scrapKilograms,
+            double jointSeconds,
+            double waitingForPreparationSeconds,
+            double waitingForPeopleSeconds,
+            double starvedSeconds,
+            double downtimeSeconds,
+            double blockedSeconds,
+            double levelIntegral,
+            double lowestLevel,
+            double overtravel,
+            int overfull,
+            int stripBreaks) {
+        this(
+                duration,
+                changes,
+                ranThrough,
+                slowedChanges,
+                stoppedChanges,
+                refilledChanges,
+                starvedStops,
+                slowings,
+                downtimes,
+                processedMetres,
+                processedKilograms,
+                enteredMetres,
+                ratedMetres,
+                lostMetres,
+                lostTime,
+                scrapMetres,
+                scrapKilograms,
+                jointSeconds,
+                waitingForPreparationSeconds,
+                waitingForPeopleSeconds,
+                starvedSeconds,
+                downtimeSeconds,
+                blockedSeconds,
+                levelIntegral,
+                lowestLevel,
+                overtravel,
+                overfull,
+                stripBreaks,
+                ProcessedScrap.NONE,
+                0,
+                0,
+                0,
+                0,
+                List.of());
+    }
+
+    /** Strip processed that is no scrap afterwards (m): the output. */
+    public double goodMetres() {
+        return processedMetres - processedScrap.metres();
+    }
+
+    /** The same by mass (kg). */
+    public double goodKilograms() {
+        return processedKilograms - processedScrap.kilograms();
+    }
+
+    /** Head and tail crops (m). */
+    public double cropMetres() {
+        return scrapMetres - processedScrap.metres();
+    }
+
+    /** The same by mass (kg). */
+    public double cropKilograms() {
+        return scrapKilograms - processedScrap.kilograms();
+    }
+
+    /** What people are paid for, people times seconds. */
+    public double paidSeconds() {
+        return paidSecondsByShift.stream().mapToDouble(Double::doubleValue).sum();
+    }
 
     /** All waiting with the strip standing (s). */
     public double waitingSeconds() {
@@ -98,7 +208,13 @@ public record Totals(
                 lowestLevel - metres,
                 overtravel,
                 overfull,
-                stripBreaks);
+                stripBreaks,
+                processedScrap,
+                passageLostMetres,
+                jointBreaks,
+                breakLostMetres,
+                breakSeconds,
+                paidSecondsByShift);
     }
 
     /** Share of coil changes run through, in [0, 1]; NaN without coil changes. */
@@ -111,9 +227,9 @@ public record Totals(
         return processedMetres / ratedMetres;
     }
 
-    /** Scrap over scrap and processed strip, by mass. */
+    /** Scrap over scrap and good output, by mass. */
     public double scrapShare() {
-        return scrapKilograms / (scrapKilograms + processedKilograms);
+        return scrapKilograms / (scrapKilograms + goodKilograms());
     }
 
     /** Time-average level (m). */

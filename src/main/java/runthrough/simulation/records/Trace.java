@@ -79,6 +79,10 @@ public record Trace(List<Point> points, double capacity) {
         /** Stopped because strip is lacking, and not for process downtime. */
         STARVED,
         /** Held by a stop of its own. */
-        DOWNTIME
+        DOWNTIME,
+        /** Held by a joint that broke in it, and not for process downtime. */
+        JOINT_BREAK,
+        /** Running, or on its way to run, no faster than a passing joint allows; not slowed. */
+        JOINT_PASSAGE
     }
 }
