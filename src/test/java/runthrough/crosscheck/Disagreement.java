@@ -11,6 +11,8 @@ import java.util.TreeMap;
 import runthrough.plant.Line;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.ProcessedScrap;
+import runthrough.simulation.records.Totals;
 import runthrough.simulation.records.WorkRecord;
 
 /** Where the results of the two engines for one case differ, and by how much. */
@@ -21,7 +23,8 @@ final class Disagreement {
     /** What the second engine calls otherwise. */
     private static final Map<String, String> NAMES_THERE = Map.of(
             "downtimes", "ownStops",
-            "downtimeSeconds", "ownStopSeconds");
+            "downtimeSeconds", "ownStopSeconds",
+            "jointBreaks", "breaks");
 
     private final List<String> found = new ArrayList<>();
     private double greatest;
@@ -42,6 +45,8 @@ final class Disagreement {
         disagreement.changes(new Judged(line), ours.changes(), theirs.path("changes"));
         disagreement.work(ours.work(), theirs.path("work"));
         disagreement.row("totals", ours.totals(), theirs.path("totals"));
+        disagreement.output(ours.totals(), theirs.path("totals"));
+        disagreement.paid(ours.totals().paidSecondsByShift(), theirs.path("shifts"));
         double balance = theirs.path("balance").doubleValue();
         if (!(Math.abs(balance) <= TOLERANCE)) {
             disagreement.found.add("the second engine lost " + balance + " m of strip");
@@ -88,9 +93,33 @@ final class Disagreement {
         }
     }
 
+    /** What follows from the totals. */
+    private void output(Totals ours, JsonNode theirs) {
+        ProcessedScrap scrap = ours.processedScrap();
+        compare("scrap of stops", scrap.stopMetres(), theirs.path("spoiltMetres"));
+        compare("scrap of joints", scrap.jointMetres(), theirs.path("cutMetres"));
+        compare("scrap of breaks", scrap.breakMetres(), theirs.path("breakScrapMetres"));
+        compare("scrap of processed strip", scrap.kilograms(), theirs.path("spoiltKilograms"));
+        compare("good metres", ours.goodMetres(), theirs.path("goodMetres"));
+        compare("good kilograms", ours.goodKilograms(), theirs.path("goodKilograms"));
+        compare("paid seconds", ours.paidSeconds(), theirs.path("paidSeconds"));
+        if (ours.scrapKilograms() > 0) {
+            compare("share of scrap", ours.scrapShare(), theirs.path("scrapShare"));
+        }
+    }
+
+    private void paid(List<Double> ours, JsonNode theirs) {
+        if (ours.size() != theirs.size()) {
+            found.add("shifts: " + ours.size() + " here, " + theirs.size() + " there");
+        }
+        for (int i = 0; i < Math.min(ours.size(), theirs.size()); i++) {
+            compare("shift " + (i + 1) + ", paid", ours.get(i), theirs.path(i).path("paidSeconds"));
+        }
+    }
+
     private void compare(String what, Object ours, JsonNode theirs) {
-        if (ours instanceof Optional) {
-            return; // What only this engine keeps, for causes; they are compared themselves.
+        if (ours instanceof Optional || ours instanceof ProcessedScrap || what.endsWith("paidSecondsByShift")) {
+            return; // What this engine keeps in another form; what follows from it is compared.
         } else if (ours instanceof List<?> putDown) {
             putDown(what, putDown, theirs);
         } else if (theirs.isMissingNode()) {

@@ -19,6 +19,7 @@ import runthrough.plant.Line;
 import runthrough.plant.WorkElement;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Totals;
 import runthrough.simulation.records.WorkRecord;
 
 /**
@@ -77,6 +78,11 @@ class ExampleLinesTest {
         }
         if (row instanceof ChangeRecord change) {
             numbers.put("waiting", change.waiting());
+        }
+        if (row instanceof Totals totals) {
+            numbers.put("paidSeconds", totals.paidSeconds());
+            numbers.put("breaks", totals.jointBreaks());
+            numbers.put("breakScrapMetres", totals.processedScrap().breakMetres());
         }
         return numbers;
     }

@@ -110,7 +110,9 @@ final class MotionReferee {
     /** The speed v* that the process is heading for, read off its state. */
     private double heading(Point point) {
         return switch (point.processState()) {
-            case DOWNTIME, STARVED -> 0;
+            case DOWNTIME, JOINT_BREAK, STARVED -> 0;
+            case JOINT_PASSAGE ->
+                Math.min(line.process().jointPassage().orElseThrow().speed(), point.ratedSpeed());
             case SLOWED -> Math.min(line.process().slowing().orElseThrow().speed(), point.ratedSpeed());
             case RUNNING -> point.ratedSpeed();
         };

@@ -36,7 +36,7 @@ public final class SimulatedLog {
         for (Trace.Point point : replication.trace().orElseThrow().points()) {
             boolean rests = point.processSpeed() == 0 && !(point.processAcceleration() > 0);
             if (rests != stands) {
-                isOwn = rests ? point.processState() == Trace.ProcessState.DOWNTIME : isOwn;
+                isOwn = rests ? isOwn(point.processState()) : isOwn;
                 if (!(saysWhy && isOwn)) {
                     events.add(new LineEvent(point.time(), rests ? What.LINE_STOPPED : What.LINE_RUNNING, ""));
                 }
@@ -45,5 +45,9 @@ public final class SimulatedLog {
         }
         events.sort(Comparator.comparingDouble(LineEvent::time).thenComparing(LineEvent::what));
         return events;
+    }
+
+    private static boolean isOwn(Trace.ProcessState held) {
+        return held == Trace.ProcessState.DOWNTIME || held == Trace.ProcessState.JOINT_BREAK;
     }
 }
