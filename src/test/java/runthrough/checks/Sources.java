@@ -77,14 +77,9 @@ public final class Sources {
     public static final Reference CONVERSIONS =
             new Reference("Worked by hand from the exact factors of inch, foot and pound", DERIVED_HERE);
 
-    public static final Reference MRG32K3A = new Reference(
-            "P. L'Ecuyer, Good parameters and implementations for combined multiple recursive random number generators, "
-                    + "Operations Research 47(1), 1999; recomputed by a separate integer program",
-            DERIVED_HERE);
-
-    public static final Reference RNG_STREAMS = new Reference(
-            "P. L'Ecuyer, R. Simard, E. J. Chen, W. D. Kelton, An object-oriented random-number package with many long streams "
-                    + "and substreams, Operations Research 50(6), 2002: the authors' reference output, test2RngStream.res",
+    public static final Reference PHILOX = new Reference(
+            "J. K. Salmon, M. A. Moraes, R. O. Dror, D. E. Shaw, Parallel random numbers: as easy as 1, 2, 3, SC11, 2011: the "
+                    + "authors' known answers, Random123, kat_vectors, rows philox4x32 10",
             READ);
 
     public static final Reference COMMONS_STATISTICS =

@@ -31,17 +31,24 @@ class DrawsCommandTest {
     }
 
     @Test
-    void eachSourceHasItsValuesInOrder() {
-        List<String> lines = lines("draws", LINE, "--coil-changes", "3", "--draws", "5");
+    void eachSourceHasItsValuesByWhatTheyAreFor() {
+        List<String> lines = lines("draws", LINE, "--draws", "5", "--repeats", "1");
 
-        assertThat(lines.get(0)).isEqualTo("source,draw,value");
-        assertThat(lines.stream().filter(line -> line.startsWith("join 1 time,")))
-                .hasSize(5);
-        assertThat(lines).anyMatch(line -> line.matches("coil usable length,3,[0-9.E]+"));
+        assertThat(lines.get(0)).isEqualTo("source,index,repeat,uniform,value");
+        assertThat(lines.stream().filter(line -> line.startsWith("join/fit up/time,")))
+                .hasSize(5 * 2);
+        assertThat(lines).anyMatch(line -> line.matches("restart,3,0,0\\.[0-9E-]+,[0-9.]+"));
     }
 
     @Test
-    void luckIsOfTheReplicationAndTheSeed() {
+    void withoutMoreAsked_goesSomewhatBeyondTheCoilChangesOfTheRun() {
+        List<String> lines = lines("draws", LINE, "--coil-changes", "3");
+
+        assertThat(lines.stream().filter(line -> line.startsWith("reject,"))).hasSize(13 * 4);
+    }
+
+    @Test
+    void numbersAreOfTheReplicationAndTheSeed() {
         assertThat(lines("draws", LINE, "--replication", "2"))
                 .isEqualTo(lines("draws", LINE, "--replication", "2"))
                 .isNotEqualTo(lines("draws", LINE));

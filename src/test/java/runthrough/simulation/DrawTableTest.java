@@ -4,14 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
+import runthrough.plant.Line;
 import runthrough.plant.MeasuredRows;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
@@ -19,6 +21,8 @@ import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
 import runthrough.simulation.random.DrawTable;
+import runthrough.simulation.random.RandomNumbers;
+import runthrough.simulation.random.RandomSource;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.WorkRecord;
@@ -27,6 +31,8 @@ import runthrough.simulation.records.WorkRecord.WorkList;
 class DrawTableTest {
     private static final int REPLICATION = 2;
     private static final long SEED = 7;
+    private static final int LAST = 21;
+    private static final int REPEATS = 6;
 
     private final LineBuilder line = new LineBuilder()
             .coilSource(new CoilSource.Mix(List.of(
@@ -41,27 +47,35 @@ class DrawTableTest {
         Replication run = LineSimulator.of(
                         line.build(), new RunPlan(new Extent.Changes(20), 0, REPLICATION + 1, SEED, 0.9))
                 .run(REPLICATION, Detail.ELEMENTS);
+        Map<String, Double> table = table(line, REPLICATION);
 
-        assertThat(drawn("join 1 time"))
-                .startsWith(run.work().stream()
-                        .filter(work -> work.list() == WorkList.JOIN)
-                        .map(work -> work.end() - work.start())
-                        .map(DrawTableTest::rounded)
-                        .toArray(Double[]::new));
-        assertThat(drawn("coil kind"))
-                .startsWith(run.changes().stream()
-                        .map(change -> (double) change.tailCoil())
-                        .toArray(Double[]::new));
-        // A pass more for each 1 in front of the 0 that ends a coil change.
-        List<Double> rejects = drawn("reject");
-        int draws = run.changes().stream().mapToInt(ChangeRecord::passes).sum();
-        assertThat(rejects.subList(0, draws).stream().mapToDouble(r -> r).sum()).isEqualTo(draws - 20);
-        assertThat(drawn("prepare 1 done").subList(0, 20)).contains(0.0, 1.0);
-        assertThat(rejects).hasSize(60);
+        for (WorkRecord work : run.work()) {
+            if (work.list() == WorkList.JOIN) {
+                assertThat(work.end() - work.start())
+                        .isCloseTo(at(table, "join/work/time", work.change(), work.pass() - 1), within(1e-6));
+            }
+        }
+        for (ChangeRecord change : run.changes()) {
+            assertThat(at(table, "coil/kind", change.number(), 0)).isEqualTo(change.tailCoil());
+            for (int pass = 1; pass <= change.passes(); pass++) {
+                assertThat(at(table, "reject", change.number(), pass - 1)).isEqualTo(pass < change.passes() ? 1 : 0);
+            }
+        }
+        List<Integer> prepared = run.work().stream()
+                .filter(work -> work.list() == WorkList.PREPARE && work.pass() == 1)
+                .map(WorkRecord::change)
+                .filter(change -> change <= 20)
+                .toList();
+        assertThat(IntStream.rangeClosed(1, 20)
+                        .filter(change -> at(table, "prepare/work by chance/chance", change, 0) == 1)
+                        .boxed()
+                        .toList())
+                .isEqualTo(prepared)
+                .isNotEmpty();
     }
 
     @Test
-    void givesTheUsableLengthThatTheCoilRuns() throws IOException {
+    void givesTheLengthThatTheCoilRuns() throws IOException {
         // Speeds change at once, process 1.5 m/s: the first coil change starts when coil 1 has run out.
         ChangeRecord first = LineSimulator.of(
                         line.build(), new RunPlan(new Extent.Changes(1), 0, REPLICATION + 1, SEED, 0.9))
@@ -69,23 +83,29 @@ class DrawTableTest {
                 .changes()
                 .get(0);
 
-        assertThat(table("coil usable length").get(0)).isCloseTo(1.5 * first.start(), within(1e-9));
+        assertThat(at(table(line, REPLICATION), "coil/length", 1, 0)).isCloseTo(1.5 * first.start(), within(1e-9));
+    }
+
+    /** By src/test/python/random_numbers.py: uniform numbers u, and 10 s + 20 s u. */
+    @Test
+    void isATableWithAHeaderAndARowForEachDraw() throws IOException {
+        LineBuilder brief = new LineBuilder().join(60).join(Distribution.uniform(10, 30));
+        StringBuilder out = new StringBuilder();
+        new DrawTable(brief.reject(new Reject.Every(5)).build(), new RandomNumbers(SEED, 0), 2, 1).writeTo(out);
+
+        assertThat(out.toString()).isEqualTo("""
+                source,index,repeat,uniform,value
+                join/work#2/time,1,0,0.5652711720210085,21.30542344042017
+                join/work#2/time,1,1,0.5882853643654079,21.76570728730816
+                join/work#2/time,2,0,0.22057735582092663,14.411547116418532
+                join/work#2/time,2,1,0.09158373935732012,11.831674787146403
+                """);
     }
 
     @Test
-    void isATableWithAHeaderAndARowForEachDraw() throws IOException {
-        StringBuilder out = new StringBuilder();
-        new DrawTable(new LineBuilder().join(60).build(), SEED, 0, 1, 2).writeTo(out);
-
-        assertThat(out.toString()).isEqualTo("""
-                source,draw,value
-                coil kind,1,0.0
-                coil usable length,1,600.0
-                join 1 time,1,60.0
-                join 1 time,2,60.0
-                restart delay,1,0.0
-                restart delay,2,0.0
-                """);
+    void ofALineInWhichNothingIsRandom_hasNoRows() throws IOException {
+        assertThat(table(new LineBuilder().join(60).reject(new Reject.Every(2)), 0))
+                .isEmpty();
     }
 
     /** Rows 0 to 2 take 50, 60 and 70 s, times that no other element has; every joint is made again once. */
@@ -95,21 +115,13 @@ class DrawTableTest {
         LineBuilder measured = new LineBuilder()
                 .join(new WorkElement("weld", new WorkTime.FromRows(rows, 0, 1), new Occurrence.Always(), true))
                 .reject(new Reject.Every(1));
-        Replication run = measured.run(20);
+        Map<String, Double> table = table(measured, 0);
 
-        Map<Integer, List<Double>> joints = run.work().stream()
-                .collect(Collectors.groupingBy(
-                        WorkRecord::pass,
-                        Collectors.mapping(
-                                work -> (rounded(work.end() - work.start()) - 50) / 10, Collectors.toList())));
-        assertThat(table(measured, 0, "rows 1")).startsWith(first(joints, 1));
-        assertThat(table(measured, 0, "rows 1 again"))
-                .startsWith(first(joints, 2))
-                .contains(0.0, 1.0, 2.0);
-    }
-
-    private static Double[] first(Map<Integer, List<Double>> joints, int pass) {
-        return Objects.requireNonNull(joints.get(pass)).toArray(Double[]::new);
+        for (WorkRecord work : measured.run(20).work()) {
+            assertThat((work.end() - work.start() - 50) / 10)
+                    .isCloseTo(at(table, "sheet/a sheet", work.change(), work.pass() - 1), within(1e-6));
+        }
+        assertThat(table.values()).contains(0.0, 1.0, 2.0);
     }
 
     @Test
@@ -118,57 +130,82 @@ class DrawTableTest {
                 .prepare(LineBuilder.element(Distribution.uniform(20, 40)))
                 .tail(LineBuilder.element(Distribution.uniform(1, 2)))
                 .rethread(Distribution.uniform(300, 600));
-        Replication run = anew.run(5);
+        Map<String, Double> table = table(anew, 0);
 
-        assertThat(table(anew, 0, "rethread").stream().map(DrawTableTest::rounded))
-                .startsWith(run.changes().stream()
-                        .map(change -> rounded(change.jointCycleTime() - change.waiting()))
-                        .toArray(Double[]::new));
-        assertThat(table(anew, 0, "prepare 1 time")).hasSize(60).allMatch(time -> time >= 20 && time <= 40);
-        assertThat(table(anew, 0, "tail 1 time")).isEmpty();
+        for (ChangeRecord change : anew.run(5).changes()) {
+            assertThat(change.jointCycleTime() - change.waiting())
+                    .isCloseTo(at(table, "rethread", change.number(), 0), within(1e-6));
+        }
+        assertThat(table.keySet())
+                .hasSize(2 * LAST)
+                .allMatch(key -> key.startsWith("rethread,") || key.startsWith("prepare/work/time,"));
     }
 
     @Test
-    void hasTailWorkAndTheOwnStops() throws IOException {
+    void hasTailWorkAndTheDowntime() throws IOException {
         LineBuilder stopping = new LineBuilder()
                 .tail(LineBuilder.element(Distribution.uniform(1, 2)))
                 .join(60)
                 .downtime(Distribution.uniform(100, 200), Distribution.uniform(3, 4));
         Replication run = stopping.run(3);
         Course course = Course.of(run);
+        Map<String, Double> table = table(stopping, 0);
 
-        assertThat(table(stopping, 0, "tail 1 time").get(0))
+        assertThat(at(table, "tail/work/time", 1, 0))
                 .isCloseTo(run.work().get(0).end() - run.work().get(0).start(), within(1e-6));
-        // The first stop of its own comes when the process has run so long, and lasts so long; speeds change at once.
-        double stops = table(stopping, 0, "own running time").get(0);
-        double goesOn = stops + table(stopping, 0, "own standing time").get(0);
+        // The first process downtime comes when the process has run so long, and lasts so long; speeds change at once.
+        double stops = at(table, "own-stop/running", 1, 0);
+        double goesOn = stops + at(table, "own-stop/standing", 1, 0);
         assertThat(course.processSpeed(stops - 1e-6)).isEqualTo(1.5);
         assertThat(course.processSpeed(stops + 1e-6)).isZero();
         assertThat(course.processSpeed(goesOn - 1e-6)).isZero();
         assertThat(course.processSpeed(goesOn + 1e-6)).isEqualTo(1.5);
     }
 
-    private List<Double> drawn(String source) throws IOException {
-        return table(source).stream().map(DrawTableTest::rounded).toList();
+    /** The second downtime takes the second numbers, its clock running on from the end of the first. */
+    @Test
+    void theSecondDowntimeTakesTheSecondNumbers() throws IOException {
+        LineBuilder stopping = new LineBuilder()
+                .join(1)
+                .downtime(Distribution.uniform(100, 200), Distribution.uniform(3, 4));
+        Course course = Course.of(stopping.run(3));
+        Map<String, Double> table = table(stopping, 0);
+
+        double stops = at(table, "own-stop/running", 1, 0)
+                + at(table, "own-stop/standing", 1, 0)
+                + at(table, "own-stop/running", 2, 0);
+        double goesOn = stops + at(table, "own-stop/standing", 2, 0);
+        assertThat(course.processSpeed(stops - 1e-6)).isEqualTo(1.5);
+        assertThat(course.processSpeed(stops + 1e-6)).isZero();
+        assertThat(course.processSpeed(goesOn - 1e-6)).isZero();
+        assertThat(course.processSpeed(goesOn + 1e-6)).isEqualTo(1.5);
     }
 
-    private List<Double> table(String source) throws IOException {
-        return table(line, REPLICATION, source);
+    @Test
+    void hasEverySourceOfTheLineAndNoOther() throws IOException {
+        Line whole = EverySource.line();
+
+        assertThat(table(whole, 0).keySet().stream().map(key -> key.substring(0, key.indexOf(',')))
+                        .distinct())
+                .containsExactlyElementsOf(
+                        RandomSource.of(whole).stream().map(RandomSource::name).toList());
     }
 
-    private static List<Double> table(LineBuilder line, int replication, String source) throws IOException {
+    /** The value at a source, index and repeat. */
+    private static double at(Map<String, Double> table, String source, int index, int repeat) {
+        return Objects.requireNonNull(table.get(source + "," + index + "," + repeat));
+    }
+
+    private static Map<String, Double> table(LineBuilder line, int replication) throws IOException {
+        return table(line.build(), replication);
+    }
+
+    private static Map<String, Double> table(Line line, int replication) throws IOException {
         StringBuilder out = new StringBuilder();
-        new DrawTable(line.build(), SEED, replication, 21, 60).writeTo(out);
-        return out.toString()
-                .lines()
-                .map(row -> row.split(","))
-                .filter(cells -> cells[0].equals(source))
-                .map(cells -> Double.valueOf(cells[2]))
-                .toList();
-    }
-
-    /** Times of a run are differences of large numbers. */
-    private static double rounded(double value) {
-        return Math.rint(value * 1e6) / 1e6;
+        new DrawTable(line, new RandomNumbers(SEED, replication), LAST, REPEATS).writeTo(out);
+        Map<String, Double> values = new LinkedHashMap<>();
+        out.toString().lines().skip(1).map(row -> row.split(",")).forEach(cells -> values.put(
+                cells[0] + "," + cells[1] + "," + cells[2], Double.valueOf(cells[4])));
+        return values;
     }
 }

@@ -49,7 +49,7 @@ public final class SourceNumbers {
         return count == 1 ? 0 : (int) (uniform(index, repeat) * count);
     }
 
-    /** FNV-1a with 32 bits, of the name in UTF-8 (Fowler, Noll, Vo; RFC 9923). */
+    /** FNV-1a with 32 bits, of the name in UTF-8 (Fowler, Noll, Vo). */
     static int fnv1a(String name) {
         int hash = FNV_OFFSET;
         for (byte one : name.getBytes(StandardCharsets.UTF_8)) {

@@ -6,18 +6,26 @@ import static org.assertj.core.api.Assertions.within;
 import static runthrough.simulation.LineBuilder.coil;
 import static runthrough.simulation.LineBuilder.cropped;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import runthrough.plant.Coil;
+import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
+import runthrough.simulation.EverySource;
 import runthrough.simulation.LineBuilder;
-import umontreal.ssj.rng.MRG32k3a;
 
 /** Which coils come, in which order, and how long they are. */
 class CoilFeedTest {
+    private static final RandomNumbers NUMBERS = new RandomNumbers(7, 0);
 
     private static CoilFeed feed(LineBuilder line) {
-        return new CoilFeed(line.build(), new Streams(7, 0), 3);
+        return new CoilFeed(line.build(), NUMBERS);
     }
 
     @Test
@@ -56,10 +64,10 @@ class CoilFeedTest {
         CoilFeed feed = feed(new LineBuilder()
                 .coilSource(new CoilSource.Mix(
                         List.of(new CoilSource.Share(coil(100), 0.5), new CoilSource.Share(coil(200), 1.5)))));
-        MRG32k3a draws = new Streams(7, 0).stream(Source.COIL_CHOICE);
+        SourceNumbers draws = NUMBERS.source(SourceNames.COIL_KIND);
 
         for (int number = 1; number <= 100; number++) {
-            assertThat(feed.kind(number)).isEqualTo(draws.nextDouble() < 0.25 ? 0 : 1);
+            assertThat(feed.kind(number)).isEqualTo(draws.uniform(number, 0) < 0.25 ? 0 : 1);
         }
     }
 
@@ -68,10 +76,10 @@ class CoilFeedTest {
         // Rule COIL-5.
         Distribution distribution = Distribution.uniform(300, 900);
         CoilFeed feed = feed(new LineBuilder().coils(coil(distribution)));
-        MRG32k3a draws = new Streams(7, 0).stream(Source.COIL_SIZE);
+        SourceNumbers draws = NUMBERS.source(SourceNames.COIL_LENGTH);
 
         for (int number = 1; number <= 50; number++) {
-            double length = distribution.quantile(draws.nextDouble());
+            double length = distribution.quantile(draws.uniform(number, 0));
             assertThat(feed.usableLength(number)).isEqualTo(length);
             feed.kind(number + 3);
             assertThat(feed.usableLength(number)).isEqualTo(length);
@@ -85,7 +93,52 @@ class CoilFeedTest {
                 .isEqualTo(595);
         assertThatThrownBy(() -> feed(new LineBuilder().coils(cropped(5, 2, 3))).usableLength(1))
                 .hasMessage(
-                        "coil 1 ('coil', draw 1 of the coil stream) is 5.0 m long, no longer than its crops of 2.0 m and 3.0 m. "
+                        "coil 1 ('coil') is 5.0 m long, no longer than its crops of 2.0 m and 3.0 m. "
                                 + "Give longer coils or shorter crops");
+    }
+
+    @Test
+    void coilTooShortIsNamedWithItsDraw() {
+        // Rule COIL-2.
+        Distribution atMost5 = Distribution.uniform(4, 5);
+        Coil coil = new Coil("short", 0.001, 1, 7850, new CoilSize.ByLength(atMost5), 2, 3, OptionalDouble.empty());
+
+        assertThatThrownBy(() -> feed(new LineBuilder().coils(coil)).usableLength(12))
+                .hasMessageStartingWith("coil 12 ('short', draw 12 of 'coil/length') is 4.");
+    }
+
+    @Test
+    void coilsByMassTakeNumbersOfTheirOwn() {
+        // Rule RANDOM-3.
+        Distribution mass = Distribution.uniform(5000, 6000);
+        SourceNumbers draws = NUMBERS.source(SourceNames.COIL_MASS);
+        CoilFeed feed = feed(new LineBuilder().coils(EverySource.byMass(mass)));
+
+        for (int number = 1; number <= 20; number++) {
+            double kilograms = mass.quantile(draws.uniform(number, 0));
+            assertThat(feed.usableLength(number)).isCloseTo(kilograms / 7.85, within(1e-9));
+        }
+    }
+
+    @Test
+    void anyCoilCanBeAskedForAtAnyTime() {
+        // Rule COIL-5.
+        LineBuilder line = new LineBuilder()
+                .coilSource(new CoilSource.Mix(List.of(
+                        new CoilSource.Share(coil(Distribution.uniform(300, 900)), 1),
+                        new CoilSource.Share(coil(200), 1))));
+        CoilFeed rising = feed(line);
+        double[] lengths = IntStream.rangeClosed(1, 300)
+                .mapToDouble(rising::usableLength)
+                .toArray();
+        List<Integer> order = new ArrayList<>(IntStream.rangeClosed(1, 300).boxed().toList());
+        Collections.shuffle(order, new Random(4));
+        CoilFeed shuffled = feed(line);
+
+        for (int number : order) {
+            assertThat(shuffled.usableLength(number)).isEqualTo(lengths[number - 1]);
+            assertThat(shuffled.kind(number)).isEqualTo(rising.kind(number));
+            assertThat(shuffled.coil(number)).isEqualTo(rising.coil(number));
+        }
     }
 }

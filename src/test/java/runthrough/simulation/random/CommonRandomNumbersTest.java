@@ -12,6 +12,9 @@ import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
+import runthrough.plant.WorkElement;
+import runthrough.plant.WorkElement.Occurrence;
+import runthrough.plant.WorkElement.WorkTime;
 import runthrough.simulation.LineBuilder;
 import runthrough.simulation.LineSimulator;
 import runthrough.simulation.Replication;
@@ -19,7 +22,7 @@ import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.WorkRecord.WorkList;
 
-/** Two variants of a line under the same seed see the same random numbers: every source of randomness has a stream of its own. */
+/** Two variants of a line under the same seed differ by nothing but themselves: random numbers belong to what they are for. */
 class CommonRandomNumbersTest {
 
     private static LineBuilder line() {
@@ -60,6 +63,25 @@ class CommonRandomNumbersTest {
         assertUnmoved(line().prepare(element(Distribution.exponential(20))));
     }
 
+    /** Put in front or taken out, not only added at the end: what has a name keeps its numbers by its name. */
+    @Test
+    void anElementInFrontOfOthersOrTakenOut_leavesTheOthersTheirDraws() {
+        // Rule RANDOM-3.
+        LineBuilder inFront = new LineBuilder()
+                .capacity(10_000)
+                .join(named("fit"))
+                .join(named("check"))
+                .join(named("weld"));
+        LineBuilder without = new LineBuilder().capacity(10_000).join(named("weld"));
+
+        assertSame(durations(inFront, WorkList.JOIN, 2), durations(without, WorkList.JOIN, 0));
+    }
+
+    private static WorkElement named(String name) {
+        return new WorkElement(
+                name, new WorkTime.Timed(Distribution.lognormal(60, 20)), new Occurrence.Always(), true);
+    }
+
     @Test
     void anElementThatComesByChanceOrNeverTheSame_leavesTheOthersTheirDraws() {
         // Rule RANDOM-3.
@@ -95,14 +117,17 @@ class CommonRandomNumbersTest {
     }
 
     @Test
-    void rejectChances_shareTheirLuck() {
-        // Whatever is rejected at 10 % would be at 30 %, as long as no pass has been added before: the first reject
-        // comes no later.
+    void rejectChances_shareTheirNumbers() {
+        // Rule RANDOM-4.
+        // Whatever is rejected at 10 % is rejected at 30 % too, as often or oftener, throughout the run.
         List<ChangeRecord> few = line().reject(new Reject.Chance(0.1)).run(60).changes();
         List<ChangeRecord> many = line().reject(new Reject.Chance(0.3)).run(60).changes();
-        int first = (int) few.stream().takeWhile(change -> change.passes() == 1).count();
 
-        assertThat(many.subList(0, first + 1)).anyMatch(change -> change.passes() > 1);
+        for (int i = 0; i < 60; i++) {
+            assertThat(many.get(i).passes())
+                    .isGreaterThanOrEqualTo(few.get(i).passes());
+        }
+        assertThat(few).anyMatch(change -> change.passes() > 1);
     }
 
     @Test
@@ -134,18 +159,31 @@ class CommonRandomNumbersTest {
         assertThat(third.index()).isEqualTo(3);
     }
 
+    /** Uniform numbers by src/test/python/random_numbers.py: seed 7, replication 0, index 1, repeat 0. */
     @Test
-    void jointCycleTimeOfTheFirstChange_isTheDrawThatTheStreamsGive() {
-        // Rules RANDOM-1, RANDOM-2.
-        // The first number of each element's stream, inverted.
-        Streams streams = new Streams(7, 0);
-        double expected = Distribution.lognormal(60, 20)
-                        .quantile(streams.stream(Source.duration(WorkList.JOIN, 0))
-                                .nextDouble())
-                + Distribution.triangular(5, 10, 30)
-                        .quantile(streams.stream(Source.duration(WorkList.JOIN, 1))
-                                .nextDouble());
+    void jointCycleTimeOfTheFirstChange_isMadeOfTheNumbersThatBelongToIt() {
+        // Rules RANDOM-1, RANDOM-2, RANDOM-4.
+        double expected = Distribution.lognormal(60, 20).quantile(0.2366580254591043)
+                + Distribution.triangular(5, 10, 30).quantile(0.5652711720210085);
 
         assertThat(line().run(1).changes().get(0).jointCycleTime()).isCloseTo(expected, within(1e-9));
+    }
+
+    /** By the same program: change 3, its second pass, replication 0 of seed 7. */
+    @Test
+    void aJointMadeAgainTakesTheNumbersOfItsPass() {
+        // Rule RANDOM-4.
+        Replication run = new LineBuilder()
+                .capacity(10_000)
+                .join(Distribution.lognormal(60, 20))
+                .reject(new Reject.Every(3))
+                .run(3);
+
+        assertThat(run.work().stream()
+                        .filter(work -> work.change() == 3 && work.pass() == 2)
+                        .map(work -> work.end() - work.start()))
+                .singleElement()
+                .satisfies(time -> assertThat(time)
+                        .isCloseTo(Distribution.lognormal(60, 20).quantile(0.7927290206145129), within(1e-8)));
     }
 }

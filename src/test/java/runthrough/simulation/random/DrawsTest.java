@@ -11,21 +11,29 @@ import org.junit.jupiter.api.Test;
 class DrawsTest {
 
     @Test
-    void sameSeedStreamAndRepetitionGiveTheSameNumbers() {
+    void sameSeedNumberAndRepetitionGiveTheSameNumbers() {
         assertThat(new Draws(3, 2, 1).next()).isEqualTo(new Draws(3, 2, 1).next());
     }
 
     @Test
-    void everyStreamAndRepetitionHasItsOwn_andNoneIsThatOfALine() {
+    void everyNumberAndRepetitionHasItsOwn_andNoneIsThatOfALine() {
         Set<Double> seen = new HashSet<>();
         for (int number = 0; number < 20; number++) {
             for (int repetition = 0; repetition < 20; repetition++) {
                 seen.add(new Draws(3, number, repetition).next());
-                seen.add(new Streams(3, repetition).stream(number).nextDouble());
+                seen.add(new RandomNumbers(3, repetition).source("reject").uniform(number, 0));
             }
         }
 
         assertThat(seen).hasSize(2 * 20 * 20);
+    }
+
+    /** By src/test/python/random_numbers.py: philox((n, -1, 1, 2), (3, 0)), for n = 0 and 1. */
+    @Test
+    void numbersAreThoseThatAnotherProgramComputes() {
+        Draws draws = new Draws(3, 2, 1);
+        assertThat(draws.next()).isEqualTo(0.5419862651753514);
+        assertThat(draws.next()).isEqualTo(0.3413768256322588);
     }
 
     /** 6000 throws of a die: each face 1000 times, with a standard error of 29. */

@@ -1,15 +1,21 @@
 package runthrough.simulation.random;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static runthrough.report.validation.Topic.RANDOM_NUMBERS;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import org.apache.commons.rng.core.source32.Philox4x32;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import runthrough.checks.CheckBook;
+import runthrough.checks.RecordsChecks;
+import runthrough.checks.Sources;
 
 /** The counter-based generator against its published known answers and another implementation. */
+@RecordsChecks
 class PhiloxTest {
 
     /**
@@ -18,15 +24,18 @@ class PhiloxTest {
      */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-                    00000000 00000000 00000000 00000000 | 00000000 00000000 | 6627e8d5 e169c58d bc57ac4c 9b00dbd8
-                    ffffffff ffffffff ffffffff ffffffff | ffffffff ffffffff | 408f276d 41c83b0e a20bc7c6 6d5451fd
-                    243f6a88 85a308d3 13198a2e 03707344 | a4093822 299f31d0 | d16cfe09 94fdcceb 5001e420 24126ea1
+                    R1 | 00000000 00000000 00000000 00000000 | 00000000 00000000 | 6627e8d5 e169c58d bc57ac4c 9b00dbd8
+                    R2 | ffffffff ffffffff ffffffff ffffffff | ffffffff ffffffff | 408f276d 41c83b0e a20bc7c6 6d5451fd
+                    R3 | 243f6a88 85a308d3 13198a2e 03707344 | a4093822 299f31d0 | d16cfe09 94fdcceb 5001e420 24126ea1
                     """)
-    void publishedKnownAnswersAreMet(String counter, String key, String answer) {
+    void publishedKnownAnswersAreMet(String id, String counter, String key, String answer, CheckBook book) {
+        // Rule RANDOM-2.
         int[] at = words(counter);
         int[] keys = words(key);
         Philox philox = new Philox((long) keys[1] << 32 | keys[0] & 0xFFFFFFFFL);
-        assertThat(block(philox, at[0], at[1], at[2], at[3])).containsExactly(words(answer));
+        book.check(RANDOM_NUMBERS, id, "block of counter " + counter + ", key " + key)
+                .source(Sources.PHILOX)
+                .same(answer, text(block(philox, at[0], at[1], at[2], at[3])));
     }
 
     /** Apache Commons RNG 1.7, class Philox4x32: its seed is the key and a counter, which it counts up before each block. */
@@ -55,6 +64,10 @@ class PhiloxTest {
         long first = philox.firstWords(c0, c1, c2, c3);
         long last = philox.lastWords(c0, c1, c2, c3);
         return new int[] {(int) (first >>> 32), (int) first, (int) (last >>> 32), (int) last};
+    }
+
+    private static String text(int[] words) {
+        return Arrays.stream(words).mapToObj("%08x"::formatted).collect(Collectors.joining(" "));
     }
 
     private static int[] words(String text) {

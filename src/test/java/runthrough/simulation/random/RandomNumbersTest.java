@@ -19,6 +19,7 @@ import runthrough.plant.RunPlan.Extent;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
+import runthrough.simulation.EverySource;
 import runthrough.simulation.LineBuilder;
 import runthrough.simulation.LineSimulator;
 import runthrough.simulation.random.RandomSource.Kind;
@@ -26,9 +27,10 @@ import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.WorkRecord.WorkList;
 
-/** Random numbers by coil change: whatever else happens in a run, a coil change gets its own numbers. */
-class RandomNumbersByChangeTest {
+/** Whatever else happens in a run, everything in it meets its own random numbers; a source may meet those of another replication. */
+class RandomNumbersTest {
     private static final int CHANGES = 60;
+    private static final RandomNumbers NUMBERS = new RandomNumbers(42, 0);
 
     private static LineBuilder line() {
         return new LineBuilder()
@@ -46,47 +48,36 @@ class RandomNumbersByChangeTest {
         return simulator(line).run(randomNumbers).changes();
     }
 
-    private static RandomSource source(Line line, int number) {
+    private static RandomSource source(Line line, String name) {
         return RandomSource.of(line).stream()
-                .filter(source -> source.number() == number)
+                .filter(source -> source.name().equals(name))
                 .findFirst()
                 .orElseThrow();
     }
 
     @Test
-    void whereNothingIsLeftOutOrDoneAgain_itIsTheLuckOfAPlainRun() {
-        // Rule RANDOM-4.
-        Line line = line().coils(coil(Distribution.uniform(300, 900)))
+    void runsOfTheSimulatorMeetTheNumbersOfItsSeedAndTheReplication() {
+        // Rule RANDOM-2.
+        Line line = line().reject(new Reject.Chance(0.3))
+                .coils(coil(Distribution.uniform(300, 900)))
                 .downtime(Distribution.exponential(900), Distribution.exponential(60))
                 .build();
 
-        assertThat(simulator(line).run(RandomNumbers.of(3)))
-                .isEqualTo(simulator(line).run(3, Detail.CHANGES));
-    }
-
-    /** 50 m of accumulator last 33 s of a joint of 60 s: one starved stop, and one restart delay, at each coil change. */
-    @Test
-    void restartDelaysBelongToCoilChanges() {
-        Line line = new LineBuilder()
-                .capacity(50)
-                .join(60)
-                .restart(5, Distribution.uniform(10, 20))
-                .build();
-
-        assertThat(simulator(line).run(RandomNumbers.of(3)))
+        assertThat(simulator(line).run(new RandomNumbers(42, 3)))
                 .isEqualTo(simulator(line).run(3, Detail.CHANGES));
     }
 
     /** As in {@code StarvedStopTest.s04}: the process stops again while it speeds up, so that it restarts twice and more. */
     @Test
     void aProcessThatRestartsAgainAtACoilChangeWaitsAFreshDelay() {
+        // Rule RANDOM-4.
         Line line = new LineBuilder()
                 .process(1.5, 0.5, 0.1)
                 .join(160)
                 .restart(5, Distribution.uniform(0, 0.2))
                 .build();
 
-        List<ChangeRecord> changes = changes(line, RandomNumbers.of(0));
+        List<ChangeRecord> changes = changes(line, NUMBERS);
 
         assertThat(changes).allMatch(change -> change.starvedStops() >= 2);
         // Were every delay the same, so would be what is lost.
@@ -96,13 +87,14 @@ class RandomNumbersByChangeTest {
     /** Two elements: what the one and the other give in A and B is the same taken the other way round. */
     @Test
     void anExchangedSourceMeetsTheOtherReplicationsLuck_andNothingElseDoes() {
+        // Rule RANDOM-5.
         Line line = line().build();
-        List<ChangeRecord> a = changes(line, RandomNumbers.of(0));
-        List<ChangeRecord> b = changes(line, RandomNumbers.of(7));
+        List<ChangeRecord> a = changes(line, NUMBERS);
+        List<ChangeRecord> b = changes(line, new RandomNumbers(42, 7));
         List<ChangeRecord> first =
-                changes(line, RandomNumbers.of(0).exchanging(source(line, Source.duration(WorkList.JOIN, 0)), 7));
+                changes(line, NUMBERS.exchanging(source(line, "join/work/time"), 7));
         List<ChangeRecord> second =
-                changes(line, RandomNumbers.of(0).exchanging(source(line, Source.duration(WorkList.JOIN, 1)), 7));
+                changes(line, NUMBERS.exchanging(source(line, "join/work#2/time"), 7));
 
         for (int i = 0; i < CHANGES; i++) {
             double asTheyCame = a.get(i).jointCycleTime() + b.get(i).jointCycleTime();
@@ -116,8 +108,8 @@ class RandomNumbersByChangeTest {
     void otherRejects_leaveEveryJointThatIsGoodAtOnceItsTime() {
         // Rule RANDOM-4.
         Line line = line().reject(new Reject.Chance(0.3)).build();
-        List<ChangeRecord> as = changes(line, RandomNumbers.of(0));
-        List<ChangeRecord> other = changes(line, RandomNumbers.of(0).exchanging(source(line, Source.REJECT), 7));
+        List<ChangeRecord> as = changes(line, NUMBERS);
+        List<ChangeRecord> other = changes(line, NUMBERS.exchanging(source(line, SourceNames.REJECT), 7));
 
         int compared = 0;
         for (int i = 0; i < CHANGES; i++) {
@@ -137,8 +129,8 @@ class RandomNumbersByChangeTest {
         // Rule RANDOM-4.
         Line line = line().reject(new Reject.Chance(0.5)).build();
         Line oftener = line().reject(new Reject.Chance(0.6)).build();
-        List<ChangeRecord> changes = changes(line, RandomNumbers.of(0));
-        List<ChangeRecord> more = changes(oftener, RandomNumbers.of(0));
+        List<ChangeRecord> changes = changes(line, NUMBERS);
+        List<ChangeRecord> more = changes(oftener, NUMBERS);
 
         int twice = 0;
         for (int i = 0; i < CHANGES; i++) {
@@ -174,15 +166,77 @@ class RandomNumbersByChangeTest {
     void anElementThatComesByChance_leavesLaterOnesTheirTimes() {
         // Rule RANDOM-4.
         Line line = line().join(chance(0.4, 500)).build();
-        List<ChangeRecord> as = changes(line, RandomNumbers.of(0));
+        List<ChangeRecord> as = changes(line, NUMBERS);
         List<ChangeRecord> other =
-                changes(line, RandomNumbers.of(0).exchanging(source(line, Source.chance(WorkList.JOIN, 2)), 7));
+                changes(line, NUMBERS.exchanging(source(line, "join/work by chance/chance"), 7));
 
         for (int i = 0; i < CHANGES; i++) {
             double difference =
                     Math.abs(other.get(i).jointCycleTime() - as.get(i).jointCycleTime());
             assertThat(Math.min(difference, Math.abs(difference - 500))).isLessThan(1e-7);
         }
+    }
+
+    /** What follows a rejected joint is the same as if it had been good: coils, times, rejects, downtime. */
+    @Test
+    void aRejectedJoint_leavesEverythingLaterItsNumbers() {
+        // Rule RANDOM-4.
+        LineBuilder good = line().coils(coil(Distribution.uniform(300, 900)));
+        List<ChangeRecord> none = changes(good.build(), NUMBERS);
+        List<ChangeRecord> third = changes(good.reject(new Reject.Every(3)).build(), NUMBERS);
+
+        for (int i = 0; i < CHANGES; i++) {
+            ChangeRecord change = third.get(i);
+            assertThat(change.passes()).isEqualTo(change.number() % 3 == 0 ? 2 : 1);
+            if (change.passes() == 1) {
+                assertThat(change.jointCycleTime()).isCloseTo(none.get(i).jointCycleTime(), within(1e-7));
+            } else {
+                assertThat(change.jointCycleTime()).isGreaterThan(none.get(i).jointCycleTime() + 20);
+            }
+        }
+    }
+
+    @Test
+    void anExchangedSourceTakesAnotherReplicationsNumbers_theOthersTheirOwn() {
+        // Rule RANDOM-5.
+        Line line = line().build();
+        RandomNumbers exchanged = NUMBERS.exchanging(source(line, "join/work/time"), 7);
+
+        for (int index = 1; index < 20; index++) {
+            assertThat(exchanged.source("join/work/time").uniform(index, 1))
+                    .isEqualTo(new RandomNumbers(42, 7).source("join/work/time").uniform(index, 1))
+                    .isNotEqualTo(NUMBERS.source("join/work/time").uniform(index, 1));
+            assertThat(exchanged.source("join/work#2/time").uniform(index, 1))
+                    .isEqualTo(NUMBERS.source("join/work#2/time").uniform(index, 1));
+        }
+    }
+
+    @Test
+    void namesOfSources() {
+        // Rule RANDOM-3.
+        assertThat(RandomSource.of(EverySource.line()))
+                .extracting(RandomSource::name)
+                .containsExactly(
+                        "coil/kind",
+                        "coil/length",
+                        "coil/mass",
+                        "sheet/tuesday.csv",
+                        "prepare/work/time",
+                        "join/work/time",
+                        "join/work#2/time",
+                        "join/work#3/time",
+                        "join/work by chance/chance",
+                        "reject",
+                        "restart",
+                        "own-stop/running",
+                        "own-stop/standing",
+                        "break",
+                        "break/place",
+                        "break/repair");
+        assertThat(RandomSource.of(
+                        new LineBuilder().rethread(Distribution.uniform(300, 600)).build()))
+                .extracting(RandomSource::name)
+                .containsExactly("rethread");
     }
 
     @Test
@@ -199,7 +253,7 @@ class RandomNumbersByChangeTest {
                 .containsExactly(
                         tuple(Kind.DURATION, WorkList.PREPARE, "work"),
                         tuple(Kind.DURATION, WorkList.JOIN, "work"),
-                        tuple(Kind.DURATION, WorkList.JOIN, "work"),
+                        tuple(Kind.DURATION, WorkList.JOIN, "work#2"),
                         tuple(Kind.OCCURRENCE, WorkList.JOIN, "work by chance"),
                         org.assertj.core.groups.Tuple.tuple(Kind.REJECT, Optional.empty(), ""),
                         org.assertj.core.groups.Tuple.tuple(Kind.RESTART_DELAY, Optional.empty(), ""));
@@ -228,8 +282,8 @@ class RandomNumbersByChangeTest {
                 .extracting(RandomSource::label)
                 .containsExactly(
                         "which coil comes",
-                        "size of the coils",
-                        "row of measured times",
+                        "length of the coils",
+                        "row of measured times in a sheet",
                         "work (tail)",
                         "work by chance (join), whether done",
                         "rejects",
@@ -254,7 +308,7 @@ class RandomNumbersByChangeTest {
 
         assertThat(RandomSource.of(line))
                 .extracting(RandomSource::kind)
-                .containsExactly(Kind.COIL_CHOICE, Kind.DURATION, Kind.RETHREAD, Kind.OWN_RUNNING);
+                .containsExactly(Kind.COIL_KIND, Kind.DURATION, Kind.RETHREAD, Kind.OWN_RUNNING);
     }
 
     @Test

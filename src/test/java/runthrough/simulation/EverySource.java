@@ -1,0 +1,60 @@
+package runthrough.simulation;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import runthrough.plant.Coil;
+import runthrough.plant.CoilChange.Reject;
+import runthrough.plant.CoilSize;
+import runthrough.plant.CoilSource;
+import runthrough.plant.Distribution;
+import runthrough.plant.Line;
+import runthrough.plant.MeasuredRows;
+import runthrough.plant.ProcessSection.JointBreak;
+import runthrough.plant.WorkElement;
+import runthrough.plant.WorkElement.Occurrence;
+import runthrough.plant.WorkElement.WorkTime;
+
+/** A line in which everything is random that may be. */
+public final class EverySource {
+    private static final Distribution TIME = Distribution.uniform(10, 20);
+    private static final MeasuredRows ROWS = MeasuredRows.of("tuesday.csv", List.of(List.of(5.0), List.of(6.0)));
+
+    private EverySource() {}
+
+    /** Two elements measured by one sheet, three of one name. */
+    public static Line line() {
+        Line line = new LineBuilder()
+                .coilSource(new CoilSource.Mix(List.of(
+                        new CoilSource.Share(LineBuilder.coil(Distribution.uniform(600, 700)), 0.5),
+                        new CoilSource.Share(byMass(Distribution.uniform(5000, 6000)), 0.5))))
+                .prepare(LineBuilder.element(TIME))
+                .tail(measured("cut"))
+                .tail(measured("place"))
+                .join(TIME)
+                .join(TIME)
+                .join(TIME)
+                .join(LineBuilder.chance(0.4, 50))
+                .reject(new Reject.Chance(0.02))
+                .restart(Double.NaN, TIME)
+                .downtime(Distribution.exponential(900), TIME)
+                .build();
+        JointBreak breaks = new JointBreak(0.01, 40, TIME, 30);
+        return new Line(
+                line.coilSource(),
+                line.entry(),
+                line.process().withJoints(Optional.empty(), Optional.of(breaks)),
+                line.change(),
+                line.practice(),
+                line.bending());
+    }
+
+    /** A coil of a mass (kg). */
+    public static Coil byMass(Distribution mass) {
+        return new Coil("heavy", 0.001, 1, 7850, new CoilSize.ByMass(mass), 0, 0, OptionalDouble.empty());
+    }
+
+    private static WorkElement measured(String name) {
+        return new WorkElement(name, new WorkTime.FromRows(ROWS, 0, 1), new Occurrence.Always(), true);
+    }
+}
