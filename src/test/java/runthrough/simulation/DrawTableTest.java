@@ -165,9 +165,8 @@ class DrawTableTest {
     /** The second downtime takes the second numbers, its clock running on from the end of the first. */
     @Test
     void theSecondDowntimeTakesTheSecondNumbers() throws IOException {
-        LineBuilder stopping = new LineBuilder()
-                .join(1)
-                .downtime(Distribution.uniform(100, 200), Distribution.uniform(3, 4));
+        LineBuilder stopping =
+                new LineBuilder().join(1).downtime(Distribution.uniform(100, 200), Distribution.uniform(3, 4));
         Course course = Course.of(stopping.run(3));
         Map<String, Double> table = table(stopping, 0);
 
@@ -185,7 +184,8 @@ class DrawTableTest {
     void hasEverySourceOfTheLineAndNoOther() throws IOException {
         Line whole = EverySource.line();
 
-        assertThat(table(whole, 0).keySet().stream().map(key -> key.substring(0, key.indexOf(',')))
+        assertThat(table(whole, 0).keySet().stream()
+                        .map(key -> key.substring(0, key.indexOf(',')))
                         .distinct())
                 .containsExactlyElementsOf(
                         RandomSource.of(whole).stream().map(RandomSource::name).toList());
@@ -204,8 +204,11 @@ class DrawTableTest {
         StringBuilder out = new StringBuilder();
         new DrawTable(line, new RandomNumbers(SEED, replication), LAST, REPEATS).writeTo(out);
         Map<String, Double> values = new LinkedHashMap<>();
-        out.toString().lines().skip(1).map(row -> row.split(",")).forEach(cells -> values.put(
-                cells[0] + "," + cells[1] + "," + cells[2], Double.valueOf(cells[4])));
+        out.toString()
+                .lines()
+                .skip(1)
+                .map(row -> row.split(","))
+                .forEach(cells -> values.put(cells[0] + "," + cells[1] + "," + cells[2], Double.valueOf(cells[4])));
         return values;
     }
 }

@@ -1,7 +1,5 @@
 package runthrough.study;
 
-import runthrough.study.margin.StripMargin;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static runthrough.simulation.records.Outcome.RAN_THROUGH;
@@ -14,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
 import runthrough.plant.ProcessSection;
 import runthrough.simulation.records.ChangeRecord;
+import runthrough.study.margin.StripMargin;
 
 /** A joint of T seconds needs T + 2 metres; the stop level is 1 m. */
 class StripMarginTest {

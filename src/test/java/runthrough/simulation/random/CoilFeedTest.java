@@ -92,9 +92,8 @@ class CoilFeedTest {
         assertThat(feed(new LineBuilder().coils(cropped(600, 2, 3))).usableLength(1))
                 .isEqualTo(595);
         assertThatThrownBy(() -> feed(new LineBuilder().coils(cropped(5, 2, 3))).usableLength(1))
-                .hasMessage(
-                        "coil 1 ('coil') is 5.0 m long, no longer than its crops of 2.0 m and 3.0 m. "
-                                + "Give longer coils or shorter crops");
+                .hasMessage("coil 1 ('coil') is 5.0 m long, no longer than its crops of 2.0 m and 3.0 m. "
+                        + "Give longer coils or shorter crops");
     }
 
     @Test
@@ -128,10 +127,10 @@ class CoilFeedTest {
                         new CoilSource.Share(coil(Distribution.uniform(300, 900)), 1),
                         new CoilSource.Share(coil(200), 1))));
         CoilFeed rising = feed(line);
-        double[] lengths = IntStream.rangeClosed(1, 300)
-                .mapToDouble(rising::usableLength)
-                .toArray();
-        List<Integer> order = new ArrayList<>(IntStream.rangeClosed(1, 300).boxed().toList());
+        double[] lengths =
+                IntStream.rangeClosed(1, 300).mapToDouble(rising::usableLength).toArray();
+        List<Integer> order =
+                new ArrayList<>(IntStream.rangeClosed(1, 300).boxed().toList());
         Collections.shuffle(order, new Random(4));
         CoilFeed shuffled = feed(line);
 

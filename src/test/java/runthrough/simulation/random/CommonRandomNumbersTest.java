@@ -78,8 +78,7 @@ class CommonRandomNumbersTest {
     }
 
     private static WorkElement named(String name) {
-        return new WorkElement(
-                name, new WorkTime.Timed(Distribution.lognormal(60, 20)), new Occurrence.Always(), true);
+        return new WorkElement(name, new WorkTime.Timed(Distribution.lognormal(60, 20)), new Occurrence.Always(), true);
     }
 
     @Test
@@ -124,8 +123,7 @@ class CommonRandomNumbersTest {
         List<ChangeRecord> many = line().reject(new Reject.Chance(0.3)).run(60).changes();
 
         for (int i = 0; i < 60; i++) {
-            assertThat(many.get(i).passes())
-                    .isGreaterThanOrEqualTo(few.get(i).passes());
+            assertThat(many.get(i).passes()).isGreaterThanOrEqualTo(few.get(i).passes());
         }
         assertThat(few).anyMatch(change -> change.passes() > 1);
     }

@@ -67,14 +67,15 @@ class RandomNumbersTest {
                 .isEqualTo(simulator(line).run(3, Detail.CHANGES));
     }
 
-    /** As in {@code StarvedStopTest.s04}: the process stops again while it speeds up, so that it restarts twice and more. */
+    /** The entry is slower to speed up than the process, which stops again for it and so restarts twice and more. */
     @Test
     void aProcessThatRestartsAgainAtACoilChangeWaitsAFreshDelay() {
         // Rule RANDOM-4.
         Line line = new LineBuilder()
+                .entry(3, 0.03, 1)
                 .process(1.5, 0.5, 0.1)
                 .join(160)
-                .restart(5, Distribution.uniform(0, 0.2))
+                .restart(11.5, Distribution.uniform(0, 0.2))
                 .build();
 
         List<ChangeRecord> changes = changes(line, NUMBERS);
@@ -91,10 +92,8 @@ class RandomNumbersTest {
         Line line = line().build();
         List<ChangeRecord> a = changes(line, NUMBERS);
         List<ChangeRecord> b = changes(line, new RandomNumbers(42, 7));
-        List<ChangeRecord> first =
-                changes(line, NUMBERS.exchanging(source(line, "join/work/time"), 7));
-        List<ChangeRecord> second =
-                changes(line, NUMBERS.exchanging(source(line, "join/work#2/time"), 7));
+        List<ChangeRecord> first = changes(line, NUMBERS.exchanging(source(line, "join/work/time"), 7));
+        List<ChangeRecord> second = changes(line, NUMBERS.exchanging(source(line, "join/work#2/time"), 7));
 
         for (int i = 0; i < CHANGES; i++) {
             double asTheyCame = a.get(i).jointCycleTime() + b.get(i).jointCycleTime();
@@ -167,8 +166,7 @@ class RandomNumbersTest {
         // Rule RANDOM-4.
         Line line = line().join(chance(0.4, 500)).build();
         List<ChangeRecord> as = changes(line, NUMBERS);
-        List<ChangeRecord> other =
-                changes(line, NUMBERS.exchanging(source(line, "join/work by chance/chance"), 7));
+        List<ChangeRecord> other = changes(line, NUMBERS.exchanging(source(line, "join/work by chance/chance"), 7));
 
         for (int i = 0; i < CHANGES; i++) {
             double difference =
@@ -233,8 +231,9 @@ class RandomNumbersTest {
                         "break",
                         "break/place",
                         "break/repair");
-        assertThat(RandomSource.of(
-                        new LineBuilder().rethread(Distribution.uniform(300, 600)).build()))
+        assertThat(RandomSource.of(new LineBuilder()
+                        .rethread(Distribution.uniform(300, 600))
+                        .build()))
                 .extracting(RandomSource::name)
                 .containsExactly("rethread");
     }
