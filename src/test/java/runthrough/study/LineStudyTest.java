@@ -23,6 +23,7 @@ import runthrough.plant.WorkElement;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.Outcome;
+import runthrough.study.margin.StripMargin;
 
 /** Whole studies of simulated lines, see {@link HandMade} for the line of round numbers. */
 class LineStudyTest {
@@ -85,9 +86,9 @@ class LineStudyTest {
     }
 
     @Test
-    void stripNeededExplainsEveryCoilChange() {
-        // What was needed is worked out from the times alone, what was left comes from the level.
-        StripNeeded needed = new StripNeeded(RANDOM);
+    void theMarginExplainsEveryCoilChange() {
+        // The margin is worked out from the times alone, what was left comes from the level.
+        StripMargin margin = new StripMargin(RANDOM);
         Collected collected = new Collected();
         new RunThroughStudy(HandMade.request(RANDOM, 100, 10)).run(StudyOptions.plain(), collected);
 
@@ -95,7 +96,7 @@ class LineStudyTest {
                 .flatExtracting(Replication::changes)
                 .hasSize(1000)
                 .allSatisfy(change -> {
-                    double left = change.levelAtStart() - needed.of(change) - change.stopLevel();
+                    double left = margin.toStop(change);
                     if (change.outcome() == Outcome.RAN_THROUGH) {
                         assertThat(change.margin()).isCloseTo(left, within(1e-9));
                     } else {

@@ -31,17 +31,17 @@ class StripMarginTest {
         // Rule MARGIN-2.
         // 50 - 42 - 1, at 1 m/s
         assertThat(spare.metres(HandMade.ranThrough(40))).isEqualTo(7);
-        assertThat(spare.seconds(HandMade.ranThrough(40))).isEqualTo(7);
+        assertThat(seconds(HandMade.ranThrough(40))).isEqualTo(7);
     }
 
     @Test
-    void missingMetresAreReckonedWithTheProcessKeptAtItsSpeed_notFromTheLevelAtWhichItStopped() {
+    void shortfallIsCalculatedWithTheProcessKeptAtItsSpeed_notFromTheLevelAtWhichItStopped() {
         // Rule MARGIN-2.
         // 62 m needed, 49 there: 13 missing, although the level never fell more than half a metre below the stop level.
         ChangeRecord stopped = HandMade.change(50, 60, 0, 0.5, STOPPED);
 
         assertThat(spare.metres(stopped)).isCloseTo(-13, within(1e-12));
-        assertThat(spare.seconds(stopped)).isCloseTo(-13, within(1e-12));
+        assertThat(seconds(stopped)).isCloseTo(-13, within(1e-12));
     }
 
     @Test
@@ -76,5 +76,9 @@ class StripMarginTest {
         assertThat(slowing.metres(slowed)).isCloseTo(-2, within(1e-12));
         assertThat(slowing.speed(slowed)).isCloseTo(-0.045549, within(1e-6));
         assertThat(slowing.metres(HandMade.change(50, 30, 0, 18, RAN_THROUGH))).isEqualTo(8);
+    }
+
+    private double seconds(ChangeRecord change) {
+        return spare.seconds(change, spare.metres(change));
     }
 }
