@@ -3,30 +3,32 @@ package runthrough.simulation;
 import java.util.List;
 import java.util.stream.IntStream;
 import runthrough.plant.Distribution;
-import runthrough.simulation.random.Source;
-import runthrough.simulation.random.Streams;
-import runthrough.simulation.records.WorkRecord.WorkList;
-import umontreal.ssj.rng.MRG32k3a;
+import runthrough.simulation.random.RandomNumbers;
+import runthrough.simulation.random.Sampler;
+import runthrough.simulation.random.SourceNames;
+import runthrough.simulation.random.SourceNumbers;
 
-/** The random numbers of one replication, of the same distributions and from the same streams as the engine takes them. */
+/** The random numbers of one replication, of the same distributions as the engine takes them, one after the other. */
 final class BareDraws {
-    private final DistributionShape[] prepare;
-    private final DistributionShape[] tail;
-    private final DistributionShape[] join;
-    private final MRG32k3a reject;
+    private final InTurn[] prepare;
+    private final InTurn[] tail;
+    private final InTurn[] join;
+    private final SourceNumbers reject;
+    private int joints;
 
     BareDraws(int replication) {
-        Streams streams = new Streams(BenchmarkLine.SEED, replication);
-        prepare = distributions(WorkList.PREPARE, BenchmarkLine.PREPARE, streams);
-        tail = distributions(WorkList.TAIL, BenchmarkLine.TAIL, streams);
-        join = distributions(WorkList.JOIN, BenchmarkLine.JOIN, streams);
-        reject = streams.stream(Source.REJECT);
+        RandomNumbers numbers = new RandomNumbers(BenchmarkLine.SEED, replication);
+        prepare = inTurn("prepare", BenchmarkLine.PREPARE, numbers);
+        tail = inTurn("tail", BenchmarkLine.TAIL, numbers);
+        join = inTurn("join", BenchmarkLine.JOIN, numbers);
+        reject = numbers.source(SourceNames.REJECT);
     }
 
-    private static DistributionShape[] distributions(WorkList list, List<Distribution> distributions, Streams streams) {
+    private static InTurn[] inTurn(String list, List<Distribution> distributions, RandomNumbers numbers) {
         return IntStream.range(0, distributions.size())
-                .mapToObj(i -> new DistributionShape(distributions.get(i), streams.stream(Source.duration(list, i))))
-                .toArray(DistributionShape[]::new);
+                .mapToObj(i -> new InTurn(
+                        new Sampler(distributions.get(i), numbers.source(list + "/work#" + (i + 1) + "/time"))))
+                .toArray(InTurn[]::new);
     }
 
     double prepare(int element) {
@@ -42,29 +44,36 @@ final class BareDraws {
     }
 
     boolean isRejected() {
-        return reject.nextDouble() < BenchmarkLine.REJECT_CHANCE;
+        return reject.happens(BenchmarkLine.REJECT_CHANCE, ++joints, 0);
     }
 
     /** All draws of one coil change, and those of its rejects; their sum. */
     double ofOneChange() {
         double sum = 0;
-        for (DistributionShape distribution : prepare) {
-            sum += distribution.next();
+        for (InTurn times : prepare) {
+            sum += times.next();
         }
         do {
-            for (DistributionShape distribution : tail) {
-                sum += distribution.next();
+            for (InTurn times : tail) {
+                sum += times.next();
             }
-            for (DistributionShape distribution : join) {
-                sum += distribution.next();
+            for (InTurn times : join) {
+                sum += times.next();
             }
         } while (isRejected());
         return sum;
     }
 
-    private record DistributionShape(Distribution distribution, MRG32k3a stream) {
+    private static final class InTurn {
+        private final Sampler times;
+        private int drawn;
+
+        InTurn(Sampler times) {
+            this.times = times;
+        }
+
         double next() {
-            return distribution.quantile(stream.nextDouble());
+            return times.draw(++drawn, 0);
         }
     }
 }

@@ -187,8 +187,8 @@ public final class ComparisonAnswer {
     private List<String> account() {
         List<String> account = new ArrayList<>();
         account.add(
-                "Every alternative was run under the same random numbers: the same coils, and for each work element the same"
-                        + " random numbers, distinguished by its list and its place in it. Each replication of one was held"
+                "Every alternative was run under the same random numbers: the same coils, and for each work element of the"
+                        + " same list and name the same random numbers at each coil change. Each replication of one was held"
                         + " against the same replication of " + quoted(comparison.today())
                         + ", so that random numbers common to both do not blur the difference. What is compared is per coil"
                         + " change or per time of its own replication, since a run of so many coil changes takes"

@@ -140,13 +140,12 @@ public final class SensitivityAnswer {
         if (sensitivity.chance()) {
             account.add(
                     "All were compared under the same random numbers, coil change by coil change: a joint that is rejected in one run"
-                            + " and not in another does not shift the random numbers of later ones. So the line as it is may differ a little, within"
-                            + " its interval, from the plain verdict, where random numbers are met in turn. An effect counts as shown when it"
-                            + " differs from none at a level that leaves all comparisons together 5 % of error (Bonferroni).");
+                            + " and not in another does not shift the random numbers of later ones. An effect counts as shown when it differs"
+                            + " from none at a level that leaves all comparisons together 5 % of error (Bonferroni).");
         }
         if (sensitivity.samples() > 0) {
             account.add(
-                    "The random numbers of each source was exchanged over the whole run, that of all others kept. First-order indices"
+                    "The random numbers of each source were exchanged over the whole run, those of all others kept. First-order indices"
                             + " (what a source carries by itself) by the estimator of Saltelli and others, Computer Physics Communications"
                             + " 181, 2010; total indices (also together with others) by that of Jansen, Computer Physics Communications"
                             + " 117, 1999; both summed over coil changes. What differs between coil changes by plan, such as a schedule,"

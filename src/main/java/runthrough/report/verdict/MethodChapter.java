@@ -73,8 +73,8 @@ final class MethodChapter {
         int replications = result.study().request().run().replications();
         blocks.add(new Paragraph("From "
                 + result.words().runs(result.study().request(), replications)
-                + ", independent of each other. Every source of randomness has a random stream of its own (RANDOM-2), so that variants of"
-                + " the line under the same seed meet the same random numbers."));
+                + ", independent of each other. Every random number belongs to what it is for, such as the weld of coil change 17 (RANDOM-2), so that"
+                + " variants of the line under the same seed meet the same random numbers."));
         blocks.add(new Paragraph(
                 replications > 1
                         ? "A mean is the mean over the replications; its 95 % interval is Student's t across them (REPORT-12). An"

@@ -92,8 +92,7 @@ final class JointBreaks {
         @Override
         double timeTo() {
             Place place = ahead.element();
-            return Kinematics.travel(
-                    place.metres - state.processed(), state.process.speed, state.process.acceleration);
+            return Kinematics.travel(place.metres - state.processed(), state.process.speed, state.process.acceleration);
         }
 
         @Override

@@ -10,16 +10,14 @@
  *
  * <p>All alternatives are run under the same seed and with as many replications. Replication i of one is held against
  * replication i of the other: the same coils come, the same elements draw the same random numbers, so that random numbers which both
- * share does not blur the difference. What holds:
+ * share do not blur the difference. What holds, to the end of the run and after any reject:
  *
  * <ul>
  *   <li>A source of random numbers keeps its numbers when another comes, goes or changes its distribution. A quicker weld, another accumulator or
  *       a second uncoiler meets the same coils and the same fit-up times.
- *   <li>The sources of work elements are distinguished by list and place, not by name. An element put in or taken out hands the
- *       random numbers of those behind it on to their neighbours, so put new elements at the end of their list. A rethread draws as the
- *       first join element does.
- *   <li>A source that is drawn from more often in one alternative (joints that are made again, work done by chance) is out of
- *       step from there on, to the end of the replication.
+ *   <li>An element of work keeps its numbers by its list and name, wherever it stands in the list. One that is called otherwise is
+ *       another element, with other numbers.
+ *   <li>Rethreading has numbers of its own: it shares the coils and the preparation with a line that joins.
  * </ul>
  *
  * None of this makes a difference wrong: replications stay independent of each other, so the pairs are, and the interval over

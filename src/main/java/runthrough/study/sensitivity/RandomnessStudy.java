@@ -18,8 +18,8 @@ import runthrough.study.StudyException;
 
 /**
  * Which sources of randomness carry the variance of what a line gives. Replication j meets its own random numbers (sample A), that of
- * replication N + j (sample B), and its own with one source exchanged, all by coil change, see {@link RandomNumbers}. The random numbers of a
- * source is exchanged over the whole run, for a coil change depends on what those before it left behind.
+ * replication N + j (sample B), and its own with one source exchanged, see {@link RandomNumbers}. The random numbers of a source are
+ * exchanged over the whole run, for a coil change depends on what those before it left behind.
  */
 final class RandomnessStudy {
     /** About so many coil changes are run in all unless given otherwise: a second or two. */

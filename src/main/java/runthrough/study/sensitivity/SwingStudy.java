@@ -16,7 +16,7 @@ import runthrough.study.sensitivity.SwingEffect.AtEnd;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Estimators;
 
-/** Moves inputs one at a time, low and high, all under the same random numbers by coil change. */
+/** Moves inputs one at a time, low and high, all under the same random numbers. */
 final class SwingStudy {
     private final SimulationRequest request;
     private final List<Swing> swings;
