@@ -367,7 +367,10 @@ class AccumulatedLine(Line):
             return inf
         share = self.a_e / self.entry_down
         needed = length + (self.v_e - speed) * (self.v_e + speed) / (2 * self.entry_down)
-        return first_fall(self.remaining - needed, -self.v_e * (1 + share), -self.a_e * (1 + share) / 2)
+        left = self.remaining - needed
+        if left <= 1e-13 * (self.remaining - length):
+            left = 0.0  # after a jump to the greatest speed that still stops in time, but for rounding
+        return first_fall(left, -self.v_e * (1 + share), -self.a_e * (1 + share) / 2)
 
     def reach_creep_speed(self):
         self.v_e = self.creep_speed

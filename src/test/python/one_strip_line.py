@@ -151,7 +151,10 @@ class OneStripLine(Line):
             return inf
         share = self.a / self.down
         needed = length + (self.v - speed) * (self.v + speed) / (2 * self.down)
-        return first_fall(self.remaining - needed, -self.v * (1 + share), -self.a * (1 + share) / 2)
+        left = self.remaining - needed
+        if left <= 1e-13 * (self.remaining - length):
+            left = 0.0  # after a jump to the greatest speed that still stops in time, but for rounding
+        return first_fall(left, -self.v * (1 + share), -self.a * (1 + share) / 2)
 
     def reach_creep_speed(self):
         self.v = self.creep_speed

@@ -12,6 +12,8 @@ import runthrough.plant.Entry.Creep;
 final class RunOut {
     /** A speed this near to creep speed, relative to it, counts as creep speed: rounding must not part the two. */
     private static final double ROUNDING = 1e-9;
+    /** A length this small, relative to the distance that it is left of, is none. */
+    private static final double LENGTH_ROUNDING = 1e-13;
 
     private final double deceleration;
     private final double creepSpeed;
@@ -104,7 +106,8 @@ final class RunOut {
         double margin = distance
                 - Kinematics.rampDistance(speed, deceleration)
                 + Kinematics.rampDistance(endSpeed, deceleration);
-        if (margin <= 0) {
+        // After a jump to the greatest speed that still stops in time the margin is 0 but for rounding: T0 is at once.
+        if (margin <= LENGTH_ROUNDING * distance) {
             return speed > 0 || acceleration > 0 ? 0 : Kinematics.NEVER;
         }
         // The margin shrinks by (1 + a/d) for each metre run, and stays the same while braking at the full rate.
