@@ -285,6 +285,7 @@ class Line:
         self.roster.thaw()
         old = self.coils[self.running]
         change = self.running
+        tail_has_left = self.uncoiler_freed
         self.running += 1
         new = self.coils[self.running]
         self.book.released(self.env.now, passes, waits)
@@ -296,6 +297,8 @@ class Line:
         if not self.remaining > 0:
             raise ValueError(f"coil {self.running}: usable length {self.remaining} m after {passes} passes")
         self.joints.add(change, self.processed + self.stored() + self.process_path, new)
+        if not tail_has_left:
+            self.work.tail_has_left(change)  # a joint that took no time was released before the tail was seen to leave
         self.leave_uncoiler_if_short()
         self.released()
 
