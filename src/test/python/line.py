@@ -122,6 +122,8 @@ class Line:
             if events_at_once > MOST_EVENTS_AT_ONCE:
                 raise RuntimeError(f"events without end at {instant} s: {vars(self)}")
             self.plan()
+            # Whoever was woken by an entry that is matched now may set a timer.
+            yield later(self.env, MOTION)
             # The first of those that come at one instant: their order is the order in which they are offered.
             wait, happen = min(self.crossings(), key=lambda crossing: crossing[0], default=(inf, None))
             if wait == inf:

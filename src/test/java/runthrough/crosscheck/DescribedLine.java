@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Coil;
@@ -275,6 +276,12 @@ final class DescribedLine {
     }
 
     private static Occurrence occurrence(JsonNode given) {
+        long conditions = Stream.of("every", "chance", "when")
+                .filter(name -> given.path(name).size() > 0 || given.path(name).isNumber())
+                .count();
+        if (conditions > 1) {
+            throw new IllegalArgumentException("more than one condition, which the scenario's reader refuses: " + given);
+        }
         if (optional(given, "every").isPresent()) {
             return new Occurrence.Every(given.path("every").intValue());
         }

@@ -26,6 +26,9 @@ final class Disagreement {
             "downtimeSeconds", "ownStopSeconds",
             "jointBreaks", "breaks");
 
+    /** What is compared in another form. */
+    private static final List<String> OTHERWISE = List.of("paidSecondsByShift", "tailCoil", "headCoil");
+
     private final List<String> found = new ArrayList<>();
     private double greatest;
 
@@ -42,7 +45,7 @@ final class Disagreement {
 
     static Disagreement between(Line line, Replication ours, JsonNode theirs) {
         Disagreement disagreement = new Disagreement();
-        disagreement.changes(new Judged(line), ours.changes(), theirs.path("changes"));
+        disagreement.changes(line, new Judged(line), ours.changes(), theirs.path("changes"));
         disagreement.work(ours.work(), theirs.path("work"));
         disagreement.row("totals", ours.totals(), theirs.path("totals"));
         disagreement.output(ours.totals(), theirs.path("totals"));
@@ -65,7 +68,7 @@ final class Disagreement {
         return found.isEmpty() || greatest > TOLERANCE ? greatest : Double.POSITIVE_INFINITY;
     }
 
-    private void changes(Judged judged, List<ChangeRecord> ours, JsonNode theirs) {
+    private void changes(Line line, Judged judged, List<ChangeRecord> ours, JsonNode theirs) {
         if (ours.size() != theirs.size()) {
             found.add("changes: " + ours.size() + " here, " + theirs.size() + " there");
         }
@@ -73,6 +76,8 @@ final class Disagreement {
             String what = "change " + ours.get(i).number();
             JsonNode there = theirs.get(i);
             row(what, ours.get(i), there);
+            kind(what + ", ending coil", line, ours.get(i).tailCoil(), there.path("tailCoil"));
+            kind(what + ", next coil", line, ours.get(i).headCoil(), there.path("headCoil"));
             judged.of(ours.get(i)).forEach((name, value) -> compare(what + ", " + name, value, there.path(name)));
         }
     }
@@ -90,6 +95,14 @@ final class Disagreement {
             return component.getAccessor().invoke(row);
         } catch (ReflectiveOperationException impossible) {
             throw new IllegalStateException(impossible);
+        }
+    }
+
+    /** A schedule names a kind of coil once for each row here, and once there; its name says which it is there. */
+    private void kind(String what, Line line, int ours, JsonNode theirs) {
+        String name = "coil " + (theirs.intValue() + 1);
+        if (!line.coils().get(ours).name().equals(name)) {
+            found.add(what + ": " + line.coils().get(ours).name() + " here, " + name + " there");
         }
     }
 
@@ -118,7 +131,7 @@ final class Disagreement {
     }
 
     private void compare(String what, Object ours, JsonNode theirs) {
-        if (ours instanceof Optional || ours instanceof ProcessedScrap || what.endsWith("paidSecondsByShift")) {
+        if (ours instanceof Optional || ours instanceof ProcessedScrap || OTHERWISE.stream().anyMatch(what::endsWith)) {
             return; // What this engine keeps in another form; what follows from it is compared.
         } else if (ours instanceof List<?> putDown) {
             putDown(what, putDown, theirs);
