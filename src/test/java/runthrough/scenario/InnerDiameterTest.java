@@ -61,7 +61,7 @@ class InnerDiameterTest {
                         + " length; allowed is one of: length; mass; outer-diameter with inner-diameter. Leave out all but"
                         + " one.");
         assertThat(written.refusal(Written.with(coil("inner-diameter: 508 mm"))))
-                .containsExactly("line.yaml:2:62 coil.outer-diameter; is missing; inner-diameter needs it. Add"
+                .containsExactly("line.yaml:2:61 coil.outer-diameter; is missing; inner-diameter needs it. Add"
                         + " outer-diameter.");
         assertThat(written.refusal(Written.with(coil("length: 900 m, inner-diameter: 508 mm, winding-factor: 0.9"))))
                 .containsExactly("line.yaml:2:100 coil.winding-factor = 0.9; only goes with outer-diameter with"

@@ -237,7 +237,7 @@ class PeopleAndJointsTest {
                         "coil-change: {shifts: [{hours: 8 h, crew: 2, breaks: [{begin: 8 h, length: 30 min}]}], join:"
                                 + " [{join: 50 s}]}"))
                 .containsExactly(
-                        "line.yaml:6:56 coil-change.shifts[1].breaks[1] = 8 h to 8.5 h after the start of shift 1;"
+                        "line.yaml:6:55 coil-change.shifts[1].breaks[1] = 8 h to 8.5 h after the start of shift 1;"
                                 + " must end within the shift, which lasts 8 h. Let the break begin earlier, or give a shorter"
                                 + " one.");
     }

@@ -124,7 +124,7 @@ class CrewAndJointCheckTest {
         assertThat(new Shifts(List.of(
                                 new Shift("a", 60, 1, List.of(new Break(0, 10, 3))), new Shift("b", 30, 2, List.of())))
                         .largestCrew())
-                .isEqualTo(3);
+                .isEqualTo(2);
     }
 
     @Test

@@ -161,7 +161,7 @@ class InputTablesTest {
         assertThat(InputTables.of(request))
                 .filteredOn(table -> table.caption().equals("Run"))
                 .singleElement()
-                .extracting(Table::rows)
+                .extracting(run -> run.page().rows())
                 .asString()
                 .contains("Target: share of coil changes without a stop, 99.9 %");
     }
