@@ -105,7 +105,8 @@ class RandomLine:
         if mixed:
             return kinds, dict(kind="mix", shares=[self.between(0.2, 3) for _ in kinds])
         order = [0] + [self.whole(0, count - 1) for _ in range(self.whole(count - 1, 2 * count))]
-        return kinds, dict(kind="schedule", order=order)
+        used = sorted(set(order))
+        return [kinds[kind] for kind in used], dict(kind="schedule", order=[used.index(kind) for kind in order])
 
     def coil(self, is_short, own_speed, products):
         head = 0 if self.chance(0.4) else self.between(0, 3)
@@ -284,12 +285,37 @@ class RandomLine:
         return given
 
 
+def may_begin(case):
+    """Whether each coil of a mix, any of which may be the first, can be long enough to stop in."""
+    if case["supply"]["kind"] != "mix":
+        return True
+    one_strip = case["practice"] != "join"
+    entry, process = (case[part].get("deceleration") or inf for part in ("entry", "process"))
+    down = process if case["practice"] == "rethread" else min(entry, process) if one_strip else entry
+    return all(longest(kind) > (kind["process_speed"] or case["process"]["speed"]) ** 2 / (2 * down) for kind in case["kinds"])
+
+
+def longest(kind):
+    """The longest usable length that is drawn, or a usual one of a distribution without end."""
+    size = kind["size"]
+    per_metre = kind["thickness"] * kind["width"] * kind["density"]
+    given = size.get("length", size.get("mass"))
+    if given is None:
+        area = pi * (size["outer_diameter"] ** 2 - size["inner_diameter"] ** 2) / 4
+        length = size["winding_factor"] * area / kind["thickness"]
+    elif isinstance(given, dict):
+        length = next(iter(given.values()))[1 if "uniform" in given else 0]
+    else:
+        length = given
+    return length / (per_metre if "mass" in size else 1) - kind["head_crop"] - kind["tail_crop"]
+
+
 def line(number):
     """A line that may run, the same for the same number."""
     random = Random(number)
     while True:
         document = RandomLine(random).document(number)
-        if not refusals(document):
+        if not refusals(document) and may_begin(document):
             return document
 
 

@@ -10,16 +10,14 @@ import runthrough.plant.Line;
  * running at the process's speed before it slows down.
  *
  * <ul>
- *   <li>One uncoiler, two people or more: preparing begins when the tail leaves the uncoiler and may last until the tail
+ *   <li>One uncoiler, and people enough to prepare and to work on the joint at the same time: preparing begins when the tail leaves the uncoiler and may last until the tail
  *       work is done: {@code p + t}.
- *   <li>Two uncoilers or more, two people or more: coils are prepared one after another while others run. However many
+ *   <li>Two uncoilers or more, and people enough for both: coils are prepared one after another while others run. However many
  *       uncoilers there are, in the long run one coil must be prepared in each cycle: {@code K}.
- *   <li>One person, and the tail leaves its uncoiler before it stops: the person begins to prepare then, finishes what is
- *       begun, and the tail work waits: {@code p}. With one uncoiler and {@code p = 0} the tail work is done first, and all
- *       of the preparing is waited for: 0.
- *   <li>One person, two uncoilers or more, {@code p = 0}: what is left of a cycle beside the work of the joint: {@code K - W}.
- *       The same where preparing takes longer than that, whatever p: then the person is never idle when an uncoiler is
- *       freed, and begins to prepare when a joint is released.
+ *   <li>One uncoiler, and too few people to prepare and to work on the joint at the same time: what is begun when the tail
+ *       leaves the uncoiler is put down when it stops; once the tail work is done, the joint waits for the rest: {@code p}.
+ *   <li>Two uncoilers or more, and too few people for both: what is left of a cycle beside the work of the joint, for which
+ *       preparing is put down and then taken up again: {@code K - W}.
  * </ul>
  *
  * What preparing takes beyond that, the joint waits for. Waiting lengthens the joint cycle time; with two uncoilers or more it may
@@ -57,10 +55,10 @@ public record Preparation(Rule rule, double needed, double withoutWaiting, doubl
      * @param leaving p (s)
      */
     static Preparation of(Line line, double needed, double cycle, double work, double tailWork, double leaving) {
-        boolean alone = line.change().crew() == 1;
+        boolean alone = !line.work().canPrepareDuringJoint();
         boolean single = line.entry().uncoilers() == 1;
         Rule rule = alone
-                ? single || (leaving > 0 && needed <= cycle - work) ? Rule.UNTIL_TAIL_STOPS : Rule.BETWEEN_JOINTS
+                ? single ? Rule.UNTIL_TAIL_STOPS : Rule.BETWEEN_JOINTS
                 : single ? Rule.UNTIL_TAIL_WORK_DONE : Rule.WHOLE_CYCLE;
         double time = Math.max(
                 0,

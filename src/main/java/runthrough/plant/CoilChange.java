@@ -94,6 +94,15 @@ public record CoilChange(
         return elements.stream().map(element -> element.takingTimes(factor)).toList();
     }
 
+    /** Whether the whole crew suffices for any prepare element beside any element of the joint. */
+    public boolean canPrepareDuringJoint() {
+        return mostPeople(prepare.stream()) + mostPeople(Stream.concat(tail.stream(), join.stream())) <= crew;
+    }
+
+    private static int mostPeople(Stream<WorkElement> elements) {
+        return elements.mapToInt(WorkElement::people).max().orElse(0);
+    }
+
     /** Whether it is random how long the work takes. */
     public boolean isRandom() {
         return reject.isRandom()
