@@ -280,7 +280,8 @@ final class DescribedLine {
                 .filter(name -> given.path(name).size() > 0 || given.path(name).isNumber())
                 .count();
         if (conditions > 1) {
-            throw new IllegalArgumentException("more than one condition, which the scenario's reader refuses: " + given);
+            throw new IllegalArgumentException(
+                    "more than one condition, which the scenario's reader refuses: " + given);
         }
         if (optional(given, "every").isPresent()) {
             return new Occurrence.Every(given.path("every").intValue());

@@ -131,7 +131,9 @@ final class Disagreement {
     }
 
     private void compare(String what, Object ours, JsonNode theirs) {
-        if (ours instanceof Optional || ours instanceof ProcessedScrap || OTHERWISE.stream().anyMatch(what::endsWith)) {
+        if (ours instanceof Optional
+                || ours instanceof ProcessedScrap
+                || OTHERWISE.stream().anyMatch(what::endsWith)) {
             return; // What this engine keeps in another form; what follows from it is compared.
         } else if (ours instanceof List<?> putDown) {
             putDown(what, putDown, theirs);
