@@ -2,16 +2,22 @@ package runthrough.simulation;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import runthrough.plant.Coil;
+import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
+import runthrough.plant.ProcessSection.JointBreak;
+import runthrough.plant.ProcessSection.JointPassage;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
+import runthrough.plant.Shifts;
+import runthrough.plant.Shifts.Shift;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
@@ -32,6 +38,9 @@ public final class LineBuilder {
             .capacity(200)
             .process(1.5, AT_ONCE, AT_ONCE)
             .crew(2);
+    private Optional<JointPassage> passage = Optional.empty();
+    private Optional<JointBreak> breaking = Optional.empty();
+    private Optional<Shifts> byShift = Optional.empty();
 
     /** A coil of {@code length} (m) without crops. */
     public static Coil coil(double length) {
@@ -238,8 +247,43 @@ public final class LineBuilder {
         return this;
     }
 
+    /** Strip (m) cut out with each joint after the process. */
+    public LineBuilder scrapPerJoint(double metres) {
+        line.scrapPerJoint(metres);
+        return this;
+    }
+
+    /** Joints pass at no more than {@code speed} (m/s), from {@code before} to {@code after} (m). */
+    public LineBuilder jointPassage(double speed, double before, double after) {
+        passage = Optional.of(new JointPassage(speed, before, after));
+        return this;
+    }
+
+    /** All but one in 10^12 joints break, in a process section of {@code length} (m). */
+    public LineBuilder jointBreak(double length, double repair, double scrap) {
+        return jointBreak(1 - 1e-12, length, Distribution.constant(repair), scrap);
+    }
+
+    public LineBuilder jointBreak(double chance, double length, Distribution repair, double scrap) {
+        breaking = Optional.of(new JointBreak(chance, length, repair, scrap));
+        return this;
+    }
+
+    public LineBuilder shifts(Shift... shifts) {
+        byShift = Optional.of(new Shifts(List.of(shifts)));
+        return this;
+    }
+
     public Line build() {
-        return line.describe();
+        Line built = line.describe();
+        CoilChange work = byShift.map(built.change()::withShifts).orElse(built.change());
+        return new Line(
+                built.coilSource(),
+                built.entry(),
+                built.process().withJoints(passage, breaking),
+                work,
+                built.practice(),
+                built.bending());
     }
 
     /** Runs {@code changes} coil changes once and keeps everything. */

@@ -9,10 +9,13 @@ import static runthrough.simulation.Near.assertNear;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSize;
 import runthrough.plant.Distribution;
+import runthrough.plant.Shifts.Break;
+import runthrough.plant.Shifts.Shift;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
 import runthrough.simulation.records.Totals;
@@ -107,7 +110,7 @@ class ReportedNumbersTest {
     }
 
     @Test
-    void s04_stopThatLastsIntoTheNextChange_makesThatOneStoppedToo_withoutACountOfItsOwn() {
+    void s04_stopThatLastsIntoTheNextChange_makesThatOneStoppedToo_withoutACountOrALossOfItsOwn() {
         // Rules REPORT-3, REPORT-7.
         // Starved at 533.33 s; T2 = 560; coil 2 of 10 m is through at 564 s; 20 m only at 728 s, after T2 = 724 of
         // change 2.
@@ -119,9 +122,9 @@ class ReportedNumbersTest {
         assertThat(second.outcome()).isEqualTo(Outcome.STOPPED);
         assertThat(first.starvedStops()).isEqualTo(1);
         assertThat(second.starvedStops()).isEqualTo(0);
-        // What is lost from T0 of change 2 on belongs to it, the latest begun.
-        assertNear(first.lostMetres(), 1.5 * (164 - 200 / 1.5));
-        assertNear(second.lostMetres(), 1.5 * 164);
+        // All that the stop costs belongs to the coil change that was the latest begun when it began.
+        assertNear(first.lostMetres(), 1.5 * (328 - 200 / 1.5));
+        assertThat(second.lostMetres()).isZero();
         assertNear(run.totals().lostMetres(), 1.5 * (328 - 200 / 1.5));
     }
 
@@ -141,7 +144,7 @@ class ReportedNumbersTest {
     }
 
     @Test
-    void s06_speedingUpAfterAStop_doesNotMakeTheNextChangeStopped_butItsLossIsTheirs() {
+    void s06_speedingUpAfterAStop_doesNotMakeTheNextChangeStopped_norIsItsLossThatChanges() {
         // Rules REPORT-3, REPORT-7.
         // One uncoiler; the coil of change 3 takes 160 s to prepare, so that the process starves. It restarts at 20 m
         // and takes 150 s
@@ -157,8 +160,44 @@ class ReportedNumbersTest {
         assertThat(third.outcome()).isEqualTo(Outcome.STOPPED);
         assertThat(Course.of(stopped).processState(fourth.start())).isEqualTo(ProcessState.RUNNING);
         assertThat(fourth.outcome()).isEqualTo(Outcome.RAN_THROUGH);
-        assertThat(fourth.lostMetres()).isPositive();
-        assertNear(third.lostMetres() + fourth.lostMetres(), stopped.totals().lostMetres());
+        assertThat(fourth.lostMetres()).isZero();
+        assertNear(third.lostMetres(), stopped.totals().lostMetres());
+    }
+
+    @Test
+    void s06a_laterStopTakesOverWhatIsLostFromItsOwnBegin() {
+        // Rule REPORT-7.
+        // Starved at 533.33 s; T2 = 560 s; restart at 568 s, up at 0.01 m/s2. Coil 2 of 100 m is through at 600 s: 94.88 m
+        // at 0.32 m/s, used up when 0.32 t + 0.005 t^2 = 94.88, at sqrt(2) m/s, 141.42 s after the restart. T2 = 760 s,
+        // restart at 768 s, 150 s up to 1.5 m/s.
+        Replication run = line().coils(coil(600), coil(100), coil(600))
+                .process(1.5, 0.01, AT_ONCE)
+                .join(160)
+                .run(2);
+        ChangeRecord first = run.changes().get(0);
+        ChangeRecord second = run.changes().get(1);
+        double ramp = 100 * Math.sqrt(2);
+
+        assertThat(first.starvedStops()).isEqualTo(1);
+        assertThat(second.starvedStops()).isEqualTo(1);
+        assertNear(first.lostMetres(), 1.5 * (168 - 200 / 1.5) + 1.5 * ramp - 100);
+        assertNear(second.lostMetres(), 1.5 * (768 - 568 - ramp) + 112.5);
+        assertNear(run.totals().lostMetres(), first.lostMetres() + second.lostMetres());
+        assertNear(second.lostTime(), second.lostMetres() / 1.5);
+    }
+
+    @Test
+    void s06b_paidTimeIsThatOfTheShiftsByTheClock_breaksIncluded() {
+        // Rule REPORT-1.
+        // 450 s of shifts of 100 s with 3 people and 200 s with 1: once round, then 100 s and 50 s.
+        Replication run = line().join(10)
+                .shifts(new Shift("a", 100, 3, List.of(new Break(10, 20, 0))), new Shift("b", 200, 1, List.of()))
+                .runFor(450);
+
+        assertThat(run.totals().paidSecondsByShift()).containsExactly(600.0, 250.0);
+        assertNear(run.totals().paidSeconds(), 850);
+        assertThat(line().join(10).crew(2).runFor(450).totals().paidSecondsByShift())
+                .containsExactly(900.0);
     }
 
     @Test
@@ -244,8 +283,9 @@ class ReportedNumbersTest {
         assertThat(run.totals().downtimes()).isEqualTo(1);
         assertNear(run.totals().scrapMetres(), 3 + 2 + 2);
         assertNear(run.totals().scrapKilograms(), 7 * 15.7);
-        double processed = run.totals().processedKilograms();
-        assertNear(run.totals().scrapShare(), 7 * 15.7 / (7 * 15.7 + processed));
+        double good = run.totals().processedKilograms() - 4 * 15.7;
+        assertNear(run.totals().goodKilograms(), good);
+        assertNear(run.totals().scrapShare(), 7 * 15.7 / (7 * 15.7 + good));
     }
 
     @Test

@@ -3,9 +3,11 @@ package runthrough.simulation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static runthrough.simulation.LineBuilder.AT_ONCE;
 import static runthrough.simulation.LineBuilder.coil;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static runthrough.simulation.Near.assertNear;
 
 import org.junit.jupiter.api.Test;
+import runthrough.simulation.records.SimulationException;
 import runthrough.plant.Distribution;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
@@ -250,5 +252,21 @@ class StarvedStopTest {
 
         assertNear(course.takesUp(ProcessState.RUNNING, 2), T2 + 2.5);
         assertNear(course.takesUp(ProcessState.STARVED, 2), T2 + 2.5 + (2.5 + Math.sqrt(6.25 + 6 * 2.34375)) / 3);
+    }
+
+    @Test
+    void s20_restartIntoTheNextStopAgainAndAgain_isAnErrorThatSaysWhy() {
+        // Rule PROC-11.
+        // Restart at the stop level, 0 m, with an entry that takes 15 s to 1.5 m/s; the checks refuse such a line.
+        LineBuilder line = new LineBuilder()
+                .join(160)
+                .entry(2.5, 0.1, AT_ONCE)
+                .restart(0, Distribution.constant(0));
+
+        assertThatThrownBy(() -> line.run(1))
+                .isInstanceOf(SimulationException.class)
+                .hasMessageContaining("more than 1000 starved stops in coil change 1")
+                .hasMessageContaining("restarts at a level of 0.0 m and must stop at 0.0 m")
+                .hasMessageContaining("level -");
     }
 }

@@ -11,6 +11,8 @@ import runthrough.simulation.records.WorkDone;
 /**
  * The coil changes of a replication: the latest, and those that are kept. A stop may cost a coil change metres after the next
  * has begun, so records are made at the end.
+ *
+ * <p>Rule REPORT-7.
  */
 final class ChangeBook {
     private final List<ChangeUnderWay> kept = new ArrayList<>();

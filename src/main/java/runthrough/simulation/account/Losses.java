@@ -4,6 +4,8 @@ package runthrough.simulation.account;
  * To what each instant below the rated speed belongs: the first of downtime, joint break until it is repaired, lack of strip with
  * the recovery from it, recovery from a break, joint passage. What lacks for strip belongs to one coil change, whatever begins
  * in the meantime. SI units.
+ *
+ * <p>Rules PASS-4, PASS-5, BREAK-6, REPORT-6, REPORT-7.
  */
 final class Losses {
     private final ObservedLine line;

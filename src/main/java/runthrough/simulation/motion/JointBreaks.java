@@ -17,6 +17,8 @@ import runthrough.simulation.random.SourceNumbers;
 /**
  * Joints that break in the process section: which of them and where, and the repair, for which the process stands. Does nothing
  * where none breaks.
+ *
+ * <p>Rules BREAK-1, BREAK-2, BREAK-5.
  */
 final class JointBreaks {
     private final LineState state;

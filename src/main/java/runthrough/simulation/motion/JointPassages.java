@@ -11,6 +11,8 @@ import runthrough.simulation.calendar.EventOrder;
 /**
  * Joint passages: from when a ramp down to the speed that a joint allows must begin until the joint has passed, the process heads
  * for no more than that speed. First in, first out; several may be open. Does nothing where joints run like any other strip.
+ *
+ * <p>Rules PASS-1, PASS-2, PASS-3, PASS-6.
  */
 final class JointPassages {
     private final LineState state;

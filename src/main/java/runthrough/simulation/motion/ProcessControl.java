@@ -13,7 +13,7 @@ import runthrough.simulation.random.SourceNames;
  * The process section: what holds it, what it is heading for, and when that changes by its own doing. The levels at which it
  * slows, stops and starts are watched by {@link LevelWatch}.
  *
- * <p>Rules PROC-1, PROC-4, PROC-6, PROC-7, PROC-9.
+ * <p>Rules PROC-1, PROC-4, PROC-6, PROC-7, PROC-9, PROC-11, PASS-2, BREAK-2, BREAK-4, DOWN-5.
  */
 final class ProcessControl {
     /** More starved stops in one coil change than this come of a restart into the next stop. */
