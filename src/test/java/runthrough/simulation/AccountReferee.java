@@ -30,6 +30,8 @@ final class AccountReferee {
     private double downtime;
     private double blocked;
     private boolean losing;
+    /** Starved or slowed, as far as was seen before any downtime. */
+    private boolean isHeld;
 
     AccountReferee(Line line, Replication run) {
         this.run = run;
@@ -66,7 +68,12 @@ final class AccountReferee {
         boolean held = point.processState() == ProcessState.STARVED || point.processState() == ProcessState.SLOWED;
         if (held || slowsUnseen(point)) {
             losing = true;
-        } else if (point.processState() == ProcessState.RUNNING && point.processSpeed() >= point.ratedSpeed()) {
+            isHeld = true;
+        } else if (point.processState() == ProcessState.RUNNING) {
+            isHeld = false;
+        }
+        // Also where the rated speed falls while downtime begins.
+        if (!isHeld && point.processSpeed() >= point.ratedSpeed()) {
             losing = false;
         }
         if (time == 0) {
