@@ -8,6 +8,8 @@ import runthrough.plant.ProcessSection.Slowing;
  * speed V, and for the target without a stop. Assumed as in {@link ClosedForms}; without a stop also that slowing begins while the
  * entry stands and that the slowed speed is reached before the joint is released.
  *
+ * <p>Rules FORM-7, FORM-13.
+ *
  * @param forms without slowing
  * @param level at which slowing begins x_slow (m)
  * @param slowedSpeed V_slow (m/s), below V

@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 /**
  * A kind of coil: its strip, its size and what is cropped from it.
  *
- * <p>Rules COIL-7, COIL-8.
+ * <p>Rules COIL-7, COIL-8, COIL-9.
  *
  * @param name how the user calls it, for reports
  * @param thickness strip thickness (m), {@code > 0}

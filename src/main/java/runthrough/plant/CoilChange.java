@@ -44,9 +44,14 @@ public record CoilChange(
         this(crew, prepare, tail, join, reject, Optional.empty());
     }
 
-    /** The same with a crew of so many people, {@code >= 1}, who are always there. */
+    /**
+     * The same with a crew of so many people, {@code >= 1}. Where there are shifts the largest of them has so many, and each of
+     * the others as many more or fewer than before as that one, but at least one person: who asks what one more person would bring
+     * means one more at all hours. Breaks stay where they are, see {@link Shifts#withLargestCrew}.
+     */
     public CoilChange withCrew(int people) {
-        return new CoilChange(people, prepare, tail, join, reject);
+        return shifts.map(given -> withShifts(given.withLargestCrew(people)))
+                .orElseGet(() -> new CoilChange(people, prepare, tail, join, reject));
     }
 
     /** The same with people by shifts. */

@@ -3,6 +3,7 @@ package runthrough.plant;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -26,6 +27,11 @@ public enum Difference {
             }
         }
         return Collections.unmodifiableSet(set);
+    }
+
+    /** How it is called. */
+    public String words() {
+        return name().toLowerCase(Locale.ROOT);
     }
 
     /** All that differs between two coils. */

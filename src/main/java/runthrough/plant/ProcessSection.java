@@ -264,7 +264,7 @@ public record ProcessSection(
     }
 
     /**
-     * Joints that break in the process.
+     * Joints that break in the process. Rule CHECK-30.
      *
      * @param chance that a joint breaks, in [0, 1)
      * @param length of the process section, anywhere in which it may break (m), {@code > 0}

@@ -3,7 +3,7 @@ package runthrough.plant;
 import java.util.List;
 
 /**
- * Who is there to attend to coil changes, shift by shift. The list repeats from time 0 on.
+ * Who is there to attend to coil changes, shift by shift. The list repeats from time 0 on. Rule CREW-10.
  *
  * @param list at least one
  */
@@ -20,6 +20,16 @@ public record Shifts(List<Shift> list) {
         return list.stream().mapToInt(Shift::crew).max().orElseThrow();
     }
 
+    /**
+     * The same with {@code people} in the largest shift, {@code >= 1}, and as many more or fewer in every other, at least one. In a
+     * break as many are away as before; a break that all take is still taken by all.
+     */
+    public Shifts withLargestCrew(int people) {
+        Ranges.atLeastOne("crew", people);
+        int more = people - largestCrew();
+        return new Shifts(list.stream().map(shift -> shift.withMore(more)).toList());
+    }
+
     /** How long they all take together (s), after which they repeat. */
     public double length() {
         return list.stream().mapToDouble(Shift::hours).sum();
@@ -31,13 +41,21 @@ public record Shifts(List<Shift> list) {
      * @param name how the user calls it, for reports
      * @param hours how long it lasts (s), {@code > 0}
      * @param crew how many people, {@code >= 1}
-     * @param breaks in any order; {@link LineCheck} refuses those that overlap or leave the shift
+     * @param breaks in any order; the check of the line refuses those that overlap or leave the shift
      */
     public record Shift(String name, double hours, int crew, List<Break> breaks) {
         public Shift {
             Ranges.finitePositive("hours of a shift", hours);
             Ranges.atLeastOne("crew", crew);
             breaks = List.copyOf(breaks);
+        }
+
+        private Shift withMore(int more) {
+            return new Shift(
+                    name,
+                    hours,
+                    Math.max(1, crew + more),
+                    breaks.stream().map(one -> one.withMore(more)).toList());
         }
 
         /** How it is called when it has no name of its own: by its place, from 0. */
@@ -60,6 +78,10 @@ public record Shifts(List<Shift> list) {
             if (crew < 0) {
                 throw new IllegalArgumentException("crew = " + crew + "; must be 0 or more");
             }
+        }
+
+        private Break withMore(int more) {
+            return new Break(begin, length, crew == 0 ? 0 : Math.max(0, crew + more));
         }
 
         /** When it ends, after the start of the shift (s). */

@@ -2,7 +2,7 @@ package runthrough.plant;
 
 import java.util.List;
 
-/** How fast a torch, wheel or shear travels across the strip. */
+/** How fast a torch, wheel or shear travels across the strip. Rules CHANGE-13, CHECK-31. */
 public sealed interface TravelSpeed {
 
     /** The speed (m/s) at a joint whose thicker strip has {@code thickness} (m). */

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * One element of the work of a coil change.
@@ -81,7 +82,7 @@ public record WorkElement(
             }
         }
 
-        /** When any of what is listed differs between the two coils; at least one. */
+        /** When any of what is listed differs between the two coils; at least one. Rule CHANGE-12. */
         record When(Set<Difference> differences) implements Occurrence {
             public When {
                 if (differences.isEmpty()) {
@@ -89,6 +90,11 @@ public record WorkElement(
                 }
                 // In the order of the type, so that they are always listed alike.
                 differences = Collections.unmodifiableSet(EnumSet.copyOf(differences));
+            }
+
+            /** What is listed, in words. */
+            public String words() {
+                return differences.stream().map(Difference::words).collect(Collectors.joining(", "));
             }
 
             /** Whether it is done at {@code joint}. */

@@ -36,7 +36,7 @@ import runthrough.scenario.source.Raw;
  * A work element: its name with a time ({@code inspect: 10 s}), a distribution ({@code fit up: {lognormal: [20 s, 6 s]}}) or more
  * ({@code weld: {travel: 600 mm/min, plus: 6 s}}).
  *
- * <p>Rule CHANGE-9.
+ * <p>Rules CHANGE-9, CHECK-32.
  *
  * @param redoByDefault whether it is done again after a reject unless it says otherwise
  */

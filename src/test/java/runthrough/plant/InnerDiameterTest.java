@@ -17,6 +17,7 @@ class InnerDiameterTest {
 
     @Test
     void outerDiameter_isThatOfTheSameSectionOfStrip() {
+        // Rule COIL-9.
         // 4 * 0.002 m * 600 m/pi = 1.527887 m2; with 0.508^2 m2 = 0.258064 m2: sqrt(1.785951) = 1.336395 m.
         Coil coil = coil(new CoilSize.ByLength(Distribution.constant(600))).withInnerDiameter(0.508);
         assertThat(coil.outerDiameter().orElseThrow()).isCloseTo(1.336395, within(1e-6));
@@ -53,6 +54,7 @@ class InnerDiameterTest {
 
     @Test
     void innerDiameterTwice_isRefused() {
+        // Rule COIL-9.
         Coil round = coil(new CoilSize.ByDiameters(1.4, 0.508, 1));
         assertThatThrownBy(() -> round.withInnerDiameter(0.508))
                 .hasMessage("inner diameter given twice, by the size and beside it; give it once");

@@ -47,6 +47,7 @@ class JointsTest {
 
     @Test
     void elementIsDoneWhenAnyOfWhatItListsDiffers() {
+        // Rule CHANGE-12.
         assertThat(WIDTH.share(Joint.between(THIN, THICK))).isEqualTo(1);
         assertThat(WIDTH.share(Joint.between(THICK, OTHER))).isZero();
         assertThat(EITHER.share(Joint.between(THICK, OTHER))).isEqualTo(1);
@@ -62,6 +63,7 @@ class JointsTest {
 
     @Test
     void shareOfASchedule_isCountedOverNeighboursRoundTheEnd() {
+        // Rule CHANGE-12.
         // thin-thick, thick-thick, thick-other, other-thin: the width differs at 2 of 4, the product at 2 of 4,
         // anything at 3.
         CoilSource schedule = new CoilSource.Schedule(List.of(THIN, THICK, THICK, OTHER));
@@ -90,6 +92,7 @@ class JointsTest {
 
     @Test
     void travelSpeed_isLinearBetweenRowsAndThatOfTheNearestRowOutside() {
+        // Rule CHANGE-13.
         TravelSpeed table = new TravelSpeed.ByThickness(List.of(
                 new TravelSpeed.Row(0.001, 0.06), new TravelSpeed.Row(0.002, 0.04), new TravelSpeed.Row(0.004, 0.01)));
         assertThat(table.at(0.0005)).isEqualTo(0.06);
@@ -105,6 +108,7 @@ class JointsTest {
 
     @Test
     void tableOfTravelSpeeds_mustRiseInThickness() {
+        // Rule CHECK-31.
         assertThatThrownBy(() -> new TravelSpeed.ByThickness(
                         List.of(new TravelSpeed.Row(0.002, 0.06), new TravelSpeed.Row(0.002, 0.04))))
                 .hasMessage("thickness = 0.002 m in a table of travel speeds; must be more than in the row before,"
@@ -114,6 +118,7 @@ class JointsTest {
 
     @Test
     void weldTakesTheSpeedOfTheThickerStripAndTheWayOfTheWider() {
+        // Rule CHANGE-13.
         // 1.2 m at 0.03 m/s and 6 s: 46 s.
         WorkTime weld = new WorkTime.Travel(
                 new TravelSpeed.ByThickness(

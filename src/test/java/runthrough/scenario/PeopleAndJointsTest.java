@@ -147,6 +147,7 @@ class PeopleAndJointsTest {
 
     @Test
     void twoConditionsOnOneElementAreRefused() {
+        // Rule CHECK-32.
         assertThat(refusal("coil-change: {join: [{weld: {constant: 50 s, every: 3, when: width}}]}"))
                 .containsExactly(
                         "line.yaml:6:56 coil-change.join[1].weld.when = width; when the element is done is already"
@@ -166,6 +167,7 @@ class PeopleAndJointsTest {
 
     @Test
     void thicknessTwiceOrFallingIsRefusedWithItsRow() {
+        // Rule CHECK-31.
         assertThat(refusal("coil-change: {join: [{weld: {travel: [{thickness: 1 mm, speed: 4 m/min}, {thickness: 1 mm,"
                         + " speed: 3 m/min}]}}]}"))
                 .containsExactly(
@@ -199,6 +201,7 @@ class PeopleAndJointsTest {
 
     @Test
     void crewBesideShiftsIsRefused() {
+        // Rule CHECK-27.
         assertThat(refusal("coil-change: {crew: 2, shifts: [{hours: 8 h, crew: 2}], join: [{join: 50 s}]}"))
                 .singleElement()
                 .asString()
@@ -278,6 +281,7 @@ class PeopleAndJointsTest {
 
     @Test
     void jointBreakThatCannotBeIsRefusedWithItsPlace() {
+        // Rule CHECK-30.
         assertThat(refusal("process: {speed: 45 m/min, joint-break: {chance: 100 %, length: 40 m, repair: 20 min}}"))
                 .containsExactly(
                         "line.yaml:5:50 process.joint-break.chance = 100 %; must be at least 0 % and less than 100"

@@ -70,6 +70,7 @@ class JointWorkTest {
 
     @Test
     void elementWhenTheWidthDiffers_comesWhereItDoes() {
+        // Rule CHANGE-12.
         // Widths 1, 1, 1.2 m in turn: the second change of three meets 1 and 1.2, the third 1.2 and 1.
         WorkElement setUp = new WorkElement(
                 "set up",
@@ -86,6 +87,7 @@ class JointWorkTest {
 
     @Test
     void weldTravelsAtTheSpeedForTheThickerStrip() {
+        // Rule CHANGE-13.
         // 1 mm and 3 mm in turn, 1 m wide: always 0.02 m/s, 50 s and 5 s more. 1 mm alone: 0.05 m/s, 20 s and 5 s.
         TravelSpeed table = new TravelSpeed.ByThickness(
                 List.of(new TravelSpeed.Row(0.001, 0.05), new TravelSpeed.Row(0.003, 0.02)));

@@ -17,6 +17,7 @@ import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
+import runthrough.plant.Shifts;
 import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
@@ -304,6 +305,38 @@ public final class LineBuilder {
         return this;
     }
 
+    /**
+     * Running slower while a joint passes the process section; a passage is planned and counts neither as slowed nor as stopped.
+     *
+     * @param speed at most, while it passes (m/s), {@code > 0} and below the rated speed
+     * @param before so much of the strip before the joint (m), {@code >= 0}
+     * @param after and so much behind it (m), {@code >= 0}
+     */
+    public LineBuilder jointPassage(double speed, double before, double after) {
+        refusals.tell(
+                LinePart.JOINT_PASSAGE,
+                () -> process = process.withJoints(
+                        Optional.of(new ProcessSection.JointPassage(speed, before, after)), process.jointBreak()));
+        return this;
+    }
+
+    /**
+     * Joints that break in the process section, for which it stops.
+     *
+     * @param chance that a joint breaks, in [0, 1)
+     * @param length of the process section, anywhere in which it may break (m), {@code > 0}
+     * @param repair how long the process stands, from coming to rest (s)
+     * @param scrap strip scrapped by a break on top of that of a stop (m), {@code >= 0}
+     */
+    public LineBuilder jointBreak(double chance, double length, Distribution repair, double scrap) {
+        refusals.tell(
+                LinePart.JOINT_BREAK,
+                () -> process = process.withJoints(
+                        process.jointPassage(),
+                        Optional.of(new ProcessSection.JointBreak(chance, length, repair, scrap))));
+        return this;
+    }
+
     // ---- work
 
     /** All work of a coil change, in the place of what was said of it. */
@@ -312,9 +345,35 @@ public final class LineBuilder {
         return this;
     }
 
-    /** How many people attend to coil changes, {@code >= 1}. */
+    /** How many people attend to coil changes, {@code >= 1}, at all hours; in the place of shifts. */
     public LineBuilder crew(int people) {
-        refusals.tell(LinePart.CREW, () -> change = change.withCrew(people));
+        refusals.tell(
+                LinePart.CREW,
+                () -> change =
+                        new CoilChange(people, change.prepare(), change.tail(), change.join(), change.reject()));
+        return this;
+    }
+
+    /** Who attends to coil changes at which hours, in the place of a crew that is always there. The shifts repeat from time 0. */
+    public LineBuilder shifts(Shifts whole) {
+        return change(change.withShifts(whole));
+    }
+
+    /**
+     * Adds a shift after those given before; with the first one, shifts are in the place of a crew that is always there.
+     *
+     * @param name for reports
+     * @param hours how long it lasts (s), {@code > 0}
+     * @param people who attend to coil changes in it, {@code >= 1}
+     * @param breaks in it, which must not overlap: begin after the start of the shift (s), length (s), people who stay
+     */
+    public LineBuilder shift(String name, double hours, int people, Shifts.Break... breaks) {
+        refusals.tell(LinePart.SHIFTS, () -> {
+            List<Shifts.Shift> all =
+                    new ArrayList<>(change.shifts().map(Shifts::list).orElse(List.of()));
+            all.add(new Shifts.Shift(name, hours, people, List.of(breaks)));
+            shifts(new Shifts(all));
+        });
         return this;
     }
 
@@ -323,7 +382,11 @@ public final class LineBuilder {
         return prepare(always(name, time));
     }
 
-    /** Adds work on the next coil, done while the line runs. */
+    /**
+     * Adds work on the next coil, done while the line runs. How many people it takes, whether it may be put down for work on the
+     * joint, and at which coil changes it is done stand in {@code element}, see {@link WorkElement#withPeople}, {@link
+     * WorkElement#notToBePutDown} and {@link WorkElement.Occurrence}.
+     */
     public LineBuilder prepare(WorkElement element) {
         return work(and(change.prepare(), element), change.tail(), change.join());
     }
@@ -350,7 +413,7 @@ public final class LineBuilder {
 
     /** How often a joint is made again. */
     public LineBuilder reject(Reject how) {
-        return change(new CoilChange(change.crew(), change.prepare(), change.tail(), change.join(), how));
+        return change(change.withReject(how));
     }
 
     /** Each joint is rejected with this chance, in [0, 1). */
@@ -360,7 +423,7 @@ public final class LineBuilder {
     }
 
     private LineBuilder work(List<WorkElement> prepare, List<WorkElement> tail, List<WorkElement> join) {
-        return change(new CoilChange(change.crew(), prepare, tail, join, change.reject()));
+        return change(change.withWork(prepare, tail, join));
     }
 
     private static List<WorkElement> and(List<WorkElement> elements, WorkElement more) {

@@ -19,6 +19,9 @@ final class Refusals {
     private static final Set<LinePart> UNRELATED = EnumSet.of(
             LinePart.UNCOILERS,
             LinePart.CREW,
+            LinePart.SHIFTS,
+            LinePart.JOINT_PASSAGE,
+            LinePart.JOINT_BREAK,
             LinePart.REJECT,
             LinePart.PROCESS_PATH,
             LinePart.SCRAP_PER_STOP,

@@ -12,7 +12,11 @@ import runthrough.plant.Shifts.Break;
 import runthrough.plant.Shifts.Shift;
 import runthrough.plant.WorkElement;
 
-/** Whether the people suffice for each work element, and whether the breaks of a shift lie within it, one after another. */
+/**
+ * Whether the people suffice for each work element, and whether the breaks of a shift lie within it, one after another.
+ *
+ * <p>Rules CHECK-26, CHECK-27.
+ */
 final class CrewCheck {
     private final Line line;
     private final CoilChange change;
@@ -78,6 +82,12 @@ final class CrewCheck {
                         "Give breaks that do not overlap.");
             }
             end = Math.max(end, one.end());
+            if (one.crew() > shift.crew()) {
+                messages.warning(
+                        key + ".crew",
+                        people(one.crew()) + "; should be at most the crew of the shift, " + people(shift.crew()),
+                        "Nobody comes for a break: give how many of the shift stay.");
+            }
         }
     }
 

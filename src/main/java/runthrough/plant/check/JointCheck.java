@@ -9,7 +9,11 @@ import runthrough.plant.ProcessSection.JointPassage;
 import runthrough.plant.TravelSpeed;
 import runthrough.plant.WorkElement;
 
-/** Whether a joint can pass through the process as described, and whether travel speeds are given for all joints there may be. */
+/**
+ * Whether a joint can pass through the process as described, and whether travel speeds are given for all joints there may be.
+ *
+ * <p>Rules CHECK-28, CHECK-29, CHECK-31.
+ */
 final class JointCheck {
     private final Line line;
     private final Messages messages;

@@ -8,6 +8,7 @@ import runthrough.plant.Joint;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.WorkElement;
+import runthrough.plant.WorkElement.Occurrence;
 
 /** Whether the times of the work can be drawn, and whether the work adds up to a coil change. */
 final class WorkCheck {
@@ -24,6 +25,11 @@ final class WorkCheck {
     static void check(Line line, Messages messages) {
         WorkCheck check = new WorkCheck(line, messages);
         check.times();
+        check.withoutEffect(LinePart.PREPARE, line.change().prepare());
+        if (line.practice().hasJoiner()) {
+            check.withoutEffect(LinePart.TAIL, line.change().tail());
+            check.withoutEffect(LinePart.JOIN, line.change().join());
+        }
         if (line.practice() instanceof Practice.Rethread rethread) {
             check.rethread(rethread.time());
         } else {
@@ -56,6 +62,26 @@ final class WorkCheck {
             WorkElement element = elements.get(i);
             notBelowZero(
                     list.element(i), " (" + element.name() + ")", element.time().drawn());
+        }
+    }
+
+    /** Rule CHECK-33. */
+    private void withoutEffect(LinePart list, List<WorkElement> elements) {
+        for (int i = 0; i < elements.size(); i++) {
+            WorkElement element = elements.get(i);
+            String path = list.element(i) + "." + element.name();
+            if (element.occurrence() instanceof Occurrence.When when && !isEverDone(element)) {
+                messages.warning(
+                        path + ".when",
+                        when.words() + "; should differ between two coils that follow each other",
+                        "The element is never done: give coils that differ, or leave the element out.");
+            }
+            if (list != LinePart.PREPARE && !element.putDown()) {
+                messages.warning(
+                        path + ".put-down",
+                        "no; has no effect on work on the standing strip",
+                        "Only an element of prepare is ever put down: leave it out.");
+            }
         }
     }
 

@@ -2,11 +2,11 @@ package runthrough.report.described;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
+import runthrough.plant.Difference;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.TravelSpeed;
@@ -118,7 +118,7 @@ public final class WorkTable {
         } else if (occurrence instanceof Occurrence.When when) {
             return "when the "
                     + when.differences().stream()
-                            .map(difference -> difference.name().toLowerCase(Locale.ROOT))
+                            .map(Difference::words)
                             .collect(Collectors.joining(" or the "))
                     + " differs";
         }

@@ -100,11 +100,11 @@ final class Crew {
 
     /** When the clock changes something next; never without shifts. */
     double nextChange() {
-        double soonest = nextBegin();
+        double earliest = nextBegin();
         for (double end : breakEnds) {
-            soonest = Math.min(soonest, end);
+            earliest = Math.min(earliest, end);
         }
-        return soonest;
+        return earliest;
     }
 
     private double nextBegin() {

@@ -3,7 +3,11 @@ package runthrough.simulation.work;
 import java.util.Arrays;
 import java.util.List;
 
-/** How long the strip has stood at a joint without work on it, and what it waited for. Times in seconds. */
+/**
+ * How long the strip has stood at a joint without work on it, and what it waited for. Times in seconds.
+ *
+ * <p>Rules CHANGE-11, CHANGE-14.
+ */
 public final class Waiting {
     /** What the standing strip waits for. */
     enum For {

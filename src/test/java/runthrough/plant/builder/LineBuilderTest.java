@@ -20,6 +20,9 @@ import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
+import runthrough.plant.Shifts;
+import runthrough.plant.Shifts.Break;
+import runthrough.plant.Shifts.Shift;
 import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
 import runthrough.plant.check.CheckedLine;
@@ -44,6 +47,58 @@ class LineBuilderTest {
         LineRefusedException refused = catchThrowableOfType(LineRefusedException.class, line::build);
         assertThat(refused).isNotNull();
         return refused.messages().stream().map(Message::text).toList();
+    }
+
+    @Test
+    void peopleByShiftsAndJointsOnTheirWay_areInTheLine() {
+        Line built = line().shift("early", 28_800, 3, new Break(7200, 1800, 1))
+                .shift("night", 28_800, 2)
+                .jointPassage(0.5, 5, 10)
+                .jointBreak(0.001, 40, Distribution.constant(1200), 30)
+                .scrapPerJoint(1.5)
+                // What is said of the work later leaves the shifts.
+                .prepare(loading().withPeople(2).notToBePutDown())
+                .rejectChance(0.02)
+                .build()
+                .line();
+
+        assertThat(built.change().crew()).isEqualTo(3);
+        assertThat(built.change().shifts().orElseThrow())
+                .isEqualTo(new Shifts(List.of(
+                        new Shift("early", 28_800, 3, List.of(new Break(7200, 1800, 1))),
+                        new Shift("night", 28_800, 2, List.of()))));
+        assertThat(built.change().prepare()).containsExactly(loading().withPeople(2).notToBePutDown());
+        assertThat(built.process().jointPassage()).contains(new ProcessSection.JointPassage(0.5, 5, 10));
+        assertThat(built.process().jointBreak())
+                .contains(new ProcessSection.JointBreak(0.001, 40, Distribution.constant(1200), 30));
+        assertThat(built.process().scrapPerJoint()).isEqualTo(1.5);
+    }
+
+    @Test
+    void aCrewThatIsAlwaysThere_takesThePlaceOfShifts_andTheOtherWayRound() {
+        Shifts shifts = new Shifts(List.of(new Shift("early", 28_800, 2, List.of())));
+        assertThat(line().shifts(shifts).crew(1).build().line().change().shifts())
+                .isEmpty();
+        assertThat(line().crew(4).shifts(shifts).build().line().change().crew()).isEqualTo(2);
+    }
+
+    @Test
+    void shiftsAndJointsOutOfTheirRange_areRefusedWithTheRest() {
+        assertThat(refusals(line().shift("early", 0, 2)
+                        .jointPassage(0, 5, 5)
+                        .jointBreak(1, 40, Distribution.constant(1200), 0)))
+                .containsExactly(
+                        "coil-change.shifts = 0.0; must be more than 0 and finite. Give a value in its range.",
+                        "process.joint-passage = 0.0; must be more than 0 and finite. Give a value in its range.",
+                        "process.joint-break = 1.0; must be 0 or more and below 1. Give a value in its range.");
+    }
+
+    private static WorkElement loading() {
+        return new WorkElement(
+                "load",
+                new WorkElement.WorkTime.Timed(Distribution.constant(90)),
+                new WorkElement.Occurrence.Always(),
+                false);
     }
 
     @Test

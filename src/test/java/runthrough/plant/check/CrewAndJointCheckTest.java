@@ -8,11 +8,13 @@ import static runthrough.plant.LineBuilder.timed;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
+import runthrough.plant.Difference;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.LineBuilder;
@@ -50,6 +52,7 @@ class CrewAndJointCheckTest {
 
     @Test
     void elementForMorePeopleThanTheCrew_isRefused() {
+        // Rule CHECK-26.
         assertThat(found(line().join(timed("fit up", 20), timed("clamp", 60).withPeople(3))))
                 .containsExactly(
                         "error coil-change.join[2].clamp.people = 3 people; must be at most the crew, 2 people."
@@ -83,6 +86,7 @@ class CrewAndJointCheckTest {
 
     @Test
     void breaksMustLieWithinTheirShift() {
+        // Rule CHECK-27.
         // 7.75 h + 0.5 h = 8.25 h in a shift of 8 h.
         assertThat(found(shifts(new Shift("early", 8 * HOUR, 2, List.of(new Break(7.75 * HOUR, 0.5 * HOUR, 1))))))
                 .containsExactly(
@@ -128,16 +132,57 @@ class CrewAndJointCheckTest {
     }
 
     @Test
-    void withCrew_replacesTheShifts() {
-        CoilChange change =
-                shifts(new Shift("early", HOUR, 3, List.of())).build().change();
+    void withCrew_hasAsManyMoreOrFewerInEveryShift() {
+        Break one = new Break(1000, 600, 2);
+        Break all = new Break(2000, 600, 0);
+        CoilChange change = shifts(
+                        new Shift("early", HOUR, 3, List.of(one, all)), new Shift("night", 2 * HOUR, 1, List.of()))
+                .build()
+                .change();
         assertThat(change.crew()).isEqualTo(3);
         assertThat(change.withPreparationTimes(2).shifts()).isPresent();
-        assertThat(change.withCrew(1).shifts()).isEmpty();
+        assertThat(change.withCrew(3)).isEqualTo(change);
+        // One more: 4 and 2; one is away in the first break, all in the second.
+        assertThat(change.withCrew(4).crew()).isEqualTo(4);
+        assertThat(change.withCrew(4).shifts().orElseThrow().list())
+                .containsExactly(
+                        new Shift("early", HOUR, 4, List.of(new Break(1000, 600, 3), all)),
+                        new Shift("night", 2 * HOUR, 2, List.of()));
+        // Two fewer: 1 and, as a shift has somebody, 1.
+        assertThat(change.withCrew(1).shifts().orElseThrow().list())
+                .containsExactly(
+                        new Shift("early", HOUR, 1, List.of(new Break(1000, 600, 0), all)),
+                        new Shift("night", 2 * HOUR, 1, List.of()));
+    }
+
+    @Test
+    void moreThanTheShiftInABreak_isWarnedOf() {
+        // Rule CHECK-27.
+        assertThat(found(shifts(new Shift("early", 8 * HOUR, 2, List.of(new Break(2 * HOUR, HOUR, 3))))))
+                .containsExactly("warning coil-change.shifts[1].breaks[1].crew = 3 people; should be at most the crew of"
+                        + " the shift, 2 people. Nobody comes for a break: give how many of the shift stay.");
+    }
+
+    @Test
+    void elementThatIsNeverDone_andPutDownOnTheStandingStrip_areWarnedOf() {
+        // Rule CHECK-33.
+        WorkElement setUp = new WorkElement(
+                "set up",
+                new WorkElement.WorkTime.Timed(Distribution.constant(60)),
+                new WorkElement.Occurrence.When(Set.of(Difference.WIDTH)),
+                true);
+        assertThat(found(line().join(timed("weld", 60).notToBePutDown(), setUp)))
+                .containsExactly(
+                        "warning coil-change.join[1].weld.put-down = no; has no effect on work on the standing strip."
+                                + " Only an element of prepare is ever put down: leave it out.",
+                        "warning coil-change.join[2].set up.when = width; should differ between two coils that follow"
+                                + " each other. The element is never done: give coils that differ, or leave the element"
+                                + " out.");
     }
 
     @Test
     void jointPassageAtTheProcessSpeedOrFaster_isRefused() {
+        // Rule CHECK-29.
         assertThat(found(passage(1.5, 5, 10)))
                 .containsExactly("error process.joint-passage.speed = 90 m/min; must be less than the process speed, 90"
                         + " m/min. Give a lower speed, or leave the joint passage out.");
@@ -146,6 +191,7 @@ class CrewAndJointCheckTest {
 
     @Test
     void jointPassageLongerThanACoil_isWarnedOf() {
+        // Rule CHECK-29.
         // 300 m + 301 m, and a coil of 600 m.
         assertThat(found(passage(0.5, 300, 301)))
                 .containsExactly(
@@ -157,6 +203,7 @@ class CrewAndJointCheckTest {
 
     @Test
     void jointPassageAndBreakWithRethreading_areRefused() {
+        // Rule CHECK-28.
         LineBuilder line = joints(
                         Optional.of(new JointPassage(0.5, 5, 10)),
                         Optional.of(new JointBreak(0.01, 40, Distribution.constant(600), 30)))
@@ -180,6 +227,7 @@ class CrewAndJointCheckTest {
 
     @Test
     void jointBreaksMakeALineRandom_unlessTheyNeverHappen() {
+        // Rule CHECK-30.
         assertThat(breaking(0.01).build().isDeterministic()).isFalse();
         assertThat(breaking(0).build().isDeterministic()).isTrue();
         assertThatThrownBy(() -> breaking(1)).hasMessage("break chance = 1.0; must be 0 or more and below 1");
@@ -201,6 +249,7 @@ class CrewAndJointCheckTest {
 
     @Test
     void tableOfTravelSpeedsThatTheCoilsLeave_isWarnedOf() {
+        // Rule CHECK-31.
         // The strip is 2 mm thick.
         assertThat(found(weld(0.0025, 0.004)))
                 .containsExactly("warning coil-change.join[1].weld.travel = 2.5 mm to 4 mm of strip; should cover the"
