@@ -1,15 +1,15 @@
 package runthrough.study;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.Line;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.Totals;
+import runthrough.study.cause.NamedCauses;
+import runthrough.study.cause.Reason;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Pool;
 import runthrough.study.statistics.Sample;
@@ -20,7 +20,7 @@ final class Aggregation {
     private final List<Totals> totals = new ArrayList<>();
     private final List<Long> waited = new ArrayList<>();
     private final List<Long> stops = new ArrayList<>();
-    private final Map<Cause, Long> causes = new EnumMap<>(Cause.class);
+    private final NamedCauses causes = new NamedCauses();
     private final ChangePools pools = new ChangePools(0);
 
     private @Nullable Replication first;
@@ -36,10 +36,10 @@ final class Aggregation {
             first = replication;
         }
         totals.add(replication.totals());
-        for (int i = 0; i < statistics.causes().size(); i++) {
-            Optional<Cause> attributedTo = statistics.causes().get(i);
-            attributedTo.ifPresent(cause -> causes.merge(cause, 1L, Long::sum));
-            coils.add(replication.changes().get(i), attributedTo);
+        for (int i = 0; i < statistics.reasons().size(); i++) {
+            Optional<Reason> reason = statistics.reasons().get(i);
+            causes.add(replication.changes().get(i), reason);
+            coils.add(replication.changes().get(i), reason.map(Reason::cause));
         }
         pools.join(statistics.pools());
         waited.add(statistics.waited());
@@ -83,8 +83,8 @@ final class Aggregation {
         return coils;
     }
 
-    Verdict.Causes causes() {
-        return Verdict.Causes.of(causes);
+    NamedCauses causes() {
+        return causes;
     }
 
     /** What the coil changes of all replications were. */

@@ -8,13 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Line;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
+import runthrough.study.cause.Cause;
+import runthrough.study.cause.CauseCounts;
 import runthrough.study.statistics.Interval;
 import runthrough.study.statistics.Wilson;
 
@@ -72,21 +73,13 @@ public final class CoilOutcomes {
 
     /** What came of the coils of kind {@code kind}, from 0. */
     public Tally of(int kind) {
-        return new Tally(
-                changes[kind],
-                slowed[kind],
-                stopped[kind],
-                new Verdict.Causes(
-                        count(Cause.PRACTICE, kind),
-                        count(Cause.PREPARATION, kind),
-                        count(Cause.REFILL, kind),
-                        count(Cause.CAPACITY, kind)),
-                lostMetres[kind]);
+        return new Tally(changes[kind], slowed[kind], stopped[kind], counts(kind), lostMetres[kind]);
     }
 
-    private long count(Cause cause, int kind) {
-        int[] counts = causes.get(cause);
-        return counts == null ? 0 : counts[kind];
+    private CauseCounts counts(int kind) {
+        Map<Cause, Long> counts = new EnumMap<>(Cause.class);
+        causes.forEach((cause, ofKind) -> counts.put(cause, (long) ofKind[kind]));
+        return new CauseCounts(counts);
     }
 
     /**
@@ -168,7 +161,7 @@ public final class CoilOutcomes {
      * @param causes what those that did not run through are attributed to
      * @param lostMetres metres not processed while starved, slowed or recovering from it (m)
      */
-    public record Tally(long changes, long slowed, long stopped, Verdict.Causes causes, double lostMetres) {
+    public record Tally(long changes, long slowed, long stopped, CauseCounts causes, double lostMetres) {
 
         private static final Comparator<Tally> HARDEST_FIRST = Comparator.comparingDouble(
                         (Tally tally) -> -tally.atLeastFailed())
@@ -208,16 +201,11 @@ public final class CoilOutcomes {
         }
 
         private Tally plus(Tally other) {
-            Function<Cause, Long> sum = cause -> causes.count(cause) + other.causes.count(cause);
             return new Tally(
                     changes + other.changes,
                     slowed + other.slowed,
                     stopped + other.stopped,
-                    new Verdict.Causes(
-                            sum.apply(Cause.PRACTICE),
-                            sum.apply(Cause.PREPARATION),
-                            sum.apply(Cause.REFILL),
-                            sum.apply(Cause.CAPACITY)),
+                    causes.plus(other.causes),
                     lostMetres + other.lostMetres);
         }
     }

@@ -12,6 +12,9 @@ import runthrough.plant.Line;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Totals;
+import runthrough.study.cause.Cause;
+import runthrough.study.cause.CauseCounts;
+import runthrough.study.cause.CauseFinder;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Estimators;
 import runthrough.study.statistics.Successes;
@@ -36,7 +39,7 @@ public record Evaluation(boolean chance, List<Tally> replications) {
      * @param causes what its coil changes that did not run through are attributed to
      * @param stops how many starved stops belong to its coil changes
      */
-    public record Tally(Totals totals, Verdict.Causes causes, long stops) {
+    public record Tally(Totals totals, CauseCounts causes, long stops) {
 
         /** What {@code replication} of {@code line} adds up to. */
         public static Tally of(Line line, Replication replication) {
@@ -44,10 +47,10 @@ public record Evaluation(boolean chance, List<Tally> replications) {
             Map<Cause, Long> causes = new EnumMap<>(Cause.class);
             long stops = 0;
             for (ChangeRecord change : replication.changes()) {
-                finder.causeOf(change).ifPresent(cause -> causes.merge(cause, 1L, Long::sum));
+                finder.reasonOf(change).ifPresent(reason -> causes.merge(reason.cause(), 1L, Long::sum));
                 stops += change.starvedStops();
             }
-            return new Tally(replication.totals(), Verdict.Causes.of(causes), stops);
+            return new Tally(replication.totals(), new CauseCounts(causes), stops);
         }
     }
 
@@ -91,15 +94,8 @@ public record Evaluation(boolean chance, List<Tally> replications) {
     }
 
     /** What the coil changes that did not run through are attributed to, in all replications. */
-    public Verdict.Causes causes() {
-        return new Verdict.Causes(
-                causes(Cause.PRACTICE), causes(Cause.PREPARATION), causes(Cause.REFILL), causes(Cause.CAPACITY));
-    }
-
-    private long causes(Cause cause) {
-        return replications.stream()
-                .mapToLong(tally -> tally.causes().count(cause))
-                .sum();
+    public CauseCounts causes() {
+        return replications.stream().map(Tally::causes).reduce(CauseCounts.none(), CauseCounts::plus);
     }
 
     /** Only the first {@code number} replications, or all if there are no more. */

@@ -6,6 +6,8 @@ import java.util.Optional;
 import runthrough.plant.Line;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
+import runthrough.study.cause.CauseFinder;
+import runthrough.study.cause.Reason;
 import runthrough.study.margin.StripMargin;
 
 /**
@@ -13,25 +15,25 @@ import runthrough.study.margin.StripMargin;
  * once; putting them together in order ({@link Aggregation}) is little work.
  *
  * @param replication that it is of
- * @param causes what each of its coil changes is attributed to; empty for those that ran through
+ * @param reasons why each of its coil changes did not run through; empty for those that did
  * @param pools of its coil changes
  * @param waited how many of them waited for preparation
  * @param stops how many starved stops belong to them
  */
 record ReplicationStatistics(
-        Replication replication, List<Optional<Cause>> causes, ChangePools pools, long waited, long stops) {
+        Replication replication, List<Optional<Reason>> reasons, ChangePools pools, long waited, long stops) {
 
     static ReplicationStatistics of(Line line, Replication replication) {
         boolean oneStrip = line.practice().isOneStrip();
         CauseFinder finder = new CauseFinder(line);
         StripMargin spare = new StripMargin(line);
         int changes = replication.changes().size();
-        List<Optional<Cause>> causes = new ArrayList<>(changes);
+        List<Optional<Reason>> reasons = new ArrayList<>(changes);
         ChangePools pools = new ChangePools(changes);
         long waited = 0;
         long stops = 0;
         for (ChangeRecord change : replication.changes()) {
-            causes.add(finder.causeOf(change));
+            reasons.add(finder.reasonOf(change));
             pools.addJoint(change);
             if (!oneStrip) {
                 pools.addStorage(change, spare);
@@ -40,6 +42,6 @@ record ReplicationStatistics(
             stops += change.starvedStops();
         }
         pools.endReplication();
-        return new ReplicationStatistics(replication, causes, pools, waited, stops);
+        return new ReplicationStatistics(replication, reasons, pools, waited, stops);
     }
 }

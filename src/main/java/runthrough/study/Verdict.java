@@ -1,9 +1,9 @@
 package runthrough.study;
 
-import java.util.Comparator;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import runthrough.study.cause.CauseCounts;
+import runthrough.study.cause.NamedCauses;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Summary;
 
@@ -18,6 +18,7 @@ import runthrough.study.statistics.Summary;
  * @param resolution how many coil changes would decide
  * @param changes how many coil changes there were, and what came of them
  * @param causes what those that did not run through are attributed to
+ * @param namedCauses the same by named element, with their starved stops and lost time; most coil changes first
  * @param spare margin or shortfall at the target; empty where entry and process are one strip
  * @param stoppages stops, and what they cost
  * @param output what comes out, and what is lost as scrap
@@ -31,7 +32,8 @@ public record Verdict(
         Estimate shareRunThrough,
         Resolution resolution,
         Changes changes,
-        Causes causes,
+        CauseCounts causes,
+        List<NamedCauses.Count> namedCauses,
         Optional<Spare> spare,
         Stoppages stoppages,
         Output output,
@@ -51,43 +53,6 @@ public record Verdict(
         /** How many did not run through. */
         public long failed() {
             return slowed + stopped;
-        }
-    }
-
-    /**
-     * Coil changes that did not run through, by what they are attributed to.
-     *
-     * @param practice see {@link Cause#PRACTICE}
-     * @param preparation see {@link Cause#PREPARATION}
-     * @param refill see {@link Cause#REFILL}
-     * @param capacity see {@link Cause#CAPACITY}
-     */
-    public record Causes(long practice, long preparation, long refill, long capacity) {
-
-        /** Counts by cause; what is not there counts as none. */
-        static Causes of(Map<Cause, Long> counts) {
-            return new Causes(
-                    counts.getOrDefault(Cause.PRACTICE, 0L),
-                    counts.getOrDefault(Cause.PREPARATION, 0L),
-                    counts.getOrDefault(Cause.REFILL, 0L),
-                    counts.getOrDefault(Cause.CAPACITY, 0L));
-        }
-
-        /** How many are attributed to {@code cause}. */
-        public long count(Cause cause) {
-            return switch (cause) {
-                case PRACTICE -> practice;
-                case PREPARATION -> preparation;
-                case REFILL -> refill;
-                case CAPACITY -> capacity;
-            };
-        }
-
-        /** What most of them are attributed to, in case of a tie the first of {@link Cause}; empty when all ran through. */
-        public Optional<Cause> main() {
-            return Stream.of(Cause.values())
-                    .filter(cause -> count(cause) > 0)
-                    .max(Comparator.comparingLong(this::count).thenComparing(Comparator.reverseOrder()));
         }
     }
 

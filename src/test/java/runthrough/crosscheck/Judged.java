@@ -31,7 +31,7 @@ final class Judged {
         judged.put("marginToSlowing", slows ? margins.metres(change) : Double.NaN);
         judged.put("marginWithoutStop", stores ? margins.metresWithoutStop(change) : Double.NaN);
         Optional<Reason> reason = stores ? new CauseFinder(line).reasonOf(change) : Optional.empty();
-        judged.put("cause", reason.map(found -> found.kind().words()).orElse("null"));
+        judged.put("cause", reason.map(found -> found.cause().words()).orElse("null"));
         judged.put(
                 "causeElement", reason.flatMap(Reason::element).map(this::name).orElse("null"));
         return judged;

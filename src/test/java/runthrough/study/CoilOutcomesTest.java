@@ -16,6 +16,7 @@ import runthrough.plant.SimulationRequest;
 import runthrough.simulation.LineBuilder;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
+import runthrough.study.cause.Cause;
 
 /**
  * Process 1.5 m/s, entry 2.5 m/s, speed changes at once. A joint of 60 s draws 90 m; refilling them at 1 m/s takes 90 s, in
@@ -54,7 +55,7 @@ class CoilOutcomesTest {
         assertThat(outcomes.of(2).changes()).isEqualTo(2);
         assertThat(outcomes.of(0).failed()).isZero();
         assertThat(outcomes.of(1).stopped()).isEqualTo(2);
-        assertThat(outcomes.of(1).causes().main()).contains(Cause.CAPACITY);
+        assertThat(outcomes.of(1).causes().main()).contains(Cause.USUAL_JOINT_TOO_LONG);
         assertThat(outcomes.worst()).contains(1);
         assertThat(outcomes.products())
                 .extracting(product -> product.name().given())
@@ -96,7 +97,7 @@ class CoilOutcomesTest {
 
         assertThat(outcomes.worst()).contains(1);
         assertThat(outcomes.of(1).stopped()).isEqualTo(3);
-        assertThat(outcomes.of(1).causes().refill()).isEqualTo(3);
+        assertThat(outcomes.of(1).causes().count(Cause.ACCUMULATOR_NOT_FULL)).isEqualTo(3);
         assertThat(outcomes.of(0).failed() + outcomes.of(2).failed()).isZero();
     }
 
@@ -111,13 +112,13 @@ class CoilOutcomesTest {
         CoilOutcomes outcomes = new CoilOutcomes(new LineBuilder()
                 .coilSource(new CoilSource.Schedule(List.of(coil, coil, coil)))
                 .build());
-        outcomes.add(change(0, Outcome.STOPPED, 100), Optional.of(Cause.CAPACITY));
+        outcomes.add(change(0, Outcome.STOPPED, 100), Optional.of(Cause.USUAL_JOINT_TOO_LONG));
         for (int i = 0; i < 20; i++) {
             boolean fails = i < 12;
             for (int kind = 1; kind <= 2; kind++) {
                 outcomes.add(
                         change(kind, fails ? Outcome.SLOWED : Outcome.RAN_THROUGH, fails ? kind : 0),
-                        fails ? Optional.of(Cause.REFILL) : Optional.empty());
+                        fails ? Optional.of(Cause.ACCUMULATOR_NOT_FULL) : Optional.empty());
             }
         }
 

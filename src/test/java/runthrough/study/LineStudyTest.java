@@ -23,6 +23,7 @@ import runthrough.plant.WorkElement;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.Outcome;
+import runthrough.study.cause.Cause;
 import runthrough.study.margin.StripMargin;
 
 /** Whole studies of simulated lines, see {@link HandMade} for the line of round numbers. */
@@ -110,7 +111,8 @@ class LineStudyTest {
         Verdict verdict = run(HandMade.request(RANDOM, 50, 10));
 
         assertThat(verdict.answer()).isEqualTo(TargetStatus.MISSES);
-        assertThat(verdict.causes().capacity()).isEqualTo(verdict.changes().failed());
+        assertThat(verdict.causes().count(Cause.USUAL_JOINT_TOO_LONG))
+                .isEqualTo(verdict.changes().failed());
     }
 
     @Test
@@ -119,7 +121,8 @@ class LineStudyTest {
         Verdict verdict = run(HandMade.request(varied(1, List.of(timed("load", 60)), 30, 1000), 50, 4));
 
         assertThat(verdict.changes().stopped()).isEqualTo(verdict.changes().total());
-        assertThat(verdict.causes().preparation()).isEqualTo(verdict.changes().failed());
+        assertThat(verdict.causes().count(Cause.WAITING_FOR_PREPARATION))
+                .isEqualTo(verdict.changes().failed());
         assertThat(verdict.joint().shareWaiting().mean()).isEqualTo(1);
         assertThat(verdict.joint().waiting().p50()).isCloseTo(60, within(1e-9));
     }
@@ -132,8 +135,9 @@ class LineStudyTest {
         Verdict verdict = run(HandMade.request(varied(2, List.of(), 40, 60), 50, 4));
 
         assertThat(verdict.changes().stopped()).isPositive();
-        assertThat(verdict.causes().main()).contains(Cause.REFILL);
-        assertThat(verdict.causes().refill()).isEqualTo(verdict.changes().failed());
+        assertThat(verdict.causes().main()).contains(Cause.ACCUMULATOR_NOT_FULL);
+        assertThat(verdict.causes().count(Cause.ACCUMULATOR_NOT_FULL))
+                .isEqualTo(verdict.changes().failed());
         assertThat(verdict.storage().orElseThrow().shareRefilled().mean()).isLessThan(0.5);
     }
 

@@ -9,6 +9,7 @@ import static runthrough.simulation.records.Outcome.STOPPED;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
@@ -19,6 +20,8 @@ import runthrough.plant.Practice;
 import runthrough.plant.SimulationRequest;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
+import runthrough.study.cause.Cause;
+import runthrough.study.cause.CauseCounts;
 import runthrough.study.statistics.Interval;
 import runthrough.study.statistics.Wilson;
 
@@ -67,10 +70,25 @@ class RunThroughStudyTest {
 
     @Test
     void causesAreCounted() {
-        assertThat(verdict.causes()).isEqualTo(new Verdict.Causes(0, 1, 1, 1));
-        assertThat(verdict.causes().main()).contains(Cause.PREPARATION);
-        assertThat(new Verdict.Causes(0, 1, 3, 2).main()).contains(Cause.REFILL);
-        assertThat(new Verdict.Causes(0, 0, 0, 0).main()).isEmpty();
+        assertThat(verdict.causes())
+                .isEqualTo(new CauseCounts(Map.of(
+                        Cause.WAITING_FOR_PREPARATION,
+                        1L,
+                        Cause.ACCUMULATOR_NOT_FULL,
+                        1L,
+                        Cause.USUAL_JOINT_TOO_LONG,
+                        1L)));
+        assertThat(verdict.causes().main()).contains(Cause.WAITING_FOR_PREPARATION);
+        assertThat(new CauseCounts(Map.of(
+                                Cause.WAITING_FOR_PREPARATION,
+                                1L,
+                                Cause.ACCUMULATOR_NOT_FULL,
+                                3L,
+                                Cause.USUAL_JOINT_TOO_LONG,
+                                2L))
+                        .main())
+                .contains(Cause.ACCUMULATOR_NOT_FULL);
+        assertThat(CauseCounts.none().main()).isEmpty();
     }
 
     @Test

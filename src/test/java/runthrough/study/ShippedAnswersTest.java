@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import runthrough.plant.SimulationRequest;
 import runthrough.scenario.ScenarioReader;
 import runthrough.scenario.ScenarioReading;
+import runthrough.study.cause.Cause;
 
 /** The answers that the comments of the shipped scenarios promise. */
 class ShippedAnswersTest {
@@ -24,14 +25,14 @@ class ShippedAnswersTest {
     // Shares in percent of coil changes, as rounded in the comments; stops per 8 h; main cause.
     @ParameterizedTest
     @CsvSource({
-        "tube-line,        MISSES,    97.6, 0.7, CAPACITY",
-        "tube-line-measured,MEETS,    95.9, 1.2, CAPACITY",
+        "tube-line,        MISSES,    97.6, 0.7, USUAL_JOINT_TOO_LONG",
+        "tube-line-measured,MEETS,    95.9, 1.2, USUAL_JOINT_TOO_LONG",
         "stamping-rethread,MISSES,    0,    6.5, PRACTICE",
-        "stamping-joiner,  UNDECIDED, 89,   0.3, CAPACITY",
-        "tube-spiral,      MEETS,     99.4, 0.2, CAPACITY",
-        "roll-former,      MISSES,    60,   3.2, PREPARATION",
+        "stamping-joiner,  UNDECIDED, 89,   0.3, USUAL_JOINT_TOO_LONG",
+        "tube-spiral,      MEETS,     99.4, 0.2, USUAL_JOINT_TOO_LONG",
+        "roll-former,      MISSES,    60,   3.2, WAITING_FOR_PREPARATION",
         "coating-line,     MEETS,     99.95,0,   CAPACITY",
-        "slitter,          MISSES,    87,   8.5, CAPACITY",
+        "slitter,          MISSES,    87,   8.5, USUAL_JOINT_TOO_LONG",
         "perforating-line, MISSES,    0,    9.2, PRACTICE"
     })
     void theAnswerIsTheOneThatTheCommentsPromise(

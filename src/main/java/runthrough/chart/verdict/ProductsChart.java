@@ -18,9 +18,9 @@ import runthrough.chart.ChartStyle;
 import runthrough.chart.ChartUnits;
 import runthrough.chart.Palette;
 import runthrough.quantity.Kind;
-import runthrough.study.Cause;
 import runthrough.study.CoilOutcomes;
 import runthrough.study.CoilOutcomes.Product;
+import runthrough.study.cause.Cause;
 
 /** Which products stop the line: for each the share of its coil changes that did not run through, by what it is attributed to. */
 final class ProductsChart {
@@ -98,7 +98,7 @@ final class ProductsChart {
                 renderer.setSeriesOutlinePaint(data.getSeriesCount(), Palette.EDGE);
                 renderer.setSeriesOutlineStroke(data.getSeriesCount(), Palette.HAIR);
                 data.addSeries(series);
-                legend.add(ChartStyle.box(label(cause), colour(cause)));
+                legend.add(ChartStyle.box(cause.words(), colour(cause)));
             }
         }
         plot.setDataset(data);
@@ -107,19 +107,12 @@ final class ProductsChart {
 
     private static Color colour(Cause cause) {
         return switch (cause) {
-            case PRACTICE -> Palette.OTHER;
-            case PREPARATION -> Palette.SLOWED;
-            case REFILL -> Palette.PREPARE;
-            case CAPACITY -> Palette.SHORT;
-        };
-    }
-
-    private static String label(Cause cause) {
-        return switch (cause) {
-            case PRACTICE -> "entry and process are one strip";
-            case PREPARATION -> "the next coil was not ready";
-            case REFILL -> "the accumulator was not full";
-            case CAPACITY -> "a full accumulator would not have lasted";
+            case PRACTICE, NOT_THE_JOINT -> Palette.OTHER;
+            case WAITING_FOR_PREPARATION, BOTH_WAITS -> Palette.SLOWED;
+            case WAITING_FOR_PEOPLE -> Palette.TAIL;
+            case ACCUMULATOR_NOT_FULL -> Palette.PREPARE;
+            case JOINT_MADE_AGAIN, OCCASIONAL_ELEMENT -> Palette.JOIN;
+            case ELEMENT_TOOK_LONG, SEVERAL_TOGETHER, USUAL_JOINT_TOO_LONG -> Palette.SHORT;
         };
     }
 

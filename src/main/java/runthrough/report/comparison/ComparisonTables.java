@@ -9,7 +9,7 @@ import runthrough.quantity.UnitSystem;
 import runthrough.report.Table;
 import runthrough.report.Texts;
 import runthrough.report.write.CsvWriter;
-import runthrough.study.Cause;
+import runthrough.study.cause.Cause;
 import runthrough.study.comparison.Compared;
 import runthrough.study.comparison.Comparison;
 import runthrough.study.comparison.ComparisonMeasure;

@@ -9,7 +9,7 @@ import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
 import runthrough.quantity.Numbers;
 import runthrough.report.StudyWords;
-import runthrough.study.Cause;
+import runthrough.study.cause.Cause;
 import runthrough.study.limits.CountLimit;
 import runthrough.study.limits.Limits;
 import runthrough.study.limits.LineLimit;
@@ -204,18 +204,9 @@ record LimitWords(Limits limits, StudyWords words) {
     static Optional<String> limitingFactor(LineLimit limit) {
         return limit.beyond()
                 .flatMap(causes -> causes.main())
-                .map(LimitWords::limitingFactor)
+                .map(Cause::words)
                 .or(() ->
                         limit.neighbour().flatMap(near -> near.limitingFactor()).map(LimitWords::limitingFactor));
-    }
-
-    private static String limitingFactor(Cause cause) {
-        return switch (cause) {
-            case PRACTICE -> "practice";
-            case PREPARATION -> "preparation";
-            case REFILL -> "refill";
-            case CAPACITY -> "capacity";
-        };
     }
 
     private static String limitingFactor(Limit limit) {

@@ -19,7 +19,6 @@ import runthrough.report.Subject;
 import runthrough.report.Texts;
 import runthrough.report.described.InputTables;
 import runthrough.report.write.CsvWriter;
-import runthrough.study.Cause;
 import runthrough.study.TargetStatus;
 import runthrough.study.map.MapAxis;
 import runthrough.study.map.MapPoint;
@@ -189,17 +188,8 @@ public final class MapAnswer {
 
     private String cause() {
         return map.causeMissedByClosedForms()
-                .map(cause -> " There " + cause(cause) + " is what fails most.")
+                .map(cause -> " There most fail by this cause: " + cause.words() + ".")
                 .orElse("");
-    }
-
-    private static String cause(Cause cause) {
-        return switch (cause) {
-            case PREPARATION -> "the next coil not being ready";
-            case REFILL -> "an accumulator not full again";
-            case CAPACITY -> "a full accumulator not lasting";
-            case PRACTICE -> "the practice itself";
-        };
     }
 
     private String notPossible() {

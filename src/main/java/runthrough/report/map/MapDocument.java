@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import runthrough.handcalc.Limit;
 import runthrough.report.JsonShape;
-import runthrough.study.Cause;
+import runthrough.study.cause.Cause;
 import runthrough.study.map.MapAxis;
 import runthrough.study.map.MapPoint;
 import runthrough.study.map.ShareMap;

@@ -7,8 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import java.util.zip.CRC32;
-import runthrough.study.Verdict;
+import runthrough.study.cause.Cause;
+import runthrough.study.cause.CauseCounts;
 import runthrough.study.map.ClosedFormPoint;
 import runthrough.study.map.MapPoint;
 import runthrough.study.statistics.Estimate;
@@ -17,7 +20,7 @@ import runthrough.study.statistics.Interval;
 /** A point of a map as a line of text: every number in full, so that it is read back exactly, and a check sum at the end. */
 final class MapLine {
     private static final String NONE = "-";
-    private static final int FIELDS = 16;
+    private static final int FIELDS = 13;
     private static final int REFUSED_FIELDS = 3;
 
     private MapLine() {}
@@ -46,10 +49,7 @@ final class MapLine {
                 interval.map(ends -> Double.toString(ends.low())).orElse(NONE),
                 interval.map(ends -> Double.toString(ends.high())).orElse(NONE),
                 interval.map(ends -> ends.method().name()).orElse(NONE),
-                Long.toString(found.causes().practice()),
-                Long.toString(found.causes().preparation()),
-                Long.toString(found.causes().refill()),
-                Long.toString(found.causes().capacity()),
+                causes(found.causes()),
                 Double.toString(found.closedForm().capacity()),
                 Double.toString(found.closedForm().refill()),
                 Double.toString(found.closedForm().preparation())));
@@ -93,15 +93,25 @@ final class MapLine {
                                 ? OptionalDouble.empty()
                                 : OptionalDouble.of(Double.parseDouble(fields[5])),
                         interval),
-                new Verdict.Causes(
-                        Long.parseLong(fields[9]),
-                        Long.parseLong(fields[10]),
-                        Long.parseLong(fields[11]),
-                        Long.parseLong(fields[12])),
+                causes(fields[9]),
                 new ClosedFormPoint(
-                        Double.parseDouble(fields[13]),
-                        Double.parseDouble(fields[14]),
-                        Double.parseDouble(fields[15])));
+                        Double.parseDouble(fields[10]),
+                        Double.parseDouble(fields[11]),
+                        Double.parseDouble(fields[12])));
+    }
+
+    /** The counts in the order of the causes. */
+    private static String causes(CauseCounts counts) {
+        return Stream.of(Cause.values())
+                .map(cause -> Long.toString(counts.count(cause)))
+                .collect(Collectors.joining(","));
+    }
+
+    private static CauseCounts causes(String field) {
+        String[] counts = field.split(",", -1);
+        return new CauseCounts(Stream.of(Cause.values())
+                .filter(cause -> Long.parseLong(counts[cause.ordinal()]) > 0)
+                .collect(Collectors.toMap(cause -> cause, cause -> Long.parseLong(counts[cause.ordinal()]))));
     }
 
     private static String checkSum(String text) {

@@ -11,7 +11,7 @@ import runthrough.report.Table;
 import runthrough.report.TableMaker;
 import runthrough.report.Texts;
 import runthrough.report.Value;
-import runthrough.study.Cause;
+import runthrough.study.cause.Cause;
 import runthrough.study.sizing.Remedy;
 import runthrough.study.sizing.Sizing;
 
@@ -26,7 +26,7 @@ record Remedies(Sizing.NoneEnough none, Texts texts) {
 
     /** Why, in a sentence. */
     String reason() {
-        String why = none.cause() == Cause.PREPARATION
+        String why = none.cause() == Cause.WAITING_FOR_PREPARATION
                 ? "joints wait for their coils to be prepared, longer than the entry can make up for"
                 : "between coil changes the entry cannot bring back what a joint takes";
         return "However large the accumulator, it runs empty in the long run: " + why + ". After each coil change "

@@ -5,7 +5,7 @@ import runthrough.plant.StorageForm;
 import runthrough.plant.StorageForm.Adjustable;
 import runthrough.quantity.Kind;
 import runthrough.report.JsonShape;
-import runthrough.study.Cause;
+import runthrough.study.cause.Cause;
 import runthrough.study.sizing.Remedy;
 import runthrough.study.sizing.Size;
 import runthrough.study.sizing.Sizing;

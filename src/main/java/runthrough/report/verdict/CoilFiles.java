@@ -13,9 +13,9 @@ import runthrough.quantity.Unit;
 import runthrough.quantity.Units;
 import runthrough.report.write.CsvWriter;
 import runthrough.report.write.Outlet;
-import runthrough.study.Cause;
 import runthrough.study.CoilOutcomes;
 import runthrough.study.CoilOutcomes.Tally;
+import runthrough.study.cause.Cause;
 
 /** Two CSV files of a verdict: what came of the coil changes by product, and by coil. */
 final class CoilFiles {
@@ -103,7 +103,7 @@ final class CoilFiles {
         List<String> header = new ArrayList<>(List.of(
                 "coil changes", "ran through", "slowed", "stopped", "share run through", "share low", "share high"));
         for (Cause cause : Cause.values()) {
-            header.add("for " + CoilTexts.named(cause));
+            header.add("for " + cause.words());
         }
         header.add("strip not run (" + length.symbol() + ")");
         return header;

@@ -14,10 +14,10 @@ import runthrough.report.Table;
 import runthrough.report.TableMaker;
 import runthrough.report.Texts;
 import runthrough.report.Value;
-import runthrough.study.Cause;
 import runthrough.study.CoilOutcomes;
 import runthrough.study.CoilOutcomes.Product;
 import runthrough.study.CoilOutcomes.Tally;
+import runthrough.study.cause.Cause;
 
 /** Which products stop the line, and which coil is the worst and why, in words and tables. */
 final class CoilTexts {
@@ -77,9 +77,13 @@ final class CoilTexts {
                 .main()
                 .map(cause -> switch (cause) {
                     case PRACTICE -> "Every change stops the process: entry and process are one strip.";
-                    case PREPARATION -> preparation(hand);
-                    case REFILL -> refill(kind, hand);
-                    case CAPACITY -> capacity(kind, hand);
+                    case WAITING_FOR_PREPARATION, BOTH_WAITS -> preparation(hand);
+                    case WAITING_FOR_PEOPLE -> "The joint waited for people.";
+                    case ACCUMULATOR_NOT_FULL -> refill(kind, hand);
+                    case NOT_THE_JOINT -> "The joint took no longer than a full accumulator bears.";
+                    case JOINT_MADE_AGAIN -> "The joint was made again.";
+                    case OCCASIONAL_ELEMENT, ELEMENT_TOOK_LONG, SEVERAL_TOGETHER, USUAL_JOINT_TOO_LONG ->
+                        capacity(kind, hand);
                 })
                 .orElse("It always ran through.");
     }
@@ -160,22 +164,12 @@ final class CoilTexts {
                 .count("Stopped", row -> row.tally().stopped())
                 .pageWords(
                         "Root cause",
-                        row -> row.tally().causes().main().map(CoilTexts::named).orElse(""))
+                        row -> row.tally().causes().main().map(Cause::words).orElse(""))
                 .number(
                         "Strip not run",
                         texts.notation(Kind.LENGTH),
                         row -> row.tally().lostMetres())
                 .of(rows)
                 .in(Table.Seen.PAGE);
-    }
-
-    /** A cause in a word. */
-    static String named(Cause cause) {
-        return switch (cause) {
-            case PRACTICE -> "practice";
-            case PREPARATION -> "preparation";
-            case REFILL -> "refill";
-            case CAPACITY -> "capacity";
-        };
     }
 }

@@ -14,9 +14,9 @@ import runthrough.plant.Line;
 import runthrough.report.Texts;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
-import runthrough.study.Cause;
 import runthrough.study.TargetStatus;
 import runthrough.study.Verdict;
+import runthrough.study.cause.Cause;
 
 /** The limiting factor, the margin or shortfall, and what to change, in sentences. */
 final class Diagnosis {
@@ -92,9 +92,9 @@ final class Diagnosis {
         boolean missing = verdict.spare().map(spare -> spare.metres() < 0).orElse(false);
         forRejects().ifPresent(changes::add);
         Cause main = verdict.causes().main().orElse(limitingFactor());
-        if (main == Cause.PREPARATION) {
+        if (main == Cause.WAITING_FOR_PREPARATION) {
             changes.addAll(forPreparation());
-        } else if (main == Cause.REFILL) {
+        } else if (main == Cause.ACCUMULATOR_NOT_FULL) {
             changes.addAll(forRefill());
         }
         if (missing) {
@@ -175,7 +175,11 @@ final class Diagnosis {
     }
 
     private Cause limitingFactor() {
-        return hand.limitingFactor().map(limit -> Cause.valueOf(limit.name())).orElse(Cause.CAPACITY);
+        return hand.limitingFactor()
+                .flatMap(limit -> Stream.of(Cause.values())
+                        .filter(cause -> cause.limit().equals(Optional.of(limit)))
+                        .findFirst())
+                .orElse(Cause.USUAL_JOINT_TOO_LONG);
     }
 
     private static String named(Limit limit) {
@@ -189,9 +193,16 @@ final class Diagnosis {
     private static String did(Cause cause) {
         return switch (cause) {
             case PRACTICE -> "stopped by the practice";
-            case PREPARATION -> "waited for preparation";
-            case REFILL -> "began with an accumulator not full";
-            case CAPACITY -> "took more than a full accumulator gives";
+            case WAITING_FOR_PREPARATION -> "waited for preparation";
+            case WAITING_FOR_PEOPLE -> "waited for people";
+            case ACCUMULATOR_NOT_FULL -> "began with an accumulator not full";
+            case NOT_THE_JOINT -> "failed for another reason than the joint";
+            case JOINT_MADE_AGAIN -> "had the joint made again";
+            case OCCASIONAL_ELEMENT -> "had an occasional element";
+            case ELEMENT_TOOK_LONG -> "had an element that took long";
+            case BOTH_WAITS -> "waited for preparation and people";
+            case SEVERAL_TOGETHER -> "had several of these together";
+            case USUAL_JOINT_TOO_LONG -> "took longer than a full accumulator bears, as a usual joint does";
         };
     }
 }

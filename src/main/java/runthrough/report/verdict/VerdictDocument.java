@@ -1,5 +1,6 @@
 package runthrough.report.verdict;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import runthrough.handcalc.CoherentUnits;
@@ -13,10 +14,13 @@ import runthrough.handcalc.Term;
 import runthrough.quantity.Unit;
 import runthrough.quantity.UnitSystem;
 import runthrough.report.JsonShape;
-import runthrough.study.Cause;
 import runthrough.study.CoilOutcomes;
 import runthrough.study.TargetStatus;
 import runthrough.study.Verdict;
+import runthrough.study.cause.Cause;
+import runthrough.study.cause.CauseCounts;
+import runthrough.study.cause.NamedCauses;
+import runthrough.study.cause.Reason;
 import runthrough.study.statistics.RelativeHalfWidth;
 import runthrough.study.statistics.Summary;
 
@@ -62,13 +66,37 @@ final class VerdictDocument {
             .count("slowed", "The process ran slower on a low level.", Verdict.Changes::slowed)
             .count("stopped", "The process stopped, starved.", Verdict.Changes::stopped);
 
-    private static final JsonShape<Verdict.Causes> CAUSES = JsonShape.<Verdict.Causes>named("causes")
-            .count("practice", "Entry and process are one strip.", Verdict.Causes::practice)
-            .count("preparation", "The joint waited for the next coil to be prepared.", Verdict.Causes::preparation)
-            .count("refill", "The accumulator was not full when the change began.", Verdict.Causes::refill)
-            .count("capacity", "A full accumulator would not have lasted.", Verdict.Causes::capacity)
-            .optionalWord(
-                    "main", "The root cause of most; null when all ran through.", Cause.class, Verdict.Causes::main);
+    private static final JsonShape<CauseCounts> CAUSES = causes();
+
+    private static JsonShape<CauseCounts> causes() {
+        JsonShape<CauseCounts> shape = JsonShape.named("causes");
+        for (Cause cause : Cause.values()) {
+            shape = shape.count(
+                    cause.name().toLowerCase(Locale.ROOT),
+                    "Coil changes that did not run through because of this: " + cause.words() + ".",
+                    counts -> counts.count(cause));
+        }
+        return shape.optionalWord(
+                "main", "The cause of most; null when all ran through.", Cause.class, CauseCounts::main);
+    }
+
+    private static final JsonShape<NamedCauses.Count> NAMED_CAUSE = JsonShape.<NamedCauses.Count>named("named_cause")
+            .word(
+                    "cause",
+                    "What would have let them run through.",
+                    Cause.class,
+                    count -> count.reason().cause())
+            .optionalText(
+                    "element",
+                    "The work element that it is named by, as list/name; null where it is named by none.",
+                    count -> count.reason().element().map(VerdictDocument::element))
+            .count("coil_changes", "Coil changes that did not run through because of it.", NamedCauses.Count::changes)
+            .count("starved_stops", "Starved stops that belong to them.", NamedCauses.Count::starvedStops)
+            .number("lost_time_s", "Lost time of them.", NamedCauses.Count::lostTime);
+
+    private static String element(Reason.Element element) {
+        return element.list().name().toLowerCase(Locale.ROOT) + "/" + element.name();
+    }
 
     private static final JsonShape<Verdict.Spare> MARGIN = JsonShape.<Verdict.Spare>named("margin")
             .optionalNumber("strip_m", "Strip above the stop level.", margin -> known(margin.metres()))
@@ -301,7 +329,12 @@ final class VerdictDocument {
                     Verdict::shareRunThrough)
             .in("resolution", "How many coil changes it takes to decide.", RESOLUTION, Verdict::resolution)
             .in("coil_changes", "Coil changes of all replications, by what came of them.", CHANGES, Verdict::changes)
-            .in("causes", "Coil changes that did not run through, by root cause.", CAUSES, Verdict::causes)
+            .in("causes", "Coil changes that did not run through, by cause.", CAUSES, Verdict::causes)
+            .list(
+                    "named_causes",
+                    "The same by cause and named work element, those of most coil changes first.",
+                    NAMED_CAUSE,
+                    Verdict::namedCauses)
             .optional(
                     "margin_at_target",
                     "What all but the share 1 - target of coil changes have as margin; negative for a shortfall; null where"

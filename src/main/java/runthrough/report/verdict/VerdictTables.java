@@ -12,8 +12,8 @@ import runthrough.report.Table;
 import runthrough.report.TableMaker;
 import runthrough.report.Texts;
 import runthrough.report.Value;
-import runthrough.study.Cause;
 import runthrough.study.Verdict;
+import runthrough.study.cause.Cause;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Summary;
 
@@ -45,7 +45,7 @@ final class VerdictTables {
         for (Cause cause : Cause.values()) {
             if (verdict.causes().count(cause) > 0) {
                 rows.add(new Outcome(
-                        "Root cause: " + because(cause), verdict.causes().count(cause)));
+                        "Root cause: " + cause.words(), verdict.causes().count(cause)));
             }
         }
         rows.add(new Outcome("All", changes.total()));
@@ -55,15 +55,6 @@ final class VerdictTables {
                 .number("Share", Notation.SHARE, row -> (double) row.count() / changes.total())
                 .of(rows)
                 .in(Table.Seen.PAGE);
-    }
-
-    private static String because(Cause cause) {
-        return switch (cause) {
-            case PRACTICE -> "entry and process are one strip";
-            case PREPARATION -> "the joint waited for preparation";
-            case REFILL -> "the accumulator was not full at the start";
-            case CAPACITY -> "a full accumulator would not have lasted";
-        };
     }
 
     private record Mean(String name, Value value) {}

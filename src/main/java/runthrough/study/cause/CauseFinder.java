@@ -9,9 +9,9 @@ import runthrough.plant.Line;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
 import runthrough.simulation.records.WorkDone;
 import runthrough.simulation.records.WorkRecord.WorkList;
-import runthrough.study.cause.Reason.Kind;
 import runthrough.study.margin.StripMargin;
 
 /**
@@ -27,7 +27,7 @@ public final class CauseFinder {
     private final double capacity;
     private final double slack;
 
-    /** Causes of coil changes of {@code line}, which must have an accumulator. */
+    /** Causes of coil changes of {@code line}. */
     public CauseFinder(Line line) {
         this.line = line;
         margins = new StripMargin(line);
@@ -37,7 +37,10 @@ public final class CauseFinder {
 
     /** Why {@code change} did not run through; empty where it did. */
     public Optional<Reason> reasonOf(ChangeRecord change) {
-        return change.work().map(work -> find(change, work));
+        if (change.outcome() == Outcome.RAN_THROUGH) {
+            return Optional.empty();
+        }
+        return Optional.of(change.work().map(work -> find(change, work)).orElse(Reason.of(Cause.PRACTICE)));
     }
 
     private Reason find(ChangeRecord change, WorkDone work) {
@@ -46,17 +49,17 @@ public final class CauseFinder {
         double fromFull = margin + capacity - change.levelAtStart();
         if (!isEnough(margin)) {
             if (isEnough(margin + speed * change.waitingForPreparation())) {
-                return Reason.of(Kind.WAITING_FOR_PREPARATION, WorkList.PREPARE, longestAwaited(work));
+                return Reason.of(Cause.WAITING_FOR_PREPARATION, longestAwaited(work));
             }
             if (isEnough(margin + speed * change.waitingForPeople())) {
-                return Reason.of(Kind.WAITING_FOR_PEOPLE);
+                return Reason.of(Cause.WAITING_FOR_PEOPLE);
             }
             if (change.levelAtStart() < capacity && isEnough(fromFull)) {
-                return Reason.of(Kind.ACCUMULATOR_NOT_FULL);
+                return Reason.of(Cause.ACCUMULATOR_NOT_FULL);
             }
         }
         if (isEnough(fromFull)) {
-            return Reason.of(Kind.NOT_THE_JOINT);
+            return Reason.of(Cause.NOT_THE_JOINT);
         }
         return inTheJoint(change, work, fromFull);
     }
@@ -65,7 +68,7 @@ public final class CauseFinder {
         return metres >= -slack;
     }
 
-    private static int longestAwaited(WorkDone work) {
+    private Reason.Element longestAwaited(WorkDone work) {
         List<Double> waited = work.waitingByElement();
         int longest = 0;
         for (int i = 1; i < waited.size(); i++) {
@@ -73,7 +76,8 @@ public final class CauseFinder {
                 longest = i;
             }
         }
-        return longest;
+        return new Reason.Element(
+                WorkList.PREPARE, longest, line.change().prepare().get(longest).name());
     }
 
     private Reason inTheJoint(ChangeRecord change, WorkDone work, double fromFull) {
@@ -90,19 +94,19 @@ public final class CauseFinder {
         }
         boolean isTogether = isEnough(fromFull + change.ratedSpeed() * together);
         return largest.map(Item::reason)
-                .orElse(Reason.of(isTogether ? Kind.SEVERAL_TOGETHER : Kind.USUAL_JOINT_TOO_LONG));
+                .orElse(Reason.of(isTogether ? Cause.SEVERAL_TOGETHER : Cause.USUAL_JOINT_TOO_LONG));
     }
 
     /** What could be taken out of the joint, in the order in which equal ones are named. */
     private List<Item> removable(ChangeRecord change, WorkDone work) {
         Joint joint = Joint.between(coil(change.tailCoil()), coil(change.headCoil()));
         List<Item> items = new ArrayList<>();
-        items.add(new Item(Reason.of(Kind.JOINT_MADE_AGAIN), work.afterFirstPass()));
+        items.add(new Item(Reason.of(Cause.JOINT_MADE_AGAIN), work.afterFirstPass()));
         occasional(WorkList.TAIL, line.change().tail(), work.tail(), items);
         occasional(WorkList.JOIN, line.change().join(), work.join(), items);
         regular(WorkList.TAIL, line.change().tail(), work.tail(), joint, items);
         regular(WorkList.JOIN, line.change().join(), work.join(), joint, items);
-        items.add(new Item(Reason.of(Kind.BOTH_WAITS), change.waiting()));
+        items.add(new Item(Reason.of(Cause.BOTH_WAITS), change.waiting()));
         return items;
     }
 
@@ -113,7 +117,7 @@ public final class CauseFinder {
     private static void occasional(WorkList list, List<WorkElement> elements, List<Double> took, List<Item> items) {
         for (int i = 0; i < elements.size(); i++) {
             if (!isRegular(elements.get(i)) && !took.get(i).isNaN()) {
-                items.add(new Item(Reason.of(Kind.OCCASIONAL_ELEMENT, list, i), took.get(i)));
+                items.add(new Item(Reason.of(Cause.OCCASIONAL_ELEMENT, element(list, i, elements)), took.get(i)));
             }
         }
     }
@@ -123,9 +127,14 @@ public final class CauseFinder {
         for (int i = 0; i < elements.size(); i++) {
             if (isRegular(elements.get(i)) && !took.get(i).isNaN()) {
                 double longer = took.get(i) - elements.get(i).medianDuration(joint);
-                items.add(new Item(Reason.of(Kind.ELEMENT_TOOK_LONG, list, i), Math.max(0, longer)));
+                items.add(
+                        new Item(Reason.of(Cause.ELEMENT_TOOK_LONG, element(list, i, elements)), Math.max(0, longer)));
             }
         }
+    }
+
+    private static Reason.Element element(WorkList list, int place, List<WorkElement> elements) {
+        return new Reason.Element(list, place, elements.get(place).name());
     }
 
     private static boolean isRegular(WorkElement element) {

@@ -6,7 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import runthrough.plant.Alternative;
 import runthrough.study.TargetStatus;
-import runthrough.study.Verdict;
+import runthrough.study.cause.CauseCounts;
 import runthrough.study.statistics.Difference;
 import runthrough.study.statistics.Estimate;
 
@@ -27,7 +27,7 @@ public record Compared(
         boolean chance,
         TargetStatus answer,
         long changes,
-        Verdict.Causes causes,
+        CauseCounts causes,
         long stripBreaks,
         Map<ComparisonMeasure, Figure> figures,
         Map<ComparisonMeasure, Figure> yearly) {

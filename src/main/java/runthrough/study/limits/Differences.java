@@ -8,8 +8,8 @@ import runthrough.handcalc.Limit;
 import runthrough.plant.CoilChange;
 import runthrough.plant.Line;
 import runthrough.plant.WorkElement.Occurrence;
-import runthrough.study.Cause;
-import runthrough.study.Verdict;
+import runthrough.study.cause.Cause;
+import runthrough.study.cause.CauseCounts;
 import runthrough.study.limits.LineLimit.Difference;
 
 /** Why simulation and closed form do not give the same limit: what is in the line that the closed form leaves out. */
@@ -21,10 +21,9 @@ final class Differences {
      * The differences, the weightiest first: what the failures just beyond the limit are attributed to, when that is not what the
      * closed form found limiting; then chance, which widens everything; then the rest.
      */
-    static List<Difference> of(
-            Line line, double target, Optional<Limit> limitingFactor, Optional<Verdict.Causes> beyond) {
+    static List<Difference> of(Line line, double target, Optional<Limit> limitingFactor, Optional<CauseCounts> beyond) {
         List<Difference> differences = new ArrayList<>();
-        beyond.flatMap(Verdict.Causes::main)
+        beyond.flatMap(CauseCounts::main)
                 .filter(cause -> !isKnown(cause, limitingFactor))
                 .flatMap(Differences::of)
                 .ifPresent(differences::add);
@@ -46,14 +45,14 @@ final class Differences {
     }
 
     private static boolean isKnown(Cause cause, Optional<Limit> limitingFactor) {
-        return limitingFactor.map(Limit::name).filter(cause.name()::equals).isPresent();
+        return cause.limit().isPresent() && cause.limit().equals(limitingFactor);
     }
 
     private static Optional<Difference> of(Cause cause) {
         return switch (cause) {
-            case REFILL -> Optional.of(Difference.REFILL);
-            case PREPARATION -> Optional.of(Difference.PREPARATION);
-            case CAPACITY, PRACTICE -> Optional.empty();
+            case ACCUMULATOR_NOT_FULL -> Optional.of(Difference.REFILL);
+            case WAITING_FOR_PREPARATION, BOTH_WAITS -> Optional.of(Difference.PREPARATION);
+            default -> Optional.empty();
         };
     }
 

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import runthrough.handcalc.Limit;
 import runthrough.study.Evaluation;
-import runthrough.study.Verdict;
+import runthrough.study.cause.CauseCounts;
 import runthrough.study.limits.LineLimit.Neighbour;
 import runthrough.study.search.Crossing;
 import runthrough.study.search.Crossing.Found;
@@ -45,7 +45,7 @@ final class LimitSearch {
         Scale scale = new Scale(driven.what().harder(), driven.from(), driven.to(), precision, driven.reference());
         double guess = neighbour.map(Neighbour::value).orElse(driven.present());
         Crossing crossing = new TargetSearch(this::attempt, target, scale).from(Guess.about(guess));
-        Optional<Verdict.Causes> beyond = beyond(crossing);
+        Optional<CauseCounts> beyond = beyond(crossing);
         return new LineLimit(
                 driven.what(),
                 driven.present(),
@@ -63,7 +63,7 @@ final class LimitSearch {
     }
 
     /** What failures are attributed to just beyond the limit; where the target is missed throughout, in the line as it is. */
-    private Optional<Verdict.Causes> beyond(Crossing crossing) {
+    private Optional<CauseCounts> beyond(Crossing crossing) {
         return switch (crossing.found()) {
             case CROSSED -> attempt(crossing.missed().orElseThrow()).map(Evaluation::causes);
             case MISSED_THROUGHOUT -> attempt(driven.present()).map(Evaluation::causes);
@@ -72,7 +72,7 @@ final class LimitSearch {
     }
 
     private List<LineLimit.Difference> differences(
-            Crossing crossing, Found closedForm, Optional<Neighbour> neighbour, Optional<Verdict.Causes> beyond) {
+            Crossing crossing, Found closedForm, Optional<Neighbour> neighbour, Optional<CauseCounts> beyond) {
         if (neighbour.isEmpty() && crossing.found() == closedForm) {
             return List.of();
         }

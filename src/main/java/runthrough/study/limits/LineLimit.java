@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import runthrough.handcalc.Limit;
 import runthrough.quantity.Kind;
-import runthrough.study.Verdict;
+import runthrough.study.cause.CauseCounts;
 import runthrough.study.search.Crossing;
 
 /**
@@ -30,7 +30,7 @@ public record LineLimit(
         Crossing.Found closedForm,
         Optional<Neighbour> neighbour,
         List<Difference> differences,
-        Optional<Verdict.Causes> beyond) {
+        Optional<CauseCounts> beyond) {
 
     public LineLimit {
         differences = List.copyOf(differences);

@@ -1,7 +1,7 @@
 package runthrough.study.map;
 
 import java.util.Optional;
-import runthrough.study.Verdict;
+import runthrough.study.cause.CauseCounts;
 import runthrough.study.statistics.Estimate;
 
 /**
@@ -22,7 +22,7 @@ public record MapPoint(int column, int row, Optional<Measured> measured, String 
      * @param causes what those that did not are attributed to
      * @param closedForm what the closed forms say
      */
-    public record Measured(long changes, Estimate share, Verdict.Causes causes, ClosedFormPoint closedForm) {}
+    public record Measured(long changes, Estimate share, CauseCounts causes, ClosedFormPoint closedForm) {}
 
     /** Share of coil changes run through; NaN where no line can be so. */
     double share() {

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import runthrough.plant.SimulationRequest;
-import runthrough.study.Cause;
+import runthrough.study.cause.Cause;
 
 /**
  * Where a line meets the target, over two of its numbers.

@@ -7,8 +7,8 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.check.LineCheck;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
-import runthrough.study.Cause;
 import runthrough.study.Evaluator;
+import runthrough.study.cause.Cause;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Estimators;
 import runthrough.study.statistics.Interval;
@@ -78,6 +78,6 @@ record LongRunBalance(Estimate growth, double refilled, double waited) {
 
     /** Why none is, when none is. */
     Cause cause() {
-        return growth.mean() <= waited ? Cause.PREPARATION : Cause.REFILL;
+        return growth.mean() <= waited ? Cause.WAITING_FOR_PREPARATION : Cause.ACCUMULATOR_NOT_FULL;
     }
 }

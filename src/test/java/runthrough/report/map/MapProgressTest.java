@@ -8,13 +8,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import runthrough.report.write.ReportFolderException;
-import runthrough.study.Verdict;
+import runthrough.study.cause.Cause;
+import runthrough.study.cause.CauseCounts;
 import runthrough.study.map.ClosedFormPoint;
 import runthrough.study.map.MapPoint;
 import runthrough.study.statistics.Estimate;
@@ -32,7 +34,15 @@ class MapProgressTest {
                             10,
                             OptionalDouble.of(1 / 3.0),
                             Optional.of(new Interval(0.29, 0.31, Interval.Method.STUDENT_T))),
-                    new Verdict.Causes(1, 2, 3, 4),
+                    new CauseCounts(Map.of(
+                            Cause.PRACTICE,
+                            1L,
+                            Cause.WAITING_FOR_PREPARATION,
+                            2L,
+                            Cause.ACCUMULATOR_NOT_FULL,
+                            3L,
+                            Cause.USUAL_JOINT_TOO_LONG,
+                            4L)),
                     new ClosedFormPoint(0.1, -10, 1e-17))),
             "");
     private static final MapPoint BARE = new MapPoint(
@@ -41,7 +51,7 @@ class MapProgressTest {
             Optional.of(new MapPoint.Measured(
                     20,
                     new Estimate(1, 1, OptionalDouble.empty(), Optional.empty()),
-                    new Verdict.Causes(0, 0, 0, 0),
+                    CauseCounts.none(),
                     new ClosedFormPoint(1, 1, 1))),
             "");
     private static final MapPoint REFUSED =

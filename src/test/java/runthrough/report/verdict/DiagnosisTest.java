@@ -13,7 +13,7 @@ import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.StorageForm;
-import runthrough.study.Cause;
+import runthrough.study.cause.Cause;
 
 class DiagnosisTest {
     private static final Line LINE = Invented.line(Distribution.constant(25));
@@ -59,7 +59,7 @@ class DiagnosisTest {
                 LINE.practice(),
                 Optional.empty());
         RunThroughResult result = Invented.result(line);
-        assertThat(result.verdict().causes().main()).contains(Cause.PREPARATION);
+        assertThat(result.verdict().causes().main()).contains(Cause.WAITING_FOR_PREPARATION);
         Diagnosis diagnosis = new Diagnosis(result);
         assertThat(diagnosis.limiting()).endsWith("coil changes that did not run through waited for preparation.");
         assertThat(diagnosis.changes().get(0)).startsWith("Have the next coil ready sooner: preparing takes 2:00 min");

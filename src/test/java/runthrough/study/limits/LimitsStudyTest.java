@@ -21,6 +21,7 @@ import runthrough.simulation.LineBuilder;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.TargetStatus;
+import runthrough.study.cause.Cause;
 import runthrough.study.limits.LineLimit.Difference;
 import runthrough.study.limits.LineLimit.What;
 import runthrough.study.search.Crossing;
@@ -85,7 +86,8 @@ class LimitsStudyTest {
         assertThat(speed.neighbour().orElseThrow().value()).isCloseTo(exact, parts(exact, 1e-9));
         assertThat(speed.neighbour().orElseThrow().limitingFactor()).contains(Limit.CAPACITY);
         assertThat(speed.differences()).isEmpty();
-        assertThat(speed.beyond().orElseThrow().capacity()).isPositive();
+        assertThat(speed.beyond().orElseThrow().count(Cause.USUAL_JOINT_TOO_LONG))
+                .isPositive();
     }
 
     @Test
@@ -120,7 +122,8 @@ class LimitsStudyTest {
         assertThat(coil.present()).isEqualTo(600);
         assertThat(value(coil)).isCloseTo(225, parts(225, 1e-3));
         assertThat(coil.neighbour().orElseThrow().value()).isCloseTo(225, within(1e-6));
-        assertThat(coil.beyond().orElseThrow().refill()).isPositive();
+        assertThat(coil.beyond().orElseThrow().count(Cause.ACCUMULATOR_NOT_FULL))
+                .isPositive();
     }
 
     @Test
@@ -142,7 +145,8 @@ class LimitsStudyTest {
 
         assertThat(value(coil)).isCloseTo(450, parts(450, 1e-3));
         assertThat(coil.neighbour().orElseThrow().limitingFactor()).contains(Limit.PREPARATION);
-        assertThat(coil.beyond().orElseThrow().preparation()).isPositive();
+        assertThat(coil.beyond().orElseThrow().count(Cause.WAITING_FOR_PREPARATION))
+                .isPositive();
     }
 
     @Test
@@ -224,7 +228,8 @@ class LimitsStudyTest {
         assertThat(added.crossing().found()).isEqualTo(Found.MISSED_THROUGHOUT);
         assertThat(added.neighbour().orElseThrow().value()).isCloseTo(10, within(1e-6));
         assertThat(added.differences()).containsExactly(Difference.CHANCE, Difference.TARGET);
-        assertThat(added.beyond().orElseThrow().capacity()).isPositive();
+        assertThat(added.beyond().orElseThrow().count(Cause.USUAL_JOINT_TOO_LONG))
+                .isPositive();
     }
 
     @Test
@@ -289,7 +294,8 @@ class LimitsStudyTest {
         assertThat(uncoilers.smallest()).hasValue(2);
         assertThat(uncoilers.tried()).extracting(CountLimit.Tried::count).containsExactly(1, 2, 3);
         assertThat(uncoilers.tried().get(0).evaluation().ranThrough()).isZero();
-        assertThat(uncoilers.tried().get(0).evaluation().causes().preparation()).isPositive();
+        assertThat(uncoilers.tried().get(0).evaluation().causes().count(Cause.WAITING_FOR_PREPARATION))
+                .isPositive();
     }
 
     @ParameterizedTest

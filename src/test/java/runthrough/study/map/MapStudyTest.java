@@ -22,11 +22,11 @@ import runthrough.plant.check.LineCheck;
 import runthrough.quantity.Unit;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.LineBuilder;
-import runthrough.study.Cause;
 import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
+import runthrough.study.cause.Cause;
 import runthrough.study.map.MapVariants.Variant;
 import runthrough.study.map.ShareMap.Way;
 
@@ -115,7 +115,7 @@ class MapStudyTest {
         // 4,000 changes know a share of 90 % to three times 0.5 %, and so the quantile to 2.5 %.
         assertThat(limit).isCloseTo(100 / quantile, within(0.03 * 100 / quantile));
         assertThat(map.parts().closedFormsOnly()).isPositive();
-        assertThat(map.causeMissedByClosedForms()).contains(Cause.CAPACITY);
+        assertThat(map.causeMissedByClosedForms()).contains(Cause.USUAL_JOINT_TOO_LONG);
     }
 
     @Test

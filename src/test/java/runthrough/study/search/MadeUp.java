@@ -1,10 +1,12 @@
 package runthrough.study.search;
 
 import java.util.Collections;
+import java.util.Map;
 import runthrough.simulation.records.Totals;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluation.Tally;
-import runthrough.study.Verdict;
+import runthrough.study.cause.Cause;
+import runthrough.study.cause.CauseCounts;
 
 /** Evaluations of a given share, made by hand. */
 public final class MadeUp {
@@ -52,6 +54,6 @@ public final class MadeUp {
                 0,
                 0,
                 0);
-        return new Tally(totals, new Verdict.Causes(0, 0, 0, stopped), stopped);
+        return new Tally(totals, new CauseCounts(Map.of(Cause.USUAL_JOINT_TOO_LONG, (long) stopped)), stopped);
     }
 }

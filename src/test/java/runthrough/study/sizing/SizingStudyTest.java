@@ -18,9 +18,9 @@ import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.LineBuilder;
-import runthrough.study.Cause;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
+import runthrough.study.cause.Cause;
 import runthrough.study.search.Crossing;
 import runthrough.study.sizing.Sizing.Answer;
 import runthrough.study.sizing.Sizing.Point;
@@ -253,7 +253,7 @@ class SizingStudyTest {
         assertThat(sizing.capacity()).isEmpty();
         assertThat(sizing.curve()).isEmpty();
         Sizing.NoneEnough none = sizing.noneEnough().orElseThrow();
-        assertThat(none.cause()).isEqualTo(Cause.REFILL);
+        assertThat(none.cause()).isEqualTo(Cause.ACCUMULATOR_NOT_FULL);
         assertThat(none.growth().mean()).isCloseTo(90, within(1e-6));
         assertThat(remedy(none, Remedy.What.ENTRY_TOP_SPEED).now()).isEqualTo(1.5);
         assertThat(remedy(none, Remedy.What.ENTRY_TOP_SPEED).needed().orElseThrow())
@@ -275,7 +275,7 @@ class SizingStudyTest {
         Line line = new LineBuilder().fillRate(0.2).join(60).build();
         Sizing.NoneEnough none = size(line, 0.9).noneEnough().orElseThrow();
 
-        assertThat(none.cause()).isEqualTo(Cause.REFILL);
+        assertThat(none.cause()).isEqualTo(Cause.ACCUMULATOR_NOT_FULL);
         assertThat(remedy(none, Remedy.What.FILL_RATE_LIMIT).needed().orElseThrow())
                 .isBetween(0.2647, 0.2647 * 1.006);
         assertThat(remedy(none, Remedy.What.ENTRY_TOP_SPEED).needed()).isEmpty();
@@ -291,7 +291,7 @@ class SizingStudyTest {
 
         assertThat(sizing.answer()).isEqualTo(Answer.NONE_IS_ENOUGH);
         Sizing.NoneEnough none = sizing.noneEnough().orElseThrow();
-        assertThat(none.cause()).isEqualTo(Cause.PREPARATION);
+        assertThat(none.cause()).isEqualTo(Cause.WAITING_FOR_PREPARATION);
         assertThat(none.growth().mean()).isCloseTo(150, within(1e-6));
         assertThat(remedy(none, Remedy.What.PREPARATION_TIME).now()).isEqualTo(500);
         assertThat(remedy(none, Remedy.What.PREPARATION_TIME).needed().orElseThrow())
@@ -308,7 +308,7 @@ class SizingStudyTest {
         Line line = new LineBuilder().uncoilers(1, 0).prepare(200).join(60).build();
         Sizing.NoneEnough none = size(line, 0.9).noneEnough().orElseThrow();
 
-        assertThat(none.cause()).isEqualTo(Cause.PREPARATION);
+        assertThat(none.cause()).isEqualTo(Cause.WAITING_FOR_PREPARATION);
         assertThat(remedy(none, Remedy.What.UNCOILERS).needed()).hasValue(2);
         // 600 (1 - 1.5/v) = 390 at v = 4.2857 m/s.
         assertThat(remedy(none, Remedy.What.ENTRY_TOP_SPEED).needed().orElseThrow())
@@ -321,7 +321,7 @@ class SizingStudyTest {
         Line line = new LineBuilder().crew(1).prepare(350).join(60).build();
         Sizing.NoneEnough none = size(line, 0.9).noneEnough().orElseThrow();
 
-        assertThat(none.cause()).isEqualTo(Cause.PREPARATION);
+        assertThat(none.cause()).isEqualTo(Cause.WAITING_FOR_PREPARATION);
         assertThat(remedy(none, Remedy.What.CREW).needed()).hasValue(2);
     }
 
