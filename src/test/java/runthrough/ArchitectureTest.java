@@ -7,7 +7,10 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPac
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
+import static com.tngtech.archunit.core.domain.properties.HasModifiers.Predicates.modifier;
 import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.codeUnits;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
@@ -16,10 +19,16 @@ import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_ST
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaCodeUnit;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Map;
@@ -29,6 +38,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.Test;
 import runthrough.cli.Main;
+import runthrough.library.PublishedPackages;
 import umontreal.ssj.rng.RandomStream;
 import umontreal.ssj.simevents.Simulator;
 
@@ -143,6 +153,48 @@ class ArchitectureTest {
     @Test
     void packagesDoNotImportEachOtherInCircles() {
         slices().matching("runthrough.(**)").should().beFreeOfCycles().check(CLASSES);
+    }
+
+    /** Whoever uses the engine as a library gets these packages, the event library, and nothing else. */
+    @Test
+    void engineNeedsNothingButItselfAndTheEventLibrary() {
+        String[] published = PublishedPackages.names().toArray(String[]::new);
+        assertThat(published).contains("runthrough.plant", "runthrough.simulation");
+        classes()
+                .that(resideInAnyPackage(published).or(resideInAPackage("runthrough.simulation..")))
+                .should()
+                .onlyDependOnClassesThat(resideInAnyPackage(published)
+                        .or(resideInAnyPackage(
+                                "runthrough.simulation..", "java..", "umontreal.ssj..", "org.jspecify.annotations")))
+                .check(CLASSES);
+    }
+
+    @Test
+    void whatIsPublishedNamesOnlyWhatIsPublished() {
+        String[] published = PublishedPackages.names().toArray(String[]::new);
+        DescribedPredicate<JavaClass> hidden = resideInAPackage("runthrough..").and(not(resideInAnyPackage(published)));
+        codeUnits()
+                .that()
+                .areDeclaredInClassesThat(resideInAnyPackage(published).and(modifier(JavaModifier.PUBLIC)))
+                .and()
+                .arePublic()
+                .should(notHaveInTheirSignature(hidden))
+                .check(CLASSES);
+    }
+
+    private static ArchCondition<JavaCodeUnit> notHaveInTheirSignature(DescribedPredicate<JavaClass> hidden) {
+        return new ArchCondition<>("name no hidden type") {
+            @Override
+            public void check(JavaCodeUnit unit, ConditionEvents events) {
+                Stream.concat(
+                                unit.getParameterTypes().stream()
+                                        .flatMap(type -> type.getAllInvolvedRawTypes().stream()),
+                                unit.getReturnType().getAllInvolvedRawTypes().stream())
+                        .filter(hidden)
+                        .forEach(type -> events.add(
+                                SimpleConditionEvent.violated(unit, unit.getFullName() + " names " + type.getName())));
+            }
+        };
     }
 
     private static final String[] ROOMS = {

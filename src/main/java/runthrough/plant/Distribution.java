@@ -27,6 +27,25 @@ public sealed interface Distribution
     /** The value below which the share {@code p} of all draws falls; {@code p} in (0, 1). Not decreasing in {@code p}. */
     double quantile(double p);
 
+    /**
+     * The distribution function: the share of all draws that are {@code value} or less, in [0, 1]. 0 below {@link #lowest()}, 1
+     * from {@link #highest()} on.
+     */
+    double cumulative(double value);
+
+    /** The share of all draws that are more than {@code value}, in [0, 1]; keeps its digits where it is small. */
+    default double survival(double value) {
+        return 1 - cumulative(value);
+    }
+
+    /**
+     * The density at {@code value}, in 1 over the quantity's unit, {@code >= 0}; 0 outside the ends, and at an end the limit from
+     * within, which may be infinite.
+     *
+     * @throws UnsupportedOperationException when single values have a share of their own: constant and observed values
+     */
+    double density(double value);
+
     /** The mean, in the quantity's unit. */
     double mean();
 

@@ -14,6 +14,15 @@ public final class Distributions {
 
     private Distributions() {}
 
+    private static UnsupportedOperationException noDensity(String what) {
+        return new UnsupportedOperationException(what + " has no density; its distribution function has steps");
+    }
+
+    /** {@code exponent * ln(value)}, and 0 for an exponent of 0, also at a value of 0. */
+    private static double power(double exponent, double value) {
+        return exponent == 0 ? 0 : exponent * Math.log(value);
+    }
+
     /** Always {@code value}. Rule DIST-1. */
     public record Constant(double value) implements Distribution {
         public Constant {
@@ -23,6 +32,16 @@ public final class Distributions {
         @Override
         public double quantile(double p) {
             return value;
+        }
+
+        @Override
+        public double cumulative(double at) {
+            return at >= value ? 1 : 0;
+        }
+
+        @Override
+        public double density(double at) {
+            throw noDensity("a constant");
         }
 
         @Override
@@ -58,6 +77,24 @@ public final class Distributions {
         @Override
         public double quantile(double p) {
             return min + p * (max - min);
+        }
+
+        @Override
+        public double cumulative(double value) {
+            return value >= max ? 1 : Math.max(0, (value - min) / (max - min));
+        }
+
+        @Override
+        public double survival(double value) {
+            return value >= max ? 0 : Math.min(1, (max - value) / (max - min));
+        }
+
+        @Override
+        public double density(double value) {
+            if (isConstant()) {
+                throw noDensity("a constant");
+            }
+            return value < min || value > max ? 0 : 1 / (max - min);
         }
 
         @Override
@@ -103,6 +140,47 @@ public final class Distributions {
         }
 
         @Override
+        public double cumulative(double value) {
+            if (value >= max) {
+                return 1;
+            }
+            return value < mode ? rising(value) : 1 - falling(value);
+        }
+
+        @Override
+        public double survival(double value) {
+            if (value >= max) {
+                return 0;
+            }
+            return value < mode ? 1 - rising(value) : falling(value);
+        }
+
+        /** The share below {@code value}, which is less than the mode. */
+        private double rising(double value) {
+            return value <= min ? 0 : (value - min) / (max - min) * ((value - min) / (mode - min));
+        }
+
+        /** The share beyond {@code value}, from the mode to the greatest. */
+        private double falling(double value) {
+            return mode == max ? 0 : (max - value) / (max - min) * ((max - value) / (max - mode));
+        }
+
+        @Override
+        public double density(double value) {
+            if (isConstant()) {
+                throw noDensity("a constant");
+            }
+            if (value < min || value > max) {
+                return 0;
+            }
+            double height = 2 / (max - min);
+            if (value == mode) {
+                return height;
+            }
+            return height * (value < mode ? (value - min) / (mode - min) : (max - value) / (max - mode));
+        }
+
+        @Override
         public double mean() {
             return (min + mode + max) / 3;
         }
@@ -141,6 +219,30 @@ public final class Distributions {
             // The upper tail keeps its digits: Q = P(parent > value) = (1 - p) P(parent > 0).
             double upper = (1 - p) * NormalDist.cdf01(parentMean / parentSd);
             return Math.max(parentMean - parentSd * NormalDist.inverseF01(upper), 0);
+        }
+
+        @Override
+        public double cumulative(double value) {
+            return value <= 0 ? 0 : Math.max(0, (standard(value) - standard(0)) / aboveZero());
+        }
+
+        @Override
+        public double survival(double value) {
+            return value <= 0 ? 1 : NormalDist.barF01((value - parentMean) / parentSd) / aboveZero();
+        }
+
+        @Override
+        public double density(double value) {
+            return value < 0 ? 0 : NormalDist.density01((value - parentMean) / parentSd) / (parentSd * aboveZero());
+        }
+
+        private double standard(double value) {
+            return NormalDist.cdf01((value - parentMean) / parentSd);
+        }
+
+        /** The share of the parent that is above 0. */
+        private double aboveZero() {
+            return NormalDist.barF01(-parentMean / parentSd);
         }
 
         @Override
@@ -194,6 +296,21 @@ public final class Distributions {
         }
 
         @Override
+        public double cumulative(double value) {
+            return value <= 0 ? 0 : NormalDist.cdf01((Math.log(value) - mu) / sigma);
+        }
+
+        @Override
+        public double survival(double value) {
+            return value <= 0 ? 1 : NormalDist.barF01((Math.log(value) - mu) / sigma);
+        }
+
+        @Override
+        public double density(double value) {
+            return value <= 0 ? 0 : NormalDist.density01((Math.log(value) - mu) / sigma) / (sigma * value);
+        }
+
+        @Override
         public double lowest() {
             return 0;
         }
@@ -224,6 +341,29 @@ public final class Distributions {
         }
 
         @Override
+        public double cumulative(double value) {
+            return value <= 0 ? 0 : GammaDist.cdf(shape(), shape() / mean, DIGITS, value);
+        }
+
+        @Override
+        public double survival(double value) {
+            return value <= 0 ? 1 : GammaDist.barF(shape(), shape() / mean, DIGITS, value);
+        }
+
+        @Override
+        public double density(double value) {
+            if (value < 0) {
+                return 0;
+            }
+            double rate = shape() / mean;
+            return rate * Math.exp(power(shape() - 1, rate * value) - rate * value - Num.lnGamma(shape()));
+        }
+
+        private double shape() {
+            return mean / sd * (mean / sd);
+        }
+
+        @Override
         public double lowest() {
             return 0;
         }
@@ -244,6 +384,25 @@ public final class Distributions {
         @Override
         public double quantile(double p) {
             return scale * Math.pow(-Math.log1p(-p), 1 / shape);
+        }
+
+        @Override
+        public double cumulative(double value) {
+            return value <= 0 ? 0 : -Math.expm1(-Math.pow(value / scale, shape));
+        }
+
+        @Override
+        public double survival(double value) {
+            return value <= 0 ? 1 : Math.exp(-Math.pow(value / scale, shape));
+        }
+
+        @Override
+        public double density(double value) {
+            if (value < 0) {
+                return 0;
+            }
+            double ratio = value / scale;
+            return shape / scale * Math.exp(power(shape - 1, ratio) - Math.pow(ratio, shape));
         }
 
         @Override
@@ -277,6 +436,21 @@ public final class Distributions {
         @Override
         public double quantile(double p) {
             return -mean * Math.log1p(-p);
+        }
+
+        @Override
+        public double cumulative(double value) {
+            return value <= 0 ? 0 : -Math.expm1(-value / mean);
+        }
+
+        @Override
+        public double survival(double value) {
+            return value <= 0 ? 1 : Math.exp(-value / mean);
+        }
+
+        @Override
+        public double density(double value) {
+            return value < 0 ? 0 : Math.exp(-value / mean) / mean;
         }
 
         @Override
@@ -332,6 +506,16 @@ public final class Distributions {
         }
 
         @Override
+        public double cumulative(double value) {
+            return (double) values.stream().filter(one -> one <= value).count() / values.size();
+        }
+
+        @Override
+        public double density(double value) {
+            throw noDensity("a list of observed values");
+        }
+
+        @Override
         public double lowest() {
             return values.get(0);
         }
@@ -353,6 +537,21 @@ public final class Distributions {
         @Override
         public double quantile(double p) {
             return parent.quantile(p) + shift;
+        }
+
+        @Override
+        public double cumulative(double value) {
+            return parent.cumulative(value - shift);
+        }
+
+        @Override
+        public double survival(double value) {
+            return parent.survival(value - shift);
+        }
+
+        @Override
+        public double density(double value) {
+            return parent.density(value - shift);
         }
 
         @Override
@@ -385,6 +584,21 @@ public final class Distributions {
         @Override
         public double quantile(double p) {
             return parent.quantile(p) * factor;
+        }
+
+        @Override
+        public double cumulative(double value) {
+            return parent.cumulative(value / factor);
+        }
+
+        @Override
+        public double survival(double value) {
+            return parent.survival(value / factor);
+        }
+
+        @Override
+        public double density(double value) {
+            return parent.density(value / factor) / factor;
         }
 
         @Override

@@ -89,6 +89,66 @@ class DistributionTest {
         }
     }
 
+    @ParameterizedTest
+    @MethodSource("distributions")
+    void densityAndDistributionFunction_areThoseOfTheOracle(Distribution distribution, ContinuousDistribution oracle) {
+        // Rule DIST-12.
+        for (Distribution same : List.of(
+                distribution,
+                distribution.scaled(0.5).scaled(2),
+                distribution.shifted(3).shifted(-3))) {
+            for (double p : new double[] {1e-6, 1e-3, 0.1, 0.25, 0.5, 0.75, 0.9, 0.999, 1 - 1e-6}) {
+                // An exact multiple of 2^-20, so that shifting it by 3 and back loses nothing.
+                double value = Math.rint(oracle.inverseCumulativeProbability(p) * 0x1p20) / 0x1p20;
+                double below = oracle.cumulativeProbability(value);
+                double beyond = oracle.survivalProbability(value);
+                assertThat(same.cumulative(value)).isCloseTo(below, within(1e-9 * below + 1e-14));
+                assertThat(same.survival(value)).isCloseTo(beyond, within(1e-9 * beyond + 1e-14));
+                if (value > oracle.getSupportLowerBound()) {
+                    double density = oracle.density(value);
+                    assertThat(same.density(value)).isCloseTo(density, within(1e-9 * density));
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("distributions")
+    void outsideTheEnds_nothingIsDrawn(Distribution distribution) {
+        double below = distribution.lowest() - 1;
+        assertThat(List.of(distribution.cumulative(below), distribution.density(below)))
+                .containsOnly(0.0);
+        assertThat(distribution.survival(below)).isEqualTo(1);
+        if (Double.isFinite(distribution.highest())) {
+            double beyond = distribution.highest() + 1;
+            assertThat(List.of(distribution.survival(beyond), distribution.density(beyond)))
+                    .containsOnly(0.0);
+            assertThat(distribution.cumulative(beyond)).isEqualTo(1);
+            assertThat(distribution.cumulative(distribution.highest())).isEqualTo(1);
+        }
+    }
+
+    @Test
+    void valuesWithAShareOfTheirOwn_haveStepsAndNoDensity() {
+        // Rules DIST-1, DIST-9. Of 2, 4, 4 and 10 three are 4 or less.
+        Distribution observed = Distribution.observed(List.of(4.0, 10.0, 2.0, 4.0));
+        assertThat(observed.cumulative(1.9)).isZero();
+        assertThat(observed.cumulative(4)).isEqualTo(0.75);
+        assertThat(observed.survival(4)).isEqualTo(0.25);
+        assertThat(observed.cumulative(10)).isEqualTo(1);
+        assertThat(Distribution.constant(7).cumulative(6.9)).isZero();
+        assertThat(Distribution.constant(7).cumulative(7)).isEqualTo(1);
+        assertThat(Distribution.uniform(5, 5).cumulative(5)).isEqualTo(1);
+        assertThat(Distribution.triangular(5, 5, 5).survival(4)).isEqualTo(1);
+        assertThatThrownBy(() -> observed.density(4))
+                .isInstanceOf(UnsupportedOperationException.class)
+                .hasMessage("a list of observed values has no density; its distribution function has steps");
+        for (Distribution constant :
+                List.of(Distribution.constant(7), Distribution.uniform(5, 5), Distribution.triangular(5, 5, 5))) {
+            assertThatThrownBy(() -> constant.density(5)).hasMessageStartingWith("a constant has no density");
+        }
+    }
+
     /** The same over all distributions at once, for the record. */
     @Test
     void errorsOfAllDistributionsAgainstTheOracle(CheckBook book) {

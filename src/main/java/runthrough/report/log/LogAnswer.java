@@ -2,26 +2,19 @@ package runthrough.report.log;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 import runthrough.chart.log.LogCharts;
 import runthrough.linelog.LineLog;
 import runthrough.quantity.Kind;
-import runthrough.quantity.Notation;
 import runthrough.report.Answer;
 import runthrough.report.AnswerFormat;
-import runthrough.report.Chapter;
 import runthrough.report.Figure;
 import runthrough.report.Headline;
 import runthrough.report.Headline.Tone;
-import runthrough.report.JsonFields;
 import runthrough.report.Provenance;
 import runthrough.report.StudyWords;
 import runthrough.report.Subject;
-import runthrough.report.Table;
 import runthrough.report.Texts;
 import runthrough.report.described.InputTables;
-import runthrough.report.write.CsvWriter;
 import runthrough.study.logged.FigureComparison;
 import runthrough.study.logged.LogComparison;
 import runthrough.study.logged.LogComparison.Fit;
@@ -32,15 +25,14 @@ public final class LogAnswer {
     /** Of the JSON. */
     public static final AnswerFormat FORMAT = new AnswerFormat("log", 2, Subject.OF_LINES, LogDocument.SHAPE);
 
-    private static final String JOINTS = "logged-coil-changes.csv";
-    private static final String FIGURES = "logged-against-simulated.csv";
-
     private final LogComparison comparison;
     private final StudyWords words;
+    private final LogValues values;
 
     private LogAnswer(LogComparison comparison) {
         this.comparison = comparison;
         this.words = StudyWords.of(comparison.request().resultsIn(), true);
+        this.values = new LogValues(comparison, words.texts());
     }
 
     /** The answer of {@code comparison}. */
@@ -61,9 +53,8 @@ public final class LogAnswer {
                 figures(),
                 new Answer.Body(
                         LogCharts.of(comparison),
-                        List.of(table()),
-                        List.of(Chapter.of("account", "How it was computed", account())),
-                        Map.of(JOINTS, joints(), FIGURES, figuresCsv())),
+                        List.of(LogTables.figures(values), LogTables.changes(comparison.log())),
+                        account()),
                 LogDocument.SHAPE.fields(comparison, true),
                 warnings,
                 provenance);
@@ -145,88 +136,25 @@ public final class LogAnswer {
     }
 
     private String difference(FigureComparison figure) {
-        return "Different: " + name(figure.figure()) + ", " + text(figure, figure.logged()) + " in the log, "
-                + text(figure, figure.mean()) + " in the model.";
+        return "Different: " + values.name(figure.figure()) + ", "
+                + values.logged(figure).text() + " in the log, "
+                + values.model(figure).text() + " in the model.";
     }
 
     private List<Figure> figures() {
-        FigureComparison share = share();
         FigureComparison joint = comparison.of(LogFigure.JOINT_CYCLE_TIME);
         FigureComparison stop = comparison.of(LogFigure.STOP_TIME);
+        String spread = comparison.simulatedLogs() == 1 ? "" : "95 % of simulated logs";
         List<Figure> figures = new ArrayList<>();
-        figures.add(Figure.words(
-                "ran through, logged",
-                words.texts().share(share.logged()),
-                "95 % interval "
-                        + shares(comparison.logged().low(), comparison.logged().high())));
-        figures.add(Figure.words("ran through, model", words.texts().share(share.mean()), range(share)));
-        figures.add(Figure.words("joint cycle time, logged", words.texts().time(joint.logged()), "on average"));
-        figures.add(Figure.words("joint cycle time, model", words.texts().time(joint.mean()), range(joint)));
+        figures.add(Figure.of("ran through, logged", values.loggedShare()));
+        figures.add(Figure.of("ran through, model", values.model(share()), spread));
+        figures.add(Figure.of("joint cycle time, logged", values.logged(joint), "mean"));
+        figures.add(Figure.of("joint cycle time, model", values.model(joint), spread));
         if (stop.isKnown()) {
-            figures.add(Figure.words("a stop lasts, logged", words.texts().time(stop.logged()), "on average"));
-            figures.add(Figure.words("a stop lasts, model", words.texts().time(stop.mean()), range(stop)));
+            figures.add(Figure.of("a stop lasts, logged", values.logged(stop), "mean"));
+            figures.add(Figure.of("a stop lasts, model", values.model(stop), spread));
         }
         return figures;
-    }
-
-    private String range(FigureComparison figure) {
-        return comparison.simulatedLogs() == 1
-                ? ""
-                : "95 % of logs " + number(figure, figure.low()) + " to " + text(figure, figure.high());
-    }
-
-    private String number(FigureComparison figure, double value) {
-        return notation(figure).number(figure.figure() == LogFigure.STOPS_PER_CHANGE ? 100 * value : value);
-    }
-
-    private Table table() {
-        List<List<String>> rows = comparison.figures().stream()
-                .map(figure -> List.of(
-                        name(figure.figure()),
-                        Double.isNaN(figure.logged()) ? "none" : text(figure, figure.logged()),
-                        figure.simulated().isEmpty() ? "none" : text(figure, figure.mean()),
-                        figure.simulated().isEmpty() || comparison.simulatedLogs() == 1
-                                ? ""
-                                : text(figure, figure.low()) + " to " + text(figure, figure.high()),
-                        !figure.isKnown() ? "" : differs(figure) ? "differs" : "agrees"))
-                .toList();
-        return Table.words(
-                "What the line logged, and what the model gives",
-                List.of("", "logged", "model", "95 % of simulated logs", ""),
-                rows,
-                true);
-    }
-
-    /** The share by its own test; the others by one that gives a false alarm in any of them one time in twenty. */
-    private boolean differs(FigureComparison figure) {
-        return figure.figure() == LogFigure.SHARE_RUN_THROUGH
-                ? comparison.fit() != Fit.FITS
-                : comparison.differing().contains(figure);
-    }
-
-    private String name(LogFigure figure) {
-        boolean rethread = !comparison.request().line().practice().hasJoiner();
-        String joint = rethread ? "standing time" : "joint cycle time";
-        return switch (figure) {
-            case SHARE_RUN_THROUGH -> "ran through";
-            case STOPS_PER_CHANGE -> "stops per 100 coil changes";
-            case STOP_TIME -> "a stop lasts";
-            case UNTIL_RESTART -> "from release to restart";
-            case JOINT_CYCLE_TIME -> joint + ", mean";
-            case LONG_JOINT_CYCLE_TIME -> joint + ", 90 % at most";
-            case CYCLE -> "from tail to next tail";
-        };
-    }
-
-    /** The same for all numbers of a figure. */
-    private Notation notation(FigureComparison figure) {
-        return figure.figure() == LogFigure.STOPS_PER_CHANGE
-                ? Notation.PLAIN
-                : words.texts().notation(figure.figure().kind(), figure.isKnown() ? figure.high() : 1);
-    }
-
-    private String text(FigureComparison figure, double value) {
-        return notation(figure).text(figure.figure() == LogFigure.STOPS_PER_CHANGE ? 100 * value : value);
     }
 
     private String basis() {
@@ -249,52 +177,6 @@ public final class LogAnswer {
                 "The interval of the logged share is Wilson's (R. G. Newcombe, Statistics in Medicine 17, 1998, method 3), which"
                         + " takes coil changes as independent; that of the model comes from the simulated logs and takes no such"
                         + " thing.");
-    }
-
-    private String joints() {
-        return CsvWriter.of(
-                List.of(
-                        "coil",
-                        "tail stopped (s)",
-                        "joint released (s)",
-                        "joint cycle time (s)",
-                        "ran through",
-                        "stops",
-                        "stood (s)",
-                        "from release to restart (s)",
-                        "from release to next tail (s)"),
-                comparison.log().changes().stream()
-                        .map(change -> List.of(
-                                CsvWriter.text(change.joint().coil()),
-                                CsvWriter.number(change.joint().tailStopped()),
-                                CsvWriter.number(change.joint().released()),
-                                CsvWriter.number(change.joint().time()),
-                                change.ranThrough() ? "yes" : "no",
-                                Integer.toString(change.stops().size()),
-                                CsvWriter.number(change.stops().stream()
-                                        .mapToDouble(LineLog.Stop::duration)
-                                        .sum()),
-                                CsvWriter.number(change.untilRestart()),
-                                CsvWriter.number(change.coilRun())))
-                        .toList());
-    }
-
-    private String figuresCsv() {
-        return CsvWriter.of(
-                List.of("figure", "logged", "model", "95 % low", "95 % high", "share no greater", "share no less"),
-                comparison.figures().stream()
-                        .map(figure -> Stream.concat(
-                                        Stream.of(JsonFields.word(figure.figure())),
-                                        Stream.of(
-                                                        figure.logged(),
-                                                        figure.mean(),
-                                                        figure.low(),
-                                                        figure.high(),
-                                                        figure.atMost(),
-                                                        figure.atLeast())
-                                                .map(CsvWriter::number))
-                                .toList())
-                        .toList());
     }
 
     private FigureComparison share() {

@@ -55,7 +55,7 @@ public final class DrawTable {
     /**
      * Writes the table as CSV, with a header and full precision.
      *
-     * @throws SimulationException when a time is drawn that is below zero
+     * @throws runthrough.simulation.records.SimulationException when a time is drawn that is below zero
      */
     public void writeTo(Appendable out) throws IOException {
         out.append(HEADER);
