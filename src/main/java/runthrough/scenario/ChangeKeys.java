@@ -17,6 +17,7 @@ import runthrough.scenario.grammar.Section;
 import runthrough.scenario.grammar.Values;
 import runthrough.scenario.grammar.Ways;
 import runthrough.scenario.grammar.Ways.Way;
+import runthrough.scenario.part.ShiftKeys;
 
 /** What may be said of the work of a coil change. */
 final class ChangeKeys {

@@ -30,6 +30,7 @@ import runthrough.scenario.grammar.Values;
 import runthrough.scenario.grammar.Ways;
 import runthrough.scenario.grammar.Ways.Way;
 import runthrough.scenario.grammar.Word;
+import runthrough.scenario.part.TravelKeys;
 import runthrough.scenario.source.Raw;
 
 /**

@@ -10,6 +10,7 @@ import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.Range;
 import runthrough.scenario.grammar.Section;
 import runthrough.scenario.grammar.Values;
+import runthrough.scenario.part.JointKeys;
 
 /** What may be said of the process section. */
 final class ProcessKeys {

@@ -1,4 +1,4 @@
-package runthrough.scenario;
+package runthrough.scenario.part;
 
 import runthrough.plant.Distribution;
 import runthrough.plant.ProcessSection.JointBreak;
@@ -12,7 +12,7 @@ import runthrough.scenario.grammar.Section;
 import runthrough.scenario.grammar.Values;
 
 /** What may be said of joints on their way through the process section. */
-final class JointKeys {
+public final class JointKeys {
 
     private static final Key<Double> PASSAGE_SPEED = Key.required(
             "speed", "the greatest strip speed while a joint passes", Amount.positive(Dimension.SPEED), "20 m/min");
@@ -28,7 +28,7 @@ final class JointKeys {
                     Amount.notNegative(Dimension.LENGTH),
                     "10 m")
             .orElse("0 m");
-    static final Key<JointPassage> PASSAGE = Key.optional(
+    public static final Key<JointPassage> PASSAGE = Key.optional(
             "joint-passage",
             "how the process slows down while a joint passes",
             Section.of(
@@ -61,7 +61,7 @@ final class JointKeys {
                     Amount.notNegative(Dimension.LENGTH),
                     "30 m")
             .orElse("0 m");
-    static final Key<JointBreak> BREAK = Key.optional(
+    public static final Key<JointBreak> BREAK = Key.optional(
             "joint-break",
             "how often a joint breaks in the process, and what it costs",
             Section.of("process.joint-break", "joints that break in the process", CHANCE, LENGTH, REPAIR, SCRAP)

@@ -1,4 +1,4 @@
-package runthrough.scenario;
+package runthrough.scenario.part;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
@@ -18,7 +18,7 @@ import runthrough.scenario.grammar.Values;
 import runthrough.scenario.source.Raw;
 
 /** A travel speed: one for every strip ({@code 3 m/min}), or a table by strip thickness. */
-record TravelKeys() implements Shape<TravelSpeed> {
+public record TravelKeys() implements Shape<TravelSpeed> {
 
     private static final Amount SPEED = Amount.positive(Dimension.SPEED);
 

@@ -1,4 +1,4 @@
-package runthrough.scenario;
+package runthrough.scenario.part;
 
 import java.util.List;
 import java.util.stream.IntStream;
@@ -16,7 +16,7 @@ import runthrough.scenario.grammar.Text;
 import runthrough.scenario.grammar.Values;
 
 /** What may be said of the shifts in which people attend to coil changes. */
-final class ShiftKeys {
+public final class ShiftKeys {
 
     private static final Key<Double> BEGIN = Key.required(
             "begin",
@@ -64,7 +64,7 @@ final class ShiftKeys {
             BREAKS);
 
     /** A list of shifts. */
-    static final Shape<Shifts> SHIFTS = new Items<>(SHIFT, "shifts", 1, false).map(ShiftKeys::shifts);
+    public static final Shape<Shifts> SHIFTS = new Items<>(SHIFT, "shifts", 1, false).map(ShiftKeys::shifts);
 
     private ShiftKeys() {}
 
