@@ -196,12 +196,37 @@ class HandCalculationTest {
         }
 
         @Test
-        void onePersonWhoseUncoilerIsFreedEarly_letsTheTailWait() {
+        void onePersonWithTwoUncoilers_hasACycleLessTheJoint_howeverEarlyAnUncoilerIsFreed() {
             // Rule FORM-9.
+            // 400 s of cycle less 90 s of joint; 120 s to prepare are put down for the joint and taken up again.
             Preparation preparation = of(line().crew(1).uncoilerPath(2.25));
+            assertThat(preparation.rule()).isEqualTo(Rule.BETWEEN_JOINTS);
+            assertThat(preparation.withoutWaiting()).isCloseTo(310, within(1e-9));
+            assertThat(preparation.waiting()).isZero();
+        }
+
+        @Test
+        void onePersonWithOneUncoiler_hasTheTimeThatTheTailTakesToTheJoiner() {
+            // Rule FORM-9.
+            Preparation preparation = of(line().crew(1).uncoilers(1).uncoilerPath(2.25));
             assertThat(preparation.rule()).isEqualTo(Rule.UNTIL_TAIL_STOPS);
             assertThat(preparation.withoutWaiting()).isCloseTo(3, within(1e-12));
             assertThat(preparation.waiting()).isCloseTo(117, within(1e-12));
+        }
+
+        @Test
+        void elementsForSeveralPeopleMayLeaveNobodyForTheJoint() {
+            // Rule FORM-9.
+            Line two = line().crew(2).uncoilers(1).uncoilerPath(2.25).build();
+            Line loadByTwo = two.with(two.change()
+                    .withWork(
+                            two.change().prepare().stream()
+                                    .map(element -> element.withPeople(2))
+                                    .toList(),
+                            two.change().tail(),
+                            two.change().join()));
+            assertThat(HandCalculation.of(two).preparation().rule()).isEqualTo(Rule.UNTIL_TAIL_WORK_DONE);
+            assertThat(HandCalculation.of(loadByTwo).preparation().rule()).isEqualTo(Rule.UNTIL_TAIL_STOPS);
         }
 
         @Test
@@ -216,9 +241,10 @@ class HandCalculationTest {
         void waitingThatIsBorne_isTimeToPrepareToo() {
             // Alone at one uncoiler there is no other time.
             assertThat(timeToPrepare(line().crew(1).uncoilers(1))).isCloseTo(38.4583333, within(1e-7));
-            // The second uncoiler is free 3 s before the tail stops.
-            assertThat(timeToPrepare(line().crew(1).uncoilerPath(2.25))).isCloseTo(3 + 38.4583333, within(1e-7));
-            // It is free 3 s and (450 - 2.25)/1.5 s before; but the joint leaves only 310 s of a cycle.
+            assertThat(timeToPrepare(line().crew(1).uncoilers(1).uncoilerPath(2.25)))
+                    .isCloseTo(3 + 38.4583333, within(1e-7));
+            // With a second one the joint leaves 310 s of a cycle, whenever it is free.
+            assertThat(timeToPrepare(line().crew(1).uncoilerPath(2.25))).isCloseTo(310, within(1e-9));
             assertThat(timeToPrepare(line().crew(1).uncoilerPath(450))).isCloseTo(310, within(1e-9));
         }
 

@@ -187,8 +187,9 @@ class JointWorkTest {
                         "TAIL 0 pass 2: 75-80",
                         "JOIN 0 pass 2: 80-100",
                         "JOIN 2 pass 2: 100-110");
-        // Doing the preparation again is not waiting for it.
-        assertThat(run.changes().get(0).waiting()).isEqualTo(0);
+        // While the preparation is done again the joint waits for it.
+        assertNear(run.changes().get(0).waitingForPreparation(), 7);
+        assertThat(run.changes().get(0).waitingForPeople()).isZero();
     }
 
     @Test

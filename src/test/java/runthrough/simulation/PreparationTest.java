@@ -137,10 +137,10 @@ class PreparationTest {
     }
 
     @Test
-    void s10_crewOfOne_preparationOnceBegunIsFinishedFirst_waitingHasTwoParts() {
-        // Rules CREW-3, CHANGE-11.
-        // Path 75 m, one uncoiler: preparation 350-450 in two elements; the tail has stood since 400: waits 50 s, tail
-        // 30 s, join 60 s.
+    void s10_crewOfOne_preparationIsPutDownForTheTail_thenTheJointWaitsForTheRest() {
+        // Rules CREW-3, CREW-4, CREW-5, CHANGE-11.
+        // Path 75 m, one uncoiler: preparing 60 s begins at 350, is put down at T1 = 400 for the tail of 30 s, and goes on from
+        // 430 to 440; then 40 s more. The joint waits 430-480 and takes 60 s.
         Replication run = line().crew(1)
                 .uncoilers(1, 75)
                 .prepare(60, 40)
@@ -149,32 +149,31 @@ class PreparationTest {
                 .run(1);
         ChangeRecord change = run.changes().get(0);
 
-        assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 350-410", "1: 410-450");
-        assertThat(work(run, WorkList.TAIL)).containsExactly("1: 450-480");
+        assertThat(work(run, WorkList.PREPARE)).containsExactly("1: 350-440", "1: 440-480");
+        assertThat(work(run, WorkList.TAIL)).containsExactly("1: 400-430");
         assertThat(work(run, WorkList.JOIN)).containsExactly("1: 480-540");
-        assertNear(change.waiting(), 50);
+        assertNear(change.waitingForPreparation(), 50);
+        assertThat(change.waitingForPeople()).isZero();
         assertNear(change.jointCycleTime(), 140);
     }
 
     @Test
-    void s11_crewOfOne_waitsForTheCrewBeforeTheTailAndForTheCoilAfterIt() {
-        // Rules CREW-3, CREW-4.
-        // Three uncoilers: coil 2 is prepared 0-250, coil 3 250-500. T1 = 400: tail work waits 100 s; coil 2 is ready:
-        // joint at
-        // once. T2 = 590; coil 4 (uncoiler of coil 1, free since 400) 590-840. Coil 2 refills 285 m all the way, at 2.5
-        // m/s: change 2
-        // starts at 590 + 240 = 830, its tail waits 10 s.
+    void s11_crewOfOne_preparingACoilNobodyWaitsForIsPutDown_andTakenUpAtT2() {
+        // Rules CREW-4, CREW-5.
+        // Three uncoilers: coil 2 is prepared 0-250, coil 3 from 250 on. T1 = 400: put down with 100 s left, taken up at T2 = 490,
+        // ends at 590; coil 4 (uncoiler of coil 1, free since 400) 590-840. Change 2: coil 2 refills 135 m, full again at 625;
+        // it ends at T1 = 800, where coil 4 is put down with 40 s left; T2 = 890, so coil 4 ends at 930.
         Replication run =
                 line().crew(1).uncoilers(3, 0).prepare(250).tail(30).join(60).run(2);
 
-        assertThat(work(run, WorkList.PREPARE)).startsWith("1: 0-250", "2: 250-500", "3: 590-840");
-        assertThat(work(run, WorkList.TAIL)).containsExactly("1: 500-530", "2: 840-870");
-        assertThat(run.changes()).extracting(ChangeRecord::waiting).containsExactly(100.0, 10.0);
+        assertThat(work(run, WorkList.PREPARE)).startsWith("1: 0-250", "2: 250-590", "3: 590-930");
+        assertThat(work(run, WorkList.TAIL)).containsExactly("1: 400-430", "2: 800-830");
+        assertThat(run.changes()).extracting(ChangeRecord::waiting).containsExactly(0.0, 0.0);
     }
 
     @Test
     void s12_crewOfOne_doesNotBeginAPreparationTheJointDoesNotWaitFor() {
-        // Rule CREW-4.
+        // Rule CREW-3.
         // Two uncoilers, coil 2 ready at 100 s: between T1 and T2 nothing is prepared; coil 3 at T2 = 490.
         Replication run =
                 line().crew(1).uncoilers(2, 0).prepare(100).tail(30).join(60).run(1);
@@ -184,7 +183,7 @@ class PreparationTest {
 
     @Test
     void s13_crewOfTwo_sameLine_preparesMeanwhile() {
-        // Rule CREW-1.
+        // Rule CREW-2.
         Replication run =
                 line().crew(2).uncoilers(2, 0).prepare(100).tail(30).join(60).run(1);
 
@@ -192,20 +191,19 @@ class PreparationTest {
     }
 
     @Test
-    void s14_crewOfOne_finishesTheCoilUnderWayThenTailThenTheVeryCoilTheJointWaitsFor() {
-        // Rule CREW-4.
-        // Two uncoilers with a path of 150 m: coil 2 is prepared 0-450 by the one crew, coil 1 leaves its uncoiler at
-        // 300.
-        // T1 = 400: tail work 450-480; coil 2 is ready: joint 480-540. Coil 3 may be begun only at T2 = 540, though its
-        // uncoiler
-        // has been free since 300: ready at 990. Change 2: T1 = 800 waits 190, tail 990-1020, joint; coil 4 from T2 =
-        // 1080.
+    void s14_crewOfOne_theVeryCoilTheJointWaitsForIsFinishedAfterTheTail() {
+        // Rules CREW-4, CREW-8.
+        // Two uncoilers with a path of 150 m: coil 2 is prepared from 0, put down at T1 = 400 with 50 s left for the tail work
+        // 400-430, and finished 430-480 while the joint waits for it: joint 480-540. Coil 3 is begun at T2 = 540 and put down at
+        // T1 = 800 with 190 s left; tail 800-830, prepared 830-1020.
         Replication run =
                 line().crew(1).uncoilers(2, 150).prepare(450).tail(30).join(60).run(2);
 
-        assertThat(work(run, WorkList.PREPARE)).startsWith("1: 0-450", "2: 540-990");
-        assertThat(work(run, WorkList.TAIL)).containsExactly("1: 450-480", "2: 990-1020");
-        assertThat(run.changes()).extracting(ChangeRecord::waiting).containsExactly(50.0, 190.0);
+        assertThat(work(run, WorkList.PREPARE)).startsWith("1: 0-480", "2: 540-1020");
+        assertThat(work(run, WorkList.TAIL)).containsExactly("1: 400-430", "2: 800-830");
+        assertThat(run.changes())
+                .extracting(ChangeRecord::waitingForPreparation)
+                .containsExactly(50.0, 190.0);
     }
 
     @Test
@@ -262,8 +260,8 @@ class PreparationTest {
     }
 
     @Test
-    void s19_rethreadByOnePersonWaitsForThePreparationUnderWay() {
-        // Rules PRACTICE-6, CREW-3.
+    void s19_rethreadByOnePersonPutsThePreparationDown() {
+        // Rules PRACTICE-6, CREW-4.
         Replication run = new LineBuilder()
                 .rethread(Distribution.constant(600))
                 .crew(1)
@@ -271,8 +269,9 @@ class PreparationTest {
                 .prepare(250)
                 .run(1);
 
-        // As in 11: coil 3 is prepared until 500.
-        assertNear(run.changes().get(0).waiting(), 100);
+        // As in 11: coil 3 is being prepared at T1 = 400; it is put down for the rethread.
+        assertThat(run.changes().get(0).waiting()).isZero();
+        assertThat(work(run, WorkList.PREPARE)).contains("1: 0-250");
     }
 
     @Test

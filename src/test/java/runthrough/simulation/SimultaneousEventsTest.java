@@ -8,6 +8,7 @@ import static runthrough.simulation.LineBuilder.coilAt;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
+import runthrough.simulation.records.WorkRecord;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
 import runthrough.simulation.records.SimulationException;
@@ -219,8 +220,8 @@ class SimultaneousEventsTest {
     @Test
     void s14_preparationEndsAsTheCoilChangeStarts_thePreparationComesFirst() {
         // Rules ORDER-3, ORDER-6.
-        // T0 = T1 = 512 s, when coil 2 is prepared: coil 3 is begun before, and the tail waits 512 s for the one
-        // person.
+        // T0 = T1 = 512 s, when coil 2 is prepared: coil 3 is begun before, and put down at once for the tail: it rests from 512
+        // to T2 = 592.
         Replication run = new LineBuilder()
                 .coils(coil(512))
                 .capacity(4096)
@@ -233,7 +234,14 @@ class SimultaneousEventsTest {
                 .run(1);
 
         assertThat(run.changes().get(0).tailStopped()).isEqualTo(512);
-        assertThat(run.changes().get(0).waiting()).isEqualTo(512);
+        assertThat(run.changes().get(0).waiting()).isZero();
+        assertThat(run.changes().get(0).released()).isEqualTo(592);
+        WorkRecord third = run.work().stream()
+                .filter(work -> work.list() == WorkRecord.WorkList.PREPARE && work.change() == 2)
+                .findFirst()
+                .orElseThrow();
+        assertThat(third.start()).isEqualTo(512);
+        assertThat(third.putDown()).containsExactly(new WorkRecord.PutDown(512, 592));
     }
 
     /** A capacity (m) of which the 1e-10th part, below which a level is below a threshold, is exact in binary, too: 2^-24. */
