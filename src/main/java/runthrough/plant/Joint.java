@@ -9,14 +9,14 @@ import java.util.Set;
  * @param thickness of the thicker strip (m), {@code > 0}
  * @param differences between the two coils
  */
-public record Joint(double width, double thickness, Set<Difference> differences) {
+public record Joint(double width, double thickness, Set<CoilDifference> differences) {
 
     /** The joint at which {@code ending} ends and {@code beginning} begins. */
     public static Joint between(Coil ending, Coil beginning) {
         return new Joint(
                 Math.max(ending.width(), beginning.width()),
                 Math.max(ending.thickness(), beginning.thickness()),
-                Difference.between(ending, beginning));
+                CoilDifference.between(ending, beginning));
     }
 
     /** A joint of a strip to its like. */

@@ -83,7 +83,7 @@ public record WorkElement(
         }
 
         /** When any of what is listed differs between the two coils; at least one. Rule CHANGE-12. */
-        record When(Set<Difference> differences) implements Occurrence {
+        record When(Set<CoilDifference> differences) implements Occurrence {
             public When {
                 if (differences.isEmpty()) {
                     throw new IllegalArgumentException("when without a difference; give at least one");
@@ -94,12 +94,12 @@ public record WorkElement(
 
             /** What is listed, in words. */
             public String words() {
-                return differences.stream().map(Difference::words).collect(Collectors.joining(", "));
+                return differences.stream().map(CoilDifference::words).collect(Collectors.joining(", "));
             }
 
             /** Whether it is done at {@code joint}. */
             public boolean isMetAt(Joint joint) {
-                for (Difference difference : joint.differences()) {
+                for (CoilDifference difference : joint.differences()) {
                     if (differences.contains(difference)) {
                         return true;
                     }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import runthrough.plant.Difference;
+import runthrough.plant.CoilDifference;
 import runthrough.plant.Distribution;
 import runthrough.plant.TravelSpeed;
 import runthrough.plant.WorkElement;
@@ -64,14 +64,14 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
             "the share of coil changes at which it is done, drawn at random",
             new Amount(Dimension.SHARE, Range.SHARE),
             "10 %");
-    private static final Key<List<Difference>> WHEN = Key.optional(
+    private static final Key<List<CoilDifference>> WHEN = Key.optional(
             "when",
             "what must differ between the two coils for it to be done; several may be listed, of which any will do",
             new Items<>(
-                    Word.<Difference>choice()
-                            .or("width", Difference.WIDTH)
-                            .or("thickness", Difference.THICKNESS)
-                            .or("product", Difference.PRODUCT),
+                    Word.<CoilDifference>choice()
+                            .or("width", CoilDifference.WIDTH)
+                            .or("thickness", CoilDifference.THICKNESS)
+                            .or("product", CoilDifference.PRODUCT),
                     "what differs",
                     1,
                     true),

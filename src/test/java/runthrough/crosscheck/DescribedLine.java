@@ -18,7 +18,7 @@ import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
-import runthrough.plant.Difference;
+import runthrough.plant.CoilDifference;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
@@ -289,10 +289,10 @@ final class DescribedLine {
         if (optional(given, "chance").isPresent()) {
             return new Occurrence.Chance(given.path("chance").doubleValue());
         }
-        Set<Difference> differences = EnumSet.noneOf(Difference.class);
+        Set<CoilDifference> differences = EnumSet.noneOf(CoilDifference.class);
         given.path("when")
                 .forEach(what ->
-                        differences.add(Difference.valueOf(what.textValue().toUpperCase(Locale.ROOT))));
+                        differences.add(CoilDifference.valueOf(what.textValue().toUpperCase(Locale.ROOT))));
         return differences.isEmpty() ? new Occurrence.Always() : new Occurrence.When(differences);
     }
 

@@ -41,14 +41,14 @@ class ExampleLinesTest {
         List<String> wrong = new ArrayList<>();
         Line line = DescribedLine.line(one.document());
         Judged judged = new Judged(line);
-        expected.path("changes").fields().forEachRemaining(row -> {
+        expected.path("changes").properties().forEach(row -> {
             ChangeRecord change = run.changes().stream()
                     .filter(record -> Integer.toString(record.number()).equals(row.getKey()))
                     .findFirst()
                     .orElseThrow();
             compare("change " + row.getKey(), numbers(change, judged.of(change)), row.getValue(), wrong);
         });
-        expected.path("work").fields().forEachRemaining(row -> {
+        expected.path("work").properties().forEach(row -> {
             WorkRecord work = run.work().stream()
                     .filter(record -> key(record, line).equals(row.getKey()))
                     .findFirst()
@@ -88,7 +88,7 @@ class ExampleLinesTest {
     }
 
     private static void compare(String what, Map<String, Object> ours, JsonNode expected, List<String> wrong) {
-        expected.fields().forEachRemaining(one -> {
+        expected.properties().forEach(one -> {
             Object number = ours.get(one.getKey());
             if (number == null) {
                 wrong.add(what + " has no " + one.getKey());

@@ -22,7 +22,7 @@ import runthrough.plant.Coil;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
-import runthrough.plant.Difference;
+import runthrough.plant.CoilDifference;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.StorageForm;
@@ -50,7 +50,7 @@ class WorkedStepsTest {
                         new TravelSpeed.ByThickness(
                                 List.of(new TravelSpeed.Row(0.001, 0.02), new TravelSpeed.Row(0.003, 0.01))),
                         Distribution.constant(6)),
-                new Occurrence.When(Set.of(Difference.WIDTH)),
+                new Occurrence.When(Set.of(CoilDifference.WIDTH)),
                 true);
         WorkElement change = new WorkElement(
                 "change wheel", new WorkTime.Timed(Distribution.uniform(30, 50)), new Occurrence.Every(12), false);

@@ -17,10 +17,10 @@ class JointsTest {
     private static final Coil THICK = coil(0.003, 1.2, "a");
     private static final Coil OTHER = coil(0.003, 1.2, "b");
 
-    private static final Occurrence WIDTH = new Occurrence.When(Set.of(Difference.WIDTH));
-    private static final Occurrence PRODUCT = new Occurrence.When(Set.of(Difference.PRODUCT));
+    private static final Occurrence WIDTH = new Occurrence.When(Set.of(CoilDifference.WIDTH));
+    private static final Occurrence PRODUCT = new Occurrence.When(Set.of(CoilDifference.PRODUCT));
     private static final Occurrence EITHER =
-            new Occurrence.When(Set.of(Difference.PRODUCT, Difference.WIDTH, Difference.THICKNESS));
+            new Occurrence.When(Set.of(CoilDifference.PRODUCT, CoilDifference.WIDTH, CoilDifference.THICKNESS));
 
     private static Coil coil(double thickness, double width, String product) {
         return new Coil(
@@ -40,8 +40,8 @@ class JointsTest {
         Joint joint = Joint.between(THICK, THIN);
         assertThat(joint.width()).isEqualTo(1.2);
         assertThat(joint.thickness()).isEqualTo(0.003);
-        assertThat(joint.differences()).containsExactly(Difference.WIDTH, Difference.THICKNESS);
-        assertThat(Joint.between(THICK, OTHER).differences()).containsExactly(Difference.PRODUCT);
+        assertThat(joint.differences()).containsExactly(CoilDifference.WIDTH, CoilDifference.THICKNESS);
+        assertThat(Joint.between(THICK, OTHER).differences()).containsExactly(CoilDifference.PRODUCT);
         assertThat(Joint.between(THIN, THIN)).isEqualTo(Joint.alike(1.0, 0.001));
     }
 

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import runthrough.plant.CoilChange;
-import runthrough.plant.Difference;
+import runthrough.plant.CoilDifference;
 import runthrough.plant.Distribution;
 import runthrough.plant.ProcessSection.JointBreak;
 import runthrough.plant.ProcessSection.JointPassage;
@@ -64,9 +64,9 @@ class PeopleAndJointsTest {
     void elementMayBeDoneWhenSomethingDiffers() {
         CoilChange change = change("{join: [{join: 50 s}, {set up: {constant: 3 min, when: width}},"
                 + " {change tools: {constant: 5 min, when: [thickness, product]}}]}");
-        assertThat(change.join().get(1).occurrence()).isEqualTo(new Occurrence.When(Set.of(Difference.WIDTH)));
+        assertThat(change.join().get(1).occurrence()).isEqualTo(new Occurrence.When(Set.of(CoilDifference.WIDTH)));
         assertThat(change.join().get(2).occurrence())
-                .isEqualTo(new Occurrence.When(Set.of(Difference.THICKNESS, Difference.PRODUCT)));
+                .isEqualTo(new Occurrence.When(Set.of(CoilDifference.THICKNESS, CoilDifference.PRODUCT)));
     }
 
     @Test

@@ -71,7 +71,8 @@ class ConservationTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void everyMetreBelowTheRatedSpeedIsLostOnce(long seed) {
         // Rules PASS-5, REPORT-6, REPORT-7.
-        // Without downtime, and with one rated speed, nothing but strip, breaks and passages keeps the process below it.
+        // Without downtime, and with one rated speed, nothing but strip, breaks and passages keeps the process below
+        // it.
         Replication run = run(line(), seed);
         Totals totals = run.totals();
 

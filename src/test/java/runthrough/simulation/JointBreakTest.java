@@ -37,7 +37,10 @@ class JointBreakTest {
         // Rules BREAK-1, BREAK-2, BREAK-3, BREAK-6, REPORT-8, REPORT-9.
         // T0 of change 2 with 1200 m processed. Scrap: 30 m of the break, 2 m of its stop, 1 m of the joint, and the
         // crops of 3 m, all at 15.7 kg/m.
-        Replication run = line().coils(cropped(603, 1, 2)).scrapPerStop(2).scrapPerJoint(1).run(1);
+        Replication run = line().coils(cropped(603, 1, 2))
+                .scrapPerStop(2)
+                .scrapPerJoint(1)
+                .run(1);
 
         assertNear(Course.of(run).takesUp(ProcessState.JOINT_BREAK, 1), PLACE / 1.5);
         assertNear(Course.of(run).takesUp(ProcessState.RUNNING, 2), PLACE / 1.5 + 100);
@@ -75,7 +78,8 @@ class JointBreakTest {
     @Test
     void s03_duringDowntime_bothRunFromRest_downtimeFirst() {
         // Rules BREAK-4, PASS-5.
-        // Downtime due 2 m before the place; 6 s later at rest: 50 s of downtime, 100 s of repair. Lost by the break: the
+        // Downtime due 2 m before the place; 6 s later at rest: 50 s of downtime, 100 s of repair. Lost by the break:
+        // the
         // 50 s after the downtime, and 2.25 m speeding up.
         double due = (PLACE - 2) / 1.5;
         Replication run = line().process(1.5, 0.5, 0.25)
@@ -124,7 +128,8 @@ class JointBreakTest {
     @Test
     void s05_afterIt_isHeldAsStarvedWhereStripLacks_whichIsNoNewStop() {
         // Rules BREAK-4, DOWN-5, REPORT-7.
-        // 6 m at the break, 1.5 m at rest: held from the end of the repair, 36 s after the break, until 24.5 m. The latest
+        // 6 m at the break, 1.5 m at rest: held from the end of the repair, 36 s after the break, until 24.5 m. The
+        // latest
         // coil change begun is the second.
         Replication run = lowAtTheBreak(6).run(2);
         Course course = Course.of(run);
@@ -158,7 +163,8 @@ class JointBreakTest {
     @Test
     void s07_duringTheRampOfAStarvedStop_theBreakComesFirstUntilItEnds() {
         // Rules PASS-5, BREAK-6, REPORT-6.
-        // Starved at 4.5 m; the break falls due 1 m later, at v = sqrt(2.25 - 0.5). Lost for strip: until then, and from the
+        // Starved at 4.5 m; the break falls due 1 m later, at v = sqrt(2.25 - 0.5). Lost for strip: until then, and
+        // from the
         // end of the repair until it runs at 1.5 m/s again; what lies between by the break.
         // Until 5 s after the restart: then the next joint breaks.
         Replication run = lowAtTheBreak(3.5).runFor(restarts(3.5, 0) + 5);
@@ -172,14 +178,14 @@ class JointBreakTest {
         assertNear(run.totals().breakSeconds(), repaired - breaks);
         assertNear(run.totals().breakLostMetres(), 1.5 * (repaired - breaks) - 3.5);
         assertNear(
-                run.totals().lostMetres(),
-                1.5 * (breaks - starves) - 1 + 1.5 * (restarts(3.5, 0) - repaired) + 2.25);
+                run.totals().lostMetres(), 1.5 * (breaks - starves) - 1 + 1.5 * (restarts(3.5, 0) - repaired) + 2.25);
     }
 
     @Test
     void s08_inAPassage_theRecoveryFromTheBreakIsItsOwn() {
         // Rule PASS-5.
-        // 780 to 900 at 0.5 m/s: until the break 1 m/s is lost by the passage; then 150 m, and until metre 900 1 m/s by the
+        // 780 to 900 at 0.5 m/s: until the break 1 m/s is lost by the passage; then 150 m, and until metre 900 1 m/s by
+        // the
         // break, for only there the process is back at 1.5 m/s.
         Replication run = line().jointPassage(0.5, 20, 100).run(1);
 
@@ -191,7 +197,8 @@ class JointBreakTest {
     @Test
     void s09_starvedWhileItRecoversFromTheBreak_isLostForStrip() {
         // Rules PASS-5, REPORT-7.
-        // Joints of 130 s. The break at 50 m, x_stop 0, ends while the entry stands: up at 0.01 m/s2 the process has used the
+        // Joints of 130 s. The break at 50 m, x_stop 0, ends while the entry stands: up at 0.01 m/s2 the process has
+        // used the
         // 50 m after 100 s, at 1.0 m/s. Recovery until then: the break's. Until the restart.
         Replication run = new LineBuilder()
                 .coils(coil(600), coil(PLACE - 800 + 50), coil(600))
@@ -211,12 +218,11 @@ class JointBreakTest {
     @Test
     void s10_oneThatFallsDueDuringARepair_isIgnored() {
         // Rule BREAK-5.
-        // Marks 800 and 810: the second joint breaks 3.2 m before the first, whose place is passed while the process ramps
+        // Marks 800 and 810: the second joint breaks 3.2 m before the first, whose place is passed while the process
+        // ramps
         // down over 4.5 m. Where it stops at once there are two breaks.
-        LineBuilder two = new LineBuilder()
-                .coils(coil(600), coil(10), coil(600))
-                .join(0)
-                .jointBreak(LENGTH, 100, 30);
+        LineBuilder two =
+                new LineBuilder().coils(coil(600), coil(10), coil(600)).join(0).jointBreak(LENGTH, 100, 30);
         double second = 810 + LENGTH * share(2);
 
         assertThat(PLACE - second).isBetween(3.0, 3.5);
@@ -230,9 +236,9 @@ class JointBreakTest {
     @Test
     void s11_placePassedWhileTheProcessStands_fallsDueWhenItNextMoves() {
         // Rule BREAK-5.
-        // Starved at 2e-8 m below 0: at T2 = 560 s the joint is in the process already. Restart at 568 s, and the break.
-        Replication run =
-                new LineBuilder().join(160).jointBreak(1e-9, 100, 0).run(1);
+        // Starved at 2e-8 m below 0: at T2 = 560 s the joint is in the process already. Restart at 568 s, and the
+        // break.
+        Replication run = new LineBuilder().join(160).jointBreak(1e-9, 100, 0).run(1);
         Course course = Course.of(run);
 
         assertThat(course.processState(564)).isEqualTo(ProcessState.STARVED);

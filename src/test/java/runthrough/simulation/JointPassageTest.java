@@ -25,7 +25,8 @@ class JointPassageTest {
     @Test
     void s01_fromBeforeTheJointUntilAfterIt_isNeitherSlowedNorStopped() {
         // Rules PASS-1, PASS-3, PASS-4.
-        // Metres 780 to 810: from 520 s, 30 m at 0.5 in the place of 1.5 m/s take 60 s, in which 60 m less are processed.
+        // Metres 780 to 810: from 520 s, 30 m at 0.5 in the place of 1.5 m/s take 60 s, in which 60 m less are
+        // processed.
         Replication run = line(20, 10).run(1);
         Course course = Course.of(run);
 
@@ -62,7 +63,8 @@ class JointPassageTest {
     void s03_windowsThatOverlapAreOne() {
         // Rule PASS-2.
         // Joints of no time; coil 2 has 10 m, so that the marks are 800 and 810: 780 to 820 at 0.5 m/s, 80 s.
-        Replication run = line(20, 10).coils(coil(600), coil(10), coil(600)).join(0).run(2);
+        Replication run =
+                line(20, 10).coils(coil(600), coil(10), coil(600)).join(0).run(2);
         Replication noTime = new LineBuilder()
                 .coils(coil(600), coil(10), coil(600))
                 .join(0)
@@ -80,8 +82,10 @@ class JointPassageTest {
     @Test
     void s04_processThatIsSlowerAlready_opensItWithoutARamp_andResumesNoFasterThanItAllows() {
         // Rules PASS-2, PASS-3, PASS-5.
-        // Joint of 120 s: slowed to 0.4 m/s at 60 m, 400 + 140/1.5 s; T2 = 520 s with 60 - 0.4 * 26.67 = 49.33 m; resumes
-        // at 150 m, 100.67/2.1 s later, at metre 750.67 + 0.4 * 100.67/2.1, inside 760 to 810: to 0.5 m/s until metre 810.
+        // Joint of 120 s: slowed to 0.4 m/s at 60 m, 400 + 140/1.5 s; T2 = 520 s with 60 - 0.4 * 26.67 = 49.33 m;
+        // resumes
+        // at 150 m, 100.67/2.1 s later, at metre 750.67 + 0.4 * 100.67/2.1, inside 760 to 810: to 0.5 m/s until metre
+        // 810.
         Replication run = new LineBuilder()
                 .join(120)
                 .slowing(0.4, 60, 150)
@@ -119,8 +123,7 @@ class JointPassageTest {
     void s06_opensAlsoWhileTheProcessStands() {
         // Rules PASS-3, PASS-5, ORDER-5.
         // Starved from 533.33 s; T2 = 560 s at metre 800; restart 8 s later, to 0.5 m/s for the 10 m left: 20 s.
-        Replication run =
-                new LineBuilder().join(160).jointPassage(0.5, 200, 10).run(1);
+        Replication run = new LineBuilder().join(160).jointPassage(0.5, 200, 10).run(1);
         Course course = Course.of(run);
 
         assertThat(course.processState(561)).isEqualTo(ProcessState.STARVED);
@@ -149,7 +152,8 @@ class JointPassageTest {
     @Test
     void s08_withoutAnAccumulator_theStripRampsAsOne() {
         // Rule PASS-6.
-        // Down at the entry's 0.125 m/s2: stopped from 1.5 m/s in 9 m and 12 s: T0 = 394 s, T1 = 406 s, T2 = 466 s; up in
+        // Down at the entry's 0.125 m/s2: stopped from 1.5 m/s in 9 m and 12 s: T0 = 394 s, T1 = 406 s, T2 = 466 s; up
+        // in
         // 3 s and 2.25 m. Path of 100 m: mark 700; the ramp of 8 m begins at metre 672, 69.75 m further on.
         Replication run = line(20, 10)
                 .entry(2.5, AT_ONCE, 0.125)
@@ -181,7 +185,8 @@ class JointPassageTest {
     @Test
     void s10_speedingUpTowardsAPassage_turnsWhereTheRampDownMustBegin() {
         // Rule PASS-1.
-        // Starved as in 06; restart at metre 800 of a path of 25 m: mark 825, window from 805. Up at 0.5 and down at 0.25
+        // Starved as in 06; restart at metre 800 of a path of 25 m: mark 825, window from 805. Up at 0.5 and down at
+        // 0.25
         // m/s2 to 0.5 m/s within 5 m: v^2 + 2 (v^2 - 0.25) = 5, v = 1.3540.
         Replication run = new LineBuilder()
                 .process(1.5, 0.5, 0.25)

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
-import runthrough.plant.Difference;
+import runthrough.plant.CoilDifference;
 import runthrough.plant.Distribution;
 import runthrough.plant.TravelSpeed;
 import runthrough.plant.WorkElement;
@@ -75,7 +75,7 @@ class JointWorkTest {
         WorkElement setUp = new WorkElement(
                 "set up",
                 new WorkElement.WorkTime.Timed(Distribution.constant(25)),
-                new WorkElement.Occurrence.When(Set.of(Difference.WIDTH)),
+                new WorkElement.Occurrence.When(Set.of(CoilDifference.WIDTH)),
                 true);
         Coil narrow = wide(1500, 1);
         assertThat(jointCycleTimes(line().coils(narrow, narrow, wide(1500, 1.2))

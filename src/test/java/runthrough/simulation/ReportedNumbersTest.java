@@ -7,9 +7,9 @@ import static runthrough.simulation.LineBuilder.coilAt;
 import static runthrough.simulation.LineBuilder.cropped;
 import static runthrough.simulation.Near.assertNear;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSize;
@@ -167,7 +167,8 @@ class ReportedNumbersTest {
     @Test
     void s06a_laterStopTakesOverWhatIsLostFromItsOwnBegin() {
         // Rule REPORT-7.
-        // Starved at 533.33 s; T2 = 560 s; restart at 568 s, up at 0.01 m/s2. Coil 2 of 100 m is through at 600 s: 94.88 m
+        // Starved at 533.33 s; T2 = 560 s; restart at 568 s, up at 0.01 m/s2. Coil 2 of 100 m is through at 600 s:
+        // 94.88 m
         // at 0.32 m/s, used up when 0.32 t + 0.005 t^2 = 94.88, at sqrt(2) m/s, 141.42 s after the restart. T2 = 760 s,
         // restart at 768 s, 150 s up to 1.5 m/s.
         Replication run = line().coils(coil(600), coil(100), coil(600))

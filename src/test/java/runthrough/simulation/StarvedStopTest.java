@@ -1,16 +1,16 @@
 package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static runthrough.simulation.LineBuilder.AT_ONCE;
 import static runthrough.simulation.LineBuilder.coil;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static runthrough.simulation.Near.assertNear;
 
 import org.junit.jupiter.api.Test;
-import runthrough.simulation.records.SimulationException;
 import runthrough.plant.Distribution;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
+import runthrough.simulation.records.SimulationException;
 import runthrough.simulation.records.Trace.ProcessState;
 
 /**
@@ -258,10 +258,7 @@ class StarvedStopTest {
     void s20_restartIntoTheNextStopAgainAndAgain_isAnErrorThatSaysWhy() {
         // Rule PROC-11.
         // Restart at the stop level, 0 m, with an entry that takes 15 s to 1.5 m/s; the checks refuse such a line.
-        LineBuilder line = new LineBuilder()
-                .join(160)
-                .entry(2.5, 0.1, AT_ONCE)
-                .restart(0, Distribution.constant(0));
+        LineBuilder line = new LineBuilder().join(160).entry(2.5, 0.1, AT_ONCE).restart(0, Distribution.constant(0));
 
         assertThatThrownBy(() -> line.run(1))
                 .isInstanceOf(SimulationException.class)

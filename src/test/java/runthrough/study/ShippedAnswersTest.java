@@ -25,15 +25,17 @@ class ShippedAnswersTest {
     // Shares in percent of coil changes, as rounded in the comments; stops per 8 h; main cause.
     @ParameterizedTest
     @CsvSource({
-        "tube-line,        MISSES,    97.6, 0.7, USUAL_JOINT_TOO_LONG",
-        "tube-line-measured,MEETS,    95.9, 1.2, USUAL_JOINT_TOO_LONG",
+        "tube-line,        MISSES,    97.6, 0.7, JOINT_MADE_AGAIN",
+        "tube-line-measured,MEETS,    95.9, 1.2, ELEMENT_TOOK_LONG",
         "stamping-rethread,MISSES,    0,    6.5, PRACTICE",
-        "stamping-joiner,  UNDECIDED, 89,   0.3, USUAL_JOINT_TOO_LONG",
-        "tube-spiral,      MEETS,     99.4, 0.2, USUAL_JOINT_TOO_LONG",
+        "stamping-joiner,  MISSES,    88,   0.3, ELEMENT_TOOK_LONG",
+        "tube-spiral,      MEETS,     99.4, 0.2, OCCASIONAL_ELEMENT",
         "roll-former,      MISSES,    60,   3.2, WAITING_FOR_PREPARATION",
-        "coating-line,     MEETS,     99.95,0,   CAPACITY",
-        "slitter,          MISSES,    87,   8.5, USUAL_JOINT_TOO_LONG",
-        "perforating-line, MISSES,    0,    9.2, PRACTICE"
+        "coating-line,     MEETS,     99.8, 0,   JOINT_MADE_AGAIN",
+        "slitter,          MISSES,    86.4, 8.7, ELEMENT_TOOK_LONG",
+        "perforating-line, MISSES,    0,    9.2, PRACTICE",
+        "galvanising-line, MISSES,    96.5, 0.6, WAITING_FOR_PEOPLE",
+        "slitter-widths,   MISSES,    95,   1.1, OCCASIONAL_ELEMENT"
     })
     void theAnswerIsTheOneThatTheCommentsPromise(
             String name, TargetStatus answer, double percent, double stopsPerShift, Cause mainCause) {

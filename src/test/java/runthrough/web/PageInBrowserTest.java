@@ -299,7 +299,9 @@ class PageInBrowserTest {
                 "roll-former",
                 "coating-line",
                 "slitter",
-                "perforating-line"
+                "perforating-line",
+                "galvanising-line",
+                "slitter-widths"
             })
     void everyShippedLineCanBeOpened(String name) throws IOException {
         browser.choose("#shipped", name);

@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
-import runthrough.plant.Difference;
+import runthrough.plant.CoilDifference;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.TravelSpeed;
@@ -118,7 +118,7 @@ public final class WorkTable {
         } else if (occurrence instanceof Occurrence.When when) {
             return "when the "
                     + when.differences().stream()
-                            .map(Difference::words)
+                            .map(CoilDifference::words)
                             .collect(Collectors.joining(" or the "))
                     + " differs";
         }

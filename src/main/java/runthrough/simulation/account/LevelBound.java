@@ -31,10 +31,14 @@ final class LevelBound {
      * @param last level now (m)
      */
     boolean isPassed(double lowest, double highest, double last) {
-        double nearest = side > 0 ? lowest : highest;
         double furthest = side > 0 ? highest : lowest;
+        if (side * (furthest - bound) <= 0) {
+            isBeyond = false;
+            return false;
+        }
+        double nearest = side > 0 ? lowest : highest;
         boolean wasBeyond = isBeyond;
         isBeyond = side * (last - bound) > 0;
-        return wasBeyond ? side * (nearest - bound) <= 0 && isBeyond : side * (furthest - bound) > 0;
+        return !wasBeyond || (side * (nearest - bound) <= 0 && isBeyond);
     }
 }

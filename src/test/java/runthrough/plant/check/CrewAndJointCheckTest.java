@@ -14,7 +14,7 @@ import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
-import runthrough.plant.Difference;
+import runthrough.plant.CoilDifference;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.LineBuilder;
@@ -169,7 +169,7 @@ class CrewAndJointCheckTest {
         WorkElement setUp = new WorkElement(
                 "set up",
                 new WorkElement.WorkTime.Timed(Distribution.constant(60)),
-                new WorkElement.Occurrence.When(Set.of(Difference.WIDTH)),
+                new WorkElement.Occurrence.When(Set.of(CoilDifference.WIDTH)),
                 true);
         assertThat(found(line().join(timed("weld", 60).notToBePutDown(), setUp)))
                 .containsExactly(

@@ -14,7 +14,7 @@ import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
-import runthrough.plant.Difference;
+import runthrough.plant.CoilDifference;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
@@ -114,7 +114,7 @@ class InputTablesTest {
                         new TravelSpeed.ByThickness(
                                 List.of(new TravelSpeed.Row(0.001, 0.05), new TravelSpeed.Row(0.003, 0.02))),
                         Distribution.constant(6)),
-                new WorkElement.Occurrence.When(Set.of(Difference.PRODUCT, Difference.WIDTH)),
+                new WorkElement.Occurrence.When(Set.of(CoilDifference.PRODUCT, CoilDifference.WIDTH)),
                 true);
         Shifts shifts = new Shifts(List.of(
                 new Shifts.Shift("early", 28_800, 2, List.of(new Shifts.Break(14_400, 1800, 1))),
