@@ -19,7 +19,8 @@ class SlowingFormsTest {
     private static final double EXACT = 1e-9;
     private static final Slowing SLOWING = new Slowing(0.5, 40, 70);
 
-    private final SlowingForms forms = SlowingForms.of(ClosedForms.of(line(), line().coils().get(0)), SLOWING);
+    private final SlowingForms forms =
+            SlowingForms.of(ClosedForms.of(line(), line().coils().get(0)), SLOWING);
 
     private static Line line() {
         ProcessSection process = ProcessSection.running(1.5, 0.2, 0.5).withSlowing(Optional.of(SLOWING));
@@ -43,7 +44,8 @@ class SlowingFormsTest {
     @Test
     void withoutAStop_itRunsDownToTheStopLevelAtTheSlowedSpeed() {
         // Rule FORM-13.
-        // Until x_slow at 1.5 m/s, the entry having let in V^2/(2 d_e); 2 s of ramp; then at 0.5 m/s down to the stop level, of
+        // Until x_slow at 1.5 m/s, the entry having let in V^2/(2 d_e); 2 s of ramp; then at 0.5 m/s down to the stop
+        // level, of
         // which the entry, speeding up again, leaves 0.5^2/(2 a_e).
         StopAndGo entry = forms.forms().entry();
         double first = (60 - 1.5 * 1.5 / (2 * entry.deceleration())) / 1.5;

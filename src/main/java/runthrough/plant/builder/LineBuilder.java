@@ -349,8 +349,7 @@ public final class LineBuilder {
     public LineBuilder crew(int people) {
         refusals.tell(
                 LinePart.CREW,
-                () -> change =
-                        new CoilChange(people, change.prepare(), change.tail(), change.join(), change.reject()));
+                () -> change = new CoilChange(people, change.prepare(), change.tail(), change.join(), change.reject()));
         return this;
     }
 

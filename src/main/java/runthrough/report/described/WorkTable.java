@@ -117,9 +117,7 @@ public final class WorkTable {
             return "with a chance of " + texts.text(Kind.SHARE, chance.p());
         } else if (occurrence instanceof Occurrence.When when) {
             return "when the "
-                    + when.differences().stream()
-                            .map(CoilDifference::words)
-                            .collect(Collectors.joining(" or the "))
+                    + when.differences().stream().map(CoilDifference::words).collect(Collectors.joining(" or the "))
                     + " differs";
         }
         return "always";

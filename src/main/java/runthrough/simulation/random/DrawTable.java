@@ -14,7 +14,6 @@ import runthrough.plant.MeasuredRows;
 import runthrough.plant.Practice;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
-import runthrough.simulation.records.SimulationException;
 import runthrough.simulation.records.WorkRecord.WorkList;
 
 /**

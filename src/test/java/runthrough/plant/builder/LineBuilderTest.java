@@ -67,7 +67,8 @@ class LineBuilderTest {
                 .isEqualTo(new Shifts(List.of(
                         new Shift("early", 28_800, 3, List.of(new Break(7200, 1800, 1))),
                         new Shift("night", 28_800, 2, List.of()))));
-        assertThat(built.change().prepare()).containsExactly(loading().withPeople(2).notToBePutDown());
+        assertThat(built.change().prepare())
+                .containsExactly(loading().withPeople(2).notToBePutDown());
         assertThat(built.process().jointPassage()).contains(new ProcessSection.JointPassage(0.5, 5, 10));
         assertThat(built.process().jointBreak())
                 .contains(new ProcessSection.JointBreak(0.001, 40, Distribution.constant(1200), 30));

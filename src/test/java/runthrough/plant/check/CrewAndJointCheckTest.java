@@ -12,9 +12,9 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
+import runthrough.plant.CoilDifference;
 import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
-import runthrough.plant.CoilDifference;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.LineBuilder;
@@ -159,8 +159,9 @@ class CrewAndJointCheckTest {
     void moreThanTheShiftInABreak_isWarnedOf() {
         // Rule CHECK-27.
         assertThat(found(shifts(new Shift("early", 8 * HOUR, 2, List.of(new Break(2 * HOUR, HOUR, 3))))))
-                .containsExactly("warning coil-change.shifts[1].breaks[1].crew = 3 people; should be at most the crew of"
-                        + " the shift, 2 people. Nobody comes for a break: give how many of the shift stay.");
+                .containsExactly(
+                        "warning coil-change.shifts[1].breaks[1].crew = 3 people; should be at most the crew of"
+                                + " the shift, 2 people. Nobody comes for a break: give how many of the shift stay.");
     }
 
     @Test
