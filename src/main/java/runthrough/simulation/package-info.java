@@ -25,7 +25,7 @@
  *         ChangeRecord change = run.changes().get(0);
  *         System.out.println("joint cycle time " + change.jointCycleTime() + " s");
  *         System.out.println("strip drawn " + change.stripDrawn() + " m");
- *         System.out.println("margin " + change.margin() + " m");
+ *         System.out.println("lowest above the stop level " + change.lowestAboveStopLevel() + " m");
  *         System.out.println("share run through " + run.totals().shareRunThrough());
  *     }
  * }

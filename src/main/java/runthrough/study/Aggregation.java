@@ -97,7 +97,7 @@ final class Aggregation {
         return new StudyResult.Pooled(
                 pools.jointCycleTime().sample(),
                 pools.waiting().sample(),
-                sample(pools.margin()),
+                sample(pools.marginMetres()),
                 sample(pools.stripDrawn()),
                 sample(pools.refillTime()));
     }

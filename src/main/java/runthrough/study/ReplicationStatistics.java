@@ -27,6 +27,7 @@ record ReplicationStatistics(
         boolean oneStrip = line.practice().isOneStrip();
         CauseFinder finder = new CauseFinder(line);
         StripMargin spare = new StripMargin(line);
+        boolean slows = !oneStrip && line.process().slowing().isPresent();
         int changes = replication.changes().size();
         List<Optional<Reason>> reasons = new ArrayList<>(changes);
         ChangePools pools = new ChangePools(changes);
@@ -37,6 +38,9 @@ record ReplicationStatistics(
             pools.addJoint(change);
             if (!oneStrip) {
                 pools.addStorage(change, spare);
+            }
+            if (slows) {
+                pools.addWithoutStop(change, spare);
             }
             waited += change.waiting() > 0 ? 1 : 0;
             stops += change.starvedStops();

@@ -40,6 +40,11 @@ final class TotalsEstimates {
         return totals.stream().mapToLong(value).toArray();
     }
 
+    /** Share of coil changes without a stop, run through or slowed; there must be any. */
+    Estimate shareWithoutStop() {
+        return Estimators.share(counts(one -> one.changes() - one.stoppedChanges()), counts(Totals::changes));
+    }
+
     /** Share of coil changes run through; there must be any. */
     Estimate shareRunThrough() {
         return Estimators.share(counts(Totals::ranThrough), counts(Totals::changes));
@@ -68,6 +73,8 @@ final class TotalsEstimates {
 
     Verdict.Output output() {
         return new Verdict.Output(
+                Estimators.amount(each(Totals::goodSpeed)),
+                Estimators.amount(each(Totals::goodMassFlow)),
                 Estimators.amount(each(one -> one.processedMetres() / one.duration())),
                 Estimators.amount(each(one -> one.processedKilograms() / one.duration())),
                 Estimators.amount(each(Totals::utilisation)),

@@ -2,6 +2,7 @@ package runthrough.study;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import runthrough.study.cause.CauseCounts;
 import runthrough.study.cause.NamedCauses;
 import runthrough.study.statistics.Estimate;
@@ -20,6 +21,7 @@ import runthrough.study.statistics.Summary;
  * @param causes what those that did not run through are attributed to
  * @param namedCauses the same by named element, with their starved stops and lost time; most coil changes first
  * @param spare margin or shortfall at the target; empty where entry and process are one strip
+ * @param withoutStop the second target; where the process can slow or such a target is set
  * @param stoppages stops, and what they cost
  * @param output what comes out, and what is lost as scrap
  * @param joint how long the strip stands at the joiner
@@ -35,6 +37,7 @@ public record Verdict(
         CauseCounts causes,
         List<NamedCauses.Count> namedCauses,
         Optional<Spare> spare,
+        Optional<WithoutStop> withoutStop,
         Stoppages stoppages,
         Output output,
         Joint joint,
@@ -67,17 +70,27 @@ public record Verdict(
     public record Resolution(Optional<Long> leastToShow, Optional<Long> toDecide) {}
 
     /**
-     * The margin (positive) or shortfall (negative) at the target: all but the share {@code 1 - target} of coil changes
-     * have at least this much.
+     * The margin (positive) or shortfall (negative) at a target: that of the coil change that is the last of those that may fail,
+     * or the first where none may, see {@link runthrough.study.margin.StripMargin}.
      *
-     * @param metres of strip above the level at which the process slows or stops; a shortfall is calculated with the process
-     *     kept at its rated speed
+     * @param metres of strip above the level at which the target fails, with the process kept at its rated speed
      * @param seconds of joint cycle time that these metres are at the rated speed
      * @param speed by which the process could run faster, or has to run slower (m/s), through these joints on the strip held
-     *     when they began: from the closed form for an entry at the process's speed, and no faster than the entry can. What a
-     *     faster process does to refill and preparation is not in it
+     *     when they began, from the closed form. What a faster process does to refill and preparation is not in it
      */
     public record Spare(double metres, double seconds, double speed) {}
+
+    /**
+     * Coil changes without a stop: run through or slowed.
+     *
+     * @param share of coil changes
+     * @param target share that should go without a stop, in (0, 1]; empty where none is set
+     * @param answer whether the target is met, where one is set
+     * @param spare margin or shortfall at the target, or where none is set at the target to run through; empty where entry and
+     *     process are one strip
+     */
+    public record WithoutStop(
+            Estimate share, OptionalDouble target, Optional<TargetStatus> answer, Optional<Spare> spare) {}
 
     /**
      * Stops, and what they cost. A shift is 8 h.
@@ -100,8 +113,10 @@ public record Verdict(
     /**
      * What comes out, and what is lost as scrap.
      *
-     * @param speed metres processed over time (m/s)
-     * @param massFlow kilograms processed over time (kg/s)
+     * @param speed good output over time (m/s): what was processed less what is scrap afterwards
+     * @param massFlow the same by mass (kg/s)
+     * @param grossSpeed metres processed over time (m/s)
+     * @param grossMassFlow kilograms processed over time (kg/s)
      * @param utilisation metres processed over metres at the rated speed, in [0, 1]
      * @param scrapMetresPerShift crops and strip scrapped at stops per 8 h (m)
      * @param scrapKilogramsPerShift the same by mass (kg)
@@ -112,6 +127,8 @@ public record Verdict(
     public record Output(
             Estimate speed,
             Estimate massFlow,
+            Estimate grossSpeed,
+            Estimate grossMassFlow,
             Estimate utilisation,
             Estimate scrapMetresPerShift,
             Estimate scrapKilogramsPerShift,
@@ -131,7 +148,7 @@ public record Verdict(
     /**
      * What the accumulator goes through.
      *
-     * @param margin lowest level above the stop level at each coil change (m); negative when the process had to stop
+     * @param margin of each coil change to running through (m), see {@link runthrough.study.margin.StripMargin}
      * @param stripDrawn level at the start of each coil change minus lowest level (m)
      * @param refillTime from the release of the joint until the accumulator is full again (s), of those refilled; empty when
      *     none was

@@ -1,6 +1,7 @@
 package runthrough.study;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToLongFunction;
 import java.util.stream.LongStream;
 import runthrough.plant.SimulationRequest;
@@ -39,20 +40,31 @@ final class VerdictMaker {
                 changes,
                 aggregation.causes().byCause(),
                 aggregation.causes().list(),
-                oneStrip ? Optional.empty() : Optional.of(spare(target)),
+                oneStrip ? Optional.empty() : Optional.of(aggregation.pools().marginAt(1 - target)),
+                withoutStop(chance, changes, oneStrip),
                 estimates.stoppages(),
                 estimates.output(),
                 joint(),
                 oneStrip ? Optional.empty() : Optional.of(storage()));
     }
 
-    /** Rule MARGIN-4. */
-    private Verdict.Spare spare(double target) {
-        double share = 1 - target;
-        return new Verdict.Spare(
-                aggregation.pools().marginMetres().percentile(share),
-                aggregation.pools().marginSeconds().percentile(share),
-                aggregation.pools().marginSpeed().percentile(share));
+    private Optional<Verdict.WithoutStop> withoutStop(boolean chance, Verdict.Changes changes, boolean oneStrip) {
+        OptionalDouble target = request.run().targetWithoutStop();
+        boolean slows = !oneStrip && request.line().process().slowing().isPresent();
+        if (!slows && target.isEmpty()) {
+            return Optional.empty();
+        }
+        Estimate share = estimates.shareWithoutStop();
+        double failures = 1 - target.orElse(request.run().target());
+        return Optional.of(new Verdict.WithoutStop(
+                share,
+                target,
+                target.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(
+                                new TargetTest(target.getAsDouble(), share, changes.total(), changes.stopped(), chance)
+                                        .answer()),
+                oneStrip ? Optional.empty() : Optional.of(aggregation.pools().marginWithoutStopAt(failures))));
     }
 
     private Verdict.Joint joint() {
@@ -64,7 +76,7 @@ final class VerdictMaker {
 
     private Verdict.Storage storage() {
         return new Verdict.Storage(
-                summary(aggregation.pools().margin()),
+                summary(aggregation.pools().marginMetres()),
                 summary(aggregation.pools().stripDrawn()),
                 aggregation.pools().refillTime().count() == 0
                         ? Optional.empty()

@@ -208,8 +208,9 @@ record AnswerView(
             case STOPS -> one -> one.starvedStops() * SHIFT / one.duration();
             case LOST -> one -> one.lostTime() * SHIFT / one.duration();
             case JOINT -> one -> one.jointSeconds() / one.changes();
-            case OUTPUT -> one -> one.processedMetres() / one.duration();
-            case MARGIN -> one -> Double.NaN;
+            case OUTPUT -> Totals::goodSpeed;
+            case WITHOUT_STOP -> one -> 1 - (double) one.stoppedChanges() / one.changes();
+            case MARGIN, MARGIN_WITHOUT_STOP -> one -> Double.NaN;
         };
         List<Double> each = chance
                 ? totals.stream()
@@ -248,11 +249,15 @@ record AnswerView(
                 : "one run with " + changes + " coil changes: nothing is random.";
         return switch (figure) {
             case SHARE -> "Coil changes that ran through over all coil changes, in " + basis;
-            case MARGIN -> "What all but the share allowed by the target have left, of the lowest levels in " + basis;
+            case WITHOUT_STOP -> "Coil changes without a stop over all coil changes, in " + basis;
+            case MARGIN, MARGIN_WITHOUT_STOP ->
+                "What all but the share allowed by the target would have left, the process at its rated speed, in "
+                        + basis;
             case STOPS -> "Starved stops over the simulated time, in " + basis;
             case LOST -> "Lost metres over the rated speed, in " + basis;
             case JOINT -> "From the tail's stop to the release of the joint, in " + basis;
-            case OUTPUT -> "Metres through the process over the simulated time, stops included, in " + basis;
+            case OUTPUT ->
+                "Metres through the process less those that are scrap afterwards, over the simulated time, in " + basis;
         };
     }
 }

@@ -162,7 +162,7 @@ class NearTiesTest {
                     .run(5);
 
             assertThat(run.totals().starvedStops()).isEqualTo(0);
-            assertThat(run.changes().get(0).margin()).isCloseTo(0, within(1e-9 * capacity));
+            assertThat(run.changes().get(0).lowestAboveStopLevel()).isCloseTo(0, within(1e-9 * capacity));
         }
     }
 

@@ -281,7 +281,7 @@ class OneStripTest {
 
         assertThat(run.totals().levelIntegral()).isEqualTo(0);
         assertThat(run.totals().overtravel()).isEqualTo(0);
-        assertThat(run.changes()).allMatch(change -> change.margin() == 0);
+        assertThat(run.changes()).allMatch(change -> change.lowestAboveStopLevel() == 0);
         assertNear(run.totals().enteredMetres(), run.totals().processedMetres());
     }
 

@@ -72,7 +72,7 @@ class ReportedNumbersTest {
         ChangeRecord change = run.changes().get(0);
         assertNear(change.jointCycleTime(), 90);
         assertNear(change.stripDrawn(), 135);
-        assertNear(change.margin(), 60.5);
+        assertNear(change.lowestAboveStopLevel(), 60.5);
     }
 
     @Test

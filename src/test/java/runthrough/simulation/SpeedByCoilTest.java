@@ -152,7 +152,9 @@ class SpeedByCoilTest {
 
         assertNear(run.changes().get(0).stopLevel(), 4.5);
         assertNear(run.changes().get(1).stopLevel(), 0.5);
-        assertNear(run.changes().get(1).margin(), run.changes().get(1).lowestLevel() - 0.5);
+        assertNear(
+                run.changes().get(1).lowestAboveStopLevel(),
+                run.changes().get(1).lowestLevel() - 0.5);
     }
 
     @Test

@@ -63,7 +63,7 @@ class StarvedStopTest {
         assertNear(course.processSpeed(535), 0);
         assertNear(course.takesUp(ProcessState.RUNNING, 2), T2 + 9.8);
         assertNear(change.lowestLevel(), 2);
-        assertNear(change.margin(), -4.5);
+        assertNear(change.lowestAboveStopLevel(), -4.5);
         assertNear(change.lostMetres(), 4.5 + 1.5 * 34.8 + 2.25);
         assertNear(run.totals().starvedSeconds(), 34.8);
     }
@@ -209,7 +209,7 @@ class StarvedStopTest {
         Replication run =
                 new LineBuilder().process(1.5, 0.5, 0.25).reserve(2).join(129).run(1);
 
-        assertNear(run.changes().get(0).margin(), 0);
+        assertNear(run.changes().get(0).lowestAboveStopLevel(), 0);
         assertThat(run.changes().get(0).outcome()).isEqualTo(Outcome.RAN_THROUGH);
         assertThat(run.totals().starvedStops()).isEqualTo(0);
     }

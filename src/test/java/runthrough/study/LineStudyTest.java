@@ -99,7 +99,7 @@ class LineStudyTest {
                 .allSatisfy(change -> {
                     double left = margin.toStop(change);
                     if (change.outcome() == Outcome.RAN_THROUGH) {
-                        assertThat(change.margin()).isCloseTo(left, within(1e-9));
+                        assertThat(change.lowestAboveStopLevel()).isCloseTo(left, within(1e-9));
                     } else {
                         assertThat(left).isNegative();
                     }

@@ -12,7 +12,7 @@ final class FeaturedChange {
     static ChangeRecord of(ChartContext context, List<ChangeRecord> changes) {
         Comparator<ChangeRecord> order = context.stores()
                 ? Comparator.comparingDouble((ChangeRecord change) -> -change.lostMetres())
-                        .thenComparingDouble(ChangeRecord::margin)
+                        .thenComparingDouble(ChangeRecord::lowestAboveStopLevel)
                 : Comparator.comparingDouble(ChangeRecord::jointCycleTime).reversed();
         return changes.stream().min(order).orElseThrow(() -> new IllegalArgumentException("a chart of no coil change"));
     }

@@ -82,7 +82,7 @@ final class LevelChart {
     private static String reading(ChangeRecord featured, ChartUnits units) {
         String where = "At coil change " + featured.number() + " the level falls to "
                 + units.length(featured.lowestLevel()) + ", ";
-        double margin = featured.margin();
+        double margin = featured.lowestAboveStopLevel();
         return where
                 + (margin >= 0
                         ? units.length(margin) + " above the level at which the process must stop."

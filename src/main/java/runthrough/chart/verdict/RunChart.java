@@ -143,7 +143,7 @@ final class RunChart {
         String which = failed == 0
                 ? "All " + changes.size() + " coil changes run through"
                 : failed + " of " + changes.size() + " coil changes do not run through";
-        return which + "; the least margin, " + context.units().length(worst.margin()) + ", is at coil change "
-                + worst.number() + ".";
+        return which + "; the least margin, " + context.units().length(worst.lowestAboveStopLevel())
+                + ", is at coil change " + worst.number() + ".";
     }
 }

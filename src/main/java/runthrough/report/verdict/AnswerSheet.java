@@ -41,6 +41,8 @@ public record AnswerSheet(
     public enum Which {
         SHARE,
         MARGIN,
+        WITHOUT_STOP,
+        MARGIN_WITHOUT_STOP,
         STOPS,
         LOST,
         JOINT,

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import runthrough.plant.CoilChange;
@@ -22,6 +23,9 @@ import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.WorkRecord;
 import runthrough.study.StudyListener;
+import runthrough.study.cause.CauseFinder;
+import runthrough.study.cause.Reason;
+import runthrough.study.margin.StripMargin;
 
 /**
  * Three CSV files of a study, written row by row while it runs, so that nothing is kept: a row for each coil change, for each
@@ -35,6 +39,9 @@ public final class CsvFiles implements StudyListener, Closeable {
 
     private final Line line;
     private final Unit length;
+    private final boolean stores;
+    private final StripMargin margins;
+    private final CauseFinder causes;
     private final List<CSVPrinter> open = new ArrayList<>();
     private final CSVPrinter changes;
     private final CSVPrinter elements;
@@ -44,6 +51,9 @@ public final class CsvFiles implements StudyListener, Closeable {
     /** Opens the files and writes their headers. */
     CsvFiles(SimulationRequest request, Outlet outlet) throws IOException {
         this.line = request.line();
+        this.stores = !line.practice().isOneStrip();
+        this.margins = new StripMargin(line);
+        this.causes = new CauseFinder(line);
         Units units = Units.of(request.resultsIn());
         this.length = units.unit(Kind.LENGTH);
         this.totals = new ReplicationRows(units);
@@ -101,6 +111,7 @@ public final class CsvFiles implements StudyListener, Closeable {
         return List.of(
                 "replication",
                 "coil change",
+                "shift",
                 "ending coil",
                 "next coil",
                 "start (s)",
@@ -108,6 +119,7 @@ public final class CsvFiles implements StudyListener, Closeable {
                 "joint released (s)",
                 "joint cycle time (s)",
                 "waiting for preparation (s)",
+                "waiting for people (s)",
                 "passes",
                 "level at start" + unit,
                 "lowest level" + unit,
@@ -115,30 +127,38 @@ public final class CsvFiles implements StudyListener, Closeable {
                 "margin" + unit,
                 "strip drawn" + unit,
                 "outcome",
+                "cause",
+                "work element",
                 "starved stops",
                 "strip not run" + unit,
                 "refill time (s)");
     }
 
     private List<String> row(int replication, ChangeRecord change) {
-        boolean stores = !line.practice().isOneStrip();
+        Optional<Reason> reason = causes.reasonOf(change);
         return List.of(
                 Integer.toString(replication),
                 Integer.toString(change.number()),
+                Integer.toString(change.shift() + 1),
                 CsvWriter.text(line.coils().get(change.tailCoil()).name()),
                 CsvWriter.text(line.coils().get(change.headCoil()).name()),
                 CsvWriter.number(change.start()),
                 CsvWriter.number(change.tailStopped()),
                 CsvWriter.number(change.released()),
                 CsvWriter.number(change.jointCycleTime()),
-                CsvWriter.number(change.waiting()),
+                CsvWriter.number(change.waitingForPreparation()),
+                CsvWriter.number(change.waitingForPeople()),
                 Integer.toString(change.passes()),
                 stores ? length(change.levelAtStart()) : "",
                 stores ? length(change.lowestLevel()) : "",
                 stores ? length(change.stopLevel()) : "",
-                stores ? length(change.margin()) : "",
+                stores ? length(margins.metres(change)) : "",
                 stores ? length(change.stripDrawn()) : "",
                 change.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                reason.map(found -> found.cause().words()).orElse(""),
+                reason.flatMap(Reason::element)
+                        .map(element -> CsvWriter.text(element.name()))
+                        .orElse(""),
                 Integer.toString(change.starvedStops()),
                 length(change.lostMetres()),
                 stores ? CsvWriter.number(change.refillTime()) : "");

@@ -28,6 +28,8 @@ final class ReplicationRows {
         count("starved stops", Totals::starvedStops);
         count("slowings", Totals::slowings);
         count("stops of process downtime", Totals::downtimes);
+        in(length, "good", Totals::goodMetres);
+        in(mass, "good mass", Totals::goodKilograms);
         in(length, "processed", Totals::processedMetres);
         in(mass, "processed mass", Totals::processedKilograms);
         in(length, "entered", Totals::enteredMetres);
@@ -37,7 +39,13 @@ final class ReplicationRows {
         in(length, "scrap", Totals::scrapMetres);
         in(mass, "scrap mass", Totals::scrapKilograms);
         count("strip standing at the joiner (s)", Totals::jointSeconds);
-        count("waiting for preparation (s)", Totals::waitingSeconds);
+        count("waiting for preparation (s)", Totals::waitingForPreparationSeconds);
+        count("waiting for people (s)", Totals::waitingForPeopleSeconds);
+        in(length, "lost to joint passages", Totals::passageLostMetres);
+        count("joint breaks", Totals::jointBreaks);
+        in(length, "lost to joint breaks", Totals::breakLostMetres);
+        count("repair of joint breaks (s)", Totals::breakSeconds);
+        count("paid hours (s)", Totals::paidSeconds);
         count("process standing starved (s)", Totals::starvedSeconds);
         count("process downtime (s)", Totals::downtimeSeconds);
         count("entry blocked by a full accumulator (s)", Totals::blockedSeconds);

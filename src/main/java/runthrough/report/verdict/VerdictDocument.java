@@ -99,12 +99,33 @@ final class VerdictDocument {
     }
 
     private static final JsonShape<Verdict.Spare> MARGIN = JsonShape.<Verdict.Spare>named("margin")
-            .optionalNumber("strip_m", "Strip above the stop level.", margin -> known(margin.metres()))
+            .optionalNumber(
+                    "strip_m",
+                    "Strip above the level at which the target fails, the process at its rated speed.",
+                    margin -> known(margin.metres()))
             .optionalNumber("joint_cycle_time_s", "The same as joint cycle time.", margin -> known(margin.seconds()))
             .optionalNumber(
                     "process_speed_m_per_s",
                     "By how much the process could run faster, or has to run slower.",
                     margin -> known(margin.speed()));
+
+    private static final JsonShape<Verdict.WithoutStop> WITHOUT_STOP = JsonShape.<Verdict.WithoutStop>named(
+                    "without_stop")
+            .estimateInFull("share", "Share of coil changes without a stop.", Verdict.WithoutStop::share)
+            .optionalNumber(
+                    "target",
+                    "Share that should go without a stop; null where none is set.",
+                    Verdict.WithoutStop::target)
+            .optionalWord(
+                    "answer",
+                    "Whether the target is met; null where none is set.",
+                    TargetStatus.class,
+                    Verdict.WithoutStop::answer)
+            .optional(
+                    "margin",
+                    "What all but the share 1 - target have as margin; negative for a shortfall.",
+                    MARGIN,
+                    Verdict.WithoutStop::spare);
 
     private static final JsonShape<Verdict.Stoppages> STOPPAGES = JsonShape.<Verdict.Stoppages>named("stoppages")
             .estimateInFull(
@@ -117,13 +138,18 @@ final class VerdictDocument {
                     "lost_s_per_8_h", "The same as time at the rated speed.", Verdict.Stoppages::lostTimePerShift);
 
     private static final JsonShape<Verdict.Output> OUTPUT = JsonShape.<Verdict.Output>named("output")
-            .estimateInFull("speed_m_per_s", "Strip processed over time.", Verdict.Output::speed)
-            .estimateInFull("mass_flow_kg_per_s", "Mass processed over time.", Verdict.Output::massFlow)
+            .estimateInFull(
+                    "speed_m_per_s",
+                    "Good output over time: strip processed less what is scrap afterwards.",
+                    Verdict.Output::speed)
+            .estimateInFull("mass_flow_kg_per_s", "The same by mass.", Verdict.Output::massFlow)
+            .estimateInFull("gross_speed_m_per_s", "Strip processed over time.", Verdict.Output::grossSpeed)
+            .estimateInFull("gross_mass_flow_kg_per_s", "Mass processed over time.", Verdict.Output::grossMassFlow)
             .estimateInFull(
                     "utilisation", "Strip processed over strip at the rated speed.", Verdict.Output::utilisation)
             .estimateInFull("scrap_m_per_8_h", "Crops and scrapped strip.", Verdict.Output::scrapMetresPerShift)
             .estimateInFull("scrap_kg_per_8_h", "The same by mass.", Verdict.Output::scrapKilogramsPerShift)
-            .estimateInFull("scrap_share", "Scrap over scrap and processed strip, by mass.", Verdict.Output::scrapShare)
+            .estimateInFull("scrap_share", "Scrap over scrap and good output, by mass.", Verdict.Output::scrapShare)
             .estimateInFull("coil_changes_per_8_h", "Coil changes.", Verdict.Output::changesPerShift)
             .estimateInFull("counted_time_s", "Simulated time of a replication that counts.", Verdict.Output::duration);
 
@@ -341,6 +367,12 @@ final class VerdictDocument {
                             + " entry and process are one strip.",
                     MARGIN,
                     Verdict::spare)
+            .optional(
+                    "without_stop",
+                    "The second target: coil changes run through or slowed; null where the process cannot slow and no such"
+                            + " target is set.",
+                    WITHOUT_STOP,
+                    Verdict::withoutStop)
             .in("stoppages", "Stops, and what they cost.", STOPPAGES, Verdict::stoppages)
             .in("output", "What comes out, and what is lost as scrap.", OUTPUT, Verdict::output)
             .in("joint", "The strip standing at the joiner.", JOINT, Verdict::joint)

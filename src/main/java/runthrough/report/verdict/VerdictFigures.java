@@ -11,6 +11,7 @@ import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.report.verdict.AnswerSheet.Named;
 import runthrough.report.verdict.AnswerSheet.Which;
+import runthrough.study.TargetStatus;
 import runthrough.study.Verdict;
 import runthrough.study.statistics.Summary;
 
@@ -40,7 +41,8 @@ final class VerdictFigures {
                         result.isOneStrip()
                                 ? "entry and process are one strip"
                                 : verdict.chance() ? "" : "nothing is random")));
-        verdict.spare().ifPresent(margin -> figures.add(new Named(Which.MARGIN, margin(margin))));
+        verdict.spare().ifPresent(margin -> figures.add(new Named(Which.MARGIN, margin("at the target", margin))));
+        verdict.withoutStop().ifPresent(second -> withoutStop(second, figures));
         Verdict.Stoppages stoppages = verdict.stoppages();
         figures.add(new Named(
                 Which.STOPS,
@@ -65,16 +67,40 @@ final class VerdictFigures {
         figures.add(new Named(
                 Which.OUTPUT,
                 Figure.of(
-                        "output",
+                        "good output",
                         texts.value(Kind.RATE_LENGTH, verdict.output().speed()),
-                        texts.of(Kind.RATE_MASS, verdict.output().massFlow().mean()) + ", "
+                        texts.of(Kind.RATE_MASS, verdict.output().massFlow().mean()) + "; gross "
+                                + texts.of(
+                                        Kind.RATE_LENGTH,
+                                        verdict.output().grossSpeed().mean()) + ", "
                                 + texts.share(verdict.output().utilisation().mean()) + " of rated")));
         return figures;
     }
 
-    private Figure margin(Verdict.Spare margin) {
+    private void withoutStop(Verdict.WithoutStop second, List<Named> figures) {
+        String target = second.target().isPresent()
+                ? "target " + texts.share(second.target().getAsDouble()) + ", "
+                        + second.answer().map(VerdictFigures::words).orElse("")
+                : "run through or slowed; no target set";
+        figures.add(new Named(
+                Which.WITHOUT_STOP,
+                Figure.of("coil changes without a stop", texts.value(Kind.SHARE, second.share()), target)));
+        second.spare()
+                .ifPresent(
+                        margin -> figures.add(new Named(Which.MARGIN_WITHOUT_STOP, margin("without a stop", margin))));
+    }
+
+    private static String words(TargetStatus answer) {
+        return switch (answer) {
+            case MEETS -> "met";
+            case MISSES -> "missed";
+            case UNDECIDED -> "not decided";
+        };
+    }
+
+    private Figure margin(String of, Verdict.Spare margin) {
         return Figure.of(
-                margin.metres() >= 0 ? "margin at the target" : "shortfall at the target",
+                (margin.metres() >= 0 ? "margin " : "shortfall ") + of,
                 texts.value(Kind.LENGTH, Math.abs(margin.metres())),
                 texts.time(Math.abs(margin.seconds())) + " of " + result.joint() + ", or "
                         + texts.speed(Math.abs(margin.speed())));

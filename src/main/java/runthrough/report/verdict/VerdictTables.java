@@ -2,6 +2,7 @@ package runthrough.report.verdict;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import runthrough.quantity.Kind;
@@ -13,7 +14,8 @@ import runthrough.report.TableMaker;
 import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.study.Verdict;
-import runthrough.study.cause.Cause;
+import runthrough.study.cause.NamedCauses;
+import runthrough.study.cause.Reason;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Summary;
 
@@ -31,7 +33,7 @@ final class VerdictTables {
 
     static List<Table> of(RunThroughResult result) {
         VerdictTables tables = new VerdictTables(result);
-        return List.of(tables.outcomes(), tables.means(), tables.spreads());
+        return List.of(tables.outcomes(), tables.causes(), tables.means(), tables.spreads());
     }
 
     private record Outcome(String name, long count) {}
@@ -42,12 +44,6 @@ final class VerdictTables {
                 new Outcome("Ran through: the process held its rated speed", changes.ranThrough()),
                 new Outcome("Slowed: the process ran slower on a low level", changes.slowed()),
                 new Outcome("Stopped: " + result.stops(), changes.stopped())));
-        for (Cause cause : Cause.values()) {
-            if (verdict.causes().count(cause) > 0) {
-                rows.add(new Outcome(
-                        "Root cause: " + cause.words(), verdict.causes().count(cause)));
-            }
-        }
         rows.add(new Outcome("All", changes.total()));
         return TableMaker.<Outcome>of("Outcomes of the coil changes")
                 .words("", Outcome::name)
@@ -55,6 +51,29 @@ final class VerdictTables {
                 .number("Share", Notation.SHARE, row -> (double) row.count() / changes.total())
                 .of(rows)
                 .in(Table.Seen.PAGE);
+    }
+
+    /** Causes by named element, those of most coil changes first. */
+    private Table causes() {
+        long failed = verdict.changes().failed();
+        return TableMaker.<NamedCauses.Count>of("Causes of the coil changes that did not run through")
+                .words("Cause", count -> count.reason().cause().words())
+                .words(
+                        "Work element",
+                        count -> count.reason()
+                                .element()
+                                .map(VerdictTables::named)
+                                .orElse(""))
+                .count("Coil changes", NamedCauses.Count::changes)
+                .number("Share", Notation.SHARE, count -> (double) count.changes() / failed)
+                .count("Starved stops", NamedCauses.Count::starvedStops)
+                .number("Lost time", texts.notation(Kind.TIME), NamedCauses.Count::lostTime)
+                .intoFile("causes.csv")
+                .of(verdict.namedCauses());
+    }
+
+    private static String named(Reason.Element element) {
+        return element.list().name().toLowerCase(Locale.ROOT) + ": " + element.name();
     }
 
     private record Mean(String name, Value value) {}
@@ -73,6 +92,9 @@ final class VerdictTables {
     private List<Mean> rows() {
         List<Mean> rows = new ArrayList<>();
         rows.add(mean("Share of coil changes run through", Kind.SHARE, verdict.shareRunThrough()));
+        verdict.withoutStop()
+                .ifPresent(
+                        second -> rows.add(mean("Share of coil changes without a stop", Kind.SHARE, second.share())));
         Verdict.Stoppages stoppages = verdict.stoppages();
         rows.add(plain(result.stops() + " per 100 coil changes", stoppages.starvedPerHundredChanges()));
         rows.add(plain(result.stops() + " per 8 h", stoppages.starvedPerShift()));
@@ -81,8 +103,10 @@ final class VerdictTables {
         rows.add(mean("strip not run per 8 h", Kind.LENGTH, stoppages.lostMetresPerShift()));
         rows.add(mean(result.lost() + " per 8 h", Kind.TIME, stoppages.lostTimePerShift()));
         Verdict.Output output = verdict.output();
-        rows.add(mean("output, strip", Kind.RATE_LENGTH, output.speed()));
-        rows.add(mean("output, mass", Kind.RATE_MASS, output.massFlow()));
+        rows.add(mean("good output, strip", Kind.RATE_LENGTH, output.speed()));
+        rows.add(mean("good output, mass", Kind.RATE_MASS, output.massFlow()));
+        rows.add(mean("gross output, strip", Kind.RATE_LENGTH, output.grossSpeed()));
+        rows.add(mean("gross output, mass", Kind.RATE_MASS, output.grossMassFlow()));
         rows.add(mean("utilisation: strip run over strip at rated speed", Kind.SHARE, output.utilisation()));
         rows.add(mean("scrap, strip per 8 h", Kind.LENGTH, output.scrapMetresPerShift()));
         rows.add(mean("scrap, mass per 8 h", Kind.MASS, output.scrapKilogramsPerShift()));
@@ -116,10 +140,11 @@ final class VerdictTables {
     private Table spreads() {
         List<Spread> rows = new ArrayList<>();
         rows.add(spread(result.joint(), Kind.TIME, verdict.joint().time()));
-        rows.add(spread("waiting for preparation", Kind.TIME, verdict.joint().waiting()));
+        rows.add(spread(
+                "waiting for preparation and people", Kind.TIME, verdict.joint().waiting()));
         verdict.storage().ifPresent(storage -> {
             rows.add(spread("strip drawn", Kind.LENGTH, storage.stripDrawn()));
-            rows.add(spread("margin above the stop level", Kind.LENGTH, storage.margin()));
+            rows.add(spread("margin to running through", Kind.LENGTH, storage.margin()));
             storage.refillTime().ifPresent(refill -> rows.add(spread("refill time", Kind.TIME, refill)));
         });
         TableMaker<Spread> table = TableMaker.<Spread>of(

@@ -66,8 +66,8 @@ public record ChangeRecord(
         return levelAtStart - lowestLevel;
     }
 
-    /** The margin above the stop level (m); negative when the process had to stop. */
-    public double margin() {
+    /** How far the lowest level stayed above the stop level (m); negative when the process had to stop. */
+    public double lowestAboveStopLevel() {
         return lowestLevel - stopLevel;
     }
 }

@@ -173,6 +173,16 @@ public record Totals(
         return paidSecondsByShift.stream().mapToDouble(Double::doubleValue).sum();
     }
 
+    /** Good output over time (m/s). */
+    public double goodSpeed() {
+        return goodMetres() / duration;
+    }
+
+    /** Good output over time (kg/s). */
+    public double goodMassFlow() {
+        return goodKilograms() / duration;
+    }
+
     /** All waiting with the strip standing (s). */
     public double waitingSeconds() {
         return waitingForPreparationSeconds + waitingForPeopleSeconds;

@@ -87,8 +87,8 @@ public enum ComparisonMeasure {
             case RUN_THROUGH -> totals.shareRunThrough();
             case STOPS -> perShift(totals, totals.starvedStops());
             case LOST_TIME -> perShift(totals, totals.lostTime());
-            case OUTPUT_LENGTH -> totals.processedMetres() / totals.duration();
-            case OUTPUT_MASS -> totals.processedKilograms() / totals.duration();
+            case OUTPUT_LENGTH -> totals.goodSpeed();
+            case OUTPUT_MASS -> totals.goodMassFlow();
             case UTILISATION -> totals.utilisation();
             case SCRAP_MASS -> perShift(totals, totals.scrapKilograms());
             case SCRAP_SHARE -> totals.scrapShare();

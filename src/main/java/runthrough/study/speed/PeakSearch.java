@@ -60,7 +60,7 @@ final class PeakSearch {
     }
 
     private static double metresPerSecond(Totals totals) {
-        return totals.processedMetres() / totals.duration();
+        return totals.goodSpeed();
     }
 
     private void refine(double best) {

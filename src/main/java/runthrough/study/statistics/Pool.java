@@ -1,6 +1,7 @@
 package runthrough.study.statistics;
 
 import java.util.Arrays;
+import org.apache.commons.numbers.arrays.Selection;
 import org.apache.commons.statistics.descriptive.Mean;
 import org.apache.commons.statistics.descriptive.Quantile;
 import org.jspecify.annotations.Nullable;
@@ -90,6 +91,21 @@ public final class Pool {
             sample = Sample.of(Arrays.copyOf(values, begun));
         }
         return sample;
+    }
+
+    /**
+     * Of n values the {@code floor(n share + 1e-9) + 1}-th smallest, at most the n-th: the first that is not among the share
+     * {@code share} of the smallest. Nothing is interpolated.
+     *
+     * <p>Rule MARGIN-4.
+     *
+     * @param share in [0, 1]
+     */
+    public double lastOfShare(double share) {
+        int place = (int) Math.min(count - 1, Math.floor(count * share + 1e-9));
+        double[] copy = Arrays.copyOf(values, count);
+        Selection.select(copy, place);
+        return copy[place];
     }
 
     /** One percentile, as {@link Sample#percentile} defines it, without putting all values in order. */

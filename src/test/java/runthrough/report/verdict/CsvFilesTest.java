@@ -45,8 +45,8 @@ class CsvFilesTest {
         assertThat(row.get("coil change")).isEqualTo("3");
         assertThat(row.get("next coil")).isEqualTo("2.0 x 240");
         assertThat(Double.parseDouble(row.get("joint cycle time (s)"))).isEqualTo(third.jointCycleTime());
-        assertThat(Double.parseDouble(row.get("margin (m)"))).isEqualTo(third.margin());
-        assertThat(row.get("outcome")).isEqualTo(third.margin() < 0 ? "stopped" : "ran through");
+        assertThat(Double.parseDouble(row.get("margin (m)"))).isEqualTo(third.lowestAboveStopLevel());
+        assertThat(row.get("outcome")).isEqualTo(third.lowestAboveStopLevel() < 0 ? "stopped" : "ran through");
     }
 
     @Test
