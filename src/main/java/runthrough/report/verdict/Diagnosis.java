@@ -1,10 +1,9 @@
 package runthrough.report.verdict;
 
+import runthrough.study.cause.NamedCauses;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runthrough.handcalc.ClosedForms;
 import runthrough.handcalc.HandCalculation;
@@ -44,19 +43,11 @@ final class Diagnosis {
             return "No coil change failed; nearest to failing is "
                     + hand.limitingFactor().map(Diagnosis::named).orElse("none") + ", by the hand calculation.";
         }
-        List<Cause> causes = Stream.of(Cause.values())
-                .filter(cause -> verdict.causes().count(cause) > 0)
-                .sorted(Comparator.comparingLong(cause -> -verdict.causes().count(cause)))
-                .toList();
-        if (causes.size() == 1) {
-            String which = failed == 1 ? "The one coil change" : "All " + Texts.count(failed) + " coil changes";
-            return which + " that did not run through " + did(causes.get(0)) + ".";
-        }
-        return "Of " + Texts.count(failed) + " coil changes that did not run through, "
-                + causes.stream()
-                        .map(cause -> Texts.count(verdict.causes().count(cause)) + " " + did(cause))
-                        .collect(Collectors.joining(", "))
-                + ".";
+        NamedCauses.Count main = verdict.namedCauses().get(0);
+        String which = main.changes() < failed
+                ? Texts.count(main.changes()) + " of the " + Texts.count(failed) + " coil changes"
+                : failed == 1 ? "the one coil change" : "all " + Texts.count(failed) + " coil changes";
+        return VerdictTables.named(main.reason()) + ", at " + which + " that did not run through.";
     }
 
     /** The margin or shortfall at the target; empty where entry and process are one strip. */
@@ -187,22 +178,6 @@ final class Diagnosis {
             case CAPACITY -> "the capacity of the accumulator";
             case REFILL -> "the time to fill the accumulator again";
             case PREPARATION -> "the time to prepare the next coil";
-        };
-    }
-
-    private static String did(Cause cause) {
-        return switch (cause) {
-            case PRACTICE -> "stopped by the practice";
-            case WAITING_FOR_PREPARATION -> "waited for preparation";
-            case WAITING_FOR_PEOPLE -> "waited for people";
-            case ACCUMULATOR_NOT_FULL -> "began with an accumulator not full";
-            case NOT_THE_JOINT -> "failed for another reason than the joint";
-            case JOINT_MADE_AGAIN -> "had the joint made again";
-            case OCCASIONAL_ELEMENT -> "had an occasional element";
-            case ELEMENT_TOOK_LONG -> "had an element that took long";
-            case BOTH_WAITS -> "waited for preparation and people";
-            case SEVERAL_TOGETHER -> "had several of these together";
-            case USUAL_JOINT_TOO_LONG -> "took longer than a full accumulator bears, as a usual joint does";
         };
     }
 }

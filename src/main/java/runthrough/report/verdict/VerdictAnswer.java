@@ -74,6 +74,7 @@ public final class VerdictAnswer {
 
     private List<Table> tables() {
         List<Table> tables = new ArrayList<>();
+        tables.add(new VerdictTables(result).mainCauses());
         tables.add(new VerdictFigures(result).details());
         tables.add(hand.limits().in(Table.Seen.TERMINAL));
         tables.addAll(VerdictTables.of(result));

@@ -1,5 +1,6 @@
 package runthrough.report.verdict;
 
+import java.util.function.Function;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,11 +22,14 @@ import runthrough.study.statistics.Summary;
 
 /** The results in full: what came of the coil changes, means with their intervals, and how the coil changes spread. */
 final class VerdictTables {
+    /** As many causes as a terminal shows beside the verdict. */
+    private static final int MAIN_CAUSES = 3;
+
     private final RunThroughResult result;
     private final Verdict verdict;
     private final Texts texts;
 
-    private VerdictTables(RunThroughResult result) {
+    VerdictTables(RunThroughResult result) {
         this.result = result;
         this.verdict = result.verdict();
         this.texts = result.texts();
@@ -55,25 +59,42 @@ final class VerdictTables {
 
     /** Causes by named element, those of most coil changes first. */
     private Table causes() {
-        long failed = verdict.changes().failed();
-        return TableMaker.<NamedCauses.Count>of("Causes of the coil changes that did not run through")
-                .words("Cause", count -> count.reason().cause().words())
-                .words(
-                        "Work element",
-                        count -> count.reason()
-                                .element()
-                                .map(VerdictTables::named)
-                                .orElse(""))
-                .count("Coil changes", NamedCauses.Count::changes)
-                .number("Share", Notation.SHARE, count -> (double) count.changes() / failed)
-                .count("Starved stops", NamedCauses.Count::starvedStops)
-                .number("Lost time", texts.notation(Kind.TIME), NamedCauses.Count::lostTime)
+        return maker()
+                .fileWords("cause", count -> count.reason().cause().words())
+                .fileWords("list", count -> element(count, element -> list(element)))
+                .fileWords("element", count -> element(count, Reason.Element::name))
                 .intoFile("causes.csv")
-                .of(verdict.namedCauses());
+                .of(verdict.namedCauses())
+                .in(Table.Seen.PAGE);
     }
 
-    private static String named(Reason.Element element) {
-        return element.list().name().toLowerCase(Locale.ROOT) + ": " + element.name();
+    /** The causes that matter most. */
+    Table mainCauses() {
+        return maker().shownUpTo(MAIN_CAUSES).of(verdict.namedCauses()).in(Table.Seen.TERMINAL);
+    }
+
+    private TableMaker<NamedCauses.Count> maker() {
+        long failed = verdict.changes().failed();
+        return TableMaker.<NamedCauses.Count>of("Causes of the coil changes that did not run through")
+                .pageWords("Cause", count -> named(count.reason()))
+                .count("Changes", NamedCauses.Count::changes)
+                .number("Share", Notation.SHARE, count -> (double) count.changes() / failed)
+                .count("Stops", NamedCauses.Count::starvedStops)
+                .number("Lost time", texts.notation(Kind.TIME), NamedCauses.Count::lostTime);
+    }
+
+    private static String element(NamedCauses.Count count, Function<Reason.Element, String> of) {
+        return count.reason().element().map(of).orElse("");
+    }
+
+    private static String list(Reason.Element element) {
+        return element.list().name().toLowerCase(Locale.ROOT);
+    }
+
+    /** A cause in words, with the element that it is named by. */
+    static String named(Reason reason) {
+        return reason.cause().words()
+                + reason.element().map(element -> ": " + element.name()).orElse("");
     }
 
     private record Mean(String name, Value value) {}

@@ -28,6 +28,7 @@ import runthrough.simulation.records.WorkRecord;
 import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyOptions;
 import runthrough.study.StudyResult;
+import runthrough.study.margin.StripMargin;
 
 class CsvFilesTest {
     private static final Line LINE = Invented.line(Distribution.lognormal(30, 6));
@@ -45,7 +46,7 @@ class CsvFilesTest {
         assertThat(row.get("coil change")).isEqualTo("3");
         assertThat(row.get("next coil")).isEqualTo("2.0 x 240");
         assertThat(Double.parseDouble(row.get("joint cycle time (s)"))).isEqualTo(third.jointCycleTime());
-        assertThat(Double.parseDouble(row.get("margin (m)"))).isEqualTo(third.lowestAboveStopLevel());
+        assertThat(Double.parseDouble(row.get("margin (m)"))).isEqualTo(new StripMargin(LINE).metres(third));
         assertThat(row.get("outcome")).isEqualTo(third.lowestAboveStopLevel() < 0 ? "stopped" : "ran through");
     }
 

@@ -32,7 +32,7 @@ class DiagnosisTest {
         // 100 s of joint draw 0.75 * 100 + 1.6406 = 76.64 m, 7.77 m more than the 68.875 m there are: 10.4 s.
         Diagnosis diagnosis = diagnosis(Invented.line(Distribution.constant(52)));
         assertThat(diagnosis.limiting())
-                .isEqualTo("All 200 coil changes that did not run through took more than a full accumulator gives.");
+                .isEqualTo("usual joint too long, at all 200 coil changes that did not run through.");
         assertThat(diagnosis.margin().orElseThrow())
                 .startsWith("Shortfall at the target of 99 %: 7.77 m of strip, which is 10.4 s of joint cycle time");
         assertThat(diagnosis.changes())
@@ -61,7 +61,7 @@ class DiagnosisTest {
         RunThroughResult result = Invented.result(line);
         assertThat(result.verdict().causes().main()).contains(Cause.WAITING_FOR_PREPARATION);
         Diagnosis diagnosis = new Diagnosis(result);
-        assertThat(diagnosis.limiting()).endsWith("coil changes that did not run through waited for preparation.");
+        assertThat(diagnosis.limiting()).startsWith("waiting for preparation: ").endsWith(" coil changes that did not run through.");
         assertThat(diagnosis.changes().get(0)).startsWith("Have the next coil ready sooner: preparing takes 2:00 min");
         assertThat(diagnosis.changes())
                 .contains(
