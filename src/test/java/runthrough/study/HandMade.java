@@ -21,6 +21,7 @@ import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
 import runthrough.simulation.records.Totals;
+import runthrough.simulation.records.WorkDone;
 
 /**
  * An invented line of round numbers, and coil changes and replications of it made by hand: 1 m/s, entry 2 m/s, all ramps
@@ -54,7 +55,12 @@ final class HandMade {
                 new ProcessSection(1, 0.5, 0.5, Double.NaN, Distribution.constant(0), slowing, Optional.empty(), 0, 0);
         WorkElement work = new WorkElement(
                 "weld", new WorkElement.WorkTime.Timed(weld), new WorkElement.Occurrence.Always(), true);
-        CoilChange change = new CoilChange(2, List.of(), List.of(), List.of(work), new CoilChange.Reject.Never());
+        WorkElement load = new WorkElement(
+                "load",
+                new WorkElement.WorkTime.Timed(Distribution.constant(0)),
+                new WorkElement.Occurrence.Always(),
+                false);
+        CoilChange change = new CoilChange(2, List.of(load), List.of(), List.of(work), new CoilChange.Reject.Never());
         return new Line(coilSource, new Entry(2, 2, 0.5, 0.5, creep, 0), process, change, practice, Optional.empty());
     }
 
@@ -95,7 +101,10 @@ final class HandMade {
                 outcome == Outcome.STOPPED ? 30 : 0,
                 outcome == Outcome.STOPPED ? 30 : 0,
                 Double.NaN,
-                Optional.empty());
+                outcome == Outcome.RAN_THROUGH
+                        ? Optional.empty()
+                        : Optional.of(
+                                new WorkDone(List.of(), List.of(joint - waiting), 0, 0, List.of(waiting))));
     }
 
     /** One that began full and ran through a joint of {@code joint} seconds, without waiting. */
