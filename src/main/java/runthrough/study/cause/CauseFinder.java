@@ -40,7 +40,10 @@ public final class CauseFinder {
         if (change.outcome() == Outcome.RAN_THROUGH) {
             return Optional.empty();
         }
-        return Optional.of(change.work().map(work -> find(change, work)).orElse(Reason.of(Cause.PRACTICE)));
+        return Optional.of(
+                line.practice().isOneStrip()
+                        ? Reason.of(Cause.PRACTICE)
+                        : find(change, change.work().orElseThrow()));
     }
 
     private Reason find(ChangeRecord change, WorkDone work) {
