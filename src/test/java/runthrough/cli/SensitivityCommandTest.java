@@ -54,7 +54,7 @@ class SensitivityCommandTest {
                 .startsWith("ACCUMULATOR.CAPACITY MOVES IT MOST. ");
         assertThat(done.out().replaceAll("\\s+", " "))
                 .contains("accumulator.capacity of 90 m instead of 100 m costs 10 m")
-                .contains("process.speed of 54 m/min instead of 60 m/min gives 6 m")
+                .contains("process.speed of 66 m/min instead of 60 m/min costs 6 m")
                 .contains("No input is shown to move the share run through.")
                 .contains("Nothing in this line is random")
                 .contains("margin at the target 40 m");

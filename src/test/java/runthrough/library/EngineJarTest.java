@@ -75,7 +75,7 @@ class EngineJarTest {
     /**
      * Matched at 1.5 m/s, the accumulator loses 1.5^2/(2 * 0.5) = 2.25 m while the entry brakes, 1.5 * 80 = 120 m while the
      * strip stands, and 1.5^2/(2 * 0.4) = 2.8125 m until the entry is as fast as the process again: 125.0625 m of 200 m. To
-     * stop, the process needs 1.5^2/(2 * 0.5) = 2.25 m, so the margin is 200 - 125.0625 - 2.25 = 72.6875 m.
+     * stop, the process needs 1.5^2/(2 * 0.5) = 2.25 m, so the lowest level is 200 - 125.0625 - 2.25 = 72.6875 m above the level to stop at.
      */
     @Test
     void exampleOfTheJavadoc_compilesAndGivesTheHandCalculation() throws IOException, InterruptedException {
@@ -102,15 +102,15 @@ class EngineJarTest {
         assertThat(errors).isZero();
 
         Map<String, Double> numbers = numbers(run("Example"));
-        assertThat(numbers).containsOnlyKeys("joint cycle time", "strip drawn", "margin", "share run through");
+        assertThat(numbers).containsOnlyKeys("joint cycle time", "strip drawn", "lowest above the stop level", "share run through");
         assertThat(numbers.get("joint cycle time")).isCloseTo(80, within(DIGITS));
         assertThat(numbers.get("strip drawn")).isCloseTo(125.0625, within(DIGITS));
-        assertThat(numbers.get("margin")).isCloseTo(72.6875, within(DIGITS));
+        assertThat(numbers.get("lowest above the stop level")).isCloseTo(72.6875, within(DIGITS));
         assertThat(numbers.get("share run through")).isEqualTo(1);
         assertThat(text.lines()).hasSizeLessThanOrEqualTo(28);
     }
 
-    /** Lines such as {@code margin 70.4 m}, by name. */
+    /** Lines such as {@code strip drawn 70.4 m}, by name. */
     private static Map<String, Double> numbers(String printed) {
         Map<String, Double> numbers = new TreeMap<>();
         Pattern.compile("(?m)^(\\D+) ([0-9.]+)")

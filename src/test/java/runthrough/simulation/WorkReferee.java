@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import runthrough.plant.Line;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.WorkRecord;
@@ -33,29 +34,44 @@ final class WorkReferee {
         }
     }
 
+    /** The parts of {@code work} in which people were at it: it rests while it is put down. */
+    private static Stream<double[]> parts(WorkRecord work) {
+        Stream.Builder<double[]> parts = Stream.builder();
+        double from = work.start();
+        for (WorkRecord.PutDown rest : work.putDown()) {
+            parts.add(new double[] {from, rest.from()});
+            from = rest.to();
+        }
+        return parts.add(new double[] {from, work.end()}).build();
+    }
+
     private void judgeOneAtATime(List<WorkRecord> work) {
-        List<WorkRecord> sorted = work.stream()
-                .sorted(Comparator.comparingDouble(WorkRecord::start).thenComparingDouble(WorkRecord::end))
+        List<double[]> sorted = work.stream()
+                .flatMap(WorkReferee::parts)
+                .sorted(Comparator.comparingDouble((double[] part) -> part[0]).thenComparingDouble(part -> part[1]))
                 .toList();
         for (int i = 1; i < sorted.size(); i++) {
-            assertThat(sorted.get(i).start())
-                    .isGreaterThanOrEqualTo(sorted.get(i - 1).end());
+            assertThat(sorted.get(i)[0]).isGreaterThanOrEqualTo(sorted.get(i - 1)[1]);
         }
     }
 
-    /** Joint cycle time = waiting + work with the strip standing; elements follow one another. */
+    /** Joint cycle time = waiting + work with the strip standing; what is prepared again is waited for. */
     private void judgeJoint(ChangeRecord change) {
         List<WorkRecord> standing = run.work().stream()
                 .filter(work -> work.change() == change.number())
                 .filter(work -> work.list() != WorkList.PREPARE || work.pass() > 1)
                 .toList();
-        double worked =
-                standing.stream().mapToDouble(work -> work.end() - work.start()).sum();
+        double worked = standing.stream()
+                .filter(work -> work.list() != WorkList.PREPARE)
+                .mapToDouble(work -> work.end() - work.start())
+                .sum();
         assertThat(change.jointCycleTime())
                 .isCloseTo(change.waiting() + worked, within(1e-9 * Math.max(1, change.released())));
-        assertThat(change.waiting()).isGreaterThanOrEqualTo(0);
+        assertThat(change.waitingForPreparation()).isGreaterThanOrEqualTo(0);
+        assertThat(change.waitingForPeople()).isGreaterThanOrEqualTo(0);
         assertThat(standing).allMatch(work -> work.start() >= change.tailStopped() && work.end() <= change.released());
         assertThat(standing).allMatch(work -> work.pass() <= change.passes());
+        assertThat(standing).allMatch(work -> work.putDown().isEmpty());
         if (!line.practice().hasJoiner()) {
             assertThat(standing).hasSize(1);
         }

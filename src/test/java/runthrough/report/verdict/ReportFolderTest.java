@@ -44,7 +44,8 @@ class ReportFolderTest {
                         "tube/work-elements.csv",
                         "tube/replications.csv",
                         "tube/products.csv",
-                        "tube/coils.csv");
+                        "tube/coils.csv",
+                        "tube/causes.csv");
     }
 
     @Test

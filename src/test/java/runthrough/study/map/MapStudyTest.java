@@ -115,7 +115,7 @@ class MapStudyTest {
         // 4,000 changes know a share of 90 % to three times 0.5 %, and so the quantile to 2.5 %.
         assertThat(limit).isCloseTo(100 / quantile, within(0.03 * 100 / quantile));
         assertThat(map.parts().closedFormsOnly()).isPositive();
-        assertThat(map.causeMissedByClosedForms()).contains(Cause.USUAL_JOINT_TOO_LONG);
+        assertThat(map.causeMissedByClosedForms()).contains(Cause.ELEMENT_TOOK_LONG);
     }
 
     @Test
