@@ -5,6 +5,7 @@ import java.util.List;
 /** The files of a report. */
 final class ReportFiles {
     static final List<String> ALL = List.of(
+            "causes.csv",
             "coil-changes.csv",
             "coils.csv",
             "products.csv",

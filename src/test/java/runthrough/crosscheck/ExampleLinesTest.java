@@ -25,6 +25,9 @@ import runthrough.simulation.records.WorkRecord;
 /**
  * The example lines in {@code src/test/python/examples.jsonl}: what a hand calculation says of each, with the calculation in
  * words beside it. This engine must give the same to 1e-9.
+ *
+ * <p>Rules CAUSE-1, CAUSE-2, CAUSE-3, CAUSE-4, CAUSE-5, CAUSE-6, CAUSE-7, CAUSE-8: the lines named "cause: ..." and those of
+ * people, of which one has waited for people alone and one draws more than a full accumulator gives.
  */
 class ExampleLinesTest {
 

@@ -187,7 +187,7 @@ class SimulationAgreementTest {
     /** Both ways: what runs through by hand does so in the simulation with the same numbers, what does not does not. */
     @Test
     void withAnAccumulator(CheckBook book) {
-        // Rule FORM-11.
+        // Rules FORM-11, MARGIN-6.
         List<Double> errors = new ArrayList<>();
         Map<String, Integer> cases = new TreeMap<>();
         LongStream.range(0, 1500).forEach(seed -> {

@@ -102,7 +102,9 @@ class EngineJarTest {
         assertThat(errors).isZero();
 
         Map<String, Double> numbers = numbers(run("Example"));
-        assertThat(numbers).containsOnlyKeys("joint cycle time", "strip drawn", "lowest above the stop level", "share run through");
+        assertThat(numbers)
+                .containsOnlyKeys(
+                        "joint cycle time", "strip drawn", "lowest above the stop level", "share run through");
         assertThat(numbers.get("joint cycle time")).isCloseTo(80, within(DIGITS));
         assertThat(numbers.get("strip drawn")).isCloseTo(125.0625, within(DIGITS));
         assertThat(numbers.get("lowest above the stop level")).isCloseTo(72.6875, within(DIGITS));

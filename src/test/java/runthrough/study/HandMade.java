@@ -103,8 +103,7 @@ final class HandMade {
                 Double.NaN,
                 outcome == Outcome.RAN_THROUGH
                         ? Optional.empty()
-                        : Optional.of(
-                                new WorkDone(List.of(), List.of(joint - waiting), 0, 0, List.of(waiting))));
+                        : Optional.of(new WorkDone(List.of(), List.of(joint - waiting), 0, 0, List.of(waiting))));
     }
 
     /** One that began full and ran through a joint of {@code joint} seconds, without waiting. */

@@ -2,6 +2,7 @@ package runthrough.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 import static runthrough.simulation.records.Outcome.RAN_THROUGH;
 import static runthrough.simulation.records.Outcome.SLOWED;
@@ -22,6 +23,7 @@ import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.study.cause.Cause;
 import runthrough.study.cause.CauseCounts;
+import runthrough.study.cause.NamedCauses;
 import runthrough.study.statistics.Interval;
 import runthrough.study.statistics.Wilson;
 
@@ -70,6 +72,10 @@ class RunThroughStudyTest {
 
     @Test
     void causesAreCounted() {
+        // Rule CAUSE-9.
+        assertThat(verdict.namedCauses())
+                .extracting(NamedCauses.Count::changes, NamedCauses.Count::starvedStops, NamedCauses.Count::lostTime)
+                .containsExactlyInAnyOrder(tuple(1L, 0L, 0.0), tuple(1L, 1L, 30.0), tuple(1L, 1L, 30.0));
         assertThat(verdict.causes())
                 .isEqualTo(new CauseCounts(Map.of(
                         Cause.WAITING_FOR_PREPARATION,
@@ -94,7 +100,8 @@ class RunThroughStudyTest {
     @Test
     void whatIsMissingAtTheTarget() {
         // Rule MARGIN-4.
-        // Margins: 37, 27, 17, 7 and 27 m; shortfalls: 30 - 42 - 1 = -13, 50 - 62 - 1 = -13 twice. One in ten of eight may
+        // Margins: 37, 27, 17, 7 and 27 m; shortfalls: 30 - 42 - 1 = -13, 50 - 62 - 1 = -13 twice. One in ten of eight
+        // may
         // fail: floor(0.8) = 0, so the least of them counts.
         assertThat(verdict.spare().orElseThrow().metres()).isCloseTo(-13, within(1e-12));
         assertThat(verdict.spare().orElseThrow().seconds()).isCloseTo(-13, within(1e-12));

@@ -28,15 +28,15 @@ class StripMarginTest {
 
     @Test
     void metresAreTheMarginOfACoilChangeThatRanThrough() {
-        // Rule MARGIN-2.
-        // 50 - 42 - 1, at 1 m/s
+        // Rules MARGIN-1, MARGIN-5.
+        // x + r - V (T2 - T0) - V^2/(2 a_e) - x_stop = 50 + 1 - 42 - 1 - 1, at 1 m/s
         assertThat(spare.metres(HandMade.ranThrough(40))).isEqualTo(7);
         assertThat(seconds(HandMade.ranThrough(40))).isEqualTo(7);
     }
 
     @Test
     void shortfallIsCalculatedWithTheProcessKeptAtItsSpeed_notFromTheLevelAtWhichItStopped() {
-        // Rule MARGIN-2.
+        // Rule MARGIN-1.
         // 62 m needed, 49 there: 13 missing, although the level never fell more than half a metre below the stop level.
         ChangeRecord stopped = HandMade.change(50, 60, 0, 0.5, STOPPED);
 
@@ -46,7 +46,7 @@ class StripMarginTest {
 
     @Test
     void speedToSpareIsTheRootOfTheClosedForm() {
-        // Rule MARGIN-3.
+        // Rule MARGIN-5.
         // 3 V^2 + 40 V - 50 = 0: V = (sqrt(2200) - 40) / 6 = 1.150693; of 60 s (sqrt(4200) - 60) / 6 = 0.801234.
         assertThat(spare.speed(HandMade.ranThrough(40))).isCloseTo(0.150693, within(1e-6));
         assertThat(spare.speed(HandMade.change(50, 60, 0, 0.5, STOPPED))).isCloseTo(-0.198766, within(1e-6));
@@ -54,28 +54,54 @@ class StripMarginTest {
 
     @Test
     void speedToSpareCountsTheStripHeldAtTheStart() {
-        // Rule MARGIN-3.
+        // Rule MARGIN-5.
         // 3 V^2 + 40 V - 30 = 0: V = (sqrt(1960) - 40) / 6 = 0.711981
         assertThat(spare.speed(HandMade.change(30, 40, 0, 0.5, STOPPED))).isCloseTo(-0.288019, within(1e-6));
         assertThat(spare.speed(HandMade.change(0, 40, 0, 0, STOPPED))).isEqualTo(-1);
     }
 
     @Test
-    void theProcessCannotBeFasterThanTheEntry() {
-        // Rule MARGIN-3.
-        // 3 V^2 + 2 V - 50 = 0 gives 3.76 m/s; the entry runs at 2.
-        assertThat(spare.speed(HandMade.ranThrough(2))).isEqualTo(1);
+    void theSpeedKnowsNothingOfTheEntrysTopSpeed() {
+        // Rule MARGIN-5.
+        // 3 V^2 + 2 V - 50 = 0: V = (sqrt(604) - 2) / 6 = 3.762735, although the entry runs at 2 m/s.
+        assertThat(spare.speed(HandMade.ranThrough(2))).isCloseTo(2.762735, within(1e-6));
     }
 
     @Test
     void aProcessThatSlowsIsHeldAgainstTheLevelAtWhichItDoes() {
-        // Rules MARGIN-1, MARGIN-3.
+        // Rules MARGIN-2, MARGIN-5.
         // 50 - 42 - 10; 2 V^2 + 40 V - 40 = 0: V = (sqrt(1920) - 40) / 4 = 0.954451
         ChangeRecord slowed = HandMade.change(50, 40, 0, 9, SLOWED);
 
         assertThat(slowing.metres(slowed)).isCloseTo(-2, within(1e-12));
         assertThat(slowing.speed(slowed)).isCloseTo(-0.045549, within(1e-6));
         assertThat(slowing.metres(HandMade.change(50, 30, 0, 18, RAN_THROUGH))).isEqualTo(8);
+    }
+
+    @Test
+    void withoutAStop_theProcessSlowsAsItDoes() {
+        // Rule MARGIN-3.
+        // Full, 50 m: V = 1 m/s until 10 m are left, after 2 s of slowing of the entry, which let in 1 m, at 41 s; then
+        // 1 s down to
+        // 0.5 m/s (0.75 m). A joint of 45 s ends at 47 s: 5 s at 0.5 m/s, and 0.25 m until the entry has that speed
+        // again. Left are
+        // 10 - 0.75 - 2.5 - 0.25 = 6.5 m, of which 0.25 m are needed to stop from 0.5 m/s.
+        assertThat(slowing.metresWithoutStop(HandMade.change(50, 45, 0, 6.5, SLOWED)))
+                .isCloseTo(6.25, within(1e-12));
+        // Where the level of slowing is not reached it is the margin of the process at its rated speed.
+        assertThat(slowing.metresWithoutStop(HandMade.change(50, 30, 0, 18, RAN_THROUGH)))
+                .isCloseTo(17, within(1e-12));
+        // A process that cannot slow has one margin.
+        assertThat(spare.metresWithoutStop(HandMade.change(50, 60, 0, 0.5, STOPPED)))
+                .isCloseTo(-13, within(1e-12));
+    }
+
+    @Test
+    void withoutAStop_theSpeedIsThatOfTheClosedForm() {
+        // Rules MARGIN-5, FORM-13.
+        // At 1 m/s: (50 - 10 - 1)/1 + (1 - 0.5)/0.5 + (10 - 1 - 0.25)/0.5 = 57.5 s.
+        assertThat(slowing.speedWithoutStop(HandMade.change(50, 57.5, 0, 0, SLOWED)))
+                .isCloseTo(0, within(1e-9));
     }
 
     private double seconds(ChangeRecord change) {

@@ -1,6 +1,5 @@
 package runthrough.report.verdict;
 
-import runthrough.study.cause.NamedCauses;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +15,7 @@ import runthrough.simulation.records.Outcome;
 import runthrough.study.TargetStatus;
 import runthrough.study.Verdict;
 import runthrough.study.cause.Cause;
+import runthrough.study.cause.NamedCauses;
 
 /** The limiting factor, the margin or shortfall, and what to change, in sentences. */
 final class Diagnosis {

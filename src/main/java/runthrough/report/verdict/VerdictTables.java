@@ -1,10 +1,10 @@
 package runthrough.report.verdict;
 
-import java.util.function.Function;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
@@ -59,8 +59,7 @@ final class VerdictTables {
 
     /** Causes by named element, those of most coil changes first. */
     private Table causes() {
-        return maker()
-                .fileWords("cause", count -> count.reason().cause().words())
+        return maker().fileWords("cause", count -> count.reason().cause().words())
                 .fileWords("list", count -> element(count, element -> list(element)))
                 .fileWords("element", count -> element(count, Reason.Element::name))
                 .intoFile("causes.csv")

@@ -5,7 +5,11 @@ import java.util.List;
 import runthrough.plant.CoilChange;
 import runthrough.plant.Shifts.Shift;
 
-/** What people are paid for: by the clock, breaks included and never moved. People times seconds. */
+/**
+ * What people are paid for: by the clock, breaks included and never moved. People times seconds.
+ *
+ * <p>Rule CREW-16.
+ */
 final class PaidTime {
     /** One shift where there are none in the description: it never ends. */
     private static final double ENDLESS = Double.POSITIVE_INFINITY;

@@ -5,6 +5,8 @@ import java.util.Optional;
 /**
  * One coil change; times in seconds of simulated time, levels and lengths in metres.
  *
+ * <p>Rule CREW-17.
+ *
  * @param number of the coil change, from 1
  * @param shift in which T0 lies, by its place in the list of shifts, from 0; 0 without shifts
  * @param tailCoil index of the kind of the ending coil in {@code line.coils()}

@@ -15,7 +15,8 @@ import runthrough.simulation.records.WorkDone;
  * <p>Coil 1 runs at time 0. Preparing coil j may begin when the tail of coil j - U has left its uncoiler and coil j - 1 is
  * prepared.
  *
- * <p>Rules CHANGE-2, CHANGE-6, CHANGE-7, CHANGE-9, CHANGE-11, CREW-1, CREW-2, CREW-3, CREW-4.
+ * <p>Rules CHANGE-2, CHANGE-6, CHANGE-7, CHANGE-9, CHANGE-11, CREW-1, CREW-2, CREW-3, CREW-4, CREW-6, CREW-7, CREW-8, CREW-9,
+ * CREW-12, CREW-13.
  */
 public final class ChangeWork {
     private final JointPasses joint;

@@ -12,6 +12,8 @@ import runthrough.plant.Shifts.Shift;
  * How many people attend to coil changes at present. Shifts follow one another and repeat from time 0; in a break only some of
  * the shift's people stay. From the start of a coil change (T0) until its joint is released (T2) the crew is not reduced: what
  * falls due meanwhile begins at T2, a break with its full length. Times in seconds from time 0.
+ *
+ * <p>Rules CREW-10, CREW-11, CREW-14, CREW-15.
  */
 final class Crew {
     private static final double NEVER = Double.POSITIVE_INFINITY;

@@ -14,7 +14,7 @@ import runthrough.simulation.records.WorkRecord.PutDown;
  * One list of work elements, done one after another. It knows what comes next and how long it takes; {@link ChangeWork}, which
  * has the people, says when it begins.
  *
- * <p>Rules CHANGE-1, ORDER-3.
+ * <p>Rules CHANGE-1, CREW-5, ORDER-3.
  */
 final class WorkSequence {
     /** An element with less time left than this (s) is finished, not put down. */

@@ -17,6 +17,8 @@ import runthrough.study.margin.StripMargin;
 /**
  * Finds why a coil change did not run through: the first thing whose removal from the time that the strip stood would have left a
  * margin. SI units.
+ *
+ * <p>Rules CAUSE-1, CAUSE-2, CAUSE-3, CAUSE-4, CAUSE-5, CAUSE-6, CAUSE-7, CAUSE-8.
  */
 public final class CauseFinder {
     /** Times closer than this (s) are equal: of equal ones the first in the order of the lists is named. */

@@ -8,7 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import runthrough.simulation.records.ChangeRecord;
 
-/** Takes up the coil changes that did not run through, by cause and named element. Not safe for use by several threads. */
+/**
+ * Takes up the coil changes that did not run through, by cause and named element. Not safe for use by several threads.
+ *
+ * <p>Rule CAUSE-9.
+ */
 public final class NamedCauses {
     private final Map<Reason, Count> counts = new LinkedHashMap<>();
 

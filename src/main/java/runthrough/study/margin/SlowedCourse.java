@@ -10,6 +10,8 @@ import runthrough.simulation.records.ChangeRecord;
  * The level through a coil change if nothing but the coil change held the process: it runs at the rated speed of T0 until the
  * level falls through that of slowing, then ramps to its slowed speed. The entry moves as it did until T2, then speeds up. The
  * course ends when the entry has the speed of the process. SI units.
+ *
+ * <p>Rule MARGIN-3.
  */
 final class SlowedCourse {
     private final Line line;

@@ -12,7 +12,10 @@ import runthrough.simulation.records.ChangeRecord;
  * at T0; negative, it is the strip that lacked. It is the same whether the process then ran through, slowed or stopped.
  *
  * <p>There are two: for running through at rated speed, which ends where the process slows if it can slow; and for going without
- * a stop, with the process slowing as it does. Where nothing slows they are the same.
+ * a stop, with the process slowing as it does. Where nothing slows they are the same. Margin and outcome agree where rule MARGIN-6
+ * says so; otherwise the outcome counts.
+ *
+ * <p>Rules MARGIN-1, MARGIN-2, MARGIN-5, MARGIN-6.
  */
 public final class StripMargin {
     private final Line line;

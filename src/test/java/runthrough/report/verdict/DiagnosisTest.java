@@ -61,7 +61,9 @@ class DiagnosisTest {
         RunThroughResult result = Invented.result(line);
         assertThat(result.verdict().causes().main()).contains(Cause.WAITING_FOR_PREPARATION);
         Diagnosis diagnosis = new Diagnosis(result);
-        assertThat(diagnosis.limiting()).startsWith("waiting for preparation: ").endsWith(" coil changes that did not run through.");
+        assertThat(diagnosis.limiting())
+                .startsWith("waiting for preparation: ")
+                .endsWith(" coil changes that did not run through.");
         assertThat(diagnosis.changes().get(0)).startsWith("Have the next coil ready sooner: preparing takes 2:00 min");
         assertThat(diagnosis.changes())
                 .contains(

@@ -228,8 +228,7 @@ class LimitsStudyTest {
         assertThat(added.crossing().found()).isEqualTo(Found.MISSED_THROUGHOUT);
         assertThat(added.neighbour().orElseThrow().value()).isCloseTo(10, within(1e-6));
         assertThat(added.differences()).containsExactly(Difference.CHANCE, Difference.TARGET);
-        assertThat(added.beyond().orElseThrow().count(Cause.ELEMENT_TOOK_LONG))
-                .isPositive();
+        assertThat(added.beyond().orElseThrow().count(Cause.ELEMENT_TOOK_LONG)).isPositive();
     }
 
     @Test

@@ -176,7 +176,8 @@ class SensitivityStudyTest {
 
         Sensitivity sensitivity = study(asItIs.build(), 0.999, 100, 20, swing("reject", rare, often));
 
-        // Mean passes 1/(1 - p): 90 s more or less of each hundredth. Of 2000 coil changes some 22 differ, so the mean is known
+        // Mean passes 1/(1 - p): 90 s more or less of each hundredth. Of 2000 coil changes some 22 differ, so the mean
+        // is known
         // to 135 m sqrt(0.011/2000) = 0.32 m; three times that.
         double less = 1.5 * 90 * (1 / 0.94 - 1 / 0.95);
         double more = 1.5 * 90 * (1 / 0.93 - 1 / 0.94);
