@@ -4,7 +4,9 @@ import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -109,9 +111,15 @@ final class MapLine {
 
     private static CauseCounts causes(String field) {
         String[] counts = field.split(",", -1);
-        return new CauseCounts(Stream.of(Cause.values())
-                .filter(cause -> Long.parseLong(counts[cause.ordinal()]) > 0)
-                .collect(Collectors.toMap(cause -> cause, cause -> Long.parseLong(counts[cause.ordinal()]))));
+        Map<Cause, Long> known = new EnumMap<>(Cause.class);
+        int place = 0;
+        for (Cause cause : Cause.values()) {
+            long count = Long.parseLong(counts[place++]);
+            if (count > 0) {
+                known.put(cause, count);
+            }
+        }
+        return new CauseCounts(known);
     }
 
     private static String checkSum(String text) {
