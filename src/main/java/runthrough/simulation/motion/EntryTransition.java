@@ -86,6 +86,7 @@ final class EntryTransition {
     }
 
     /** Whether it counts in {@code mode}. */
+    @SuppressWarnings("EnumOrdinal") // a bit for each mode: asked at every plan
     boolean countsIn(EntryMode mode) {
         return (from >> mode.ordinal() & 1) == 1;
     }
@@ -99,6 +100,7 @@ final class EntryTransition {
         return rows[row].follows;
     }
 
+    @SuppressWarnings("EnumOrdinal") // see countsIn
     private static int in(EntryMode... modes) {
         return Arrays.stream(modes).mapToInt(mode -> 1 << mode.ordinal()).sum();
     }

@@ -33,8 +33,8 @@ public final class CoilFeed {
     /** Coils mostly come in the same few pairs: the last one asked for is kept. */
     private @Nullable Joint joint;
 
-    private @Nullable Coil jointEnds;
-    private @Nullable Coil jointBegins;
+    private int jointEnds;
+    private int jointBegins;
 
     /** The coils of {@code line}. */
     public CoilFeed(Line line, RandomNumbers numbers) {
@@ -90,10 +90,10 @@ public final class CoilFeed {
 
     /** What coil {@code change} and the one after it are to the work that joins them. */
     public Joint joint(int change) {
-        Coil ends = coil(change);
-        Coil begins = coil(change + 1);
+        int ends = kind(change);
+        int begins = kind(change + 1);
         if (joint == null || ends != jointEnds || begins != jointBegins) {
-            joint = Joint.between(ends, begins);
+            joint = Joint.between(coil(change), coil(change + 1));
             jointEnds = ends;
             jointBegins = begins;
         }
