@@ -28,8 +28,8 @@ import runthrough.plant.Entry;
 import runthrough.plant.Joint;
 import runthrough.plant.Joints;
 import runthrough.plant.Line;
-import runthrough.plant.MeanWork;
 import runthrough.plant.LineBuilder;
+import runthrough.plant.MeanWork;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
@@ -258,7 +258,10 @@ class SimulationAgreementTest {
                 assertClose(what, change.waiting(), waiting(line, hand)),
                 assertClose(what, change.levelAtStart(), storage.capacity().given()),
                 assertClose(what, change.stripDrawn(), storage.stripDrawn()),
-                assertClose(what, new StripMargin(line).toStop(change), storage.capacity().spare()),
+                assertClose(
+                        what,
+                        new StripMargin(line).toStop(change),
+                        storage.capacity().spare()),
                 assertClose(
                         what,
                         change.refillTime(),

@@ -337,7 +337,7 @@ class JointWorkTest {
         assertThatThrownBy(() -> line.run(1000))
                 .isInstanceOf(SimulationException.class)
                 .hasMessageMatching(
-                        "coil (\\d+) \\('thin', draw \\1 of the coil stream\\) is 3.0 m long, no longer than its crops"
+                        "coil (\\d+) \\('thin', draw \\1 of 'coil/length'\\) is 3.0 m long, no longer than its crops"
                                 + " of 2.0 m and 2.0 m. Give longer coils or shorter crops");
     }
 
@@ -349,7 +349,7 @@ class JointWorkTest {
         assertThatThrownBy(() -> line.run(1000))
                 .isInstanceOf(SimulationException.class)
                 .hasMessageMatching(
-                        "draw \\d+ of 'work' is -\\d.*, below 0; its shift takes it there. Give a smaller shift");
+                        "draw \\d+ of 'join/work/time' is -\\d.*, below 0; its shift takes it there. Give a smaller shift");
     }
 
     @Test

@@ -139,7 +139,8 @@ class PreparationTest {
     @Test
     void s10_crewOfOne_preparationIsPutDownForTheTail_thenTheJointWaitsForTheRest() {
         // Rules CREW-3, CREW-4, CREW-5, CHANGE-11.
-        // Path 75 m, one uncoiler: preparing 60 s begins at 350, is put down at T1 = 400 for the tail of 30 s, and goes on from
+        // Path 75 m, one uncoiler: preparing 60 s begins at 350, is put down at T1 = 400 for the tail of 30 s, and goes
+        // on from
         // 430 to 440; then 40 s more. The joint waits 430-480 and takes 60 s.
         Replication run = line().crew(1)
                 .uncoilers(1, 75)
@@ -160,8 +161,10 @@ class PreparationTest {
     @Test
     void s11_crewOfOne_preparingACoilNobodyWaitsForIsPutDown_andTakenUpAtT2() {
         // Rules CREW-4, CREW-5.
-        // Three uncoilers: coil 2 is prepared 0-250, coil 3 from 250 on. T1 = 400: put down with 100 s left, taken up at T2 = 490,
-        // ends at 590; coil 4 (uncoiler of coil 1, free since 400) 590-840. Change 2: coil 2 refills 135 m, full again at 625;
+        // Three uncoilers: coil 2 is prepared 0-250, coil 3 from 250 on. T1 = 400: put down with 100 s left, taken up
+        // at T2 = 490,
+        // ends at 590; coil 4 (uncoiler of coil 1, free since 400) 590-840. Change 2: coil 2 refills 135 m, full again
+        // at 625;
         // it ends at T1 = 800, where coil 4 is put down with 40 s left; T2 = 890, so coil 4 ends at 930.
         Replication run =
                 line().crew(1).uncoilers(3, 0).prepare(250).tail(30).join(60).run(2);
@@ -193,8 +196,10 @@ class PreparationTest {
     @Test
     void s14_crewOfOne_theVeryCoilTheJointWaitsForIsFinishedAfterTheTail() {
         // Rules CREW-4, CREW-8.
-        // Two uncoilers with a path of 150 m: coil 2 is prepared from 0, put down at T1 = 400 with 50 s left for the tail work
-        // 400-430, and finished 430-480 while the joint waits for it: joint 480-540. Coil 3 is begun at T2 = 540 and put down at
+        // Two uncoilers with a path of 150 m: coil 2 is prepared from 0, put down at T1 = 400 with 50 s left for the
+        // tail work
+        // 400-430, and finished 430-480 while the joint waits for it: joint 480-540. Coil 3 is begun at T2 = 540 and
+        // put down at
         // T1 = 800 with 190 s left; tail 800-830, prepared 830-1020.
         Replication run =
                 line().crew(1).uncoilers(2, 150).prepare(450).tail(30).join(60).run(2);

@@ -168,7 +168,7 @@ class RunLengthTest {
     }
 
     @Test
-    void s11_firstCoilDrawnTooShortToStopIn_isAnErrorThatNamesTheDraw() {
+    void s11_firstCoilTooShortToStopIn_isAnErrorThatNamesIt() {
         // Rule TIME-1.
         // 1.5^2/1.0 = 2.25 m; with creep of 0.5 m/s over 1 m: 1 + 2.0 = 3 m.
         LineBuilder line =
@@ -176,9 +176,8 @@ class RunLengthTest {
 
         assertThatThrownBy(() -> line.run(1))
                 .isInstanceOf(SimulationException.class)
-                .hasMessage(
-                        "coil 1 ('coil', draw 1 of the coil stream) has 2.24 m of usable strip, too short to stop in, which "
-                                + "takes 2.25 m. Give longer coils or a faster stop");
+                .hasMessage("coil 1 ('coil') has 2.24 m of usable strip, too short to stop in, which "
+                        + "takes 2.25 m. Give longer coils or a faster stop");
         assertThatThrownBy(() -> line.coils(coil(2.99)).creep(0.5, 1).run(1)).hasMessageContaining("which takes 3.0 m");
     }
 

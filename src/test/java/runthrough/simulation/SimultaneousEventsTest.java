@@ -8,12 +8,12 @@ import static runthrough.simulation.LineBuilder.coilAt;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
-import runthrough.simulation.records.WorkRecord;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
 import runthrough.simulation.records.SimulationException;
 import runthrough.simulation.records.Trace.EntryState;
 import runthrough.simulation.records.Trace.ProcessState;
+import runthrough.simulation.records.WorkRecord;
 
 /**
  * What goes first when two things happen at one instant, where that makes a difference; and what becomes of runs that get
@@ -220,7 +220,8 @@ class SimultaneousEventsTest {
     @Test
     void s14_preparationEndsAsTheCoilChangeStarts_thePreparationComesFirst() {
         // Rules ORDER-3, ORDER-6.
-        // T0 = T1 = 512 s, when coil 2 is prepared: coil 3 is begun before, and put down at once for the tail: it rests from 512
+        // T0 = T1 = 512 s, when coil 2 is prepared: coil 3 is begun before, and put down at once for the tail: it rests
+        // from 512
         // to T2 = 592.
         Replication run = new LineBuilder()
                 .coils(coil(512))

@@ -66,6 +66,6 @@ final class Philox {
     }
 
     private static long joined(int upper, int lower) {
-        return (long) upper << 32 | lower & LOW_WORD;
+        return ((long) upper << 32) | (lower & LOW_WORD);
     }
 }

@@ -53,7 +53,7 @@ public final class SourceNumbers {
     static int fnv1a(String name) {
         int hash = FNV_OFFSET;
         for (byte one : name.getBytes(StandardCharsets.UTF_8)) {
-            hash = (hash ^ one & 0xFF) * FNV_PRIME;
+            hash = (hash ^ (one & 0xFF)) * FNV_PRIME;
         }
         return hash;
     }

@@ -32,7 +32,7 @@ class PhiloxTest {
         // Rule RANDOM-2.
         int[] at = words(counter);
         int[] keys = words(key);
-        Philox philox = new Philox((long) keys[1] << 32 | keys[0] & 0xFFFFFFFFL);
+        Philox philox = new Philox(((long) keys[1] << 32) | (keys[0] & 0xFFFFFFFFL));
         book.check(RANDOM_NUMBERS, id, "block of counter " + counter + ", key " + key)
                 .source(Sources.PHILOX)
                 .same(answer, text(block(philox, at[0], at[1], at[2], at[3])));
@@ -45,7 +45,7 @@ class PhiloxTest {
         for (int i = 0; i < 1000; i++) {
             int[] seed = any.ints(6).toArray();
             Philox4x32 other = new Philox4x32(seed);
-            Philox philox = new Philox((long) seed[1] << 32 | seed[0] & 0xFFFFFFFFL);
+            Philox philox = new Philox(((long) seed[1] << 32) | (seed[0] & 0xFFFFFFFFL));
             int carry1 = seed[2] == -1 ? 1 : 0;
             int carry2 = carry1 == 1 && seed[3] == -1 ? 1 : 0;
             int carry3 = carry2 == 1 && seed[4] == -1 ? 1 : 0;
