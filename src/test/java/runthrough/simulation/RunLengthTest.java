@@ -168,7 +168,7 @@ class RunLengthTest {
     }
 
     @Test
-    void s11_firstCoilDrawnTooShortToStopIn_isAnErrorThatNamesTheDraw() {
+    void s11_firstCoilTooShortToStopIn_isAnErrorThatNamesIt() {
         // Rule TIME-1.
         // 1.5^2/1.0 = 2.25 m; with creep of 0.5 m/s over 1 m: 1 + 2.0 = 3 m.
         LineBuilder line =

@@ -66,7 +66,7 @@ public final class CoilFeed {
     }
 
     private int keep(int number) {
-        int slot = number & KEPT - 1;
+        int slot = number & (KEPT - 1);
         if (keptNumber[slot] != number) {
             keptKind[slot] = cumulativeWeight.length == 0 ? (number - 1) % kinds.size() : choose(number);
             keptCoil[slot] = kinds.get(keptKind[slot]);
