@@ -64,12 +64,11 @@ class ExampleLinesTest {
 
     private static String key(WorkRecord record, Line line) {
         CoilChange work = line.work();
-        List<WorkElement> list =
-                switch (record.list()) {
-                    case PREPARE -> work.prepare();
-                    case TAIL -> work.tail();
-                    case JOIN -> work.join();
-                };
+        List<WorkElement> list = switch (record.list()) {
+            case PREPARE -> work.prepare();
+            case TAIL -> work.tail();
+            case JOIN -> work.join();
+        };
         return record.list().name().toLowerCase(Locale.ROOT) + "/"
                 + list.get(record.element()).name() + " " + record.change() + "." + record.pass();
     }

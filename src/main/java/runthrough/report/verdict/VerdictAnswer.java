@@ -75,8 +75,8 @@ public final class VerdictAnswer {
     private List<Table> tables() {
         List<Table> tables = new ArrayList<>();
         tables.add(new VerdictTables(result).mainCauses());
-        tables.add(new VerdictFigures(result).details());
         tables.add(hand.limits().in(Table.Seen.TERMINAL));
+        tables.add(new VerdictFigures(result).details());
         tables.addAll(VerdictTables.of(result));
         CoilTexts.of(result).ifPresent(coils -> {
             tables.add(coils.products());

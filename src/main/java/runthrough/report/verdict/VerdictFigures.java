@@ -81,10 +81,9 @@ final class VerdictFigures {
         String target = second.target().isPresent()
                 ? "target " + texts.share(second.target().getAsDouble()) + ", "
                         + second.answer().map(VerdictFigures::words).orElse("")
-                : "run through or slowed; no target set";
+                : "run through or slowed";
         figures.add(new Named(
-                Which.WITHOUT_STOP,
-                Figure.of("coil changes without a stop", texts.value(Kind.SHARE, second.share()), target)));
+                Which.WITHOUT_STOP, Figure.of("without a stop", texts.value(Kind.SHARE, second.share()), target)));
         second.spare()
                 .ifPresent(
                         margin -> figures.add(new Named(Which.MARGIN_WITHOUT_STOP, margin("without a stop", margin))));
@@ -102,7 +101,7 @@ final class VerdictFigures {
         return Figure.of(
                 (margin.metres() >= 0 ? "margin " : "shortfall ") + of,
                 texts.value(Kind.LENGTH, Math.abs(margin.metres())),
-                texts.time(Math.abs(margin.seconds())) + " of " + result.joint() + ", or "
+                texts.time(Math.abs(margin.seconds())) + " of " + result.joint() + "; "
                         + texts.speed(Math.abs(margin.speed())));
     }
 

@@ -15,6 +15,7 @@ import runthrough.report.TableMaker;
 import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.study.Verdict;
+import runthrough.study.cause.Cause;
 import runthrough.study.cause.NamedCauses;
 import runthrough.study.cause.Reason;
 import runthrough.study.statistics.Estimate;
@@ -23,7 +24,7 @@ import runthrough.study.statistics.Summary;
 /** The results in full: what came of the coil changes, means with their intervals, and how the coil changes spread. */
 final class VerdictTables {
     /** As many causes as a terminal shows beside the verdict. */
-    private static final int MAIN_CAUSES = 3;
+    private static final int MAIN_CAUSES = 2;
 
     private final RunThroughResult result;
     private final Verdict verdict;
@@ -69,7 +70,10 @@ final class VerdictTables {
 
     /** The causes that matter most. */
     Table mainCauses() {
-        return maker().shownUpTo(MAIN_CAUSES).of(verdict.namedCauses()).in(Table.Seen.TERMINAL);
+        List<NamedCauses.Count> named = verdict.namedCauses().stream()
+                .filter(count -> count.reason().cause() != Cause.PRACTICE)
+                .toList();
+        return maker().shownUpTo(MAIN_CAUSES).of(named).in(Table.Seen.TERMINAL);
     }
 
     private TableMaker<NamedCauses.Count> maker() {
