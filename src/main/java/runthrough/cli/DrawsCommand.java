@@ -69,7 +69,7 @@ final class DrawsCommand implements Callable<Integer> {
     @Option(
             names = "--repeats",
             paramLabel = "N",
-            converter = RunOverrides.CoilChanges.class,
+            converter = RunOverrides.Repeats.class,
             defaultValue = "3",
             description = "The last repeat at each index; ${DEFAULT-VALUE} by default.")
     private long repeats;

@@ -167,6 +167,13 @@ final class RunOverrides {
         }
     }
 
+    /** Of what is done again at a coil change; nothing goes on for ever. */
+    static final class Repeats extends WholeNumber {
+        Repeats() {
+            super(0, 1_000);
+        }
+    }
+
     static final class Replications extends WholeNumber {
         Replications() {
             super(1, MOST_REPLICATIONS);

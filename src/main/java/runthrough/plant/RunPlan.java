@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
  * @param extent what ends a replication
  * @param leaveOut the first coil changes left out of the totals, {@code >= 0}
  * @param replications independent repetitions, {@code >= 1}
- * @param seed of the random streams
+ * @param seed of the random numbers
  * @param target share of coil changes that should run through at rated speed, in (0, 1]
  * @param yearlyTime running time that is scheduled in a year (s), in (0, {@link #LONGEST_YEAR}]; only yearly results
  *     depend on it

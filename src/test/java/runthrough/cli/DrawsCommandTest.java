@@ -37,6 +37,9 @@ class DrawsCommandTest {
         assertThat(lines.get(0)).isEqualTo("source,index,repeat,uniform,value");
         assertThat(lines.stream().filter(line -> line.startsWith("join/fit up/time,")))
                 .hasSize(5 * 2);
+        assertThat(lines("draws", LINE, "--draws", "5", "--repeats", "0").stream()
+                        .filter(line -> line.startsWith("join/fit up/time,")))
+                .hasSize(5);
         assertThat(lines).anyMatch(line -> line.matches("restart,3,0,0\\.[0-9E-]+,[0-9.]+"));
     }
 

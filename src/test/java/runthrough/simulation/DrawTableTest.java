@@ -108,6 +108,19 @@ class DrawTableTest {
                 .isEmpty();
     }
 
+    @Test
+    void aNameThatHoldsACommaOrQuotesIsQuoted() throws IOException {
+        WorkElement fit = new WorkElement(
+                "fit, \"square\"", new WorkTime.Timed(Distribution.uniform(10, 30)), new Occurrence.Always(), true);
+        StringBuilder out = new StringBuilder();
+        new DrawTable(new LineBuilder().join(fit).build(), new RandomNumbers(SEED, 0), 1, 0).writeTo(out);
+
+        assertThat(out.toString().lines().skip(1))
+                .singleElement()
+                .asString()
+                .startsWith("\"join/fit, \"\"square\"\"/time\",1,0,0.");
+    }
+
     /** Rows 0 to 2 take 50, 60 and 70 s, times that no other element has; every joint is made again once. */
     @Test
     void hasTheRowsThatCoilChangesTake_alsoThoseOfJointsMadeAgain() throws IOException {

@@ -37,7 +37,7 @@ import runthrough.simulation.records.Totals;
  */
 @RecordsChecks
 class PublishedFlowLineTest {
-    private static final int CHANGES = 20_000;
+    private static final int CHANGES = 18_750;
 
     /** The two machines and what lies between them, in the words of the theory. */
     private record Machines(String id, double w, double p1, double r1, double v, double p2, double r2, double n) {

@@ -158,9 +158,14 @@ public final class DrawTable {
         }
     }
 
+    /** A name as the user gives it may hold what separates cells. */
+    private static String inCell(String name) {
+        return name.contains(",") || name.contains("\"") ? "\"" + name.replace("\"", "\"\"") + "\"" : name;
+    }
+
     private static void writeRow(Appendable out, SourceNumbers source, int index, int repeat, double value)
             throws IOException {
-        out.append(source.name())
+        out.append(inCell(source.name()))
                 .append(',')
                 .append(Integer.toString(index))
                 .append(',')
