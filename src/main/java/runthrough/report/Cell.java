@@ -45,6 +45,24 @@ public sealed interface Cell {
         }
     }
 
+    /** A number that bounds what is not known more closely, such as "at least 90 m/min". */
+    record Bound(String side, Value number) implements Cell {
+        @Override
+        public String text() {
+            return side + " " + number.text();
+        }
+
+        @Override
+        public String bare() {
+            return side + " " + number.number();
+        }
+
+        @Override
+        public Optional<Value> value() {
+            return Optional.of(number);
+        }
+    }
+
     /** The interval of a number. */
     record Ends(Value number) implements Cell {
         @Override

@@ -37,7 +37,7 @@ class MapCommandTest {
 
         assertThat(done.code()).as(done.err()).isZero();
         assertThat(done.out().lines().skip(1).findFirst().orElseThrow())
-                .matches("ON \\d\\d(\\.\\d)? % OF THE MAP\\. For joint cycle time from .*");
+                .matches("ON PART OF THE MAP\\. The target of 95 % is met on \\d\\d(\\.\\d)? % of the map: joint.*");
         assertThat(done.out().replace('\n', ' '))
                 .contains("The line as it is, at 60 s and 60 m/min, meets it")
                 .contains("With joint cycle time changed alone, the target is lost at about ")

@@ -41,7 +41,7 @@ class SpeedsCommandTest {
         Session.Done done = session.run("speeds", "dear.yaml", "--no-report", "--from", "60m/min", "--to", "115m/min");
 
         assertThat(done.code()).as(done.err()).isZero();
-        assertThat(done.out().lines().skip(1).findFirst().orElseThrow()).startsWith("MOST AT ");
+        assertThat(done.out().lines().skip(1).findFirst().orElseThrow()).startsWith("OUTPUT HAS A PEAK. ");
         assertThat(done.out().replace('\n', ' '))
                 .contains("Faster gives less: at 115 m/min", "As it is, at 60 m/min, 3600 m/h come out and 100 %");
         assertThat(done.out().lines())

@@ -2,13 +2,10 @@ package runthrough.report.limits;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
-import runthrough.chart.limits.LimitRow;
 import runthrough.chart.limits.LimitsChart;
 import runthrough.report.Answer;
 import runthrough.report.AnswerFormat;
-import runthrough.report.Chapter;
 import runthrough.report.Figure;
 import runthrough.report.Provenance;
 import runthrough.report.StudyWords;
@@ -26,16 +23,14 @@ public final class LimitsAnswer {
     /** Of the JSON. */
     public static final AnswerFormat FORMAT = new AnswerFormat("limits", 2, Subject.OF_LINES, LimitsDocument.SHAPE);
 
-    private static final String CSV = "limits.csv";
-
     private final Limits limits;
     private final StudyWords words;
-    private final LimitWords limitWords;
+    private final LimitValues values;
 
     private LimitsAnswer(Limits limits) {
         this.limits = limits;
         this.words = StudyWords.of(limits.request().resultsIn(), limits.chance());
-        this.limitWords = new LimitWords(limits, words);
+        this.values = new LimitValues(limits, words.texts());
     }
 
     /** The answer of {@code limits}. */
@@ -51,14 +46,11 @@ public final class LimitsAnswer {
                         "How far can the line be driven?",
                         basis(),
                         limits.chance()),
-                new LimitsHeadline(limitWords).mark(),
+                new LimitsHeadline(values, words).headline(),
                 advice(),
                 figures(),
                 new Answer.Body(
-                        LimitsChart.of(limits, rows(), reading()),
-                        limits.applicable() ? new LimitsTables(limitWords).all() : List.of(),
-                        List.of(Chapter.of("account", "How it was computed", account())),
-                        Map.of(CSV, LimitsCsv.of(limits, words))),
+                        LimitsChart.of(limits, values.rows(), reading()), new LimitsTables(values).all(), account()),
                 LimitsDocument.SHAPE.fields(limits, limits.chance()),
                 warnings,
                 provenance);
@@ -105,20 +97,16 @@ public final class LimitsAnswer {
 
     private List<Figure> figures() {
         Stream<Figure> numbers = limits.limits().stream()
-                .map(limit -> Figure.words(
-                        LimitWords.name(limit.what()),
-                        limitWords.found(limit),
-                        "now " + limitWords.present(limit)
-                                + limitWords
-                                        .interval(limit)
-                                        .map(interval -> "; 95 % interval " + interval)
-                                        .orElse("")));
-        Stream<Figure> counts = limits.counts().stream()
-                .map(limit -> Figure.words(
-                        LimitWords.name(limit.what()),
-                        LimitWords.found(limit.smallest()),
-                        "now " + limit.present() + shown(limit)));
+                .map(limit -> figure(
+                        values.of(limit),
+                        values.openInterval(limit).map(open -> "; " + open).orElse("")));
+        Stream<Figure> counts = limits.counts().stream().map(limit -> figure(DrivenNumber.of(limit), shown(limit)));
         return Stream.concat(numbers, counts).toList();
+    }
+
+    private static Figure figure(DrivenNumber number, String further) {
+        return new Figure(
+                number.name(), number.limit(), "now " + number.present().text() + further);
     }
 
     /** What number is shown to do, where that is not the one that is seen to. */
@@ -131,19 +119,13 @@ public final class LimitsAnswer {
                 : "; not shown with any number";
     }
 
-    private List<LimitRow> rows() {
-        return Stream.concat(
-                        limits.limits().stream().map(limitWords::row),
-                        limits.counts().stream().map(limitWords::row))
-                .toList();
-    }
-
     private String reading() {
         String target = "The target of " + words.texts().share(limits.target()) + " is met ";
         return limits.limits().stream()
                 .filter(limit -> limit.crossing().found() == Found.CROSSED)
-                .map(limit -> LimitWords.name(limit.what()) + " " + limitWords.found(limit) + " instead of "
-                        + limitWords.present(limit))
+                .map(values::of)
+                .map(number -> number.name() + " " + number.limit().text() + " instead of "
+                        + number.present().text())
                 .reduce((before, next) -> before + "; " + next)
                 .map(all -> target + "up to: " + all + ".")
                 .orElse(target + "throughout, or nowhere, within the ranges tried.");

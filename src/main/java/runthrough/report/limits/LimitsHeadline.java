@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 import runthrough.report.Headline;
 import runthrough.report.Headline.Tone;
 import runthrough.report.StudyWords;
-import runthrough.report.Texts;
+import runthrough.report.Value;
 import runthrough.study.Evaluation;
 import runthrough.study.TargetStatus;
 import runthrough.study.limits.Limits;
@@ -17,15 +17,15 @@ import runthrough.study.search.Crossing.Found;
 final class LimitsHeadline {
     private final Limits limits;
     private final StudyWords words;
-    private final LimitWords limitWords;
+    private final LimitValues values;
 
-    LimitsHeadline(LimitWords limitWords) {
-        this.limits = limitWords.limits();
-        this.words = limitWords.words();
-        this.limitWords = limitWords;
+    LimitsHeadline(LimitValues values, StudyWords words) {
+        this.limits = values.limits();
+        this.words = words;
+        this.values = values;
     }
 
-    Headline mark() {
+    Headline headline() {
         Optional<TargetStatus> present = limits.present().map(evaluation -> evaluation.answer(limits.target()));
         if (present.isEmpty()) {
             return new Headline(
@@ -64,15 +64,14 @@ final class LimitsHeadline {
     }
 
     private String way(LineLimit limit) {
-        double value = limit.crossing().value().orElseThrow();
-        String text = limitWords.value(limit.what(), value);
+        Value value = values.value(limit);
+        String now = " (now " + values.present(limit).text() + ")";
         return switch (limit.what()) {
-            case PROCESS_SPEED -> "with the process at up to " + text + " (now " + limitWords.present(limit) + ")";
-            case JOINT_CYCLE_TIME_FACTOR -> "with joints that take up to " + Texts.number(value) + " times their time";
-            case JOINT_CYCLE_TIME_ADDED ->
-                "with joints longer by up to " + words.texts().time(value);
-            case ENTRY_TOP_SPEED -> "with an entry of at least " + text + " (now " + limitWords.present(limit) + ")";
-            case COIL_LENGTH -> "with coils of at least " + text + " (now " + limitWords.present(limit) + ")";
+            case PROCESS_SPEED -> "with the process at up to " + value.text() + now;
+            case JOINT_CYCLE_TIME_FACTOR -> "with joints that take up to " + value.number() + " times their time";
+            case JOINT_CYCLE_TIME_ADDED -> "with joints longer by up to " + value.text();
+            case ENTRY_TOP_SPEED -> "with an entry of at least " + value.text() + now;
+            case COIL_LENGTH -> "with coils of at least " + value.text() + now;
         };
     }
 }

@@ -4,21 +4,24 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import runthrough.report.StudyWords;
+import java.util.Optional;
+import runthrough.report.Cell;
+import runthrough.report.Column;
 import runthrough.report.Table;
+import runthrough.report.TableMaker;
 import runthrough.study.limits.Limits;
 import runthrough.study.limits.LineLimit;
 
 /** The tables of the limits of a line: what they are, and why simulation and hand calculation differ. */
 final class LimitsTables {
-    private final Limits limits;
-    private final StudyWords words;
-    private final LimitWords limitWords;
+    private static final String FILE = "limits.csv";
 
-    LimitsTables(LimitWords limitWords) {
-        this.limits = limitWords.limits();
-        this.words = limitWords.words();
-        this.limitWords = limitWords;
+    private final Limits limits;
+    private final LimitValues values;
+
+    LimitsTables(LimitValues values) {
+        this.limits = values.limits();
+        this.values = values;
     }
 
     List<Table> all() {
@@ -26,26 +29,29 @@ final class LimitsTables {
     }
 
     private Table table() {
-        List<List<String>> rows = new ArrayList<>();
-        limits.limits()
-                .forEach(limit -> rows.add(List.of(
-                        LimitWords.name(limit.what()),
-                        limitWords.present(limit),
-                        limitWords.found(limit),
-                        limitWords.handCalculation(limit),
-                        LimitWords.limitingFactor(limit).orElse(""))));
-        limits.counts()
-                .forEach(limit -> rows.add(List.of(
-                        LimitWords.name(limit.what()),
-                        Integer.toString(limit.present()),
-                        LimitWords.found(limit.smallest()),
-                        LimitWords.found(limit.closedForm()),
-                        "")));
-        return Table.words(
-                "How far the target of " + words.texts().share(limits.target()) + " is met, each number driven alone",
-                List.of("", "now", "limit", "closed form", "limited by"),
-                rows,
-                true);
+        return TableMaker.<DrivenNumber>of("How far the target of "
+                        + values.texts().share(limits.target()) + " is met, each number driven alone")
+                .intoFile(FILE)
+                .words("limit", DrivenNumber::name)
+                .cell("now", number -> Cell.of(number.present()))
+                .cell("value", DrivenNumber::limit)
+                .with(column("low", Column.Place.FILE), number -> Cell.of(number.low()))
+                .with(column("high", Column.Place.FILE), number -> Cell.of(number.high()))
+                .with(column("shown to meet", Column.Place.FILE), number -> Cell.of(number.shown()))
+                .with(column("closed form", Column.Place.PAGE), DrivenNumber::handCalculation)
+                .with(column("hand calculation", Column.Place.FILE), LimitsTables::crossed)
+                .pageWords("limited by", DrivenNumber::limitingFactor)
+                .fileWords("limiting factor", DrivenNumber::limitingFactor)
+                .of(limits.applicable() ? values.all() : List.of());
+    }
+
+    private static Column column(String heading, Column.Place place) {
+        return new Column(heading, Column.Holds.NUMBERS, Optional.empty(), place);
+    }
+
+    /** The limit of the hand calculation; the end of the range searched is none. */
+    private static Cell crossed(DrivenNumber number) {
+        return number.handCalculation() instanceof Cell.Bound ? Cell.none() : number.handCalculation();
     }
 
     /** Every reason once, with the limits that it concerns. */
@@ -55,14 +61,21 @@ final class LimitsTables {
         limits.limits().forEach(limit -> sort(LimitWords.name(limit.what()), limit.differences(), concerned, agreeing));
         limits.counts().forEach(limit -> sort(LimitWords.name(limit.what()), limit.differences(), concerned, agreeing));
         int all = limits.limits().size() + limits.counts().size();
-        List<List<String>> rows = new ArrayList<>();
-        concerned.forEach((reason, names) -> rows.add(
-                List.of(LimitWords.name(reason), limitWords.why(reason) + " Concerns " + concerned(names, all) + ".")));
+        String allowed = values.texts().share(1 - limits.target());
+        List<Reason> rows = new ArrayList<>();
+        concerned.forEach((reason, names) -> rows.add(new Reason(
+                LimitWords.name(reason),
+                LimitWords.why(reason, allowed) + " Concerns " + concerned(names, all) + ".")));
         if (!agreeing.isEmpty()) {
-            rows.add(List.of("no difference", concerned(agreeing, all) + "."));
+            rows.add(new Reason("no difference", concerned(agreeing, all) + "."));
         }
-        return Table.words("Why simulation and hand calculation differ", List.of("", "reason"), rows, false);
+        return TableMaker.<Reason>of("Why simulation and hand calculation differ")
+                .words("", Reason::name)
+                .words("reason", Reason::text)
+                .of(rows);
     }
+
+    private record Reason(String name, String text) {}
 
     private static void sort(
             String name,

@@ -67,7 +67,7 @@ final class SpeedDocument {
                     "The speed beyond which the target is lost; null where every coil change stops the line.",
                     TARGET_LOST,
                     SpeedCurve::targetLost)
-            .list("points", "What comes out at each speed, slowest first.", POINT, SpeedAnswer::points);
+            .list("points", "What comes out at each speed, slowest first.", POINT, SpeedTables::points);
 
     private SpeedDocument() {}
 }

@@ -38,15 +38,19 @@ final class VerdictHeadline {
                     "Every coil change stops the process, each for "
                             + texts.time(verdict.joint().time().mean().mean()) + " on average.");
         }
-        String sentence = counted() + "; target " + target() + ". " + percentages();
         return switch (verdict.answer()) {
-            case MEETS -> new Headline(Tone.RUNS_THROUGH, "RUNS THROUGH", sentence, further());
-            case UNDECIDED -> new Headline(Tone.MARGINAL, "MARGINAL", sentence, further());
+            case MEETS -> headline(Tone.RUNS_THROUGH, "RUNS THROUGH", counted());
+            case UNDECIDED -> headline(Tone.MARGINAL, "MARGINAL", counted());
             case MISSES ->
                 verdict.changes().stopped() > 0
-                        ? new Headline(Tone.STOPS, "STOPS", sentence, further())
-                        : new Headline(Tone.SLOWS, "SLOWS", sentence, further());
+                        ? headline(
+                                Tone.STOPS, "STOPS", (verdict.changes().slowed() > 0 ? "or slows " : "") + howOften())
+                        : headline(Tone.SLOWS, "SLOWS", howOften());
         };
+    }
+
+    private Headline headline(Tone tone, String word, String counted) {
+        return new Headline(tone, word, counted + "; target " + target() + ". " + percentages(), further());
     }
 
     /** What people repeat: "Stops at about 1 in 42 coil changes". */
@@ -58,11 +62,14 @@ final class VerdictHeadline {
                     : "No stop at any coil change";
         }
         String verb = changes.stopped() == 0 ? "Slows" : changes.slowed() == 0 ? "Stops" : "Stops or slows";
-        if (changes.ranThrough() == 0) {
-            return verb + " at every coil change";
-        }
-        return verb + (verdict.chance() ? " at about " : " at ")
-                + Texts.odds(1 - verdict.shareRunThrough().mean()) + " coil changes";
+        return verb + " " + howOften();
+    }
+
+    private String howOften() {
+        return verdict.changes().ranThrough() == 0
+                ? "at every coil change"
+                : (verdict.chance() ? "at about " : "at ")
+                        + Texts.odds(1 - verdict.shareRunThrough().mean()) + " coil changes";
     }
 
     private String target() {

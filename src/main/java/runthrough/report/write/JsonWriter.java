@@ -38,7 +38,7 @@ public final class JsonWriter {
             .text(
                     "headline",
                     "The answer as a sentence, in the user's units.",
-                    answer -> answer.headline().sentence())
+                    answer -> answer.headline().alone())
             .texts("advice", "What else must be known, a paragraph each, in the user's units.", Answer::advice)
             .flag(
                     "random",

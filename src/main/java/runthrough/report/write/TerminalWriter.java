@@ -63,7 +63,7 @@ public final class TerminalWriter {
     private void words() {
         lines.line(answer.question().subject().title());
         answer.provenance().changed().ifPresent(changed -> lines.paragraph(changed, 0));
-        lines.paragraph(answer.headline().word() + ". " + answer.headline().sentence(), 0);
+        lines.paragraph(answer.headline().text(), 0);
         if (!answer.headline().further().isEmpty()) {
             lines.paragraph(answer.headline().further(), 0);
         }

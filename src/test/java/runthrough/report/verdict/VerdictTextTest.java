@@ -101,7 +101,7 @@ class VerdictTextTest {
                 .replaceAll("\\s+", " ");
         assertThat(text)
                 .containsPattern(
-                        "STOPS\\. Stops at about [0-9]+ in [0-9]+ coil changes; target 1 in 100\\. [0-9.]+ % \\(95 % interval "
+                        "STOPS at about [0-9]+ in [0-9]+ coil changes; target 1 in 100\\. [0-9.]+ % \\(95 % interval "
                                 + "[0-9.]+ to [0-9.]+ %\\) of coil changes run through; this misses the target of 99 %\\.")
                 .contains("element took long: fit up, at all 81 coil changes")
                 .contains("shortfall at the target ");

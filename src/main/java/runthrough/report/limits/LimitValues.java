@@ -1,0 +1,173 @@
+package runthrough.report.limits;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import runthrough.chart.limits.LimitRow;
+import runthrough.quantity.Notation;
+import runthrough.report.Cell;
+import runthrough.report.Texts;
+import runthrough.report.Value;
+import runthrough.study.limits.CountLimit;
+import runthrough.study.limits.Limits;
+import runthrough.study.limits.LineLimit;
+import runthrough.study.search.Crossing;
+import runthrough.study.search.Crossing.Found;
+import runthrough.study.search.Crossing.Harder;
+
+/**
+ * Limits as values in the user's units.
+ *
+ * @param limits that are described
+ * @param texts for numbers
+ */
+record LimitValues(Limits limits, Texts texts) {
+    /** Multiples of what is now. */
+    private static final Notation TIMES = Notation.PLAIN.called("x");
+
+    /** All that were driven. */
+    List<DrivenNumber> all() {
+        return Stream.concat(
+                        limits.limits().stream().map(this::of),
+                        limits.counts().stream().map(DrivenNumber::of))
+                .toList();
+    }
+
+    DrivenNumber of(LineLimit limit) {
+        Crossing crossing = limit.crossing();
+        return new DrivenNumber(
+                LimitWords.name(limit.what()),
+                present(limit),
+                found(limit, crossing.found(), crossing.value(), true),
+                value(limit, texts.random() ? crossing.low() : OptionalDouble.empty()),
+                value(limit, texts.random() ? crossing.high() : OptionalDouble.empty()),
+                value(limit, crossing.sure()),
+                found(limit, limit.closedForm(), handCalculation(limit), false),
+                LimitWords.limitingFactor(limit).orElse(""));
+    }
+
+    Value present(LineLimit limit) {
+        return value(limit, OptionalDouble.of(limit.present()));
+    }
+
+    /** What it could be, all else as it is. */
+    Value value(LineLimit limit) {
+        return value(limit, limit.crossing().value());
+    }
+
+    private Value value(LineLimit limit, OptionalDouble si) {
+        return Value.of(si, notation(limit));
+    }
+
+    /** The same for all values of a limit, so that they can be compared. */
+    private Notation notation(LineLimit limit) {
+        if (limit.what() == LineLimit.What.JOINT_CYCLE_TIME_FACTOR) {
+            return TIMES;
+        }
+        double greatest = Stream.of(limit.crossing().value(), limit.crossing().high(), handCalculation(limit))
+                .flatMapToDouble(OptionalDouble::stream)
+                .reduce(limit.present(), Math::max);
+        return texts.notation(limit.what().kind(), greatest);
+    }
+
+    /** The limit, or on which side of the range it lies. */
+    private Cell found(LineLimit limit, Found found, OptionalDouble si, boolean hasInterval) {
+        Crossing range = limit.crossing();
+        return switch (found) {
+            case CROSSED -> Cell.of(hasInterval ? withInterval(limit) : value(limit, si));
+            case MET_THROUGHOUT ->
+                range.harder() == Harder.LARGER
+                        ? new Cell.Bound("at least", value(limit, OptionalDouble.of(range.to())))
+                        : new Cell.Bound("at most", value(limit, OptionalDouble.of(range.from())));
+            case MISSED_THROUGHOUT -> new Cell.Quantity(value(limit, OptionalDouble.empty()), "none");
+        };
+    }
+
+    private Value withInterval(LineLimit limit) {
+        Crossing crossing = limit.crossing();
+        double si = crossing.value().orElseThrow();
+        return texts.found(notation(limit), si, crossing.low(), crossing.high());
+    }
+
+    /** What is known of the interval where the run could not find both ends of it; may be empty. */
+    Optional<String> openInterval(LineLimit limit) {
+        Crossing crossing = limit.crossing();
+        boolean isWhole = crossing.low().isPresent() && crossing.high().isPresent();
+        if (!texts.random() || crossing.found() != Found.CROSSED || isWhole) {
+            return Optional.empty();
+        }
+        if (crossing.low().isPresent()) {
+            return Optional.of(
+                    "95 % interval from " + value(limit, crossing.low()).text());
+        }
+        return Optional.of(
+                crossing.high().isPresent()
+                        ? "95 % interval up to " + value(limit, crossing.high()).text()
+                        : "95 % interval not known");
+    }
+
+    private static OptionalDouble handCalculation(LineLimit limit) {
+        return limit.neighbour().map(near -> OptionalDouble.of(near.value())).orElse(OptionalDouble.empty());
+    }
+
+    /** Limits to be drawn, relative to the present value; joint cycle time that is added, relative to the work at a joint. */
+    List<LimitRow> rows() {
+        return Stream.concat(
+                        limits.limits().stream().map(this::row),
+                        limits.counts().stream().map(LimitValues::row))
+                .toList();
+    }
+
+    private LimitRow row(LineLimit limit) {
+        Crossing crossing = limit.crossing();
+        boolean isKnown = texts.random() && crossing.found() == Found.CROSSED;
+        DrivenNumber number = of(limit);
+        return new LimitRow(
+                number.name(),
+                number.text(),
+                relative(limit, crossing.value()),
+                crossing.found() == Found.CROSSED,
+                isKnown ? relative(limit, crossing.low()) : OptionalDouble.empty(),
+                isKnown ? relative(limit, crossing.high()) : OptionalDouble.empty(),
+                relative(limit, handCalculation(limit)),
+                hasMargin(limit));
+    }
+
+    private static LimitRow row(CountLimit limit) {
+        DrivenNumber number = DrivenNumber.of(limit);
+        return new LimitRow(
+                number.name(),
+                number.text(),
+                relative(limit, limit.smallest()),
+                true,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                relative(limit, limit.closedForm()),
+                limit.smallest().orElse(Integer.MAX_VALUE) <= limit.present());
+    }
+
+    private static OptionalDouble relative(CountLimit limit, OptionalInt number) {
+        return number.isPresent()
+                ? OptionalDouble.of((double) number.getAsInt() / limit.present())
+                : OptionalDouble.empty();
+    }
+
+    private OptionalDouble relative(LineLimit limit, OptionalDouble value) {
+        if (value.isEmpty()) {
+            return value;
+        }
+        double work = limits.handCalculation().joint().work();
+        double relative = limit.what() == LineLimit.What.JOINT_CYCLE_TIME_ADDED
+                ? (work + value.getAsDouble()) / work
+                : value.getAsDouble() / limit.present();
+        return Double.isFinite(relative) ? OptionalDouble.of(relative) : OptionalDouble.empty();
+    }
+
+    /** Whether the limit is not on the easy side of the present value. */
+    private static boolean hasMargin(LineLimit limit) {
+        double value = limit.crossing().value().orElse(Double.NaN);
+        return limit.crossing().harder() == Harder.LARGER ? value >= limit.present() : value <= limit.present();
+    }
+}
