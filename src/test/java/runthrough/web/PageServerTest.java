@@ -300,7 +300,7 @@ class PageServerTest {
                 done("map", body(shipped("tube-line")).put("x", "rated-speed").put("y", "usable-capacity"));
 
         assertThat(map.get("svg").asText()).contains("<svg").doesNotContain("<script");
-        assertThat(map.get("words").asText()).contains("the target of 99.5 %");
+        assertThat(map.get("words").asText()).contains("The target of 99.5 %");
     }
 
     @Test
