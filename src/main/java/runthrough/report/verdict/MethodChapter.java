@@ -39,8 +39,9 @@ final class MethodChapter {
                         List.of(
                                 "The drives hold the accelerations given, whatever the coil's mass, and speeds follow their set values exactly.",
                                 "Strip does not stretch or slip; what the entry passes and the process does not take is in the accumulator.",
-                                "The crew is there when it is needed; a crew of one prepares and joins, one after the other; two or more do both"
-                                        + " at once (CREW-1 to CREW-4). Breaks, other duties and stops of the process do not keep the crew.",
+                                "People attend as described, in shifts with breaks where these are given. Work on the joint comes first, and a"
+                                        + " preparation is put down for it (CREW-1 to CREW-15). Other duties and stops of the process do not"
+                                        + " keep anybody.",
                                 "What is random is independent from one coil change to the next: no bad day, no learning, no tired shift.",
                                 "The described times are right. Times that were measured hold for the shifts on which they were measured.")));
         blocks.add(new Heading("The statistics"));

@@ -63,7 +63,8 @@ public final class StripMargin {
 
     /**
      * By how much (m/s) the process could have run faster, or would have had to run slower, to run through this joint on the strip
-     * held at its start: the fastest speed of the closed form with that strip in the place of the capacity, less V.
+     * held at its start: the fastest speed of the closed form with that strip in the place of the capacity, less V. The top speed of
+     * the entry does not limit it.
      */
     public double speed(ChangeRecord change) {
         ClosedForms here = forms.holding(change.levelAtStart());
