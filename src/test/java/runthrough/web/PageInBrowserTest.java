@@ -168,7 +168,7 @@ class PageInBrowserTest {
     void aMapIsDrawnOnDemand() throws IOException {
         browser.click("#map-start");
         browser.await("the map", () -> !browser.all("#map-picture img").isEmpty());
-        assertThat(browser.text("#map-note")).contains("the target of 99.5 %");
+        assertThat(browser.text("#map-note")).contains("The target of 99.5 %");
         browser.driver().executeScript("arguments[0].scrollIntoView()", browser.find("#map-title"));
         browser.picture("map");
     }

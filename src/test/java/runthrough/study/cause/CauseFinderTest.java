@@ -50,7 +50,8 @@ class CauseFinderTest {
     @Test
     void withoutWaitingForPeopleItWouldHaveRunThrough() {
         // Rule CAUSE-3.
-        // Nobody is there from 900 to 1150 s: the joint waits 150 s of 250 s, which draw 500 m; the 100 s of the weld draw 200 m.
+        // Nobody is there from 900 to 1150 s: the joint waits 150 s of 250 s, which draw 500 m; the 100 s of the weld
+        // draw 200 m.
         Shifts.Shift shift = new Shifts.Shift("shift", 100_000, 1, List.of(new Shifts.Break(900, 250, 0)));
         Line line = line(weld(Distribution.constant(100)).withShifts(new Shifts(List.of(shift))));
         ChangeRecord first = run(line, 1).get(0);
