@@ -128,7 +128,7 @@ final class VerdictFigures {
                 "mean " + texts.time(verdict.joint().waiting().mean().mean()) + ", at "
                         + texts.share(verdict.joint().shareWaiting().mean()) + " of coil changes"));
         verdict.storage().ifPresent(storage -> storage(storage, rows));
-        return Table.pairs("", rows).in(Table.Seen.TERMINAL);
+        return Table.pairs("What else the run shows", rows).in(Table.Seen.TERMINAL);
     }
 
     private void storage(Verdict.Storage storage, List<List<Cell>> rows) {
@@ -140,7 +140,7 @@ final class VerdictFigures {
         rows.add(row(
                 "margin",
                 "least " + texts.length(storage.margin().least()) + ", median "
-                        + texts.length(storage.margin().p50()) + " above the stop level"));
+                        + texts.length(storage.margin().p50())));
         if (storage.stripBreaks() > 0) {
             rows.add(row(
                     "strip breaks",
