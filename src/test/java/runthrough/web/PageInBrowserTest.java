@@ -177,12 +177,14 @@ class PageInBrowserTest {
     void aNumberOpensToShowWhereItComesFrom() throws IOException {
         List<WebElement> figures = browser.all("#figures details");
         figures.get(0).findElement(By.tagName("summary")).click();
-        assertThat(figures.get(0).getText()).contains("independent replications");
+        // The browser says that it was opened a moment after the click.
+        browser.await("the replications", () -> figures.get(0).getText().contains("independent replications"));
         WebElement capacity = figures.stream()
                 .filter(figure -> figure.getText().contains("accumulator capacity"))
                 .findFirst()
                 .orElseThrow();
         capacity.findElement(By.tagName("summary")).click();
+        browser.await("the calculation", () -> capacity.getText().contains("with numbers"));
         assertThat(capacity.getText()).contains("hand calculation", "with numbers");
         browser.driver().executeScript("arguments[0].scrollIntoView()", capacity);
         browser.picture("explained");
