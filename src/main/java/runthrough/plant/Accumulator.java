@@ -56,6 +56,16 @@ public record Accumulator(StorageForm form, double ownFillRateLimit, double rese
         return form.capacity();
     }
 
+    /**
+     * What rounding may do to a level (m): a level is below a threshold only when it is so by more, and a margin is lacking only
+     * when it is negative by more.
+     *
+     * <p>Rules NUM-3, CAUSE-1.
+     */
+    public double levelTolerance() {
+        return 1e-10 * Math.max(1, capacity());
+    }
+
     /** Fill-rate limit F in force (m/s): the lower of its own and the form's; infinite for none. */
     public double fillRateLimit() {
         return Math.min(ownFillRateLimit, form.fillRateLimit());

@@ -10,12 +10,9 @@ final class ChangePools {
     private final Pool waiting;
     private final Pool stripDrawn;
     private final Pool refillTime;
-    private final Pool marginMetres;
-    private final Pool marginSeconds;
-    private final Pool marginSpeed;
-    private final Pool withoutStopMetres;
-    private final Pool withoutStopSeconds;
-    private final Pool withoutStopSpeed;
+    private final MarginPools margin;
+    /** Empty where the process cannot slow: then it is the margin. */
+    private final MarginPools marginWithoutStop;
 
     /** Empty pools, with room for {@code changes} coil changes to begin with. */
     ChangePools(int changes) {
@@ -23,12 +20,8 @@ final class ChangePools {
         this.waiting = new Pool(changes);
         this.stripDrawn = new Pool(changes);
         this.refillTime = new Pool(changes);
-        this.marginMetres = new Pool(changes);
-        this.marginSeconds = new Pool(changes);
-        this.marginSpeed = new Pool(changes);
-        this.withoutStopMetres = new Pool(changes);
-        this.withoutStopSeconds = new Pool(changes);
-        this.withoutStopSpeed = new Pool(changes);
+        this.margin = new MarginPools(changes);
+        this.marginWithoutStop = new MarginPools(changes);
     }
 
     /** Takes up what every line has. */
@@ -42,17 +35,13 @@ final class ChangePools {
         stripDrawn.add(change.stripDrawn());
         refillTime.add(change.refillTime());
         double metres = spare.metres(change);
-        marginMetres.add(metres);
-        marginSeconds.add(spare.seconds(change, metres));
-        marginSpeed.add(spare.speed(change));
+        margin.add(metres, spare.seconds(change, metres), spare.speed(change));
     }
 
     /** Takes up what a line has whose process can slow. */
     void addWithoutStop(ChangeRecord change, StripMargin margins) {
         double metres = margins.metresWithoutStop(change);
-        withoutStopMetres.add(metres);
-        withoutStopSeconds.add(margins.seconds(change, metres));
-        withoutStopSpeed.add(margins.speedWithoutStop(change));
+        marginWithoutStop.add(metres, margins.seconds(change, metres), margins.speedWithoutStop(change));
     }
 
     void endReplication() {
@@ -60,12 +49,8 @@ final class ChangePools {
         waiting.endReplication();
         stripDrawn.endReplication();
         refillTime.endReplication();
-        marginMetres.endReplication();
-        marginSeconds.endReplication();
-        marginSpeed.endReplication();
-        withoutStopMetres.endReplication();
-        withoutStopSeconds.endReplication();
-        withoutStopSpeed.endReplication();
+        margin.endReplication();
+        marginWithoutStop.endReplication();
     }
 
     /** Takes up the replications of {@code later} behind those there are. */
@@ -74,12 +59,8 @@ final class ChangePools {
         waiting.join(later.waiting);
         stripDrawn.join(later.stripDrawn);
         refillTime.join(later.refillTime);
-        marginMetres.join(later.marginMetres);
-        marginSeconds.join(later.marginSeconds);
-        marginSpeed.join(later.marginSpeed);
-        withoutStopMetres.join(later.withoutStopMetres);
-        withoutStopSeconds.join(later.withoutStopSeconds);
-        withoutStopSpeed.join(later.withoutStopSpeed);
+        margin.join(later.margin);
+        marginWithoutStop.join(later.marginWithoutStop);
     }
 
     Pool jointCycleTime() {
@@ -98,33 +79,18 @@ final class ChangePools {
         return refillTime;
     }
 
+    /** The margins to running through (m). */
     Pool marginMetres() {
-        return marginMetres;
+        return margin.metres();
     }
 
-    Pool marginSeconds() {
-        return marginSeconds;
-    }
-
-    Pool marginSpeed() {
-        return marginSpeed;
-    }
-
-    /** The margin at a target that lets the share {@code failures} fail. */
+    /** The margin at a target to run through that lets the share {@code failures} fail. */
     Verdict.Spare marginAt(double failures) {
-        return new Verdict.Spare(
-                marginMetres.lastOfShare(failures),
-                marginSeconds.lastOfShare(failures),
-                marginSpeed.lastOfShare(failures));
+        return margin.at(failures);
     }
 
     /** The same of the target without a stop; of a process that cannot slow it is that of running through. */
     Verdict.Spare marginWithoutStopAt(double failures) {
-        return withoutStopMetres.count() == 0
-                ? marginAt(failures)
-                : new Verdict.Spare(
-                        withoutStopMetres.lastOfShare(failures),
-                        withoutStopSeconds.lastOfShare(failures),
-                        withoutStopSpeed.lastOfShare(failures));
+        return (marginWithoutStop.isEmpty() ? margin : marginWithoutStop).at(failures);
     }
 }

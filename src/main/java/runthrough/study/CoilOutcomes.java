@@ -78,7 +78,11 @@ public final class CoilOutcomes {
 
     private CauseCounts counts(int kind) {
         Map<Cause, Long> counts = new EnumMap<>(Cause.class);
-        causes.forEach((cause, ofKind) -> counts.put(cause, (long) ofKind[kind]));
+        causes.forEach((cause, ofKind) -> {
+            if (ofKind[kind] > 0) {
+                counts.put(cause, (long) ofKind[kind]);
+            }
+        });
         return new CauseCounts(counts);
     }
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import runthrough.plant.Line;
 import runthrough.plant.WorkElement;
+import runthrough.simulation.random.SourceNames;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.WorkRecord.WorkList;
 import runthrough.study.cause.CauseFinder;
@@ -38,12 +39,10 @@ final class Judged {
     }
 
     private String name(Reason.Element element) {
-        List<WorkElement> list = elements(element.list());
-        String name = list.get(element.place()).name();
-        long before = list.subList(0, element.place()).stream()
-                .filter(other -> other.name().equals(name))
-                .count();
-        return element.list().name().toLowerCase(Locale.ROOT) + "/" + name + (before == 0 ? "" : "#" + (before + 1));
+        return element.list().name().toLowerCase(Locale.ROOT) + "/"
+                + SourceNames.of(line.practice(), element.list(), elements(element.list()))
+                        .get(element.place())
+                        .element();
     }
 
     private List<WorkElement> elements(WorkList list) {

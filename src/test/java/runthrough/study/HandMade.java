@@ -20,6 +20,7 @@ import runthrough.quantity.UnitSystem;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
+import runthrough.simulation.records.PlainTotals;
 import runthrough.simulation.records.Totals;
 import runthrough.simulation.records.WorkDone;
 
@@ -117,7 +118,7 @@ final class HandMade {
         int stopped = count(Outcome.STOPPED, changes);
         int slowed = count(Outcome.SLOWED, changes);
         double lost = 30 * stopped;
-        Totals totals = new Totals(
+        Totals totals = PlainTotals.of(
                 3600,
                 changes.length,
                 ran,

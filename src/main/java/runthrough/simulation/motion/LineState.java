@@ -55,7 +55,7 @@ public final class LineState implements ObservedLine {
         this.line = line;
         hasAccumulator = !line.practice().isOneStrip();
         capacity = line.accumulator().capacity();
-        tolerance = 1e-10 * Math.max(1, capacity);
+        tolerance = line.accumulator().levelTolerance();
         entry = new StripEnd(line.entry().acceleration(), line.entry().deceleration());
         process = new StripEnd(line.startingAcceleration(), line.stoppingDeceleration());
     }

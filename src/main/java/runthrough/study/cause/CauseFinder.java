@@ -34,7 +34,7 @@ public final class CauseFinder {
         this.line = line;
         margins = new StripMargin(line);
         capacity = line.accumulator().capacity();
-        slack = 1e-10 * Math.max(1, capacity);
+        slack = line.accumulator().levelTolerance();
     }
 
     /** Why {@code change} did not run through; empty where it did. */

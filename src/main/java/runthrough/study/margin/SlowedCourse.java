@@ -31,7 +31,7 @@ final class SlowedCourse {
         this.change = change;
         slowLevel = slowing.level();
         slowSpeed = Math.min(slowing.speed(), change.ratedSpeed());
-        slack = 1e-10 * Math.max(1, line.accumulator().capacity());
+        slack = line.accumulator().levelTolerance();
         level = change.levelAtStart();
         processSpeed = change.ratedSpeed();
     }

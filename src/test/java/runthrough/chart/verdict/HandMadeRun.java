@@ -19,6 +19,7 @@ import runthrough.plant.WorkElement;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
+import runthrough.simulation.records.PlainTotals;
 import runthrough.simulation.records.Totals;
 import runthrough.simulation.records.Trace;
 import runthrough.simulation.records.Trace.EntryState;
@@ -164,7 +165,7 @@ public final class HandMadeRun {
     private Totals totals() {
         int stopped = (int)
                 changes.stream().filter(c -> c.outcome() == Outcome.STOPPED).count();
-        return new Totals(
+        return PlainTotals.of(
                 t,
                 changes.size(),
                 changes.size() - stopped,

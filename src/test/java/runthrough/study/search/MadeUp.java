@@ -2,6 +2,7 @@ package runthrough.study.search;
 
 import java.util.Collections;
 import java.util.Map;
+import runthrough.simulation.records.PlainTotals;
 import runthrough.simulation.records.Totals;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluation.Tally;
@@ -25,7 +26,7 @@ public final class MadeUp {
 
     private static Tally tally(int ranThrough, int changes) {
         int stopped = changes - ranThrough;
-        Totals totals = new Totals(
+        Totals totals = PlainTotals.of(
                 3600,
                 changes,
                 ranThrough,
