@@ -44,6 +44,8 @@ final class LineRun implements Watched, CoilChangeEvents, ChangeWork.Events {
     private final JointPasses joint;
     private final ChangeWork work;
 
+    private final boolean ordinaryAtOnce;
+
     private double upToDate;
     private boolean finished;
 
@@ -51,6 +53,8 @@ final class LineRun implements Watched, CoilChangeEvents, ChangeWork.Events {
         line = setting.line();
         this.plan = plan;
         recorder = new Recorder(detail);
+        // Elements of work and breakpoints are recorded event by event.
+        ordinaryAtOnce = detail == Detail.CHANGES && !line.practice().isOneStrip();
         feed = new CoilFeed(line, numbers);
         state = new LineState(line);
         statistics = new RunStatistics(line, state);
@@ -123,9 +127,41 @@ final class LineRun implements Watched, CoilChangeEvents, ChangeWork.Events {
         }
     }
 
-    /** T0. */
+    /** T0. Coil changes after it are taken without events as long as they are ordinary. */
     @Override
     public void changeStarts() {
+        beginChange();
+        if (finished || !mayGoOn()) {
+            return;
+        }
+        work.takeOver();
+        while (goesOn()) {
+            // One event of an ordinary course after the other.
+        }
+        work.handBack();
+    }
+
+    private boolean mayGoOn() {
+        return ordinaryAtOnce && work.isOrdinary();
+    }
+
+    private boolean goesOn() {
+        switch (motion.goOn()) {
+            case CHANGE_STARTS -> beginChange();
+            case TAIL_AT_REST -> {
+                if (!motion.standsUntil(work.jointEnds())) {
+                    return false;
+                }
+                work.jointIsMade();
+            }
+            case SOMETHING_ELSE -> {
+                return false;
+            }
+        }
+        return !finished && work.isOrdinary();
+    }
+
+    private void beginChange() {
         int number = work.runningCoil();
         keepLatestChange();
         if (plan.extent() instanceof Extent.Changes wanted && number > wanted.changes()) {

@@ -145,6 +145,11 @@ public final class RunStatistics {
         }
     }
 
+    /** Whether the process loses metres, or recovers from what cost it some. */
+    public boolean mayLose() {
+        return losses.mayLose();
+    }
+
     /** Downtime begins. */
     public void downtime() {
         sums.downtimes++;

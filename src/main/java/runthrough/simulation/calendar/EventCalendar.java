@@ -15,7 +15,7 @@ public final class EventCalendar {
     /** More events at one instant than this make no progress. */
     private static final int MOST_AT_ONE_INSTANT = 1000;
 
-    private final Simulator simulator = new Simulator(new DoublyLinked());
+    private final Clock simulator = new Clock();
     private final Watched line;
     private double instant = -1;
     private int atThisInstant;
@@ -34,6 +34,22 @@ public final class EventCalendar {
     /** Runs until nothing is left or {@link #stop}. */
     public void run() {
         simulator.start();
+    }
+
+    /** When the next event is due (s); infinite when none is pending. */
+    public double nextDue() {
+        Event first = simulator.getEventList().getFirst();
+        return first == null ? Double.POSITIVE_INFINITY : first.time();
+    }
+
+    /**
+     * Lets the event under way go on at {@code time} (s), not before now and before {@link #nextDue}, with the line up to date:
+     * what happens there, called {@code name}, needs no event of its own.
+     */
+    public void goOnAt(double time, String name) {
+        simulator.moveTo(time);
+        count(name);
+        line.catchUp();
     }
 
     /** Ends the run with the event under way. */
@@ -68,6 +84,17 @@ public final class EventCalendar {
         lastEvent = name;
     }
 
+    /** SSJ's simulator with a clock that an event may move on. */
+    private static final class Clock extends Simulator {
+        Clock() {
+            super(new DoublyLinked());
+        }
+
+        void moveTo(double time) {
+            currentTime = time;
+        }
+    }
+
     /** One entry of the calendar, which can be set again after it went off or was cancelled. */
     public final class Timer extends Event {
         private final String name;
@@ -94,6 +121,12 @@ public final class EventCalendar {
         public void start(double delay, EventOrder order) {
             priority = order.place();
             start(delay);
+        }
+
+        /** Goes off at {@code time} (s), not before now; must not be pending. */
+        public void startAt(double time) {
+            eventTime = time;
+            simulator.getEventList().add(this);
         }
 
         /** Whether it is set and has not gone off. */

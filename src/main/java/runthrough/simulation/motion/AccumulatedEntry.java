@@ -179,8 +179,13 @@ final class AccumulatedEntry implements EntrySection {
     }
 
     @Override
+    public boolean isTailAtRest() {
+        return mode == EntryMode.RUNNING_OUT && !runOut.isCreeping() && !(entry.speed > 0);
+    }
+
+    @Override
     public boolean tailHasStopped() {
-        if (mode != EntryMode.RUNNING_OUT || runOut.isCreeping() || entry.speed > 0) {
+        if (!isTailAtRest()) {
             return false;
         }
         take(EntryTransition.TAIL_STOPS);

@@ -21,6 +21,11 @@ interface EntrySection {
     /** Whether the tail has just come to rest in the joiner; true once a coil. */
     boolean tailHasStopped();
 
+    /** Whether the tail is at rest in the joiner, so that {@link #tailHasStopped} would say so. */
+    default boolean isTailAtRest() {
+        return false;
+    }
+
     /** Whether the accumulator is full and both speeds are the same. */
     boolean isMatched();
 

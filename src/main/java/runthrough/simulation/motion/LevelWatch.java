@@ -53,6 +53,23 @@ final class LevelWatch {
     }
 
     /**
+     * Whether the level stays above all that is watched for during {@code dt} seconds of unchanged plans, with the process at
+     * its rated speed. What is within rounding of it counts as not above.
+     */
+    boolean staysAbove(double dt) {
+        double rate = state.levelRate();
+        double bend = state.levelBend();
+        double endRate = rate + 2 * bend * dt;
+        double lowest = rate >= 0 && endRate >= 0
+                ? state.level
+                : rate < 0 && endRate > 0
+                        ? state.level - rate * rate / (4 * bend)
+                        : Math.min(state.level, state.level + dt * (rate + dt * bend));
+        double watched = canSlow ? Math.max(slowLevel, state.stopLevelAtRated()) : state.stopLevelAtRated();
+        return lowest > watched + 2 * state.tolerance;
+    }
+
+    /**
      * Seconds until the level is {@code level} (m) or more. An entry that settles only touches the capacity as it arrives
      * there: rounding must not take that for a crossing a moment before, so a touch is left to the arrival, which sets the
      * level exactly.

@@ -84,9 +84,7 @@ public final class LineMotion {
     /** Makes all plans anew, and schedules what comes next. */
     public void plan() {
         planEnds();
-        while (entry.tailHasStopped()) {
-            uncoiler.tailStopped();
-            changes.tailStops();
+        while (stopTail()) {
             planEnds();
         }
         noteMatching();
@@ -99,6 +97,74 @@ public final class LineMotion {
         joints.offerTo(next);
         uncoiler.offerTo(next);
         next.schedule();
+    }
+
+    /** How far {@link #goOn} came. */
+    public enum Reached {
+        /** T0, which has yet to be taken. */
+        CHANGE_STARTS,
+        /** T1, which has yet to be taken. */
+        TAIL_AT_REST,
+        /** Something may be next that has to be watched for. */
+        SOMETHING_ELSE
+    }
+
+    /**
+     * Goes on from one event of the strip to the next while the course is an ordinary one: the process keeps its rated speed, the
+     * level stays above all that is watched for, and nothing in the calendar comes before.
+     */
+    public Reached goOn() {
+        while (isOrdinary()) {
+            entry.plan();
+            noteMatching();
+            if (entry.isTailAtRest()) {
+                return Reached.TAIL_AT_REST;
+            }
+            next.clear();
+            entry.offerTo(next);
+            joints.offerTo(next);
+            uncoiler.offerTo(next);
+            if (!mayPass(next.delay())) {
+                break;
+            }
+            calendar.goOnAt(calendar.now() + next.delay(), "motion");
+            if (next.isChangeStart()) {
+                return Reached.CHANGE_STARTS;
+            }
+            next.happen();
+        }
+        return Reached.SOMETHING_ELSE;
+    }
+
+    /** Whether the strip has an ordinary course at present. */
+    public boolean isOrdinary() {
+        return state.isAtRated() && !statistics.mayLose();
+    }
+
+    private boolean mayPass(double delay) {
+        return calendar.now() + delay < calendar.nextDue() && levels.staysAbove(delay);
+    }
+
+    /** Takes T1, and goes on until {@code time} (s), where the course stays ordinary until then; otherwise does nothing. */
+    public boolean standsUntil(double time) {
+        double delay = time - calendar.now();
+        next.clear();
+        joints.offerTo(next);
+        if (!(delay < next.delay()) || !mayPass(delay)) {
+            return false;
+        }
+        stopTail();
+        calendar.goOnAt(time, "joint");
+        return true;
+    }
+
+    private boolean stopTail() {
+        if (!entry.tailHasStopped()) {
+            return false;
+        }
+        uncoiler.tailStopped();
+        changes.tailStops();
+        return true;
     }
 
     private void noteMatching() {

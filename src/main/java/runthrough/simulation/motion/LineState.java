@@ -70,6 +70,14 @@ public final class LineState implements ObservedLine {
         return process.goal;
     }
 
+    /** Whether the process has its rated speed, and nothing holds it or slows it. */
+    boolean isAtRated() {
+        return process.acceleration == 0
+                && process.speed == rated
+                && process.goal == rated
+                && !(starved || slowed || down || broken || isInJointPassage());
+    }
+
     /** Rate of change of the level (m/s). */
     double levelRate() {
         return entry.speed - process.speed;

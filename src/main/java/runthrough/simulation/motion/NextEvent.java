@@ -36,6 +36,16 @@ final class NextEvent {
         }
     }
 
+    /** Seconds until it comes; {@link Kinematics#NEVER} if nothing does. */
+    double delay() {
+        return delay;
+    }
+
+    /** Whether it is the start of a coil change (T0). */
+    boolean isChangeStart() {
+        return event != null && event.order == EventOrder.CHANGE_STARTS;
+    }
+
     /** Puts it into the calendar, if there is one. */
     void schedule() {
         if (event != null) {
@@ -43,7 +53,8 @@ final class NextEvent {
         }
     }
 
-    private void happen() {
+    /** What follows when it comes. */
+    void happen() {
         if (event != null) {
             event.happen();
         }

@@ -25,6 +25,8 @@ public final class ChangeWork {
     private final DoubleSupplier coilLasts;
     private final int uncoilers;
     private final int mostPeopleAtJoint;
+    private final int mostPeopleToPrepare;
+    private final boolean preparesAgain;
 
     private final Crew crew;
     private final EventCalendar.Timer crewChanges;
@@ -41,6 +43,10 @@ public final class ChangeWork {
     private double firstPassEnded;
     private double waitedInFirstPass;
     private double released;
+    private boolean takenOver;
+    /** How often the joint is made that {@link #jointEnds} was asked for. */
+    private int passes;
+
     private boolean giving;
     private boolean releasing;
 
@@ -88,6 +94,8 @@ public final class ChangeWork {
         this.events = events;
         uncoilers = line.entry().uncoilers();
         mostPeopleAtJoint = Math.max(lists.tail().mostPeople(), lists.join().mostPeople());
+        mostPeopleToPrepare = lists.prepare().mostPeople();
+        preparesAgain = lists.prepare().hasRedo();
         crew = new Crew(line.change());
         crewChanges = calendar.timer("change of the crew", EventOrder.CREW_CHANGES, this::crewChanges);
         prepare = new WorkSequence(lists.prepare(), calendar, recorder, this::giveWork);
@@ -142,6 +150,9 @@ public final class ChangeWork {
 
     /** The running coil's tail has left its uncoiler. */
     public void tailLeftUncoiler() {
+        if (takenOver) {
+            prepareUntilNow();
+        }
         lastGone = running;
         giveWork();
     }
@@ -166,7 +177,9 @@ public final class ChangeWork {
         lastGone = running;
         joint.begin(running);
         waiting.begin(calendar.now());
-        beginTail();
+        if (!takenOver) {
+            beginTail();
+        }
         giveWork();
     }
 
@@ -175,8 +188,75 @@ public final class ChangeWork {
         tail.begin(running, joint.pass());
     }
 
+    /**
+     * Whether nobody is in anybody's way in the coil change that starts now: there are people enough for the joint and preparation
+     * at once, and the next coil is prepared. Asked at T0 and at T2.
+     */
+    public boolean isOrdinary() {
+        return phase == Phase.STRIP_RUNS
+                && !prepare.isPutDown()
+                && !prepare.isWaiting()
+                && crew.people() >= mostPeopleAtJoint + mostPeopleToPrepare;
+    }
+
+    /** From now on work needs no event: it is ordinary, and asked when it is done. */
+    public void takeOver() {
+        takenOver = true;
+        prepare.detach();
+    }
+
+    /** From now on it needs events again. */
+    public void handBack() {
+        prepareUntilNow();
+        takenOver = false;
+        prepare.attach();
+    }
+
+    /** When the joint will be good (s) at which the tail stops now; NaN where something is in its way. */
+    public double jointEnds() {
+        prepareUntilNow();
+        if (prepared <= running) {
+            return Double.NaN;
+        }
+        double time = calendar.now();
+        passes = 0;
+        do {
+            passes++;
+            if (passes > 1 && preparesAgain) {
+                return Double.NaN;
+            }
+            time = join.endsWhenBegunAt(tail.endsWhenBegunAt(time, running, passes), running, passes);
+            if (passes == 1) {
+                firstPassEnded = time;
+            }
+        } while (joint.isRejected(running, passes));
+        return time;
+    }
+
+    /** The joint is good (T2), at the time that {@link #jointEnds} said. */
+    public void jointIsMade() {
+        joint.made(passes);
+        waitedInFirstPass = 0;
+        release();
+    }
+
+    /** Prepares what could be prepared by now. */
+    private void prepareUntilNow() {
+        double time = calendar.now();
+        do {
+            if (prepare.isIdle() && !beginsToPrepare()) {
+                return;
+            }
+            time = prepare.goOnUntil(time, calendar.now());
+        } while (hasPrepared());
+    }
+
     /** Begins whatever can begin, the joint's work first, until nothing more can. */
     private void giveWork() {
+        if (takenOver) {
+            prepareUntilNow();
+            return;
+        }
         if (giving) {
             return;
         }
@@ -230,17 +310,21 @@ public final class ChangeWork {
             waitedInFirstPass = waiting.forPreparation() + waiting.forPeople();
         }
         if (joint.isGoodNow()) {
-            phase = Phase.STRIP_RUNS;
-            running++;
-            crew.letGo(calendar.now());
-            awaitCrewChange();
-            released = calendar.now();
-            events.jointReleased();
+            release();
             releasing = true;
         } else {
             phase = Phase.PREPARING_AGAIN;
             prepareAgain.begin(running, joint.pass());
         }
+    }
+
+    private void release() {
+        phase = Phase.STRIP_RUNS;
+        running++;
+        crew.letGo(calendar.now());
+        awaitCrewChange();
+        released = calendar.now();
+        events.jointReleased();
     }
 
     /** Begins work at the joint, for which a preparation is put down where that frees enough people. */
@@ -262,22 +346,33 @@ public final class ChangeWork {
 
     private boolean proceedWithPreparation() {
         if (prepare.isIdle()) {
-            int next = prepared + 1;
-            if (next > lastGone + uncoilers) {
-                return false;
-            }
-            prepare.begin(next - 1, 1);
-            return true;
+            return beginsToPrepare();
         }
-        if (prepare.isDone()) {
-            prepared++;
-            prepare.clear();
+        if (hasPrepared()) {
             return true;
         }
         if (prepare.isUnderWay() || free() < prepare.people() || !mayProceed()) {
             return false;
         }
         prepare.proceed();
+        return true;
+    }
+
+    private boolean beginsToPrepare() {
+        int next = prepared + 1;
+        if (next > lastGone + uncoilers) {
+            return false;
+        }
+        prepare.begin(next - 1, 1);
+        return true;
+    }
+
+    private boolean hasPrepared() {
+        if (!prepare.isDone()) {
+            return false;
+        }
+        prepared++;
+        prepare.clear();
         return true;
     }
 

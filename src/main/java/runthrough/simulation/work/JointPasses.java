@@ -52,11 +52,24 @@ public final class JointPasses {
         return false;
     }
 
-    private boolean isRejected() {
-        if (reject instanceof Reject.Chance chance) {
-            return rejects.happens(chance.p(), change, pass - 1);
+    /** The joint is made in {@code passes} passes, {@code >= 1}, the last of which is good: scraps the crops of all. */
+    void made(int passes) {
+        for (pass = 1; pass < passes; pass++) {
+            statistics.jointMade(feed.coil(change), feed.coil(change + 1));
         }
-        return reject instanceof Reject.Every every && pass == 1 && change % every.n() == 0;
+        statistics.jointMade(feed.coil(change), feed.coil(change + 1));
+    }
+
+    private boolean isRejected() {
+        return isRejected(change, pass);
+    }
+
+    /** Whether the joint of coil change {@code number} is rejected after pass {@code ofJoint}, from 1. */
+    boolean isRejected(int number, int ofJoint) {
+        if (reject instanceof Reject.Chance chance) {
+            return rejects.happens(chance.p(), number, ofJoint - 1);
+        }
+        return reject instanceof Reject.Every every && ofJoint == 1 && number % every.n() == 0;
     }
 
     /**

@@ -71,6 +71,11 @@ final class WorkQueue {
         return items[index].element.putDown();
     }
 
+    /** Whether anything is done again after a rejected joint. */
+    boolean hasRedo() {
+        return Arrays.stream(items).anyMatch(item -> item.element.redo());
+    }
+
     /** Mean duration (s) of element {@code index} in coil change {@code change}, where it is done. */
     double meanTime(int index, int change) {
         return items[index].element.meanDuration(feed.joint(change));

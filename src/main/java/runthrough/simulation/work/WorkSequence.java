@@ -47,6 +47,8 @@ final class WorkSequence {
     private double begun;
     private double left;
     private double leftSince;
+    /** When the element under way ends, where the calendar does not know. */
+    private double due;
 
     /** Does the elements of {@code queue}; {@code whenElementEnds} is called after each. */
     WorkSequence(WorkQueue queue, EventCalendar calendar, Recorder recorder, Runnable whenElementEnds) {
@@ -100,6 +102,60 @@ final class WorkSequence {
         }
         state = State.UNDER_WAY;
         timer.start(left);
+    }
+
+    /** Takes the end of the element under way out of the calendar: {@link #goOnUntil} sees to it. */
+    void detach() {
+        if (state == State.UNDER_WAY) {
+            due = timer.dueAt();
+            timer.stopIfPending();
+        }
+    }
+
+    /** Puts it back. */
+    void attach() {
+        if (state == State.UNDER_WAY) {
+            timer.startAt(due);
+        }
+    }
+
+    /**
+     * Goes on with nobody in its way, detached, from {@code from} until {@code until} (s), each element beginning when the one
+     * before it ends. Gives when the last ended that did by then, else {@code from}.
+     */
+    double goOnUntil(double from, double until) {
+        double time = from;
+        while (state == State.WAITING || state == State.UNDER_WAY) {
+            if (state == State.WAITING) {
+                due = time + queue.draw(element, change, pass);
+                state = State.UNDER_WAY;
+            }
+            if (due > until) {
+                return time;
+            }
+            time = due;
+            next();
+        }
+        return time;
+    }
+
+    /**
+     * When the list ends (s) that is begun at {@code from} for coil change {@code onChange}, pass {@code ofJoint} from 1, with
+     * nobody in its way. What each element takes in the first pass is kept.
+     */
+    double endsWhenBegunAt(double from, int onChange, int ofJoint) {
+        double time = from;
+        for (int i = 0; i < queue.size(); i++) {
+            boolean isDone = queue.isDone(i, onChange, ofJoint);
+            double takes = isDone ? queue.draw(i, onChange, ofJoint) : Double.NaN;
+            if (ofJoint == 1) {
+                firstPass[i] = takes;
+            }
+            if (isDone) {
+                time += takes;
+            }
+        }
+        return time;
     }
 
     /** Leaves the element under way for the joint; where next to nothing is left of it, it is finished. */
