@@ -104,6 +104,6 @@ final class VerdictMaker {
     }
 
     private static Summary summary(Pool pool) {
-        return pool.sample().summary(pool.mean());
+        return pool.summary();
     }
 }

@@ -43,9 +43,7 @@ class OrdinaryCourseTest {
     void randomLinesRunTheSameBothWays(long first) {
         for (long seed = first; seed < first + LINES_A_TEST; seed++) {
             sameBothWays(
-                    "line of seed " + seed,
-                    RandomLine.of(seed),
-                    new RunPlan(new Extent.Changes(40), 2, 1, seed, 0.99));
+                    "line of seed " + seed, RandomLine.of(seed), new RunPlan(new Extent.Changes(40), 2, 1, seed, 0.99));
         }
     }
 }

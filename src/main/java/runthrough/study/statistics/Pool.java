@@ -3,15 +3,11 @@ package runthrough.study.statistics;
 import java.util.Arrays;
 import org.apache.commons.numbers.arrays.Selection;
 import org.apache.commons.statistics.descriptive.Mean;
-import org.apache.commons.statistics.descriptive.Quantile;
+import org.apache.commons.statistics.descriptive.StandardDeviation;
 import org.jspecify.annotations.Nullable;
 
 /** Takes up one quantity, coil change by coil change and replication by replication. Not safe for use by several threads. */
 public final class Pool {
-    /** Hyndman and Fan's definition 7. */
-    private static final Quantile QUANTILE =
-            Quantile.withDefaults().withCopy(true).with(Quantile.EstimationMethod.HF7);
-
     private static final int USUAL_ROOM = 1024;
 
     private double[] values;
@@ -48,9 +44,7 @@ public final class Pool {
     /** Ends a replication; one that gave no value is left out of the mean. */
     public void endReplication() {
         if (count > begun) {
-            addMean(Mean.of(Arrays.copyOfRange(values, begun, count)).getAsDouble());
-            // What is asked of the whole is its order statistics: runs in order are put in order quickly.
-            Arrays.sort(values, begun, count);
+            addMean(Mean.ofRange(values, begun, count).getAsDouble());
             begun = count;
             sample = null;
         }
@@ -108,9 +102,13 @@ public final class Pool {
         return copy[place];
     }
 
-    /** One percentile, as {@link Sample#percentile} defines it, without putting all values in order. */
-    public double percentile(double p) {
-        return QUANTILE.evaluateRange(values, 0, begun, p);
+    /** A summary of the replications ended so far, of which at least one must have given a value. */
+    public Summary summary() {
+        return sample().summary(
+                        mean(),
+                        begun == 1
+                                ? 0
+                                : StandardDeviation.ofRange(values, 0, begun).getAsDouble());
     }
 
     /** The mean over the replications ended so far, of which at least one must have given a value. */

@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.SplittableRandom;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class PoolTest {
@@ -66,18 +70,27 @@ class PoolTest {
     }
 
     @Test
-    void aSinglePercentileIsThatOfTheSample() {
-        // Rule REPORT-15.
+    void aSummaryIsThatOfTheValuesPutInOrder() {
+        // Rule REPORT-15. 1 to 1001 in any order: a share p lies at 1 + 1000 p, and the standard deviation is
+        // sqrt(1001 x 1002 / 12) = 289.108.
+        List<Integer> numbers =
+                new ArrayList<>(IntStream.rangeClosed(1, 1001).boxed().toList());
+        Collections.shuffle(numbers, new Random(11));
         Pool pool = new Pool();
-        SplittableRandom random = new SplittableRandom(11);
-        for (int i = 0; i < 1001; i++) {
-            pool.add(random.nextDouble());
-        }
+        numbers.forEach(pool::add);
         pool.endReplication();
 
-        for (double p : new double[] {0, 0.005, 0.1, 1 / 3.0, 0.5, 0.995, 1}) {
-            assertThat(pool.percentile(p)).isCloseTo(pool.sample().percentile(p), within(1e-15));
-        }
+        Summary summary = pool.summary();
+        assertThat(summary.p50()).isEqualTo(501);
+        assertThat(summary.p005()).isEqualTo(6);
+        assertThat(summary.p95()).isEqualTo(951);
+        assertThat(summary.p995()).isEqualTo(996);
+        assertThat(summary.least()).isEqualTo(1);
+        assertThat(summary.greatest()).isEqualTo(1001);
+        assertThat(summary.sd()).isCloseTo(289.108, within(1e-3));
+        // Asked for in full afterwards, the order is complete.
+        assertThat(pool.sample().percentile(0.25)).isEqualTo(251);
+        assertThat(pool.summary()).isEqualTo(summary);
     }
 
     @Test
@@ -104,7 +117,7 @@ class PoolTest {
         assertThat(together.count()).isEqualTo(5);
         assertThat(together.mean()).isEqualTo(one.mean());
         assertThat(together.sample().values()).containsExactly(1, 2, 4, 5, 9);
-        assertThat(together.percentile(0.3)).isEqualTo(one.percentile(0.3));
+        assertThat(together.summary()).isEqualTo(one.summary());
     }
 
     @Test

@@ -70,7 +70,8 @@ class SampleTest {
         for (int i = 0; i < values.length; i++) {
             values[i] = i;
         }
-        Summary summary = Sample.of(values).summary(Estimators.mean(100));
+        Summary summary = Sample.of(values)
+                .summary(Estimators.mean(100), Moments.of(values).sd());
 
         // h = 200 p is a whole number for every share of the summary.
         assertThat(new double[] {
