@@ -1,6 +1,8 @@
 package runthrough.cli;
 
 import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.OptionSpec;
@@ -11,36 +13,40 @@ import runthrough.cli.terminal.ProgramVersion;
 /** One run of the program: a command line in, an exit code out. */
 final class Program {
     private static final String DEBUG = "--debug";
+    private static final Set<String> ASK_FOR_VERSION = Set.of("--version", "-V");
+
+    /** In the order in which the help lists them; each is made when it is asked for, with all that it brings along. */
+    private static final List<Offer> COMMANDS = List.of(
+            new Offer("run", RunCommand::new),
+            new Offer("size", SizeCommand::new),
+            new Offer("limits", LimitsCommand::new),
+            new Offer("speeds", SpeedsCommand::new),
+            new Offer("compare", CompareCommand::new),
+            new Offer("log", LogCommand::new),
+            new Offer("serve", ServeCommand::new),
+            new Offer("map", MapCommand::new),
+            new Offer("times", TimesCommand::new),
+            new Offer("uncertainty", UncertaintyCommand::new),
+            new Offer("sensitivity", SensitivityCommand::new),
+            new Offer("document", DocumentCommand::new),
+            new Offer("check", CheckCommand::new),
+            new Offer("keys", KeysCommand::new),
+            new Offer("inputs", InputsCommand::new),
+            new Offer("schema", SchemaCommand::new),
+            new Offer("draws", DrawsCommand::new),
+            new Offer("completion", CompletionCommand::new),
+            new Offer("validation", ValidationCommand::new),
+            new Offer("samples", SamplesCommand::new));
+
+    private record Offer(String name, Function<Environment, Object> maker) {}
 
     private final Environment environment;
     private final CommandLine commandLine;
 
     Program(Environment environment) {
         this.environment = environment;
-        this.commandLine = new CommandLine(new RunthroughCommand())
-                .addSubcommand(new RunCommand(environment))
-                .addSubcommand(new SizeCommand(environment))
-                .addSubcommand(new LimitsCommand(environment))
-                .addSubcommand(new SpeedsCommand(environment))
-                .addSubcommand(new CompareCommand(environment))
-                .addSubcommand(new LogCommand(environment))
-                .addSubcommand(new ServeCommand(environment))
-                .addSubcommand(new MapCommand(environment))
-                .addSubcommand(new TimesCommand(environment))
-                .addSubcommand(new UncertaintyCommand(environment))
-                .addSubcommand(new SensitivityCommand(environment))
-                .addSubcommand(new DocumentCommand(environment))
-                .addSubcommand(new CheckCommand(environment))
-                .addSubcommand(new KeysCommand(environment))
-                .addSubcommand(new InputsCommand(environment))
-                .addSubcommand(new SchemaCommand(environment))
-                .addSubcommand(new DrawsCommand(environment))
-                .addSubcommand(new CompletionCommand(environment))
-                .addSubcommand(new ValidationCommand(environment))
-                .addSubcommand(new SamplesCommand(environment));
+        this.commandLine = new CommandLine(new RunthroughCommand());
         addCommonOptions(commandLine);
-        commandLine.getSubcommands().values().forEach(Program::addCommonOptions);
-        configure();
     }
 
     private static void addCommonOptions(CommandLine command) {
@@ -65,8 +71,26 @@ final class Program {
                         failures(parsed.originalArgs()).tell(failure));
     }
 
+    /**
+     * Adds the command that is asked for alone: the others would take half a second to be made. All where it takes all, as for the
+     * help, the completion, and to say what somebody may have meant.
+     */
+    private void addCommands(List<String> args) {
+        String first = args.isEmpty() ? "" : args.get(0);
+        boolean one = !first.equals("completion") && COMMANDS.stream().anyMatch(offer -> offer.name.equals(first));
+        COMMANDS.stream().filter(offer -> !one || offer.name.equals(first)).forEach(offer -> {
+            CommandLine command = new CommandLine(offer.maker.apply(environment));
+            addCommonOptions(command);
+            commandLine.addSubcommand(command);
+        });
+    }
+
     /** Runs the command that {@code args} name and returns the exit code. */
     int run(String... args) {
+        if (!(args.length == 1 && ASK_FOR_VERSION.contains(args[0]))) {
+            addCommands(List.of(args));
+        }
+        configure();
         try {
             int code = commandLine.execute(args);
             return environment.out().checkError() ? outputLost() : code;
