@@ -1,6 +1,7 @@
 package runthrough.chart;
 
 import runthrough.quantity.Kind;
+import runthrough.quantity.Notation;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Unit;
 import runthrough.quantity.UnitSystem;
@@ -14,7 +15,7 @@ import runthrough.quantity.Units;
  */
 public record ChartUnits(Unit length, Unit speed, Units units) {
     private static final int DIGITS = 3;
-    private static final double MOST_SECONDS = 600;
+    private static final double MOST_SECONDS = 90;
     private static final double MOST_MINUTES = 3 * 3600;
 
     public static ChartUnits of(UnitSystem system) {
@@ -22,7 +23,7 @@ public record ChartUnits(Unit length, Unit speed, Units units) {
         return new ChartUnits(units.unit(Kind.LENGTH), units.unit(Kind.SPEED), units);
     }
 
-    /** The unit for times up to {@code greatest} (s): the trade speaks of joint cycle times in seconds up to many of them. */
+    /** The unit of an axis of times up to {@code greatest} (s): seconds up to 90 s, as in texts, then minutes, then hours. */
     public static Unit clock(double greatest) {
         return greatest <= MOST_SECONDS ? Unit.SECOND : greatest <= MOST_MINUTES ? Unit.MINUTE : Unit.HOUR;
     }
@@ -32,9 +33,9 @@ public record ChartUnits(Unit length, Unit speed, Units units) {
         return text(metres, length);
     }
 
-    /** A time (s) for a sentence. */
+    /** A time (s) for a sentence, by the rule of all texts: above 90 s as min:s. */
     public String time(double seconds) {
-        return text(seconds, clock(seconds));
+        return Notation.time(seconds).text(seconds);
     }
 
     /** A quantity (SI) for a sentence. */

@@ -10,6 +10,7 @@ import org.jfree.chart.plot.XYPlot;
 import runthrough.chart.Chart;
 import runthrough.chart.ChartContext;
 import runthrough.chart.ChartStyle;
+import runthrough.chart.ChartUnits;
 import runthrough.chart.Palette;
 import runthrough.chart.sensitivity.BarRows.Half;
 import runthrough.quantity.Numbers;
@@ -56,7 +57,9 @@ final class TornadoChart {
         List<Chart> charts = new ArrayList<>();
         boolean margin = swings.measure() == ChangeMeasure.MARGIN;
         if (!swings.byStrip().isEmpty()) {
-            Unit unit = margin ? context.units().length() : Unit.SECOND;
+            Unit unit = margin
+                    ? context.units().length()
+                    : ChartUnits.clock(swings.byStrip().get(0).stripReach());
             String what = margin ? swings.atTarget() ? "margin at the target" : "mean margin" : "lost time";
             String title = "What moves the " + (margin ? what : "time lost at each coil change");
             charts.add(new TornadoChart(context, chance, unit, unit.symbol(), AtEnd::strip)

@@ -18,6 +18,7 @@ import runthrough.chart.ChartUnits;
 import runthrough.chart.Histogram;
 import runthrough.chart.HistogramBars;
 import runthrough.chart.Palette;
+import runthrough.quantity.Notation;
 import runthrough.quantity.Unit;
 import runthrough.study.fitting.Candidate;
 import runthrough.study.fitting.ElementFits;
@@ -39,7 +40,9 @@ final class FitChart {
         this.style = style;
         this.element = element;
         this.distributions = distributions;
-        this.clock = ChartUnits.clock(element.times().sample().percentile(0.95));
+        this.clock = ChartUnits.clock(
+                Histogram.of(element.times().sample(), 1, element.times().step())
+                        .to());
         this.histogram = Histogram.of(
                 element.times().sample(),
                 clock.fromSi(1),
@@ -86,7 +89,11 @@ final class FitChart {
     }
 
     private String width() {
-        return ChartUnits.text(clock.toSi(histogram.width()), clock);
+        return time(clock.toSi(histogram.width()));
+    }
+
+    private static String time(double seconds) {
+        return Notation.time(seconds).text(seconds);
     }
 
     /** Share that would fall into a bin about each time. */
@@ -122,7 +129,7 @@ final class FitChart {
         String beyond = histogram.beyond() == 0
                 ? ""
                 : "; " + histogram.beyond() + " of the times lie beyond the right edge, up to "
-                        + ChartUnits.text(element.times().sample().percentile(1), clock);
+                        + time(element.times().sample().percentile(1));
         return start + (others.isEmpty() ? "" : ", next are " + others) + beyond + ".";
     }
 }

@@ -14,7 +14,6 @@ import runthrough.chart.ChartUnits;
 import runthrough.chart.CurvePlot;
 import runthrough.chart.OutcomeStyle;
 import runthrough.chart.Palette;
-import runthrough.plant.Distribution;
 import runthrough.quantity.Unit;
 import runthrough.study.fitting.Candidate;
 import runthrough.study.fitting.ElementFits;
@@ -35,22 +34,24 @@ final class QuantileChart {
      */
     static Chart of(ChartStyle style, ElementFits element, Candidate candidate, int number) {
         Sample sample = element.times().sample();
-        Unit clock = ChartUnits.clock(sample.percentile(0.95));
-        Distribution distribution = candidate.distribution().distribution();
-        XYSeries inside = new XYSeries("times", false, true);
-        XYSeries outside = new XYSeries("outliers", false, true);
         double least = Double.POSITIVE_INFINITY;
         double greatest = 0;
         for (int i : places(sample.count())) {
-            double expected = distribution.quantile((i + 0.5) / sample.count());
+            double expected = expected(candidate, sample, i);
+            least = Math.min(least, Math.min(expected, sample.get(i)));
+            greatest = Math.max(greatest, Math.max(expected, sample.get(i)));
+        }
+        double room = 0.04 * (greatest - least);
+        Unit clock = ChartUnits.clock(greatest + room);
+        XYSeries inside = new XYSeries("times", false, true);
+        XYSeries outside = new XYSeries("outliers", false, true);
+        for (int i : places(sample.count())) {
+            double expected = expected(candidate, sample, i);
             double seen = sample.get(i);
             boolean isOutlier = seen < element.times().outliers().low()
                     || seen > element.times().outliers().high();
             (isOutlier ? outside : inside).add(clock.fromSi(expected), clock.fromSi(seen));
-            least = Math.min(least, Math.min(expected, seen));
-            greatest = Math.max(greatest, Math.max(expected, seen));
         }
-        double room = 0.04 * (greatest - least);
         double from = clock.fromSi(Math.max(0, least - room));
         double to = clock.fromSi(greatest + room);
         LegendItemCollection legend = new LegendItemCollection();
@@ -71,6 +72,11 @@ final class QuantileChart {
                         + " times: expected time across, observed time upwards, with the"
                         + " line on which both are equal. " + reading,
                 style.picture(title, plot, legend, HEIGHT));
+    }
+
+    /** Where the candidate's distribution has the i-th time. */
+    private static double expected(Candidate candidate, Sample sample, int i) {
+        return candidate.distribution().distribution().quantile((i + 0.5) / sample.count());
     }
 
     private static XYPlot plot(ChartStyle style, Candidate candidate, Unit clock, double from, double to) {

@@ -61,7 +61,7 @@ final class DrawnChart {
                 .filter(joint -> joint <= far)
                 .max()
                 .orElse(longest);
-        this.clock = ChartUnits.clock(longestShown);
+        this.clock = ChartUnits.clock(longestShown + room());
     }
 
     /** The chart of the coil changes of one replication. */
@@ -96,9 +96,14 @@ final class DrawnChart {
         return new Chart("drawn", title, reading, alternative, context.style().picture(title, plot, legend, 440));
     }
 
+    /** Free of points at either end of the time axis (s). */
+    private double room() {
+        return Math.max(0.06 * (longestShown - joints().percentile(0)), 0.02 * Math.max(longestShown, 1));
+    }
+
     private NumberAxis timeAxis() {
         double shortest = joints().percentile(0);
-        double room = Math.max(0.06 * (longestShown - shortest), 0.02 * Math.max(longestShown, 1));
+        double room = room();
         NumberAxis axis = context.style().axis("joint cycle time, " + clock.symbol());
         axis.setRange(clock.fromSi(Math.max(0, shortest - room)), clock.fromSi(longestShown + room));
         return axis;

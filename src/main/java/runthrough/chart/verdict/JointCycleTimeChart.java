@@ -29,8 +29,9 @@ final class JointCycleTimeChart {
         this.context = context;
         this.times = times;
         this.longest = longest;
-        // Nearly all joints; the few that take far longer are not to set the scale.
-        this.clock = ChartUnits.clock(times.percentile(0.95));
+        // What is drawn; the few that take far longer are not to set the scale.
+        double drawn = Histogram.of(times, 1).to();
+        this.clock = ChartUnits.clock(isNear(longest) ? Math.max(drawn, longest.getAsDouble()) : drawn);
         this.rethread = !context.line().practice().hasJoiner();
     }
 
@@ -71,11 +72,16 @@ final class JointCycleTimeChart {
             }
         }
         longest.ifPresent(limit -> {
-            if (limit > 0 && limit <= FAR * times.percentile(1)) {
+            if (isNear(longest)) {
                 String name = "longest that a full accumulator bridges" + atWhat() + ": " + text(limit);
                 distribution.mark(clock.fromSi(limit), name, Palette.LIMIT, Palette.BOLD);
             }
         });
+    }
+
+    /** Whether the longest time that the accumulator bridges is drawn. */
+    private boolean isNear(OptionalDouble limit) {
+        return limit.orElse(0) > 0 && limit.orElse(0) <= FAR * times.percentile(1);
     }
 
     private String reading(Histogram histogram) {
@@ -86,7 +92,7 @@ final class JointCycleTimeChart {
                 : "Each of the " + each + " takes " + text(times.percentile(0));
         if (histogram.beyond() > 0) {
             text += "; " + context.units().share(histogram.shareBeyond()) + " take longer than the "
-                    + ChartUnits.text(clock.toSi(histogram.to()), clock) + " shown, up to " + text(times.percentile(1));
+                    + text(clock.toSi(histogram.to())) + " shown, up to " + text(times.percentile(1));
         }
         return text + (longest.isPresent() ? bridged(longest.getAsDouble()) : "") + ".";
     }
@@ -113,6 +119,6 @@ final class JointCycleTimeChart {
     }
 
     private String text(double seconds) {
-        return clock == Unit.SECOND ? context.units().time(seconds) : ChartUnits.text(seconds, clock);
+        return context.units().time(seconds);
     }
 }

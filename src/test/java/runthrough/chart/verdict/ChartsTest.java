@@ -230,7 +230,7 @@ class ChartsTest {
         Chart chart = JointCycleTimeChart.of(context(), Sample.of(times), OptionalDouble.of(80));
         assertThat(chart.reading())
                 .isEqualTo(
-                        "Half of the joints take at most 50 s, 95 % at most 95 s; a full accumulator bridges 80 s, and "
+                        "Half of the joints take at most 50 s, 95 % at most 1:35 min; a full accumulator bridges 80 s, and "
                                 + "19.8 % take longer.");
     }
 
@@ -257,7 +257,8 @@ class ChartsTest {
     void jointCycleTimeChartOfEqualTimesSaysSo() {
         Chart chart = JointCycleTimeChart.of(context(), Sample.of(95, 95), OptionalDouble.of(90.5));
         assertThat(chart.reading())
-                .isEqualTo("Each of the joints takes 95 s; a full accumulator bridges 90.5 s, and all take longer.");
+                .isEqualTo(
+                        "Each of the joints takes 1:35 min; a full accumulator bridges 1:31 min, and all take longer.");
     }
 
     @Test
