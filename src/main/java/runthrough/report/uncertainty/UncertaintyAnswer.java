@@ -2,16 +2,14 @@ package runthrough.report.uncertainty;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import runthrough.chart.uncertainty.UncertaintyCharts;
 import runthrough.quantity.Kind;
-import runthrough.quantity.Unit;
+import runthrough.quantity.Notation;
 import runthrough.report.Answer;
 import runthrough.report.AnswerFormat;
-import runthrough.report.Chapter;
 import runthrough.report.Figure;
 import runthrough.report.Headline;
 import runthrough.report.Headline.Tone;
@@ -19,9 +17,10 @@ import runthrough.report.Provenance;
 import runthrough.report.StudyWords;
 import runthrough.report.Subject;
 import runthrough.report.Table;
+import runthrough.report.TableMaker;
 import runthrough.report.Texts;
+import runthrough.report.Value;
 import runthrough.report.described.InputTables;
-import runthrough.report.write.CsvWriter;
 import runthrough.study.uncertainty.MeasuredInputs.Input;
 import runthrough.study.uncertainty.UncertainFigure;
 import runthrough.study.uncertainty.Uncertainty;
@@ -34,6 +33,7 @@ public final class UncertaintyAnswer {
 
     private static final String RESAMPLES = "resamples.csv";
     private static final String CURVE = "share-against-capacity.csv";
+    private static final String NOISE = "simulation noise alone";
 
     private final Uncertainty known;
     private final UncertaintyPrecision precision;
@@ -65,11 +65,7 @@ public final class UncertaintyAnswer {
                 mark(),
                 advice(),
                 figures(),
-                new Answer.Body(
-                        UncertaintyCharts.of(known),
-                        List.of(table()),
-                        List.of(Chapter.of("account", "How it was computed", account())),
-                        Map.of(RESAMPLES, resamples(), CURVE, curve())),
+                new Answer.Body(UncertaintyCharts.of(known), List.of(observed(), resamples(), curve()), account()),
                 UncertaintyDocument.SHAPE.fields(new UncertaintyDocument.Asked(known, precision), true),
                 warnings,
                 provenance);
@@ -155,45 +151,44 @@ public final class UncertaintyAnswer {
     }
 
     private List<Figure> figures() {
-        List<Figure> figures = new ArrayList<>();
         UncertainFigure share = known.share();
-        figures.add(Figure.words(
+        List<Figure> figures = new ArrayList<>();
+        figures.add(Figure.of(
                 "run through",
-                words.texts().share(share.value()),
-                "target " + words.texts().share(known.target())));
-        figures.add(Figure.words("times not known exactly", shares(share.all()), "95 % interval of the share"));
-        figures.add(Figure.words("simulation noise alone", shares(share.simulation()), "95 % interval of the share"));
+                value(Kind.SHARE, share, share.all()),
+                "times not known exactly; target " + words.texts().share(known.target())));
+        figures.add(Figure.of("share, times known", value(Kind.SHARE, share, share.simulation()), NOISE));
         known.capacity().ifPresent(capacity -> {
-            figures.add(Figure.words("capacity for the target", words.texts().length(capacity.value()), ""));
-            figures.add(
-                    Figure.words("times not known exactly", lengths(capacity.all()), "95 % interval of the capacity"));
-            figures.add(Figure.words(
-                    "simulation noise alone", lengths(capacity.simulation()), "95 % interval of the capacity"));
+            figures.add(Figure.of(
+                    "capacity for the target",
+                    value(Kind.LENGTH, capacity, capacity.all()),
+                    "times not known exactly"));
+            figures.add(Figure.of("capacity, times known", value(Kind.LENGTH, capacity, capacity.simulation()), NOISE));
         });
         return figures;
     }
 
-    private Table table() {
-        List<List<String>> rows = new ArrayList<>();
-        double share = known.share().observationsFactor(precision.share());
-        Optional<Double> capacity =
-                known.capacity().map(one -> one.observationsFactor(precision.capacity() * one.value()));
-        for (Input input : known.inputs()) {
-            rows.add(List.of(
-                    input.name(),
-                    Texts.count(input.observations()),
-                    Texts.count(further(input, share)),
-                    capacity.map(factor -> Texts.count(further(input, factor))).orElse("")));
-        }
-        return Table.words(
-                "Observations, and how many more it takes",
-                List.of(
-                        "",
-                        "observed",
-                        "for the share, " + words.texts().share(precision.share()),
-                        "for the capacity, " + words.texts().share(precision.capacity())),
-                rows,
-                true);
+    private Value value(Kind kind, UncertainFigure figure, UncertainFigure.Band band) {
+        return words.texts()
+                .found(
+                        words.texts().notation(kind, figure.value()),
+                        figure.value(),
+                        OptionalDouble.of(band.low()),
+                        OptionalDouble.of(band.high()));
+    }
+
+    private Table observed() {
+        double forShare = known.share().observationsFactor(precision.share());
+        TableMaker<Input> table = TableMaker.<Input>of("Observations, and how many more it takes")
+                .words("", Input::name)
+                .count("observed", Input::observations)
+                .count("for the share, " + words.texts().share(precision.share()), input -> further(input, forShare));
+        known.capacity().ifPresent(capacity -> {
+            double factor = capacity.observationsFactor(precision.capacity() * capacity.value());
+            table.count(
+                    "for the capacity, " + words.texts().share(precision.capacity()), input -> further(input, factor));
+        });
+        return table.of(known.inputs());
     }
 
     private List<String> account() {
@@ -211,35 +206,44 @@ public final class UncertaintyAnswer {
                         + " finds it by running each capacity.");
     }
 
-    private String resamples() {
-        List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < known.shares().size(); i++) {
-            rows.add(List.of(
-                    Integer.toString(i + 1), CsvWriter.number(known.shares().get(i))));
-        }
-        return CsvWriter.of(List.of("resample", "share run through"), rows);
+    private Table resamples() {
+        return TableMaker.<Integer>of("Share run through in each resample")
+                .intoFile(RESAMPLES)
+                .shownUpTo(0)
+                .count("resample", i -> i + 1)
+                .number("share run through", Notation.SHARE, known.shares()::get)
+                .of(IntStream.range(0, known.shares().size()).boxed().toList());
     }
 
-    private String curve() {
-        Unit length = words.units().unit(Kind.LENGTH);
-        return CsvWriter.of(
-                List.of(
-                        "capacity (" + length.symbol() + ")",
+    private Table curve() {
+        return TableMaker.<Uncertainty.Point>of("Share run through against capacity")
+                .intoFile(CURVE)
+                .shownUpTo(0)
+                .number("capacity", words.texts().notation(Kind.LENGTH), Uncertainty.Point::capacity)
+                .number(
                         "share run through",
+                        Notation.SHARE,
+                        point -> point.share().value())
+                .number(
                         "low, simulation alone",
+                        Notation.SHARE,
+                        point -> simulation(point).low())
+                .number(
                         "high, simulation alone",
+                        Notation.SHARE,
+                        point -> simulation(point).high())
+                .number(
                         "low, with the times",
-                        "high, with the times"),
-                known.curve().stream()
-                        .map(point -> Stream.of(
-                                        length.fromSi(point.capacity()),
-                                        point.share().value(),
-                                        point.share().simulation().low(),
-                                        point.share().simulation().high(),
-                                        point.share().all().low(),
-                                        point.share().all().high())
-                                .map(CsvWriter::number)
-                                .toList())
-                        .toList());
+                        Notation.SHARE,
+                        point -> point.share().all().low())
+                .number(
+                        "high, with the times",
+                        Notation.SHARE,
+                        point -> point.share().all().high())
+                .of(known.curve());
+    }
+
+    private static UncertainFigure.Band simulation(Uncertainty.Point point) {
+        return point.share().simulation();
     }
 }
