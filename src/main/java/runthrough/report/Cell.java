@@ -45,6 +45,24 @@ public sealed interface Cell {
         }
     }
 
+    /** By how much a number is more or less than another, with its sign. What stands in its place without one is {@code without}. */
+    record Change(Value number, String without) implements Cell {
+        @Override
+        public String text() {
+            return number.isThere() ? number.plus() + number.text() : without;
+        }
+
+        @Override
+        public String bare() {
+            return number.isThere() ? number.plus() + number.number() : without;
+        }
+
+        @Override
+        public Optional<Value> value() {
+            return Optional.of(number);
+        }
+    }
+
     /** A number that bounds what is not known more closely, such as "at least 90 m/min". */
     record Bound(String side, Value number) implements Cell {
         @Override

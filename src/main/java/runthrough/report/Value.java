@@ -3,6 +3,7 @@ package runthrough.report;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import runthrough.quantity.Notation;
+import runthrough.quantity.Numbers;
 import runthrough.study.statistics.Interval;
 
 /**
@@ -42,6 +43,11 @@ public record Value(double si, Notation notation, Optional<Interval> interval) {
     /** The number with its unit. */
     public String text() {
         return notation.text(si, half());
+    }
+
+    /** The sign of a number that is more than none as far as it is written; else nothing. */
+    String plus() {
+        return si > 0 && !Numbers.roundsToNothing(notation.value(si), notation.value(half())) ? "+" : "";
     }
 
     /** Its interval with the unit, such as "2.1 to 2.9 m" or "at most 0.3 m"; empty without one. */

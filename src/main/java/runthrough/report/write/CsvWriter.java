@@ -16,14 +16,15 @@ import runthrough.report.Value;
 
 /**
  * A table as a CSV file: numbers in full, in the user's units, which the header names; times in seconds, shares from 0 to 1.
- * What does not apply is empty. Where rows differ in their unit, a column of its own names it.
+ * What does not apply is empty. Where rows differ in their unit, a column before the first of their numbers names it.
  */
 public final class CsvWriter {
     private static final String STARTS_OF_FORMULAS = "=+-@\t\r\n";
 
     private final Table table;
     private final List<Integer> columns;
-    private final boolean hasUnits;
+    /** The first column whose cells have units of their own; none where there is no such. */
+    private final int units;
 
     private CsvWriter(Table table) {
         this.table = table;
@@ -33,9 +34,11 @@ public final class CsvWriter {
                 columns.add(i);
             }
         }
-        this.hasUnits = table.columns().stream()
-                .anyMatch(column -> column.holds() != Column.Holds.WORDS
-                        && column.notation().isEmpty());
+        this.units = columns.stream()
+                .filter(i -> table.columns().get(i).holds() != Column.Holds.WORDS
+                        && table.columns().get(i).notation().isEmpty())
+                .findFirst()
+                .orElse(-1);
     }
 
     /** The whole file. */
@@ -63,6 +66,9 @@ public final class CsvWriter {
         String last = "";
         for (int i : columns) {
             Column column = table.columns().get(i);
+            if (i == units) {
+                header.add("unit");
+            }
             String unit = column.notation()
                     .map(notation -> notation.ofFile().symbol())
                     .filter(symbol -> !symbol.isEmpty())
@@ -75,9 +81,6 @@ public final class CsvWriter {
                 last = column.heading().isEmpty() ? "name" : column.heading();
                 header.add(last + unit);
             }
-            if (hasUnits && header.size() == 1) {
-                header.add("unit");
-            }
         }
         return header;
     }
@@ -86,6 +89,9 @@ public final class CsvWriter {
         List<String> cells = new ArrayList<>();
         for (int i : columns) {
             Cell cell = row.get(i);
+            if (i == units) {
+                cells.add(unit(row));
+            }
             switch (table.columns().get(i).holds()) {
                 case WORDS -> cells.add(text(cell.text()));
                 case NUMBERS ->
@@ -93,9 +99,6 @@ public final class CsvWriter {
                             .map(value -> number(value.si(), value.notation()))
                             .orElseGet(() -> text(cell.text())));
                 case ENDS -> ends(cell.value(), cells);
-            }
-            if (hasUnits && cells.size() == 1) {
-                cells.add(unit(row));
             }
         }
         return cells;
