@@ -80,8 +80,15 @@ class CompareCommandTest {
         assertThat(done.out().lines().skip(1).findFirst().orElseThrow()).startsWith("MOST OUTPUT: 20 M MORE.");
         assertThat(done.out().replaceAll("\\s+", " "))
                 .contains("\"third uncoiler\" changes nothing in the output; the time lost is the same.")
+                .contains("rethread entry and process are one strip")
                 .contains("\"rethread\" loses ", "less that of \"as written\"", "4000 h");
-        assertThat(done.out()).containsPattern("third uncoiler +0 +none");
+        // A coil of 1000 m takes 1000 s at 60 m/min; 4000 h of 3.14 kg/m at most come to 45 216 t, less what is lost.
+        assertThat(done.out())
+                .containsPattern("third uncoiler +0 +none")
+                .containsPattern(
+                        "\\ntoday +4[45]\\d{3} t a year \\(4[45]\\d{3} to 4[45]\\d{3} t a year; \"as written\"\\)")
+                .containsPattern("\\n20 m more +\\+\\d+ t a year \\(\\d+ to \\d+ t a year; significant\\)")
+                .containsPattern("\\nthird uncoiler +0 t a year \\(none\\)");
         assertThat(done.out().lines())
                 .allSatisfy(
                         line -> assertThat(line).hasSizeLessThanOrEqualTo(100).doesNotEndWith("..."));
@@ -109,6 +116,21 @@ class CompareCommandTest {
                 .contains("\r\nrethread,output of a year,t,", ",none\r\n", ",significant\r\n");
         assertThat(Files.readString(folder.resolve("today/report.html")))
                 .contains("<svg", "20 m more", "id=\"alternatives\"", "id=\"gain\"");
+    }
+
+    /** The entry stands for 500 s where a joint of 60 s runs through: 21 coils of 1000 m at 1 m/s and 20 rethreads. */
+    @Test
+    void theFileHasSharesAsSharesAndTimesInSeconds() throws IOException {
+        session.run("compare", "exact.yaml", "--out", "exact");
+
+        assertThat(Files.readAllLines(folder.resolve("exact/alternatives.csv")))
+                .contains(
+                        "alternative,figure,unit,value,low,high,less today's,difference low,difference high,confidence of the"
+                                + " difference,it is",
+                        "rethread,coil changes run through,,0,,,,,,,",
+                        "as written,coil changes run through,,1,,,1,,,0.975,significant",
+                        "rethread,joint cycle time,s,500,,,,,,,",
+                        "as written,\"crew time at the joint, at a coil change\",person-min,1,,,-7.333333333333333,,,0.975,significant");
     }
 
     @Test

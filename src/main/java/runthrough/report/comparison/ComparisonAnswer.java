@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import runthrough.chart.comparison.ComparisonCharts;
@@ -12,7 +11,6 @@ import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
 import runthrough.report.Answer;
 import runthrough.report.AnswerFormat;
-import runthrough.report.Chapter;
 import runthrough.report.Figure;
 import runthrough.report.Headline;
 import runthrough.report.Headline.Tone;
@@ -34,11 +32,10 @@ public final class ComparisonAnswer {
     public static final AnswerFormat FORMAT =
             new AnswerFormat("compare", 2, Subject.OF_LINES, ComparisonDocument.SHAPE);
 
-    private static final String CSV = "alternatives.csv";
-
     private final Comparison comparison;
     private final SimulationRequest written;
     private final StudyWords words;
+    private final ComparisonFigures all;
     private final ComparisonFigure output;
     private final ComparisonFigure lost;
 
@@ -46,9 +43,9 @@ public final class ComparisonAnswer {
         this.comparison = comparison;
         this.written = written;
         this.words = StudyWords.of(written.resultsIn(), comparison.chance());
-        ComparisonFigures figures = ComparisonFigures.of(comparison, written.resultsIn());
-        this.output = figures.find(ComparisonMeasure.OUTPUT_MASS, true);
-        this.lost = figures.find(ComparisonMeasure.LOST_TIME, true);
+        this.all = ComparisonFigures.of(comparison, words.texts());
+        this.output = all.yearly(ComparisonMeasure.OUTPUT_MASS);
+        this.lost = all.yearly(ComparisonMeasure.LOST_TIME);
     }
 
     /**
@@ -74,9 +71,8 @@ public final class ComparisonAnswer {
                 figures(),
                 new Answer.Body(
                         ComparisonCharts.of(comparison),
-                        ComparisonTables.of(comparison, written.resultsIn()),
-                        List.of(Chapter.of("account", "How it was computed", account())),
-                        Map.of(CSV, ComparisonTables.csv(comparison, written.resultsIn()))),
+                        ComparisonTables.of(comparison, all, words.texts()),
+                        account()),
                 ComparisonDocument.SHAPE.fields(comparison, words.random()),
                 warnings,
                 provenance);
@@ -131,8 +127,9 @@ public final class ComparisonAnswer {
     }
 
     private static String among(ComparisonFigure figure, Difference difference, String per) {
-        return figure.interval(difference)
-                .map(ends -> " (" + ends + " " + figure.differenceSymbol() + per + ")")
+        return figure.value(difference)
+                .range()
+                .map(ends -> " (" + ends + per + ")")
                 .orElse("");
     }
 
@@ -168,19 +165,15 @@ public final class ComparisonAnswer {
 
     private List<Figure> figures() {
         List<Figure> figures = new ArrayList<>();
-        Compared today = comparison.today();
-        figures.add(Figure.words(
-                "today", today.alternative().name(), output.value(today) + " " + output.symbol() + " a year"));
+        ComparisonFigure yearly = output.aYear();
+        figures.add(Figure.of("today", yearly.value(comparison.today()), quoted(comparison.today())));
         comparison.others().forEach(one -> {
-            Difference difference = output.of(one).difference().orElseThrow();
-            figures.add(Figure.words(
-                    one.alternative().name(),
-                    output.mean(difference) + " " + output.symbol() + " a year",
-                    output.interval(difference).map(ends -> ends + ", ").orElse("")
-                            + ComparisonFigure.word(difference)));
+            Difference difference = yearly.of(one).difference().orElseThrow();
+            figures.add(
+                    new Figure(one.alternative().name(), yearly.change(difference), ComparisonFigure.word(difference)));
         });
         figures.add(
-                Figure.words("a year", words.texts().of(Kind.TIME, comparison.yearlyTime()), "scheduled running time"));
+                Figure.of("a year", words.texts().value(Kind.TIME, comparison.yearlyTime()), "scheduled running time"));
         return figures;
     }
 
@@ -201,7 +194,7 @@ public final class ComparisonAnswer {
                                     + " alternatives are judged at once, each is made with "
                                     + words.texts().share(comparison.confidence())
                                     + ", so that those of one figure all hold together with 95 % (Bonferroni)")
-                    + ". \"Real\" means that the whole interval lies on one side of zero, \"not shown\" that"
+                    + ". \"Significant\" means that the whole interval lies on one side of zero, \"not shown\" that"
                     + " it does not, \"none\" that every pair gave the same. Shares of which few coil changes"
                     + " differ have an interval by square and add from Wilson's. The alternatives are not"
                     + " judged against each other: name another one as today for that.");

@@ -1,15 +1,12 @@
 package runthrough.report.comparison;
 
-import java.util.Optional;
 import runthrough.quantity.Notation;
-import runthrough.quantity.Numbers;
-import runthrough.quantity.Unit;
-import runthrough.report.Texts;
+import runthrough.report.Cell;
+import runthrough.report.Value;
 import runthrough.study.comparison.Compared;
 import runthrough.study.comparison.Compared.Figure;
 import runthrough.study.comparison.ComparisonMeasure;
 import runthrough.study.statistics.Difference;
-import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
 
 /**
@@ -18,86 +15,51 @@ import runthrough.study.statistics.Interval;
  * @param name of the measure
  * @param measure that is shown
  * @param yearly whether what it comes to in a year is shown
- * @param unit in which; empty for plain numbers
- * @param symbol of the unit of a value; empty for plain numbers
+ * @param notation of its values
  */
-record ComparisonFigure(String name, ComparisonMeasure measure, boolean yearly, Optional<Unit> unit, String symbol) {
+record ComparisonFigure(String name, ComparisonMeasure measure, boolean yearly, Notation notation) {
 
-    static ComparisonFigure plain(String name, ComparisonMeasure measure, boolean yearly) {
-        return new ComparisonFigure(name, measure, yearly, Optional.empty(), "");
-    }
-
-    static ComparisonFigure in(Unit unit, String name, ComparisonMeasure measure, boolean yearly) {
-        return new ComparisonFigure(name, measure, yearly, Optional.of(unit), unit.symbol());
-    }
-
-    /** Of people's work: {@code unit} for each of them. */
-    static ComparisonFigure ofPeople(Unit unit, String name, ComparisonMeasure measure, boolean yearly) {
-        return new ComparisonFigure(name, measure, yearly, Optional.of(unit), "person-" + unit.symbol());
-    }
-
-    /** The unit of a difference: that of two shares is in points of a per cent. */
-    String differenceSymbol() {
-        return isShare() ? "points" : symbol;
-    }
-
-    private boolean isShare() {
-        return unit.filter(Unit.PERCENT::equals).isPresent();
+    /** The same as so much a year, where the place does not say so. */
+    ComparisonFigure aYear() {
+        return new ComparisonFigure(name, measure, yearly, notation.called(notation.symbol() + " a year"));
     }
 
     Figure of(Compared one) {
         return yearly ? one.perYear(measure) : one.figure(measure);
     }
 
-    double shown(double si) {
-        return unit.map(given -> given.fromSi(si)).orElse(si);
+    /** What it is with an alternative. */
+    Value value(Compared one) {
+        Figure figure = of(one);
+        return new Value(
+                figure.value().mean(), notation, figure.value().interval().filter(any -> one.chance()));
     }
 
-    /** The value without its unit. */
-    String value(Compared one) {
-        Estimate value = of(one).value();
-        if (isShare()) {
-            return Notation.SHARE.number(value.mean());
-        }
-        double half = value.interval()
-                .filter(any -> one.chance())
-                .map(Interval::halfWidth)
-                .orElse(0.0);
-        return Texts.certain(shown(value.mean()), shown(half));
+    /** How differences are written: those of two shares in points of a per cent. */
+    Notation notationOfDifferences() {
+        return notation.equals(Notation.SHARE) ? Notation.POINTS : notation;
     }
 
-    /** The difference with its sign, without its unit. */
-    String mean(Difference difference) {
-        double mean = shown(difference.mean());
-        double half = shown(halfWidth(difference));
-        return (Numbers.roundsToNothing(mean, half) ? "" : mean > 0 ? "+" : "-") + Texts.certain(Math.abs(mean), half);
+    /** By how much it is more or less than another. */
+    Value value(Difference difference) {
+        return new Value(difference.mean(), notationOfDifferences(), difference.interval());
     }
 
-    /** Its interval without the unit, such as "-3 to 5"; empty without one. */
-    Optional<String> interval(Difference difference) {
-        double half = shown(halfWidth(difference));
-        return difference
-                .interval()
-                .map(ends -> Texts.certain(shown(ends.low()), half) + " to " + Texts.certain(shown(ends.high()), half));
+    /** The same as a cell, with its sign. */
+    Cell change(Difference difference) {
+        return new Cell.Change(value(difference), "");
     }
 
-    /** The size of the difference and, in brackets, that of its interval, both without sign: "312 t (305 to 319)". */
+    /** The size of a difference and, in brackets, that of its interval, both without sign: "312 t (305 to 319)". */
     String size(Difference difference) {
-        double half = shown(halfWidth(difference));
-        boolean isLess = difference.mean() < 0;
-        String size = Texts.certain(Math.abs(shown(difference.mean())), half)
-                + (differenceSymbol().isEmpty() ? "" : " " + differenceSymbol());
-        return size
-                + difference
-                        .interval()
-                        .map(ends -> isLess ? new Interval(-ends.high(), -ends.low(), ends.method()) : ends)
-                        .map(ends -> " (" + Texts.certain(shown(ends.low()), half) + " to "
-                                + Texts.certain(shown(ends.high()), half) + ")")
-                        .orElse("");
-    }
-
-    private static double halfWidth(Difference difference) {
-        return difference.interval().map(Interval::halfWidth).orElse(0.0);
+        Value value = value(difference);
+        return difference.mean() < 0
+                ? new Value(
+                                -value.si(),
+                                value.notation(),
+                                value.interval().map(ends -> new Interval(-ends.high(), -ends.low(), ends.method())))
+                        .known()
+                : value.known();
     }
 
     /** What to say of a difference. */

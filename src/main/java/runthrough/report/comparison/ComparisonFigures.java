@@ -3,81 +3,83 @@ package runthrough.report.comparison;
 import java.util.List;
 import java.util.stream.Stream;
 import runthrough.quantity.Kind;
+import runthrough.quantity.Notation;
 import runthrough.quantity.Unit;
-import runthrough.quantity.UnitSystem;
-import runthrough.quantity.Units;
+import runthrough.report.Texts;
 import runthrough.study.comparison.Comparison;
 import runthrough.study.comparison.ComparisonMeasure;
 
 /**
  * All figures of a comparison as people read them, in the user's units.
  *
- * @param now as simulated, per 8 h, per coil change or as a share
- * @param yearly what they come to in a year
+ * @param all as simulated (per 8 h, per coil change or as a share), then what they come to in a year
  */
-record ComparisonFigures(List<ComparisonFigure> now, List<ComparisonFigure> yearly) {
+record ComparisonFigures(List<ComparisonFigure> all) {
+    private static final Notation CREW_MINUTES = Notation.of(Unit.MINUTE).called("person-min");
+    private static final Notation CREW_HOURS = Notation.of(Unit.HOUR).called("person-h");
 
-    static ComparisonFigures of(Comparison comparison, UnitSystem system) {
-        Units units = Units.of(system);
-        Unit mass = units.unit(Kind.MASS);
-        Unit yearlyMass = units.unitFor(Kind.MASS, Double.MAX_VALUE);
-        Unit time = clock(comparison, ComparisonMeasure.LOST_TIME);
+    static ComparisonFigures of(Comparison comparison, Texts texts) {
         return new ComparisonFigures(
-                List.of(
-                        ComparisonFigure.in(
-                                Unit.PERCENT, "coil changes run through", ComparisonMeasure.RUN_THROUGH, false),
-                        ComparisonFigure.plain("starved stops per 8 h", ComparisonMeasure.STOPS, false),
-                        ComparisonFigure.in(time, "time lost per 8 h", ComparisonMeasure.LOST_TIME, false),
-                        ComparisonFigure.in(
-                                units.unit(Kind.RATE_LENGTH),
-                                "output by length",
-                                ComparisonMeasure.OUTPUT_LENGTH,
-                                false),
-                        ComparisonFigure.in(
-                                units.unit(Kind.RATE_MASS), "output by mass", ComparisonMeasure.OUTPUT_MASS, false),
-                        ComparisonFigure.in(Unit.PERCENT, "output, of rated", ComparisonMeasure.UTILISATION, false),
-                        ComparisonFigure.in(mass, "scrap per 8 h", ComparisonMeasure.SCRAP_MASS, false),
-                        ComparisonFigure.in(Unit.PERCENT, "scrap, share of mass", ComparisonMeasure.SCRAP_SHARE, false),
-                        ComparisonFigure.in(
-                                clock(comparison, ComparisonMeasure.JOINT_CYCLE_TIME),
-                                "joint cycle time",
-                                ComparisonMeasure.JOINT_CYCLE_TIME,
-                                false),
-                        ComparisonFigure.ofPeople(
-                                Unit.MINUTE,
-                                "crew time at the joint, at a coil change",
-                                ComparisonMeasure.CREW_TIME_PER_CHANGE,
-                                false),
-                        ComparisonFigure.ofPeople(
-                                Unit.MINUTE, "crew time at the joint per 8 h", ComparisonMeasure.CREW_TIME, false)),
-                List.of(
-                        ComparisonFigure.in(yearlyMass, "output of a year", ComparisonMeasure.OUTPUT_MASS, true),
-                        ComparisonFigure.in(
-                                units.unit(Kind.LENGTH),
-                                "output of a year by length",
-                                ComparisonMeasure.OUTPUT_LENGTH,
-                                true),
-                        ComparisonFigure.in(Unit.HOUR, "time lost in a year", ComparisonMeasure.LOST_TIME, true),
-                        ComparisonFigure.plain("starved stops in a year", ComparisonMeasure.STOPS, true),
-                        ComparisonFigure.in(yearlyMass, "scrap of a year", ComparisonMeasure.SCRAP_MASS, true),
-                        ComparisonFigure.ofPeople(
-                                Unit.HOUR, "crew time at the joint in a year", ComparisonMeasure.CREW_TIME, true)));
+                Stream.concat(now(comparison, texts), yearly(texts)).toList());
     }
 
-    private static Unit clock(Comparison comparison, ComparisonMeasure measure) {
-        double greatest = comparison.all().stream()
+    private static Stream<ComparisonFigure> now(Comparison comparison, Texts texts) {
+        return Stream.of(
+                now("coil changes run through", ComparisonMeasure.RUN_THROUGH, Notation.SHARE),
+                now("starved stops per 8 h", ComparisonMeasure.STOPS, Notation.PLAIN),
+                now("time lost per 8 h", ComparisonMeasure.LOST_TIME, time(comparison, ComparisonMeasure.LOST_TIME)),
+                now("output by length", ComparisonMeasure.OUTPUT_LENGTH, texts.notation(Kind.RATE_LENGTH)),
+                now("output by mass", ComparisonMeasure.OUTPUT_MASS, texts.notation(Kind.RATE_MASS)),
+                now("output, of rated", ComparisonMeasure.UTILISATION, Notation.SHARE),
+                now("scrap per 8 h", ComparisonMeasure.SCRAP_MASS, texts.notation(Kind.MASS)),
+                now("scrap, share of mass", ComparisonMeasure.SCRAP_SHARE, Notation.SHARE),
+                now(
+                        "joint cycle time",
+                        ComparisonMeasure.JOINT_CYCLE_TIME,
+                        time(comparison, ComparisonMeasure.JOINT_CYCLE_TIME)),
+                now("crew time at the joint, at a coil change", ComparisonMeasure.CREW_TIME_PER_CHANGE, CREW_MINUTES),
+                now("crew time at the joint per 8 h", ComparisonMeasure.CREW_TIME, CREW_MINUTES));
+    }
+
+    private static Stream<ComparisonFigure> yearly(Texts texts) {
+        Notation mass = texts.notation(Kind.MASS, Double.MAX_VALUE);
+        return Stream.of(
+                yearly("output of a year", ComparisonMeasure.OUTPUT_MASS, mass),
+                yearly("output of a year by length", ComparisonMeasure.OUTPUT_LENGTH, texts.notation(Kind.LENGTH)),
+                yearly("time lost in a year", ComparisonMeasure.LOST_TIME, Notation.of(Unit.HOUR)),
+                yearly("starved stops in a year", ComparisonMeasure.STOPS, Notation.PLAIN),
+                yearly("scrap of a year", ComparisonMeasure.SCRAP_MASS, mass),
+                yearly("crew time at the joint in a year", ComparisonMeasure.CREW_TIME, CREW_HOURS));
+    }
+
+    private static ComparisonFigure now(String name, ComparisonMeasure measure, Notation notation) {
+        return new ComparisonFigure(name, measure, false, notation);
+    }
+
+    private static ComparisonFigure yearly(String name, ComparisonMeasure measure, Notation notation) {
+        return new ComparisonFigure(name, measure, true, notation);
+    }
+
+    private static Notation time(Comparison comparison, ComparisonMeasure measure) {
+        return Notation.time(comparison.all().stream()
                 .mapToDouble(one -> one.figure(measure).value().mean())
                 .max()
-                .orElse(0);
-        return greatest <= 600 ? Unit.SECOND : greatest <= 3 * 3600 ? Unit.MINUTE : Unit.HOUR;
+                .orElse(0));
     }
 
-    Stream<ComparisonFigure> all() {
-        return Stream.concat(now.stream(), yearly.stream());
+    /** What was simulated of {@code measure}. */
+    ComparisonFigure now(ComparisonMeasure measure) {
+        return find(measure, false);
     }
 
-    ComparisonFigure find(ComparisonMeasure measure, boolean ofAYear) {
-        return all().filter(figure -> figure.measure() == measure && figure.yearly() == ofAYear)
+    /** What {@code measure} comes to in a year. */
+    ComparisonFigure yearly(ComparisonMeasure measure) {
+        return find(measure, true);
+    }
+
+    private ComparisonFigure find(ComparisonMeasure measure, boolean yearly) {
+        return all.stream()
+                .filter(figure -> figure.measure() == measure && figure.yearly() == yearly)
                 .findFirst()
                 .orElseThrow();
     }

@@ -1,14 +1,16 @@
 package runthrough.report.comparison;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
-import runthrough.quantity.UnitSystem;
+import runthrough.quantity.Notation;
+import runthrough.report.Cell;
+import runthrough.report.Column;
 import runthrough.report.Table;
+import runthrough.report.TableMaker;
 import runthrough.report.Texts;
-import runthrough.report.write.CsvWriter;
+import runthrough.report.Value;
 import runthrough.study.cause.Cause;
 import runthrough.study.comparison.Compared;
 import runthrough.study.comparison.Comparison;
@@ -16,180 +18,172 @@ import runthrough.study.comparison.ComparisonMeasure;
 import runthrough.study.statistics.Difference;
 import runthrough.study.statistics.Interval;
 
-/** The tables of a comparison: what is changed, all side by side, and every difference with its interval and its word. */
+/** The tables of a comparison: all side by side, every difference with its interval and its word, what is changed, the file. */
 final class ComparisonTables {
+    private static final String FILE = "alternatives.csv";
+
     private final Comparison comparison;
     private final ComparisonFigures figures;
     private final String year;
 
-    private ComparisonTables(Comparison comparison, UnitSystem system) {
+    private ComparisonTables(Comparison comparison, ComparisonFigures figures, Texts texts) {
         this.comparison = comparison;
-        this.figures = ComparisonFigures.of(comparison, system);
-        this.year = "a year of " + new Texts(system, true).time(comparison.yearlyTime());
+        this.figures = figures;
+        this.year = "a year of " + texts.time(comparison.yearlyTime());
     }
 
-    static List<Table> of(Comparison comparison, UnitSystem system) {
-        ComparisonTables tables = new ComparisonTables(comparison, system);
-        return Stream.concat(
-                        Stream.of(tables.shift(), tables.output(), tables.year()),
-                        Stream.concat(tables.differences(), Stream.of(tables.changes())))
+    static List<Table> of(Comparison comparison, ComparisonFigures figures, Texts texts) {
+        ComparisonTables tables = new ComparisonTables(comparison, figures, texts);
+        return Stream.of(
+                        Stream.of(tables.shift(), tables.causes(), tables.output(), tables.year()),
+                        tables.differences(),
+                        Stream.of(tables.changes(), tables.file()))
+                .flatMap(Function.identity())
                 .toList();
     }
 
     private Table shift() {
-        return side(
-                "Side by side: coil changes, and what they cost in 8 h",
-                List.of("through", "stops", "lost", "joint", "crew"),
-                List.of(
-                        find(ComparisonMeasure.RUN_THROUGH, false),
-                        find(ComparisonMeasure.STOPS, false),
-                        find(ComparisonMeasure.LOST_TIME, false),
-                        find(ComparisonMeasure.JOINT_CYCLE_TIME, false),
-                        find(ComparisonMeasure.CREW_TIME, false)));
+        TableMaker<Compared> table = side("Side by side: coil changes, and what they cost in 8 h");
+        column(table, "through", figures.now(ComparisonMeasure.RUN_THROUGH));
+        column(table, "stops", figures.now(ComparisonMeasure.STOPS));
+        column(table, "lost", figures.now(ComparisonMeasure.LOST_TIME));
+        column(table, "joint", figures.now(ComparisonMeasure.JOINT_CYCLE_TIME));
+        column(table, "crew", figures.now(ComparisonMeasure.CREW_TIME));
+        return table.of(comparison.all());
     }
 
     private Table output() {
-        Table numbers = side(
-                "Side by side: output, scrap, and what most failures are attributed to",
-                List.of("length", "mass", "of rated", "scrap"),
-                List.of(
-                        find(ComparisonMeasure.OUTPUT_LENGTH, false),
-                        find(ComparisonMeasure.OUTPUT_MASS, false),
-                        find(ComparisonMeasure.UTILISATION, false),
-                        find(ComparisonMeasure.SCRAP_SHARE, false)));
-        List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < numbers.page().rows().size(); i++) {
-            List<String> row = new ArrayList<>(numbers.page().rows().get(i));
-            row.add(limitingFactor(comparison.all().get(i)));
-            rows.add(row);
-        }
-        List<String> head = new ArrayList<>(numbers.page().head());
-        head.add("limiting factor");
-        return Table.words(numbers.caption(), head, rows, true);
+        TableMaker<Compared> table = side("Side by side: output and scrap");
+        column(table, "length", figures.now(ComparisonMeasure.OUTPUT_LENGTH));
+        column(table, "mass", figures.now(ComparisonMeasure.OUTPUT_MASS));
+        column(table, "of rated", figures.now(ComparisonMeasure.UTILISATION));
+        column(table, "scrap", figures.now(ComparisonMeasure.SCRAP_SHARE));
+        return table.of(comparison.all());
+    }
+
+    private Table causes() {
+        return side("What most failures are attributed to")
+                .words("", ComparisonTables::limitingFactor)
+                .of(comparison.all());
     }
 
     private static String limitingFactor(Compared one) {
-        return one.causes().main().map(Cause::name).orElse("nothing").toLowerCase(Locale.ROOT);
+        return one.causes().main().map(Cause::words).orElse("nothing");
     }
 
     private Table year() {
-        return side(
-                "Side by side: " + year,
-                List.of("output", "stops", "lost", "scrap", "crew"),
-                List.of(
-                        find(ComparisonMeasure.OUTPUT_MASS, true),
-                        find(ComparisonMeasure.STOPS, true),
-                        find(ComparisonMeasure.LOST_TIME, true),
-                        find(ComparisonMeasure.SCRAP_MASS, true),
-                        find(ComparisonMeasure.CREW_TIME, true)));
+        TableMaker<Compared> table = side("Side by side: " + year);
+        column(table, "output", figures.yearly(ComparisonMeasure.OUTPUT_MASS));
+        column(table, "stops", figures.yearly(ComparisonMeasure.STOPS));
+        column(table, "lost", figures.yearly(ComparisonMeasure.LOST_TIME));
+        column(table, "scrap", figures.yearly(ComparisonMeasure.SCRAP_MASS));
+        column(table, "crew", figures.yearly(ComparisonMeasure.CREW_TIME));
+        return table.of(comparison.all());
     }
 
-    private ComparisonFigure find(ComparisonMeasure measure, boolean yearly) {
-        return figures.find(measure, yearly);
+    private static TableMaker<Compared> side(String caption) {
+        return TableMaker.<Compared>of(caption).words("", ComparisonTables::name);
     }
 
-    private Table side(String caption, List<String> heads, List<ComparisonFigure> columns) {
-        List<String> head = new ArrayList<>();
-        head.add("");
-        for (int i = 0; i < heads.size(); i++) {
-            String symbol = columns.get(i).symbol();
-            head.add(heads.get(i) + (symbol.isEmpty() ? "" : ", " + symbol));
-        }
-        List<List<String>> rows = comparison.all().stream()
-                .map(one -> Stream.concat(
-                                Stream.of(one.alternative().name()),
-                                columns.stream().map(column -> column.value(one)))
-                        .toList())
-                .toList();
-        return Table.words(caption, head, rows, true);
+    private static void column(TableMaker<Compared> table, String heading, ComparisonFigure figure) {
+        table.with(numbers(heading, figure.notation()), one -> Cell.of(figure.value(one)));
     }
 
     private Stream<Table> differences() {
         return Stream.of(
-                        find(ComparisonMeasure.OUTPUT_MASS, true),
-                        find(ComparisonMeasure.LOST_TIME, true),
-                        find(ComparisonMeasure.RUN_THROUGH, false),
-                        find(ComparisonMeasure.SCRAP_MASS, true),
-                        find(ComparisonMeasure.CREW_TIME, true))
+                        figures.yearly(ComparisonMeasure.OUTPUT_MASS),
+                        figures.yearly(ComparisonMeasure.LOST_TIME),
+                        figures.now(ComparisonMeasure.RUN_THROUGH),
+                        figures.yearly(ComparisonMeasure.SCRAP_MASS),
+                        figures.yearly(ComparisonMeasure.CREW_TIME))
                 .map(this::differences);
     }
 
     private Table differences(ComparisonFigure figure) {
         String name = figure.name();
-        String caption = Character.toUpperCase(name.charAt(0)) + name.substring(1) + ", less that of \""
-                + comparison.today().alternative().name() + "\"";
-        List<List<String>> rows =
-                comparison.others().stream().map(one -> row(one, figure)).toList();
-        return Table.words(caption, List.of("", figure.differenceSymbol(), "interval", "it is"), rows, true);
+        Notation notation = figure.notationOfDifferences();
+        return TableMaker.<Compared>of(Character.toUpperCase(name.charAt(0)) + name.substring(1) + ", less that of \""
+                        + name(comparison.today()) + "\"")
+                .words("", ComparisonTables::name)
+                .with(numbers("", notation), one -> figure.change(difference(figure, one)))
+                .with(
+                        new Column("interval", Column.Holds.ENDS, Optional.of(notation), Column.Place.EVERYWHERE),
+                        one -> new Cell.Ends(figure.value(difference(figure, one))))
+                .words("it is", one -> ComparisonFigure.word(difference(figure, one)))
+                .of(comparison.others());
     }
 
-    private static List<String> row(Compared one, ComparisonFigure figure) {
-        Difference difference = figure.of(one).difference().orElseThrow();
-        return List.of(
-                one.alternative().name(),
-                figure.mean(difference),
-                figure.interval(difference).orElse(""),
-                ComparisonFigure.word(difference));
+    private static Difference difference(ComparisonFigure figure, Compared one) {
+        return figure.of(one).difference().orElseThrow();
+    }
+
+    private static Column numbers(String heading, Notation notation) {
+        return new Column(heading, Column.Holds.NUMBERS, Optional.of(notation), Column.Place.EVERYWHERE);
     }
 
     private Table changes() {
-        List<List<String>> rows = comparison.all().stream()
-                .map(one -> List.of(
-                        one.alternative().name(),
-                        one.alternative().changes().isEmpty()
+        return TableMaker.<Compared>of("What each changes in the scenario as written")
+                .words("", ComparisonTables::name)
+                .words(
+                        "",
+                        one -> one.alternative().changes().isEmpty()
                                 ? "nothing"
-                                : String.join("; ", one.alternative().changes())))
-                .toList();
-        return Table.words("What each changes in the scenario as written", List.of("", ""), rows, false);
+                                : String.join("; ", one.alternative().changes()))
+                .of(comparison.all());
     }
 
-    /** Every figure of every alternative, a row each. */
-    static String csv(Comparison comparison, UnitSystem system) {
-        ComparisonFigures figures = ComparisonFigures.of(comparison, system);
-        List<String> header = List.of(
-                "alternative",
-                "figure",
-                "unit",
-                "value",
-                "low",
-                "high",
-                "less today's",
-                "difference low",
-                "difference high",
-                "confidence of the difference",
-                "it is");
-        List<List<String>> rows = comparison.all().stream()
-                .flatMap(one -> figures.all().map(figure -> cells(one, figure)))
-                .toList();
-        return CsvWriter.of(header, rows);
+    private static String name(Compared one) {
+        return one.alternative().name();
     }
 
-    private static List<String> cells(Compared one, ComparisonFigure figure) {
-        Compared.Figure given = figure.of(one);
-        List<String> cells = new ArrayList<>(List.of(
-                CsvWriter.text(one.alternative().name()),
-                figure.name(),
-                figure.symbol(),
-                number(figure, given.value().mean())));
-        cells.addAll(ends(figure, given.value().interval().filter(any -> one.chance())));
-        given.difference()
-                .ifPresentOrElse(
-                        difference -> {
-                            cells.add(number(figure, difference.mean()));
-                            cells.addAll(ends(figure, difference.interval()));
-                            cells.add(CsvWriter.number(difference.confidence()));
-                            cells.add(ComparisonFigure.word(difference));
-                        },
-                        () -> cells.addAll(List.of("", "", "", "", "")));
-        return cells;
+    /** Every figure of every alternative, a row each: for a file alone. */
+    private Table file() {
+        return TableMaker.<Row>of("Every figure of every alternative")
+                .intoFile(FILE)
+                .shownUpTo(0)
+                .words("alternative", row -> name(row.one()))
+                .words("figure", row -> row.figure().name())
+                .cell("value", row -> Cell.of(row.value()))
+                .cell("low", row -> end(row.value(), Interval::low))
+                .cell("high", row -> end(row.value(), Interval::high))
+                .cell("less today's", row -> row.difference().map(Cell::of).orElse(Cell.none()))
+                .cell(
+                        "difference low",
+                        row -> row.difference()
+                                .map(by -> end(by, Interval::low))
+                                .orElse(Cell.none()))
+                .cell(
+                        "difference high",
+                        row -> row.difference()
+                                .map(by -> end(by, Interval::high))
+                                .orElse(Cell.none()))
+                .number(
+                        "confidence of the difference",
+                        Notation.PLAIN,
+                        row -> row.given().map(Difference::confidence).orElse(Double.NaN))
+                .words("it is", row -> row.given().map(ComparisonFigure::word).orElse(""))
+                .of(comparison.all().stream()
+                        .flatMap(one -> figures.all().stream().map(figure -> new Row(one, figure)))
+                        .toList());
     }
 
-    private static List<String> ends(ComparisonFigure figure, Optional<Interval> interval) {
-        return interval.map(ends -> List.of(number(figure, ends.low()), number(figure, ends.high())))
-                .orElse(List.of("", ""));
+    private static Cell end(Value value, Function<Interval, Double> which) {
+        return value.interval()
+                .map(ends -> Cell.of(Value.of(which.apply(ends), value.notation())))
+                .orElse(Cell.none());
     }
 
-    private static String number(ComparisonFigure figure, double si) {
-        return CsvWriter.number(figure.shown(si));
+    private record Row(Compared one, ComparisonFigure figure) {
+        Value value() {
+            return figure.value(one);
+        }
+
+        Optional<Difference> given() {
+            return figure.of(one).difference();
+        }
+
+        Optional<Value> difference() {
+            return given().map(figure::value);
+        }
     }
 }
