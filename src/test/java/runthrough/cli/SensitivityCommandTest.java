@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** {@code sensitivity}: what moves the answer, told in plain language, as JSON and in a folder. */
+/** {@code sensitivity}: which inputs and random sources change the answer, in plain language, as JSON and in a folder. */
 class SensitivityCommandTest {
     private static final List<String> FILES =
             List.of("inputs-one-at-a-time.csv", "report.html", "sensitivity.json", "shares-of-variance.csv");
@@ -51,13 +51,14 @@ class SensitivityCommandTest {
 
         assertThat(done.code()).as(done.err()).isZero();
         assertThat(done.out().lines().skip(1).findFirst().orElseThrow())
-                .startsWith("ACCUMULATOR.CAPACITY MOVES IT MOST. ");
+                .startsWith("ACCUMULATOR.CAPACITY MATTERS MOST. ");
         assertThat(done.out().replaceAll("\\s+", " "))
                 .contains("accumulator.capacity of 90 m instead of 100 m costs 10 m")
                 .contains("process.speed of 66 m/min instead of 60 m/min costs 6 m")
-                .contains("No input is shown to move the share run through.")
+                .contains("No input is shown to change the share run through.")
                 .contains("Nothing in this line is random")
-                .contains("margin at the target 40 m");
+                .contains("margin at the target 40 m")
+                .contains("input as it is low change, m high change, m accumulator.capacity 100 m 90 m -10 110 m +10");
         assertThat(done.out().lines())
                 .allSatisfy(
                         line -> assertThat(line).hasSizeLessThanOrEqualTo(80).doesNotEndWith("..."));
@@ -110,6 +111,21 @@ class SensitivityCommandTest {
         assertThat(margin.at("/sources/0/total/mean").asDouble()).isCloseTo(1, within(0.1));
         assertThat(margin.at("/sources/0/total_shown").asBoolean()).isTrue();
         assertThat(margin.at("/acting_together_shown").asBoolean()).isFalse();
+    }
+
+    /** The file has what is not shown as well, the page only that it is not. 90 m of 100 m: 10 m less margin, exactly. */
+    @Test
+    void theFileHoldsEveryInputAtBothEnds() throws IOException {
+        session.run("sensitivity", "quick.yaml", "--out", "exact");
+
+        assertThat(Files.readAllLines(folder.resolve("exact/inputs-one-at-a-time.csv")))
+                .anySatisfy(
+                        line -> assertThat(line)
+                                .matches(
+                                        "accumulator.capacity,100 m,no,low,90 m,90,yes,-(10|9.99999\\d+|10.00000\\d+),,,yes,0,,,no,"));
+        assertThat(Files.readAllLines(folder.resolve("exact/shares-of-variance.csv")))
+                .containsExactly(
+                        "measure,source of chance,first order,first order low,first order high,total,total low,total high");
     }
 
     /** An entry as fast as the process could not refill; 10 % slower than 120 m/min it can, at 50 m/min it is refused. */
@@ -174,9 +190,9 @@ class SensitivityCommandTest {
         String page = Files.readString(folder.resolve("one/report.html"));
         assertThat(List.of(
                         "Sensitivity: which inputs and random times change the answer?",
-                        "What moves the margin at the target",
-                        "What moves the share run through",
-                        "Which chance moves the margin",
+                        "Sensitivity of the margin at the target",
+                        "Sensitivity of the share run through",
+                        "Random sources in the variance of the margin",
                         "input at its lower value",
                         "by itself (first order)"))
                 .allMatch(page::contains);
@@ -184,7 +200,8 @@ class SensitivityCommandTest {
                 .hasSizeGreaterThan(10)
                 .first()
                 .asString()
-                .startsWith("input,as it is,range stated,end,value,value (SI),possible,margin change (m),");
+                .startsWith("input,as it is,range stated,end,value,value (SI),possible,margin change (m),")
+                .contains("margin change shown,share change,share change low,share change high");
         assertThat(Files.readAllLines(folder.resolve("one/shares-of-variance.csv")))
                 .hasSize(4)
                 .first()

@@ -61,13 +61,17 @@ final class TornadoChart {
                     ? context.units().length()
                     : ChartUnits.clock(swings.byStrip().get(0).stripReach());
             String what = margin ? swings.atTarget() ? "margin at the target" : "mean margin" : "lost time";
-            String title = "What moves the " + (margin ? what : "time lost at each coil change");
+            String title = "Sensitivity of the " + (margin ? what : "time lost at each coil change");
             charts.add(new TornadoChart(context, chance, unit, unit.symbol(), AtEnd::strip)
                     .chart("tornado-" + (margin ? "margin" : "lost"), title, what, swings.byStrip()));
         }
         if (!swings.byShare().isEmpty()) {
             charts.add(new TornadoChart(context, chance, Unit.PERCENT, "percentage points", AtEnd::share)
-                    .chart("tornado-share", "What moves the share run through", "share run through", swings.byShare()));
+                    .chart(
+                            "tornado-share",
+                            "Sensitivity of the share run through",
+                            "share run through",
+                            swings.byShare()));
         }
         return charts;
     }

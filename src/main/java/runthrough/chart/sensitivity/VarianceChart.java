@@ -54,13 +54,13 @@ final class VarianceChart {
         legend.add(ChartStyle.box("by itself (first order)", Palette.JOIN));
         legend.add(ChartStyle.box("also together with others (total)", Palette.ENOUGH));
         legend.add(ChartStyle.line("95 % interval", Palette.LIMIT, Palette.SOLID));
-        String title = "Which chance moves " + what;
+        String title = "Random sources in the variance of " + what;
         String reading = reading(what, shares);
         return new Chart(
                 "variance-" + shares.measure().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                 title,
                 reading,
-                "Two bars for each source of chance, in percent of the variance. " + reading,
+                "Two bars for each random source, in percent of the variance. " + reading,
                 context.style().picture(title, plot, legend, rows.height()));
     }
 
@@ -86,12 +86,13 @@ final class VarianceChart {
 
     private static String reading(String what, VarianceShares shares) {
         return shares.main()
-                .map(main -> "Of the variance of " + what + ", the random numbers of "
-                        + main.source().label()
-                        + " carries " + percent(main.index().first()) + " by itself and "
+                .map(main -> "Of the variance of " + what + ", "
+                        + percent(main.index().first()) + " comes from "
+                        + main.source().label() + " by itself and "
                         + percent(main.index().total())
-                        + " also together with others.")
-                .orElse("No source of chance is shown to move " + what + ": more samples would tell.");
+                        + " from it together with others.")
+                .orElse("No random source has a significant share in the variance of " + what
+                        + ". More samples would show more.");
     }
 
     private static String percent(Estimate index) {

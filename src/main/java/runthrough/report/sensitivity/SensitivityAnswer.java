@@ -3,11 +3,10 @@ package runthrough.report.sensitivity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import runthrough.chart.sensitivity.SensitivityCharts;
+import runthrough.quantity.Kind;
 import runthrough.report.Answer;
 import runthrough.report.AnswerFormat;
-import runthrough.report.Chapter;
 import runthrough.report.Figure;
 import runthrough.report.Headline;
 import runthrough.report.Headline.Tone;
@@ -27,21 +26,18 @@ public final class SensitivityAnswer {
     public static final AnswerFormat FORMAT =
             new AnswerFormat("sensitivity", 2, Subject.OF_LINES, SensitivityDocument.SHAPE);
 
-    private static final String SWINGS = "inputs-one-at-a-time.csv";
-    private static final String CHANCE = "shares-of-variance.csv";
-
     private final Sensitivity sensitivity;
     private final double usual;
     private final StudyWords words;
     private final SwingWords swings;
-    private final ChanceWords chance;
+    private final VarianceWords variance;
 
     private SensitivityAnswer(Sensitivity sensitivity, double usual) {
         this.sensitivity = sensitivity;
         this.usual = usual;
         this.words = StudyWords.of(sensitivity.request().resultsIn(), sensitivity.chance());
-        this.swings = new SwingWords(sensitivity.swings(), words);
-        this.chance = new ChanceWords(sensitivity.randomness(), words);
+        this.swings = new SwingWords(sensitivity.swings(), words.texts());
+        this.variance = new VarianceWords(sensitivity.randomness());
     }
 
     /**
@@ -54,8 +50,8 @@ public final class SensitivityAnswer {
     }
 
     private Answer answer(List<String> warnings, Provenance provenance) {
-        List<Table> tables = new ArrayList<>(swings.tables());
-        tables.addAll(chance.tables());
+        List<Table> tables = new ArrayList<>(new SwingTables(swings).all());
+        tables.addAll(new VarianceTables(sensitivity.randomness(), words.texts()).all());
         return new Answer(
                 new Answer.Question(
                         FORMAT,
@@ -63,46 +59,42 @@ public final class SensitivityAnswer {
                         "Sensitivity: which inputs and random times change the answer?",
                         basis(),
                         sensitivity.chance()),
-                mark(),
+                headline(),
                 advice(),
                 figures(),
-                new Answer.Body(
-                        SensitivityCharts.of(sensitivity),
-                        tables,
-                        List.of(Chapter.of("account", "How it was computed", account())),
-                        Map.of(SWINGS, swings.csv(), CHANCE, chance.csv())),
+                new Answer.Body(SensitivityCharts.of(sensitivity), tables, account()),
                 SensitivityDocument.SHAPE.fields(sensitivity, words.random()),
                 warnings,
                 provenance);
     }
 
-    private Headline mark() {
+    private Headline headline() {
         List<SwingEffect> most = sensitivity.swings().byStrip();
         String word = most.isEmpty()
-                ? "NOTHING IS SHOWN TO MOVE THE MARGIN"
-                : most.get(0).swing().path().toUpperCase(Locale.ROOT) + " MOVES IT MOST";
+                ? "NOTHING IS SHOWN TO CHANGE THE MARGIN"
+                : most.get(0).swing().path().toUpperCase(Locale.ROOT) + " MATTERS MOST";
         return new Headline(Tone.NEUTRAL, word, swings.headline());
     }
 
     private List<String> advice() {
         List<String> advice = new ArrayList<>();
         swings.share().ifPresent(advice::add);
-        advice.addAll(chance.sentences());
+        advice.addAll(variance.sentences());
         advice.addAll(swings.remarks());
         return advice;
     }
 
     private List<Figure> figures() {
         List<Figure> figures = new ArrayList<>();
-        figures.add(Figure.words(
+        figures.add(Figure.of(
                 swings.measure(), swings.present(), sensitivity.swings().atTarget() ? atTarget() : ""));
         if (sensitivity.swings().measure() == ChangeMeasure.MARGIN) {
-            figures.add(Figure.words(
+            figures.add(Figure.of(
                     "share run through",
-                    words.texts().share(sensitivity.swings().share().mean()),
+                    words.texts().value(Kind.SHARE, sensitivity.swings().share()),
                     "target " + words.texts().share(sensitivity.target())));
         }
-        chance.figure().ifPresent(figures::add);
+        variance.figure().ifPresent(figures::add);
         return figures;
     }
 
