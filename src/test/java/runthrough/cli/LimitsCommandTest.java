@@ -90,6 +90,28 @@ class LimitsCommandTest {
                 .contains("it would take 38 411.");
     }
 
+    /** A joint of 60 s at 1 m/s draws 60 m; the carriage of 20 m bears a third of it, however fast the entry, however long the coil. */
+    @Test
+    void whereNoValueIsEnoughItIsSaidSo_andNotDrawn() throws IOException {
+        Session.Done done = session.run("limits", "quick.yaml", "--out", "short", "--set", "accumulator.capacity=20m");
+
+        assertThat(done.code()).as(done.err()).isZero();
+        assertThat(done.out().replaceAll("\\s+", " "))
+                .contains("BEYOND ITS LIMITS", "No value of ", " alone is enough.")
+                .contains("lowest entry top speed no value is fast enough (now 120 m/min)")
+                .contains("shortest coil no value is long enough (now 1000 m)")
+                .contains("fewest uncoilers no number is enough (now 2)")
+                .doesNotContain(" none ");
+        String page = Files.readString(folder.resolve("short/report.html"));
+        String chart = page.substring(page.indexOf("<figure id=\"limits\""), page.indexOf("</figure>"));
+        assertThat(chart)
+                .contains("fastest process speed", " alone is enough.")
+                .doesNotContain("lowest entry top speed", "shortest coil", "fewest uncoilers");
+        assertThat(Files.readAllLines(folder.resolve("short/limits.csv")))
+                .hasSize(8)
+                .anyMatch(line -> line.startsWith("fewest uncoilers,,2,,,,"));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"stamping-rethread", "perforating-line"})
     void withoutAnAccumulatorThereAreNoLimits(String line) {

@@ -41,7 +41,7 @@ record DrivenNumber(
     }
 
     private static Cell cell(OptionalInt number) {
-        return new Cell.Quantity(value(number), "none");
+        return new Cell.Quantity(value(number), LimitWords.NO_NUMBER_ENOUGH);
     }
 
     private static Value value(OptionalInt number) {

@@ -81,7 +81,8 @@ record LimitValues(Limits limits, Texts texts) {
                 range.harder() == Harder.LARGER
                         ? new Cell.Bound("at least", value(limit, OptionalDouble.of(range.to())))
                         : new Cell.Bound("at most", value(limit, OptionalDouble.of(range.from())));
-            case MISSED_THROUGHOUT -> new Cell.Quantity(value(limit, OptionalDouble.empty()), "none");
+            case MISSED_THROUGHOUT ->
+                new Cell.Quantity(value(limit, OptionalDouble.empty()), LimitWords.noneEnough(limit.what()));
         };
     }
 
@@ -112,11 +113,15 @@ record LimitValues(Limits limits, Texts texts) {
         return limit.neighbour().map(near -> OptionalDouble.of(near.value())).orElse(OptionalDouble.empty());
     }
 
-    /** Limits to be drawn, relative to the present value; joint cycle time that is added, relative to the work at a joint. */
+    /**
+     * Limits to be drawn, relative to the present value; joint cycle time that is added, relative to the work at a joint. What
+     * has no limit is not drawn.
+     */
     List<LimitRow> rows() {
         return Stream.concat(
                         limits.limits().stream().map(this::row),
                         limits.counts().stream().map(LimitValues::row))
+                .filter(row -> row.limit().isPresent())
                 .toList();
     }
 

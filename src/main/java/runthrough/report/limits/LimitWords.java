@@ -1,13 +1,19 @@
 package runthrough.report.limits;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import runthrough.handcalc.Limit;
 import runthrough.study.cause.Cause;
 import runthrough.study.limits.CountLimit;
+import runthrough.study.limits.Limits;
 import runthrough.study.limits.LineLimit;
+import runthrough.study.search.Crossing;
 
 /** Names of what is driven to a limit, why simulation and hand calculation differ, and what keeps a line from going further. */
 final class LimitWords {
+    /** What stands in the place of a number of people or uncoilers where none that was tried meets the target. */
+    static final String NO_NUMBER_ENOUGH = "no number is enough";
 
     private LimitWords() {}
 
@@ -25,6 +31,64 @@ final class LimitWords {
         return switch (what) {
             case CREW -> "smallest crew";
             case UNCOILERS -> "fewest uncoilers";
+        };
+    }
+
+    /** What stands in the place of a limit where the target is missed at every value tried. */
+    static String noneEnough(LineLimit.What what) {
+        return switch (what) {
+            case PROCESS_SPEED -> "no value is slow enough";
+            case JOINT_CYCLE_TIME_FACTOR, JOINT_CYCLE_TIME_ADDED -> "no value is short enough";
+            case ENTRY_TOP_SPEED -> "no value is fast enough";
+            case COIL_LENGTH -> "no value is long enough";
+        };
+    }
+
+    /**
+     * Says which numbers have no value that meets the target, all else as it is; empty where each of them has one. Where even a
+     * shorter joint is not enough, that a longer one is not needs no word.
+     */
+    static Optional<String> noneEnough(Limits limits) {
+        boolean isShorterMissed = limits.limit(LineLimit.What.JOINT_CYCLE_TIME_FACTOR)
+                .filter(LimitWords::isMissed)
+                .isPresent();
+        List<String> names = Stream.concat(
+                        limits.limits().stream()
+                                .filter(LimitWords::isMissed)
+                                .filter(limit ->
+                                        limit.what() != LineLimit.What.JOINT_CYCLE_TIME_ADDED || !isShorterMissed)
+                                .map(limit -> driven(limit.what())),
+                        limits.counts().stream()
+                                .filter(limit -> limit.smallest().isEmpty())
+                                .map(limit -> driven(limit.what())))
+                .toList();
+        return names.isEmpty() ? Optional.empty() : Optional.of("No value of " + listed(names) + " alone is enough.");
+    }
+
+    private static boolean isMissed(LineLimit limit) {
+        return limit.crossing().found() == Crossing.Found.MISSED_THROUGHOUT;
+    }
+
+    /** "a", "a or b", "a, b or c". */
+    private static String listed(List<String> names) {
+        int last = names.size() - 1;
+        return last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " or " + names.get(last);
+    }
+
+    private static String driven(LineLimit.What what) {
+        return switch (what) {
+            case PROCESS_SPEED -> "process speed";
+            case JOINT_CYCLE_TIME_FACTOR -> "joint cycle time";
+            case JOINT_CYCLE_TIME_ADDED -> "added joint cycle time";
+            case ENTRY_TOP_SPEED -> "entry top speed";
+            case COIL_LENGTH -> "coil length";
+        };
+    }
+
+    private static String driven(CountLimit.What what) {
+        return switch (what) {
+            case CREW -> "crew";
+            case UNCOILERS -> "number of uncoilers";
         };
     }
 

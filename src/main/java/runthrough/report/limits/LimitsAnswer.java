@@ -122,13 +122,14 @@ public final class LimitsAnswer {
     private String reading() {
         String target = "The target of " + words.texts().share(limits.target()) + " is met ";
         return limits.limits().stream()
-                .filter(limit -> limit.crossing().found() == Found.CROSSED)
-                .map(values::of)
-                .map(number -> number.name() + " " + number.limit().text() + " instead of "
-                        + number.present().text())
-                .reduce((before, next) -> before + "; " + next)
-                .map(all -> target + "up to: " + all + ".")
-                .orElse(target + "throughout, or nowhere, within the ranges tried.");
+                        .filter(limit -> limit.crossing().found() == Found.CROSSED)
+                        .map(values::of)
+                        .map(number -> number.name() + " " + number.limit().text() + " instead of "
+                                + number.present().text())
+                        .reduce((before, next) -> before + "; " + next)
+                        .map(all -> target + "up to: " + all + ".")
+                        .orElse(target + "throughout, or nowhere, within the ranges tried.")
+                + LimitWords.noneEnough(limits).map(none -> " " + none).orElse("");
     }
 
     private List<String> account() {

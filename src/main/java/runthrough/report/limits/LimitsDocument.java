@@ -30,13 +30,15 @@ final class LimitsDocument {
             .number("present", "Its value now. " + VALUE, LineLimit::present)
             .word(
                     "found",
-                    "Whether the target is crossed within the range tried.",
+                    "Whether the target is crossed within the range tried; missed-throughout: no value is enough; met-throughout:"
+                            + " every value is.",
                     Crossing.Found.class,
                     limit -> limit.crossing().found())
             .optionalNumber(
                     "value",
-                    "The limit: the hardest value at which the share seen meets the target; null when none does. With"
-                            + " met-throughout it is the end of the range. " + VALUE,
+                    "The limit: the hardest value at which the share seen meets the target; null when no value"
+                            + " is enough (missed-throughout). With met-throughout it is the end of the range. "
+                            + VALUE,
                     limit -> limit.crossing().value())
             .optionalNumber(
                     "low",
@@ -60,12 +62,13 @@ final class LimitsDocument {
                     limit -> limit.crossing().to())
             .word(
                     "found_in_hand_calculation",
-                    "Whether by closed form there is a limit within the range tried.",
+                    "Whether by closed form the target is crossed within the range tried, in the same words.",
                     Crossing.Found.class,
                     LineLimit::closedForm)
             .optionalNumber(
                     "limit_of_hand_calculation",
-                    "The limit by closed form with mean times; null where there is none within the range. " + VALUE,
+                    "The limit by closed form with mean times; null where no value within the range is enough, or"
+                            + " every one is. " + VALUE,
                     limit -> limit.neighbour()
                             .map(near -> OptionalDouble.of(near.value()))
                             .orElse(OptionalDouble.empty()))
@@ -97,7 +100,8 @@ final class LimitsDocument {
             .count("present", "How many there are now.", CountLimit::present)
             .optionalCount(
                     "smallest",
-                    "Smallest number at which the share seen meets the target; null when none that was tried does.",
+                    "Smallest number at which the share seen meets the target; null when no number that was"
+                            + " tried is enough.",
                     limit -> whole(limit.smallest()))
             .optionalCount(
                     "shown_to_meet",

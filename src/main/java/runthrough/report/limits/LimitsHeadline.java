@@ -57,10 +57,13 @@ final class LimitsHeadline {
                 .map(this::way)
                 .toList();
         if (ways.isEmpty()) {
-            return now + "No single number that was driven brings it to the target or loses it.";
+            return now
+                    + LimitWords.noneEnough(limits)
+                            .orElse("No single number that was driven brings it to the target or loses it.");
         }
         return now + (meets ? "It would still meet it " : "It would meet it ") + String.join(", or ", ways)
-                + ", all else as it is.";
+                + ", all else as it is."
+                + LimitWords.noneEnough(limits).map(none -> " " + none).orElse("");
     }
 
     private String way(LineLimit limit) {

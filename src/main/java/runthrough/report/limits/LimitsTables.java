@@ -33,6 +33,7 @@ final class LimitsTables {
                         + values.texts().share(limits.target()) + " is met, each number driven alone")
                 .intoFile(FILE)
                 .words("limit", DrivenNumber::name)
+                .pageWords("limited by", DrivenNumber::limitingFactor)
                 .cell("now", number -> Cell.of(number.present()))
                 .cell("value", DrivenNumber::limit)
                 .with(column("low", Column.Place.FILE), number -> Cell.of(number.low()))
@@ -40,7 +41,6 @@ final class LimitsTables {
                 .with(column("shown to meet", Column.Place.FILE), number -> Cell.of(number.shown()))
                 .with(column("closed form", Column.Place.PAGE), DrivenNumber::handCalculation)
                 .with(column("hand calculation", Column.Place.FILE), LimitsTables::crossed)
-                .pageWords("limited by", DrivenNumber::limitingFactor)
                 .fileWords("limiting factor", DrivenNumber::limitingFactor)
                 .of(limits.applicable() ? values.all() : List.of());
     }
