@@ -4,7 +4,9 @@ import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.plot.XYPlot;
 import runthrough.chart.Chart;
@@ -37,18 +39,22 @@ final class TornadoChart {
     private final boolean chance;
     private final Unit unit;
     private final String unitName;
+    private final DoubleFunction<String> text;
     private final Function<AtEnd, Optional<Change>> change;
 
+    /** {@code text} writes an amount (SI) in a sentence. */
     private TornadoChart(
             ChartContext context,
             boolean chance,
             Unit unit,
             String unitName,
+            DoubleFunction<String> text,
             Function<AtEnd, Optional<Change>> change) {
         this.context = context;
         this.chance = chance;
         this.unit = unit;
         this.unitName = unitName;
+        this.text = text;
         this.change = change;
     }
 
@@ -57,16 +63,16 @@ final class TornadoChart {
         List<Chart> charts = new ArrayList<>();
         boolean margin = swings.measure() == ChangeMeasure.MARGIN;
         if (!swings.byStrip().isEmpty()) {
-            Unit unit = margin
-                    ? context.units().length()
-                    : ChartUnits.clock(swings.byStrip().get(0).stripReach());
+            Unit unit = margin ? context.units().length() : ChartUnits.clock(farthest(swings.byStrip()));
             String what = margin ? swings.atTarget() ? "margin at the target" : "mean margin" : "lost time";
             String title = "Sensitivity of the " + (margin ? what : "time lost at each coil change");
-            charts.add(new TornadoChart(context, chance, unit, unit.symbol(), AtEnd::strip)
+            DoubleFunction<String> text = margin ? context.units()::length : context.units()::time;
+            charts.add(new TornadoChart(context, chance, unit, unit.symbol(), text, AtEnd::strip)
                     .chart("tornado-" + (margin ? "margin" : "lost"), title, what, swings.byStrip()));
         }
         if (!swings.byShare().isEmpty()) {
-            charts.add(new TornadoChart(context, chance, Unit.PERCENT, "percentage points", AtEnd::share)
+            DoubleFunction<String> text = share -> Numbers.text(Unit.PERCENT.fromSi(share), 3) + " percentage points";
+            charts.add(new TornadoChart(context, chance, Unit.PERCENT, "percentage points", text, AtEnd::share)
                     .chart(
                             "tornado-share",
                             "Sensitivity of the share run through",
@@ -82,7 +88,7 @@ final class TornadoChart {
                 context.style(),
                 shown.stream().map(effect -> label(effect.swing().path())).toList());
         boolean doubtful = false;
-        double limit = limit(shown);
+        double limit = unit.fromSi(limit(shown, this::reach));
         for (int row = 0; row < shown.size(); row++) {
             doubtful |= add(rows, row, Half.UPPER, shown.get(row).low(), limit);
             doubtful |= add(rows, row, Half.LOWER, shown.get(row).high(), limit);
@@ -118,12 +124,17 @@ final class TornadoChart {
         return legend;
     }
 
-    /** How far bars are drawn: to the end, unless a few would leave nothing to be seen of the others. */
-    private double limit(List<SwingEffect> shown) {
+    /** How far (s) bars of lost time are drawn. */
+    private static double farthest(List<SwingEffect> effects) {
+        return Math.min(effects.get(0).stripReach(), limit(effects, SwingEffect::stripReach));
+    }
+
+    /** How far bars are drawn (SI): to the end, unless a few would leave nothing to be seen of the others. */
+    private static double limit(List<SwingEffect> shown, ToDoubleFunction<SwingEffect> reach) {
         for (int row = Math.min(MOST_CUT, shown.size() - 1); row > 0; row--) {
-            double next = reach(shown.get(row));
-            if (reach(shown.get(row - 1)) > OUT_OF_SIZE * next) {
-                return CUT * unit.fromSi(next);
+            double next = reach.applyAsDouble(shown.get(row));
+            if (reach.applyAsDouble(shown.get(row - 1)) > OUT_OF_SIZE * next) {
+                return CUT * next;
             }
         }
         return Double.POSITIVE_INFINITY;
@@ -166,11 +177,11 @@ final class TornadoChart {
     private String reading(String what, List<SwingEffect> shown, int all) {
         SwingEffect first = shown.get(0);
         AtEnd most = reach(first.low()) >= reach(first.high()) ? first.low() : first.high();
-        double by = unit.fromSi(change.apply(most).orElseThrow().by().mean());
+        double by = change.apply(most).orElseThrow().by().mean();
         return "Each input is moved alone. Most is done by " + first.swing().path() + ": at "
                 + most.end().text() + " instead of " + first.swing().present() + " the " + what + " is "
-                + Numbers.text(Math.abs(by), 3) + " " + unitName + (by < 0 ? " less" : " more") + "."
-                + (limit(shown) < Double.POSITIVE_INFINITY
+                + text.apply(Math.abs(by)) + (by < 0 ? " less" : " more") + "."
+                + (limit(shown, this::reach) < Double.POSITIVE_INFINITY
                         ? " Bars with an arrow are cut; the number is where they end."
                         : "")
                 + notDrawn(all - shown.size());
