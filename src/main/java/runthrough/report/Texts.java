@@ -124,11 +124,6 @@ public record Texts(UnitSystem system, boolean random) {
         return Notation.PLAIN.number(value);
     }
 
-    /** A plain number to the digits that half the width of its interval leaves certain. */
-    public static String certain(double value, double half) {
-        return Notation.PLAIN.number(value, half);
-    }
-
     /** A whole number, its thousands apart. */
     public static String count(long number) {
         return Numbers.count(number);
