@@ -1,6 +1,6 @@
 package runthrough.study.margin;
 
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import runthrough.handcalc.ClosedForms;
 import runthrough.handcalc.SlowingForms;
 import runthrough.plant.Line;
@@ -19,13 +19,13 @@ import runthrough.simulation.records.ChangeRecord;
  */
 public final class StripMargin {
     private final Line line;
-    private final Optional<Slowing> slowing;
+    private final @Nullable Slowing slowing;
     private final ClosedForms forms;
 
     /** The margins of coil changes of {@code line}, which must have an accumulator. */
     public StripMargin(Line line) {
         this.line = line;
-        slowing = line.process().slowing();
+        slowing = line.process().slowing().orElse(null);
         // Nothing that depends on the kind of coil is asked of it.
         forms = ClosedForms.of(line, line.coils().get(0));
     }
@@ -47,13 +47,12 @@ public final class StripMargin {
 
     /** How far above the stop level (m) the process slows; 0 where it cannot. */
     private double beforeStop(ChangeRecord change) {
-        return slowing.map(slow -> slow.level() - change.stopLevel()).orElse(0.0);
+        return slowing == null ? 0 : slowing.level() - change.stopLevel();
     }
 
     /** For the target without a stop (m): the lowest level above the stop level while the process slows as it does. */
     public double metresWithoutStop(ChangeRecord change) {
-        return slowing.map(slow -> new SlowedCourse(line, slow, change).lowest())
-                .orElseGet(() -> toStop(change));
+        return slowing == null ? toStop(change) : new SlowedCourse(line, slowing, change).lowest();
     }
 
     /** What {@code metres} of margin of {@code change} are as joint cycle time at the rated speed (s). */
@@ -68,16 +67,18 @@ public final class StripMargin {
      */
     public double speed(ChangeRecord change) {
         ClosedForms here = forms.holding(change.levelAtStart());
-        double fastest = slowing.map(slow -> SlowingForms.of(here, slow).fastestAtRatedSpeed(change.jointCycleTime()))
-                .orElseGet(() -> here.fastestSpeed(change.jointCycleTime()));
+        double fastest = slowing == null
+                ? here.fastestSpeed(change.jointCycleTime())
+                : SlowingForms.of(here, slowing).fastestAtRatedSpeed(change.jointCycleTime());
         return Math.max(0, fastest) - change.ratedSpeed();
     }
 
     /** The same to go through it without a stop. */
     public double speedWithoutStop(ChangeRecord change) {
         ClosedForms here = forms.holding(change.levelAtStart());
-        double fastest = slowing.map(slow -> SlowingForms.of(here, slow).fastestWithoutStop(change.jointCycleTime()))
-                .orElseGet(() -> here.fastestSpeed(change.jointCycleTime()));
+        double fastest = slowing == null
+                ? here.fastestSpeed(change.jointCycleTime())
+                : SlowingForms.of(here, slowing).fastestWithoutStop(change.jointCycleTime());
         return Math.max(0, fastest) - change.ratedSpeed();
     }
 }
