@@ -91,6 +91,7 @@ export class Drawing {
     this.travel.show(course.jointsAt(s));
     this.process.speed.textContent = this.say.speed(s.processSpeed);
     this.process.state.textContent = processWord(s, course.stores);
+    this.process.state.classList.toggle("planned", s.processState === "joint-passage");
     const turn = s.processed * 3;
     for (const roll of this.process.rolls) roll.hub.setAttribute("d", cross(roll.cx, STRIP_Y - 15, 9, turn));
     const scale = this.say.pixelsPerMetre;
