@@ -195,7 +195,7 @@ class JointTravel {
     this.places = svg("g");
     this.shown = new Map();
     const legend = look.joins
-      ? svg("g", { transform: "translate(28 412)" }, svg("path", { class: "joint", d: JOINT }), svg("text", { x: 16, y: 5 }, "joint on its way to the process"))
+      ? svg("g", { class: "legend", transform: "translate(28 408)" }, svg("path", { class: "joint", d: JOINT }), svg("text", { x: 16, y: 5 }, "joint on its way to the process"))
       : null;
     this.group = svg("g", {}, this.way, ...(legend ? [legend] : []), this.places);
   }
