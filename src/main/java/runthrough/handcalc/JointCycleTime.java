@@ -8,27 +8,29 @@ import runthrough.plant.MeanWork;
 /**
  * How long the strip stands at the joiner, on average over coil changes; each part in seconds, {@code >= 0}.
  *
+ * <p>Rules CHANGE-11, CHANGE-14.
+ *
  * @param tail work on the tail
  * @param join work that needs both coils
- * @param redo work done again after rejects
- * @param waiting for the next coil to be prepared
+ * @param redo work on tail and joint done again after rejects
+ * @param waiting for preparation: of the next coil, and of what is prepared again after rejects
  */
 public record JointCycleTime(double tail, double join, double redo, double waiting) {
 
-    /** The mean work at {@code joints}, without any waiting. */
+    /** The mean work at {@code joints}, with no waiting but for what is prepared again after rejects. */
     public static JointCycleTime of(CoilChange change, Joints joints) {
         return new JointCycleTime(
                 MeanWork.total(change.tail(), joints),
                 MeanWork.total(change.join(), joints),
-                Stream.of(change.prepare(), change.tail(), change.join())
+                Stream.of(change.tail(), change.join())
                         .mapToDouble(work -> MeanWork.redone(work, change.reject(), joints))
                         .sum(),
-                0);
+                MeanWork.redone(change.prepare(), change.reject(), joints));
     }
 
-    /** The same with {@code seconds} of waiting. */
+    /** The same with {@code seconds} more of waiting. */
     public JointCycleTime withWaiting(double seconds) {
-        return new JointCycleTime(tail, join, redo, seconds);
+        return new JointCycleTime(tail, join, redo, waiting + seconds);
     }
 
     /** The work alone (s). */

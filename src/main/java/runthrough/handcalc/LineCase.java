@@ -12,8 +12,8 @@ import runthrough.quantity.Kind;
  * The numbers of the hand calculation for one kind of coil, as if every coil were of that kind.
  *
  * @param joints at which a coil of this kind may end
- * @param work of a joint, without waiting
- * @param idealCycle from one coil change to the next, without waiting (s)
+ * @param work of a joint, without waiting for the next coil
+ * @param idealCycle from one coil change to the next, without waiting for the next coil (s)
  * @param leaving time from when the tail leaves its uncoiler until it stops in the joiner (s)
  */
 record LineCase(
@@ -132,7 +132,7 @@ record LineCase(
                 output / strip.speed());
     }
 
-    /** The loads of the three limits. Waiting for preparation is attributed to preparation alone: the other two are taken without it. */
+    /** The loads of the three limits. Waiting for the next coil is attributed to preparation alone: the other two are taken without it. */
     Loads loads() {
         double joint = work.total();
         double notToStop = new Margin(Kind.LENGTH, forms.capacity(), forms.capacityNeeded(joint)).load();

@@ -6,7 +6,7 @@ import runthrough.plant.Line;
  * Preparing the next coil, held against the time there is for it: mean times, every coil change like the other.
  *
  * <p>From one tail stopping in the joiner to the next is a cycle K; the strip stands for the work W of a joint, of which
- * the tail work t comes first. The tail leaves its uncoiler a time p before it stops in the joiner, taken with the strip
+ * the tail work t comes first, and of which preparing again after rejects, which the joint always waits for, is a part here. The tail leaves its uncoiler a time p before it stops in the joiner, taken with the strip
  * running at the process's speed before it slows down.
  *
  * <ul>

@@ -43,17 +43,31 @@ final class WorkWorking {
         return sheet.step(new Term(symbol, name, MeanWork.total(elements, joints), Kind.TIME), sum);
     }
 
-    /** The mean time of what is done again after rejects. */
+    /** The mean time of the work on tail and joint that is done again after rejects. */
     Term redo(JointCycleTime work) {
+        List<WorkElement> standing =
+                Stream.concat(change.tail().stream(), change.join().stream()).toList();
+        return again("T_redo", "work done again after rejects, on average", work.redo(), standing);
+    }
+
+    /** The mean time of what is prepared again after rejects, for which the joint waits. */
+    Term preparedAgain(JointCycleTime work) {
+        return again(
+                "T_again",
+                "waiting for what is prepared again after rejects, on average",
+                work.waiting(),
+                change.prepare());
+    }
+
+    private Term again(String symbol, String name, double value, List<WorkElement> elements) {
         Sum sum = new Sum();
-        Stream.of(change.prepare(), change.tail(), change.join())
-                .flatMap(List::stream)
+        elements.stream()
                 .filter(WorkElement::redo)
                 .forEach(element -> add(
                         sum,
                         element,
                         joints.mean(joint -> MeanWork.repeats(element.occurrence(), change.reject(), joint))));
-        return sheet.step(new Term("T_redo", "work done again after rejects, on average", work.redo(), Kind.TIME), sum);
+        return sheet.step(new Term(symbol, name, value, Kind.TIME), sum);
     }
 
     private void add(Sum sum, WorkElement element, double times) {

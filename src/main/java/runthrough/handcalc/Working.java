@@ -77,7 +77,7 @@ final class Working {
         }
     }
 
-    /** The work W of a joint. */
+    /** The work W of a joint; with what is prepared again after rejects where there is that. */
     private Term jointWork() {
         JointCycleTime joint = lineCase.work();
         if (!line.practice().hasJoiner()) {
@@ -97,7 +97,14 @@ final class Working {
         if (joint.redo() > 0) {
             sum.plus("{}", workWorking.redo(joint));
         }
-        return sheet.step(time("W", "work while the strip stands", joint.total()), sum);
+        Term work = sheet.step(time("W", "work while the strip stands", joint.work()), sum);
+        return joint.waiting() > 0
+                ? sheet.step(
+                        time("W_a", "strip stands, the next coil prepared in time", joint.total()),
+                        "{} + {}",
+                        work,
+                        workWorking.preparedAgain(joint))
+                : work;
     }
 
     /** How long the strip stands, but for waiting. */

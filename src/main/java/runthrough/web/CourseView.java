@@ -23,10 +23,13 @@ import runthrough.simulation.records.WorkRecord;
  * @param ve entry speed, {@code ae} its acceleration from there on
  * @param vp process speed, {@code ap} its acceleration
  * @param r what is left of the running coil
+ * @param entered strip that has passed the joiner since time 0
+ * @param processed strip that has been processed since time 0
  * @param rated process speed in force
  * @param entry what the entry does
  * @param process what holds the process
  * @param changes coil changes
+ * @param joints made at them, on their way to the process
  * @param work elements of work
  * @param kindOf kind of each coil, from coil 1 on
  * @param usable usable length of each coil (m) at its start, from coil 1 on
@@ -42,10 +45,13 @@ record CourseView(
         double[] vp,
         double[] ap,
         double[] r,
+        double[] entered,
+        double[] processed,
         double[] rated,
         String[] entry,
         String[] process,
         List<ChangeView> changes,
+        List<JointView> joints,
         List<DoneView> work,
         int[] kindOf,
         double[] usable,
@@ -57,6 +63,7 @@ record CourseView(
 
     CourseView {
         changes = List.copyOf(changes);
+        joints = List.copyOf(joints);
         work = List.copyOf(work);
     }
 
@@ -80,7 +87,9 @@ record CourseView(
                 request.run().seed(),
                 request.run().target());
         Replication run = LineSimulator.of(request.line(), plan).run(0, Detail.TRACE);
-        List<Trace.Point> points = run.trace().orElseThrow().points();
+        Trace trace = run.trace().orElseThrow();
+        List<Trace.Point> points = trace.points();
+        PassedStrip strip = new PassedStrip(trace);
         return new CourseView(
                 column(points, Trace.Point::time),
                 column(points, Trace.Point::level),
@@ -89,12 +98,15 @@ record CourseView(
                 column(points, Trace.Point::processSpeed),
                 column(points, Trace.Point::processAcceleration),
                 column(points, Trace.Point::remaining),
+                strip.entered(),
+                strip.processed(),
                 column(points, Trace.Point::ratedSpeed),
                 points.stream().map(point -> word(point.entryState())).toArray(String[]::new),
-                points.stream().map(point -> word(point.processState())).toArray(String[]::new),
+                ProcessWords.of(request.line(), run.changes(), trace),
                 run.changes().stream()
                         .map(one -> new ChangeView(one.number(), one.start(), one.tailStopped(), one.released()))
                         .toList(),
+                JointView.of(request.line(), run.changes(), trace, strip),
                 run.work().stream().map(record -> done(record, request)).toList(),
                 kinds(run.changes()),
                 usable(points),

@@ -17,6 +17,22 @@ export function showAnswer(answer) {
   sureness(answer);
   showFigures(answer);
   showList("warnings", "warning-list", answer.warnings);
+  keepRoom();
+}
+
+const ROOMS = ["sentence", "further", "sure", "limiting-factor", "spare", "changes"];
+
+/** What an answer once took keeps its room, so that the page does not jump to and fro while a slider moves. */
+function keepRoom() {
+  const tall = ROOMS.map((id) => byId(id).offsetHeight);
+  ROOMS.forEach((id, i) => {
+    byId(id).style.minHeight = `${tall[i]}px`;
+  });
+}
+
+/** Room for another line, or another width of the page. */
+export function giveUpRoom() {
+  for (const id of ROOMS) byId(id).style.minHeight = "";
 }
 
 export function showList(section, list, said) {

@@ -168,7 +168,8 @@ export function marginChart(margin, words) {
   picture.append(svg("path", { d: `M ${left} ${h - bottom} H ${w - 6}`, stroke: colour("edge") }));
   if (margin.from <= 0 && margin.to >= 0) {
     picture.append(svg("path", { d: `M ${x(0)} 8 V ${h - bottom}`, stroke: colour("limit"), "stroke-width": 2, "stroke-dasharray": "6 3" }));
-    picture.append(text({ x: x(0) + 4, y: 14, fill: colour("limit") }, "must stop"));
+    const isLast = x(0) > w - 80;
+    picture.append(text({ x: x(0) + (isLast ? -4 : 4), y: 14, "text-anchor": isLast ? "end" : "start", fill: colour("limit") }, "must stop"));
   }
   for (const tick of ticks(margin.from * length.per, margin.to * length.per)) {
     picture.append(text({ x: x(tick / length.per), y: h - bottom + 16, "text-anchor": "middle" }, digits(tick)));
@@ -189,6 +190,9 @@ function ticks(from, to) {
   for (let k = Math.ceil(from / step); k * step <= to + 1e-9; k++) found.push(Number((k * step).toPrecision(10)));
   return found;
 }
+
+/** Fits the chart of capacities to the page when that becomes narrower or wider. */
+let curveResizes = null;
 
 /** Share run through against capacity. */
 export function curveChart(curve, words) {
@@ -222,6 +226,9 @@ export function curveChart(curve, words) {
       line(u.ctx, now, u.bbox.top, now, u.bbox.top + u.bbox.height, colour("focus"), []);
     }] },
   }, [x, curve.points.map((p) => 100 * p.share), low, high]);
+  curveResizes?.disconnect();
+  curveResizes = new ResizeObserver(() => chart.setSize({ width: Math.max(280, place.clientWidth), height: TALL }));
+  curveResizes.observe(place);
   byId("curve-note").textContent = `${curve.words} Dashed: the target, ${percent(curve.target)}. Upright: the capacity there is. Shaded: 95 % interval.`;
   return chart;
 }

@@ -6,6 +6,8 @@ const WIDE = 1200;
 const TALL = 430;
 const STRIP_Y = 300;
 const MARK_EVERY = 30;
+/** A joint: a diamond across the strip, so that it is known by its shape where there are no colours. */
+const JOINT = "M 0 -11 L 8 0 L 0 11 L -8 0 Z";
 
 export class Drawing {
   constructor(place) {
@@ -26,13 +28,15 @@ export class Drawing {
     this.joiner = this.buildJoiner();
     this.storage = look.form === "none" ? new Plain(look) : STORES[look.form](look, say);
     this.process = this.buildProcess();
+    this.travel = new JointTravel(look, this.joiner.x + 42, this.storage, this.process.left, this.process.right);
     this.entryStrip = svg("path", { class: "strip" });
     this.entryMarks = svg("path", { class: "marks" });
     this.exitStrip = svg("path", { class: "strip", d: `M ${this.storage.right} ${STRIP_Y} H ${WIDE}` });
     this.exitMarks = svg("path", { class: "marks", d: `M ${this.storage.right} ${STRIP_Y} H ${WIDE}` });
     this.root.append(
       this.entryStrip, this.exitStrip, this.storage.group, this.entryMarks, this.exitMarks,
-      ...this.uncoilers.map((one) => one.group), this.joiner.group, this.process.group);
+      ...this.uncoilers.map((one) => one.group), this.joiner.group, this.process.group,
+      this.travel.group);
     this.place.replaceChildren(this.root);
   }
 
@@ -74,7 +78,7 @@ export class Drawing {
     const name = svg("text", { x: x + 70, y: 360, "text-anchor": "middle", class: "big" }, "Process");
     const speed = svg("text", { x: x + 70, y: 382, "text-anchor": "middle" });
     const state = svg("text", { x: x + 70, y: 212, "text-anchor": "middle", class: "halttext" });
-    return { rolls, speed, state, group: svg("g", {}, box, ...rolls.map((roll) => roll.group), name, speed, state) };
+    return { rolls, speed, state, left: x - 15, right: x + 155, group: svg("g", {}, box, ...rolls.map((roll) => roll.group), name, speed, state) };
   }
 
   /** Shows the line at the instant `s` of `course`. */
@@ -84,8 +88,10 @@ export class Drawing {
     this.showUncoilers(course, s, running);
     this.showJoiner(course, s);
     this.storage.show(s);
+    this.travel.show(course.jointsAt(s));
     this.process.speed.textContent = this.say.speed(s.processSpeed);
     this.process.state.textContent = processWord(s, course.stores);
+    this.process.state.classList.toggle("planned", s.processState === "joint-passage");
     const turn = s.processed * 3;
     for (const roll of this.process.rolls) roll.hub.setAttribute("d", cross(roll.cx, STRIP_Y - 15, 9, turn));
     const scale = this.say.pixelsPerMetre;
@@ -146,11 +152,18 @@ export function runningCoil(course, s) {
 }
 
 function processWord(s, stores) {
-  if (s.processState === "downtime") return s.processSpeed > 0 ? "process downtime, stopping" : "process downtime, stopped";
-  if (s.processState === "starved" && !stores) return s.processSpeed > 0 ? "" : "STOPPED for the coil change";
-  if (s.processState === "starved") return s.processSpeed > 0 ? "starved, stopping" : "STARVED, stopped";
-  if (s.processState === "slowed") return "slowed to save strip";
-  return "";
+  const moves = s.processSpeed > 0;
+  switch (s.processState) {
+    case "downtime": return moves ? "process downtime, stopping" : "process downtime, stopped";
+    case "joint-break": return moves ? "JOINT BREAK, stopping" : "JOINT BREAK, stopped for the repair";
+    case "restart-delay": return "stopped, restart delay";
+    case "starved":
+      if (!stores) return moves ? "" : "STOPPED for the coil change";
+      return moves ? "starved, stopping" : "STARVED, stopped";
+    case "slowed": return "slowed to save strip";
+    case "joint-passage": return "slow for the joint";
+    default: return "";
+  }
 }
 
 function short(name) {
@@ -166,6 +179,62 @@ function cross(x, y, r, turn) {
 /** Outer diameter (m) of what is left of a coil with `length` metres. */
 function diameter(kind, length) {
   return Math.sqrt(kind.inner ** 2 + (4 * kind.thickness * length) / (Math.PI * kind.winding));
+}
+
+/**
+ * Joints on their way: from the joiner along the strip as it is drawn, through the accumulator to the process and through it.
+ * Lengths that the line does not have, such as from the joiner to the accumulator, belong to the stretch beside them.
+ */
+class JointTravel {
+  constructor(look, from, storage, entry, exit) {
+    this.storage = storage;
+    this.from = from;
+    this.entry = entry;
+    this.exit = exit;
+    this.way = svg("path", { class: "way" });
+    this.places = svg("g");
+    this.shown = new Map();
+    const legend = look.joins
+      ? svg("g", { class: "legend", transform: "translate(28 408)" }, svg("path", { class: "joint", d: JOINT }), svg("text", { x: 16, y: 5 }, "joint on its way to the process"))
+      : null;
+    this.group = svg("g", {}, this.way, ...(legend ? [legend] : []), this.places);
+  }
+
+  show(joints) {
+    for (const [number, mark] of this.shown) {
+      if (joints.some((joint) => joint.number === number)) continue;
+      mark.group.remove();
+      this.shown.delete(number);
+    }
+    for (const joint of joints) this.showOne(joint);
+  }
+
+  showOne(joint) {
+    const mark = this.shown.get(joint.number) ?? this.add(joint.number);
+    this.way.setAttribute("d", this.along(joint));
+    const { x, y } = this.way.getPointAtLength(joint.share * this.way.getTotalLength());
+    mark.group.setAttribute("transform", `translate(${x} ${y})`);
+    mark.group.classList.toggle("broken", joint.broken);
+    mark.label.textContent = joint.broken ? `joint ${joint.number} broken` : `joint ${joint.number}`;
+  }
+
+  /** The stretch on which a joint is, as drawn at this instant. */
+  along(joint) {
+    const { left, right } = this.storage;
+    if (joint.stretch === "process") return `M ${this.entry} ${STRIP_Y} H ${this.exit}`;
+    if (!this.storage.way) return `M ${this.from} ${STRIP_Y} H ${this.entry}`;
+    if (joint.stretch === "path") return `M ${right} ${STRIP_Y} H ${this.entry}`;
+    return `M ${this.from} ${STRIP_Y} H ${left} ${this.storage.way()}` + (joint.straight ? ` M ${right} ${STRIP_Y} H ${this.entry}` : "");
+  }
+
+  add(number) {
+    const label = svg("text", { y: -17, "text-anchor": "middle" });
+    const group = svg("g", { class: "on-its-way", "data-joint": number }, svg("path", { class: "joint", d: JOINT }), label);
+    this.places.append(group);
+    const mark = { group, label };
+    this.shown.set(number, mark);
+    return mark;
+  }
 }
 
 // ---- accumulators -------------------------------------------------------------------------------------------------
@@ -244,6 +313,10 @@ class Strands {
     const roll = svg("circle", { class: "roll", r: 10 });
     this.group.append(roll);
     return roll;
+  }
+
+  way() {
+    return this.strip.getAttribute("d");
   }
 
   show(s) {
@@ -326,6 +399,10 @@ class Loops {
     return this.left + 70 + (i * (this.right - this.left - 140)) / this.shown;
   }
 
+  way() {
+    return this.strip.getAttribute("d");
+  }
+
   show(s) {
     this.gauge.show(s);
     const u = shapeAt(this.look, s.level);
@@ -374,6 +451,10 @@ class Spiral {
     this.group = svg("g", {}, this.gauge.group, this.small, this.large, this.through, this.wraps, this.note);
   }
 
+  way() {
+    return `${this.in} ${this.wraps.getAttribute("d")} ${this.out}`;
+  }
+
   show(s) {
     this.gauge.show(s);
     const look = this.look;
@@ -396,7 +477,9 @@ class Spiral {
       d += `${k === 0 ? "M" : "L"} ${735 + radius(turn) * Math.cos(angle)} ${165 + radius(turn) * Math.sin(angle)} `;
     }
     const inside = 165 + radius(drawn);
-    this.through.setAttribute("d", `M ${this.left} ${STRIP_Y} H 650 Q 700 ${STRIP_Y} 735 ${165 + radius(0)} M 735 ${inside} Q 760 ${STRIP_Y} 830 ${STRIP_Y} H ${this.right}`);
+    this.in = `M ${this.left} ${STRIP_Y} H 650 Q 700 ${STRIP_Y} 735 ${165 + radius(0)}`;
+    this.out = `M 735 ${inside} Q 760 ${STRIP_Y} 830 ${STRIP_Y} H ${this.right}`;
+    this.through.setAttribute("d", `${this.in} ${this.out}`);
     this.wraps.setAttribute("d", d);
   }
 }
@@ -413,6 +496,11 @@ class Store {
       svg("rect", { class: "frame", x: 600, y: 74, width: 260, height: 188, rx: 4 }),
       svg("path", { class: "strip", d: `M ${this.left} ${STRIP_Y} H 640 V 262 M 820 262 V ${STRIP_Y} H ${this.right}` }),
       svg("text", { x: 730, y: 44, "text-anchor": "middle", class: "faint" }, "form not given, only its capacity"));
+  }
+
+  /** What is inside is not known: straight through what is held. */
+  way() {
+    return `M ${this.left} ${STRIP_Y} H 640 V 250 H 820 V ${STRIP_Y} H ${this.right}`;
   }
 
   show(s) {

@@ -1,6 +1,6 @@
 // Puts the page together: one scenario text, read by the program after every change, and everything shown from its answers.
 import { ask, Latest, shippedLines } from "./api.js";
-import { showAnswer, showList, showPinned } from "./answer.js";
+import { giveUpRoom, showAnswer, showList, showPinned } from "./answer.js";
 import { curveChart, LevelChart, marginChart } from "./charts.js";
 import { byId, el } from "./dom.js";
 import { Drawing } from "./drawing.js";
@@ -31,6 +31,7 @@ async function open(text, name) {
   state.pinned = null;
   player.setPlaying(false);
   player.course = null;
+  giveUpRoom();
   const line = await read(text);
   if (line) {
     state.opened = text;
@@ -75,6 +76,7 @@ function take(text, line, tried) {
   byId("faults").hidden = !faulty;
   showList("faults", "fault-list", line.problems.map((problem) => problem.whole));
   if (faulty) {
+    reveal();
     // A value that breaks the line is shown at its field; the last line that could be run stays on the page.
     inputs.faults(line.problems, tried);
     if (!tried.length) state.text = text;
@@ -111,7 +113,13 @@ function answer() {
   }).catch(complain);
 }
 
+/** The page appears with the first thing that it has to say. */
+function reveal() {
+  document.body.classList.remove("unread");
+}
+
 function show(given, refining) {
+  reveal();
   state.answer = given;
   state.drawnAt = ++drawn;
   given.refining = refining && given.chance;
@@ -148,6 +156,7 @@ function drawCurve() {
 
 function complain(e) {
   if (e.name === "AbortError") return;
+  reveal();
   byId("word").textContent = "No answer";
   byId("sentence").textContent = /fetch|network/i.test(e.message) ? "The program does not answer. Is it still running?" : e.message;
   console.error(e);
@@ -250,6 +259,7 @@ byId("theme").addEventListener("change", (event) => {
   if (!event.target.value) delete document.documentElement.dataset.theme;
   repaint();
 });
+addEventListener("resize", giveUpRoom);
 matchMedia("(prefers-color-scheme: dark)").addEventListener("change", repaint);
 
 function repaint() {

@@ -75,7 +75,21 @@ export class Player {
     byId("clock").textContent = clock(this.time);
     const said = this.tell(s);
     if (byId("telling").textContent !== said) byId("telling").textContent = said;
+    const joints = this.tellJoints(s);
+    if (byId("joints").textContent !== joints) byId("joints").textContent = joints;
     this.onTime(s);
+  }
+
+  /** Where the joints are that are on their way. */
+  tellJoints(s) {
+    if (!this.drawing.look.joins) return "The line is threaded anew: there is no joint.";
+    const on = this.course.jointsAt(s).map((joint) => {
+      if (joint.broken) return `Joint ${joint.number} is broken, in the process.`;
+      if (joint.ahead <= 0) return `Joint ${joint.number} is in the process, past it in ${this.words.length(joint.left)}.`;
+      const when = joint.arrivesAt === null ? "" : `, there in ${this.words.time(joint.arrivesAt - s.time)}`;
+      return `Joint ${joint.number}: ${this.words.length(joint.ahead)} of strip to the process${when}.`;
+    });
+    return on.join(" ") || "No joint is on its way.";
   }
 
   /** What happens now, in one sentence. */
@@ -83,7 +97,20 @@ export class Player {
     const coil = runningCoil(this.course, s);
     const change = s.change;
     const stored = this.course.stores;
-    if (s.processState === "starved" && stored) return "Starved stop: the accumulator is empty down to its stop level; the process stands and waits for strip.";
+    if (s.processState === "restart-delay") {
+      const again = this.course.movesAgain(s.time);
+      const left = again === null ? "" : ` for another ${this.words.time(again - s.time)}`;
+      return stored ? `The accumulator holds enough again: the process stands${left}, its restart delay.` : `The strip stands${left}, the restart delay of the process.`;
+    }
+    if (s.processState === "starved" && stored) {
+      if (s.processSpeed > 0) return "Starved stop: the accumulator is empty down to its stop level, and the process stops.";
+      return change && s.time < change.released
+        ? "Starved stop: the process stands until the joint is released and there is strip again."
+        : "Starved stop: the process stands and waits for strip.";
+    }
+    if (s.processState === "joint-break") {
+      return s.processSpeed > 0 ? "A joint has broken in the process, which stops." : "A joint has broken in the process, which stands for the repair; the entry goes on filling.";
+    }
     if (s.processState === "downtime") return "Process downtime: the process stops for a reason of its own; the entry goes on filling.";
     if (s.processState === "slowed") return "The accumulator is low: the process runs slower to save strip.";
     if (s.entryState === "running-out") return `The tail of coil ${coil} comes into the joiner: the entry slows down.`;
@@ -93,6 +120,7 @@ export class Player {
         ? `Strip stands at the joiner for another ${this.words.time(rest)}; the process lives on what is stored.`
         : `Strip stands for another ${this.words.time(rest)}, and the process with it.`;
     }
+    if (s.processState === "joint-passage") return "A joint passes the process, which runs slower for it.";
     if (s.entryState === "filling" && s.entrySpeed > s.processSpeed) return "The entry runs faster than the process: the accumulator fills again.";
     if (s.entryState === "settling") return "Nearly full: the entry comes down to the speed of the process.";
     return `Coil ${coil} runs, the entry as fast as the process.`;

@@ -2,17 +2,10 @@
 // parabola. Everything the drawing and the chart show comes from here.
 
 export class Course {
-  /** `given`: columns t, x, ve, ae, vp, ap, r, rated, entry, process; `changes`, `work`, `preparing`. */
+  /** `given`: columns t, x, ve, ae, vp, ap, r, entered, processed, rated, entry, process; `changes`, `joints`, `work`. */
   constructor(given) {
     Object.assign(this, given);
     this.end = this.t.length ? this.t[this.t.length - 1] : 0;
-    this.entered = new Float64Array(this.t.length);
-    this.processed = new Float64Array(this.t.length);
-    for (let i = 1; i < this.t.length; i++) {
-      const dt = this.t[i] - this.t[i - 1];
-      this.entered[i] = this.entered[i - 1] + dt * (this.ve[i - 1] + dt * this.ae[i - 1] / 2);
-      this.processed[i] = this.processed[i - 1] + dt * (this.vp[i - 1] + dt * this.ap[i - 1] / 2);
-    }
   }
 
   /** Index of the last point at or before `time`. */
@@ -55,6 +48,30 @@ export class Course {
       found = change;
     }
     return found;
+  }
+
+  /**
+   * The joints on their way at the instant `s`, first made first: where each is, as a share of the stretch on which it is
+   * (`stored`, `path` to the process, `process`), and how much strip is left until it reaches the process.
+   */
+  jointsAt(s) {
+    return this.joints.filter((joint) => joint.made <= s.time && s.processed < joint.past).map((joint) => {
+      const behind = s.entered - joint.entered;
+      const before = joint.leaves - s.processed;
+      const [stretch, share] = before > 0 ? ["stored", behind / Math.max(1e-9, behind + before)]
+        : s.processed < joint.arrives ? ["path", -before / (joint.arrives - joint.leaves)]
+          : ["process", (s.processed - joint.arrives) / (joint.past - joint.arrives)];
+      return {
+        number: joint.number, stretch, straight: joint.arrives === joint.leaves, share: Math.max(0, Math.min(1, share)), ahead: joint.arrives - s.processed, left: joint.past - s.processed,
+        arrivesAt: joint.arrivesAt, broken: s.processState === "joint-break" && joint.brokeAt !== null && joint.brokeAt <= s.time,
+      };
+    });
+  }
+
+  /** When the process moves again, from `time` on; null where the course ends first. */
+  movesAgain(time) {
+    for (let i = this.index(time); i < this.t.length; i++) if (this.vp[i] > 0 || this.ap[i] > 0) return Math.max(time, this.t[i]);
+    return null;
   }
 
   nextChange(time) {

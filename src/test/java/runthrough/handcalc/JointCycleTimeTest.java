@@ -82,7 +82,9 @@ class JointCycleTimeTest {
 
     @Test
     void rejectedJoint_costsWhatIsDoneAgain() {
-        // A fifth of passes rejected makes 0.25 extra passes; again are 30 s of prepare, 10 s of tail, 40 s of join.
+        // Rule CHANGE-11. A fifth of passes rejected makes 0.25 extra passes; again are 10 s of tail and 40 s of join,
+        // and
+        // 30 s of prepare, which the joint waits for.
         JointCycleTime joint = JointCycleTime.of(
                 change(
                         List.of(always(100, false), always(30, true)),
@@ -90,7 +92,9 @@ class JointCycleTimeTest {
                         List.of(always(40, true), always(25, false)),
                         new Reject.Chance(0.2)),
                 Joints.only(Joint.alike(1, 0.002)));
-        assertThat(joint.work()).isCloseTo(10 + 65 + 0.25 * (30 + 10 + 40), within(1e-12));
+        assertThat(joint.work()).isCloseTo(10 + 65 + 0.25 * (10 + 40), within(1e-12));
+        assertThat(joint.waiting()).isCloseTo(0.25 * 30, within(1e-12));
+        assertThat(joint.total()).isCloseTo(10 + 65 + 0.25 * (30 + 10 + 40), within(1e-12));
     }
 
     /** An element on every mth change, a reject on every nth: counted out over all changes of the common period. */

@@ -151,6 +151,34 @@ class PeopleTest {
     }
 
     @Test
+    void anElementNotToBePutDownIsLookedAtAgainWhenTheEntryBecomesMatched() {
+        // Rule CREW-9. Joint of 300 s: T2 = 1300 s with 400 m held, so coil 2, at 1 m/s, reaches the process 200 s
+        // later.
+        // At T2 coil 2 lasts (2000 - 600)/2 = 700 s, less than 750 s. The entry fills at 3 m/s: 200 m more until 1500
+        // s,
+        // the other 400 m at 2 m/s over the slower process, until 1700 s. Then coil 2 has 2000 - 1200 = 800 m, which
+        // last 800 s
+        // at 1 m/s. Nothing else happens until its tail stops.
+        Line line = new LineBuilder()
+                .coils(LineBuilder.coilAt(2000, 2), LineBuilder.coilAt(2000, 1))
+                .capacity(1000)
+                .entry(3, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
+                .process(2, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
+                .uncoilers(2, 0)
+                .join(1)
+                .build()
+                .with(work(1, List.of(element("load", 750).notToBePutDown()), element("weld", 300)));
+        RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(2), 0, 1, 1, 0.9);
+        Replication run = LineSimulator.unchecked(line, plan).run(0, Detail.ELEMENTS);
+
+        assertNear(change(run, 1).released(), 1300);
+        assertNear(prepared(run, 2).start(), 1700);
+        // Coil 2 lasts until 2500 s, 50 s longer than the loading: the joint waits for nobody.
+        assertNear(prepared(run, 2).end(), 2450);
+        assertThat(change(run, 2).waiting()).isZero();
+    }
+
+    @Test
     void anElementNotToBePutDownBeginsWhenTheJointWaitsForIt() {
         // Rules CREW-7, CREW-8. 950 s are more than the coil lasts at any time when it is looked at: it begins when the
         // joint of

@@ -84,6 +84,13 @@ final class BrowserSession implements AutoCloseable {
         return driver;
     }
 
+    /** What the page is seen on: so many pixels, and whether it is a phone. */
+    void screen(int width, int height, boolean phone) {
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", phone));
+    }
+
     void visit(String address) {
         driver.get(address);
     }
