@@ -11,10 +11,10 @@ import runthrough.simulation.records.Outcome;
 import runthrough.simulation.records.Trace.ProcessState;
 
 /**
- * Stops of the process's own. Coils of 600 m, 200 m of accumulator, process 1.5 m/s, entry 2.5 m/s with speeds that jump: the
+ * Process downtime. Coils of 600 m, 200 m of accumulator, process 1.5 m/s, entry 2.5 m/s with speeds that jump: the
  * tail stops after 400 s of running; with a joint of 160 s T2 = 560 s.
  */
-class OwnStopTest {
+class ProcessDowntimeTest {
 
     private static Distribution constant(double value) {
         return Distribution.constant(value);
