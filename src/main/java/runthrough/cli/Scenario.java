@@ -133,7 +133,9 @@ record Scenario(
         try {
             return run.get();
         } catch (StudyException e) {
-            String part = e.getCause() instanceof SimulationException cause ? cause.part().orElse("") : "";
+            String part = e.getCause() instanceof SimulationException cause
+                    ? cause.part().orElse("")
+                    : "";
             Place place = file.place(part);
             throw new BadInputException(place + (place.line() == 0 ? ": " : " ") + e.getMessage());
         }

@@ -103,16 +103,7 @@ public record Coil(
     /** The same with an inner diameter and a winding factor beside its length or mass. */
     public Coil withCore(Core other) {
         return new Coil(
-                name,
-                thickness,
-                width,
-                density,
-                size,
-                headCrop,
-                tailCrop,
-                processSpeed,
-                product,
-                Optional.of(other));
+                name, thickness, width, density, size, headCrop, tailCrop, processSpeed, product, Optional.of(other));
     }
 
     private Coil with(CoilSize otherSize, OptionalDouble speed) {

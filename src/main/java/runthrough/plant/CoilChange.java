@@ -110,9 +110,8 @@ public record CoilChange(
      * largest of preparation. With rejects what is prepared again is work on the joint, too. Nobody has anything for more to do.
      */
     public int usefulCrew() {
-        Stream<WorkElement> again = reject.meanExtraPasses() > 0
-                ? prepare.stream().filter(WorkElement::redo)
-                : Stream.empty();
+        Stream<WorkElement> again =
+                reject.meanExtraPasses() > 0 ? prepare.stream().filter(WorkElement::redo) : Stream.empty();
         int joint = mostPeople(Stream.of(tail.stream(), join.stream(), again).flatMap(Function.identity()));
         return Math.max(1, joint) + mostPeople(prepare.stream());
     }

@@ -30,7 +30,8 @@ class InnerDiameterTest {
 
     @Test
     void looselyWoundCoil_isLarger() {
-        // Rule COIL-9. 1.527887 m2 of strip in a section filled to 0.9: 1.697652 m2; with 0.258064 m2: sqrt(1.955716) = 1.398469 m.
+        // Rule COIL-9. 1.527887 m2 of strip in a section filled to 0.9: 1.697652 m2; with 0.258064 m2: sqrt(1.955716) =
+        // 1.398469 m.
         Coil coil = coil(new CoilSize.ByLength(Distribution.constant(600))).withCore(new Coil.Core(0.508, 0.9));
         assertThat(coil.outerDiameter().orElseThrow()).isCloseTo(1.398469, within(1e-6));
         assertThat(coil.meanLength()).isEqualTo(600);

@@ -75,7 +75,8 @@ class InnerDiameterTest {
         Coil byLength = written.line(coil("length: 900 m, inner-diameter: 508 mm, winding-factor: 0.9"))
                 .coils()
                 .get(0);
-        // 4 * 0.002 m * 900 m/(0.9 pi) = 8/pi m2 = 2.546479 m2; with 0.508^2 m2 = 0.258064 m2: sqrt(2.804543) = 1.674677 m.
+        // 4 * 0.002 m * 900 m/(0.9 pi) = 8/pi m2 = 2.546479 m2; with 0.508^2 m2 = 0.258064 m2: sqrt(2.804543) =
+        // 1.674677 m.
         assertThat(byLength.outerDiameter().orElseThrow()).isCloseTo(1.674677, within(1e-6));
         Coil byMass = written.line(coil("winding-factor: 0.9, mass: 3 t, inner-diameter: 508 mm"))
                 .coils()
@@ -86,15 +87,17 @@ class InnerDiameterTest {
     @Test
     void aWindingFactorAloneBesideALengthIsRefused() {
         assertThat(written.refusal(Written.with(coil("length: 900 m, winding-factor: 0.9"))))
-                .containsExactly("line.yaml:2:76 coil.winding-factor = 0.9; only goes with inner-diameter. Leave it out,"
-                        + " or give inner-diameter.");
+                .containsExactly(
+                        "line.yaml:2:76 coil.winding-factor = 0.9; only goes with inner-diameter. Leave it out,"
+                                + " or give inner-diameter.");
     }
 
     @Test
     void aWindingFactorOfTheDefaultsIsForCoilsWithAnInnerDiameter() {
-        List<Coil> coils = severalCoils("{defaults: {" + STRIP + ", winding-factor: 0.9}, mix: [{weight: 1, length: 900 m},"
-                + " {weight: 1, length: 900 m, inner-diameter: 508 mm},"
-                + " {weight: 1, outer-diameter: 1.2 m, inner-diameter: 508 mm}]}");
+        List<Coil> coils =
+                severalCoils("{defaults: {" + STRIP + ", winding-factor: 0.9}, mix: [{weight: 1, length: 900 m},"
+                        + " {weight: 1, length: 900 m, inner-diameter: 508 mm},"
+                        + " {weight: 1, outer-diameter: 1.2 m, inner-diameter: 508 mm}]}");
         assertThat(coils).extracting(Coil::windingFactor).containsExactly(1.0, 0.9, 0.9);
     }
 

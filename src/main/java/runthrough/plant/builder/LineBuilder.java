@@ -49,6 +49,7 @@ public final class LineBuilder {
     private boolean hasProcess;
     /** 0 where none is given. */
     private int crewGiven;
+
     private boolean hasShifts;
     /** By one call each or as a whole, those that were refused with them. */
     private int shiftsGiven;

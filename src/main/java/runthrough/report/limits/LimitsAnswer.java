@@ -84,9 +84,10 @@ public final class LimitsAnswer {
                     "Coils of this line differ in speed or length: all were changed by the same factor. The speed given is"
                             + " the fastest, the length the mean.");
         }
-        limits.limits().forEach(limit -> limit.notFeasible()
-                .ifPresent(message -> advice.add("Beyond the " + LimitWords.name(limit.what()) + ", "
-                        + values.value(limit).text() + ", the line is not feasible: " + message.text())));
+        limits.limits()
+                .forEach(limit -> limit.notFeasible()
+                        .ifPresent(message -> advice.add("Beyond the " + LimitWords.name(limit.what()) + ", "
+                                + values.value(limit).text() + ", the line is not feasible: " + message.text())));
         limits.request().line().change().shifts().ifPresent(shifts -> advice.add(crewOf(shifts)));
         double fall = limits.limits().stream()
                 .mapToDouble(limit -> limit.crossing().fall())
@@ -106,7 +107,8 @@ public final class LimitsAnswer {
         String crews = shifts.list().stream()
                 .map(shift -> Integer.toString(shift.crew()))
                 .collect(Collectors.joining(", "));
-        return "The shifts have " + crews + " people. Smallest crew is that of the largest shift: every other shift was tried with"
+        return "The shifts have " + crews
+                + " people. Smallest crew is that of the largest shift: every other shift was tried with"
                 + " as many more or fewer people as that one, at least one, and as many are away in a break as before.";
     }
 

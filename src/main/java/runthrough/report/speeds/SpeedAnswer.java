@@ -101,7 +101,9 @@ public final class SpeedAnswer {
         String where = isEnd
                 ? "Faster than " + texts.speed(curve.to()) + " the line cannot be run"
                 : "The line cannot be run at " + all.size() + " of the speeds tried, " + texts.speed(first.speed())
-                        + (all.size() > 1 ? " to " + texts.speed(all.get(all.size() - 1).speed()) : "");
+                        + (all.size() > 1
+                                ? " to " + texts.speed(all.get(all.size() - 1).speed())
+                                : "");
         return Optional.of(where + "; at " + texts.speed(first.speed()) + ": " + first.why());
     }
 
@@ -115,7 +117,9 @@ public final class SpeedAnswer {
                                 .map(ends -> " (95 % interval " + ends + ")")
                                 .orElse("")
                         + ", and lost beyond.";
-            case MET_THROUGHOUT -> target + "met at every speed tried" + (curve.notPossible().isEmpty() ? "." : " at which the line can be run.");
+            case MET_THROUGHOUT ->
+                target + "met at every speed tried"
+                        + (curve.notPossible().isEmpty() ? "." : " at which the line can be run.");
             case MISSED_THROUGHOUT ->
                 target + "missed at every speed tried, even at " + texts.speed(curve.from()) + ".";
         };

@@ -68,10 +68,7 @@ final class SpeedDocument {
                     "Whether coils have speeds of their own, which were all changed by the same factor.",
                     SpeedCurve::scaledAlike)
             .number("from_m_per_s", "Slowest speed of the range.", SpeedCurve::from)
-            .number(
-                    "to_m_per_s",
-                    "Fastest speed of the range, as far as the line is feasible.",
-                    SpeedCurve::to)
+            .number("to_m_per_s", "Fastest speed of the range, as far as the line is feasible.", SpeedCurve::to)
             .in("peak", "Where most comes out.", PEAK, SpeedCurve::peak)
             .in("present", "The line as it is.", POINT, SpeedCurve::present)
             .optional(

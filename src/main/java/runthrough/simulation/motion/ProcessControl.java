@@ -1,15 +1,15 @@
 package runthrough.simulation.motion;
 
 import runthrough.plant.Line;
-import runthrough.quantity.Numbers;
-import runthrough.simulation.records.SimulationException;
 import runthrough.plant.ProcessSection.Slowing;
+import runthrough.quantity.Numbers;
 import runthrough.simulation.account.RunStatistics;
 import runthrough.simulation.calendar.EventCalendar;
 import runthrough.simulation.calendar.EventOrder;
 import runthrough.simulation.random.RandomNumbers;
 import runthrough.simulation.random.Sampler;
 import runthrough.simulation.random.SourceNames;
+import runthrough.simulation.records.SimulationException;
 
 /**
  * The process section: what holds it, what it is heading for, and when that changes by its own doing. The levels at which it
@@ -82,7 +82,8 @@ final class ProcessControl {
 
     private String tooManyStops() {
         boolean isDefault = Double.isNaN(line.process().restartLevel());
-        return "more than " + MOST_STARVED_STOPS + " starved stops in coil change " + statistics.latestChange() + ", at "
+        return "more than " + MOST_STARVED_STOPS + " starved stops in coil change " + statistics.latestChange()
+                + ", at "
                 + Numbers.text(calendar.now(), DIGITS) + " s: the process restarts at a level of "
                 + Numbers.text(line.restartLevel(state.rated), DIGITS) + " m"
                 + (isDefault ? " (the default, as none is given)" : "") + " and must stop at "

@@ -65,7 +65,8 @@ public record SpeedCurve(
      * @param lossAtFastest output at the peak less that at the fastest of these, paired under the same random numbers (m/s), {@code >= 0} on
      *     average: how much is lost by speeding up
      */
-    public record Peak(SpeedPoint at, Where where, double asGoodFrom, double asGoodTo, double fastest, Estimate lossAtFastest) {}
+    public record Peak(
+            SpeedPoint at, Where where, double asGoodFrom, double asGoodTo, double fastest, Estimate lossAtFastest) {}
 
     /** Where in the range the output peaks. */
     public enum Where {

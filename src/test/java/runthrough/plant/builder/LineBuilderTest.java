@@ -84,8 +84,9 @@ class LineBuilderTest {
                 line().crew(1).shifts(shifts),
                 line().crew(1).shift("early", 28_800, 2))) {
             assertThat(refusals(both))
-                    .containsExactly("coil-change.crew = 1; must not stand beside coil-change.shifts. Leave out the crew, or"
-                            + " the shifts.");
+                    .containsExactly(
+                            "coil-change.crew = 1; must not stand beside coil-change.shifts. Leave out the crew, or"
+                                    + " the shifts.");
         }
         // All work at once takes the place of what was said of it.
         CoilChange alone = line().crew(1).build().line().change();

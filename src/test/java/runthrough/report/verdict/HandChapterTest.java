@@ -28,8 +28,10 @@ class HandChapterTest {
 
     @Test
     void withOneUncoiler_theTimeUntilTheJointWaitsIsToldBesideThatUntilTheProcessStops() {
-        // Rules FORM-9, FORM-12. Crew of 2, no strip path: until the joint waits there are p + t = 0 + 8 s of tail work for 120 s of
-        // preparing, 112 s short. Longest joint: (72 - 2)/0.75 - 0.75/0.8 - 0.75/0.6 - 0.75/0.5 = 89.646 s; beside the 73 s of
+        // Rules FORM-9, FORM-12. Crew of 2, no strip path: until the joint waits there are p + t = 0 + 8 s of tail work
+        // for 120 s of
+        // preparing, 112 s short. Longest joint: (72 - 2)/0.75 - 0.75/0.8 - 0.75/0.6 - 0.75/0.5 = 89.646 s; beside the
+        // 73 s of
         // work the joint may wait 16.646 s, so that the process stops after 24.646 s, 95.354 s short.
         Line line = Invented.line(Distribution.constant(25));
         assertThat(rows(limits(line.with(line.entry().withUncoilers(1)))))
@@ -46,8 +48,9 @@ class HandChapterTest {
     @Test
     void withTwoUncoilers_bothAreTheSameTime() {
         // Rule FORM-9: K, or K - W, whichever it is; in the long run no accumulator bears more.
-        assertThat(rows(limits(Invented.line(Distribution.constant(25))))).singleElement().satisfies(row -> assertThat(row)
-                .startsWith("time to prepare a coil |"));
+        assertThat(rows(limits(Invented.line(Distribution.constant(25)))))
+                .singleElement()
+                .satisfies(row -> assertThat(row).startsWith("time to prepare a coil |"));
     }
 
     @Test

@@ -144,7 +144,8 @@ class LimitsStudyTest {
 
     @Test
     void anElementForTwoBesideAnElementForOneTakesAThirdPerson() {
-        // Coil 2000 m, entry 2.5 m/s, process 1.5 m/s, 150 m: 100 s at 1.5 m/s. One uncoiler: loading, 50 s for two, begins with the
+        // Coil 2000 m, entry 2.5 m/s, process 1.5 m/s, 150 m: 100 s at 1.5 m/s. One uncoiler: loading, 50 s for two,
+        // begins with the
         // tail work, 50 s for one; then 20 s to join. Two people: 50 + 50 + 20 = 120 s > 100 s. Three: 50 + 20 = 70 s.
         WorkElement load = new WorkElement(
                 "load",
@@ -173,8 +174,10 @@ class LimitsStudyTest {
 
     @Test
     void byShifts_theLargestShiftIsCounted_andTheOthersFollowIt() {
-        // One uncoiler: preparing, 200 s from T1 on, then joining, 60 s, take 260 s however many are there; 200 m last 133 s at 1.5
-        // m/s: no crew does. Two can be at work at once. Shifts of 3 and 1: two in the smaller one are four in the larger.
+        // One uncoiler: preparing, 200 s from T1 on, then joining, 60 s, take 260 s however many are there; 200 m last
+        // 133 s at 1.5
+        // m/s: no crew does. Two can be at work at once. Shifts of 3 and 1: two in the smaller one are four in the
+        // larger.
         Line line = new LineBuilder().uncoilers(1, 0).prepare(200).join(60).build();
         Shifts shifts = new Shifts(List.of(
                 new Shifts.Shift("day", 28_800, 3, List.of()), new Shifts.Shift("night", 28_800, 1, List.of())));
@@ -189,7 +192,8 @@ class LimitsStudyTest {
 
     @Test
     void theFastestSpeedIsNoneThatTheCarriageCannotFollow() {
-        // Rule CHECK-18. Four strands at 0.4 m/s when emptying: 1.6 m/s. Without that 200 m in 100 s of joint allow 2 m/s.
+        // Rule CHECK-18. Four strands at 0.4 m/s when emptying: 1.6 m/s. Without that 200 m in 100 s of joint allow 2
+        // m/s.
         Line line = new LineBuilder().coils(LineBuilder.coil(5000)).join(100).build();
         Line slowCarriage = line.with(new Accumulator(
                 new StorageForm.Strands(4, 50, Double.POSITIVE_INFINITY, 0.4, false),

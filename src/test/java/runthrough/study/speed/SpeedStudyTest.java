@@ -184,7 +184,8 @@ class SpeedStudyTest {
 
     @Test
     void beyondWhatTheCarriageCanGive_noSpeedIsRecommended() {
-        // Rule CHECK-18. Four strands at 0.4 m/s when emptying give 1.6 m/s; without that the peak is at 100/60 = 1.667 m/s.
+        // Rule CHECK-18. Four strands at 0.4 m/s when emptying give 1.6 m/s; without that the peak is at 100/60 = 1.667
+        // m/s.
         Accumulator accumulator = TUNED.accumulator();
         Line slowCarriage = TUNED.with(new Accumulator(
                 new StorageForm.Strands(4, 25, Double.POSITIVE_INFINITY, 0.4, false),
@@ -196,21 +197,26 @@ class SpeedStudyTest {
 
         assertThat(curve.to()).isCloseTo(1.6, within(1e-9)).isLessThanOrEqualTo(1.6);
         assertThat(curve.peak().where()).isEqualTo(Where.AT_FASTEST);
-        assertThat(curve.peak().at().speed()).isEqualTo(curve.to()).isEqualTo(curve.peak().fastest());
+        assertThat(curve.peak().at().speed())
+                .isEqualTo(curve.to())
+                .isEqualTo(curve.peak().fastest());
         assertThat(curve.points()).extracting(SpeedPoint::speed).allMatch(speed -> speed <= 1.6);
         assertThat(curve.targetLost().orElseThrow().value().orElseThrow()).isEqualTo(curve.to());
         assertThat(curve.notPossible()).singleElement().satisfies(one -> {
             assertThat(one.speed()).isEqualTo(1.9);
             assertThat(one.why())
-                    .startsWith("accumulator.emptying-speed = 96 m/min of strip from all strands; should be at least the"
-                            + " process speed, 114 m/min. ");
+                    .startsWith(
+                            "accumulator.emptying-speed = 96 m/min of strip from all strands; should be at least the"
+                                    + " process speed, 114 m/min. ");
         });
     }
 
     @Test
     void aSpeedAtWhichTheRunCannotGoOn_isMarkedAndTheStudyGoesOn() {
-        // Rule PROC-11. At 1 m/s the default restart level, 3 m above the stop level, is used up while the entry speeds up at 0.05
-        // m/s2, again and again; at 0.3 m/s a joint of 60 s takes 18 m + 0.3^2/(2 x 0.05) = 18.9 m of 30 m and nothing stops.
+        // Rule PROC-11. At 1 m/s the default restart level, 3 m above the stop level, is used up while the entry speeds
+        // up at 0.05
+        // m/s2, again and again; at 0.3 m/s a joint of 60 s takes 18 m + 0.3^2/(2 x 0.05) = 18.9 m of 30 m and nothing
+        // stops.
         Line line = new LineBuilder()
                 .coils(LineBuilder.coil(5000))
                 .capacity(30)
@@ -225,9 +231,10 @@ class SpeedStudyTest {
         assertThat(curve.present().answer()).isEqualTo(TargetStatus.MEETS);
         assertThat(curve.points()).isNotEmpty();
         assertThat(curve.notPossible()).isNotEmpty();
-        assertThat(curve.notPossible().get(curve.notPossible().size() - 1).speed()).isEqualTo(1);
-        assertThat(curve.notPossible()).allSatisfy(one -> assertThat(one.why())
-                .contains("more than 1000 starved stops in coil change"));
+        assertThat(curve.notPossible().get(curve.notPossible().size() - 1).speed())
+                .isEqualTo(1);
+        assertThat(curve.notPossible())
+                .allSatisfy(one -> assertThat(one.why()).contains("more than 1000 starved stops in coil change"));
         assertThat(curve.peak().at().speed())
                 .isLessThanOrEqualTo(curve.peak().fastest())
                 .isLessThan(1);
