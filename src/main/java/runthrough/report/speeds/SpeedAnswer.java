@@ -99,7 +99,7 @@ public final class SpeedAnswer {
         NotPossible first = all.get(0);
         boolean isEnd = first.speed() > curve.to();
         String where = isEnd
-                ? "Faster than " + texts.speed(curve.to()) + " the line cannot be run"
+                ? "Faster than " + texts.speed(curve.to()) + " the line is not feasible"
                 : "The line cannot be run at " + all.size() + " of the speeds tried, " + texts.speed(first.speed())
                         + (all.size() > 1
                                 ? " to " + texts.speed(all.get(all.size() - 1).speed())

@@ -24,7 +24,7 @@ record SpeedHeadline(SpeedCurve curve, Texts texts) {
                 headline(
                         "FASTER GIVES MORE",
                         "Output rises up to " + texts.speed(fastest()) + ", the fastest speed "
-                                + (isBounded() ? "at which the line can be run" : "tried") + ", where it is " + most()
+                                + (isBounded() ? "that is possible" : "tried") + ", where it is " + most()
                                 + ".");
             case AT_SLOWEST ->
                 headline(
