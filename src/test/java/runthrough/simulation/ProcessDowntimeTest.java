@@ -98,7 +98,7 @@ class ProcessDowntimeTest {
     }
 
     @Test
-    void s06_starvedStopOutlastsTheOwnStopTakenDuringItsRamp() {
+    void s06_starvedStopOutlastsTheDowntimeTakenDuringItsRamp() {
         // Rule DOWN-4.
         // As 05 with 10 s of standing: it ends at rest + 10, before T2; starved until 24.5/2.5 = 9.8 s after T2.
         Replication run =
@@ -141,7 +141,7 @@ class ProcessDowntimeTest {
     }
 
     @Test
-    void s09_restartDelayAndOwnStopRunConcurrently_delayLonger() {
+    void s09_restartDelayAndDowntimeRunConcurrently_delayLonger() {
         // Rule DOWN-4.
         // As 05: delay of 90 s from 569.8 s, own stop until rest + 100 = 636.33 s.
         Replication run = line(400 + 195.5 / 1.5 + 2, 100)
@@ -153,7 +153,7 @@ class ProcessDowntimeTest {
     }
 
     @Test
-    void s10_restartDelayAndOwnStopRunConcurrently_ownStopLonger() {
+    void s10_restartDelayAndDowntimeRunConcurrently_downtimeLonger() {
         // Rule DOWN-4.
         Replication run = line(400 + 195.5 / 1.5 + 2, 100)
                 .process(1.5, 0.5, 0.25)
