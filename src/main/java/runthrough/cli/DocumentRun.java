@@ -33,6 +33,10 @@ record DocumentRun(Scenario asked, Alternatives alternatives) {
 
     /** Runs it; {@code date} as the user wants it printed, the scenario's by default. */
     Made run(StudyOptions options, StudyListener listener, @Nullable String date) {
+        return asked.running(() -> made(options, listener, date));
+    }
+
+    private Made made(StudyOptions options, StudyListener listener, @Nullable String date) {
         RunThroughResult result = RunThroughResult.of(
                 new RunThroughStudy(asked.request()).run(options, listener), asked.warnings(), asked.provenance(date));
         Document document = DocumentMaker.of(

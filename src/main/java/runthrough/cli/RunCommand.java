@@ -160,10 +160,10 @@ final class RunCommand implements Callable<Integer> {
         RunThroughStudy study = new RunThroughStudy(asked.request());
         try (Progress progress = new Progress(environment, listener)) {
             StudyOptions chosen = threads == null ? options : options.withThreads(Math.toIntExact(threads));
-            return precision.isPresent()
+            return asked.running(() -> precision.isPresent()
                     ? RunThroughResult.of(
                             study.runUntil(precision.get(), chosen, progress), asked.warnings(), asked.provenance(date))
-                    : RunThroughResult.of(study.run(chosen, progress), asked.warnings(), asked.provenance(date));
+                    : RunThroughResult.of(study.run(chosen, progress), asked.warnings(), asked.provenance(date)));
         }
     }
 

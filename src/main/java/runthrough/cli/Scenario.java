@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import runthrough.cli.terminal.BadInputException;
@@ -22,8 +23,11 @@ import runthrough.scenario.Input;
 import runthrough.scenario.ScenarioFile;
 import runthrough.scenario.ScenarioReading;
 import runthrough.scenario.Setting;
+import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Problems;
+import runthrough.simulation.records.SimulationException;
+import runthrough.study.StudyException;
 
 /**
  * A scenario that can be run, and what to warn of.
@@ -118,6 +122,23 @@ record Scenario(
         }
         texts(refused.warnings()).map(Scenario::asWarning).forEach(lines::add);
         return lines;
+    }
+
+    /**
+     * What {@code run} gives. A run that cannot go on is told with the place in the file that is to be mended, or the file.
+     *
+     * @throws BadInputException when it cannot go on
+     */
+    <T> T running(Supplier<T> run) {
+        try {
+            return run.get();
+        } catch (StudyException e) {
+            String part = e.getCause() instanceof SimulationException cause
+                    ? cause.part().orElse("")
+                    : "";
+            Place place = file.place(part);
+            throw new BadInputException(place + (place.line() == 0 ? ": " : " ") + e.getMessage());
+        }
     }
 
     /** Where a result comes from; {@code date} as the user wants it printed, the scenario's by default. */

@@ -126,7 +126,7 @@ abstract class StudyCommand implements Callable<Integer> {
     private Answer run(Study study, Scenario asked) {
         int atOnce = threads == null ? Runtime.getRuntime().availableProcessors() : Math.toIntExact(threads);
         try (Progress progress = new Progress(environment, StudyListener.NONE)) {
-            return study.run(atOnce, progress, asked.warnings(), asked.provenance(date));
+            return asked.running(() -> study.run(atOnce, progress, asked.warnings(), asked.provenance(date)));
         }
     }
 

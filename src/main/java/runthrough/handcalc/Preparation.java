@@ -20,7 +20,9 @@ import runthrough.plant.Line;
  *       preparing is put down and then taken up again: {@code K - W}.
  * </ul>
  *
- * What preparing takes beyond that, the joint waits for. Waiting lengthens the joint cycle time; with two uncoilers or more it may
+ * Where people come by shifts the largest crew of any shift is taken, and breaks are left out.
+ *
+ * <p>What preparing takes beyond that, the joint waits for. Waiting lengthens the joint cycle time; with two uncoilers or more it may
  * also grow from change to change, when the people have more work in a cycle than time.
  *
  * <p>Rule FORM-9.

@@ -1,5 +1,6 @@
 package runthrough.plant;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -16,8 +17,8 @@ import java.util.OptionalDouble;
  * @param tailCrop scrap cut from the tail at a joint (m), {@code >= 0}
  * @param processSpeed the rated process speed this coil asks for (m/s), {@code > 0}; empty for the line's own
  * @param product what is made of it, as the user calls it, for reports; empty where that is not said
- * @param innerDiameter (m), {@code > 0}, where the size is a length or a mass and it is given beside; it says how large the
- *     coil is, and nothing of how long
+ * @param core where the size is a length or a mass, what it is wound on and how densely, if that is given beside; it says how
+ *     large the coil is, and nothing of how long
  */
 public record Coil(
         String name,
@@ -29,7 +30,7 @@ public record Coil(
         double tailCrop,
         OptionalDouble processSpeed,
         String product,
-        OptionalDouble innerDiameter) {
+        Optional<Core> core) {
 
     public Coil {
         Ranges.finitePositive("thickness", thickness);
@@ -38,9 +39,21 @@ public record Coil(
         Ranges.notNegative("head crop", headCrop);
         Ranges.notNegative("tail crop", tailCrop);
         processSpeed.ifPresent(speed -> Ranges.finitePositive("process speed", speed));
-        innerDiameter.ifPresent(diameter -> Ranges.finitePositive("inner diameter", diameter));
-        if (innerDiameter.isPresent() && size instanceof CoilSize.ByDiameters) {
+        if (core.isPresent() && size instanceof CoilSize.ByDiameters) {
             throw new IllegalArgumentException("inner diameter given twice, by the size and beside it; give it once");
+        }
+    }
+
+    /**
+     * What a coil given by its length or mass is wound on, and how densely.
+     *
+     * @param diameter inner diameter of the coil (m), {@code > 0}
+     * @param windingFactor share of the wound section that is strip, in (0, 1]
+     */
+    public record Core(double diameter, double windingFactor) {
+        public Core {
+            Ranges.finitePositive("inner diameter", diameter);
+            Ranges.windingFactor(windingFactor);
         }
     }
 
@@ -55,7 +68,7 @@ public record Coil(
             double tailCrop,
             OptionalDouble processSpeed,
             String product) {
-        this(name, thickness, width, density, size, headCrop, tailCrop, processSpeed, product, OptionalDouble.empty());
+        this(name, thickness, width, density, size, headCrop, tailCrop, processSpeed, product, Optional.empty());
     }
 
     /** A coil of which it is not said what is made of it. */
@@ -82,33 +95,36 @@ public record Coil(
                 size, processSpeed.isPresent() ? OptionalDouble.of(processSpeed.getAsDouble() * factor) : processSpeed);
     }
 
-    /** The same with an inner diameter (m) beside its length or mass. */
+    /** The same with an inner diameter (m), {@code > 0}, beside its length or mass; how densely it is wound stays. */
     public Coil withInnerDiameter(double diameter) {
+        return withCore(new Core(diameter, windingFactor()));
+    }
+
+    /** The same with an inner diameter and a winding factor beside its length or mass. */
+    public Coil withCore(Core other) {
         return new Coil(
-                name,
-                thickness,
-                width,
-                density,
-                size,
-                headCrop,
-                tailCrop,
-                processSpeed,
-                product,
-                OptionalDouble.of(diameter));
+                name, thickness, width, density, size, headCrop, tailCrop, processSpeed, product, Optional.of(other));
     }
 
     private Coil with(CoilSize otherSize, OptionalDouble speed) {
-        return new Coil(name, thickness, width, density, otherSize, headCrop, tailCrop, speed, product, innerDiameter);
+        return new Coil(name, thickness, width, density, otherSize, headCrop, tailCrop, speed, product, core);
+    }
+
+    /** Inner diameter (m) where it is given beside a length or a mass; empty otherwise. */
+    public OptionalDouble innerDiameter() {
+        return core.map(given -> OptionalDouble.of(given.diameter())).orElse(OptionalDouble.empty());
     }
 
     /** Diameter of the core (m), whichever way it is given; empty where it is not. */
     public OptionalDouble coreDiameter() {
-        return size instanceof CoilSize.ByDiameters round ? OptionalDouble.of(round.inner()) : innerDiameter;
+        return size instanceof CoilSize.ByDiameters round ? OptionalDouble.of(round.inner()) : innerDiameter();
     }
 
-    /** Share of the wound section that is strip, in (0, 1]. */
+    /** Share of the wound section that is strip, in (0, 1]; 1 where it is not given. */
     public double windingFactor() {
-        return size instanceof CoilSize.ByDiameters round ? round.windingFactor() : 1;
+        return size instanceof CoilSize.ByDiameters round
+                ? round.windingFactor()
+                : core.map(Core::windingFactor).orElse(1.0);
     }
 
     /** Outer diameter (m) of a coil of mean length; empty where no inner diameter is given. */
@@ -116,9 +132,9 @@ public record Coil(
         if (size instanceof CoilSize.ByDiameters round) {
             return OptionalDouble.of(round.outer());
         }
-        return innerDiameter.isEmpty()
-                ? innerDiameter
-                : OptionalDouble.of(CoilSize.outerDiameter(innerDiameter.getAsDouble(), thickness, meanLength(), 1));
+        return core.map(given -> OptionalDouble.of(
+                        CoilSize.outerDiameter(given.diameter(), thickness, meanLength(), given.windingFactor())))
+                .orElse(OptionalDouble.empty());
     }
 
     /** Mass of a metre of strip (kg/m). */

@@ -2,6 +2,7 @@ package runthrough.plant;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import runthrough.plant.WorkElement.WorkTime;
@@ -102,6 +103,17 @@ public record CoilChange(
     /** Whether the whole crew suffices for any prepare element beside any element of the joint. */
     public boolean canPrepareDuringJoint() {
         return mostPeople(prepare.stream()) + mostPeople(Stream.concat(tail.stream(), join.stream())) <= crew;
+    }
+
+    /**
+     * How many people can be at work at the same time, {@code >= 1}: at the largest element of the joint and beside it at the
+     * largest of preparation. With rejects what is prepared again is work on the joint, too. Nobody has anything for more to do.
+     */
+    public int usefulCrew() {
+        Stream<WorkElement> again =
+                reject.meanExtraPasses() > 0 ? prepare.stream().filter(WorkElement::redo) : Stream.empty();
+        int joint = mostPeople(Stream.of(tail.stream(), join.stream(), again).flatMap(Function.identity()));
+        return Math.max(1, joint) + mostPeople(prepare.stream());
     }
 
     private static int mostPeople(Stream<WorkElement> elements) {

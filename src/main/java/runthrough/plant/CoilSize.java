@@ -90,10 +90,7 @@ public sealed interface CoilSize {
                 throw new IllegalArgumentException(
                         "outer diameter = " + outer + " m; must be more than the inner diameter, " + inner + " m");
             }
-            if (!(windingFactor > 0 && windingFactor <= 1)) {
-                throw new IllegalArgumentException(
-                        "winding factor = " + windingFactor + "; must be more than 0 and at most 1");
-            }
+            Ranges.windingFactor(windingFactor);
         }
 
         /** The inner diameter is that of the mandrel and stays. */

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.RandomAccess;
 
@@ -89,7 +90,7 @@ public final class CoilTable extends AbstractList<Coil> implements RandomAccess 
             thickness.add(size, coil.thickness());
             width.add(size, coil.width());
             density.add(size, coil.density());
-            addSize(coil.size(), coil.innerDiameter().orElse(0));
+            addSize(coil.size(), coil.innerDiameter().orElse(0), coil.windingFactor());
             headCrop.add(size, coil.headCrop());
             tailCrop.add(size, coil.tailCrop());
             speed.add(size, coil.processSpeed().orElse(Double.NaN));
@@ -101,19 +102,22 @@ public final class CoilTable extends AbstractList<Coil> implements RandomAccess 
             size++;
         }
 
-        /** @param beside inner diameter beside a length or mass (m); 0 for none */
-        private void addSize(CoilSize given, double beside) {
+        /**
+         * @param beside inner diameter beside a length or mass (m); 0 for none
+         * @param factor winding factor, 1 where it is not given
+         */
+        private void addSize(CoilSize given, double beside, double factor) {
             if (given instanceof CoilSize.ByLength byLength && byLength.isConstant()) {
-                addSize(BY_LENGTH, byLength.length().lowest(), beside, 1);
+                addSize(BY_LENGTH, byLength.length().lowest(), beside, factor);
             } else if (given instanceof CoilSize.ByMass byMass && byMass.isConstant()) {
-                addSize(BY_MASS, byMass.mass().lowest(), beside, 1);
+                addSize(BY_MASS, byMass.mass().lowest(), beside, factor);
             } else if (given instanceof CoilSize.ByDiameters round) {
                 addSize(BY_DIAMETERS, round.outer(), round.inner(), round.windingFactor());
             } else {
                 if (!shared.contains(given)) {
                     shared.add(given);
                 }
-                addSize(shared.indexOf(given), 0, beside, 1);
+                addSize(shared.indexOf(given), 0, beside, factor);
             }
         }
 
@@ -166,11 +170,11 @@ public final class CoilTable extends AbstractList<Coil> implements RandomAccess 
                     beside(index));
         }
 
-        private OptionalDouble beside(int index) {
+        private Optional<Coil.Core> beside(int index) {
             double diameter = inner.get(index);
             return form.get(index) == BY_DIAMETERS || diameter == 0
-                    ? OptionalDouble.empty()
-                    : OptionalDouble.of(diameter);
+                    ? Optional.empty()
+                    : Optional.of(new Coil.Core(diameter, winding.get(index)));
         }
 
         private String name(int index) {

@@ -40,6 +40,13 @@ final class Ranges {
         return value;
     }
 
+    static double windingFactor(double value) {
+        if (!(value > 0 && value <= 1)) {
+            throw new IllegalArgumentException("winding factor = " + value + "; must be more than 0 and at most 1");
+        }
+        return value;
+    }
+
     /** A threshold that may be left to its default (NaN), but must be finite and not negative when given. */
     static double optionalLevel(String what, double value) {
         if (!Double.isNaN(value)) {

@@ -6,9 +6,10 @@ import java.util.OptionalDouble;
  * How long and how often to run, and what is asked of the answer.
  *
  * @param extent what ends a replication
- * @param leaveOut the first coil changes left out of the totals, {@code >= 0}
+ * @param leaveOut the first coil changes left out of the totals, {@code >= 0}; fewer than are run, or the plan is refused when a
+ *     line is to be run under it
  * @param replications independent repetitions, {@code >= 1}
- * @param seed of the random numbers
+ * @param seed of the random numbers; any number, also a negative one: its 64 bits are their key (rule RANDOM-2)
  * @param target share of coil changes that should run through at rated speed, in (0, 1]
  * @param yearlyTime running time that is scheduled in a year (s), in (0, {@link #LONGEST_YEAR}]; only yearly results
  *     depend on it

@@ -1,6 +1,7 @@
 package runthrough.plant;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Who is there to attend to coil changes, shift by shift. The list repeats from time 0 on. Rule CREW-10.
@@ -18,6 +19,15 @@ public record Shifts(List<Shift> list) {
     /** How many people there ever are at the same time: in a break nobody comes who is not there anyway. */
     public int largestCrew() {
         return list.stream().mapToInt(Shift::crew).max().orElseThrow();
+    }
+
+    /** By how many people at most a shift or a break in which somebody stays has fewer than the largest shift, {@code >= 0}. */
+    public int greatestLack() {
+        IntStream crews = list.stream()
+                .flatMapToInt(shift -> IntStream.concat(
+                        IntStream.of(shift.crew()),
+                        shift.breaks().stream().mapToInt(Break::crew).filter(stay -> stay > 0)));
+        return largestCrew() - crews.min().orElseThrow();
     }
 
     /**

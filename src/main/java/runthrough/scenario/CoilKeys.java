@@ -1,5 +1,6 @@
 package runthrough.scenario;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSize;
@@ -90,8 +91,8 @@ final class CoilKeys {
 
     static final Ways SIZE = Ways.oneOf(
             "the size of the coil",
-            Way.of(LENGTH.name()).with(INNER.name()),
-            Way.of(MASS.name()).with(INNER.name()),
+            beside(LENGTH),
+            beside(MASS),
             Way.of(OUTER.name(), INNER.name()).with(WINDING_FACTOR.name()));
 
     /** A coil described in full. */
@@ -99,6 +100,13 @@ final class CoilKeys {
             Section.of("coil", "one kind of coil, repeated", ALL).with(SIZE).inOrder(INNER, OUTER, false);
 
     private CoilKeys() {}
+
+    /** A size beside which diameter and winding of the coil may be given, the winding for the diameter's sake alone. */
+    private static Way beside(Key<?> size) {
+        return Way.of(size.name())
+                .with(INNER.name(), WINDING_FACTOR.name())
+                .needing(WINDING_FACTOR.name(), INNER.name());
+    }
 
     /** The coil that {@code values} describe, called {@code name} unless it has a name of its own. */
     static Coil coil(Values values, String name) {
@@ -112,12 +120,14 @@ final class CoilKeys {
                 values.get(TAIL_CROP),
                 values.find(PROCESS_SPEED).map(OptionalDouble::of).orElse(OptionalDouble.empty()),
                 values.find(PRODUCT).orElse(""),
-                innerDiameter(values));
+                core(values));
     }
 
     /** Beside a length or a mass. */
-    private static OptionalDouble innerDiameter(Values values) {
-        return values.has(OUTER) || !values.has(INNER) ? OptionalDouble.empty() : OptionalDouble.of(values.get(INNER));
+    private static Optional<Coil.Core> core(Values values) {
+        return values.has(OUTER) || !values.has(INNER)
+                ? Optional.empty()
+                : Optional.of(new Coil.Core(values.get(INNER), values.get(WINDING_FACTOR)));
     }
 
     private static CoilSize size(Values values) {

@@ -49,7 +49,8 @@ record MessagePlaces(Raw scenario, List<Place> coils) {
         return place(scenario, path);
     }
 
-    private static Place place(Raw raw, String path) {
+    /** The place of what {@code path} names in {@code raw}, or of the nearest part around it that is there. */
+    static Place place(Raw raw, String path) {
         if (raw instanceof Raw.Mapping mapping) {
             String rest = path.startsWith(".") ? path.substring(1) : path;
             for (Raw.Entry entry : mapping.entries()) {

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import runthrough.plant.LineFigure;
 import runthrough.plant.SimulationRequest;
 import runthrough.scenario.grammar.Route;
+import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
@@ -185,6 +186,15 @@ public final class ScenarioFile {
                 .map(Route::part)
                 .map(part -> part.written().map(Raw::shown).orElse(part.byDefault()))
                 .filter(text -> !text.isEmpty()));
+    }
+
+    /** Where {@code path} stands in the file, or the nearest part around it; the file as a whole where none does. */
+    public Place place(String path) {
+        return root.map(raw -> {
+                    Place found = MessagePlaces.place(raw, path);
+                    return found.equals(raw.place()) ? Place.whole(file.toString()) : found;
+                })
+                .orElse(Place.whole(file.toString()));
     }
 
     private Optional<SimulationRequest> request() {

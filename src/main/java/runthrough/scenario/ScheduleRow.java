@@ -161,13 +161,17 @@ record ScheduleRow(List<ScheduleColumn> columns, Filled filled, Coil like) {
         }
 
         Optional<Coil> coil() {
-            return size().map(size -> new Coil(
-                    name, thickness, width, density, size, headCrop, tailCrop, speed, product, innerDiameter()));
+            return size().map(size ->
+                    new Coil(name, thickness, width, density, size, headCrop, tailCrop, speed, product, core()));
         }
 
         /** Beside a length or a mass. */
-        private OptionalDouble innerDiameter() {
-            return isRound || Double.isNaN(inner) ? like.innerDiameter() : OptionalDouble.of(inner);
+        private Optional<Coil.Core> core() {
+            double diameter = Double.isNaN(inner) ? like.innerDiameter().orElse(Double.NaN) : inner;
+            if (isRound || Double.isNaN(diameter)) {
+                return Optional.empty();
+            }
+            return Optional.of(new Coil.Core(diameter, Double.isNaN(winding) ? like.windingFactor() : winding));
         }
 
         private Optional<CoilSize> size() {
@@ -178,8 +182,6 @@ record ScheduleRow(List<ScheduleColumn> columns, Filled filled, Coil like) {
                 return outside > inside
                         ? Optional.of(new CoilSize.ByDiameters(outside, inside, factor))
                         : Optional.empty();
-            } else if (!Double.isNaN(winding)) {
-                return Optional.empty();
             } else if (Double.isNaN(extent)) {
                 return Optional.of(like.size());
             }

@@ -25,15 +25,28 @@ public final class LineSimulator {
         this.setting = MotionSetting.of(line);
     }
 
-    /** A simulator of {@code line} under {@code plan}. */
+    /**
+     * A simulator of {@code line} under {@code plan}.
+     *
+     * @throws IllegalArgumentException when the plan leaves out as many coil changes as it runs, rule CHECK-24
+     */
     public LineSimulator(CheckedLine line, RunPlan plan) {
-        this(line.line(), plan);
+        this(line.line(), checked(plan));
+    }
+
+    private static RunPlan checked(RunPlan plan) {
+        if (plan.extent() instanceof RunPlan.Extent.Changes run && plan.leaveOut() >= run.changes()) {
+            throw new IllegalArgumentException("leave-out = " + plan.leaveOut()
+                    + " coil changes; must be less than the coil changes run, " + run.changes());
+        }
+        return plan;
     }
 
     /**
      * A simulator of {@code line} under {@code plan}, when its checks accept it.
      *
      * @throws runthrough.plant.check.LineRefusedException with all messages, when something of the line is refused
+     * @throws IllegalArgumentException when the plan leaves out as many coil changes as it runs
      */
     public static LineSimulator of(Line line, RunPlan plan) {
         return new LineSimulator(CheckedLine.of(line), plan);
@@ -54,8 +67,10 @@ public final class LineSimulator {
     }
 
     /**
-     * Runs replication {@code index}, from 0; the same index always gives the same result.
+     * Runs replication {@code index}, from 0; the same index always gives the same result. It may lie beyond the plan's
+     * replications: a study that runs on until its answer is precise asks for such.
      *
+     * @throws IllegalArgumentException when the index is below 0
      * @throws runthrough.simulation.records.SimulationException when the run cannot go on
      */
     public Replication run(int index, Detail detail) {

@@ -143,7 +143,7 @@ class BadInputTest {
         assertThat(done.errLines())
                 .last()
                 .asString()
-                .startsWith("replication ")
+                .contains("short.yaml: replication ")
                 .contains("coil")
                 .doesNotContain("Exception");
     }

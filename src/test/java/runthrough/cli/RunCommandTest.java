@@ -14,6 +14,17 @@ import org.junit.jupiter.api.io.TempDir;
 class RunCommandTest {
     private static final String ESCAPE = "\u001B[";
 
+    /** The default restart level, 3.5 m, is used up each time while the entry speeds up: see StarvedStopTest. */
+    private static final String RESTARTS_INTO_STOPS = """
+            title: Restarts into stops (invented)
+            coil: {thickness: 1.5 mm, width: 0.3 m, density: 7850 kg/m3, length: 5 km}
+            entry: {uncoilers: 2, top-speed: 1.2 m/s, acceleration: 0.05 m/s2, deceleration: 0.4 m/s2}
+            accumulator: {capacity: 30 m, fill-rate-limit: 0.05 m/s}
+            process: {speed: 1 m/s, acceleration: 1 m/s2, deceleration: 1 m/s2}
+            coil-change: {join: [{weld: 100 s}]}
+            run: {coil-changes: 3, replications: 1, seed: 7}
+            """;
+
     @TempDir
     private Path folder;
 
@@ -45,6 +56,23 @@ class RunCommandTest {
         assertThat(done.out()).containsPattern("accumulator capacity +100 m +60 m +40 m");
         assertThat(done.err()).isEmpty();
         assertThat(session.files()).containsExactly("line.yaml", "marginal.yaml");
+    }
+
+    @Test
+    void aRunThatCannotGoOn_namesThePlaceInTheFileThatIsToBeMended() {
+        // Rule PROC-11.
+        session.write("stops.yaml", RESTARTS_INTO_STOPS);
+        Session.Done done = session.run("run", "stops.yaml", "--no-report");
+        assertThat(done.code()).isEqualTo(2);
+        assertThat(done.err())
+                .matches("(?s).*stops\\.yaml:5:10 replication 1 of 1: more than 1000 starved stops in coil change 1, at \\d+ s: the"
+                        + " process restarts at a level of 3\\.5 m \\(the default, as none is given\\) and must stop at 0\\.5"
+                        + " m, so that it restarts into the next stop\\. Give a process\\.restart\\.level, or let the entry"
+                        + " speed up faster\\.\\n");
+        session.write(
+                "given.yaml", RESTARTS_INTO_STOPS.replace("speed: 1 m/s,", "speed: 1 m/s, restart: {level: 2 m},"));
+        assertThat(session.run("run", "given.yaml", "--no-report").err())
+                .contains("given.yaml:5:", " restarts at a level of 2 m and ", "Give a higher process.restart.level");
     }
 
     @Test

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -48,6 +49,26 @@ class SpeedsCommandTest {
                 .allSatisfy(
                         line -> assertThat(line).hasSizeLessThanOrEqualTo(80).doesNotEndWith("..."));
         assertThat(session.files()).containsExactly("dear.yaml", "luck.yaml");
+    }
+
+    @Test
+    void aSpeedThatTheCarriageCannotFollowIsNotTheOneToRecommend() throws IOException {
+        // Rule CHECK-18. Four strands at 20 m/min: 80 m/min.
+        session.write(
+                "slow.yaml",
+                DEAR_STOPS.replaceAll(
+                        "accumulator: .*",
+                        "accumulator: {strands: 4, stroke: 25 m, carriage: vertical, emptying-speed: 20 m/min}"));
+        String[] command = {"speeds", "slow.yaml", "--no-report", "--from", "60m/min", "--to", "95m/min"};
+        assertThat(session.run(command).out().replace('\n', ' '))
+                .contains("Output rises up to 80 m/min, the fastest speed that is possible")
+                .contains("Faster than 80 m/min the line is not feasible; at 95 m/min: accumulator.emptying-speed = 80")
+                .containsPattern("95 +not possible");
+        String[] json = Arrays.copyOf(command, command.length + 1);
+        json[command.length] = "--json";
+        JsonNode speeds = new ObjectMapper().readTree(session.run(json).out());
+        assertThat(speeds.at("/not_possible/0/speed_m_per_s").asDouble()).isCloseTo(95 / 60.0, within(1e-9));
+        assertThat(speeds.at("/peak/fastest_m_per_s").asDouble()).isCloseTo(80 / 60.0, within(1e-9));
     }
 
     @Test

@@ -29,6 +29,17 @@ class InnerDiameterTest {
     }
 
     @Test
+    void looselyWoundCoil_isLarger() {
+        // Rule COIL-9. 1.527887 m2 of strip in a section filled to 0.9: 1.697652 m2; with 0.258064 m2: sqrt(1.955716) =
+        // 1.398469 m.
+        Coil coil = coil(new CoilSize.ByLength(Distribution.constant(600))).withCore(new Coil.Core(0.508, 0.9));
+        assertThat(coil.outerDiameter().orElseThrow()).isCloseTo(1.398469, within(1e-6));
+        assertThat(coil.meanLength()).isEqualTo(600);
+        assertThatThrownBy(() -> new Coil.Core(0.508, 1.1))
+                .hasMessage("winding factor = 1.1; must be more than 0 and at most 1");
+    }
+
+    @Test
     void coilByDiameters_isTheSameTheOtherWayRound() {
         Coil round = coil(new CoilSize.ByDiameters(1.4, 0.508, 0.95));
         assertThat(round.outerDiameter()).hasValue(1.4);
@@ -63,7 +74,7 @@ class InnerDiameterTest {
     @Test
     void longTableOfCoils_keepsInnerDiameters() {
         List<Coil> kinds = List.of(
-                coil(new CoilSize.ByLength(Distribution.constant(600))).withInnerDiameter(0.508),
+                coil(new CoilSize.ByLength(Distribution.constant(600))).withCore(new Coil.Core(0.508, 0.9)),
                 coil(new CoilSize.ByDiameters(1.4, 0.61, 1)),
                 coil(new CoilSize.ByMass(Distribution.constant(9000))),
                 coil(new CoilSize.ByLength(Distribution.uniform(500, 600))).withInnerDiameter(0.4));

@@ -1,6 +1,7 @@
 package runthrough.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -63,12 +64,41 @@ class InnerDiameterTest {
         assertThat(written.refusal(Written.with(coil("inner-diameter: 508 mm"))))
                 .containsExactly("line.yaml:2:61 coil.outer-diameter; is missing; inner-diameter needs it. Add"
                         + " outer-diameter.");
-        assertThat(written.refusal(Written.with(coil("length: 900 m, inner-diameter: 508 mm, winding-factor: 0.9"))))
-                .containsExactly("line.yaml:2:100 coil.winding-factor = 0.9; only goes with outer-diameter with"
-                        + " inner-diameter. Leave it out, or give outer-diameter with inner-diameter.");
         assertThat(written.refusal(Written.with(coil("length: 900 m, inner-diameter: 508 mm, inner-diameter: 1 m"))))
                 .containsExactly("line.yaml:2:100 coil.inner-diameter = 1 m; is given twice, first in line 2. Leave out"
                         + " one.");
+    }
+
+    @Test
+    void aWindingFactorGoesWithIt() {
+        // Rule COIL-9.
+        Coil byLength = written.line(coil("length: 900 m, inner-diameter: 508 mm, winding-factor: 0.9"))
+                .coils()
+                .get(0);
+        // 4 * 0.002 m * 900 m/(0.9 pi) = 8/pi m2 = 2.546479 m2; with 0.508^2 m2 = 0.258064 m2: sqrt(2.804543) =
+        // 1.674677 m.
+        assertThat(byLength.outerDiameter().orElseThrow()).isCloseTo(1.674677, within(1e-6));
+        Coil byMass = written.line(coil("winding-factor: 0.9, mass: 3 t, inner-diameter: 508 mm"))
+                .coils()
+                .get(0);
+        assertThat(byMass.windingFactor()).isEqualTo(0.9);
+    }
+
+    @Test
+    void aWindingFactorAloneBesideALengthIsRefused() {
+        assertThat(written.refusal(Written.with(coil("length: 900 m, winding-factor: 0.9"))))
+                .containsExactly(
+                        "line.yaml:2:76 coil.winding-factor = 0.9; only goes with inner-diameter. Leave it out,"
+                                + " or give inner-diameter.");
+    }
+
+    @Test
+    void aWindingFactorOfTheDefaultsIsForCoilsWithAnInnerDiameter() {
+        List<Coil> coils =
+                severalCoils("{defaults: {" + STRIP + ", winding-factor: 0.9}, mix: [{weight: 1, length: 900 m},"
+                        + " {weight: 1, length: 900 m, inner-diameter: 508 mm},"
+                        + " {weight: 1, outer-diameter: 1.2 m, inner-diameter: 508 mm}]}");
+        assertThat(coils).extracting(Coil::windingFactor).containsExactly(1.0, 0.9, 0.9);
     }
 
     @Test
@@ -91,15 +121,16 @@ class InnerDiameterTest {
     @Test
     void aScheduleMayHaveAColumnOfThem() {
         written.file("coils.csv", """
-                thickness [mm],width [mm],length [m],inner-diameter [mm]
-                2,240,900,508
-                2,240,800,610
-                2,240,700,
-                2,240,600,400
+                thickness [mm],width [mm],length [m],inner-diameter [mm],winding-factor
+                2,240,900,508,0.9
+                2,240,800,610,0.95
+                2,240,700,,
+                2,240,600,400,
                 """);
         List<Coil> coils = severalCoils("{defaults: {density: 7850 kg/m3}, schedule: coils.csv}");
         assertThat(coils).extracting(coil -> coil.innerDiameter().orElse(0)).containsExactly(0.508, 0.61, 0.0, 0.4);
         assertThat(coils).extracting(Coil::meanLength).containsExactly(900.0, 800.0, 700.0, 600.0);
+        assertThat(coils).extracting(Coil::windingFactor).containsExactly(0.9, 0.95, 1.0, 1.0);
     }
 
     @Test
@@ -127,7 +158,7 @@ class InnerDiameterTest {
                 "line.yaml", Written.with(coil("outer-diameter: 1.2 m, inner-diameter: 508 mm, winding-factor: 0.9"))));
         Coil byLength = changed(round, "coil.length", "900 m");
         assertThat(byLength.meanLength()).isEqualTo(900);
-        assertThat(byLength.innerDiameter()).hasValue(0.508);
+        assertThat(byLength.core()).hasValue(new Coil.Core(0.508, 0.9));
         assertThat(changed(round, "coil.inner-diameter", "610 mm").size())
                 .isEqualTo(new CoilSize.ByDiameters(1.2, 0.61, 0.9));
     }

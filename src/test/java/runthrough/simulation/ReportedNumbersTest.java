@@ -385,7 +385,7 @@ class ReportedNumbersTest {
     }
 
     @Test
-    void s20_ownStopDuringAStarvedStop_countsAsOwnStopNotAsStarved() {
+    void s20_downtimeDuringAStarvedStop_countsAsDowntimeNotAsStarved() {
         // Rules REPORT-6, REPORT-11.
         // One strip, coil change from 397 s: an own stop falls due at 400 s and lasts until 503 s, the joint until 603
         // s.

@@ -121,6 +121,38 @@ class RunLengthTest {
     }
 
     @Test
+    void asManyChangesLeftOutAsRun_areRefused() {
+        // Rule CHECK-24.
+        RunPlan plan = new RunPlan(new Extent.Changes(5), 5, 1, 7, 0.9);
+        assertThatThrownBy(() -> LineSimulator.of(new LineBuilder().join(60).build(), plan))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("leave-out = 5 coil changes; must be less than the coil changes run, 5");
+    }
+
+    @Test
+    void replicationsAreCountedFrom0_andMayGoOnBeyondThePlan() {
+        // Rule RANDOM-2.
+        LineBuilder line = new LineBuilder().join(Distribution.uniform(50, 60));
+        LineSimulator one = LineSimulator.of(line.build(), new RunPlan(new Extent.Changes(5), 0, 1, 7, 0.9));
+        LineSimulator ten = LineSimulator.of(line.build(), new RunPlan(new Extent.Changes(5), 0, 10, 7, 0.9));
+        assertThat(one.run(9, Detail.CHANGES)).isEqualTo(ten.run(9, Detail.CHANGES));
+        assertThatThrownBy(() -> one.run(-1, Detail.CHANGES))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("replication = -1; must be 0 or more");
+    }
+
+    @Test
+    void aNegativeSeedIsASeedLikeAnyOther() {
+        // Rule RANDOM-2: the key is the 64 bits of the seed.
+        LineBuilder line = new LineBuilder().join(Distribution.uniform(50, 60));
+        RunPlan plan = new RunPlan(new Extent.Changes(5), 0, 1, -7, 0.9);
+        RunPlan positive = new RunPlan(new Extent.Changes(5), 0, 1, 7, 0.9);
+        Replication run = LineSimulator.of(line.build(), plan).run(0, Detail.CHANGES);
+        assertThat(run).isEqualTo(LineSimulator.of(line.build(), plan).run(0, Detail.CHANGES));
+        assertThat(run).isNotEqualTo(LineSimulator.of(line.build(), positive).run(0, Detail.CHANGES));
+    }
+
+    @Test
     void s08_leftOutChangesOfATimedRun_haveNoRecords() {
         // Rule TIME-3.
         LineSimulator simulator =

@@ -105,7 +105,7 @@ class SimultaneousEventsTest {
     }
 
     @Test
-    void s07_jointEndsAsAnOwnStopDoes_theLineStartsAsOne() {
+    void s07_jointEndsAsDowntimeDoes_theLineStartsAsOne() {
         // Rules ORDER-4, ORDER-6, ORDER-14.
         // Own stop at 400 s, at T0: the coil change waits for its end. Joint from 464 to 528 s.
         Replication run = new LineBuilder()

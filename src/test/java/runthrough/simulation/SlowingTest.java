@@ -123,7 +123,7 @@ class SlowingTest {
     }
 
     @Test
-    void s07_beginsAlsoDuringARamp_ofAnOwnStop() {
+    void s07_beginsAlsoDuringARamp_ofDowntime() {
         // Rule PROC-7.
         // d_p = 0.25: own stop due at 464 s with x = 104; 4.5 m to rest at 470 s: 99.5 m. After it the process starts
         // to 0.5 m/s.

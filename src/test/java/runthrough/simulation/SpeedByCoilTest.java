@@ -128,7 +128,7 @@ class SpeedByCoilTest {
     }
 
     @Test
-    void s07_duringAnOwnStop_startsToTheNewSpeed() {
+    void s07_duringDowntime_startsToTheNewSpeed() {
         // Rule SPEED-2.
         // The joint is 200 m from the process at 400 s; own stop at 500 s; it would reach the process at 533.33 s of
         // running.

@@ -262,8 +262,31 @@ class StarvedStopTest {
 
         assertThatThrownBy(() -> line.run(1))
                 .isInstanceOf(SimulationException.class)
-                .hasMessageContaining("more than 1000 starved stops in coil change 1")
-                .hasMessageContaining("restarts at a level of 0.0 m and must stop at 0.0 m")
-                .hasMessageContaining("level -");
+                .hasMessageMatching(
+                        "more than 1000 starved stops in coil change 1, at \\d+ s: the process restarts at a level of 0"
+                                + " m and must stop at 0 m, so that it restarts into the next stop. Give a higher"
+                                + " process.restart.level, or let the entry speed up faster.");
+    }
+
+    @Test
+    void s21_defaultLevelThatRestartsIntoTheNextStop_isNotCalledGiven() {
+        // Rule PROC-11.
+        // Stop level at 1 m/s: 1/(2 * 1) = 0.5 m; default restart: 0.5 + 10 % of 30 m = 3.5 m. The entry fills at 0.05
+        // m/s: within
+        // the 20 s that it takes to 1 m/s at 0.05 m/s2 the process draws (1 m/s * 20 s)/2 = 10 m, more than the 3 m
+        // between the two.
+        LineBuilder line = new LineBuilder()
+                .coils(LineBuilder.coil(5000))
+                .capacity(30)
+                .fillRate(0.05)
+                .entry(1.2, 0.05, 0.4)
+                .process(1, 1, 1)
+                .join(100);
+
+        assertThatThrownBy(() -> line.run(3))
+                .isInstanceOf(SimulationException.class)
+                .hasMessageContaining(
+                        "restarts at a level of 3.5 m (the default, as none is given) and must stop at 0.5 m")
+                .hasMessageContaining("Give a process.restart.level, or let the entry speed up faster.");
     }
 }

@@ -80,7 +80,10 @@ public final class OutputChart {
         SpeedPoint peak = curve.peak().at();
         CurvePlot plot = new CurvePlot(context.style(), legend, null, "output, " + output.symbol());
         if (curve.peak().where() == Where.INSIDE) {
-            plot.shade("faster gives less", speed.fromSi(peak.speed()), speed.fromSi(curve.to()));
+            plot.shade(
+                    "faster gives less",
+                    speed.fromSi(peak.speed()),
+                    speed.fromSi(curve.peak().fastest()));
         }
         plot.curve(
                 "output; share run through", curve(SpeedPoint::output, output), chance ? "their 95 % intervals" : "");
@@ -111,7 +114,10 @@ public final class OutputChart {
     private void share(CombinedDomainXYPlot both, LegendItemCollection legend) {
         CurvePlot plot = new CurvePlot(context.style(), new LegendItemCollection(), null, "run through, %");
         if (curve.peak().where() == Where.INSIDE) {
-            plot.shade("", speed.fromSi(curve.peak().at().speed()), speed.fromSi(curve.to()));
+            plot.shade(
+                    "",
+                    speed.fromSi(curve.peak().at().speed()),
+                    speed.fromSi(curve.peak().fastest()));
         }
         plot.curve("", curve(SpeedPoint::shareRunThrough, Unit.PERCENT), "");
         String target = "target: " + context.units().share(curve.target());

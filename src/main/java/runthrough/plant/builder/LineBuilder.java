@@ -2,6 +2,7 @@ package runthrough.plant.builder;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -32,7 +33,7 @@ import runthrough.plant.check.Message;
  *
  * <p>Units: SI. Lengths and levels in metres, times in seconds, speeds in m/s, accelerations in m/s2, densities in kg/m3. A
  * number out of its range is kept as a message and fails the build, not the call; {@link Double#POSITIVE_INFINITY} as an
- * acceleration or deceleration means that the speed changes at once.
+ * acceleration or deceleration means that the speed changes at once. A part that is null fails the call, by its name.
  *
  * <p>Coils, entry and process must be given, and how the line gets from one coil to the next: with an accumulator, {@link
  * #withoutAccumulator} or {@link #rethread}. Without more said there is one uncoiler, one person, no work, no reject and
@@ -46,6 +47,12 @@ public final class LineBuilder {
     private @Nullable Practice practice;
     private boolean hasEntry;
     private boolean hasProcess;
+    /** 0 where none is given. */
+    private int crewGiven;
+
+    private boolean hasShifts;
+    /** By one call each or as a whole, those that were refused with them. */
+    private int shiftsGiven;
 
     private Entry entry = new Entry(1, 1, AT_ONCE, AT_ONCE, Optional.empty(), 0);
     private Accumulator accumulator = Accumulator.none();
@@ -65,6 +72,8 @@ public final class LineBuilder {
      * @param length of the whole coil (m)
      */
     public LineBuilder coil(String name, double thickness, double width, double density, Distribution length) {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(length, "length");
         CoilSize size = new CoilSize.ByLength(length);
         refusals.tell(
                 LinePart.COIL,
@@ -74,11 +83,13 @@ public final class LineBuilder {
 
     /** One kind of coil, repeated. */
     public LineBuilder coil(Coil coil) {
+        Objects.requireNonNull(coil, "coil");
         return coils(new CoilSource.Repeated(coil));
     }
 
     /** Several kinds of coil: a mix drawn at random, or a schedule. */
     public LineBuilder coils(CoilSource source) {
+        Objects.requireNonNull(source, "source");
         coils = source;
         return this;
     }
@@ -118,6 +129,7 @@ public final class LineBuilder {
 
     /** The entry section as a whole, in the place of what was said of it. */
     public LineBuilder entry(Entry whole) {
+        Objects.requireNonNull(whole, "whole");
         hasEntry = true;
         entry = whole;
         return this;
@@ -162,12 +174,14 @@ public final class LineBuilder {
 
     /** Joins with an accumulator of this form; what was said of its limits stays. */
     public LineBuilder accumulator(StorageForm form) {
+        Objects.requireNonNull(form, "form");
         storedIn(form);
         return this;
     }
 
     /** Joins with this accumulator. */
     public LineBuilder accumulator(Accumulator whole) {
+        Objects.requireNonNull(whole, "whole");
         accumulator = whole;
         return practice(new Practice.JoinWithAccumulator(whole));
     }
@@ -210,6 +224,7 @@ public final class LineBuilder {
 
     /** How the line gets from one coil to the next, with what only that practice needs. */
     public LineBuilder practice(Practice how) {
+        Objects.requireNonNull(how, "how");
         practice = how;
         return this;
     }
@@ -221,6 +236,7 @@ public final class LineBuilder {
 
     /** Does not join: the line stops at each coil change and is threaded anew, which takes {@code time} (s). */
     public LineBuilder rethread(Distribution time) {
+        Objects.requireNonNull(time, "time");
         return practice(new Practice.Rethread(time));
     }
 
@@ -245,6 +261,7 @@ public final class LineBuilder {
 
     /** The process section as a whole, in the place of what was said of it. */
     public LineBuilder process(ProcessSection whole) {
+        Objects.requireNonNull(whole, "whole");
         hasProcess = true;
         process = whole;
         return this;
@@ -257,6 +274,7 @@ public final class LineBuilder {
      * @param delay from being allowed to until it does (s)
      */
     public LineBuilder restart(double level, Distribution delay) {
+        Objects.requireNonNull(delay, "delay");
         refusals.tell(LinePart.RESTART_LEVEL, () -> process = process.withRestart(level, delay));
         return this;
     }
@@ -283,6 +301,8 @@ public final class LineBuilder {
      * @param standing how long it stands, from coming to rest (s)
      */
     public LineBuilder downtime(Distribution running, Distribution standing) {
+        Objects.requireNonNull(running, "running");
+        Objects.requireNonNull(standing, "standing");
         process = process.withDowntime(Optional.of(new ProcessSection.Downtime(running, standing)));
         return this;
     }
@@ -329,6 +349,7 @@ public final class LineBuilder {
      * @param scrap strip scrapped by a break on top of that of a stop (m), {@code >= 0}
      */
     public LineBuilder jointBreak(double chance, double length, Distribution repair, double scrap) {
+        Objects.requireNonNull(repair, "repair");
         refusals.tell(
                 LinePart.JOINT_BREAK,
                 () -> process = process.withJoints(
@@ -341,25 +362,37 @@ public final class LineBuilder {
 
     /** All work of a coil change, in the place of what was said of it. */
     public LineBuilder change(CoilChange whole) {
+        Objects.requireNonNull(whole, "whole");
+        crewGiven = 0;
+        hasShifts = false;
+        shiftsGiven = whole.shifts().map(given -> given.list().size()).orElse(0);
+        return work(whole);
+    }
+
+    private LineBuilder work(CoilChange whole) {
         change = whole;
         return this;
     }
 
-    /** How many people attend to coil changes, {@code >= 1}, at all hours; in the place of shifts. */
+    /** How many people attend to coil changes, {@code >= 1}, at all hours; not beside shifts. */
     public LineBuilder crew(int people) {
+        crewGiven = people;
         refusals.tell(
                 LinePart.CREW,
                 () -> change = new CoilChange(people, change.prepare(), change.tail(), change.join(), change.reject()));
         return this;
     }
 
-    /** Who attends to coil changes at which hours, in the place of a crew that is always there. The shifts repeat from time 0. */
+    /** Who attends to coil changes at which hours; not beside a crew that is always there. The shifts repeat from time 0. */
     public LineBuilder shifts(Shifts whole) {
-        return change(change.withShifts(whole));
+        Objects.requireNonNull(whole, "whole");
+        hasShifts = true;
+        shiftsGiven = whole.list().size();
+        return work(change.withShifts(whole));
     }
 
     /**
-     * Adds a shift after those given before; with the first one, shifts are in the place of a crew that is always there.
+     * Adds a shift after those given before; not beside a crew that is always there.
      *
      * @param name for reports
      * @param hours how long it lasts (s), {@code > 0}
@@ -367,11 +400,15 @@ public final class LineBuilder {
      * @param breaks in it, which must not overlap: begin after the start of the shift (s), length (s), people who stay
      */
     public LineBuilder shift(String name, double hours, int people, Shifts.Break... breaks) {
-        refusals.tell(LinePart.SHIFTS, () -> {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(breaks, "breaks");
+        hasShifts = true;
+        shiftsGiven++;
+        refusals.tell(LinePart.SHIFTS, LinePart.SHIFTS.path() + "[" + shiftsGiven + "]", () -> {
             List<Shifts.Shift> all =
                     new ArrayList<>(change.shifts().map(Shifts::list).orElse(List.of()));
             all.add(new Shifts.Shift(name, hours, people, List.of(breaks)));
-            shifts(new Shifts(all));
+            work(change.withShifts(new Shifts(all)));
         });
         return this;
     }
@@ -412,7 +449,8 @@ public final class LineBuilder {
 
     /** How often a joint is made again. */
     public LineBuilder reject(Reject how) {
-        return change(change.withReject(how));
+        Objects.requireNonNull(how, "how");
+        return work(change.withReject(how));
     }
 
     /** Each joint is rejected with this chance, in [0, 1). */
@@ -422,21 +460,25 @@ public final class LineBuilder {
     }
 
     private LineBuilder work(List<WorkElement> prepare, List<WorkElement> tail, List<WorkElement> join) {
-        return change(change.withWork(prepare, tail, join));
+        return work(change.withWork(prepare, tail, join));
     }
 
     private static List<WorkElement> and(List<WorkElement> elements, WorkElement more) {
+        Objects.requireNonNull(more, "element");
         List<WorkElement> all = new ArrayList<>(elements);
         all.add(more);
         return all;
     }
 
     private static WorkElement always(String name, Distribution time) {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(time, "time");
         return new WorkElement(name, new WorkTime.Timed(time), new Occurrence.Always(), true);
     }
 
     /** What the strip is bent over. */
     public LineBuilder bending(Bending over) {
+        Objects.requireNonNull(over, "over");
         bending = Optional.of(over);
         return this;
     }
@@ -467,6 +509,13 @@ public final class LineBuilder {
         refusals.given(LinePart.PROCESS_SPEED, hasProcess ? process : null, "Give the drive of the process.", missing);
         if (source == null || chosen == null || !missing.isEmpty()) {
             throw refusals.with(missing);
+        }
+        if (crewGiven != 0 && hasShifts) {
+            // Rule CHECK-27.
+            refusals.refuse(
+                    LinePart.CREW,
+                    crewGiven + "; must not stand beside " + LinePart.SHIFTS.path(),
+                    "Leave out the crew, or the shifts.");
         }
         Line line = new Line(source, entry, process, change, chosen, bending);
         if (refusals.any()) {

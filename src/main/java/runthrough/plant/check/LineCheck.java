@@ -55,6 +55,23 @@ public final class LineCheck {
         return check(line).stream().noneMatch(Message::isError);
     }
 
+    /**
+     * Why {@code line} cannot be as described: the first thing that is refused, else the warning that it is not feasible as given
+     * (rule CHECK-18); empty where it can.
+     *
+     * @param units in which values are named
+     */
+    public static Optional<Message> notFeasible(Line line, UnitSystem units) {
+        Messages messages = new Messages(Wording.in(units));
+        checkLine(line, messages);
+        return messages.list().stream()
+                .filter(Message::isError)
+                .findFirst()
+                .or(() -> messages.list().stream()
+                        .filter(message -> message.path().equals(LinePart.EMPTYING_SPEED.path()))
+                        .findFirst());
+    }
+
     private static List<Message> check(Line line, RunPlan run, UnitSystem units) {
         Messages messages = new Messages(Wording.in(units));
         checkLine(line, messages);

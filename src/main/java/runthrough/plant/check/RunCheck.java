@@ -11,11 +11,24 @@ final class RunCheck {
     private RunCheck() {}
 
     static void check(Line line, RunPlan run, Messages messages) {
+        targets(run, messages);
         if (run.extent() instanceof RunPlan.Extent.Changes extent) {
             changes(line, run, extent.changes(), messages);
         } else if (run.extent() instanceof RunPlan.Extent.Time extent) {
             time(line, extent.duration(), messages);
         }
+    }
+
+    /** A coil change that runs through goes without a stop. Rule CHECK-34. */
+    private static void targets(RunPlan run, Messages messages) {
+        run.targetWithoutStop().stream()
+                .filter(target -> target < run.target())
+                .forEach(target -> messages.warning(
+                        LinePart.TARGET_WITHOUT_STOP,
+                        messages.in().share(target) + "; should be at least the target to run through, "
+                                + messages.in().share(run.target()),
+                        "A coil change that runs through goes without a stop, so that this target asks nothing more: give a"
+                                + " higher one, or a lower target to run through."));
     }
 
     /** Rule CHECK-24. */

@@ -102,6 +102,7 @@ public final class InputTables {
         String beside = coil.innerDiameter().isPresent()
                 ? ", " + texts.text(Kind.DIAMETER, coil.innerDiameter().getAsDouble()) + " inside, so "
                         + texts.text(Kind.DIAMETER, coil.outerDiameter().orElseThrow()) + " outside"
+                        + winding(coil.windingFactor())
                 : "";
         return size(coil.size()) + beside;
     }
@@ -112,13 +113,14 @@ public final class InputTables {
         } else if (size instanceof CoilSize.ByMass mass) {
             return "mass " + DistributionText.of(mass.mass(), Kind.MASS, texts);
         } else if (size instanceof CoilSize.ByDiameters diameters) {
-            String text = "diameter " + texts.text(Kind.DIAMETER, diameters.outer()) + " outside, "
-                    + texts.text(Kind.DIAMETER, diameters.inner()) + " inside";
-            return diameters.windingFactor() == 1
-                    ? text
-                    : text + ", winding factor " + Numbers.text(diameters.windingFactor(), 6);
+            return "diameter " + texts.text(Kind.DIAMETER, diameters.outer()) + " outside, "
+                    + texts.text(Kind.DIAMETER, diameters.inner()) + " inside" + winding(diameters.windingFactor());
         }
         throw new IllegalArgumentException("a size without words: " + size);
+    }
+
+    private static String winding(double factor) {
+        return factor == 1 ? "" : ", winding factor " + Numbers.text(factor, 6);
     }
 
     private Table entry() {

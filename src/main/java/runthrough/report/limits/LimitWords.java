@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import runthrough.handcalc.Limit;
+import runthrough.plant.check.Message;
 import runthrough.study.cause.Cause;
 import runthrough.study.limits.CountLimit;
 import runthrough.study.limits.Limits;
@@ -130,9 +131,9 @@ final class LimitWords {
 
     /** What keeps the line from going further; empty where it is not known. */
     static Optional<String> limitingFactor(LineLimit limit) {
-        return limit.beyond()
-                .flatMap(causes -> causes.main())
-                .map(Cause::words)
+        return limit.notFeasible()
+                .map(Message::path)
+                .or(() -> limit.beyond().flatMap(causes -> causes.main()).map(Cause::words))
                 .or(() ->
                         limit.neighbour().flatMap(near -> near.limitingFactor()).map(LimitWords::limitingFactor));
     }

@@ -2,8 +2,10 @@ package runthrough.report.limits;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runthrough.chart.limits.LimitsChart;
+import runthrough.plant.Shifts;
 import runthrough.report.Answer;
 import runthrough.report.AnswerFormat;
 import runthrough.report.Figure;
@@ -82,6 +84,11 @@ public final class LimitsAnswer {
                     "Coils of this line differ in speed or length: all were changed by the same factor. The speed given is"
                             + " the fastest, the length the mean.");
         }
+        limits.limits()
+                .forEach(limit -> limit.notFeasible()
+                        .ifPresent(message -> advice.add("Beyond the " + LimitWords.name(limit.what()) + ", "
+                                + values.value(limit).text() + ", the line is not feasible: " + message.text())));
+        limits.request().line().change().shifts().ifPresent(shifts -> advice.add(crewOf(shifts)));
         double fall = limits.limits().stream()
                 .mapToDouble(limit -> limit.crossing().fall())
                 .max()
@@ -93,6 +100,16 @@ public final class LimitsAnswer {
                             + " of coil changes under the same random numbers. Between such values the one that asks more is given.");
         }
         return advice;
+    }
+
+    /** What the one number of people means where they come by shifts. */
+    private static String crewOf(Shifts shifts) {
+        String crews = shifts.list().stream()
+                .map(shift -> Integer.toString(shift.crew()))
+                .collect(Collectors.joining(", "));
+        return "The shifts have " + crews
+                + " people. Smallest crew is that of the largest shift: every other shift was tried with"
+                + " as many more or fewer people as that one, at least one, and as many are away in a break as before.";
     }
 
     private List<Figure> figures() {

@@ -97,7 +97,11 @@ final class LimitsDocument {
 
     private static final JsonShape<CountLimit> COUNT = JsonShape.<CountLimit>named("count")
             .word("what", "What is counted.", CountLimit.What.class, CountLimit::what)
-            .count("present", "How many there are now.", CountLimit::present)
+            .count(
+                    "present",
+                    "How many there are now. Of a crew that comes by shifts: in the largest shift; every other shift is tried"
+                            + " with as many more or fewer people as that one, at least one.",
+                    CountLimit::present)
             .optionalCount(
                     "smallest",
                     "Smallest number at which the share seen meets the target; null when no number that was"

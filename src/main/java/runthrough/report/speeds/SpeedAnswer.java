@@ -2,6 +2,7 @@ package runthrough.report.speeds;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import runthrough.chart.speeds.OutputChart;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
@@ -16,6 +17,7 @@ import runthrough.report.Value;
 import runthrough.report.described.InputTables;
 import runthrough.study.search.Crossing;
 import runthrough.study.speed.SpeedCurve;
+import runthrough.study.speed.SpeedCurve.NotPossible;
 import runthrough.study.speed.SpeedCurve.Peak;
 import runthrough.study.speed.SpeedPoint;
 
@@ -70,6 +72,7 @@ public final class SpeedAnswer {
                         + texts.share(now.shareRunThrough().mean()) + " of coil changes run through, with "
                         + texts.mean(now.stopsPerShift()) + " stops and "
                         + texts.time(now.lostTimePerShift().mean()) + " lost per 8 h.");
+        notPossible().ifPresent(advice::add);
         curve.targetLost().map(this::target).ifPresent(advice::add);
         words.tooShort(curve.resolution(), curve.changes(), curve.target())
                 .filter(any -> curve.targetLost().isPresent())
@@ -87,6 +90,23 @@ public final class SpeedAnswer {
         return advice;
     }
 
+    /** Where the line cannot be run, and why; the table says it of each speed. */
+    private Optional<String> notPossible() {
+        List<NotPossible> all = curve.notPossible();
+        if (all.isEmpty()) {
+            return Optional.empty();
+        }
+        NotPossible first = all.get(0);
+        boolean isEnd = first.speed() > curve.to();
+        String where = isEnd
+                ? "Faster than " + texts.speed(curve.to()) + " the line is not feasible"
+                : "The line cannot be run at " + all.size() + " of the speeds tried, " + texts.speed(first.speed())
+                        + (all.size() > 1
+                                ? " to " + texts.speed(all.get(all.size() - 1).speed())
+                                : "");
+        return Optional.of(where + "; at " + texts.speed(first.speed()) + ": " + first.why());
+    }
+
     private String target(Crossing crossing) {
         String target = "The target of " + texts.share(curve.target()) + " is ";
         return switch (crossing.found()) {
@@ -97,7 +117,9 @@ public final class SpeedAnswer {
                                 .map(ends -> " (95 % interval " + ends + ")")
                                 .orElse("")
                         + ", and lost beyond.";
-            case MET_THROUGHOUT -> target + "met at every speed tried.";
+            case MET_THROUGHOUT ->
+                target + "met at every speed tried"
+                        + (curve.notPossible().isEmpty() ? "." : " at which the line can be run.");
             case MISSED_THROUGHOUT ->
                 target + "missed at every speed tried, even at " + texts.speed(curve.from()) + ".";
         };
@@ -121,7 +143,7 @@ public final class SpeedAnswer {
         figures.add(Figure.of(
                 "lost at the fastest",
                 Value.of(headline.lostAtFastest(), Notation.SHARE),
-                "of the most, at " + texts.speed(curve.to())));
+                "of the most, at " + texts.speed(curve.peak().fastest())));
         return figures;
     }
 

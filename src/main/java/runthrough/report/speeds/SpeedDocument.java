@@ -30,10 +30,14 @@ final class SpeedDocument {
                     "Slowest speed tried whose output is not shown to be less.",
                     SpeedCurve.Peak::asGoodFrom)
             .number("as_good_to_m_per_s", "Fastest such speed.", SpeedCurve.Peak::asGoodTo)
+            .number(
+                    "fastest_m_per_s",
+                    "Fastest speed of the range at which the line can be run.",
+                    SpeedCurve.Peak::fastest)
             .estimate(
                     "output_lost_at_fastest_m_per_s",
-                    "Output here less that at the fastest speed, compared under the same random numbers.",
-                    SpeedCurve.Peak::lossAtTo);
+                    "Output here less that at the fastest speed at which the line can be run, compared under the same random numbers.",
+                    SpeedCurve.Peak::lossAtFastest);
 
     private static final JsonShape<Crossing> TARGET_LOST = JsonShape.<Crossing>named("target_lost")
             .word("found", "Whether the target is crossed within the range.", Crossing.Found.class, Crossing::found)
@@ -52,6 +56,11 @@ final class SpeedDocument {
                             + " range.",
                     Crossing::high);
 
+    private static final JsonShape<SpeedCurve.NotPossible> NOT_POSSIBLE = JsonShape.<SpeedCurve.NotPossible>named(
+                    "not_possible")
+            .number("speed_m_per_s", "Fastest rated process speed.", SpeedCurve.NotPossible::speed)
+            .text("why", "Why the line cannot be run at it.", SpeedCurve.NotPossible::why);
+
     static final JsonShape<SpeedCurve> SHAPE = JsonShape.<SpeedCurve>named("speeds")
             .number("target", "Share of coil changes that should run through.", SpeedCurve::target)
             .flag(
@@ -59,7 +68,7 @@ final class SpeedDocument {
                     "Whether coils have speeds of their own, which were all changed by the same factor.",
                     SpeedCurve::scaledAlike)
             .number("from_m_per_s", "Slowest speed of the range.", SpeedCurve::from)
-            .number("to_m_per_s", "Fastest speed of the range.", SpeedCurve::to)
+            .number("to_m_per_s", "Fastest speed of the range, as far as the line is feasible.", SpeedCurve::to)
             .in("peak", "Where most comes out.", PEAK, SpeedCurve::peak)
             .in("present", "The line as it is.", POINT, SpeedCurve::present)
             .optional(
@@ -67,7 +76,13 @@ final class SpeedDocument {
                     "The speed beyond which the target is lost; null where every coil change stops the line.",
                     TARGET_LOST,
                     SpeedCurve::targetLost)
-            .list("points", "What comes out at each speed, slowest first.", POINT, SpeedTables::points);
+            .list("points", "What comes out at each speed, slowest first.", POINT, SpeedTables::points)
+            .list(
+                    "not_possible",
+                    "Speeds at which the line cannot be run, slowest first; the last may be the end of the range that was asked"
+                            + " for.",
+                    NOT_POSSIBLE,
+                    SpeedCurve::notPossible);
 
     private SpeedDocument() {}
 }

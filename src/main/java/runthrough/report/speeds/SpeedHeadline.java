@@ -23,8 +23,9 @@ record SpeedHeadline(SpeedCurve curve, Texts texts) {
             case AT_FASTEST ->
                 headline(
                         "FASTER GIVES MORE",
-                        "Output rises up to " + texts.speed(curve.to()) + ", the fastest speed tried, where it is "
-                                + most() + ".");
+                        "Output rises up to " + texts.speed(fastest()) + ", the fastest speed "
+                                + (isBounded() ? "that is possible" : "tried") + ", where it is " + most()
+                                + ".");
             case AT_SLOWEST ->
                 headline(
                         "SLOWER GIVES MORE",
@@ -39,13 +40,22 @@ record SpeedHeadline(SpeedCurve curve, Texts texts) {
 
     private String inside() {
         return "Most comes out at a process speed of " + texts.speed(best().speed()) + ": " + most() + ". Faster gives "
-                + (isLossSure() ? "less" : "no more") + ": at " + texts.speed(curve.to()) + " "
+                + (isLossSure() ? "less" : "no more") + ": at " + texts.speed(fastest()) + " "
                 + texts.share(lostAtFastest()) + " of that is lost.";
     }
 
     /** Output at the best speed less that at the fastest, as a share of the former. */
     double lostAtFastest() {
-        return curve.peak().lossAtTo().mean() / best().output().mean();
+        return curve.peak().lossAtFastest().mean() / best().output().mean();
+    }
+
+    private double fastest() {
+        return curve.peak().fastest();
+    }
+
+    /** Whether the line cannot be run at a faster speed that was tried. */
+    private boolean isBounded() {
+        return curve.notPossible().stream().anyMatch(one -> one.speed() > fastest());
     }
 
     private SpeedPoint best() {
@@ -59,7 +69,7 @@ record SpeedHeadline(SpeedCurve curve, Texts texts) {
 
     /** Whether less output is shown at the fastest speed than at the best. */
     private boolean isLossSure() {
-        Estimate loss = curve.peak().lossAtTo();
+        Estimate loss = curve.peak().lossAtFastest();
         return texts.known(loss.interval()).map(Interval::low).orElse(loss.mean()) > 0;
     }
 }

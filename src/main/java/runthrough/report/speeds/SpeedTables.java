@@ -2,6 +2,8 @@ package runthrough.report.speeds;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import runthrough.quantity.Kind;
@@ -9,6 +11,7 @@ import runthrough.quantity.Notation;
 import runthrough.report.Table;
 import runthrough.report.TableMaker;
 import runthrough.report.Texts;
+import runthrough.report.Value;
 import runthrough.study.speed.SpeedCurve;
 import runthrough.study.speed.SpeedPoint;
 
@@ -17,11 +20,30 @@ final class SpeedTables {
     private static final String FILE = "output-against-speed.csv";
 
     private final List<SpeedPoint> points;
+    private final List<Row> rows;
+    private final boolean isPartly;
     private final Texts texts;
 
     private SpeedTables(SpeedCurve curve, Texts texts) {
         this.points = points(curve);
+        this.rows = Stream.concat(
+                        points.stream().map(point -> new Row(point.speed(), Optional.of(point), "")),
+                        curve.notPossible().stream().map(one -> new Row(one.speed(), Optional.empty(), one.why())))
+                .sorted(Comparator.comparingDouble(Row::speed))
+                .toList();
+        this.isPartly = !curve.notPossible().isEmpty();
         this.texts = texts;
+    }
+
+    /** A speed, and what comes out at it or why the line cannot be run so. */
+    private record Row(double speed, Optional<SpeedPoint> point, String why) {
+        double number(ToDoubleFunction<SpeedPoint> of) {
+            return point.map(of::applyAsDouble).orElse(Double.NaN);
+        }
+
+        Value value(Function<SpeedPoint, Value> of) {
+            return point.map(of).orElse(Value.plain(Double.NaN));
+        }
     }
 
     static Table of(SpeedCurve curve, Texts texts) {
@@ -39,25 +61,37 @@ final class SpeedTables {
     /** Intervals and what follows from the rest are in the file alone: a terminal has no room for them. */
     private Table table() {
         Notation output = notation(Kind.RATE_LENGTH, point -> point.output().mean());
-        return TableMaker.<SpeedPoint>of("What comes out, in the replications of the scenario")
+        Notation speed = texts.notation(
+                Kind.SPEED, rows.stream().mapToDouble(Row::speed).max().orElse(1));
+        TableMaker<Row> table = TableMaker.<Row>of("What comes out, in the replications of the scenario")
                 .intoFile(FILE)
-                .number("speed", notation(Kind.SPEED, SpeedPoint::speed), SpeedPoint::speed)
-                .fileNumber("factor", Notation.PLAIN, SpeedPoint::factor)
-                .estimate("output", output, false, "", point -> texts.value(output, point.output()))
-                .number("mass", notation(Kind.RATE_MASS, SpeedTables::mass), SpeedTables::mass)
+                .number("speed", speed, Row::speed)
+                .fileNumber("factor", Notation.PLAIN, row -> row.number(SpeedPoint::factor))
+                .estimate(
+                        "output",
+                        output,
+                        false,
+                        "not possible",
+                        row -> row.value(point -> texts.value(output, point.output())))
+                .number("mass", notation(Kind.RATE_MASS, SpeedTables::mass), row -> row.number(SpeedTables::mass))
                 .fileNumber(
                         "share of rated",
                         Notation.SHARE,
-                        point -> point.utilisation().mean())
+                        row -> row.number(point -> point.utilisation().mean()))
                 .estimate(
                         "run through",
                         Notation.SHARE,
                         false,
                         "",
-                        point -> texts.value(Kind.SHARE, point.shareRunThrough()))
-                .estimate("stops/8 h", Notation.PLAIN, false, "", point -> texts.plain(point.stopsPerShift()))
-                .number("lost/8 h", notation(Kind.TIME, SpeedTables::lost), SpeedTables::lost)
-                .of(points);
+                        row -> row.value(point -> texts.value(Kind.SHARE, point.shareRunThrough())))
+                .estimate(
+                        "stops/8 h",
+                        Notation.PLAIN,
+                        false,
+                        "",
+                        row -> row.value(point -> texts.plain(point.stopsPerShift())))
+                .number("lost/8 h", notation(Kind.TIME, SpeedTables::lost), row -> row.number(SpeedTables::lost));
+        return (isPartly ? table.fileWords("why not possible", Row::why) : table).of(rows);
     }
 
     private Notation notation(Kind kind, ToDoubleFunction<SpeedPoint> si) {

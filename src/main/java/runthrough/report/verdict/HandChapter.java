@@ -7,9 +7,11 @@ import java.util.stream.Stream;
 import runthrough.handcalc.CoherentUnits;
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Margin;
+import runthrough.handcalc.Preparation;
 import runthrough.handcalc.Refill;
 import runthrough.handcalc.Step;
 import runthrough.handcalc.Term;
+import runthrough.plant.CoilChange;
 import runthrough.quantity.Kind;
 import runthrough.report.Cell;
 import runthrough.report.Chapter;
@@ -111,7 +113,7 @@ final class HandChapter {
             rows.add(limit("fastest process speed, and rated", storage.speed()));
             storage.coilStrip().ifPresent(strip -> rows.add(limit("strip of a coil to refill on", strip)));
         });
-        rows.add(limit("time to prepare a coil", hand.preparationTime()));
+        rows.addAll(preparation());
         hand.emptying().ifPresent(margin -> rows.add(limit("speed at which the accumulator gives strip", margin)));
         hand.bending()
                 .forEach(check -> rows.add(limit(
@@ -134,7 +136,7 @@ final class HandChapter {
                         Cell.of(limit.name().toLowerCase(Locale.ROOT)),
                         Cell.none(),
                         Cell.none())));
-        String which = coil().isEmpty() ? "" : ", for coil " + coil();
+        String which = (coil().isEmpty() ? "" : ", for coil " + coil()) + crew();
         return new Table(
                 "Hand calculation with mean times" + which,
                 List.of(
@@ -143,6 +145,24 @@ final class HandChapter {
                         Column.numbers("Needed"),
                         Column.numbers("Margin")),
                 rows);
+    }
+
+    /** Where the accumulator bears that the joint waits, the time until it does, and the time until the process must stop. */
+    private List<List<Cell>> preparation() {
+        Preparation preparation = hand.preparation();
+        Margin toStop = hand.preparationTime();
+        Margin toWait = new Margin(Kind.TIME, preparation.withoutWaiting(), preparation.needed());
+        return toStop.given() == toWait.given()
+                ? List.of(limit("time to prepare a coil", toStop))
+                : List.of(
+                        limit("time to prepare before the joint waits", toWait),
+                        limit("time to prepare before the process stops", toStop));
+    }
+
+    /** Rule FORM-9 knows one crew. */
+    private String crew() {
+        CoilChange change = result.study().request().line().change();
+        return change.shifts().isEmpty() ? "" : ", with the largest crew of any shift, " + change.crew();
     }
 
     private List<Cell> limit(String name, Margin margin) {

@@ -127,6 +127,9 @@ public final class Schemas {
         ObjectNode schema = any();
         ArrayNode required = schema.putArray("required");
         way.must().forEach(required::add);
+        way.needs()
+                .forEach((key, needed) ->
+                        schema.withObject("/dependencies").putArray(key).add(needed));
         return schema;
     }
 

@@ -1,6 +1,7 @@
 package runthrough.scenario.grammar;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -21,17 +22,23 @@ public record Ways(String what, boolean required, List<Way> ways) {
      *
      * @param must keys that this way needs
      * @param may keys that only make sense with this way
+     * @param needs of keys that may be added: which other one each of them needs to make sense
      */
-    public record Way(List<String> must, List<String> may) {
+    public record Way(List<String> must, List<String> may, Map<String, String> needs) {
 
         /** A way that needs all of {@code keys}. */
         public static Way of(String... keys) {
-            return new Way(List.of(keys), List.of());
+            return new Way(List.of(keys), List.of(), Map.of());
         }
 
         /** This way with keys that may be added. */
         public Way with(String... keys) {
-            return new Way(must, List.of(keys));
+            return new Way(must, List.of(keys), needs);
+        }
+
+        /** This way, in which {@code key} makes sense only with {@code needed}. */
+        public Way needing(String key, String needed) {
+            return new Way(must, may, Map.of(key, needed));
         }
 
         /** Whether {@code key} belongs to this way. */
@@ -88,6 +95,7 @@ public record Ways(String what, boolean required, List<Way> ways) {
                     mapping, "does not say " + what + "; give one of: " + words(), "Add one of these to this section.");
         }
         taken.ifPresent(way -> checkComplete(mapping, way, context));
+        taken.ifPresent(way -> checkNeeds(mapping, way, context));
         checkLoose(mapping, taken, context);
     }
 
@@ -119,6 +127,25 @@ public record Ways(String what, boolean required, List<Way> ways) {
         }
     }
 
+    private static void checkNeeds(Raw.Mapping mapping, Way way, Context context) {
+        for (Raw.Entry entry : entriesOf(mapping, List.copyOf(way.needs().keySet()))) {
+            String needed = Optional.ofNullable(way.needs().get(entry.key())).orElseThrow();
+            if (mapping.find(needed).isEmpty()) {
+                refuseLoose(entry, needed, context);
+            }
+        }
+    }
+
+    private static void refuseLoose(Raw.Entry entry, String with, Context context) {
+        context.problems()
+                .error(
+                        entry.place(),
+                        context.pathTo(entry.key()),
+                        entry.value().shown(),
+                        "only goes with " + with,
+                        "Leave it out, or give " + with + ".");
+    }
+
     /** Reports keys that only make sense with a way that is not taken. */
     private void checkLoose(Raw.Mapping mapping, Optional<Way> taken, Context context) {
         for (Way way : ways) {
@@ -130,13 +157,7 @@ public record Ways(String what, boolean required, List<Way> ways) {
                 if (taken.isPresent() && taken.get().isGoodWith(entry.key())) {
                     continue;
                 }
-                context.problems()
-                        .error(
-                                entry.place(),
-                                context.pathTo(entry.key()),
-                                entry.value().shown(),
-                                "only goes with " + way.words(),
-                                "Leave it out, or give " + way.words() + ".");
+                refuseLoose(entry, way.words(), context);
             }
         }
     }
@@ -169,7 +190,12 @@ public record Ways(String what, boolean required, List<Way> ways) {
     /** Whether {@code key} goes with the way that {@code mapping} takes. */
     boolean allows(String key, Raw.Mapping mapping) {
         Set<String> written = mapping.entries().stream().map(Raw.Entry::key).collect(Collectors.toSet());
-        return written.stream().flatMap(given -> excludedBy(given, written)).noneMatch(key::equals);
+        boolean lacks = ways.stream()
+                .filter(way -> written.containsAll(way.must()))
+                .map(way -> way.needs().get(key))
+                .anyMatch(needed -> needed != null && !written.contains(needed));
+        return !lacks
+                && written.stream().flatMap(given -> excludedBy(given, written)).noneMatch(key::equals);
     }
 
     /** The keys of every way. */

@@ -2,12 +2,14 @@ package runthrough.simulation.motion;
 
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection.Slowing;
+import runthrough.quantity.Numbers;
 import runthrough.simulation.account.RunStatistics;
 import runthrough.simulation.calendar.EventCalendar;
 import runthrough.simulation.calendar.EventOrder;
 import runthrough.simulation.random.RandomNumbers;
 import runthrough.simulation.random.Sampler;
 import runthrough.simulation.random.SourceNames;
+import runthrough.simulation.records.SimulationException;
 
 /**
  * The process section: what holds it, what it is heading for, and when that changes by its own doing. The levels at which it
@@ -18,6 +20,11 @@ import runthrough.simulation.random.SourceNames;
 final class ProcessControl {
     /** More starved stops in one coil change than this come of a restart into the next stop. */
     private static final int MOST_STARVED_STOPS = 1000;
+
+    private static final String RESTART_LEVEL = "process.restart.level";
+
+    /** Of numbers in a message. */
+    private static final int DIGITS = 3;
 
     private final Line line;
     private final LineState state;
@@ -69,11 +76,20 @@ final class ProcessControl {
         state.starved = true;
         statistics.starvedStop();
         if (statistics.starvedStopsOfLatestChange() > MOST_STARVED_STOPS) {
-            throw calendar.error("more than " + MOST_STARVED_STOPS + " starved stops in coil change "
-                    + statistics.latestChange() + ": the process restarts at a level of "
-                    + line.restartLevel(state.rated) + " m and must stop at " + line.stopLevel(state.rated)
-                    + " m, so that it restarts into the next stop. Give a higher restart level;");
+            throw new SimulationException(tooManyStops(), RESTART_LEVEL);
         }
+    }
+
+    private String tooManyStops() {
+        boolean isDefault = Double.isNaN(line.process().restartLevel());
+        return "more than " + MOST_STARVED_STOPS + " starved stops in coil change " + statistics.latestChange()
+                + ", at "
+                + Numbers.text(calendar.now(), DIGITS) + " s: the process restarts at a level of "
+                + Numbers.text(line.restartLevel(state.rated), DIGITS) + " m"
+                + (isDefault ? " (the default, as none is given)" : "") + " and must stop at "
+                + Numbers.text(line.stopLevel(state.rated), DIGITS)
+                + " m, so that it restarts into the next stop. Give a " + (isDefault ? "" : "higher ") + RESTART_LEVEL
+                + ", or let the entry speed up faster.";
     }
 
     /** Downtime or a repair has ended; the last of them leaves it held as starved where strip lacks, which is no new stop. */

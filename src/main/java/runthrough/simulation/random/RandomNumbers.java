@@ -8,8 +8,8 @@ import java.util.Optional;
  *
  * <p>Rules RANDOM-2, RANDOM-5.
  *
- * @param seed of the run
- * @param replication from 0
+ * @param seed of the run; any number, its 64 bits are the key of the random numbers
+ * @param replication {@code >= 0}
  * @param exchanged a source that meets the random numbers of another replication instead
  */
 public record RandomNumbers(long seed, int replication, Optional<Exchanged> exchanged) {
@@ -20,7 +20,21 @@ public record RandomNumbers(long seed, int replication, Optional<Exchanged> exch
      * @param source name of it, see {@link RandomSource#name()}
      * @param replication whose random numbers it meets, from 0
      */
-    public record Exchanged(String source, int replication) {}
+    public record Exchanged(String source, int replication) {
+        public Exchanged {
+            checkReplication(replication);
+        }
+    }
+
+    public RandomNumbers {
+        checkReplication(replication);
+    }
+
+    private static void checkReplication(int replication) {
+        if (replication < 0) {
+            throw new IllegalArgumentException("replication = " + replication + "; must be 0 or more");
+        }
+    }
 
     /** The random numbers of a replication, from 0, under {@code seed}. */
     public RandomNumbers(long seed, int replication) {

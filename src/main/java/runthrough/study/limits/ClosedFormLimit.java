@@ -16,9 +16,11 @@ final class ClosedFormLimit {
     private static final int HALVINGS = 60;
 
     private final VariedInput driven;
+    private final boolean isFeasible;
 
     ClosedFormLimit(VariedInput driven) {
         this.driven = driven;
+        this.isFeasible = LimitsStudy.isFeasible(driven.line());
     }
 
     /** Whether there is a limit within the range. */
@@ -46,7 +48,10 @@ final class ClosedFormLimit {
         }
         Line beyond = driven.variant().apply(not);
         return Optional.of(new Neighbour(
-                borne, LineCheck.accepts(beyond) ? HandCalculation.of(beyond).limitingFactor() : Optional.empty()));
+                borne,
+                LineCheck.accepts(beyond) && !isBorne(beyond)
+                        ? HandCalculation.of(beyond).limitingFactor()
+                        : Optional.empty()));
     }
 
     private double hardest() {
@@ -58,7 +63,8 @@ final class ClosedFormLimit {
     }
 
     private boolean isBorne(double value) {
-        return isBorne(driven.variant().apply(value));
+        Line line = driven.variant().apply(value);
+        return isBorne(line) && (!isFeasible || LimitsStudy.isFeasible(line));
     }
 
     /** Whether nothing is overloaded: capacity, refill and preparation are each enough. */

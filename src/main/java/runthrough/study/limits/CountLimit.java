@@ -31,7 +31,7 @@ public record CountLimit(
 
     /** What is counted. */
     public enum What {
-        /** People. */
+        /** People; where they come by shifts those of the largest shift, every other one having as many more or fewer. */
         CREW,
         /** Uncoilers. */
         UNCOILERS

@@ -8,7 +8,9 @@ import java.util.function.IntFunction;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import runthrough.handcalc.HandCalculation;
+import runthrough.plant.CoilChange;
 import runthrough.plant.Line;
+import runthrough.plant.Shifts;
 import runthrough.plant.check.LineCheck;
 import runthrough.study.TargetStatus;
 import runthrough.study.limits.CountLimit.Tried;
@@ -16,9 +18,6 @@ import runthrough.study.limits.CountLimit.What;
 
 /** Tries every number of people and of uncoilers that could matter. */
 final class CountSearch {
-    /** More than two people do no more than two. */
-    private static final int USEFUL_CREW = 2;
-
     /** So many uncoilers are tried at least, and one more than there are. */
     private static final int SOME_UNCOILERS = 3;
 
@@ -39,13 +38,18 @@ final class CountSearch {
                 search.limit(
                         What.CREW,
                         crew,
-                        USEFUL_CREW,
+                        mostPeople(line.change()),
                         n -> line.with(line.change().withCrew(n))),
                 search.limit(
                         What.UNCOILERS,
                         uncoilers,
                         Math.max(SOME_UNCOILERS, uncoilers + 1),
                         n -> line.with(line.entry().withUncoilers(n))));
+    }
+
+    /** More people than this do no more, in any shift: every shift gets as many more as the largest one. */
+    private static int mostPeople(CoilChange change) {
+        return change.usefulCrew() + change.shifts().map(Shifts::greatestLack).orElse(0);
     }
 
     private CountLimit limit(What what, int present, int most, IntFunction<Line> variant) {

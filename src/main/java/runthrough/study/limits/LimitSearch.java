@@ -5,6 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import runthrough.handcalc.Limit;
+import runthrough.plant.Line;
+import runthrough.plant.check.LineCheck;
+import runthrough.plant.check.Message;
+import runthrough.quantity.UnitSystem;
 import runthrough.study.Evaluation;
 import runthrough.study.cause.CauseCounts;
 import runthrough.study.limits.LineLimit.Neighbour;
@@ -29,9 +33,11 @@ final class LimitSearch {
     private final double target;
     private final LineTrials variants;
     private final double precision;
+    private final UnitSystem units;
     private final Map<Double, Optional<Evaluation>> tried = new HashMap<>();
 
-    LimitSearch(VariedInput driven, double target, LineTrials variants) {
+    LimitSearch(VariedInput driven, double target, LineTrials variants, UnitSystem units) {
+        this.units = units;
         this.driven = driven;
         this.target = target;
         this.variants = variants;
@@ -54,7 +60,16 @@ final class LimitSearch {
                 closedForm,
                 neighbour,
                 differences(crossing, closedForm, neighbour, beyond),
-                beyond);
+                beyond,
+                notFeasible(crossing));
+    }
+
+    private Optional<Message> notFeasible(Crossing crossing) {
+        if (crossing.missed().isEmpty() || !LimitsStudy.isFeasible(driven.line())) {
+            return Optional.empty();
+        }
+        Line beyond = driven.variant().apply(crossing.missed().getAsDouble());
+        return LineCheck.notFeasible(beyond, units).filter(message -> !message.isError());
     }
 
     private Optional<Evaluation> attempt(double value) {

@@ -6,6 +6,8 @@ import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
+import runthrough.plant.check.LineCheck;
+import runthrough.quantity.UnitSystem;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
 import runthrough.study.ProgressCounter;
@@ -59,16 +61,22 @@ public final class LimitsStudy {
         RunPlan plan = chance ? request.run() : longRun(request.run());
         ProgressCounter steps = new ProgressCounter(listener, EXPECTED_TRIALS * LineLimit.What.values().length);
         Evaluation present = evaluator.evaluate(line, plan);
+        boolean isFeasible = isFeasible(line);
         LineTrials variants = variant -> {
             steps.next();
-            return evaluator.attempt(variant, plan);
+            return isFeasible && !isFeasible(variant) ? Optional.empty() : evaluator.attempt(variant, plan);
         };
         List<LineLimit> limits = VariedInput.all(line).stream()
-                .map(driven -> new LimitSearch(driven, target, variants).limit())
+                .map(driven -> new LimitSearch(driven, target, variants, request.resultsIn()).limit())
                 .toList();
         List<CountLimit> counts = CountSearch.all(line, target, variants);
         steps.finish();
         return new Limits(request, target, true, chance, Optional.of(present), limits, counts, handCalculation);
+    }
+
+    /** Rule CHECK-18: what the carriage cannot follow is no limit to go to, unless the line as it is goes beyond it already. */
+    static boolean isFeasible(Line line) {
+        return LineCheck.notFeasible(line, UnitSystem.METRIC).isEmpty();
     }
 
     private static RunPlan longRun(RunPlan plan) {

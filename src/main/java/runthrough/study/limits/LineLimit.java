@@ -3,6 +3,7 @@ package runthrough.study.limits;
 import java.util.List;
 import java.util.Optional;
 import runthrough.handcalc.Limit;
+import runthrough.plant.check.Message;
 import runthrough.quantity.Kind;
 import runthrough.study.cause.CauseCounts;
 import runthrough.study.search.Crossing;
@@ -21,6 +22,7 @@ import runthrough.study.search.Crossing;
  *     search
  * @param beyond what the coil changes that did not run through are attributed to, just beyond the limit, or in the line as it is where
  *     the target is missed throughout; empty when it is met throughout, or where the line's own check refuses what lies beyond
+ * @param notFeasible why the line, which is feasible as it is, is not just beyond the limit; empty where it is or nothing lies beyond
  */
 public record LineLimit(
         What what,
@@ -30,7 +32,8 @@ public record LineLimit(
         Crossing.Found closedForm,
         Optional<Neighbour> neighbour,
         List<Difference> differences,
-        Optional<CauseCounts> beyond) {
+        Optional<CauseCounts> beyond,
+        Optional<Message> notFeasible) {
 
     public LineLimit {
         differences = List.copyOf(differences);

@@ -9,6 +9,7 @@ import runthrough.plant.StorageForm;
 import runthrough.plant.check.LineCheck;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
+import runthrough.study.StudyException;
 
 /** A line tried with other capacities under the same random numbers; what was tried once is not run again. */
 final class Capacities {
@@ -32,7 +33,12 @@ final class Capacities {
         return line.accumulator().form();
     }
 
-    /** What {@code capacity} (m) gives under {@code plan}, which differs from others only in its replications; empty when refused. */
+    /**
+     * What {@code capacity} (m) gives under {@code plan}, which differs from others only in its replications; empty when refused, or
+     * when a run with it cannot go on.
+     *
+     * @throws StudyException when a run of the line as it is cannot go on
+     */
     Optional<Evaluation> evaluate(double capacity, RunPlan plan) {
         Line variant = line.with(line.accumulator().resizedTo(capacity));
         if (!LineCheck.accepts(variant)) {
@@ -42,9 +48,16 @@ final class Capacities {
         if (before.replications().size() >= Evaluator.replications(variant, plan)) {
             return Optional.of(before.first(plan.replications()));
         }
-        Evaluation evaluation = evaluator.evaluate(
-                variant, plan, index -> before.replication(index).or(() -> needs.known(index, capacity)));
-        tried.put(capacity, evaluation);
-        return Optional.of(evaluation);
+        try {
+            Evaluation evaluation = evaluator.evaluate(
+                    variant, plan, index -> before.replication(index).or(() -> needs.known(index, capacity)));
+            tried.put(capacity, evaluation);
+            return Optional.of(evaluation);
+        } catch (StudyException e) {
+            if (capacity == line.accumulator().capacity()) {
+                throw e;
+            }
+            return Optional.empty();
+        }
     }
 }

@@ -2,8 +2,10 @@ package runthrough.study.speed;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import runthrough.simulation.records.Totals;
 import runthrough.study.Evaluation;
+import runthrough.study.StudyException;
 import runthrough.study.speed.SpeedCurve.Peak;
 import runthrough.study.speed.SpeedCurve.Where;
 import runthrough.study.statistics.Estimate;
@@ -33,7 +35,8 @@ final class PeakSearch {
     Peak peak() {
         refine(best());
         double best = best();
-        Where where = best == range.from() ? Where.AT_SLOWEST : best == range.to() ? Where.AT_FASTEST : Where.INSIDE;
+        double fastest = inRange().max().orElseThrow();
+        Where where = best == fastest ? Where.AT_FASTEST : best == range.from() ? Where.AT_SLOWEST : Where.INSIDE;
         return new Peak(
                 speeds.point(best),
                 where,
@@ -44,19 +47,31 @@ final class PeakSearch {
                                 .sorted(Comparator.reverseOrder())
                                 .toList()),
                 asGood(best, speeds.tried().stream().filter(s -> s >= best).toList()),
-                loss(best, range.to()));
+                fastest,
+                loss(best, fastest));
     }
 
     /** The best speed of the range that was tried; of equals the slowest. */
     private double best() {
-        return speeds.tried().stream()
-                .filter(speed -> range.from() <= speed && speed <= range.to())
+        return inRange()
+                .boxed()
                 .reduce((best, speed) -> output(speed) > output(best) ? speed : best)
-                .orElseThrow();
+                .orElseThrow(() -> new StudyException("the line cannot be run at any speed of the range: "
+                        + speeds.notPossible().get(0).why()));
     }
 
+    /** The speeds of the range at which the line was run, slowest first. */
+    private DoubleStream inRange() {
+        return speeds.tried().stream()
+                .mapToDouble(Double::doubleValue)
+                .filter(speed -> range.from() <= speed && speed <= range.to());
+    }
+
+    /** Less than any other where the line cannot be run. */
     private double output(double speed) {
-        return speeds.at(speed).mean(PeakSearch::metresPerSecond).mean();
+        return speeds.attempt(speed)
+                .map(there -> there.mean(PeakSearch::metresPerSecond).mean())
+                .orElse(Double.NEGATIVE_INFINITY);
     }
 
     private static double metresPerSecond(Totals totals) {

@@ -15,8 +15,10 @@ import runthrough.study.statistics.Estimate;
  * @param scaledAlike whether coils have speeds of their own: all speeds were then changed by the same factor, and a speed here
  *     is the fastest rated one
  * @param from slowest speed (m/s)
- * @param to fastest speed (m/s), {@code > from}
- * @param points evenly spaced from the slowest to the fastest, and the present speed where it lies between; slowest first
+ * @param to fastest speed (m/s), {@code > from}; no faster than the line is feasible where it is feasible as it is
+ * @param notPossible speeds at which the line cannot be run, slowest first, each with the reason: in the range, and the end of
+ *     the range that was asked for where the line is not feasible there
+ * @param points evenly spaced from the slowest to the fastest, those at which the line can be run, and the present speed where it lies between; slowest first
  * @param present the line as it is
  * @param peak where most comes out
  * @param changes coil changes that the present speed was tried with
@@ -31,6 +33,7 @@ public record SpeedCurve(
         boolean scaledAlike,
         double from,
         double to,
+        List<NotPossible> notPossible,
         List<SpeedPoint> points,
         SpeedPoint present,
         Peak peak,
@@ -39,8 +42,17 @@ public record SpeedCurve(
         Optional<Crossing> targetLost) {
 
     public SpeedCurve {
+        notPossible = List.copyOf(notPossible);
         points = List.copyOf(points);
     }
+
+    /**
+     * A speed at which the line cannot be run.
+     *
+     * @param speed fastest rated process speed (m/s)
+     * @param why not, for the user
+     */
+    public record NotPossible(double speed, String why) {}
 
     /**
      * Where most comes out, by length.
@@ -49,10 +61,12 @@ public record SpeedCurve(
      * @param where whether it lies within the range or at an end of it, beyond which more might come out
      * @param asGoodFrom slowest speed tried (m/s) whose output is not shown to be less than that at the peak
      * @param asGoodTo fastest such speed (m/s)
-     * @param lossAtTo output at the peak less that at the fastest speed, paired under the same random numbers (m/s), {@code >= 0} on
+     * @param fastest speed of the range at which the line could be run (m/s)
+     * @param lossAtFastest output at the peak less that at the fastest of these, paired under the same random numbers (m/s), {@code >= 0} on
      *     average: how much is lost by speeding up
      */
-    public record Peak(SpeedPoint at, Where where, double asGoodFrom, double asGoodTo, Estimate lossAtTo) {}
+    public record Peak(
+            SpeedPoint at, Where where, double asGoodFrom, double asGoodTo, double fastest, Estimate lossAtFastest) {}
 
     /** Where in the range the output peaks. */
     public enum Where {
@@ -60,7 +74,7 @@ public record SpeedCurve(
         INSIDE,
         /** At its slowest speed. */
         AT_SLOWEST,
-        /** At its fastest speed. */
+        /** At its fastest speed, or the fastest of it at which the line can be run. */
         AT_FASTEST
     }
 }

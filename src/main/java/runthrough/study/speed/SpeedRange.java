@@ -42,6 +42,9 @@ public record SpeedRange(double from, double to, int points) {
     /** Enough halvings to come within a millionth of the range. */
     private static final int HALVINGS = 20;
 
+    /** Enough halvings to come to the spacing of doubles. */
+    private static final int FINE_HALVINGS = 60;
+
     public SpeedRange {
         if (!(from > 0 && from < to && to < Double.POSITIVE_INFINITY)) {
             Units units = Units.of(UnitSystem.METRIC);
@@ -84,6 +87,42 @@ public record SpeedRange(double from, double to, int points) {
             next = (good + bad) / 2;
         }
         return good;
+    }
+
+    /**
+     * This range up to the fastest speed at which {@code line} is feasible; all of it where it is feasible throughout or, as the
+     * warnings of the line itself say, not even as it is.
+     *
+     * @throws StudyException when the line is feasible, but not at the slowest speed
+     */
+    SpeedRange within(Line line, UnitSystem units) {
+        if (LineCheck.notFeasible(line, units).isPresent()) {
+            return this;
+        }
+        Optional<Message> why = notFeasible(line, to, units);
+        if (why.isEmpty()) {
+            return this;
+        }
+        notFeasible(line, from, units).ifPresent(message -> {
+            throw new StudyException("range of speeds from " + Units.of(units).text(Kind.SPEED, from)
+                    + "; the line is not feasible at any of them: " + message.text());
+        });
+        double good = from;
+        double bad = to;
+        for (int i = 0; i < FINE_HALVINGS; i++) {
+            double next = (good + bad) / 2;
+            if (notFeasible(line, next, units).isPresent()) {
+                bad = next;
+            } else {
+                good = next;
+            }
+        }
+        return new SpeedRange(from, good, points);
+    }
+
+    /** Why {@code line} cannot be run at {@code speed} (m/s); empty where it can. */
+    static Optional<Message> notFeasible(Line line, double speed, UnitSystem units) {
+        return LineCheck.notFeasible(line.withRatedSpeedsTimes(speed / line.fastestRatedSpeed()), units);
     }
 
     /** The speeds, slowest first. */

@@ -1,9 +1,10 @@
 package runthrough.study.speed;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import runthrough.plant.Line;
 import runthrough.plant.SimulationRequest;
-import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
 import runthrough.study.ProgressCounter;
 import runthrough.study.Share;
@@ -13,6 +14,7 @@ import runthrough.study.search.Crossing.Harder;
 import runthrough.study.search.Scale;
 import runthrough.study.search.TargetSearch;
 import runthrough.study.search.TargetSearch.Guess;
+import runthrough.study.speed.SpeedCurve.NotPossible;
 
 /** Runs a line slower and faster than it is, and shows what comes out. */
 public final class SpeedStudy {
@@ -27,6 +29,9 @@ public final class SpeedStudy {
 
     private final SimulationRequest request;
     private final double target;
+    /** That was asked for. */
+    private final SpeedRange asked;
+    /** As far as the line is feasible. */
     private final SpeedRange range;
 
     /**
@@ -38,15 +43,16 @@ public final class SpeedStudy {
     public SpeedStudy(SimulationRequest request, double target, SpeedRange range) {
         this.request = request;
         this.target = Share.target(target);
-        this.range = range;
         range.check(request.line());
+        this.asked = range;
+        this.range = range.within(request.line(), request.resultsIn());
     }
 
     /**
      * Runs it.
      *
      * @param threads how many replications run at once, {@code >= 1}; does not change the answer
-     * @throws runthrough.study.StudyException when a replication cannot go on
+     * @throws runthrough.study.StudyException when a replication of the line as it is cannot go on, or none at any speed
      * @throws java.util.concurrent.CancellationException when the listener or an interrupt gave it up
      */
     public SpeedCurve run(int threads, StudyListener listener) {
@@ -58,35 +64,45 @@ public final class SpeedStudy {
             steps.next();
             return evaluator.evaluate(line.withRatedSpeedsTimes(speed / now), request.run());
         });
-        range.speeds().forEach(speeds::at);
         SpeedPoint present = speeds.point(now);
+        range.speeds().forEach(speeds::attempt);
         double precision = line.isDeterministic() ? EXACT : FINE;
         SpeedCurve.Peak peak = new PeakSearch(speeds, range, precision).peak();
+        Optional<Crossing> lost =
+                line.practice().isOneStrip() ? Optional.empty() : Optional.of(targetLost(speeds, precision));
         SpeedCurve curve = new SpeedCurve(
                 request,
                 target,
                 line.coils().stream().anyMatch(coil -> coil.processSpeed().isPresent()),
                 range.from(),
                 range.to(),
+                notPossible(speeds),
                 speeds.points(range),
                 present,
                 peak,
                 speeds.at(now).changes(),
                 speeds.at(now).resolution(target),
-                line.practice().isOneStrip() ? Optional.empty() : Optional.of(targetLost(speeds, precision)));
+                lost);
         steps.finish();
         return curve;
+    }
+
+    private List<NotPossible> notPossible(Speeds speeds) {
+        Stream<NotPossible> beyond = asked.to() == range.to()
+                ? Stream.empty()
+                : SpeedRange.notFeasible(request.line(), asked.to(), request.resultsIn()).stream()
+                        .map(message -> new NotPossible(asked.to(), message.text()));
+        return Stream.concat(speeds.notPossible().stream(), beyond).toList();
     }
 
     private Crossing targetLost(Speeds speeds, double precision) {
         Scale scale = Scale.of(Harder.LARGER, range.from(), range.to(), precision);
         double guess = range.speeds()
-                .filter(speed -> {
-                    Evaluation evaluation = speeds.at(speed);
-                    return evaluation.ranThrough() >= target * evaluation.changes();
-                })
+                .filter(speed -> speeds.attempt(speed)
+                        .filter(there -> there.ranThrough() >= target * there.changes())
+                        .isPresent())
                 .max()
                 .orElse(range.from());
-        return new TargetSearch(speed -> Optional.of(speeds.at(speed)), target, scale).from(Guess.about(guess));
+        return new TargetSearch(speeds::attempt, target, scale).from(Guess.about(guess));
     }
 }

@@ -76,22 +76,51 @@ class LineBuilderTest {
     }
 
     @Test
-    void aCrewThatIsAlwaysThere_takesThePlaceOfShifts_andTheOtherWayRound() {
+    void aCrewThatIsAlwaysThere_besideShifts_isRefused() {
+        // Rule CHECK-27.
         Shifts shifts = new Shifts(List.of(new Shift("early", 28_800, 2, List.of())));
-        assertThat(line().shifts(shifts).crew(1).build().line().change().shifts())
-                .isEmpty();
-        assertThat(line().crew(4).shifts(shifts).build().line().change().crew()).isEqualTo(2);
+        for (LineBuilder both : List.of(
+                line().shifts(shifts).crew(1),
+                line().crew(1).shifts(shifts),
+                line().crew(1).shift("early", 28_800, 2))) {
+            assertThat(refusals(both))
+                    .containsExactly(
+                            "coil-change.crew = 1; must not stand beside coil-change.shifts. Leave out the crew, or"
+                                    + " the shifts.");
+        }
+        // All work at once takes the place of what was said of it.
+        CoilChange alone = line().crew(1).build().line().change();
+        assertThat(line().crew(3).shifts(shifts).change(alone).build().line().change())
+                .isEqualTo(alone);
+    }
+
+    @Test
+    void aPartThatIsNull_isNamed() {
+        Coil noCoil = missing();
+        Distribution noTime = missing();
+        assertThatThrownBy(() -> line().coil(noCoil))
+                .isInstanceOf(NullPointerException.class)
+                .hasMessage("coil");
+        assertThatThrownBy(() -> line().join("weld", noTime)).hasMessage("time");
+        assertThatThrownBy(() -> line().jointBreak(0.001, 40, noTime, 0)).hasMessage("repair");
+        assertThatThrownBy(() -> line().shifts(missing())).hasMessage("whole");
+    }
+
+    @SuppressWarnings({"NullAway", "TypeParameterUnusedInFormals"}) // what a caller without a null check may give
+    private static <T> T missing() {
+        return null;
     }
 
     @Test
     void shiftsAndJointsOutOfTheirRange_areRefusedWithTheRest() {
-        assertThat(refusals(line().shift("early", 0, 2)
+        assertThat(refusals(line().shift("early", 28_800, 2)
+                        .shift("late", 0, 2)
                         .jointPassage(0, 5, 5)
                         .jointBreak(1, 40, Distribution.constant(1200), 0)))
                 .containsExactly(
-                        "coil-change.shifts = 0.0; must be more than 0 and finite. Give a value in its range.",
-                        "process.joint-passage = 0.0; must be more than 0 and finite. Give a value in its range.",
-                        "process.joint-break = 1.0; must be 0 or more and below 1. Give a value in its range.");
+                        "coil-change.shifts[2].hours = 0.0; must be more than 0 and finite. Give a value in its range.",
+                        "process.joint-passage.speed = 0.0; must be more than 0 and finite. Give a value in its range.",
+                        "process.joint-break.chance = 1.0; must be 0 or more and below 1. Give a value in its range.");
     }
 
     private static WorkElement loading() {
@@ -215,13 +244,13 @@ class LineBuilderTest {
         assertThat(refused.messages())
                 .extracting(Message::path)
                 .containsExactly(
-                        "coil",
+                        "coil.thickness",
                         "entry.top-speed",
                         "entry.acceleration",
                         "entry.deceleration",
                         "entry.uncoilers",
                         "entry.uncoiler-path",
-                        "entry.creep",
+                        "entry.creep.speed",
                         "accumulator",
                         "accumulator.fill-rate-limit",
                         "accumulator.reserve",
@@ -230,7 +259,7 @@ class LineBuilderTest {
                         "process.acceleration",
                         "process.deceleration",
                         "process.restart.level",
-                        "process.slowing",
+                        "process.slowing.speed",
                         "process.path",
                         "process.scrap-per-stop",
                         "coil-change.crew",

@@ -639,6 +639,21 @@ class LineCheckTest {
         }
 
         @Test
+        void targetWithoutAStopBelowTheTargetToRunThrough_isWarnedOf() {
+            // Rule CHECK-34.
+            RunPlan run = new RunPlan(new RunPlan.Extent.Changes(1000), 0, 10, 1, 0.95);
+            assertThat(LineCheck.check(random, run.withTargetWithoutStop(OptionalDouble.of(0.9))))
+                    .extracting(Message::severity, Message::text)
+                    .containsExactly(tuple(
+                            Severity.WARNING,
+                            "run.target-without-stop = 90 %; should be at least the target to run through, 95 %. A coil"
+                                    + " change that runs through goes without a stop, so that this target asks nothing"
+                                    + " more: give a higher one, or a lower target to run through."));
+            assertThat(LineCheck.check(random, run.withTargetWithoutStop(OptionalDouble.of(0.95))))
+                    .isEmpty();
+        }
+
+        @Test
         void targetOfAll_cannotBeShownByAnyNumber() {
             assertThat(checked(random, 1000, 0, 100, 1))
                     .extracting(Message::remedy)

@@ -90,7 +90,7 @@ class LineLogReaderTest {
     }
 
     @Test
-    void theProcesssOwnStopsAreLeftOutWhereTheLogTellsThem() {
+    void theProcesssDowntimeIsLeftOutWhereTheLogTellsIt() {
         LineLog log = log("""
                 time,event,reason
                 0,tail stopped,

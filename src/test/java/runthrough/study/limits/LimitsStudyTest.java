@@ -10,12 +10,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.handcalc.Limit;
+import runthrough.plant.Accumulator;
 import runthrough.plant.Coil;
+import runthrough.plant.CoilChange;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
+import runthrough.plant.Shifts;
 import runthrough.plant.SimulationRequest;
+import runthrough.plant.StorageForm;
+import runthrough.plant.WorkElement;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.LineBuilder;
 import runthrough.study.StudyException;
@@ -135,6 +140,75 @@ class LimitsStudyTest {
         assertThat(value(coil)).isCloseTo(225, parts(225, 2e-4));
         assertThat(coil.neighbour().orElseThrow().value()).isCloseTo(225, within(1e-6));
         assertThat(coil.differences()).isEmpty();
+    }
+
+    @Test
+    void anElementForTwoBesideAnElementForOneTakesAThirdPerson() {
+        // Coil 2000 m, entry 2.5 m/s, process 1.5 m/s, 150 m: 100 s at 1.5 m/s. One uncoiler: loading, 50 s for two,
+        // begins with the
+        // tail work, 50 s for one; then 20 s to join. Two people: 50 + 50 + 20 = 120 s > 100 s. Three: 50 + 20 = 70 s.
+        WorkElement load = new WorkElement(
+                "load",
+                new WorkElement.WorkTime.Timed(Distribution.constant(50)),
+                new WorkElement.Occurrence.Always(),
+                false,
+                2,
+                true);
+        Line line = new LineBuilder()
+                .coils(LineBuilder.coil(2000))
+                .uncoilers(1, 0)
+                .capacity(150)
+                .crew(2)
+                .tail(50)
+                .join(20)
+                .build();
+        CoilChange change = line.change();
+        Line two = line.with(change.withWork(List.of(load), change.tail(), change.join()));
+
+        CountLimit crew = limits(request(two, 10, 1), 1).counts().get(0);
+
+        assertThat(crew.smallest()).hasValue(3);
+        assertThat(crew.closedForm()).hasValue(3);
+        assertThat(crew.tried()).extracting(CountLimit.Tried::count).containsExactly(2, 3);
+    }
+
+    @Test
+    void byShifts_theLargestShiftIsCounted_andTheOthersFollowIt() {
+        // One uncoiler: preparing, 200 s from T1 on, then joining, 60 s, take 260 s however many are there; 200 m last
+        // 133 s at 1.5
+        // m/s: no crew does. Two can be at work at once. Shifts of 3 and 1: two in the smaller one are four in the
+        // larger.
+        Line line = new LineBuilder().uncoilers(1, 0).prepare(200).join(60).build();
+        Shifts shifts = new Shifts(List.of(
+                new Shifts.Shift("day", 28_800, 3, List.of()), new Shifts.Shift("night", 28_800, 1, List.of())));
+        CountLimit crew = limits(request(line.with(line.change().withShifts(shifts)), 10, 1), 1)
+                .counts()
+                .get(0);
+
+        assertThat(crew.present()).isEqualTo(3);
+        assertThat(crew.smallest()).isEmpty();
+        assertThat(crew.tried()).extracting(CountLimit.Tried::count).containsExactly(1, 2, 3, 4);
+    }
+
+    @Test
+    void theFastestSpeedIsNoneThatTheCarriageCannotFollow() {
+        // Rule CHECK-18. Four strands at 0.4 m/s when emptying: 1.6 m/s. Without that 200 m in 100 s of joint allow 2
+        // m/s.
+        Line line = new LineBuilder().coils(LineBuilder.coil(5000)).join(100).build();
+        Line slowCarriage = line.with(new Accumulator(
+                new StorageForm.Strands(4, 50, Double.POSITIVE_INFINITY, 0.4, false),
+                line.accumulator().ownFillRateLimit(),
+                line.accumulator().reserve(),
+                line.accumulator().overtravelAllowance()));
+
+        LineLimit free = limit(limits(request(line, 10, 1), 1), What.PROCESS_SPEED);
+        LineLimit bound = limit(limits(request(slowCarriage, 10, 1), 1), What.PROCESS_SPEED);
+
+        assertThat(value(free)).isCloseTo(2, parts(2, 1.1e-4));
+        assertThat(free.notFeasible()).isEmpty();
+        assertThat(value(bound)).isBetween(1.6 * (1 - 1.1e-4), 1.6);
+        assertThat(bound.neighbour().orElseThrow().value()).isCloseTo(1.6, within(1e-9));
+        assertThat(bound.notFeasible().orElseThrow().path()).isEqualTo("accumulator.emptying-speed");
     }
 
     @Test

@@ -59,6 +59,28 @@ class SizingStudyTest {
     }
 
     @Test
+    void aCapacityWithWhichTheRunCannotGoOn_isNotEnoughAndTheStudyGoesOn() {
+        // Rule PROC-11. Needed: 1 m/s for 100 s, ramps 1/(2 x 0.4) + 1/(2 x 0.03), stop 1/(2 x 1): 118.417 m. Tried down to 0.9 of it:
+        // 106.6 m restart 10.66 m above the stop level, and the entry takes (1 - 0.05)^2/(2 x 0.03) = 15 m to come up with the
+        // process, so that it stops again, some 30 m later, 1000 times in a coil of 60 km.
+        Line line = new LineBuilder()
+                .coils(LineBuilder.coil(60_000))
+                .capacity(300)
+                .fillRate(0.05)
+                .entry(1.2, 0.03, 0.4)
+                .process(1, 1, 1)
+                .join(100)
+                .build();
+        double exact = 100 + 1 / 0.8 + 1 / 0.06 + 0.5;
+
+        Sizing sizing = size(request(line, 3, 1, 1), new SizingOptions(0.995, 0.01, 1));
+
+        assertThat(value(sizing)).isBetween(exact * (1 - 1e-9), exact * (1 + 1e-4));
+        assertThat(sizing.points().get(0).share()).isEmpty();
+        assertThat(sizing.present().orElseThrow().share().orElseThrow().mean()).isEqualTo(1);
+    }
+
+    @Test
     void withoutChance_theCapacityIsTheClosedForm() {
         // 1.5 m/s for 60 s; ramps of the entry 1.5^2/(2 * 0.4) + 1.5^2/(2 * 0.3); reserve 3 m; stop 1.5^2/(2 * 0.25).
         Line line = new LineBuilder()

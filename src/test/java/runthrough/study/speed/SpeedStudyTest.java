@@ -10,10 +10,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import runthrough.plant.Accumulator;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
+import runthrough.plant.StorageForm;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.LineBuilder;
 import runthrough.study.RunThroughStudy;
@@ -83,7 +85,7 @@ class SpeedStudyTest {
                 .isEqualTo(curve.peak().asGoodTo())
                 .isEqualTo(curve.peak().at().speed());
         double last = curve.points().get(14).output().mean();
-        assertThat(curve.peak().lossAtTo().mean())
+        assertThat(curve.peak().lossAtFastest().mean())
                 .isCloseTo(curve.peak().at().output().mean() - last, within(1e-12))
                 .isPositive();
         Crossing lost = curve.targetLost().orElseThrow();
@@ -110,7 +112,7 @@ class SpeedStudyTest {
         assertThat(curve.peak().asGoodTo())
                 .isGreaterThanOrEqualTo(curve.peak().at().speed())
                 .isLessThan(2.3);
-        assertThat(curve.peak().lossAtTo().interval().orElseThrow().low()).isPositive();
+        assertThat(curve.peak().lossAtFastest().interval().orElseThrow().low()).isPositive();
         // Both the share run through and the speed fall and rise as one expects, under the same random numbers.
         assertThat(curve.points())
                 .extracting(point -> -point.shareRunThrough().mean())
@@ -178,6 +180,64 @@ class SpeedStudyTest {
         assertThat(first.factor()).isCloseTo(0.8, within(1e-12));
         // Half of the metres at 0.8 m/s, half at 1.2 m/s.
         assertThat(first.output().mean()).isCloseTo(2 / (1 / 0.8 + 1 / 1.2), within(0.01));
+    }
+
+    @Test
+    void beyondWhatTheCarriageCanGive_noSpeedIsRecommended() {
+        // Rule CHECK-18. Four strands at 0.4 m/s when emptying give 1.6 m/s; without that the peak is at 100/60 = 1.667
+        // m/s.
+        Accumulator accumulator = TUNED.accumulator();
+        Line slowCarriage = TUNED.with(new Accumulator(
+                new StorageForm.Strands(4, 25, Double.POSITIVE_INFINITY, 0.4, false),
+                accumulator.ownFillRateLimit(),
+                accumulator.reserve(),
+                accumulator.overtravelAllowance()));
+
+        SpeedCurve curve = curve(request(slowCarriage, 200, 1), 1.2, 1.9, 8);
+
+        assertThat(curve.to()).isCloseTo(1.6, within(1e-9)).isLessThanOrEqualTo(1.6);
+        assertThat(curve.peak().where()).isEqualTo(Where.AT_FASTEST);
+        assertThat(curve.peak().at().speed())
+                .isEqualTo(curve.to())
+                .isEqualTo(curve.peak().fastest());
+        assertThat(curve.points()).extracting(SpeedPoint::speed).allMatch(speed -> speed <= 1.6);
+        assertThat(curve.targetLost().orElseThrow().value().orElseThrow()).isEqualTo(curve.to());
+        assertThat(curve.notPossible()).singleElement().satisfies(one -> {
+            assertThat(one.speed()).isEqualTo(1.9);
+            assertThat(one.why())
+                    .startsWith(
+                            "accumulator.emptying-speed = 96 m/min of strip from all strands; should be at least the"
+                                    + " process speed, 114 m/min. ");
+        });
+    }
+
+    @Test
+    void aSpeedAtWhichTheRunCannotGoOn_isMarkedAndTheStudyGoesOn() {
+        // Rule PROC-11. At 1 m/s the default restart level, 3 m above the stop level, is used up while the entry speeds
+        // up at 0.05
+        // m/s2, again and again; at 0.3 m/s a joint of 60 s takes 18 m + 0.3^2/(2 x 0.05) = 18.9 m of 30 m and nothing
+        // stops.
+        Line line = new LineBuilder()
+                .coils(LineBuilder.coil(5000))
+                .capacity(30)
+                .fillRate(0.05)
+                .entry(1.2, 0.05, 0.4)
+                .process(0.3, 1, 1)
+                .join(60)
+                .build();
+
+        SpeedCurve curve = curve(request(line, 3, 1), 0.2, 1, 5);
+
+        assertThat(curve.present().answer()).isEqualTo(TargetStatus.MEETS);
+        assertThat(curve.points()).isNotEmpty();
+        assertThat(curve.notPossible()).isNotEmpty();
+        assertThat(curve.notPossible().get(curve.notPossible().size() - 1).speed())
+                .isEqualTo(1);
+        assertThat(curve.notPossible())
+                .allSatisfy(one -> assertThat(one.why()).contains("more than 1000 starved stops in coil change"));
+        assertThat(curve.peak().at().speed())
+                .isLessThanOrEqualTo(curve.peak().fastest())
+                .isLessThan(1);
     }
 
     @Test

@@ -11,10 +11,10 @@ import runthrough.simulation.records.Outcome;
 import runthrough.simulation.records.Trace.ProcessState;
 
 /**
- * Stops of the process's own. Coils of 600 m, 200 m of accumulator, process 1.5 m/s, entry 2.5 m/s with speeds that jump: the
+ * Process downtime. Coils of 600 m, 200 m of accumulator, process 1.5 m/s, entry 2.5 m/s with speeds that jump: the
  * tail stops after 400 s of running; with a joint of 160 s T2 = 560 s.
  */
-class OwnStopTest {
+class ProcessDowntimeTest {
 
     private static Distribution constant(double value) {
         return Distribution.constant(value);
@@ -98,7 +98,7 @@ class OwnStopTest {
     }
 
     @Test
-    void s06_starvedStopOutlastsTheOwnStopTakenDuringItsRamp() {
+    void s06_starvedStopOutlastsTheDowntimeTakenDuringItsRamp() {
         // Rule DOWN-4.
         // As 05 with 10 s of standing: it ends at rest + 10, before T2; starved until 24.5/2.5 = 9.8 s after T2.
         Replication run =
@@ -141,7 +141,7 @@ class OwnStopTest {
     }
 
     @Test
-    void s09_restartDelayAndOwnStopRunConcurrently_delayLonger() {
+    void s09_restartDelayAndDowntimeRunConcurrently_delayLonger() {
         // Rule DOWN-4.
         // As 05: delay of 90 s from 569.8 s, own stop until rest + 100 = 636.33 s.
         Replication run = line(400 + 195.5 / 1.5 + 2, 100)
@@ -153,7 +153,7 @@ class OwnStopTest {
     }
 
     @Test
-    void s10_restartDelayAndOwnStopRunConcurrently_ownStopLonger() {
+    void s10_restartDelayAndDowntimeRunConcurrently_downtimeLonger() {
         // Rule DOWN-4.
         Replication run = line(400 + 195.5 / 1.5 + 2, 100)
                 .process(1.5, 0.5, 0.25)
