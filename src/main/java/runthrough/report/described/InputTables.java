@@ -3,14 +3,9 @@ package runthrough.report.described;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import runthrough.plant.Accumulator;
-import runthrough.plant.Coil;
-import runthrough.plant.CoilSize;
-import runthrough.plant.CoilSource;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection;
@@ -23,12 +18,9 @@ import runthrough.report.Cell;
 import runthrough.report.Provenance;
 import runthrough.report.Subject;
 import runthrough.report.Table;
-import runthrough.report.TableMaker;
 
 /** What was described, every value with its unit, part by part. */
 public final class InputTables {
-    private static final int MOST_COILS = 60;
-
     private final SimulationRequest request;
     private final Line line;
     private final InputTexts texts;
@@ -47,7 +39,7 @@ public final class InputTables {
     public static List<Table> of(SimulationRequest request) {
         InputTables tables = new InputTables(request);
         return Stream.of(
-                        Optional.of(tables.coils()),
+                        Optional.of(CoilsTable.of(request.line(), tables.texts)),
                         request.line().practice().hasJoiner() ? Optional.of(tables.entry()) : Optional.<Table>empty(),
                         tables.accumulator(),
                         Optional.of(tables.process()),
@@ -57,83 +49,6 @@ public final class InputTables {
                         tables.bending())
                 .flatMap(Optional::stream)
                 .toList();
-    }
-
-    /** A row of the table of coils; the share is not a number where coils are not drawn. */
-    private record CoilRow(Coil coil, double share) {}
-
-    private Table coils() {
-        TableMaker<CoilRow> table = TableMaker.<CoilRow>of(
-                        coilsCaption(line.coils().size()))
-                .shownUpTo(MOST_COILS)
-                .words("Coil", row -> row.coil().name());
-        add(table, "Thickness", Kind.THICKNESS, Coil::thickness);
-        add(table, "Width", Kind.WIDTH, Coil::width);
-        add(table, "Density", Kind.DENSITY, Coil::density);
-        table.words("Size", row -> size(row.coil()));
-        add(table, "Head crop", Kind.LENGTH, Coil::headCrop);
-        add(table, "Tail crop", Kind.LENGTH, Coil::tailCrop);
-        table.number(
-                "Process speed",
-                texts.notation(Kind.SPEED, line.fastestRatedSpeed()),
-                row -> row.coil().processSpeed().orElse(Double.NaN),
-                "the line's");
-        if (line.coilSource() instanceof CoilSource.Mix) {
-            table.number("Share", texts.notation(Kind.SHARE, 1), CoilRow::share);
-        }
-        return table.of(coilRows());
-    }
-
-    private void add(TableMaker<CoilRow> table, String heading, Kind kind, ToDoubleFunction<Coil> si) {
-        double greatest = line.coils().stream().mapToDouble(si).max().orElse(0);
-        table.number(heading, texts.notation(kind, greatest), row -> si.applyAsDouble(row.coil()));
-    }
-
-    private List<CoilRow> coilRows() {
-        List<Coil> coils = line.coils();
-        return IntStream.range(0, coils.size())
-                .mapToObj(kind -> new CoilRow(coils.get(kind), share(kind)))
-                .toList();
-    }
-
-    private double share(int kind) {
-        return line.coilSource() instanceof CoilSource.Mix mix
-                ? mix.shares().get(kind).weight() / mix.totalWeight()
-                : Double.NaN;
-    }
-
-    private String coilsCaption(int count) {
-        if (line.coilSource() instanceof CoilSource.Repeated) {
-            return "Coils: the same, over and over";
-        } else if (line.coilSource() instanceof CoilSource.Mix) {
-            return "Coils: drawn at random by their shares";
-        }
-        String caption = "Coils: in this order, again from the top when it runs out";
-        return count > MOST_COILS ? caption + " (the first " + MOST_COILS + " of " + count + ")" : caption;
-    }
-
-    private String size(Coil coil) {
-        String beside = coil.innerDiameter().isPresent()
-                ? ", " + texts.text(Kind.DIAMETER, coil.innerDiameter().getAsDouble()) + " inside, so "
-                        + texts.text(Kind.DIAMETER, coil.outerDiameter().orElseThrow()) + " outside"
-                : "";
-        return size(coil.size()) + beside;
-    }
-
-    private String size(CoilSize size) {
-        if (size instanceof CoilSize.ByLength length) {
-            return "length " + DistributionText.of(length.length(), Kind.LENGTH, texts);
-        } else if (size instanceof CoilSize.ByMass mass) {
-            return "mass " + DistributionText.of(mass.mass(), Kind.MASS, texts);
-        } else if (size instanceof CoilSize.ByDiameters diameters) {
-            String text = "diameter " + texts.text(Kind.DIAMETER, diameters.outer()) + " outside, "
-                    + texts.text(Kind.DIAMETER, diameters.inner()) + " inside";
-            return diameters.windingFactor() == 1
-                    ? text
-                    : text + ", winding factor "
-                            + texts.plain(diameters.windingFactor()).text();
-        }
-        throw new IllegalArgumentException("a size without words: " + size);
     }
 
     private Table entry() {

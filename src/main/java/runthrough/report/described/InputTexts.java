@@ -1,9 +1,9 @@
 package runthrough.report.described;
 
 import runthrough.plant.Distribution;
-import runthrough.quantity.Rounding;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
+import runthrough.quantity.Rounding;
 import runthrough.quantity.UnitSystem;
 import runthrough.report.Cell;
 import runthrough.report.Value;

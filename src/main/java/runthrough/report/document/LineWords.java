@@ -46,7 +46,8 @@ final class LineWords {
         String text = (entry.uncoilers() == 1 ? "1 uncoiler" : entry.uncoilers() + " uncoilers") + "; coil "
                 + calculated(Kind.LENGTH, line.coils().stream().mapToDouble(Coil::meanLength))
                 + " long, "
-                + calculated(Kind.MASS, line.coils().stream().mapToDouble(coil -> coil.meanLength() * coil.massPerMetre()))
+                + calculated(
+                        Kind.MASS, line.coils().stream().mapToDouble(coil -> coil.meanLength() * coil.massPerMetre()))
                 + ", strip " + range(Kind.THICKNESS, line.coils().stream().mapToDouble(Coil::thickness)) + " x "
                 + range(Kind.WIDTH, line.coils().stream().mapToDouble(Coil::width));
         if (entry.uncoilerPath() > 0) {

@@ -5,7 +5,7 @@
  * <p>Main types: {@link runthrough.report.document.Document} (what it says), {@link
  * runthrough.report.document.Edition} (screen, or pages of a size), {@link runthrough.report.document.DocumentHtml} (the
  * one template), {@link runthrough.report.document.DocumentPdf} (its pages), {@link
- * runthrough.report.document.DocumentFolder} (all files, or none).
+ * runthrough.report.document.DocumentFiles} (all files).
  *
  * <p>Units: values are SI, written in the user's units.
  *
