@@ -184,7 +184,7 @@ final class SwingRanges {
     private Swing.End end(Input input, double value) {
         Optional<Unit> unit = input.dimension().map(dimension -> input.unit().orElse(dimension.base()));
         // The value shown is the value tried.
-        double shown = rounded(unit.map(own -> own.fromSi(value)).orElse(value));
+        double shown = Numbers.rounded(unit.map(own -> own.fromSi(value)).orElse(value));
         double si = unit.map(own -> own.toSi(shown)).orElse(shown);
         String text = Numbers.plain(shown) + unit.map(own -> " " + own.symbol()).orElse("");
         ScenarioReading reading = file.with(List.of(input.setTo(si, OPTION)));
@@ -192,10 +192,6 @@ final class SwingRanges {
                 ? Optional.of(accepted.request().line())
                 : Optional.empty();
         return new Swing.End(si, text, line, reason(reading));
-    }
-
-    private static double rounded(double value) {
-        return Double.parseDouble(Numbers.text(value));
     }
 
     /** Why a scenario cannot be run; empty for one that can. */

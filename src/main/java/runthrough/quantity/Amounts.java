@@ -11,7 +11,7 @@ import java.util.Locale;
  * thousands apart by a space that no line breaks at, from five digits on (NIST SP 811, 2008, section 10.5.3).
  */
 public final class Amounts {
-    private static final char GAP = '\u00a0';
+    static final char GAP = '\u00a0';
 
     private static final int DIGITS = 3;
     private static final int UNGROUPED = 10_000;

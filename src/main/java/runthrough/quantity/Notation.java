@@ -8,32 +8,35 @@ import java.util.Optional;
  * How numbers of one kind are written for people: in which unit, and with how many digits. Every result that people read is
  * written here, by one rule: the digits that its interval leaves certain ({@link Numbers#lastCertain}), else three significant
  * digits. Shares near 0 and 1 keep the digits that tell them from none and all. Times above 90 s are minutes and seconds,
- * above 3 h hours.
+ * above 3 h hours. What the user gave keeps its digits, see {@link Rounding}.
  *
  * @param unit of the number; empty for a plain number
  * @param symbol behind the number; empty for none
- * @param isClock whether a time is written as minutes and seconds, such as 2:05
+ * @param rounding how many digits it has
  */
-public record Notation(Optional<Unit> unit, String symbol, boolean isClock) {
+public record Notation(Optional<Unit> unit, String symbol, Rounding rounding) {
     /** Numbers without a unit. */
-    public static final Notation PLAIN = new Notation(Optional.empty(), "", false);
+    public static final Notation PLAIN = new Notation(Optional.empty(), "", Rounding.CERTAIN);
     /** A share from 0 to 1 as a percentage. */
     public static final Notation SHARE = of(Unit.PERCENT);
     /** A difference of two shares. */
     public static final Notation POINTS = of(Unit.PERCENT).called("points");
     /** Times up to 90 s, and columns of short times. */
     public static final Notation SECONDS = of(Unit.SECOND);
+    /** Probabilities of a test. */
+    public static final Notation PROBABILITY = PLAIN.with(Rounding.PROBABILITY);
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final int DIGITS = 3;
     private static final double MOST_COUNT = 1e15;
     private static final double MOST_SECONDS = 90;
     private static final double MOST_MINUTES = 3 * 3600;
-    private static final Notation CLOCK = new Notation(Optional.of(Unit.SECOND), "min", true);
+    private static final double MOST_GIVEN_SECONDS = 600;
+    private static final Notation CLOCK = new Notation(Optional.of(Unit.SECOND), "min", Rounding.CLOCK);
 
     /** Numbers of {@code unit}. */
     public static Notation of(Unit unit) {
-        return new Notation(Optional.of(unit), unit.symbol(), false);
+        return new Notation(Optional.of(unit), unit.shown(), Rounding.CERTAIN);
     }
 
     /** The usual one for a quantity of {@code kind} whose values go up to {@code greatest} (SI). */
@@ -47,14 +50,34 @@ public record Notation(Optional<Unit> unit, String symbol, boolean isClock) {
         return size <= MOST_SECONDS || !Double.isFinite(size) ? SECONDS : size <= MOST_MINUTES ? CLOCK : of(Unit.HOUR);
     }
 
-    /** The same with another symbol, such as {@code person-min}. */
-    public Notation called(String other) {
-        return new Notation(unit, other, isClock);
+    /** Of what the user gave, up to {@code greatest} (SI): the usual unit, times of up to 10 min in seconds. */
+    public static Notation given(Kind kind, double greatest, UnitSystem system) {
+        boolean isShort = kind == Kind.TIME && greatest <= MOST_GIVEN_SECONDS;
+        return of(isShort ? Unit.SECOND : Units.of(system).unitFor(kind, greatest))
+                .with(Rounding.GIVEN);
     }
 
-    /** Of a file of values: times in seconds, shares from 0 to 1, all else in the same unit. */
+    /** The same with another symbol, such as {@code person-min}. */
+    public Notation called(String other) {
+        return new Notation(unit, other, rounding);
+    }
+
+    /** The same with other digits. */
+    public Notation with(Rounding other) {
+        return new Notation(unit, symbol, other);
+    }
+
+    /** Whether a time is written as minutes and seconds, such as 2:05. */
+    public boolean isClock() {
+        return rounding == Rounding.CLOCK;
+    }
+
+    /** Of a file of values: times in seconds, shares from 0 to 1, all else in the same unit, which is always named. */
     public Notation ofFile() {
-        return isClock ? SECONDS : unit.filter(Unit.PERCENT::equals).isPresent() ? PLAIN : this;
+        if (unit.filter(Unit.PERCENT::equals).isPresent()) {
+            return PLAIN;
+        }
+        return isClock() ? SECONDS : symbol.isEmpty() ? unit.map(Notation::of).orElse(this) : this;
     }
 
     /** {@code si} in the unit. */
@@ -76,14 +99,15 @@ public record Notation(Optional<Unit> unit, String symbol, boolean isClock) {
         if (!Double.isFinite(si)) {
             return Numbers.text(si);
         }
-        if (isClock) {
-            return clock(si, half);
-        }
         if (this.equals(SHARE)) {
             return share(si, half);
         }
-        boolean isCount = unit.isEmpty() && si == Math.rint(si) && Math.abs(si) < MOST_COUNT;
-        return isCount && !(half > 0) ? Numbers.count((long) si) : certain(value(si), value(half));
+        boolean isCount = unit.isEmpty()
+                && rounding == Rounding.CERTAIN
+                && si == Math.rint(si)
+                && Math.abs(si) < MOST_COUNT
+                && !(half > 0);
+        return isCount ? Numbers.count((long) si) : rounding.text(value(si), value(half));
     }
 
     /** The number with its unit. */
@@ -93,7 +117,7 @@ public record Notation(Optional<Unit> unit, String symbol, boolean isClock) {
 
     /** The number with its unit; {@code half} as for {@link #number(double, double)}. */
     public String text(double si, double half) {
-        return Double.isFinite(si) ? with(number(si, half)) : number(si);
+        return Double.isFinite(si) ? written(number(si, half)) : number(si);
     }
 
     /** From {@code low} to {@code high}, in digits that tell the two apart: "2.1 to 2.9 m". */
@@ -103,15 +127,8 @@ public record Notation(Optional<Unit> unit, String symbol, boolean isClock) {
     }
 
     /** The unit behind a number that was written. */
-    private String with(String number) {
-        return symbol.isEmpty() ? number : number + " " + symbol;
-    }
-
-    /** A number in its unit: the digits that half the width of its interval leaves certain, or three. */
-    private static String certain(double value, double half) {
-        return half > 0 && value != 0 && Double.isFinite(half)
-                ? Numbers.fixed(value, Math.max(0, -Numbers.lastCertain(half)))
-                : Numbers.text(value, DIGITS);
+    private String written(String number) {
+        return symbol.isEmpty() ? number : number + (rounding.isAmount() ? Amounts.GAP : ' ') + symbol;
     }
 
     /** Never none or all for what is neither. */
@@ -125,16 +142,5 @@ public record Notation(Optional<Unit> unit, String symbol, boolean isClock) {
             }
         }
         return share > 0.9 && share <= 1 ? Numbers.percent(share) : Numbers.text(100 * share, DIGITS);
-    }
-
-    /** Whole seconds, or the decimals that the interval leaves certain. */
-    private static String clock(double seconds, double half) {
-        int decimals = half > 0 && Double.isFinite(half) ? Math.max(0, -Numbers.lastCertain(half)) : 0;
-        BigDecimal size = new BigDecimal(Math.abs(seconds)).setScale(decimals, RoundingMode.HALF_UP);
-        BigDecimal[] parts = size.divideAndRemainder(BigDecimal.valueOf(60));
-        String rest = parts[1].setScale(decimals, RoundingMode.UNNECESSARY).toPlainString();
-        boolean isShort = parts[1].compareTo(BigDecimal.TEN) < 0;
-        return (seconds < 0 && size.signum() != 0 ? "-" : "") + parts[0].toBigInteger() + ":" + (isShort ? "0" : "")
-                + rest;
     }
 }

@@ -23,13 +23,21 @@ public final class Numbers {
         return text(value, DIGITS);
     }
 
+    /** The number that {@link #text(double)} writes. */
+    public static double rounded(double value) {
+        return Double.isFinite(value) ? rounded(value, DIGITS).doubleValue() : value;
+    }
+
     /** To {@code digits} significant digits, otherwise like {@link #text(double)}. */
     public static String text(double value, int digits) {
-        return finiteOr(value, () -> {
-            BigDecimal exact = new BigDecimal(value);
-            BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_UP));
-            return trimmed(rounded.scale() < 0 ? exact.setScale(0, RoundingMode.HALF_UP) : rounded);
-        });
+        return finiteOr(value, () -> trimmed(rounded(value, digits)));
+    }
+
+    /** To {@code digits} significant digits, whole digits always kept. */
+    private static BigDecimal rounded(double value, int digits) {
+        BigDecimal exact = new BigDecimal(value);
+        BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_UP));
+        return rounded.scale() < 0 ? exact.setScale(0, RoundingMode.HALF_UP) : rounded;
     }
 
     /** With exactly {@code decimals} digits behind the point, for columns. */

@@ -114,6 +114,16 @@ public enum Unit {
         return symbol;
     }
 
+    /** The symbol as people read it: m/s² for m/s2. */
+    public String shown() {
+        return raised(symbol);
+    }
+
+    /** Powers in the unit at the end of {@code text} raised. */
+    public static String raised(String text) {
+        return text.replaceAll("(?<=/(s|m|in|ft))2$", "²").replaceAll("(?<=/(s|m|in|ft))3$", "³");
+    }
+
     public Dimension dimension() {
         return dimension;
     }

@@ -83,6 +83,15 @@ public record Answer(
         return body.tables().stream().filter(table -> table.isShownOn(where)).toList();
     }
 
+    /** Every table, those in chapters as well. */
+    public List<Table> tables() {
+        Stream<Table> inChapters = body.chapters().stream()
+                .flatMap(chapter -> chapter.blocks().stream())
+                .filter(Chapter.Grid.class::isInstance)
+                .map(block -> ((Chapter.Grid) block).table());
+        return Stream.concat(body.tables().stream(), inChapters).toList();
+    }
+
     /** The chapter of this name. */
     public Chapter chapter(String id) {
         return body.chapters().stream()

@@ -81,6 +81,56 @@ public sealed interface Cell {
         }
     }
 
+    /**
+     * A number and, in brackets, its interval: both in one place of a table. Lines break before the bracket alone.
+     *
+     * @param number whose interval may have an end that is infinite
+     * @param without what stands where there is no number, or no end
+     */
+    record Known(Value number, String without) implements Cell {
+        private static final String TO = "\u00a0to\u00a0";
+
+        @Override
+        public String text() {
+            return with(number.text());
+        }
+
+        @Override
+        public String bare() {
+            return with(number.number());
+        }
+
+        @Override
+        public Optional<Value> value() {
+            return Optional.of(number);
+        }
+
+        private String with(String mean) {
+            return (Double.isFinite(number.si()) ? mean : without)
+                    + number.interval()
+                            .map(ends -> " (" + end(ends.low(), ends.halfWidth()) + TO
+                                    + end(ends.high(), ends.halfWidth()) + ")")
+                            .orElse("");
+        }
+
+        private String end(double si, double half) {
+            return Double.isFinite(si) ? number.notation().number(si, half) : without;
+        }
+    }
+
+    /** A number in two units: "1230 N m = 1.23 kN m". */
+    record Twice(Value number, Value same) implements Cell {
+        @Override
+        public String text() {
+            return number.text() + " = " + same.text();
+        }
+
+        @Override
+        public Optional<Value> value() {
+            return Optional.of(number);
+        }
+    }
+
     /** The interval of a number. */
     record Ends(Value number) implements Cell {
         @Override

@@ -22,6 +22,11 @@ public record Figure(String name, Cell value, String meaning) {
         return of(name, value, "");
     }
 
+    /** Words or a number that needs no further word. */
+    public static Figure of(String name, Cell value) {
+        return new Figure(name, value, "");
+    }
+
     /** Words in the place of a number. */
     public static Figure words(String name, String words, String meaning) {
         return new Figure(name, Cell.of(words), meaning);

@@ -102,6 +102,11 @@ public record Table(
             return columns.stream().anyMatch(column -> column.holds() != Column.Holds.WORDS);
         }
 
+        /** Whether a column is of words beside numbers: these are read from the left. */
+        public boolean saysWords(int column) {
+            return column > 0 && hasNumbers() && columns.get(column).holds() == Column.Holds.WORDS;
+        }
+
         /** The headings. */
         public List<String> head() {
             return columns.stream().map(Column::title).toList();

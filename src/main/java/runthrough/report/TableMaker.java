@@ -102,6 +102,14 @@ public final class TableMaker<T> {
                 row -> new Cell.Ends(value.apply(row)));
     }
 
+    /** A column of numbers that have intervals, each with its own unit, and a column of these. */
+    public TableMaker<T> estimate(String heading, Function<T, Value> value) {
+        cell(heading, row -> Cell.of(value.apply(row)));
+        return with(
+                new Column("95 % interval", Column.Holds.ENDS, Optional.empty(), Column.Place.EVERYWHERE),
+                row -> new Cell.Ends(value.apply(row)));
+    }
+
     /** Any column. */
     public TableMaker<T> with(Column column, Function<T, Cell> cell) {
         columns.add(column);

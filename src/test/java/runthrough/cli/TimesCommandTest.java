@@ -9,6 +9,7 @@ import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -93,6 +94,26 @@ class TimesCommandTest {
                         "report/report.html",
                         "report/times.json",
                         "report/work-times.yaml");
+    }
+
+    @Test
+    void aFileHasAllRowsOfItsTable_theStrongestFirst() throws IOException {
+        session.run("times", "sheet.csv", "--out", "report");
+
+        List<String> elements = Files.readAllLines(folder.resolve("report/elements.csv"));
+        List<String> pairs = Files.readAllLines(folder.resolve("report/correlations.csv"));
+
+        assertThat(elements.get(0))
+                .startsWith("element,n,gaps,mean (s),sd (s),cv,least (s),median (s),90 % (s),greatest (s)")
+                .endsWith(
+                        "slope low (s per coil change),slope high (s per coil change),p of trend,observations needed");
+        // 6 elements are 15 pairs, of which the page shows 10.
+        assertThat(pairs).hasSize(16);
+        assertThat(pairs.subList(1, 16))
+                .extracting(row -> Double.valueOf(row.split(",", -1)[5]))
+                .isSorted();
+        assertThat(Files.readString(folder.resolve("report/report.html")))
+                .contains("Elements that go together, the 10 strongest of 15", "Distributions fitted to each element");
     }
 
     @Test

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import runthrough.quantity.Notation;
+import runthrough.quantity.Rounding;
 import runthrough.quantity.Unit;
 import runthrough.study.statistics.Interval;
 
 class CellTest {
     private static final Notation METRES = Notation.of(Unit.METRE);
+    private static final Notation YEARS = Notation.PLAIN.with(Rounding.AMOUNT).called("years");
 
     @Test
     void aChangeHasItsSign_alsoWhereItIsMore() {
@@ -39,5 +41,33 @@ class CellTest {
                         METRES,
                         Optional.of(new Interval(metres - half, metres + half, Interval.Method.STUDENT_T))),
                 "");
+    }
+
+
+    private static Cell known(double mean, double low, double high) {
+        Interval interval = new Interval(low, high, Interval.Method.STUDENT_T);
+        return new Cell.Known(new Value(mean, YEARS, Optional.of(interval)), "never");
+    }
+
+    @Test
+    void aNumberAndItsIntervalTakeOnePlace() {
+        // Half of 0.51 years leaves the hundredths certain.
+        assertThat(known(2.5, 2.27, 2.78).bare()).isEqualTo("2.50 (2.27\u00a0to\u00a02.78)");
+        assertThat(known(2.5, 2.27, 2.78).text()).isEqualTo("2.50\u00a0years (2.27\u00a0to\u00a02.78)");
+    }
+
+    @Test
+    void whereThereIsNoEndWordsStand() {
+        assertThat(known(5, 3, Double.POSITIVE_INFINITY).bare()).isEqualTo("5.00 (3.00\u00a0to\u00a0never)");
+        assertThat(known(Double.POSITIVE_INFINITY, 8, Double.POSITIVE_INFINITY).bare())
+                .isEqualTo("never (8.00\u00a0to\u00a0never)");
+    }
+
+    @Test
+    void oneNumberMayStandInTwoUnits() {
+        Value newton = Value.of(1230.5, Notation.of(Unit.NEWTON).with(Rounding.GIVEN));
+        Value kilonewton = Value.of(1230.5, Notation.of(Unit.KILONEWTON));
+
+        assertThat(new Cell.Twice(newton, kilonewton).text()).isEqualTo("1230.5 N = 1.23 kN");
     }
 }

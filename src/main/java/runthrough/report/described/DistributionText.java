@@ -3,9 +3,8 @@ package runthrough.report.described;
 import runthrough.plant.Distribution;
 import runthrough.plant.Distributions;
 import runthrough.quantity.Kind;
-import runthrough.quantity.Numbers;
 
-/** The distribution of a random quantity in words, with its numbers as described. */
+/** The distribution of a random quantity in words. */
 public final class DistributionText {
     private DistributionText() {}
 
@@ -24,7 +23,7 @@ public final class DistributionText {
         } else if (distribution instanceof Distributions.Gamma gamma) {
             return "gamma, " + spread(gamma.mean(), gamma.sd(), kind, texts);
         } else if (distribution instanceof Distributions.Weibull weibull) {
-            return "Weibull, shape " + Numbers.text(weibull.shape(), 6) + ", scale "
+            return "Weibull, shape " + texts.plain(weibull.shape()).text() + ", scale "
                     + texts.text(kind, weibull.scale());
         } else if (distribution instanceof Distributions.Exponential exponential) {
             return "exponential, mean " + texts.text(kind, exponential.mean());
@@ -38,7 +37,8 @@ public final class DistributionText {
         if (distribution instanceof Distributions.Scaled scaled) {
             return scaled.isConstant()
                     ? texts.text(kind, scaled.mean())
-                    : of(scaled.parent(), kind, texts) + ", times " + Numbers.text(scaled.factor(), 6);
+                    : of(scaled.parent(), kind, texts) + ", times "
+                            + texts.plain(scaled.factor()).text();
         }
         throw new IllegalArgumentException("a distribution without words: " + distribution);
     }

@@ -1,38 +1,60 @@
 package runthrough.report.described;
 
+import runthrough.plant.Distribution;
 import runthrough.quantity.Kind;
-import runthrough.quantity.Numbers;
-import runthrough.quantity.Unit;
+import runthrough.quantity.Notation;
+import runthrough.quantity.Rounding;
 import runthrough.quantity.UnitSystem;
-import runthrough.quantity.Units;
+import runthrough.report.Cell;
+import runthrough.report.Value;
 
-/** Numbers as the user described them: to six digits, so that nothing is rounded that was given. */
-public final class InputTexts {
-    private static final int DIGITS = 6;
-    private static final double MOST_SECONDS = 600;
+/**
+ * Numbers of a description in the user's units.
+ *
+ * @param system those units
+ * @param rounding of the numbers
+ */
+public record InputTexts(UnitSystem system, Rounding rounding) {
 
-    private final Units units;
-
+    /** Numbers as the user described them: to six digits, so that nothing is rounded that was given. */
     public InputTexts(UnitSystem system) {
-        this.units = Units.of(system);
+        this(system, Rounding.GIVEN);
     }
 
-    /** A quantity (SI), or "no limit" for infinity. */
-    public String text(Kind kind, double si) {
-        if (Double.isInfinite(si)) {
-            return "no limit";
-        }
-        Unit unit = kind == Kind.TIME && si <= MOST_SECONDS ? Unit.SECOND : units.unitFor(kind, si);
-        return Numbers.text(unit.fromSi(si), DIGITS) + " " + raised(unit.symbol());
+    /** How quantities of {@code kind} are written whose values go up to {@code greatest} (SI). */
+    public Notation notation(Kind kind, double greatest) {
+        return Notation.given(kind, greatest, system).with(rounding);
     }
 
-    /** Powers in a unit's symbol raised: m/s² for m/s2. */
-    public static String raised(String text) {
-        return text.replaceAll("(?<=/(s|m|in|ft))2$", "²").replaceAll("(?<=/(s|m|in|ft))3$", "³");
+    /** A quantity (SI). */
+    public Value value(Kind kind, double si) {
+        return Value.of(si, notation(kind, si));
+    }
+
+    /** A number without a unit. */
+    public Value plain(double number) {
+        return Value.of(number, Notation.PLAIN.with(rounding));
+    }
+
+    /** A quantity (SI); infinity is none that limits. */
+    public Cell cell(Kind kind, double si) {
+        return Double.isInfinite(si) ? Cell.of("no limit") : Cell.of(value(kind, si));
+    }
+
+    /** A random quantity: its value where it is constant, else its distribution in words. */
+    public Cell cell(Kind kind, Distribution distribution) {
+        return distribution.isConstant()
+                ? Cell.of(value(kind, distribution.mean()))
+                : Cell.of(DistributionText.of(distribution, kind, this));
     }
 
     /** An acceleration (m/s2); infinity is a speed that changes at once. */
-    public String acceleration(double si) {
-        return Double.isInfinite(si) ? "at once" : text(Kind.ACCELERATION, si);
+    public Cell acceleration(double si) {
+        return Double.isInfinite(si) ? Cell.of("at once") : Cell.of(value(Kind.ACCELERATION, si));
+    }
+
+    /** A quantity (SI) in a sentence. */
+    public String text(Kind kind, double si) {
+        return cell(kind, si).text();
     }
 }

@@ -14,7 +14,10 @@ import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
 import runthrough.quantity.Kind;
+import runthrough.report.Cell;
+import runthrough.report.Column;
 import runthrough.report.Table;
+import runthrough.report.TableMaker;
 
 /** The work of a coil change as described, element by element. */
 public final class WorkTable {
@@ -23,7 +26,7 @@ public final class WorkTable {
     /** Whether any element takes more than one person or may not be put down. */
     private final boolean peopled;
 
-    private final List<List<String>> rows = new ArrayList<>();
+    private final List<Row> rows = new ArrayList<>();
 
     private WorkTable(CoilChange change, InputTexts texts) {
         this.texts = texts;
@@ -33,29 +36,35 @@ public final class WorkTable {
                 .anyMatch(element -> element.people() > 1 || !element.putDown());
     }
 
+    /** An element of the work as the table has it. */
+    private record Row(String list, String name, Cell time, String done, boolean again, String people) {}
+
     public static Table of(Line line, InputTexts texts) {
         WorkTable table = new WorkTable(line.change(), texts);
         table.list("prepare", line.change().prepare());
         if (line.practice() instanceof Practice.Rethread rethread) {
-            table.row(
-                    "strip standing",
-                    "rethread",
-                    DistributionText.of(rethread.time(), Kind.TIME, texts),
-                    "always",
-                    "no",
-                    "1");
+            table.rows.add(new Row(
+                    "strip standing", "rethread", texts.cell(Kind.TIME, rethread.time()), "always", false, "1"));
         } else {
             table.list("tail, strip standing", line.change().tail());
             table.list("join, strip standing", line.change().join());
         }
-        List<String> head = new ArrayList<>(List.of("Work", "Element", "Time", "Done"));
-        if (table.redone) {
-            head.add("Again after a reject");
+        return table.table();
+    }
+
+    private Table table() {
+        TableMaker<Row> table = TableMaker.<Row>of("Work of a coil change")
+                .words("Work", Row::list)
+                .words("Element", Row::name)
+                .with(Column.words("Time"), Row::time)
+                .words("Done", Row::done);
+        if (redone) {
+            table.words("Again after a reject", row -> row.again() ? "yes" : "no");
         }
-        if (table.peopled) {
-            head.add("People");
+        if (peopled) {
+            table.words("People", Row::people);
         }
-        return Table.words("Work of a coil change", head, table.rows, false);
+        return table.of(rows);
     }
 
     /** How often a joint is rejected, in words. */
@@ -69,34 +78,24 @@ public final class WorkTable {
     }
 
     private void list(String name, List<WorkElement> elements) {
-        elements.forEach(element -> row(
+        elements.forEach(element -> rows.add(new Row(
                 name,
                 element.name(),
                 time(element.time()),
                 occurrence(element.occurrence()),
-                element.redo() ? "yes" : "no",
-                element.people() + (element.putDown() ? "" : ", not to be put down")));
+                element.redo(),
+                element.people() + (element.putDown() ? "" : ", not to be put down"))));
     }
 
-    private void row(String list, String name, String time, String done, String again, String people) {
-        List<String> row = new ArrayList<>(List.of(list, name, time, done));
-        if (redone) {
-            row.add(again);
-        }
-        if (peopled) {
-            row.add(people);
-        }
-        rows.add(List.copyOf(row));
-    }
-
-    private String time(WorkTime time) {
-        String drawn = DistributionText.of(time.drawn(), Kind.TIME, texts);
+    private Cell time(WorkTime time) {
+        Cell drawn = texts.cell(Kind.TIME, time.drawn());
         if (time instanceof WorkTime.Travel travel) {
             String across = "across the strip at " + speed(travel.speed());
-            return time.drawn().isConstant() && time.drawn().mean() == 0 ? across : across + ", plus " + drawn;
+            boolean isAll = time.drawn().isConstant() && time.drawn().mean() == 0;
+            return Cell.of(isAll ? across : across + ", plus " + drawn.text());
         }
         return time instanceof WorkTime.FromRows from
-                ? drawn + ", by rows of " + from.rows().source()
+                ? Cell.of(drawn.text() + ", by rows of " + from.rows().source())
                 : drawn;
     }
 

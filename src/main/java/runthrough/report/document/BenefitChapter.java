@@ -9,16 +9,18 @@ import runthrough.chart.Chart;
 import runthrough.chart.document.WorthCharts;
 import runthrough.plant.handover.Money;
 import runthrough.plant.handover.Money.Output;
-import runthrough.quantity.Amounts;
 import runthrough.quantity.Kind;
-import runthrough.quantity.Numbers;
+import runthrough.quantity.Notation;
+import runthrough.quantity.Rounding;
 import runthrough.quantity.Unit;
+import runthrough.report.Column;
 import runthrough.report.Table;
+import runthrough.report.TableMaker;
+import runthrough.report.Value;
 import runthrough.study.benefit.Benefit;
 import runthrough.study.benefit.Gain;
 import runthrough.study.benefit.Worth;
 import runthrough.study.statistics.Estimate;
-import runthrough.study.statistics.Interval;
 
 /** What time, strip and work of a year come to, and what alternatives are worth in money where the user said what counts. */
 final class BenefitChapter {
@@ -46,7 +48,7 @@ final class BenefitChapter {
 
     private List<String> lead(List<Benefit> priced) {
         List<String> lead = new ArrayList<>();
-        lead.add("For a year of " + Numbers.text(Unit.HOUR.fromSi(year.time()), 3) + " h of scheduled running time.");
+        lead.add("For a year of " + Notation.of(Unit.HOUR).text(year.time()) + " of scheduled running time.");
         if (year.benefits().isEmpty()) {
             lead.add(
                     "No alternatives were given to compare the line with, so the document gives only what it loses today"
@@ -77,114 +79,113 @@ final class BenefitChapter {
         return remarks;
     }
 
+    /** A number of a year. */
+    private record Yearly(String name, Value value) {}
+
     private Table today() {
         double shifts = year.shifts();
-        List<List<String>> rows = List.of(
-                row("Lost time (starved)", Kind.TIME, year.verdict().stoppages().lostTimePerShift(), shifts),
-                row(
-                        "Strip not processed while starved, slowed or recovering from it",
-                        Kind.LENGTH,
-                        year.verdict().stoppages().lostMetresPerShift(),
-                        shifts),
-                row("Output", Kind.MASS, year.verdict().output().massFlow(), year.time()),
-                row(
-                        "Scrap of coil changes and stops",
-                        Kind.MASS,
-                        year.verdict().output().scrapKilogramsPerShift(),
-                        shifts));
-        return Table.words("The line as written, in a year", List.of("", "Mean", "95 % interval"), rows, true);
+        return TableMaker.<Yearly>of("The line as written, in a year")
+                .words("", Yearly::name)
+                .estimate("Mean", Yearly::value)
+                .of(List.of(
+                        yearly(
+                                "Lost time (starved)",
+                                Kind.TIME,
+                                year.verdict().stoppages().lostTimePerShift(),
+                                shifts),
+                        yearly(
+                                "Strip not processed while starved, slowed or recovering from it",
+                                Kind.LENGTH,
+                                year.verdict().stoppages().lostMetresPerShift(),
+                                shifts),
+                        yearly("Output", Kind.MASS, year.verdict().output().massFlow(), year.time()),
+                        yearly(
+                                "Scrap of coil changes and stops",
+                                Kind.MASS,
+                                year.verdict().output().scrapKilogramsPerShift(),
+                                shifts)));
     }
 
-    private List<String> row(String name, Kind kind, Estimate estimate, double factor) {
-        Unit unit = unit(kind, estimate.mean() * factor);
-        Optional<Interval> interval =
-                estimate.interval().filter(any -> year.verdict().chance());
-        double half = unit.fromSi(interval.map(Interval::halfWidth).orElse(0.0) * factor);
-        return List.of(
+    private Yearly yearly(String name, Kind kind, Estimate estimate, double factor) {
+        double mean = estimate.mean() * factor;
+        return new Yearly(
                 name,
-                text(unit, estimate.mean() * factor, half),
-                interval.map(ends -> Amounts.text(unit.fromSi(ends.low() * factor), half) + " to "
-                                + text(unit, ends.high() * factor, half))
-                        .orElse(""));
-    }
-
-    private static String text(Unit unit, double si, double halfWidth) {
-        return Amounts.text(unit.fromSi(si), halfWidth) + " " + unit.symbol();
+                new Value(
+                        mean,
+                        notation(kind, mean),
+                        year.texts().known(estimate.interval()).map(ends -> ends.times(factor))));
     }
 
     private Table gains() {
-        return table(
-                "What alternatives gain in a year over the one called today, with intervals",
-                year.benefits(),
-                List.of(
-                        gain("Time no longer lost", Kind.TIME, Benefit::time),
-                        gain("More output", Kind.MASS, Benefit::mass),
-                        gain("Less scrap", Kind.MASS, Benefit::scrap),
-                        gain("Less crew time at the joint", Kind.TIME, Benefit::crew)));
+        TableMaker<Benefit> table = table("What alternatives gain in a year over the one called today, with intervals");
+        gain(table, "Time no longer lost", Kind.TIME, Benefit::time);
+        gain(table, "More output", Kind.MASS, Benefit::mass);
+        gain(table, "Less scrap", Kind.MASS, Benefit::scrap);
+        gain(table, "Less crew time at the joint", Kind.TIME, Benefit::crew);
+        return table.of(year.benefits());
     }
 
-    private Column gain(String name, Kind kind, Function<Benefit, Gain> of) {
+    private void gain(TableMaker<Benefit> table, String heading, Kind kind, Function<Benefit, Gain> of) {
         double most = year.benefits().stream()
                 .mapToDouble(benefit -> Math.abs(of.apply(benefit).mean()))
                 .max()
                 .orElse(0);
-        Unit unit = unit(kind, most);
-        return new Column(
-                name + ", " + unit.symbol(),
-                benefit -> GainText.of(of.apply(benefit).times(unit.fromSi(1))));
+        Notation notation = notation(kind, most);
+        table.with(column(heading, notation), benefit -> GainValues.of(of.apply(benefit), notation));
     }
 
     private Table values(List<Benefit> priced) {
         Money given = year.money().orElseThrow();
-        return table(
-                "In " + given.currency() + ", at " + Numbers.text(100 * given.rate()) + " % a year",
-                priced,
-                List.of(
-                        inMoney("Price", worth -> Amounts.exact(worth.offer().price())),
-                        inMoney(
-                                "Life, years",
-                                worth -> Integer.toString(worth.offer().life())),
-                        inMoney("Gain of a year less upkeep", worth -> GainText.of(worth.yearly())),
-                        inMoney("Net present value", worth -> GainText.of(worth.presentValue()))));
+        return table("In " + given.currency() + ", at " + percent(given.rate()) + " a year")
+                .number(
+                        "Price",
+                        Notation.PLAIN.with(Rounding.GIVEN_AMOUNT),
+                        benefit -> worth(benefit).offer().price())
+                .number(
+                        "Life",
+                        Notation.PLAIN.called("years"),
+                        benefit -> worth(benefit).offer().life())
+                .with(
+                        column("Gain of a year less upkeep", GainValues.MONEY),
+                        benefit -> GainValues.of(worth(benefit).yearly(), GainValues.MONEY))
+                .with(
+                        column("Net present value", GainValues.MONEY),
+                        benefit -> GainValues.of(worth(benefit).presentValue(), GainValues.MONEY))
+                .of(priced);
+    }
+
+    private static String percent(double rate) {
+        return Notation.SHARE.with(Rounding.GIVEN).text(rate);
     }
 
     private static Table returns(List<Benefit> priced) {
-        return table(
-                "How soon the price comes back, and at what rate",
-                priced,
-                List.of(
-                        inMoney(
-                                "Simple payback, years",
-                                worth -> GainText.from(worth.yearly(), worth::simplePayback, "never", true)),
-                        inMoney(
-                                "Discounted payback, years",
-                                worth -> GainText.from(worth.yearly(), worth::discountedPayback, "never", true)),
-                        inMoney(
-                                "Internal rate of return, %",
-                                worth -> GainText.from(worth.yearly(), worth::internalPercent, "none", false))));
+        Notation years = Notation.PLAIN.called("years");
+        return table("How soon the price comes back, and at what rate")
+                .with(column("Simple payback", years), benefit -> GainValues.simplePayback(worth(benefit)))
+                .with(column("Discounted payback", years), benefit -> GainValues.discountedPayback(worth(benefit)))
+                .with(
+                        column("Internal rate of return", Notation.SHARE),
+                        benefit -> GainValues.internalRate(worth(benefit)))
+                .of(priced);
     }
 
-    /** A column of a table with a row for each alternative. */
-    private record Column(String heading, Function<Benefit, String> cell) {}
-
-    private static Column inMoney(String heading, Function<Worth, String> cell) {
-        return new Column(heading, benefit -> cell.apply(benefit.worth().orElseThrow()));
+    private static Worth worth(Benefit benefit) {
+        return benefit.worth().orElseThrow();
     }
 
-    private static Table table(String caption, List<Benefit> benefits, List<Column> columns) {
-        List<String> head = new ArrayList<>(List.of("Alternative"));
-        columns.forEach(column -> head.add(column.heading()));
-        List<List<String>> rows = new ArrayList<>();
-        for (Benefit benefit : benefits) {
-            List<String> row = new ArrayList<>(List.of(benefit.name()));
-            columns.forEach(column -> row.add(column.cell().apply(benefit)));
-            rows.add(row);
-        }
-        return Table.words(caption, head, rows, true);
+    /** A table with a row for each alternative. */
+    private static TableMaker<Benefit> table(String caption) {
+        return TableMaker.<Benefit>of(caption).words("Alternative", Benefit::name);
     }
 
-    private Unit unit(Kind kind, double size) {
-        return kind == Kind.TIME ? Unit.HOUR : year.units().unitFor(kind, size);
+    private static Column column(String heading, Notation notation) {
+        return new Column(heading, Column.Holds.NUMBERS, Optional.of(notation), Column.Place.EVERYWHERE);
+    }
+
+    private Notation notation(Kind kind, double size) {
+        return kind == Kind.TIME
+                ? GainValues.HOURS
+                : year.texts().notation(kind, size).with(Rounding.AMOUNT);
     }
 
     private String uncertain() {

@@ -8,7 +8,7 @@ import runthrough.report.Answer;
 import runthrough.report.Figure;
 
 /**
- * All that the document says; every number is text already, in the user's units.
+ * All that the document says. Tables hold values; sentences have their numbers as text, in the user's units.
  *
  * @param title of the scenario
  * @param cover what stands under the title: date, number, by whom and for whom, as far as given

@@ -9,13 +9,13 @@ import runthrough.plant.Alternative;
 import runthrough.plant.Line;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.handover.Handover;
-import runthrough.quantity.Kind;
-import runthrough.quantity.Numbers;
-import runthrough.quantity.Units;
 import runthrough.report.Answer;
+import runthrough.report.Cell;
 import runthrough.report.Figure;
 import runthrough.report.Provenance;
 import runthrough.report.Table;
+import runthrough.report.TableMaker;
+import runthrough.report.Texts;
 import runthrough.report.comparison.ComparisonAnswer;
 import runthrough.report.verdict.RunThroughResult;
 import runthrough.report.verdict.VerdictAnswer;
@@ -33,7 +33,7 @@ public final class DocumentMaker {
 
     private final RunThroughResult result;
     private final SimulationRequest request;
-    private final Units units;
+    private final Texts texts;
     private final Answer report;
     private final Handover handover;
     private final List<GivenValue> given;
@@ -53,14 +53,14 @@ public final class DocumentMaker {
         this.comparison = comparison;
         this.sensitivity = sensitivity;
         this.request = result.study().request();
-        this.units = Units.of(request.resultsIn());
+        this.texts = new Texts(request.resultsIn(), result.study().verdict().chance());
         this.report = VerdictAnswer.of(result);
         this.year = new Year(
                 result.study().verdict(),
                 request.run().yearlyTime(),
                 comparison.map(all -> Benefit.of(all, handover.money())).orElse(List.of()),
                 handover.money(),
-                units);
+                texts);
     }
 
     /**
@@ -121,23 +121,21 @@ public final class DocumentMaker {
 
     private List<Figure> cover() {
         List<Figure> rows = new ArrayList<>();
-        result.provenance().date().ifPresent(date -> rows.add(Figure.words("Date", date, "")));
-        handover.cover().number().ifPresent(number -> rows.add(Figure.words("Number", number, "")));
-        handover.cover().preparedFor().ifPresent(name -> rows.add(Figure.words("Prepared for", name, "")));
-        handover.cover().preparedBy().ifPresent(name -> rows.add(Figure.words("Prepared by", name, "")));
+        result.provenance().date().ifPresent(date -> rows.add(Figure.of("Date", Cell.of(date))));
+        handover.cover().number().ifPresent(number -> rows.add(Figure.of("Number", Cell.of(number))));
+        handover.cover().preparedFor().ifPresent(name -> rows.add(Figure.of("Prepared for", Cell.of(name))));
+        handover.cover().preparedBy().ifPresent(name -> rows.add(Figure.of("Prepared by", Cell.of(name))));
         return rows;
     }
 
     private DocumentChapter inputs() {
         List<Table> tables = new ArrayList<>(report.question().subject().described());
         if (!given.isEmpty()) {
-            tables.add(Table.words(
-                    "Every number by its place in the scenario, and where it came from",
-                    List.of("Place in the scenario", "Value as given", "Where it came from"),
-                    given.stream()
-                            .map(value -> List.of(value.path(), value.value(), value.from()))
-                            .toList(),
-                    false));
+            tables.add(TableMaker.<GivenValue>of("Every number by its place in the scenario, and where it came from")
+                    .words("Place in the scenario", GivenValue::path)
+                    .words("Value as given", GivenValue::value)
+                    .words("Where it came from", GivenValue::from)
+                    .of(given));
         }
         return new DocumentChapter(
                 "inputs",
@@ -187,7 +185,7 @@ public final class DocumentMaker {
                 share.mean(),
                 interval.map(Interval::low).orElse(share.mean()),
                 Math.min(1, interval.map(Interval::high).orElse(share.mean())),
-                percent(share.mean()));
+                texts.share(share.mean()));
     }
 
     /** What a change takes on average, and at the target, where the process is kept at its rated speed. */
@@ -199,23 +197,14 @@ public final class DocumentMaker {
         marks.add(mark(mean, verdict.chance() ? " on average" : " every time"));
         double needed = verdict.spare().map(spare -> usable - spare.metres()).orElse(mean);
         if (verdict.chance()) {
-            marks.add(mark(needed, " for the target of " + units.text(Kind.SHARE, verdict.target())));
+            marks.add(mark(needed, " for the target of " + texts.share(verdict.target())));
         }
         return new SummaryData.Strip(
-                usable, "a full accumulator gives " + length(usable), Math.max(mean, needed), marks);
+                usable, "a full accumulator gives " + texts.length(usable), Math.max(mean, needed), marks);
     }
 
     private SummaryData.Mark mark(double metres, String what) {
-        return new SummaryData.Mark(metres, length(metres) + what);
-    }
-
-    /** Near 1 the digits that matter are those of what is missing. */
-    private String percent(double share) {
-        return share > 0.9 ? units.text(Kind.SHARE, share) : Numbers.text(100 * share, 3) + " %";
-    }
-
-    private String length(double metres) {
-        return Numbers.text(units.value(Kind.LENGTH, metres), 3) + " " + units.label(Kind.LENGTH);
+        return new SummaryData.Mark(metres, texts.length(metres) + what);
     }
 
     private Document.Running running(String title) {

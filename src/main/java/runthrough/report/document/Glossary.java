@@ -1,6 +1,7 @@
 package runthrough.report.document;
 
 import java.util.List;
+import runthrough.report.Cell;
 import runthrough.report.Figure;
 
 /** The words of the trade and of statistics as the document uses them. */
@@ -43,6 +44,6 @@ final class Glossary {
     private Glossary() {}
 
     private static Figure term(String word, String meaning) {
-        return Figure.words(word, meaning, "");
+        return Figure.of(word, Cell.of(meaning));
     }
 }

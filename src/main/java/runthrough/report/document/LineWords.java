@@ -1,7 +1,9 @@
 package runthrough.report.document;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import java.util.stream.DoubleStream;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Coil;
@@ -11,19 +13,21 @@ import runthrough.plant.ProcessSection;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.quantity.Kind;
-import runthrough.quantity.Numbers;
-import runthrough.quantity.Units;
+import runthrough.report.Texts;
+import runthrough.report.described.InputTexts;
 
 /** The parts of a line in words with their numbers, one row for each number in its drawing. */
 final class LineWords {
     private final Line line;
     private final HandCalculation hand;
-    private final Units units;
+    private final InputTexts given;
+    private final Texts texts;
 
     private LineWords(SimulationRequest request, HandCalculation hand) {
         this.line = request.line();
         this.hand = hand;
-        this.units = Units.of(request.resultsIn());
+        this.given = new InputTexts(request.resultsIn());
+        this.texts = new Texts(request.resultsIn(), false);
     }
 
     /** The rows, in the order of their numbers. */
@@ -40,29 +44,30 @@ final class LineWords {
     private String uncoilers() {
         Entry entry = line.entry();
         String text = (entry.uncoilers() == 1 ? "1 uncoiler" : entry.uncoilers() + " uncoilers") + "; coil "
-                + range(Kind.LENGTH, line.coils().stream().mapToDouble(Coil::meanLength))
+                + calculated(Kind.LENGTH, line.coils().stream().mapToDouble(Coil::meanLength))
                 + " long, "
-                + range(Kind.MASS, line.coils().stream().mapToDouble(coil -> coil.meanLength() * coil.massPerMetre()))
+                + calculated(
+                        Kind.MASS, line.coils().stream().mapToDouble(coil -> coil.meanLength() * coil.massPerMetre()))
                 + ", strip " + range(Kind.THICKNESS, line.coils().stream().mapToDouble(Coil::thickness)) + " x "
                 + range(Kind.WIDTH, line.coils().stream().mapToDouble(Coil::width));
         if (entry.uncoilerPath() > 0) {
-            text += "; " + units.text(Kind.LENGTH, entry.uncoilerPath()) + " of strip to the joiner";
+            text += "; " + given.text(Kind.LENGTH, entry.uncoilerPath()) + " of strip to the joiner";
         }
         return text + ".";
     }
 
     private String joiner() {
-        String time = units.text(Kind.TIME, hand.joint().total()) + " by mean times, crew of "
+        String time = texts.time(hand.joint().total()) + " by mean times, crew of "
                 + line.change().crew();
         if (!line.practice().hasJoiner()) {
             return "No joiner: the line is threaded anew in " + time + ".";
         }
         Entry entry = line.entry();
-        return "Joiner: strip stands for " + time + "; entry up to " + units.text(Kind.SPEED, entry.topSpeed()) + ", "
+        return "Joiner: strip stands for " + time + "; entry up to " + given.text(Kind.SPEED, entry.topSpeed()) + ", "
                 + ramps(entry.acceleration(), entry.deceleration())
                 + entry.creep()
-                        .map(creep -> ", creep " + units.text(Kind.SPEED, creep.speed()) + " for the last "
-                                + units.text(Kind.LENGTH, creep.length()))
+                        .map(creep -> ", creep " + given.text(Kind.SPEED, creep.speed()) + " for the last "
+                                + given.text(Kind.LENGTH, creep.length()))
                         .orElse("")
                 + ".";
     }
@@ -71,18 +76,18 @@ final class LineWords {
         StorageForm form = line.accumulator().form();
         String how = "";
         if (form instanceof StorageForm.Strands strands) {
-            how = " = " + strands.strands() + " x " + units.text(Kind.LENGTH, strands.stroke());
+            how = " = " + strands.strands() + " x " + given.text(Kind.LENGTH, strands.stroke());
         } else if (form instanceof StorageForm.FreeLoop loop) {
             how = loop.loops() == 1 ? " in a free loop" : " in " + loop.loops() + " free loops";
         } else if (form instanceof StorageForm.Spiral spiral) {
-            how = " in " + Numbers.text(spiral.wraps()) + " wraps of a spiral";
+            how = " in " + given.plain(spiral.wraps()).text() + " wraps of a spiral";
         }
         double limit = line.accumulator().fillRateLimit();
         return "Accumulator: holds "
-                + units.text(Kind.LENGTH, line.accumulator().capacity()) + how + ", reserve "
-                + units.text(Kind.LENGTH, line.accumulator().reserve())
+                + given.text(Kind.LENGTH, line.accumulator().capacity()) + how + ", reserve "
+                + given.text(Kind.LENGTH, line.accumulator().reserve())
                 + (Double.isFinite(limit)
-                        ? ", fills at most " + units.text(Kind.SPEED, limit) + " faster than it gives"
+                        ? ", fills at most " + given.text(Kind.SPEED, limit) + " faster than it gives"
                         : "")
                 + ".";
     }
@@ -91,7 +96,7 @@ final class LineWords {
         ProcessSection process = line.process();
         return "Process: " + range(Kind.SPEED, line.coils().stream().mapToDouble(line::ratedSpeed)) + ", "
                 + ramps(process.acceleration(), process.deceleration())
-                + (process.path() > 0 ? ", " + units.text(Kind.LENGTH, process.path()) + " of strip before it" : "")
+                + (process.path() > 0 ? ", " + given.text(Kind.LENGTH, process.path()) + " of strip before it" : "")
                 + ".";
     }
 
@@ -103,15 +108,21 @@ final class LineWords {
     }
 
     private String ramp(double acceleration) {
-        return Double.isInfinite(acceleration)
-                ? "once"
-                : units.text(Kind.ACCELERATION, acceleration).replaceAll("s2$", "s²");
+        return Double.isInfinite(acceleration) ? "once" : given.text(Kind.ACCELERATION, acceleration);
     }
 
     private String range(Kind kind, DoubleStream values) {
-        double[] sorted = values.sorted().toArray();
-        String most = units.text(kind, sorted[sorted.length - 1]);
-        String least = units.text(kind, sorted[0]);
+        return range(values, si -> given.text(kind, si));
+    }
+
+    private String calculated(Kind kind, DoubleStream values) {
+        return range(values, si -> texts.of(kind, si));
+    }
+
+    private static String range(DoubleStream values, DoubleFunction<String> text) {
+        DoubleSummaryStatistics all = values.summaryStatistics();
+        String most = text.apply(all.getMax());
+        String least = text.apply(all.getMin());
         return least.equals(most) ? most : least + " to " + most;
     }
 }

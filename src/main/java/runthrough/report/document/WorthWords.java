@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import runthrough.plant.handover.Money;
 import runthrough.plant.handover.Money.Output;
-import runthrough.quantity.Amounts;
 import runthrough.quantity.Kind;
-import runthrough.quantity.Numbers;
+import runthrough.quantity.Notation;
+import runthrough.quantity.Rounding;
 import runthrough.quantity.Unit;
 import runthrough.study.benefit.Benefit;
 import runthrough.study.benefit.Gain;
@@ -38,10 +38,10 @@ final class WorthWords {
                         : "Of the alternatives with a price, " + name
                                 + " comes out best, but that it is worth its price is not shown.";
         String payback = worth.simplePayback(worth.yearly().mean()).isPresent()
-                ? "paid back in " + GainText.from(worth.yearly(), worth::simplePayback, "never", true) + " years"
+                ? "paid back in " + GainValues.simplePayback(worth).bare() + " years"
                 : "never paid back";
         return opening + " Against the one called today it brings " + amount(worth.yearly()) + " a year for "
-                + Amounts.exact(worth.offer().price()) + "\u00a0" + currency() + ": " + payback
+                + money(Rounding.GIVEN_AMOUNT).text(worth.offer().price()) + ": " + payback
                 + ", net present value " + amount(value) + ".";
     }
 
@@ -50,8 +50,9 @@ final class WorthWords {
         sentences.add("Starved stops and slowing cost " + hours(lostTime()) + " of " + hours(year.time()) + " a year."
                 + (year.benefits().isEmpty() ? "" : " " + bestInTime()));
         sentences.add(year.money()
-                .map(values -> "At the values given that is " + Amounts.text(lostValue(values)) + "\u00a0"
-                        + currency() + " a year: no change to the coil change can bring more than that, scrap"
+                .map(values -> "At the values given that is "
+                        + money(Rounding.AMOUNT).text(lostValue(values))
+                        + " a year: no change to the coil change can bring more than that, scrap"
                         + " and work aside.")
                 .orElse("No values in money were given."));
         return sentences;
@@ -64,10 +65,10 @@ final class WorthWords {
         if (!(best.time().low() > 0)) {
             return "No alternative is shown to lose less than the one called today.";
         }
-        Unit mass = year.units().unitFor(Kind.MASS, best.mass().mean());
+        Notation mass = year.texts().notation(Kind.MASS, best.mass().mean()).with(Rounding.AMOUNT);
         return "Against the one called today \"" + best.name() + "\" wins most: "
-                + GainText.of(best.time().times(Unit.HOUR.fromSi(1)), "h") + " and "
-                + GainText.of(best.mass().times(mass.fromSi(1)), mass.symbol()) + " of output a year.";
+                + GainValues.of(best.time(), GainValues.HOURS).text() + " and "
+                + GainValues.of(best.mass(), mass).text() + " of output a year.";
     }
 
     private double lostTime() {
@@ -84,14 +85,16 @@ final class WorthWords {
     }
 
     private String amount(Gain gain) {
-        return GainText.of(gain, currency());
+        return GainValues.of(gain, money(Rounding.AMOUNT)).text();
     }
 
-    private String currency() {
-        return year.money().map(Money::currency).orElse("");
+    private Notation money(Rounding rounding) {
+        return Notation.PLAIN
+                .with(rounding)
+                .called(year.money().map(Money::currency).orElse(""));
     }
 
     private static String hours(double seconds) {
-        return Numbers.text(Unit.HOUR.fromSi(seconds), 3) + " h";
+        return Notation.of(Unit.HOUR).text(seconds);
     }
 }

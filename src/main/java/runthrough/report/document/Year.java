@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import runthrough.plant.handover.Money;
-import runthrough.quantity.Units;
+import runthrough.report.Texts;
 import runthrough.study.Verdict;
 import runthrough.study.benefit.Benefit;
 
@@ -15,9 +15,9 @@ import runthrough.study.benefit.Benefit;
  * @param time that is scheduled in it (s)
  * @param benefits of the alternatives over the one called today; none where there is nothing to compare
  * @param money what counts in money, where the user said so
- * @param units of the results
+ * @param texts for its numbers
  */
-record Year(Verdict verdict, double time, List<Benefit> benefits, Optional<Money> money, Units units) {
+record Year(Verdict verdict, double time, List<Benefit> benefits, Optional<Money> money, Texts texts) {
     private static final double SHIFT = 8 * 3600.0;
 
     Year {

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import runthrough.quantity.Notation;
 import runthrough.report.Texts;
+import runthrough.report.Value;
 import runthrough.study.fitting.Recommendation.Reason;
 import runthrough.study.times.ElementTimes;
 import runthrough.study.times.JointTail;
@@ -73,26 +75,29 @@ final class TimesAdvice {
         return elements.get(i).trend().filter(Trend::isShown).map(trend -> {
             String way = trend.slope() < 0 ? "sped up: " : "slowed down: ";
             String change = trend.slope() < 0 ? " fewer" : " more";
-            return "The crew " + way + result.label(i) + " took " + TimesWords.seconds(Math.abs(trend.slope())) + change
-                    + " at each coil change (95 % interval of the change " + TimesWords.number(trend.low()) + " to "
-                    + TimesWords.seconds(trend.high()) + ", p " + equal(TimesWords.p(trend.p()))
+            Value slope = TimesWords.slope(trend);
+            Value size = new Value(Math.abs(trend.slope()), slope.notation(), slope.interval());
+            return "The crew " + way + result.label(i) + " took " + size.text() + change + " at each coil change ("
+                    + slope.range()
+                            .map(range -> "95 % interval of the change " + range + ", ")
+                            .orElse("")
+                    + "p " + TimesWords.equal(trend.p())
                     + "). Its times are then not draws from one distribution: early rows may no longer hold.";
         });
-    }
-
-    private static String equal(String p) {
-        return p.startsWith("<") ? p : "= " + p;
     }
 
     private Optional<String> tail(JointTail tail) {
         return tail.percentiles().stream()
                 .filter(at -> at.isTooShort() || at.isTooLong())
                 .findFirst()
-                .map(at -> "Elements go together: " + TimesWords.percent(at.p()) + " of the joints took at most "
-                        + TimesWords.seconds(at.together())
+                .map(at -> "Elements go together: " + Notation.SHARE.text(at.p()) + " of the joints took at most "
+                        + TimesWords.time(at.together())
                         + ", but with each element drawn on its own they would take at"
-                        + " most " + TimesWords.seconds(at.apart()) + " (difference "
-                        + TimesWords.number(at.low()) + " to " + TimesWords.seconds(at.high())
+                        + " most " + TimesWords.time(at.apart())
+                        + TimesWords.difference(at)
+                                .range()
+                                .map(range -> " (difference " + range)
+                                .orElse("")
                         + "). Distributions for each element apart make long joints too "
                         + (at.isTooShort() ? "rare" : "common") + "; whole rows drawn together do not. To draw them so,"
                         + " a scenario names the sheet in the place of each time: {sheet: FILE}.");
@@ -119,7 +124,7 @@ final class TimesAdvice {
                 .filter(i -> elements.get(i).step()
                         > COARSE * elements.get(i).moments().sd())
                 .mapToObj(i -> result.label(i) + " (to "
-                        + TimesWords.seconds(elements.get(i).step()) + ")")
+                        + TimesWords.time(elements.get(i).step()) + ")")
                 .toList();
         return names.isEmpty()
                 ? Optional.empty()

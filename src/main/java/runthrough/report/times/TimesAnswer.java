@@ -6,15 +6,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import runthrough.chart.times.TimesCharts;
+import runthrough.quantity.Notation;
 import runthrough.report.Answer;
 import runthrough.report.AnswerFormat;
+import runthrough.report.Cell;
 import runthrough.report.Chapter;
 import runthrough.report.Figure;
 import runthrough.report.Headline;
 import runthrough.report.Headline.Tone;
 import runthrough.report.Provenance;
 import runthrough.report.Subject;
+import runthrough.report.Table;
 import runthrough.report.Texts;
+import runthrough.report.Value;
 import runthrough.study.fitting.Recommendation.Reason;
 import runthrough.study.times.JointTail;
 import runthrough.study.times.Outliers;
@@ -34,8 +38,8 @@ public final class TimesAnswer {
     public static Answer of(TimesResult result, List<String> warnings, Provenance provenance) {
         List<String> cautions = TimesAdvice.cautions(result);
         String fragment = TimesFragment.of(result, provenance);
-        Map<String, String> files = TimesCsv.of(result);
-        files.put(FRAGMENT, fragment);
+        List<Table> tables = new ArrayList<>(TimesTables.of(result));
+        tables.add(FitTables.parameters(result));
         return new Answer(
                 new Answer.Question(
                         FORMAT, subject(result, provenance), "What the time-study sheet shows", basis(result), true),
@@ -45,9 +49,9 @@ public final class TimesAnswer {
                 figures(result),
                 new Answer.Body(
                         TimesCharts.of(result.fits()),
-                        TimesTables.ofTerminal(result),
+                        tables,
                         List.of(
-                                Chapter.ofTables("fits", "Distributions fitted", TimesTables.fits(result)),
+                                Chapter.ofTables("fits", "Distributions fitted", List.of(FitTables.fits(result))),
                                 Chapter.of("account", "How it was computed", TimesAccount.paragraphs()),
                                 Chapter.of(
                                                 "fragment",
@@ -57,7 +61,7 @@ public final class TimesAnswer {
                                                                 + " scenario; the same is in the file " + FRAGMENT
                                                                 + "."))
                                         .and(Stream.of(new Chapter.Kept(fragment)))),
-                        files),
+                        Map.of(FRAGMENT, fragment)),
                 TimesDocument.SHAPE.fields(new TimesDocument.Shown(result, fragment), true),
                 warnings,
                 provenance);
@@ -101,15 +105,15 @@ public final class TimesAnswer {
                 * result.statistics().elements().stream()
                         .mapToLong(element -> element.n())
                         .sum();
-        figures.add(Figure.words(
-                "outliers", Long.toString(outliers), "about " + Texts.number(expected) + " by chance alone; kept"));
+        figures.add(Figure.of(
+                "outliers", Value.plain(outliers), "about " + Texts.number(expected) + " by chance alone; kept"));
         SampleSize most = result.sizes().stream()
                 .max(Comparator.comparingLong(SampleSize::more))
                 .orElseThrow();
-        figures.add(Figure.words(
+        figures.add(Figure.of(
                 "still to time",
-                Long.toString(most.more()),
-                "for every mean within " + TimesWords.percent(most.precision())));
+                Value.plain(most.more()),
+                "for every mean within " + Notation.SHARE.text(most.precision())));
         return figures;
     }
 
@@ -118,15 +122,14 @@ public final class TimesAnswer {
                 .filter(at -> at.p() == 0.95)
                 .findFirst()
                 .orElseThrow();
+        Notation notation = Notation.time(Math.max(far.together(), far.apart()));
+        double mean = tail.together().mean();
         return List.of(
-                Figure.words(
-                        "joint cycle time",
-                        "mean " + TimesWords.seconds(tail.together().mean()),
-                        "all standing work"),
-                Figure.words(
+                Figure.of("joint cycle time", Value.of(mean, Notation.time(mean)), "mean of all standing work"),
+                new Figure(
                         "95 % of joints",
-                        "at most " + TimesWords.seconds(far.together()),
-                        TimesWords.seconds(far.apart()) + " with elements drawn on their own"));
+                        new Cell.Bound("at most", Value.of(far.together(), notation)),
+                        notation.text(far.apart()) + " with elements drawn on their own"));
     }
 
     private static String basis(TimesResult result) {

@@ -1,40 +1,69 @@
 package runthrough.report.times;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import runthrough.plant.Distribution;
 import runthrough.quantity.Kind;
-import runthrough.quantity.Numbers;
+import runthrough.quantity.Notation;
+import runthrough.quantity.Rounding;
 import runthrough.quantity.UnitSystem;
-import runthrough.report.described.DistributionText;
+import runthrough.report.Cell;
+import runthrough.report.Column;
+import runthrough.report.TableMaker;
+import runthrough.report.Texts;
+import runthrough.report.Value;
 import runthrough.report.described.DistributionYaml;
 import runthrough.report.described.InputTexts;
 import runthrough.study.fitting.Candidate;
 import runthrough.study.fitting.ElementFits;
 import runthrough.study.fitting.Recommendation;
+import runthrough.study.times.JointTail;
+import runthrough.study.times.Trend;
 
 /** What  shows, in words. */
 final class TimesWords {
-    private static final int DIGITS = 3;
-    private static final InputTexts TEXTS = new InputTexts(UnitSystem.METRIC);
+    /** Slopes of a trend. */
+    static final Notation SLOPE = Notation.SECONDS.called("s per coil change");
+
+    private static final Texts TEXTS = new Texts(UnitSystem.METRIC, true);
+    private static final InputTexts DISTRIBUTIONS = new InputTexts(UnitSystem.METRIC, Rounding.CERTAIN);
 
     private TimesWords() {}
 
-    static String number(double value) {
-        return Numbers.text(value, DIGITS);
+    /** A time (s) in a sentence. */
+    static String time(double seconds) {
+        return TEXTS.time(seconds);
     }
 
-    static String seconds(double value) {
-        return number(value) + " s";
+    /** A number with its interval, where it has one. */
+    static Value known(Notation notation, double si, double low, double high) {
+        return TEXTS.found(notation, si, OptionalDouble.of(low), OptionalDouble.of(high));
     }
 
-    /** A probability, never shown as nothing. */
-    static String p(double p) {
-        return p < 0.001 ? "< 0.001" : Numbers.text(p, 2);
+    static Value slope(Trend trend) {
+        return known(Notation.SECONDS, trend.slope(), trend.low(), trend.high());
     }
 
-    static String percent(double share) {
-        return number(100 * share) + " %";
+    /** By how much longer joints are as observed than with elements drawn on their own. */
+    static Value difference(JointTail.Percentile at) {
+        return known(Notation.SECONDS, at.together() - at.apart(), at.low(), at.high());
+    }
+
+    /** A probability behind its letter: "= 0.017", or "< 0.001". */
+    static String equal(double p) {
+        return (p < Rounding.LEAST_PROBABILITY ? "" : "= ") + Notation.PROBABILITY.number(p);
+    }
+
+    /** A column of numbers that pages call {@code shown} and files {@code filed}. */
+    static <T> void add(
+            TableMaker<T> table, String shown, String filed, Notation notation, ToDoubleFunction<T> number) {
+        table.with(
+                        new Column(shown, Column.Holds.NUMBERS, Optional.of(notation), Column.Place.PAGE),
+                        row -> Cell.of(Value.of(number.applyAsDouble(row), notation)))
+                .fileNumber(filed, notation, number);
     }
 
     static String list(List<Integer> numbers) {
@@ -43,7 +72,7 @@ final class TimesWords {
 
     /** A distribution with its numbers. */
     static String distribution(Distribution distribution) {
-        return DistributionText.of(distribution, Kind.TIME, TEXTS);
+        return DISTRIBUTIONS.cell(Kind.TIME, distribution).text();
     }
 
     /** Whether ratings were applied. */
@@ -78,8 +107,8 @@ final class TimesWords {
                 "the observations as they are; no distribution fits"
                         + fits.candidates().stream()
                                 .findFirst()
-                                .map(best ->
-                                        ", the nearest, " + best.distribution().label() + ", with p = " + p(best.p1()))
+                                .map(best -> ", the nearest, "
+                                        + best.distribution().label() + ", with p " + equal(best.p1()))
                                 .orElse("")
                         + ".";
         };
@@ -90,7 +119,8 @@ final class TimesWords {
         String others = choice.others().stream()
                 .map(other -> other.distribution().label())
                 .collect(Collectors.joining(", "));
-        return best.distribution().label() + " fits best (p = " + p(best.p1()) + ", AICc "
-                + Numbers.fixed(best.aicc(), 1) + ")" + (others.isEmpty() ? "." : "; about as good: " + others + ".");
+        return best.distribution().label() + " fits best (p " + equal(best.p1()) + ", AICc "
+                + Notation.PLAIN.with(Rounding.CRITERION).number(best.aicc()) + ")"
+                + (others.isEmpty() ? "." : "; about as good: " + others + ".");
     }
 }

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -20,8 +21,10 @@ import runthrough.quantity.Units;
 import runthrough.report.write.CsvWriter;
 import runthrough.report.write.Outlet;
 import runthrough.simulation.Replication;
+import runthrough.simulation.random.SourceNames;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.WorkRecord;
+import runthrough.simulation.records.WorkRecord.WorkList;
 import runthrough.study.StudyListener;
 import runthrough.study.cause.CauseFinder;
 import runthrough.study.cause.Reason;
@@ -42,6 +45,7 @@ public final class CsvFiles implements StudyListener, Closeable {
     private final boolean stores;
     private final StripMargin margins;
     private final CauseFinder causes;
+    private final Map<WorkList, List<String>> names;
     private final List<CSVPrinter> open = new ArrayList<>();
     private final CSVPrinter changes;
     private final CSVPrinter elements;
@@ -54,6 +58,7 @@ public final class CsvFiles implements StudyListener, Closeable {
         this.stores = !line.practice().isOneStrip();
         this.margins = new StripMargin(line);
         this.causes = new CauseFinder(line);
+        this.names = names(line);
         Units units = Units.of(request.resultsIn());
         this.length = units.unit(Kind.LENGTH);
         this.totals = new ReplicationRows(units);
@@ -174,19 +179,18 @@ public final class CsvFiles implements StudyListener, Closeable {
                 Integer.toString(work.change()),
                 Integer.toString(work.pass()),
                 work.list().name().toLowerCase(Locale.ROOT),
-                CsvWriter.text(element(work)),
+                CsvWriter.text(names.getOrDefault(work.list(), List.of()).get(work.element())),
                 CsvWriter.number(work.start()),
                 CsvWriter.number(work.end()),
                 CsvWriter.number(work.end() - work.start()));
     }
 
-    private String element(WorkRecord work) {
+    private static Map<WorkList, List<String>> names(Line line) {
         CoilChange described = line.work();
-        return switch (work.list()) {
-            case PREPARE -> described.prepare().get(work.element()).name();
-            case TAIL -> described.tail().get(work.element()).name();
-            case JOIN -> described.join().get(work.element()).name();
-        };
+        return Map.of(
+                WorkList.PREPARE, SourceNames.elements(line.practice(), WorkList.PREPARE, described.prepare()),
+                WorkList.TAIL, SourceNames.elements(line.practice(), WorkList.TAIL, described.tail()),
+                WorkList.JOIN, SourceNames.elements(line.practice(), WorkList.JOIN, described.join()));
     }
 
     private String length(double metres) {

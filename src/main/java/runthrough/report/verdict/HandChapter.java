@@ -13,13 +13,13 @@ import runthrough.handcalc.Step;
 import runthrough.handcalc.Term;
 import runthrough.plant.CoilChange;
 import runthrough.quantity.Kind;
+import runthrough.quantity.Unit;
 import runthrough.report.Cell;
 import runthrough.report.Chapter;
 import runthrough.report.Column;
 import runthrough.report.Table;
 import runthrough.report.TextLines;
 import runthrough.report.Texts;
-import runthrough.report.described.InputTexts;
 import runthrough.report.verdict.AnswerSheet.Given;
 import runthrough.report.verdict.AnswerSheet.Worked;
 
@@ -88,9 +88,7 @@ final class HandChapter {
     List<Given> givens() {
         return hand.givens().stream()
                 .map(term -> new Given(
-                        term.name(),
-                        new Cell.Formula(FormulaText.symbol(term)),
-                        InputTexts.raised(coherent.text(term))))
+                        term.name(), new Cell.Formula(FormulaText.symbol(term)), Unit.raised(coherent.text(term))))
                 .toList();
     }
 
@@ -100,7 +98,7 @@ final class HandChapter {
                         step.result().name(),
                         new Cell.Formula(FormulaText.symbols(step)),
                         new Cell.Formula(FormulaText.numbers(step, coherent)),
-                        InputTexts.raised(coherent.text(step.result()))))
+                        Unit.raised(coherent.text(step.result()))))
                 .toList();
     }
 

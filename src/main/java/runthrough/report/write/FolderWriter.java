@@ -82,9 +82,7 @@ public final class FolderWriter implements Outlet, AutoCloseable {
 
     private static Map<String, String> texts(Answer answer) {
         Map<String, String> files = new TreeMap<>(answer.body().files());
-        answer.body()
-                .tables()
-                .forEach(table -> table.file().ifPresent(name -> files.put(name, CsvWriter.render(table))));
+        answer.tables().forEach(table -> table.file().ifPresent(name -> files.put(name, CsvWriter.render(table))));
         files.put(HTML, HtmlWriter.render(answer));
         files.put(answer.study() + ".json", JsonWriter.render(answer));
         return files;

@@ -22,6 +22,9 @@ public final class TerminalWriter {
     private static final int GAP = 2;
     private static final int INDENT = 4;
     private static final int SHORT_NAME = 22;
+    /** Where a row has two names. */
+    private static final int SHORT_NAMES = 20;
+
     private static final String BETWEEN = "  ";
 
     /** Green, yellow and red; a neutral headline stays as it is, but bold. */
@@ -97,10 +100,11 @@ public final class TerminalWriter {
             rows.forEach(row -> lines.row(row.get(0), row.get(1), column));
             return;
         }
-        if (width(head, rows) > TextLines.WIDTH) {
-            rows = rows.stream().map(TerminalWriter::cut).toList();
-        }
         boolean endsInWords = table.columns().get(head.size() - 1).holds() == Column.Holds.WORDS;
+        if (width(head, rows) > TextLines.WIDTH) {
+            boolean isPair = !endsInWords && table.columns().get(1).holds() == Column.Holds.WORDS;
+            rows = rows.stream().map(row -> cut(row, isPair)).toList();
+        }
         if (width(head, rows) > (endsInWords ? TextLines.WIDTH : TextLines.WIDEST)) {
             table.rows().forEach(row -> belowItsName(head, row));
             return;
@@ -125,11 +129,13 @@ public final class TerminalWriter {
         return IntStream.of(widths(head, rows)).sum() + BETWEEN.length() * (head.size() - 1);
     }
 
-    /** The name of the row cut where it is long. */
-    private static List<String> cut(List<String> row) {
+    /** The name of the row cut where it is long, both where it is named by a pair. */
+    private static List<String> cut(List<String> row, boolean isPair) {
         List<String> cells = new ArrayList<>(row);
-        if (row.get(0).length() > SHORT_NAME) {
-            cells.set(0, row.get(0).substring(0, SHORT_NAME - 1) + "…");
+        int longest = isPair ? SHORT_NAMES : SHORT_NAME;
+        for (int i = 0; i <= (isPair ? 1 : 0); i++) {
+            String name = row.get(i);
+            cells.set(i, name.length() <= longest ? name : name.substring(0, longest - 1) + "…");
         }
         return cells;
     }

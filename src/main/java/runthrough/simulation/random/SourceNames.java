@@ -61,4 +61,9 @@ public final class SourceNames {
         }
         return names;
     }
+
+    /** Names of the elements of such a list alone, no two of them the same. */
+    public static List<String> elements(Practice practice, WorkList list, List<WorkElement> elements) {
+        return of(practice, list, elements).stream().map(OfElement::element).toList();
+    }
 }

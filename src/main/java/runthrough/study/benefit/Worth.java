@@ -50,12 +50,6 @@ public record Worth(Money money, Money.Offer offer, Gain output, Gain scrap, Gai
         return CashFlow.level(offer.price(), yearly, offer.life()).internalRate();
     }
 
-    /** The same in percent. */
-    public OptionalDouble internalPercent(double yearly) {
-        OptionalDouble rate = internalRate(yearly);
-        return rate.isPresent() ? OptionalDouble.of(100 * rate.getAsDouble()) : rate;
-    }
-
     /** Simple payback (years) for a gain of {@code yearly}. */
     public OptionalDouble simplePayback(double yearly) {
         return CashFlow.simplePayback(offer.price(), yearly);

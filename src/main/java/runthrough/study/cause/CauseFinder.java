@@ -1,13 +1,16 @@
 package runthrough.study.cause;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import runthrough.plant.Coil;
 import runthrough.plant.Joint;
 import runthrough.plant.Line;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
+import runthrough.simulation.random.SourceNames;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
 import runthrough.simulation.records.WorkDone;
@@ -28,6 +31,7 @@ public final class CauseFinder {
     private final StripMargin margins;
     private final double capacity;
     private final double slack;
+    private final Map<WorkList, List<String>> names = new EnumMap<>(WorkList.class);
 
     /** Causes of coil changes of {@code line}. */
     public CauseFinder(Line line) {
@@ -35,6 +39,9 @@ public final class CauseFinder {
         margins = new StripMargin(line);
         capacity = line.accumulator().capacity();
         slack = line.accumulator().levelTolerance();
+        for (WorkList list : WorkList.values()) {
+            names.put(list, SourceNames.elements(line.practice(), list, elements(list)));
+        }
     }
 
     /** Why {@code change} did not run through; empty where it did. */
@@ -81,8 +88,7 @@ public final class CauseFinder {
                 longest = i;
             }
         }
-        return new Reason.Element(
-                WorkList.PREPARE, longest, line.change().prepare().get(longest).name());
+        return element(WorkList.PREPARE, longest);
     }
 
     private Reason inTheJoint(ChangeRecord change, WorkDone work, double fromFull) {
@@ -107,10 +113,10 @@ public final class CauseFinder {
         Joint joint = Joint.between(coil(change.tailCoil()), coil(change.headCoil()));
         List<Item> items = new ArrayList<>();
         items.add(new Item(Reason.of(Cause.JOINT_MADE_AGAIN), work.afterFirstPass()));
-        occasional(WorkList.TAIL, line.change().tail(), work.tail(), items);
-        occasional(WorkList.JOIN, line.change().join(), work.join(), items);
-        regular(WorkList.TAIL, line.change().tail(), work.tail(), joint, items);
-        regular(WorkList.JOIN, line.change().join(), work.join(), joint, items);
+        occasional(WorkList.TAIL, work.tail(), items);
+        occasional(WorkList.JOIN, work.join(), items);
+        regular(WorkList.TAIL, work.tail(), joint, items);
+        regular(WorkList.JOIN, work.join(), joint, items);
         items.add(new Item(Reason.of(Cause.BOTH_WAITS), change.waiting()));
         return items;
     }
@@ -119,27 +125,36 @@ public final class CauseFinder {
         return line.coils().get(kind);
     }
 
-    private static void occasional(WorkList list, List<WorkElement> elements, List<Double> took, List<Item> items) {
+    private void occasional(WorkList list, List<Double> took, List<Item> items) {
+        List<WorkElement> elements = elements(list);
         for (int i = 0; i < elements.size(); i++) {
             if (!isRegular(elements.get(i)) && !took.get(i).isNaN()) {
-                items.add(new Item(Reason.of(Cause.OCCASIONAL_ELEMENT, element(list, i, elements)), took.get(i)));
+                items.add(new Item(Reason.of(Cause.OCCASIONAL_ELEMENT, element(list, i)), took.get(i)));
             }
         }
     }
 
-    private static void regular(
-            WorkList list, List<WorkElement> elements, List<Double> took, Joint joint, List<Item> items) {
+    private void regular(WorkList list, List<Double> took, Joint joint, List<Item> items) {
+        List<WorkElement> elements = elements(list);
         for (int i = 0; i < elements.size(); i++) {
             if (isRegular(elements.get(i)) && !took.get(i).isNaN()) {
                 double longer = took.get(i) - elements.get(i).medianDuration(joint);
-                items.add(
-                        new Item(Reason.of(Cause.ELEMENT_TOOK_LONG, element(list, i, elements)), Math.max(0, longer)));
+                items.add(new Item(Reason.of(Cause.ELEMENT_TOOK_LONG, element(list, i)), Math.max(0, longer)));
             }
         }
     }
 
-    private static Reason.Element element(WorkList list, int place, List<WorkElement> elements) {
-        return new Reason.Element(list, place, elements.get(place).name());
+    private Reason.Element element(WorkList list, int place) {
+        return new Reason.Element(
+                list, place, names.getOrDefault(list, List.of()).get(place));
+    }
+
+    private List<WorkElement> elements(WorkList list) {
+        return switch (list) {
+            case PREPARE -> line.change().prepare();
+            case TAIL -> line.change().tail();
+            case JOIN -> line.change().join();
+        };
     }
 
     private static boolean isRegular(WorkElement element) {

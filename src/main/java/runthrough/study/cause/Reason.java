@@ -16,7 +16,7 @@ public record Reason(Cause cause, Optional<Element> element) {
      *
      * @param list that it stands in
      * @param place in that list, from 0
-     * @param name as the user calls it
+     * @param name as the user calls it; one that comes again in its list has the number of its coming appended
      */
     public record Element(WorkList list, int place, String name) {}
 

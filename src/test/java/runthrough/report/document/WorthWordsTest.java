@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
 import runthrough.plant.handover.Money;
 import runthrough.quantity.UnitSystem;
-import runthrough.quantity.Units;
+import runthrough.report.Texts;
 import runthrough.report.verdict.Invented;
 import runthrough.study.Verdict;
 import runthrough.study.benefit.Benefit;
@@ -103,8 +103,8 @@ class WorthWordsTest {
     }
 
     private static List<String> said(Optional<Money> money, Benefit... benefits) {
-        Units units = Units.of(UnitSystem.METRIC);
-        return new WorthWords(new Year(VERDICT, 4000 * HOUR, List.of(benefits), money, units))
+        Texts texts = new Texts(UnitSystem.METRIC, true);
+        return new WorthWords(new Year(VERDICT, 4000 * HOUR, List.of(benefits), money, texts))
                 .sentences().stream()
                         .map(sentence -> sentence.replace('\u00a0', ' '))
                         .toList();

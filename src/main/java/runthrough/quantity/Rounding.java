@@ -1,0 +1,90 @@
+package runthrough.quantity;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** To how many digits a number is rounded when it is written, by what it is. */
+public enum Rounding {
+    /** A result: the digits that half the width of its interval leaves certain, else three. */
+    CERTAIN {
+        @Override
+        String text(double value, double half) {
+            return half > 0 && value != 0 && Double.isFinite(half)
+                    ? Numbers.fixed(value, Math.max(0, -Numbers.lastCertain(half)))
+                    : Numbers.text(value, FEW);
+        }
+    },
+    /** A time in seconds as minutes and seconds: whole seconds, or the decimals that the interval leaves certain. */
+    CLOCK {
+        @Override
+        String text(double value, double half) {
+            int decimals = half > 0 && Double.isFinite(half) ? Math.max(0, -Numbers.lastCertain(half)) : 0;
+            BigDecimal size = new BigDecimal(Math.abs(value)).setScale(decimals, RoundingMode.HALF_UP);
+            BigDecimal[] parts = size.divideAndRemainder(BigDecimal.valueOf(60));
+            String rest = parts[1].setScale(decimals, RoundingMode.UNNECESSARY).toPlainString();
+            boolean isShort = parts[1].compareTo(BigDecimal.TEN) < 0;
+            return (value < 0 && size.signum() != 0 ? "-" : "") + parts[0].toBigInteger() + ":" + (isShort ? "0" : "")
+                    + rest;
+        }
+    },
+    /** A number as the user described it: to six digits, so that nothing is rounded that was given. */
+    GIVEN {
+        @Override
+        String text(double value, double half) {
+            return Numbers.text(value, MANY);
+        }
+    },
+    /** An amount that the user gave, such as a price: with every digit, thousands apart. */
+    GIVEN_AMOUNT {
+        @Override
+        String text(double value, double half) {
+            return Amounts.exact(value);
+        }
+    },
+    /** An amount that may be large, such as money or a year's output: as a result, but rounded before the point, too. */
+    AMOUNT {
+        @Override
+        String text(double value, double half) {
+            return Amounts.text(value, half);
+        }
+    },
+    /** A probability of a test: two digits, never written as nothing. */
+    PROBABILITY {
+        @Override
+        String text(double value, double half) {
+            return value < LEAST_PROBABILITY ? "< " + LEAST_PROBABILITY : Numbers.text(value, 2);
+        }
+    },
+    /** An information criterion, of which differences of about 1 count: one decimal. */
+    CRITERION {
+        @Override
+        String text(double value, double half) {
+            return Numbers.fixed(value, 1);
+        }
+    },
+    /** A correlation: two decimals. */
+    CORRELATION {
+        @Override
+        String text(double value, double half) {
+            return Numbers.fixed(value, 2);
+        }
+    };
+
+    /** A smaller probability is not written out. */
+    public static final double LEAST_PROBABILITY = 0.001;
+
+    private static final int FEW = 3;
+    private static final int MANY = 6;
+
+    /** Whether number and unit are one word, as the thousands of an amount are. */
+    boolean isAmount() {
+        return this == AMOUNT || this == GIVEN_AMOUNT;
+    }
+
+    /**
+     * A number in its unit.
+     *
+     * @param half half the width of its interval in the same unit; 0 for none
+     */
+    abstract String text(double value, double half);
+}

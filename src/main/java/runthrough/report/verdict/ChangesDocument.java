@@ -1,0 +1,52 @@
+package runthrough.report.verdict;
+
+import java.util.Locale;
+import runthrough.report.JsonShape;
+import runthrough.study.Verdict;
+import runthrough.study.cause.Cause;
+import runthrough.study.cause.CauseCounts;
+import runthrough.study.cause.NamedCauses;
+import runthrough.study.cause.Reason;
+
+/** JSON of the coil changes of a verdict: what came of them, and why. */
+final class ChangesDocument {
+    static final JsonShape<Verdict.Changes> CHANGES = JsonShape.<Verdict.Changes>named("changes")
+            .count("total", "All of them.", Verdict.Changes::total)
+            .count("ran_through", "The process held its rated speed.", Verdict.Changes::ranThrough)
+            .count("slowed", "The process ran slower on a low level.", Verdict.Changes::slowed)
+            .count("stopped", "The process stopped, starved.", Verdict.Changes::stopped);
+
+    static final JsonShape<CauseCounts> CAUSES = causes();
+
+    private static JsonShape<CauseCounts> causes() {
+        JsonShape<CauseCounts> shape = JsonShape.named("causes");
+        for (Cause cause : Cause.values()) {
+            shape = shape.count(
+                    cause.name().toLowerCase(Locale.ROOT),
+                    "Coil changes that did not run through because of this: " + cause.words() + ".",
+                    counts -> counts.count(cause));
+        }
+        return shape.optionalWord(
+                "main", "The cause of most; null when all ran through.", Cause.class, CauseCounts::main);
+    }
+
+    static final JsonShape<NamedCauses.Count> NAMED_CAUSE = JsonShape.<NamedCauses.Count>named("named_cause")
+            .word(
+                    "cause",
+                    "What would have let them run through.",
+                    Cause.class,
+                    count -> count.reason().cause())
+            .optionalText(
+                    "element",
+                    "The work element that it is named by, as list/name; null where it is named by none.",
+                    count -> count.reason().element().map(ChangesDocument::element))
+            .count("coil_changes", "Coil changes that did not run through because of it.", NamedCauses.Count::changes)
+            .count("starved_stops", "Starved stops that belong to them.", NamedCauses.Count::starvedStops)
+            .number("lost_time_s", "Lost time of them.", NamedCauses.Count::lostTime);
+
+    private static String element(Reason.Element element) {
+        return element.list().name().toLowerCase(Locale.ROOT) + "/" + element.name();
+    }
+
+    private ChangesDocument() {}
+}

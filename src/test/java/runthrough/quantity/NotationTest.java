@@ -1,0 +1,58 @@
+package runthrough.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class NotationTest {
+    @Test
+    void whatWasGivenKeepsItsDigits_aResultHasThree() {
+        double speed = 62.75 / 60;
+
+        assertThat(Notation.given(Kind.SPEED, speed, UnitSystem.METRIC).text(speed))
+                .isEqualTo("62.75 m/min");
+        assertThat(Notation.of(Kind.SPEED, speed, UnitSystem.METRIC).text(speed))
+                .isEqualTo("62.8 m/min");
+    }
+
+    @Test
+    void timesGivenStaySecondsLongerThanResults() {
+        assertThat(Notation.given(Kind.TIME, 150, UnitSystem.METRIC).text(150)).isEqualTo("150 s");
+        assertThat(Notation.given(Kind.TIME, 900, UnitSystem.METRIC).text(900)).isEqualTo("15 min");
+        assertThat(Notation.time(150).text(150)).isEqualTo("2:30 min");
+    }
+
+    @Test
+    void amountsAreRoundedBeforeThePoint_whatIsGivenIsNot() {
+        Notation money = Notation.PLAIN.called("EUR");
+
+        // Half an interval of 4100 leaves the thousands certain.
+        assertThat(money.with(Rounding.AMOUNT).text(1_612_345, 4100)).isEqualTo("1\u00a0612\u00a0000\u00a0EUR");
+        assertThat(money.with(Rounding.GIVEN_AMOUNT).text(1_612_345.5)).isEqualTo("1\u00a0612\u00a0345.5\u00a0EUR");
+    }
+
+    @Test
+    void aProbabilityIsNeverNothing() {
+        assertThat(Notation.PROBABILITY.number(0.0432)).isEqualTo("0.043");
+        assertThat(Notation.PROBABILITY.number(0.0004)).isEqualTo("< 0.001");
+    }
+
+    @Test
+    void criteriaAndCorrelationsHaveDecimalsOfTheirOwn() {
+        assertThat(Notation.PLAIN.with(Rounding.CRITERION).number(1312.04)).isEqualTo("1312.0");
+        assertThat(Notation.PLAIN.with(Rounding.CORRELATION).number(-0.0967)).isEqualTo("-0.10");
+    }
+
+    @Test
+    void aFileNamesTheUnitThatPeopleReadElsewhere() {
+        assertThat(Notation.SECONDS.called("").text(12)).isEqualTo("12");
+        assertThat(Notation.SECONDS.called("").ofFile().symbol()).isEqualTo("s");
+        assertThat(Notation.PLAIN.ofFile().symbol()).isEmpty();
+    }
+
+    @Test
+    void powersAreRaisedForPeople() {
+        assertThat(Notation.of(Unit.METRE_PER_SECOND_SQUARED).text(0.3)).isEqualTo("0.3 m/s²");
+        assertThat(Unit.METRE_PER_SECOND_SQUARED.symbol()).isEqualTo("m/s2");
+    }
+}
