@@ -8,7 +8,8 @@ import org.junit.jupiter.api.Test;
 import runthrough.checks.CheckBook;
 import runthrough.checks.RecordsChecks;
 import runthrough.checks.Sources;
-import runthrough.plant.Distributions;
+import runthrough.plant.LifetimeDistributions;
+import runthrough.plant.NormalDistributions;
 import runthrough.report.validation.Reference;
 
 /**
@@ -50,7 +51,7 @@ class PublishedFitsTest {
     @Test
     void weibullWithCensoring_asTheHandbookHasIt(CheckBook book) {
         FittedDistribution fit = fit(Family.WEIBULL, FAILURES);
-        Distributions.Weibull distribution = (Distributions.Weibull) fit.distribution();
+        LifetimeDistributions.Weibull distribution = (LifetimeDistributions.Weibull) fit.distribution();
 
         Asked printed = new Asked(book, "M1", "Weibull with censoring, as printed", Sources.NIST_RELIABILITY);
         printed.near("shape", 1.7208, 3e-5, distribution.shape());
@@ -71,7 +72,7 @@ class PublishedFitsTest {
     @Test
     void lognormalWithCensoring_asTheHandbookHasIt(CheckBook book) {
         FittedDistribution fit = fit(Family.LOGNORMAL, FAILURES);
-        Distributions.Lognormal distribution = (Distributions.Lognormal) fit.distribution();
+        NormalDistributions.Lognormal distribution = (NormalDistributions.Lognormal) fit.distribution();
 
         new Asked(book, "M2", "lognormal with censoring, as printed", Sources.NIST_RELIABILITY)
                 .near("AIC", 154.39, 3.5e-5, fit.aic());
@@ -95,7 +96,7 @@ class PublishedFitsTest {
     @Test
     void weibull_ballBearings(CheckBook book) {
         FittedDistribution fit = fit(Family.WEIBULL, BEARINGS);
-        Distributions.Weibull distribution = (Distributions.Weibull) fit.distribution();
+        LifetimeDistributions.Weibull distribution = (LifetimeDistributions.Weibull) fit.distribution();
         GoodnessOfFit distance = GoodnessOfFit.of(fit, BEARINGS);
 
         Asked asked = new Asked(book, "M4", "Weibull, ball bearings", Sources.BALL_BEARINGS);
@@ -109,7 +110,7 @@ class PublishedFitsTest {
     @Test
     void gamma_ballBearings(CheckBook book) {
         FittedDistribution fit = fit(Family.GAMMA, BEARINGS);
-        Distributions.Gamma distribution = (Distributions.Gamma) fit.distribution();
+        LifetimeDistributions.Gamma distribution = (LifetimeDistributions.Gamma) fit.distribution();
         double shape = distribution.mean() / distribution.sd() * (distribution.mean() / distribution.sd());
 
         Asked asked = new Asked(book, "M5", "gamma, ball bearings", Sources.BALL_BEARINGS);
@@ -126,7 +127,7 @@ class PublishedFitsTest {
     @Test
     void lognormal_ballBearings(CheckBook book) {
         FittedDistribution fit = fit(Family.LOGNORMAL, BEARINGS);
-        Distributions.Lognormal distribution = (Distributions.Lognormal) fit.distribution();
+        NormalDistributions.Lognormal distribution = (NormalDistributions.Lognormal) fit.distribution();
 
         Asked asked = new Asked(book, "M6", "lognormal, ball bearings", Sources.BALL_BEARINGS);
         asked.near("mu", 4.1504545, DIGITS, distribution.mu());
