@@ -28,7 +28,7 @@ import runthrough.plant.Entry;
 import runthrough.plant.Joint;
 import runthrough.plant.Joints;
 import runthrough.plant.Line;
-import runthrough.plant.LineBuilder;
+import runthrough.plant.SoundLine;
 import runthrough.plant.MeanWork;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
@@ -150,7 +150,7 @@ class SimulationAgreementTest {
                 random.chance(0.8));
         return new CoilChange(
                 random.upTo(2),
-                List.of(LineBuilder.timed("load", prepare / 2), again("open", prepare / 2, random.chance(0.1))),
+                List.of(SoundLine.timed("load", prepare / 2), again("open", prepare / 2, random.chance(0.1))),
                 List.of(again("shear", random.between(0, 0.3) * once, random.chance(0.8))),
                 List.of(again("fit up", random.between(0, 0.5) * once, random.chance(0.8)), weld),
                 rejected ? new Reject.Every(1) : new Reject.Never());
@@ -366,7 +366,7 @@ class SimulationAgreementTest {
     /** The same line with a joint of {@code seconds} and nothing to prepare. */
     private static Line withJoint(Line line, double seconds) {
         CoilChange change = new CoilChange(
-                2, List.of(), List.of(), List.of(LineBuilder.timed("join", seconds)), new Reject.Never());
+                2, List.of(), List.of(), List.of(SoundLine.timed("join", seconds)), new Reject.Never());
         return new Line(line.coilSource(), line.entry(), line.process(), change, line.practice(), line.bending());
     }
 

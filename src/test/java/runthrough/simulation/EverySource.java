@@ -24,17 +24,17 @@ public final class EverySource {
 
     /** Two elements measured by one sheet, three of one name. */
     public static Line line() {
-        Line line = new LineBuilder()
+        Line line = new PlainLine()
                 .coilSource(new CoilSource.Mix(List.of(
-                        new CoilSource.Share(LineBuilder.coil(Distribution.uniform(600, 700)), 0.5),
+                        new CoilSource.Share(PlainLine.coil(Distribution.uniform(600, 700)), 0.5),
                         new CoilSource.Share(byMass(Distribution.uniform(5000, 6000)), 0.5))))
-                .prepare(LineBuilder.element(TIME))
+                .prepare(PlainLine.element(TIME))
                 .tail(measured("cut"))
                 .tail(measured("place"))
                 .join(TIME)
                 .join(TIME)
                 .join(TIME)
-                .join(LineBuilder.chance(0.4, 50))
+                .join(PlainLine.chance(0.4, 50))
                 .reject(new Reject.Chance(0.02))
                 .restart(Double.NaN, TIME)
                 .downtime(Distribution.exponential(900), TIME)
