@@ -28,11 +28,11 @@ import runthrough.plant.Entry;
 import runthrough.plant.Joint;
 import runthrough.plant.Joints;
 import runthrough.plant.Line;
-import runthrough.plant.SoundLine;
 import runthrough.plant.MeanWork;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SoundLine;
 import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
@@ -96,15 +96,14 @@ class SimulationAgreementTest {
                 new CoilSource.Repeated(coil(random, forms.usable())),
                 entry(random, forms),
                 new ProcessSection(
-                        forms.entry().speed(),
-                        random.acceleration(),
-                        deceleration,
-                        Double.NaN,
-                        Distribution.constant(random.chance(0.5) ? 0 : random.between(1, 90)),
+                        new ProcessSection.Drive(forms.entry().speed(), random.acceleration(), deceleration),
+                        new ProcessSection.Restart(
+                                Double.NaN, Distribution.constant(random.chance(0.5) ? 0 : random.between(1, 90))),
                         Optional.empty(),
                         Optional.empty(),
                         0,
-                        0),
+                        new ProcessSection.Scrap(0, 0),
+                        new ProcessSection.JointsInProcess(Optional.empty(), Optional.empty())),
                 change(random, work, forms.coilRun() + work),
                 rethreads ? new Practice.Rethread(Distribution.constant(work)) : new Practice.JoinWithoutAccumulator(),
                 Optional.empty());
@@ -365,8 +364,8 @@ class SimulationAgreementTest {
 
     /** The same line with a joint of {@code seconds} and nothing to prepare. */
     private static Line withJoint(Line line, double seconds) {
-        CoilChange change = new CoilChange(
-                2, List.of(), List.of(), List.of(SoundLine.timed("join", seconds)), new Reject.Never());
+        CoilChange change =
+                new CoilChange(2, List.of(), List.of(), List.of(SoundLine.timed("join", seconds)), new Reject.Never());
         return new Line(line.coilSource(), line.entry(), line.process(), change, line.practice(), line.bending());
     }
 

@@ -135,16 +135,7 @@ public final class SoundLine {
     }
 
     public SoundLine process(double speed, double acceleration, double deceleration) {
-        return process(new ProcessSection(
-                speed,
-                acceleration,
-                deceleration,
-                process.restartLevel(),
-                process.restartDelay(),
-                process.slowing(),
-                process.downtime(),
-                process.path(),
-                process.scrapPerStop()));
+        return process(process.withDrive(new ProcessSection.Drive(speed, acceleration, deceleration)));
     }
 
     public SoundLine processSpeed(double value) {
@@ -152,42 +143,15 @@ public final class SoundLine {
     }
 
     public SoundLine restart(double level, Distribution delay) {
-        return process(new ProcessSection(
-                process.speed(),
-                process.acceleration(),
-                process.deceleration(),
-                level,
-                delay,
-                process.slowing(),
-                process.downtime(),
-                process.path(),
-                process.scrapPerStop()));
+        return process(process.withRestart(new ProcessSection.Restart(level, delay)));
     }
 
     public SoundLine slowing(double speed, double level, double resumeLevel) {
-        return process(new ProcessSection(
-                process.speed(),
-                process.acceleration(),
-                process.deceleration(),
-                process.restartLevel(),
-                process.restartDelay(),
-                Optional.of(new ProcessSection.Slowing(speed, level, resumeLevel)),
-                process.downtime(),
-                process.path(),
-                process.scrapPerStop()));
+        return process(process.withSlowing(Optional.of(new ProcessSection.Slowing(speed, level, resumeLevel))));
     }
 
     public SoundLine downtime(Distribution runningTime, Distribution standingTime) {
-        return process(new ProcessSection(
-                process.speed(),
-                process.acceleration(),
-                process.deceleration(),
-                process.restartLevel(),
-                process.restartDelay(),
-                process.slowing(),
-                Optional.of(new ProcessSection.Downtime(runningTime, standingTime)),
-                process.path(),
-                process.scrapPerStop()));
+        return process(process.withDowntime(Optional.of(new ProcessSection.Downtime(runningTime, standingTime))));
     }
 
     public SoundLine change(UnaryOperator<CoilChange> edit) {

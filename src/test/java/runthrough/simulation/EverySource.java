@@ -11,6 +11,7 @@ import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.MeasuredRows;
 import runthrough.plant.ProcessSection.JointBreak;
+import runthrough.plant.ProcessSection.JointsInProcess;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
@@ -43,7 +44,7 @@ public final class EverySource {
         return new Line(
                 line.coilSource(),
                 line.entry(),
-                line.process().withJoints(Optional.empty(), Optional.of(breaks)),
+                line.process().withJoints(new JointsInProcess(Optional.empty(), Optional.of(breaks))),
                 line.change(),
                 line.practice(),
                 line.bending());

@@ -6,21 +6,22 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import runthrough.plant.Coil;
-import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilChange;
+import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection.JointBreak;
 import runthrough.plant.ProcessSection.JointPassage;
-import runthrough.plant.RunPlan.Extent;
+import runthrough.plant.ProcessSection.JointsInProcess;
 import runthrough.plant.RunPlan;
-import runthrough.plant.Shifts.Shift;
+import runthrough.plant.RunPlan.Extent;
 import runthrough.plant.Shifts;
+import runthrough.plant.Shifts.Shift;
+import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
-import runthrough.plant.WorkElement;
 import runthrough.plant.builder.LineBuilder;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.Totals;
@@ -281,7 +282,7 @@ public final class PlainLine {
         return new Line(
                 built.coilSource(),
                 built.entry(),
-                built.process().withJoints(passage, breaking),
+                built.process().withJoints(new JointsInProcess(passage, breaking)),
                 work,
                 built.practice(),
                 built.bending());

@@ -17,7 +17,6 @@ import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
-import runthrough.plant.SoundLine;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.ProcessSection.JointBreak;
 import runthrough.plant.ProcessSection.JointPassage;
@@ -25,6 +24,7 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.Shifts;
 import runthrough.plant.Shifts.Break;
 import runthrough.plant.Shifts.Shift;
+import runthrough.plant.SoundLine;
 import runthrough.plant.TravelSpeed;
 import runthrough.plant.WorkElement;
 
@@ -43,7 +43,8 @@ class CrewAndJointCheckTest {
     }
 
     private static SoundLine joints(Optional<JointPassage> passage, Optional<JointBreak> breaking) {
-        return line().process(ProcessSection.running(1.5, 0.2, 0.5).withJoints(passage, breaking));
+        return line().process(ProcessSection.running(1.5, 0.2, 0.5)
+                .withJoints(new ProcessSection.JointsInProcess(passage, breaking)));
     }
 
     private static SoundLine passage(double speed, double before, double after) {
