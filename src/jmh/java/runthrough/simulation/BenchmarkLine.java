@@ -33,8 +33,8 @@ final class BenchmarkLine {
 
     /** The line with an accumulator of {@code capacity} (m). */
     static Line withCapacity(double capacity) {
-        LineBuilder line = new LineBuilder()
-                .coils(LineBuilder.coil(COIL_LENGTH))
+        PlainLine line = new PlainLine()
+                .coils(PlainLine.coil(COIL_LENGTH))
                 .uncoilers(2, 0)
                 .crew(2)
                 .entry(TOP_SPEED, ENTRY_UP, ENTRY_DOWN)
@@ -42,13 +42,13 @@ final class BenchmarkLine {
                 .capacity(capacity)
                 .reject(new Reject.Chance(REJECT_CHANCE));
         PREPARE.forEach(distribution -> line.prepare(notRedone(distribution)));
-        TAIL.forEach(distribution -> line.tail(LineBuilder.element(distribution)));
+        TAIL.forEach(distribution -> line.tail(PlainLine.element(distribution)));
         JOIN.forEach(line::join);
         return line.build();
     }
 
     private static WorkElement notRedone(Distribution distribution) {
-        WorkElement element = LineBuilder.element(distribution);
+        WorkElement element = PlainLine.element(distribution);
         return new WorkElement(element.name(), element.time(), element.occurrence(), false);
     }
 

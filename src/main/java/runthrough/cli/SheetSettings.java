@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import runthrough.cli.terminal.BadInputException;
 import runthrough.plant.CoilChange;
+import runthrough.plant.DerivedDistributions;
 import runthrough.plant.Distribution;
-import runthrough.plant.Distributions;
 import runthrough.plant.WorkElement;
 import runthrough.report.described.DistributionYaml;
 import runthrough.scenario.Setting;
@@ -104,7 +104,7 @@ record SheetSettings(List<Setting> settings, List<String> warnings) {
     /** Sets the kind of distribution, which leaves alone when the element is done; and takes away a shift that is no longer meant. */
     private static List<Setting> settings(Place place, Distribution distribution) {
         Map<String, String> keys = DistributionYaml.keys(distribution);
-        boolean hadShift = place.element().time().drawn() instanceof Distributions.Shifted;
+        boolean hadShift = place.element().time().drawn() instanceof DerivedDistributions.Shifted;
         if (hadShift) {
             keys.putIfAbsent("shift", "0 s");
         }

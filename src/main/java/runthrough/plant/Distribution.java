@@ -9,17 +9,13 @@ import java.util.List;
  * <p>Rules RANDOM-1, DIST-12.
  */
 public sealed interface Distribution
-        permits Distributions.Constant,
-                Distributions.Uniform,
-                Distributions.Triangular,
-                Distributions.Normal,
-                Distributions.Lognormal,
-                Distributions.Gamma,
-                Distributions.Weibull,
-                Distributions.Exponential,
-                Distributions.Observed,
-                Distributions.Shifted,
-                Distributions.Scaled {
+        permits BoundedDistributions.Constant,
+                BoundedDistributions.Uniform,
+                BoundedDistributions.Triangular,
+                FromZero,
+                ObservedDistribution,
+                DerivedDistributions.Shifted,
+                DerivedDistributions.Scaled {
 
     /** The smallest share that any draw is made at, and as far below 1 the largest: random numbers have 52 bits. */
     double LEAST_DRAW = 0x1p-53;
@@ -65,17 +61,17 @@ public sealed interface Distribution
 
     /** A quantity that is always {@code value}, {@code >= 0}. */
     static Distribution constant(double value) {
-        return new Distributions.Constant(value);
+        return new BoundedDistributions.Constant(value);
     }
 
     /** Uniform from {@code min} to {@code max}, {@code 0 <= min <= max}. */
     static Distribution uniform(double min, double max) {
-        return new Distributions.Uniform(min, max);
+        return new BoundedDistributions.Uniform(min, max);
     }
 
     /** Triangular, {@code 0 <= min <= mode <= max}. */
     static Distribution triangular(double min, double mode, double max) {
-        return new Distributions.Triangular(min, mode, max);
+        return new BoundedDistributions.Triangular(min, mode, max);
     }
 
     /**
@@ -85,32 +81,32 @@ public sealed interface Distribution
      * <p>Rule DIST-11.
      */
     static Distribution normal(double mean, double sd) {
-        return sd == 0 ? constant(Ranges.finitePositive("mean", mean)) : new Distributions.Normal(mean, sd);
+        return sd == 0 ? constant(Ranges.finitePositive("mean", mean)) : new NormalDistributions.Normal(mean, sd);
     }
 
     /** Lognormal with the mean and standard deviation of the quantity itself, not of its logarithm; {@code sd >= 0}. */
     static Distribution lognormal(double mean, double sd) {
-        return sd == 0 ? constant(Ranges.finitePositive("mean", mean)) : new Distributions.Lognormal(mean, sd);
+        return sd == 0 ? constant(Ranges.finitePositive("mean", mean)) : new NormalDistributions.Lognormal(mean, sd);
     }
 
     /** Gamma with mean and standard deviation; {@code mean > 0}, {@code sd >= 0}. */
     static Distribution gamma(double mean, double sd) {
-        return sd == 0 ? constant(Ranges.finitePositive("mean", mean)) : new Distributions.Gamma(mean, sd);
+        return sd == 0 ? constant(Ranges.finitePositive("mean", mean)) : new LifetimeDistributions.Gamma(mean, sd);
     }
 
     /** Weibull with shape (no unit) and scale (the quantity's unit), both {@code > 0}. */
     static Distribution weibull(double shape, double scale) {
-        return new Distributions.Weibull(shape, scale);
+        return new LifetimeDistributions.Weibull(shape, scale);
     }
 
     /** Exponential with its mean, {@code > 0}. */
     static Distribution exponential(double mean) {
-        return new Distributions.Exponential(mean);
+        return new LifetimeDistributions.Exponential(mean);
     }
 
     /** Measured values, all equally likely; at least one, all {@code >= 0}. */
     static Distribution observed(List<Double> values) {
-        return new Distributions.Observed(values);
+        return new ObservedDistribution(values);
     }
 
     /**
@@ -119,11 +115,11 @@ public sealed interface Distribution
      * <p>Rule DIST-10.
      */
     default Distribution shifted(double shift) {
-        return shift == 0 ? this : new Distributions.Shifted(this, shift);
+        return shift == 0 ? this : new DerivedDistributions.Shifted(this, shift);
     }
 
     /** This distribution with each draw multiplied by {@code factor}, {@code > 0}. */
     default Distribution scaled(double factor) {
-        return factor == 1 ? this : new Distributions.Scaled(this, factor);
+        return factor == 1 ? this : new DerivedDistributions.Scaled(this, factor);
     }
 }

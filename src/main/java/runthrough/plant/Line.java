@@ -51,7 +51,7 @@ public record Line(
         return new Line(
                 coilSource.withEach(coil -> coil.withSpeedTimes(factor)),
                 entry,
-                process.withSpeed(process.speed() * factor),
+                process.withDrive(process.drive().withSpeed(process.speed() * factor)),
                 change,
                 practice,
                 bending);

@@ -5,219 +5,171 @@ import java.util.Optional;
 /**
  * The process section: what must not stop.
  *
- * @param speed rated strip speed (m/s), {@code > 0}, for coils without a speed of their own
- * @param acceleration (m/s2), {@code > 0}; infinite when the speed rises at once
- * @param deceleration (m/s2), {@code > 0}; infinite when the speed falls at once
- * @param restartLevel level from which it may restart after a starved stop (m); NaN for the default, see {@link
- *     Line#restartLevel}
- * @param restartDelay time from being allowed to restart until it does (s)
+ * @param drive its speed and its ramps
+ * @param restart how it starts again after a starved stop
  * @param slowing running slower on a low level, if it can
  * @param downtime stops of the process for reasons of its own, if any
  * @param path fixed strip path from accumulator to process (m), {@code >= 0}
- * @param scrapPerStop strip scrapped each time the process stops (m), {@code >= 0}
- * @param scrapPerJoint strip cut out with each joint after the process (m), {@code >= 0}, half of each coil
- * @param jointPassage running slower while a joint passes, if it does
- * @param jointBreak joints that break in the process, if they do
+ * @param scrap strip that its stops and the joints cost
+ * @param joints what joints do in it
  */
 public record ProcessSection(
-        double speed,
-        double acceleration,
-        double deceleration,
-        double restartLevel,
-        Distribution restartDelay,
+        Drive drive,
+        Restart restart,
         Optional<Slowing> slowing,
         Optional<Downtime> downtime,
         double path,
-        double scrapPerStop,
-        double scrapPerJoint,
-        Optional<JointPassage> jointPassage,
-        Optional<JointBreak> jointBreak) {
+        Scrap scrap,
+        JointsInProcess joints) {
 
     public ProcessSection {
-        Ranges.finitePositive("speed", speed);
-        Ranges.positive("acceleration", acceleration);
-        Ranges.positive("deceleration", deceleration);
-        Ranges.optionalLevel("restart level", restartLevel);
         Ranges.notNegative("path", path);
-        Ranges.notNegative("scrap per stop", scrapPerStop);
-        Ranges.notNegative("scrap per joint", scrapPerJoint);
     }
 
-    /** A process section in which joints run like any other strip and never break. */
-    public ProcessSection(
-            double speed,
-            double acceleration,
-            double deceleration,
-            double restartLevel,
-            Distribution restartDelay,
-            Optional<Slowing> slowing,
-            Optional<Downtime> downtime,
-            double path,
-            double scrapPerStop) {
-        this(
-                speed,
-                acceleration,
-                deceleration,
-                restartLevel,
-                restartDelay,
-                slowing,
-                downtime,
-                path,
-                scrapPerStop,
-                0,
-                Optional.empty(),
-                Optional.empty());
-    }
-
-    /** A process section that only runs: no restart delay, no slowing, no downtime. */
+    /** A process section that only runs: no restart delay, no slowing, no downtime, no scrap; joints run like any other strip. */
     public static ProcessSection running(double speed, double acceleration, double deceleration) {
         return new ProcessSection(
-                speed,
-                acceleration,
-                deceleration,
-                Double.NaN,
-                Distribution.constant(0),
+                new Drive(speed, acceleration, deceleration),
+                new Restart(Double.NaN, Distribution.constant(0)),
                 Optional.empty(),
                 Optional.empty(),
                 0,
-                0);
+                new Scrap(0, 0),
+                new JointsInProcess(Optional.empty(), Optional.empty()));
     }
 
-    /** The same with another rated speed (m/s), {@code > 0}; what it slows to on a low level stays. */
-    public ProcessSection withSpeed(double other) {
-        return new ProcessSection(
-                other,
-                acceleration,
-                deceleration,
-                restartLevel,
-                restartDelay,
-                slowing,
-                downtime,
-                path,
-                scrapPerStop,
-                scrapPerJoint,
-                jointPassage,
-                jointBreak);
+    /** Rated strip speed (m/s), for coils without a speed of their own. */
+    public double speed() {
+        return drive.speed();
     }
 
-    /** The same with other ramps (m/s2), both {@code > 0}; infinite where the speed changes at once. */
-    public ProcessSection withRamps(double up, double down) {
-        return new ProcessSection(
-                speed,
-                up,
-                down,
-                restartLevel,
-                restartDelay,
-                slowing,
-                downtime,
-                path,
-                scrapPerStop,
-                scrapPerJoint,
-                jointPassage,
-                jointBreak);
+    /** Acceleration (m/s2); infinite when the speed rises at once. */
+    public double acceleration() {
+        return drive.acceleration();
+    }
+
+    /** Deceleration (m/s2); infinite when the speed falls at once. */
+    public double deceleration() {
+        return drive.deceleration();
+    }
+
+    /** Level from which it may restart after a starved stop (m); NaN for the default, see {@link Line#restartLevel}. */
+    public double restartLevel() {
+        return restart.level();
+    }
+
+    /** Time from being allowed to restart until it does (s). */
+    public Distribution restartDelay() {
+        return restart.delay();
+    }
+
+    /** Strip scrapped each time the process stops (m). */
+    public double scrapPerStop() {
+        return scrap.perStop();
+    }
+
+    /** Strip cut out with each joint after the process (m). */
+    public double scrapPerJoint() {
+        return scrap.perJoint();
+    }
+
+    /** Running slower while a joint passes, if it does. */
+    public Optional<JointPassage> jointPassage() {
+        return joints.passage();
+    }
+
+    /** Joints that break in the process, if they do. */
+    public Optional<JointBreak> jointBreak() {
+        return joints.breaking();
+    }
+
+    /** The same with another drive; what it slows to on a low level stays. */
+    public ProcessSection withDrive(Drive other) {
+        return new ProcessSection(other, restart, slowing, downtime, path, scrap, joints);
     }
 
     /** The same with another way to start again after a starved stop. */
-    public ProcessSection withRestart(double level, Distribution delay) {
-        return new ProcessSection(
-                speed,
-                acceleration,
-                deceleration,
-                level,
-                delay,
-                slowing,
-                downtime,
-                path,
-                scrapPerStop,
-                scrapPerJoint,
-                jointPassage,
-                jointBreak);
+    public ProcessSection withRestart(Restart other) {
+        return new ProcessSection(drive, other, slowing, downtime, path, scrap, joints);
     }
 
     /** The same with another way to run slower on a low level. */
     public ProcessSection withSlowing(Optional<Slowing> other) {
-        return new ProcessSection(
-                speed,
-                acceleration,
-                deceleration,
-                restartLevel,
-                restartDelay,
-                other,
-                downtime,
-                path,
-                scrapPerStop,
-                scrapPerJoint,
-                jointPassage,
-                jointBreak);
+        return new ProcessSection(drive, restart, other, downtime, path, scrap, joints);
     }
 
     /** The same with other downtime. */
     public ProcessSection withDowntime(Optional<Downtime> other) {
-        return new ProcessSection(
-                speed,
-                acceleration,
-                deceleration,
-                restartLevel,
-                restartDelay,
-                slowing,
-                other,
-                path,
-                scrapPerStop,
-                scrapPerJoint,
-                jointPassage,
-                jointBreak);
+        return new ProcessSection(drive, restart, slowing, other, path, scrap, joints);
     }
 
     /** The same with another strip path from the accumulator (m), {@code >= 0}. */
     public ProcessSection withPath(double other) {
-        return new ProcessSection(
-                speed,
-                acceleration,
-                deceleration,
-                restartLevel,
-                restartDelay,
-                slowing,
-                downtime,
-                other,
-                scrapPerStop,
-                scrapPerJoint,
-                jointPassage,
-                jointBreak);
+        return new ProcessSection(drive, restart, slowing, downtime, other, scrap, joints);
     }
 
-    /** The same with other scrap (m), {@code >= 0}: of each stop, and cut out with each joint. */
-    public ProcessSection withScrap(double perStop, double perJoint) {
-        return new ProcessSection(
-                speed,
-                acceleration,
-                deceleration,
-                restartLevel,
-                restartDelay,
-                slowing,
-                downtime,
-                path,
-                perStop,
-                perJoint,
-                jointPassage,
-                jointBreak);
+    /** The same with other scrap. */
+    public ProcessSection withScrap(Scrap other) {
+        return new ProcessSection(drive, restart, slowing, downtime, path, other, joints);
     }
 
     /** The same with another way for joints to pass and to break. */
-    public ProcessSection withJoints(Optional<JointPassage> passage, Optional<JointBreak> breaking) {
-        return new ProcessSection(
-                speed,
-                acceleration,
-                deceleration,
-                restartLevel,
-                restartDelay,
-                slowing,
-                downtime,
-                path,
-                scrapPerStop,
-                scrapPerJoint,
-                passage,
-                breaking);
+    public ProcessSection withJoints(JointsInProcess other) {
+        return new ProcessSection(drive, restart, slowing, downtime, path, scrap, other);
     }
+
+    /**
+     * Speed and ramps.
+     *
+     * @param speed rated strip speed (m/s), {@code > 0}, for coils without a speed of their own
+     * @param acceleration (m/s2), {@code > 0}; infinite when the speed rises at once
+     * @param deceleration (m/s2), {@code > 0}; infinite when the speed falls at once
+     */
+    public record Drive(double speed, double acceleration, double deceleration) {
+        public Drive {
+            Ranges.finitePositive("speed", speed);
+            Ranges.positive("acceleration", acceleration);
+            Ranges.positive("deceleration", deceleration);
+        }
+
+        /** The same with another rated speed (m/s), {@code > 0}. */
+        public Drive withSpeed(double other) {
+            return new Drive(other, acceleration, deceleration);
+        }
+    }
+
+    /**
+     * Starting again after a starved stop.
+     *
+     * @param level from which it may (m); NaN for the default, see {@link Line#restartLevel}
+     * @param delay time from being allowed to until it does (s)
+     */
+    public record Restart(double level, Distribution delay) {
+        public Restart {
+            Ranges.optionalLevel("restart level", level);
+        }
+    }
+
+    /**
+     * Strip scrapped in the process section or behind it.
+     *
+     * @param perStop each time the process stops (m), {@code >= 0}
+     * @param perJoint cut out with each joint after the process (m), {@code >= 0}, half of each coil
+     */
+    public record Scrap(double perStop, double perJoint) {
+        public Scrap {
+            Ranges.notNegative("scrap per stop", perStop);
+            Ranges.notNegative("scrap per joint", perJoint);
+        }
+    }
+
+    /**
+     * What joints do in the process section.
+     *
+     * @param passage running slower while one passes, if it does
+     * @param breaking that they break, if they do
+     */
+    public record JointsInProcess(Optional<JointPassage> passage, Optional<JointBreak> breaking) {}
 
     /**
      * Running slower while little strip is left.

@@ -119,20 +119,17 @@ final class ProcessKeys {
     static ProcessSection process(Values values) {
         Optional<Values> restart = values.find(RESTART);
         return new ProcessSection(
-                values.get(SPEED),
-                values.get(ACCELERATION),
-                values.get(DECELERATION),
-                restart.flatMap(given -> given.find(RESTART_LEVEL)).orElse(Double.NaN),
-                restart.flatMap(given -> given.find(RESTART_DELAY)).orElse(Distribution.constant(0)),
+                new ProcessSection.Drive(values.get(SPEED), values.get(ACCELERATION), values.get(DECELERATION)),
+                new ProcessSection.Restart(
+                        restart.flatMap(given -> given.find(RESTART_LEVEL)).orElse(Double.NaN),
+                        restart.flatMap(given -> given.find(RESTART_DELAY)).orElse(Distribution.constant(0))),
                 values.find(SLOWING)
                         .map(given -> new ProcessSection.Slowing(
                                 given.get(SLOW_SPEED), given.get(SLOW_LEVEL), given.get(RESUME))),
                 values.find(DOWNTIME)
                         .map(given -> new ProcessSection.Downtime(given.get(RUNNING), given.get(STANDING))),
                 values.get(PATH),
-                values.get(SCRAP_PER_STOP),
-                values.get(SCRAP_PER_JOINT),
-                values.find(JointKeys.PASSAGE),
-                values.find(JointKeys.BREAK));
+                new ProcessSection.Scrap(values.get(SCRAP_PER_STOP), values.get(SCRAP_PER_JOINT)),
+                new ProcessSection.JointsInProcess(values.find(JointKeys.PASSAGE), values.find(JointKeys.BREAK)));
     }
 }

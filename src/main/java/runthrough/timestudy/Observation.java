@@ -40,11 +40,12 @@ public record Observation(
         return elements.stream().mapToDouble(times::get).sum();
     }
 
-    /** With basic times: each time multiplied by the rating; a row without a rating counts as rated 100. */
+    /** With basic times: each time multiplied by the rating; a row without a rating counts as rated 100. Gaps stay. */
     Observation basic() {
         double factor = rating.orElse(1);
         List<Double> basic = times.stream()
-                .map(time -> StandardTime.of(time, factor, 0).basic())
+                .map(time ->
+                        time.isNaN() ? time : StandardTime.of(time, factor, 0).basic())
                 .toList();
         return new Observation(number, line, basic, rating, label, remark);
     }

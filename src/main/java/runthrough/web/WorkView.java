@@ -50,7 +50,7 @@ record WorkView(String name, String distribution, double mean, List<Double> spar
         return new WorkView(element.name(), text, distribution.mean(), density(distribution), words);
     }
 
-    /** By differences of the distribution, found from its quantiles by bisection: distributions here give quantiles only. */
+    /** By differences of the distribution function, which observed values have, too. */
     private static List<Double> density(Distribution distribution) {
         if (distribution.isConstant()) {
             return List.of(1.0);
@@ -58,26 +58,12 @@ record WorkView(String name, String distribution, double mean, List<Double> spar
         double from = distribution.quantile(1 - MOST);
         double to = distribution.quantile(MOST);
         List<Double> density = new ArrayList<>();
-        double before = below(distribution, from);
+        double before = distribution.cumulative(from);
         for (int i = 1; i <= STEPS; i++) {
-            double now = below(distribution, from + (to - from) * i / STEPS);
+            double now = distribution.cumulative(from + (to - from) * i / STEPS);
             density.add(Math.max(0, now - before));
             before = now;
         }
         return density;
-    }
-
-    private static double below(Distribution distribution, double value) {
-        double low = 0;
-        double high = 1;
-        for (int i = 0; i < 30; i++) {
-            double middle = (low + high) / 2;
-            if (distribution.quantile(middle) <= value) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
     }
 }

@@ -118,7 +118,8 @@ final class DescribedLine {
                         given.path("speed").doubleValue(),
                         or(given, "acceleration", INFINITE),
                         or(given, "deceleration", INFINITE))
-                .withRestart(or(given, "restart_level", Double.NaN), distribution(given.path("restart_delay")))
+                .withRestart(new ProcessSection.Restart(
+                        or(given, "restart_level", Double.NaN), distribution(given.path("restart_delay"))))
                 .withSlowing(optional(given, "slowing")
                         .map(slowing -> new ProcessSection.Slowing(
                                 slowing.path("speed").doubleValue(),
@@ -128,8 +129,8 @@ final class DescribedLine {
                         .map(stops -> new ProcessSection.Downtime(
                                 distribution(stops.path("running")), distribution(stops.path("standing")))))
                 .withPath(or(given, "path", 0))
-                .withScrap(or(given, "spoilt_per_stop", 0), or(given, "cut_per_joint", 0))
-                .withJoints(
+                .withScrap(new ProcessSection.Scrap(or(given, "spoilt_per_stop", 0), or(given, "cut_per_joint", 0)))
+                .withJoints(new ProcessSection.JointsInProcess(
                         optional(given, "passage")
                                 .map(passage -> new ProcessSection.JointPassage(
                                         passage.path("speed").doubleValue(),
@@ -140,7 +141,7 @@ final class DescribedLine {
                                         breaks.path("chance").doubleValue(),
                                         breaks.path("length").doubleValue(),
                                         distribution(breaks.path("repair")),
-                                        or(breaks, "scrap", 0))));
+                                        or(breaks, "scrap", 0)))));
     }
 
     // ---- coils

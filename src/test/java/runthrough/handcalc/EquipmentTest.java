@@ -2,9 +2,9 @@ package runthrough.handcalc;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static runthrough.plant.LineBuilder.coil;
-import static runthrough.plant.LineBuilder.line;
-import static runthrough.plant.LineBuilder.timed;
+import static runthrough.plant.SoundLine.coil;
+import static runthrough.plant.SoundLine.line;
+import static runthrough.plant.SoundLine.timed;
 
 import java.util.List;
 import java.util.OptionalDouble;

@@ -2,10 +2,10 @@ package runthrough.handcalc;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static runthrough.plant.LineBuilder.atSpeed;
-import static runthrough.plant.LineBuilder.coil;
-import static runthrough.plant.LineBuilder.line;
-import static runthrough.plant.LineBuilder.timed;
+import static runthrough.plant.SoundLine.atSpeed;
+import static runthrough.plant.SoundLine.coil;
+import static runthrough.plant.SoundLine.line;
+import static runthrough.plant.SoundLine.timed;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -20,7 +20,7 @@ import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
-import runthrough.plant.LineBuilder;
+import runthrough.plant.SoundLine;
 import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
@@ -146,7 +146,7 @@ class HandCalculationTest {
     @Nested
     class Preparing {
 
-        private Preparation of(LineBuilder line) {
+        private Preparation of(SoundLine line) {
             return HandCalculation.of(line.build()).preparation();
         }
 
@@ -248,7 +248,7 @@ class HandCalculationTest {
             assertThat(timeToPrepare(line().crew(1).uncoilerPath(450))).isCloseTo(310, within(1e-9));
         }
 
-        private double timeToPrepare(LineBuilder line) {
+        private double timeToPrepare(SoundLine line) {
             return HandCalculation.of(line.build()).preparationTime().given();
         }
 
@@ -310,12 +310,12 @@ class HandCalculationTest {
             Coil narrow = wide(0.5);
             Coil broad = wide(1.5);
             // In a schedule the coil that follows is known: 0.5 to 1.5 m, 1.5 to 0.5 m, 0.5 to 0.5 m.
-            LineBuilder scheduled = line().tail().join(weld).coils(narrow, broad, narrow);
+            SoundLine scheduled = line().tail().join(weld).coils(narrow, broad, narrow);
             assertThat(HandCalculation.of(scheduled.build(), 0).joint().total()).isCloseTo(150, within(1e-9));
             assertThat(HandCalculation.of(scheduled.build(), 1).joint().total()).isCloseTo(150, within(1e-9));
             assertThat(HandCalculation.of(scheduled.build(), 2).joint().total()).isCloseTo(50, within(1e-9));
             // In a mix a quarter of those that follow a narrow coil are wide: (3 * 50 + 150)/4 s.
-            LineBuilder mixed = line().tail()
+            SoundLine mixed = line().tail()
                     .join(weld)
                     .coilSource(new CoilSource.Mix(
                             List.of(new CoilSource.Share(narrow, 3), new CoilSource.Share(broad, 1))));

@@ -16,7 +16,7 @@ import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.Joint;
 import runthrough.plant.Joints;
-import runthrough.plant.LineBuilder;
+import runthrough.plant.SoundLine;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
@@ -130,7 +130,7 @@ class JointCycleTimeTest {
 
     @Test
     void rethread_isTheOneElementOfItsJoint() {
-        CoilChange change = LineBuilder.line()
+        CoilChange change = SoundLine.line()
                 .rethread(Distribution.uniform(300, 500))
                 .build()
                 .work();

@@ -26,10 +26,10 @@ import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
 import runthrough.plant.Line;
-import runthrough.plant.LineBuilder;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
+import runthrough.plant.SoundLine;
 import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
@@ -93,15 +93,14 @@ class SimulationAgreementTest {
                 new CoilSource.Repeated(coil(random, forms.usable())),
                 entry(random, forms),
                 new ProcessSection(
-                        forms.entry().speed(),
-                        random.acceleration(),
-                        deceleration,
-                        Double.NaN,
-                        Distribution.constant(random.chance(0.5) ? 0 : random.between(1, 90)),
+                        new ProcessSection.Drive(forms.entry().speed(), random.acceleration(), deceleration),
+                        new ProcessSection.Restart(
+                                Double.NaN, Distribution.constant(random.chance(0.5) ? 0 : random.between(1, 90))),
                         Optional.empty(),
                         Optional.empty(),
                         0,
-                        0),
+                        new ProcessSection.Scrap(0, 0),
+                        new ProcessSection.JointsInProcess(Optional.empty(), Optional.empty())),
                 change(random, work, forms.coilRun() + work),
                 rethreads ? new Practice.Rethread(Distribution.constant(work)) : new Practice.JoinWithoutAccumulator(),
                 Optional.empty());
@@ -147,7 +146,7 @@ class SimulationAgreementTest {
                 random.chance(0.8));
         return new CoilChange(
                 random.upTo(2),
-                List.of(LineBuilder.timed("load", prepare / 2), again("open", prepare / 2, random.chance(0.1))),
+                List.of(SoundLine.timed("load", prepare / 2), again("open", prepare / 2, random.chance(0.1))),
                 List.of(again("shear", random.between(0, 0.3) * once, random.chance(0.8))),
                 List.of(again("fit up", random.between(0, 0.5) * once, random.chance(0.8)), weld),
                 rejected ? new Reject.Every(1) : new Reject.Never());
@@ -297,9 +296,9 @@ class SimulationAgreementTest {
         // Rules CHANGE-9, CHANGE-11, CHANGE-14, FORM-9. Every joint is made twice: 10 + 80 s of work, 30 s in which the
         // head is
         // squared again, 10 + 80 s once more. The first preparation, 120 + 30 s, has 400 s - 210 s.
-        Line line = LineBuilder.line()
+        Line line = SoundLine.line()
                 .capacity(500)
-                .coils(LineBuilder.coil(1000))
+                .coils(SoundLine.coil(1000))
                 .prepare(again("load", 120, false), again("square the head", 30, true))
                 .reject(new Reject.Every(1))
                 .build();
@@ -371,8 +370,8 @@ class SimulationAgreementTest {
 
     /** The same line with a joint of {@code seconds} and nothing to prepare. */
     private static Line withJoint(Line line, double seconds) {
-        CoilChange change = new CoilChange(
-                2, List.of(), List.of(), List.of(LineBuilder.timed("join", seconds)), new Reject.Never());
+        CoilChange change =
+                new CoilChange(2, List.of(), List.of(), List.of(SoundLine.timed("join", seconds)), new Reject.Never());
         return new Line(line.coilSource(), line.entry(), line.process(), change, line.practice(), line.bending());
     }
 

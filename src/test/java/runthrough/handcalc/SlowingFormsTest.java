@@ -7,9 +7,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
-import runthrough.plant.LineBuilder;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.ProcessSection.Slowing;
+import runthrough.plant.SoundLine;
 
 /**
  * An accumulator of 100 m before a process of 1.5 m/s, ramps of the entry 0.4 m/s2 up and 0.5 m/s2 down, of the process 0.5 m/s2
@@ -24,10 +24,10 @@ class SlowingFormsTest {
 
     private static Line line() {
         ProcessSection process = ProcessSection.running(1.5, 0.2, 0.5).withSlowing(Optional.of(SLOWING));
-        return LineBuilder.line()
+        return SoundLine.line()
                 .capacity(100)
                 .process(process)
-                .join(LineBuilder.timed("weld", Distribution.constant(60)))
+                .join(SoundLine.timed("weld", Distribution.constant(60)))
                 .build();
     }
 

@@ -147,7 +147,7 @@ class CoilTest {
     @Test
     void usableLengthIsWhatTheCropsLeave() {
         // Rule COIL-2.
-        Coil coil = LineBuilder.coil(Distribution.uniform(400, 600), 0.4, 0.3);
+        Coil coil = SoundLine.coil(Distribution.uniform(400, 600), 0.4, 0.3);
         assertThat(coil.usableLength(0.25)).isCloseTo(450 - 0.7, within(1e-12));
         assertThat(coil.meanUsableLength()).isCloseTo(500 - 0.7, within(1e-12));
         assertThat(coil.usableLength(Double.MIN_VALUE)).isCloseTo(400 - 0.7, within(1e-12));
@@ -179,9 +179,9 @@ class CoilTest {
                 .hasMessage("thickness = NaN; must be more than 0 and finite");
         assertThatThrownBy(() -> coil(0.001, 0, 7850, new CoilSize.ByLength(Distribution.constant(1))))
                 .hasMessage("width = 0.0; must be more than 0 and finite");
-        assertThatThrownBy(() -> LineBuilder.coil(Distribution.constant(1), -0.1, 0))
+        assertThatThrownBy(() -> SoundLine.coil(Distribution.constant(1), -0.1, 0))
                 .hasMessage("head crop = -0.1; must be 0 or more and finite");
-        assertThatThrownBy(() -> LineBuilder.atSpeed(LineBuilder.coil(1), Double.POSITIVE_INFINITY))
+        assertThatThrownBy(() -> SoundLine.atSpeed(SoundLine.coil(1), Double.POSITIVE_INFINITY))
                 .hasMessage("process speed = Infinity; must be more than 0 and finite");
         assertThatThrownBy(() -> new CoilSize.ByDiameters(0.5, 0.5, 1))
                 .hasMessage("outer diameter = 0.5 m; must be more than the inner diameter, 0.5 m");

@@ -3,10 +3,10 @@ package runthrough.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
-import static runthrough.plant.LineBuilder.atSpeed;
-import static runthrough.plant.LineBuilder.coil;
-import static runthrough.plant.LineBuilder.line;
-import static runthrough.plant.LineBuilder.timed;
+import static runthrough.plant.SoundLine.atSpeed;
+import static runthrough.plant.SoundLine.coil;
+import static runthrough.plant.SoundLine.line;
+import static runthrough.plant.SoundLine.timed;
 import static runthrough.report.validation.Topic.GEOMETRY;
 import static runthrough.report.validation.Topic.WORK;
 

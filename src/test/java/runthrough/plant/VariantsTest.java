@@ -179,7 +179,7 @@ class VariantsTest {
 
     @Test
     void ratedSpeedsAreScaledTogether() {
-        Line line = LineBuilder.line().build();
+        Line line = SoundLine.line().build();
         double before = line.fastestRatedSpeed();
 
         assertThat(line.withRatedSpeedsTimes(1.2).fastestRatedSpeed()).isCloseTo(1.2 * before, within(1e-12));

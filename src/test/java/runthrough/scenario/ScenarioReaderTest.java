@@ -209,16 +209,14 @@ class ScenarioReaderTest {
 
         assertThat(process)
                 .isEqualTo(new ProcessSection(
-                        0.75,
-                        0.2,
-                        0.25,
-                        20,
-                        Distribution.constant(90),
+                        new ProcessSection.Drive(0.75, 0.2, 0.25),
+                        new ProcessSection.Restart(20, Distribution.constant(90)),
                         java.util.Optional.of(new ProcessSection.Slowing(20.0 / 60, 10, 40)),
                         java.util.Optional.of(new ProcessSection.Downtime(
                                 Distribution.exponential(10800), Distribution.lognormal(240, 120))),
                         25,
-                        4));
+                        new ProcessSection.Scrap(4, 0),
+                        new ProcessSection.JointsInProcess(java.util.Optional.empty(), java.util.Optional.empty())));
     }
 
     @Test

@@ -2,7 +2,7 @@ package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static runthrough.simulation.LineBuilder.AT_ONCE;
+import static runthrough.simulation.PlainLine.AT_ONCE;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
@@ -19,8 +19,8 @@ class BlockedEntryTest {
         // 150 + t + 0.01 t^2 - (2 - 0.02 t)^2/0.04 = 50 + 3 t, which is the capacity at t = 50. There the entry stops
         // at
         // once, with 225 m; the process comes to rest at t = 100, with 200 m, and stands for 100 s.
-        Totals totals = new LineBuilder()
-                .coils(LineBuilder.coil(1000))
+        Totals totals = new PlainLine()
+                .coils(PlainLine.coil(1000))
                 .entry(3, AT_ONCE, AT_ONCE)
                 .process(2, AT_ONCE, 0.02)
                 .downtime(Distribution.constant(540), Distribution.constant(100))

@@ -23,9 +23,9 @@ class ConservationTest {
     /** Of the coils (kg/m): 2 mm by 1 m of steel. */
     private static final double MASS = 15.7;
 
-    private static LineBuilder line() {
-        return new LineBuilder()
-                .coils(LineBuilder.cropped(300, 1, 2))
+    private static PlainLine line() {
+        return new PlainLine()
+                .coils(PlainLine.cropped(300, 1, 2))
                 .entry(2.5, 0.3, 0.4)
                 .capacity(80)
                 .allowance(1)
@@ -41,7 +41,7 @@ class ConservationTest {
                 .join(Distribution.lognormal(35, 25));
     }
 
-    private static Replication run(LineBuilder line, long seed) {
+    private static Replication run(PlainLine line, long seed) {
         return LineSimulator.unchecked(line.build(), new RunPlan(new Extent.Changes(200), 0, 1, seed, 0.995))
                 .run(0, Detail.TRACE);
     }

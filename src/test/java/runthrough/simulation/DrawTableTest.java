@@ -34,11 +34,11 @@ class DrawTableTest {
     private static final int LAST = 21;
     private static final int REPEATS = 6;
 
-    private final LineBuilder line = new LineBuilder()
+    private final PlainLine line = new PlainLine()
             .coilSource(new CoilSource.Mix(List.of(
-                    new CoilSource.Share(LineBuilder.coil(Distribution.uniform(400, 600)), 1),
-                    new CoilSource.Share(LineBuilder.coil(Distribution.uniform(600, 800)), 2))))
-            .prepare(LineBuilder.chance(0.4, 30))
+                    new CoilSource.Share(PlainLine.coil(Distribution.uniform(400, 600)), 1),
+                    new CoilSource.Share(PlainLine.coil(Distribution.uniform(600, 800)), 2))))
+            .prepare(PlainLine.chance(0.4, 30))
             .join(Distribution.lognormal(60, 20))
             .reject(new Reject.Chance(0.3));
 
@@ -89,7 +89,7 @@ class DrawTableTest {
     /** By src/test/python/random_numbers.py: uniform numbers u, and 10 s + 20 s u. */
     @Test
     void isATableWithAHeaderAndARowForEachDraw() throws IOException {
-        LineBuilder brief = new LineBuilder().join(60).join(Distribution.uniform(10, 30));
+        PlainLine brief = new PlainLine().join(60).join(Distribution.uniform(10, 30));
         StringBuilder out = new StringBuilder();
         new DrawTable(brief.reject(new Reject.Every(5)).build(), new RandomNumbers(SEED, 0), 2, 1).writeTo(out);
 
@@ -104,7 +104,7 @@ class DrawTableTest {
 
     @Test
     void ofALineInWhichNothingIsRandom_hasNoRows() throws IOException {
-        assertThat(table(new LineBuilder().join(60).reject(new Reject.Every(2)), 0))
+        assertThat(table(new PlainLine().join(60).reject(new Reject.Every(2)), 0))
                 .isEmpty();
     }
 
@@ -113,7 +113,7 @@ class DrawTableTest {
         WorkElement fit = new WorkElement(
                 "fit, \"square\"", new WorkTime.Timed(Distribution.uniform(10, 30)), new Occurrence.Always(), true);
         StringBuilder out = new StringBuilder();
-        new DrawTable(new LineBuilder().join(fit).build(), new RandomNumbers(SEED, 0), 1, 0).writeTo(out);
+        new DrawTable(new PlainLine().join(fit).build(), new RandomNumbers(SEED, 0), 1, 0).writeTo(out);
 
         assertThat(out.toString().lines().skip(1))
                 .singleElement()
@@ -125,7 +125,7 @@ class DrawTableTest {
     @Test
     void hasTheRowsThatCoilChangesTake_alsoThoseOfJointsMadeAgain() throws IOException {
         MeasuredRows rows = MeasuredRows.of("a sheet", List.of(List.of(50.0), List.of(60.0), List.of(70.0)));
-        LineBuilder measured = new LineBuilder()
+        PlainLine measured = new PlainLine()
                 .join(new WorkElement("weld", new WorkTime.FromRows(rows, 0, 1), new Occurrence.Always(), true))
                 .reject(new Reject.Every(1));
         Map<String, Double> table = table(measured, 0);
@@ -139,9 +139,9 @@ class DrawTableTest {
 
     @Test
     void ofALineThatIsThreadedAnew_hasThatAndThePreparation() throws IOException {
-        LineBuilder anew = new LineBuilder()
-                .prepare(LineBuilder.element(Distribution.uniform(20, 40)))
-                .tail(LineBuilder.element(Distribution.uniform(1, 2)))
+        PlainLine anew = new PlainLine()
+                .prepare(PlainLine.element(Distribution.uniform(20, 40)))
+                .tail(PlainLine.element(Distribution.uniform(1, 2)))
                 .rethread(Distribution.uniform(300, 600));
         Map<String, Double> table = table(anew, 0);
 
@@ -156,8 +156,8 @@ class DrawTableTest {
 
     @Test
     void hasTailWorkAndTheDowntime() throws IOException {
-        LineBuilder stopping = new LineBuilder()
-                .tail(LineBuilder.element(Distribution.uniform(1, 2)))
+        PlainLine stopping = new PlainLine()
+                .tail(PlainLine.element(Distribution.uniform(1, 2)))
                 .join(60)
                 .downtime(Distribution.uniform(100, 200), Distribution.uniform(3, 4));
         Replication run = stopping.run(3);
@@ -178,8 +178,8 @@ class DrawTableTest {
     /** The second downtime takes the second numbers, its clock running on from the end of the first. */
     @Test
     void theSecondDowntimeTakesTheSecondNumbers() throws IOException {
-        LineBuilder stopping =
-                new LineBuilder().join(1).downtime(Distribution.uniform(100, 200), Distribution.uniform(3, 4));
+        PlainLine stopping =
+                new PlainLine().join(1).downtime(Distribution.uniform(100, 200), Distribution.uniform(3, 4));
         Course course = Course.of(stopping.run(3));
         Map<String, Double> table = table(stopping, 0);
 
@@ -209,7 +209,7 @@ class DrawTableTest {
         return Objects.requireNonNull(table.get(source + "," + index + "," + repeat));
     }
 
-    private static Map<String, Double> table(LineBuilder line, int replication) throws IOException {
+    private static Map<String, Double> table(PlainLine line, int replication) throws IOException {
         return table(line.build(), replication);
     }
 

@@ -11,6 +11,7 @@ import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.MeasuredRows;
 import runthrough.plant.ProcessSection.JointBreak;
+import runthrough.plant.ProcessSection.JointsInProcess;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
@@ -24,17 +25,17 @@ public final class EverySource {
 
     /** Two elements measured by one sheet, three of one name. */
     public static Line line() {
-        Line line = new LineBuilder()
+        Line line = new PlainLine()
                 .coilSource(new CoilSource.Mix(List.of(
-                        new CoilSource.Share(LineBuilder.coil(Distribution.uniform(600, 700)), 0.5),
+                        new CoilSource.Share(PlainLine.coil(Distribution.uniform(600, 700)), 0.5),
                         new CoilSource.Share(byMass(Distribution.uniform(5000, 6000)), 0.5))))
-                .prepare(LineBuilder.element(TIME))
+                .prepare(PlainLine.element(TIME))
                 .tail(measured("cut"))
                 .tail(measured("place"))
                 .join(TIME)
                 .join(TIME)
                 .join(TIME)
-                .join(LineBuilder.chance(0.4, 50))
+                .join(PlainLine.chance(0.4, 50))
                 .reject(new Reject.Chance(0.02))
                 .restart(Double.NaN, TIME)
                 .downtime(Distribution.exponential(900), TIME)
@@ -43,7 +44,7 @@ public final class EverySource {
         return new Line(
                 line.coilSource(),
                 line.entry(),
-                line.process().withJoints(Optional.empty(), Optional.of(breaks)),
+                line.process().withJoints(new JointsInProcess(Optional.empty(), Optional.of(breaks))),
                 line.change(),
                 line.practice(),
                 line.bending());

@@ -1,8 +1,8 @@
 package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static runthrough.simulation.LineBuilder.AT_ONCE;
 import static runthrough.simulation.Near.assertNear;
+import static runthrough.simulation.PlainLine.AT_ONCE;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
@@ -20,8 +20,8 @@ import runthrough.simulation.records.Trace.EntryState;
 class FillingTest {
     private static final double T2 = 491.5;
 
-    private static LineBuilder line() {
-        return new LineBuilder().entry(2.5, 0.4, 0.5).process(1.5, AT_ONCE, AT_ONCE);
+    private static PlainLine line() {
+        return new PlainLine().entry(2.5, 0.4, 0.5).process(1.5, AT_ONCE, AT_ONCE);
     }
 
     @Test
@@ -157,7 +157,7 @@ class FillingTest {
     void s09_withoutAcceleration_jumpsToTheLargestSpeedFromWhichTheCoilCanBeStopped() {
         // Rule ENTRY-22.
         // Coil 2 has 2.25 m: v^2/1.0 = 2.25. It jumps to 1.5 m/s and starts running out at once.
-        Replication run = line().coils(LineBuilder.coil(600), LineBuilder.coil(2.25))
+        Replication run = line().coils(PlainLine.coil(600), PlainLine.coil(2.25))
                 .entry(4, AT_ONCE, 0.5)
                 .join(60)
                 .run(2);
@@ -173,7 +173,7 @@ class FillingTest {
         // Rule ENTRY-22.
         // Coil 2 has 3 m, creep 0.5 m/s over 1 m: 3 - 1 = (v^2 - 0.25)/1.0, v = 1.5; 2 s to creep, (1 - 0.25)/0.5 s, 1
         // s.
-        Replication run = line().coils(LineBuilder.coil(600), LineBuilder.coil(3))
+        Replication run = line().coils(PlainLine.coil(600), PlainLine.coil(3))
                 .entry(4, AT_ONCE, 0.5)
                 .creep(0.5, 1)
                 .join(60)
@@ -205,7 +205,7 @@ class FillingTest {
         // little, and the process has 22.5 m to gain: the entry would jump to its present speed, 1.1 v + 0.05 = 0.38
         // m/s, but coil 2
         // of 0.1 m can be stopped from sqrt(0.1) = 0.316 m/s only.
-        Replication run = line().coils(LineBuilder.coil(600), LineBuilder.coil(0.1))
+        Replication run = line().coils(PlainLine.coil(600), PlainLine.coil(0.1))
                 .entry(2.5, AT_ONCE, 0.5)
                 .process(1.5, 0.05, 0.25)
                 .join(1)

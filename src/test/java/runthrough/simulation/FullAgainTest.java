@@ -2,7 +2,7 @@ package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static runthrough.simulation.LineBuilder.AT_ONCE;
+import static runthrough.simulation.PlainLine.AT_ONCE;
 
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
@@ -61,15 +61,15 @@ class FullAgainTest {
     @Test
     void aCoilChangeWithoutWorkAndWithSpeedChangesAtOnceIsRefilledAtOnce() {
         // T0 = T1 = T2 with the accumulator full throughout.
-        assertThat(new LineBuilder().run(2).changes())
+        assertThat(new PlainLine().run(2).changes())
                 .extracting(ChangeRecord::refillTime)
                 .containsExactly(0.0, 0.0);
     }
 
     /** Process 2 m/s and entry 3 m/s with all speed changes at once but the entry's slowing down. */
-    private static LineBuilder line(double capacity, double down) {
-        return new LineBuilder()
-                .coils(LineBuilder.coil(2000))
+    private static PlainLine line(double capacity, double down) {
+        return new PlainLine()
+                .coils(PlainLine.coil(2000))
                 .entry(3, AT_ONCE, down)
                 .capacity(capacity)
                 .process(2, AT_ONCE, AT_ONCE);

@@ -1,10 +1,10 @@
 package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static runthrough.simulation.LineBuilder.AT_ONCE;
-import static runthrough.simulation.LineBuilder.coil;
-import static runthrough.simulation.LineBuilder.cropped;
 import static runthrough.simulation.Near.assertNear;
+import static runthrough.simulation.PlainLine.AT_ONCE;
+import static runthrough.simulation.PlainLine.coil;
+import static runthrough.simulation.PlainLine.cropped;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
@@ -28,8 +28,8 @@ class JointBreakTest {
         return new RandomNumbers(7, 0).source(SourceNames.BREAK_PLACE).uniform(change, 0);
     }
 
-    private static LineBuilder line() {
-        return new LineBuilder().join(60).jointBreak(LENGTH, 100, 30);
+    private static PlainLine line() {
+        return new PlainLine().join(60).jointBreak(LENGTH, 100, 30);
     }
 
     @Test
@@ -112,8 +112,8 @@ class JointBreakTest {
      * T2 = 520 s; coil 2 is so long that its tail stops with {@code level} (m) left when the first joint breaks; joints of 120 s.
      * Down at 0.25 m/s2, which takes 6 s and 4.5 m, and up at 0.5; x_stop = 4.5 m, restart at 24.5 m.
      */
-    private static LineBuilder lowAtTheBreak(double level) {
-        return new LineBuilder()
+    private static PlainLine lowAtTheBreak(double level) {
+        return new PlainLine()
                 .coils(coil(600), coil(PLACE - 800 + level), coil(600))
                 .process(1.5, 0.5, 0.25)
                 .join(120)
@@ -200,7 +200,7 @@ class JointBreakTest {
         // Joints of 130 s. The break at 50 m, x_stop 0, ends while the entry stands: up at 0.01 m/s2 the process has
         // used the
         // 50 m after 100 s, at 1.0 m/s. Recovery until then: the break's. Until the restart.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .coils(coil(600), coil(PLACE - 800 + 50), coil(600))
                 .process(1.5, 0.01, AT_ONCE)
                 .join(130)
@@ -221,8 +221,8 @@ class JointBreakTest {
         // Marks 800 and 810: the second joint breaks 3.2 m before the first, whose place is passed while the process
         // ramps
         // down over 4.5 m. Where it stops at once there are two breaks.
-        LineBuilder two =
-                new LineBuilder().coils(coil(600), coil(10), coil(600)).join(0).jointBreak(LENGTH, 100, 30);
+        PlainLine two =
+                new PlainLine().coils(coil(600), coil(10), coil(600)).join(0).jointBreak(LENGTH, 100, 30);
         double second = 810 + LENGTH * share(2);
 
         assertThat(PLACE - second).isBetween(3.0, 3.5);
@@ -238,7 +238,7 @@ class JointBreakTest {
         // Rule BREAK-5.
         // Starved at 2e-8 m below 0: at T2 = 560 s the joint is in the process already. Restart at 568 s, and the
         // break.
-        Replication run = new LineBuilder().join(160).jointBreak(1e-9, 100, 0).run(1);
+        Replication run = new PlainLine().join(160).jointBreak(1e-9, 100, 0).run(1);
         Course course = Course.of(run);
 
         assertThat(course.processState(564)).isEqualTo(ProcessState.STARVED);

@@ -1,10 +1,10 @@
 package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static runthrough.simulation.LineBuilder.AT_ONCE;
-import static runthrough.simulation.LineBuilder.coil;
-import static runthrough.simulation.LineBuilder.coilAt;
 import static runthrough.simulation.Near.assertNear;
+import static runthrough.simulation.PlainLine.AT_ONCE;
+import static runthrough.simulation.PlainLine.coil;
+import static runthrough.simulation.PlainLine.coilAt;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
@@ -18,8 +18,8 @@ import runthrough.simulation.records.Trace.ProcessState;
  */
 class JointPassageTest {
 
-    private static LineBuilder line(double before, double after) {
-        return new LineBuilder().join(60).jointPassage(0.5, before, after);
+    private static PlainLine line(double before, double after) {
+        return new PlainLine().join(60).jointPassage(0.5, before, after);
     }
 
     @Test
@@ -65,7 +65,7 @@ class JointPassageTest {
         // Joints of no time; coil 2 has 10 m, so that the marks are 800 and 810: 780 to 820 at 0.5 m/s, 80 s.
         Replication run =
                 line(20, 10).coils(coil(600), coil(10), coil(600)).join(0).run(2);
-        Replication noTime = new LineBuilder()
+        Replication noTime = new PlainLine()
                 .coils(coil(600), coil(10), coil(600))
                 .join(0)
                 .jointPassage(0.5, 20, 10)
@@ -86,7 +86,7 @@ class JointPassageTest {
         // resumes
         // at 150 m, 100.67/2.1 s later, at metre 750.67 + 0.4 * 100.67/2.1, inside 760 to 810: to 0.5 m/s until metre
         // 810.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .join(120)
                 .slowing(0.4, 60, 150)
                 .jointPassage(0.5, 40, 10)
@@ -123,7 +123,7 @@ class JointPassageTest {
     void s06_opensAlsoWhileTheProcessStands() {
         // Rules PASS-3, PASS-5, ORDER-5.
         // Starved from 533.33 s; T2 = 560 s at metre 800; restart 8 s later, to 0.5 m/s for the 10 m left: 20 s.
-        Replication run = new LineBuilder().join(160).jointPassage(0.5, 200, 10).run(1);
+        Replication run = new PlainLine().join(160).jointPassage(0.5, 200, 10).run(1);
         Course course = Course.of(run);
 
         assertThat(course.processState(561)).isEqualTo(ProcessState.STARVED);
@@ -188,7 +188,7 @@ class JointPassageTest {
         // Starved as in 06; restart at metre 800 of a path of 25 m: mark 825, window from 805. Up at 0.5 and down at
         // 0.25
         // m/s2 to 0.5 m/s within 5 m: v^2 + 2 (v^2 - 0.25) = 5, v = 1.3540.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .process(1.5, 0.5, 0.25)
                 .join(160)
                 .processPath(25 + 4.5)

@@ -3,14 +3,14 @@ package runthrough.simulation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
-import static runthrough.simulation.LineBuilder.chance;
-import static runthrough.simulation.LineBuilder.cropped;
-import static runthrough.simulation.LineBuilder.element;
-import static runthrough.simulation.LineBuilder.every;
-import static runthrough.simulation.LineBuilder.once;
-import static runthrough.simulation.LineBuilder.weld;
-import static runthrough.simulation.LineBuilder.wide;
 import static runthrough.simulation.Near.assertNear;
+import static runthrough.simulation.PlainLine.chance;
+import static runthrough.simulation.PlainLine.cropped;
+import static runthrough.simulation.PlainLine.element;
+import static runthrough.simulation.PlainLine.every;
+import static runthrough.simulation.PlainLine.once;
+import static runthrough.simulation.PlainLine.weld;
+import static runthrough.simulation.PlainLine.wide;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -35,8 +35,8 @@ import runthrough.simulation.records.WorkRecord.WorkList;
  */
 class JointWorkTest {
 
-    private static LineBuilder line() {
-        return new LineBuilder().capacity(10_000);
+    private static PlainLine line() {
+        return new PlainLine().capacity(10_000);
     }
 
     private static List<Double> jointCycleTimes(Replication run) {
@@ -300,7 +300,7 @@ class JointWorkTest {
     void s14_rejectsThatUseUpTheNextCoil_areAnErrorThatNamesIt() {
         // Rule CHANGE-10.
         // Coil 2 has 5 - 4 = 1 m usable; one reject costs 2 + 2 m.
-        LineBuilder line =
+        PlainLine line =
                 line().coils(cropped(600, 2, 2), cropped(5, 2, 2)).join(60).reject(new Reject.Every(1));
 
         assertThatThrownBy(() -> line.run(1))
@@ -312,7 +312,7 @@ class JointWorkTest {
     @Test
     void s15_usableLengthThatFallsToExactlyZero_isThatErrorToo() {
         // Rule CHANGE-10.
-        LineBuilder line =
+        PlainLine line =
                 line().coils(cropped(600, 2, 2), cropped(8, 2, 2)).join(60).reject(new Reject.Every(1));
 
         assertThatThrownBy(() -> line.run(1))
@@ -322,7 +322,7 @@ class JointWorkTest {
     @Test
     void s16_drawnCoilShorterThanItsCrops_isAnErrorThatNamesTheDraw() {
         // Rule COIL-2.
-        LineBuilder line = new LineBuilder()
+        PlainLine line = new PlainLine()
                 .coils(new Coil(
                         "thin",
                         0.002,
@@ -344,7 +344,7 @@ class JointWorkTest {
     @Test
     void s17_shiftedTimeBelowZero_isAnErrorThatNamesElementAndDraw() {
         // Rule DIST-10.
-        LineBuilder line = line().join(element(Distribution.exponential(10).shifted(-5)));
+        PlainLine line = line().join(element(Distribution.exponential(10).shifted(-5)));
 
         assertThatThrownBy(() -> line.run(1000))
                 .isInstanceOf(SimulationException.class)

@@ -1,10 +1,10 @@
 package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static runthrough.simulation.LineBuilder.AT_ONCE;
-import static runthrough.simulation.LineBuilder.coil;
-import static runthrough.simulation.LineBuilder.coilAt;
 import static runthrough.simulation.Near.assertNear;
+import static runthrough.simulation.PlainLine.AT_ONCE;
+import static runthrough.simulation.PlainLine.coil;
+import static runthrough.simulation.PlainLine.coilAt;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
@@ -17,8 +17,8 @@ import runthrough.simulation.records.Trace.EntryState;
  */
 class MatchedTest {
 
-    private static LineBuilder line(double processUp, double processDown, double standing) {
-        return new LineBuilder()
+    private static PlainLine line(double processUp, double processDown, double standing) {
+        return new PlainLine()
                 .entry(2.5, 0.4, 0.5)
                 .process(1.5, processUp, processDown)
                 .downtime(Distribution.constant(100), Distribution.constant(standing));
@@ -120,7 +120,7 @@ class MatchedTest {
     void s08_slowerCoil_isFollowedDown_fasterCoil_isFollowedUp() {
         // Coil 2 asks for 0.5 m/s. Its joint, made at 400 s without drawing strip, has 200 m of accumulator to run:
         // 533.33 s.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .coils(coilAt(600, 1.5), coilAt(300, 0.5))
                 .entry(2.5, AT_ONCE, AT_ONCE)
                 .process(1.5, 0.1, 0.2)
@@ -152,7 +152,7 @@ class MatchedTest {
     @Test
     void s10_unlimitedCoilsStopAtTheEndOfTheCoilOnly() {
         // A matched line at rest for longer than a coil would last: the coil change comes later by that time.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .coils(coil(600))
                 .join(60)
                 .downtime(Distribution.constant(300), Distribution.constant(1000))
@@ -166,7 +166,7 @@ class MatchedTest {
         // Rule ENTRY-10.
         // Numbers that are not exact in binary; the entry could not follow upwards, but it need not.
         for (int i = 1; i <= 50; i++) {
-            Replication run = new LineBuilder()
+            Replication run = new PlainLine()
                     .entry(2.5, 0.1, 0.7)
                     .process(1 + i / 93.0, 0.6, 0.2 + i / 107.0)
                     .downtime(Distribution.constant(101 + i / 7.0), Distribution.constant(100))
@@ -183,7 +183,7 @@ class MatchedTest {
         // drew.
         for (int i = 1; i <= 50; i++) {
             double slower = 0.5 + i / 111.0;
-            Replication run = new LineBuilder()
+            Replication run = new PlainLine()
                     .coils(coilAt(600, slower), coilAt(900, slower / 2))
                     .entry(2.5, 0.1, AT_ONCE)
                     .process(slower, 0.6, 0.2 + i / 107.0)

@@ -40,8 +40,8 @@ class MeasuredRowsTest {
                 "column " + column, new WorkTime.FromRows(ROWS, column, 1), new Occurrence.Always(), true);
     }
 
-    private static LineBuilder line() {
-        return new LineBuilder().coils(LineBuilder.coil(900)).tail(element(0)).join(element(1));
+    private static PlainLine line() {
+        return new PlainLine().coils(PlainLine.coil(900)).tail(element(0)).join(element(1));
     }
 
     /** The durations of a coil change and pass, element by element. */
@@ -121,8 +121,8 @@ class MeasuredRowsTest {
         MeasuredRows other = MeasuredRows.of("another sheet", List.of(List.of(50.0), List.of(60.0), List.of(70.0)));
         WorkElement inspect =
                 new WorkElement("inspect", new WorkTime.FromRows(other, 0, 1), new Occurrence.Always(), true);
-        Replication run = new LineBuilder()
-                .coils(LineBuilder.coil(900))
+        Replication run = new PlainLine()
+                .coils(PlainLine.coil(900))
                 .tail(element(0))
                 .join(inspect)
                 .run(400);
@@ -141,7 +141,7 @@ class MeasuredRowsTest {
     void rowsKeepTheirLuckWhenOtherElementsComeAndGo() {
         Map<Integer, Double> alone = times(line().run(50), WorkList.TAIL);
         Map<Integer, Double> withOthers = times(
-                line().prepare(LineBuilder.element(Distribution.exponential(60)))
+                line().prepare(PlainLine.element(Distribution.exponential(60)))
                         .join(Distribution.uniform(1, 5))
                         .run(50),
                 WorkList.TAIL);
@@ -167,10 +167,10 @@ class MeasuredRowsTest {
     @Test
     void correlationMakesLongJointsLongerThanIndependentDrawsWould() {
         Replication together = line().run(4000);
-        Replication apart = new LineBuilder()
-                .coils(LineBuilder.coil(900))
-                .tail(LineBuilder.element(ROWS.column(0)))
-                .join(LineBuilder.element(ROWS.column(1)))
+        Replication apart = new PlainLine()
+                .coils(PlainLine.coil(900))
+                .tail(PlainLine.element(ROWS.column(0)))
+                .join(PlainLine.element(ROWS.column(1)))
                 .run(4000);
 
         // 44 s comes in one of 4 rows; drawn apart in one of 16 cases. Standard errors 0.7 % and 0.4 %.
@@ -201,8 +201,8 @@ class MeasuredRowsTest {
     @Test
     void workThatTakesLongerTakesItsRowsLonger() {
         WorkElement slow = element(1).takingTimes(1.5);
-        Replication run = new LineBuilder()
-                .coils(LineBuilder.coil(900))
+        Replication run = new PlainLine()
+                .coils(PlainLine.coil(900))
                 .tail(element(0))
                 .join(slow)
                 .run(50);

@@ -2,8 +2,8 @@ package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static runthrough.simulation.LineBuilder.AT_ONCE;
-import static runthrough.simulation.LineBuilder.coil;
+import static runthrough.simulation.PlainLine.AT_ONCE;
+import static runthrough.simulation.PlainLine.coil;
 
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -34,7 +34,7 @@ class NearTiesTest {
             double up = random.nextDouble(0.1, 1);
             double down = random.nextDouble(0.1, 1);
             double length = random.nextDouble(creep * creep / (2 * down), 20);
-            Replication run = new LineBuilder()
+            Replication run = new PlainLine()
                     .coils(coil(600), coil(length + creep * creep / (2 * up)))
                     .entry(2.5, up, down)
                     .creep(creep, length)
@@ -61,7 +61,7 @@ class NearTiesTest {
             // Slowing half as fast as the entry could from 1.5 m/s takes 1.5^2/d: it passes 10 m slower than creep
             // speed.
             double due = (600 - standsAt - 1.5 * 1.5 / down) / 1.5;
-            ChangeRecord change = new LineBuilder()
+            ChangeRecord change = new PlainLine()
                     .entry(2.5, 0.5, down)
                     .process(1.5, up, down / 2)
                     .creep(creep, 10)
@@ -93,7 +93,7 @@ class NearTiesTest {
                 due = ulps > 0 ? Math.nextUp(due) : Math.nextDown(due);
             }
             boolean stores = random.nextBoolean();
-            Replication run = (stores ? new LineBuilder() : new LineBuilder().withoutAccumulator())
+            Replication run = (stores ? new PlainLine() : new PlainLine().withoutAccumulator())
                     .coils(coil(length))
                     .entry(2.5, up, down)
                     .process(speed, up, down)
@@ -122,7 +122,7 @@ class NearTiesTest {
             double speed = random.nextDouble(0.5, 2);
             double capacity = random.nextDouble(10, 300);
             // Speeds jump: the level is 0 when the joint has taken C/V.
-            Replication run = new LineBuilder()
+            Replication run = new PlainLine()
                     .coils(coil(random.nextDouble(2000, 3000)))
                     .entry(2.5, AT_ONCE, AT_ONCE)
                     .process(speed, AT_ONCE, AT_ONCE)
@@ -152,7 +152,7 @@ class NearTiesTest {
             // Drawn V T + V^2/(2 d_e) + V^2/(2 a_e), down to R + V^2/(2 d_p) exactly.
             double half = speed * speed / 2;
             double capacity = speed * joint + half / down + half / up + reserve + half / processDown;
-            Replication run = new LineBuilder()
+            Replication run = new PlainLine()
                     .coils(coil(2000))
                     .entry(4, up, down)
                     .process(speed, 0.3, processDown)
@@ -169,7 +169,7 @@ class NearTiesTest {
     @Test
     void jointAMomentLongerThanTheAccumulatorLasts_isAStop() {
         // Rule NUM-3.
-        Replication run = new LineBuilder().join(200 / 1.5 + 1e-6).run(1);
+        Replication run = new PlainLine().join(200 / 1.5 + 1e-6).run(1);
 
         assertThat(run.totals().starvedStops()).isEqualTo(1);
         assertThat(run.changes().get(0).outcome()).isEqualTo(Outcome.STOPPED);
@@ -183,8 +183,8 @@ class NearTiesTest {
             double capacity = random.nextDouble(50, 300);
             double slow = random.nextDouble(0.5, 1);
             // Joint of no time: the new coil reaches the process C metres on; it is just as long as that.
-            Replication run = new LineBuilder()
-                    .coils(LineBuilder.coilAt(capacity, 1.5), LineBuilder.coilAt(capacity, slow))
+            Replication run = new PlainLine()
+                    .coils(PlainLine.coilAt(capacity, 1.5), PlainLine.coilAt(capacity, slow))
                     .entry(2.5, AT_ONCE, AT_ONCE)
                     .process(1.5, AT_ONCE, AT_ONCE)
                     .capacity(capacity)

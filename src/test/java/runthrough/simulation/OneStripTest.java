@@ -1,10 +1,10 @@
 package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static runthrough.simulation.LineBuilder.AT_ONCE;
-import static runthrough.simulation.LineBuilder.coil;
-import static runthrough.simulation.LineBuilder.coilAt;
 import static runthrough.simulation.Near.assertNear;
+import static runthrough.simulation.PlainLine.AT_ONCE;
+import static runthrough.simulation.PlainLine.coil;
+import static runthrough.simulation.PlainLine.coilAt;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Accumulator;
@@ -26,12 +26,12 @@ import runthrough.simulation.records.Trace.ProcessState;
  */
 class OneStripTest {
 
-    private static LineBuilder join() {
-        return new LineBuilder().withoutAccumulator().entry(2.5, 0.4, 0.5).process(1.5, 0.3, 0.25);
+    private static PlainLine join() {
+        return new PlainLine().withoutAccumulator().entry(2.5, 0.4, 0.5).process(1.5, 0.3, 0.25);
     }
 
-    private static LineBuilder rethread() {
-        return new LineBuilder().entry(2.5, 0.4, 0.5).process(1.5, 0.3, 0.25).rethread(Distribution.constant(600));
+    private static PlainLine rethread() {
+        return new PlainLine().entry(2.5, 0.4, 0.5).process(1.5, 0.3, 0.25).rethread(Distribution.constant(600));
     }
 
     private static Distribution constant(double value) {
@@ -203,7 +203,7 @@ class OneStripTest {
     @Test
     void s13_join_rejectsAndWaitingAsWithAnAccumulator() {
         Replication run = join().uncoilers(1, 0)
-                .prepare(LineBuilder.once(100))
+                .prepare(PlainLine.once(100))
                 .tail(10)
                 .join(60)
                 .reject(new Reject.Every(1))
@@ -258,7 +258,7 @@ class OneStripTest {
     @Test
     void s17_rethread_cropsAreScrapOncePerChange() {
         // Rule PRACTICE-7.
-        Replication run = rethread().coils(LineBuilder.cropped(640, 10, 30)).run(2);
+        Replication run = rethread().coils(PlainLine.cropped(640, 10, 30)).run(2);
 
         assertNear(run.totals().scrapMetres(), 80);
         assertNear(run.changes().get(0).start(), 397);
@@ -312,8 +312,7 @@ class OneStripTest {
     @Test
     void s22_anAccumulatorThatIsNotUsedChangesNothing() {
         // Rule PRACTICE-5.
-        Line without =
-                new LineBuilder().rethread(Distribution.uniform(300, 600)).build();
+        Line without = new PlainLine().rethread(Distribution.uniform(300, 600)).build();
         Line with = without.with(new Accumulator(new StorageForm.Direct(300), 0.5, 20, 1))
                 .with(without.practice());
         RunPlan plan = new RunPlan(new Extent.Changes(20), 0, 1, 7, 0.995);

@@ -2,7 +2,7 @@ package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static runthrough.simulation.LineBuilder.AT_ONCE;
+import static runthrough.simulation.PlainLine.AT_ONCE;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
@@ -21,8 +21,8 @@ class OverfullTest {
         // and
         // the next own stop begins: t seconds on the level is 109 - t + 0.05 t^2, down to 104 m and up to 109 m again
         // before the process has come to rest.
-        Totals totals = new LineBuilder()
-                .coils(LineBuilder.coil(468))
+        Totals totals = new PlainLine()
+                .coils(PlainLine.coil(468))
                 .entry(3, AT_ONCE, 0.05)
                 .creep(1, 40)
                 .capacity(100)

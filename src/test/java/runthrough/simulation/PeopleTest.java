@@ -36,11 +36,11 @@ class PeopleTest {
     }
 
     private static Line line(CoilChange change, int uncoilers, double path) {
-        return new LineBuilder()
-                .coils(LineBuilder.coil(2000))
+        return new PlainLine()
+                .coils(PlainLine.coil(2000))
                 .capacity(1000)
-                .entry(3, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
-                .process(2, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
+                .entry(3, PlainLine.AT_ONCE, PlainLine.AT_ONCE)
+                .process(2, PlainLine.AT_ONCE, PlainLine.AT_ONCE)
                 .uncoilers(uncoilers, path)
                 .join(1)
                 .build()
@@ -94,8 +94,8 @@ class PeopleTest {
     void theExampleThatAnOperatorWouldLaughAt_runsThroughWithEitherPath() {
         // Rules CREW-3, CREW-4. 2000 m at 100 m/min, 5 min to prepare, 100 s to weld draw 167 m of 300 m.
         for (double path : new double[] {0, 10}) {
-            Line line = new LineBuilder()
-                    .coils(LineBuilder.coil(2000))
+            Line line = new PlainLine()
+                    .coils(PlainLine.coil(2000))
                     .capacity(300)
                     .entry(130 / 60.0, 0.3, 0.3)
                     .process(100 / 60.0, 0.3, 0.3)

@@ -1,9 +1,9 @@
 package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static runthrough.simulation.LineBuilder.coil;
-import static runthrough.simulation.LineBuilder.every;
 import static runthrough.simulation.Near.assertNear;
+import static runthrough.simulation.PlainLine.coil;
+import static runthrough.simulation.PlainLine.every;
 
 import java.util.List;
 import java.util.stream.Collectors;
@@ -21,8 +21,8 @@ import runthrough.simulation.records.WorkRecord.WorkList;
  */
 class PreparationTest {
 
-    private static LineBuilder line() {
-        return new LineBuilder().capacity(10_000);
+    private static PlainLine line() {
+        return new PlainLine().capacity(10_000);
     }
 
     /** Start and end of each piece of work in {@code list}, as "change: start-end" in whole seconds. */
@@ -251,7 +251,7 @@ class PreparationTest {
     void s18_rethreadWaitsForPreparationLikeAJoint() {
         // Rule PRACTICE-6.
         // One uncoiler: process stands from 400 s, coil prepared 400-500, rethread of 600 s until 1100.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .rethread(Distribution.constant(600))
                 .crew(1)
                 .uncoilers(1, 0)
@@ -267,7 +267,7 @@ class PreparationTest {
     @Test
     void s19_rethreadByOnePersonPutsThePreparationDown() {
         // Rules PRACTICE-6, CREW-4.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .rethread(Distribution.constant(600))
                 .crew(1)
                 .uncoilers(3, 0)
@@ -281,7 +281,7 @@ class PreparationTest {
 
     @Test
     void s20_preparationWhileTheProcessStandsGoesOn_joinWithoutAccumulator() {
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .withoutAccumulator()
                 .uncoilers(2, 0)
                 .prepare(100)
@@ -309,11 +309,11 @@ class PreparationTest {
         // Rule CHANGE-3.
         // 0.01 m/s: coils 1.0, 0.5, 1.5, 0.25 m wide: changes 1, 2, 3 take 100, 150, 150 s.
         Replication run = line().coils(
-                        LineBuilder.wide(600, 1.0),
-                        LineBuilder.wide(600, 0.5),
-                        LineBuilder.wide(600, 1.5),
-                        LineBuilder.wide(600, 0.25))
-                .prepare(LineBuilder.weld(0.01, 0))
+                        PlainLine.wide(600, 1.0),
+                        PlainLine.wide(600, 0.5),
+                        PlainLine.wide(600, 1.5),
+                        PlainLine.wide(600, 0.25))
+                .prepare(PlainLine.weld(0.01, 0))
                 .join(60)
                 .run(3);
 

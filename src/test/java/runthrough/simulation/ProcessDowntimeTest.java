@@ -20,8 +20,8 @@ class ProcessDowntimeTest {
         return Distribution.constant(value);
     }
 
-    private static LineBuilder line(double running, double standing) {
-        return new LineBuilder().join(160).downtime(constant(running), constant(standing));
+    private static PlainLine line(double running, double standing) {
+        return new PlainLine().join(160).downtime(constant(running), constant(standing));
     }
 
     private static void assertTimes(List<Double> actual, double... expected) {
@@ -118,9 +118,9 @@ class ProcessDowntimeTest {
         // One strip, 1 m/s and 0.5 m/s2: T0 = 512 s, at rest at 514 s, just as 514 s of running time are over. The
         // ramp's end comes
         // first. T2 = 574 s: the strip would move, and the own stop is taken.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .withoutAccumulator()
-                .coils(LineBuilder.coil(513))
+                .coils(PlainLine.coil(513))
                 .process(1, 0.5, 0.5)
                 .join(60)
                 .downtime(constant(514), constant(40))
@@ -197,7 +197,7 @@ class ProcessDowntimeTest {
     void s13_ownStopOnly_ranThrough_nothingLostForWantOfStrip() {
         // Rule REPORT-3.
         Replication run =
-                new LineBuilder().join(60).downtime(constant(450), constant(30)).run(1);
+                new PlainLine().join(60).downtime(constant(450), constant(30)).run(1);
 
         assertThat(run.changes().get(0).outcome()).isEqualTo(Outcome.RAN_THROUGH);
         assertThat(run.totals().lostMetres()).isEqualTo(0);
@@ -228,7 +228,7 @@ class ProcessDowntimeTest {
     void s15_starvesAfterwardsOnItsWayUp_isAStarvedStopOfItsOwn() {
         // Due at 520 s with x = 20: at rest at 526 s with 15.5 m. From 536 s up at 0.01 m/s2 with the entry standing:
         // g = 15.5 - 0.005 t^2 - (0.01 t)^2/0.5, 0 at t = sqrt(15.5/0.0052).
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .process(1.5, 0.01, 0.25)
                 .join(300)
                 .downtime(constant(520), constant(10))

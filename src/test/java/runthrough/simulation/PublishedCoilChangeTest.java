@@ -1,8 +1,8 @@
 package runthrough.simulation;
 
 import static runthrough.report.validation.Topic.KINEMATICS;
-import static runthrough.simulation.LineBuilder.AT_ONCE;
-import static runthrough.simulation.LineBuilder.coilAt;
+import static runthrough.simulation.PlainLine.AT_ONCE;
+import static runthrough.simulation.PlainLine.coilAt;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -57,7 +57,7 @@ class PublishedCoilChangeTest {
             double drawn,
             double refill,
             CheckBook book) {
-        ChangeRecord change = new LineBuilder()
+        ChangeRecord change = new PlainLine()
                 .entry(w, up, down)
                 .process(v, up, down)
                 .join(joint)
@@ -84,8 +84,8 @@ class PublishedCoilChangeTest {
     })
     void drawnWhileSlowingFromTheTopSpeed(
             String id, double v, double joint, double down, double up, double w, double drawn, CheckBook book) {
-        Replication run = new LineBuilder()
-                .coils(LineBuilder.coil(600), LineBuilder.coil(100), LineBuilder.coil(600))
+        Replication run = new PlainLine()
+                .coils(PlainLine.coil(600), PlainLine.coil(100), PlainLine.coil(600))
                 .entry(w, up, down)
                 .process(v, up, down)
                 .join(joint)
@@ -110,7 +110,7 @@ class PublishedCoilChangeTest {
     @Test
     void k04_refillByTwoRampsAlone(CheckBook book) {
         double before = 1.5 - Math.sqrt(0.8);
-        List<Point> points = new LineBuilder()
+        List<Point> points = new PlainLine()
                 .coils(coilAt(100, before), coilAt(600, 1.5))
                 .entry(2.5, 0.4, 0.5)
                 .process(1.5, AT_ONCE, AT_ONCE)
@@ -137,7 +137,7 @@ class PublishedCoilChangeTest {
 
     @Test
     void k06_cycle(CheckBook book) {
-        List<ChangeRecord> changes = new LineBuilder()
+        List<ChangeRecord> changes = new PlainLine()
                 .entry(2.5, 0.4, 0.5)
                 .process(1.5, 0.4, 0.5)
                 .join(90)
@@ -166,8 +166,8 @@ class PublishedCoilChangeTest {
     })
     void chanceThatAJointRunsOut(
             String id, double v, double down, double up, double capacity, double mean, double runOut, CheckBook book) {
-        LineBuilder line = new LineBuilder()
-                .coils(LineBuilder.coil(20 * v * mean * 20))
+        PlainLine line = new PlainLine()
+                .coils(PlainLine.coil(20 * v * mean * 20))
                 .entry(3 * v, up, down)
                 .process(v, AT_ONCE, AT_ONCE)
                 .capacity(capacity)

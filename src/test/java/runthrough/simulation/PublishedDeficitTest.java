@@ -39,11 +39,11 @@ class PublishedDeficitTest {
     private static final int CHANGES = 30_000;
     private static final double UNLIMITED = 1e6;
 
-    static LineBuilder line(double v, double w, Distribution length, Distribution joint) {
-        return new LineBuilder()
-                .coils(LineBuilder.coil(length))
-                .entry(w, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
-                .process(v, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
+    static PlainLine line(double v, double w, Distribution length, Distribution joint) {
+        return new PlainLine()
+                .coils(PlainLine.coil(length))
+                .entry(w, PlainLine.AT_ONCE, PlainLine.AT_ONCE)
+                .process(v, PlainLine.AT_ONCE, PlainLine.AT_ONCE)
                 .restart(0, Distribution.constant(0))
                 .join(joint);
     }
@@ -54,7 +54,7 @@ class PublishedDeficitTest {
 
     /** Full at the start of a joint, deficit there, and whether its peak is above {@code limit}. */
     private static void assertUnlimited(
-            CheckBook book, String id, LineBuilder line, double limit, double full, double deficit, double above) {
+            CheckBook book, String id, PlainLine line, double limit, double full, double deficit, double above) {
         List<double[]> means = Sampled.replications(line.capacity(UNLIMITED), id, CHANGES, Detail.CHANGES, run -> {
             double[] sums = new double[3];
             for (ChangeRecord change : run.changes()) {
@@ -83,7 +83,7 @@ class PublishedDeficitTest {
     private static void assertFinite(
             CheckBook book,
             String id,
-            LineBuilder line,
+            PlainLine line,
             Reference source,
             double runOut,
             double stopPerCoil,
@@ -188,10 +188,10 @@ class PublishedDeficitTest {
             double deficit,
             double above,
             CheckBook book) {
-        LineBuilder line = line(v, w, Distribution.constant(one), Distribution.exponential(mean))
+        PlainLine line = line(v, w, Distribution.constant(one), Distribution.exponential(mean))
                 .coilSource(new CoilSource.Mix(List.of(
-                        new CoilSource.Share(LineBuilder.coil(one), share),
-                        new CoilSource.Share(LineBuilder.coil(other), 1 - share))));
+                        new CoilSource.Share(PlainLine.coil(one), share),
+                        new CoilSource.Share(PlainLine.coil(other), 1 - share))));
 
         assertUnlimited(book, id, line, capacity, full, deficit, above);
     }
@@ -214,7 +214,7 @@ class PublishedDeficitTest {
             double deficit,
             double above,
             CheckBook book) {
-        LineBuilder line = line(v, w, Distribution.uniform(least, greatest), Distribution.exponential(mean));
+        PlainLine line = line(v, w, Distribution.uniform(least, greatest), Distribution.exponential(mean));
 
         assertUnlimited(book, id, line, capacity, full, deficit, above);
     }
@@ -236,7 +236,7 @@ class PublishedDeficitTest {
             double deficit,
             double above,
             CheckBook book) {
-        LineBuilder line = line(v, w, Distribution.exponential(coil), Distribution.exponential(mean));
+        PlainLine line = line(v, w, Distribution.exponential(coil), Distribution.exponential(mean));
 
         assertUnlimited(book, id, line, capacity, full, deficit, above);
     }
@@ -330,7 +330,7 @@ class PublishedDeficitTest {
             double stopPerCoil,
             double throughput,
             CheckBook book) {
-        LineBuilder line = line(v, w, Distribution.constant(coil), joint);
+        PlainLine line = line(v, w, Distribution.constant(coil), joint);
 
         assertFinite(book, id, line.capacity(capacity), Sources.LINDLEY, runOut, stopPerCoil, throughput);
     }

@@ -43,10 +43,10 @@ class PublishedFlowLineTest {
     private record Machines(String id, double w, double p1, double r1, double v, double p2, double r2, double n) {
 
         List<Totals> sampled() {
-            LineBuilder line = new LineBuilder()
-                    .coils(LineBuilder.coil(Distribution.exponential(w / p1)))
-                    .entry(w, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
-                    .process(v, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
+            PlainLine line = new PlainLine()
+                    .coils(PlainLine.coil(Distribution.exponential(w / p1)))
+                    .entry(w, PlainLine.AT_ONCE, PlainLine.AT_ONCE)
+                    .process(v, PlainLine.AT_ONCE, PlainLine.AT_ONCE)
                     .restart(0, Distribution.constant(0))
                     .join(Distribution.exponential(1 / r1));
             if (p2 > 0) {

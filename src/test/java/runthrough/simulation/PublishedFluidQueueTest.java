@@ -26,7 +26,7 @@ import runthrough.simulation.records.Trace.Point;
 class PublishedFluidQueueTest {
     private static final int CHANGES = 9000;
 
-    private static LineBuilder line(double v, double w, double coil, double joint, double capacity) {
+    private static PlainLine line(double v, double w, double coil, double joint, double capacity) {
         return PublishedDeficitTest.line(v, w, Distribution.exponential(coil), Distribution.exponential(joint))
                 .capacity(capacity);
     }

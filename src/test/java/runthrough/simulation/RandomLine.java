@@ -115,11 +115,10 @@ final class RandomLine {
     private ProcessSection process(double speed, double capacity, boolean oneStrip) {
         double slowLevel = between(0.2, 0.9) * capacity;
         return new ProcessSection(
-                speed,
-                rate(),
-                rate(),
-                maybe(0.5) || oneStrip ? Double.NaN : between(0.2, 1) * capacity,
-                maybe(0.5) ? Distribution.constant(0) : time(20),
+                new ProcessSection.Drive(speed, rate(), rate()),
+                new ProcessSection.Restart(
+                        maybe(0.5) || oneStrip ? Double.NaN : between(0.2, 1) * capacity,
+                        maybe(0.5) ? Distribution.constant(0) : time(20)),
                 maybe(0.4)
                         ? Optional.of(new Slowing(
                                 between(0.1, 0.9) * speed,
@@ -128,7 +127,8 @@ final class RandomLine {
                         : Optional.empty(),
                 maybe(0.5) ? Optional.of(new Downtime(time(between(5, 200)), time(30))) : Optional.empty(),
                 maybe(0.5) ? 0 : between(0, 60),
-                maybe(0.5) ? 0 : between(0, 3));
+                new ProcessSection.Scrap(maybe(0.5) ? 0 : between(0, 3), 0),
+                new ProcessSection.JointsInProcess(Optional.empty(), Optional.empty()));
     }
 
     private CoilChange change() {

@@ -1,11 +1,11 @@
 package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static runthrough.simulation.LineBuilder.AT_ONCE;
-import static runthrough.simulation.LineBuilder.coil;
-import static runthrough.simulation.LineBuilder.coilAt;
-import static runthrough.simulation.LineBuilder.cropped;
 import static runthrough.simulation.Near.assertNear;
+import static runthrough.simulation.PlainLine.AT_ONCE;
+import static runthrough.simulation.PlainLine.coil;
+import static runthrough.simulation.PlainLine.coilAt;
+import static runthrough.simulation.PlainLine.cropped;
 
 import java.util.List;
 import java.util.Optional;
@@ -31,8 +31,8 @@ class ReportedNumbersTest {
         return Distribution.constant(value);
     }
 
-    private static LineBuilder line() {
-        return new LineBuilder();
+    private static PlainLine line() {
+        return new PlainLine();
     }
 
     @Test
@@ -152,7 +152,7 @@ class ReportedNumbersTest {
         Replication stopped = line().coils(coil(600), coil(50), coil(600), coil(50))
                 .process(1.5, 0.01, AT_ONCE)
                 .uncoilers(1, 0)
-                .prepare(LineBuilder.every(3, 160))
+                .prepare(PlainLine.every(3, 160))
                 .run(4);
         ChangeRecord third = stopped.changes().get(2);
         ChangeRecord fourth = stopped.changes().get(3);
@@ -345,7 +345,7 @@ class ReportedNumbersTest {
         // Own stops: process down at once, entry at 0.5 m/s2: 2.25 m above; it starts at 0.4 m/s2 slower than the
         // process, which
         // takes 2.8125 m: below the capacity again, and full. Allowance of 2 m is passed at 100 s and 210 s.
-        LineBuilder line = line().entry(2.5, 0.4, 0.5).join(0).downtime(constant(100), constant(10));
+        PlainLine line = line().entry(2.5, 0.4, 0.5).join(0).downtime(constant(100), constant(10));
 
         assertThat(line.allowance(2).runFor(250).totals().overfull()).isEqualTo(2);
         assertThat(line.allowance(2.25).runFor(250).totals().overfull()).isEqualTo(0);
@@ -430,7 +430,7 @@ class ReportedNumbersTest {
     @Test
     void s23_sharesAndCountsOfChanges() {
         // Joint of 160 s on every third change, else 60 s.
-        Replication run = line().join(60).join(LineBuilder.every(3, 100)).run(7);
+        Replication run = line().join(60).join(PlainLine.every(3, 100)).run(7);
 
         assertThat(run.totals().ranThrough()).isEqualTo(5);
         assertThat(run.totals().stoppedChanges()).isEqualTo(2);
@@ -439,7 +439,7 @@ class ReportedNumbersTest {
     }
 
     /** Starved before the first coil change, which starts while the restart delay of 300 s runs. */
-    private static LineBuilder starvedBeforeTheFirstChange() {
+    private static PlainLine starvedBeforeTheFirstChange() {
         // Own stop with 5 m left; after it v_p = 1.5 at once, v_e = 0.1 t: 8 - 1.5 t + 0.05 t^2 = 0 at t = 6.94 s, 2.41
         // m of coil. The
         // process is at rest; 0.8 m are soon there; T0 when the other 2.59 m are through.

@@ -2,10 +2,10 @@ package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static runthrough.simulation.LineBuilder.AT_ONCE;
-import static runthrough.simulation.LineBuilder.coil;
-import static runthrough.simulation.LineBuilder.coilAt;
 import static runthrough.simulation.Near.assertNear;
+import static runthrough.simulation.PlainLine.AT_ONCE;
+import static runthrough.simulation.PlainLine.coil;
+import static runthrough.simulation.PlainLine.coilAt;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -26,7 +26,7 @@ class RunLengthTest {
     @Test
     void s01_beginsFullAndAtSpeedWithAWholeCoil() {
         // Rule TIME-1.
-        Point first = Course.of(new LineBuilder()
+        Point first = Course.of(new PlainLine()
                         .coils(coilAt(600, 1.25))
                         .entry(2.5, 0.4, 0.5)
                         .join(60)
@@ -41,7 +41,7 @@ class RunLengthTest {
     @Test
     void s02_nCoilChanges_endAtTheStartOfTheNextOne() {
         // Rule TIME-2.
-        Replication run = new LineBuilder().join(60).run(3);
+        Replication run = new PlainLine().join(60).run(3);
 
         assertNear(run.totals().duration(), 1600);
         assertThat(run.changes()).extracting(ChangeRecord::number).containsExactly(1, 2, 3);
@@ -52,8 +52,8 @@ class RunLengthTest {
     void s03_firstChangesLeftOut_totalsRunFromTheStartOfTheNextAndRecordsBeginThere() {
         // Rule TIME-3.
         // From 1200 s (T0 of change 3) to 2400 s (T0 of change 6): changes 3, 4, 5.
-        LineBuilder line = new LineBuilder()
-                .coils(LineBuilder.cropped(602, 1, 1))
+        PlainLine line = new PlainLine()
+                .coils(PlainLine.cropped(602, 1, 1))
                 .join(60)
                 .downtime(Distribution.constant(1100), Distribution.constant(30));
         Totals totals = line.totals(5, 2, 1, 7).get(0);
@@ -75,7 +75,7 @@ class RunLengthTest {
     @Test
     void s04_timeCutBeforeTheJointIsReleased_leavesThatChangeOut() {
         // Rule TIME-4.
-        Replication run = new LineBuilder().join(60).runFor(859.5);
+        Replication run = new PlainLine().join(60).runFor(859.5);
 
         assertThat(run.totals().duration()).isEqualTo(859.5);
         assertThat(run.changes()).extracting(ChangeRecord::number).containsExactly(1);
@@ -89,7 +89,7 @@ class RunLengthTest {
     void s05_timeCutAfterTheJointIsReleased_keepsThatChange() {
         // Rule TIME-4.
         // T2 of change 2 = 860 s, 90 m drawn; not matched before 950 s.
-        Replication run = new LineBuilder().join(60).runFor(900);
+        Replication run = new PlainLine().join(60).runFor(900);
 
         assertThat(run.changes()).extracting(ChangeRecord::number).containsExactly(1, 2);
         assertThat(run.changes().get(1).refillTime()).isNaN();
@@ -99,7 +99,7 @@ class RunLengthTest {
 
     @Test
     void s06_timeCutBeforeAnyChange_hasTotalsOnly() {
-        Replication run = new LineBuilder().join(60).runFor(100);
+        Replication run = new PlainLine().join(60).runFor(100);
 
         assertThat(run.changes()).isEmpty();
         assertNear(run.totals().processedMetres(), 150);
@@ -110,14 +110,14 @@ class RunLengthTest {
     void s07_whatFallsOnTheLastInstantOfATimeStillHappens() {
         // Rules TIME-4, ORDER-13.
         // T0 and an own stop at 400 s exactly, and the end of the joint of change 1 at 460 s.
-        assertThat(new LineBuilder()
+        assertThat(new PlainLine()
                         .downtime(Distribution.constant(400), Distribution.constant(1))
                         .join(60)
                         .runFor(400)
                         .totals()
                         .downtimes())
                 .isEqualTo(1);
-        assertThat(new LineBuilder().join(60).runFor(460).changes()).hasSize(1);
+        assertThat(new PlainLine().join(60).runFor(460).changes()).hasSize(1);
     }
 
     @Test
@@ -156,7 +156,7 @@ class RunLengthTest {
     void s08_leftOutChangesOfATimedRun_haveNoRecords() {
         // Rule TIME-3.
         LineSimulator simulator =
-                LineSimulator.of(new LineBuilder().join(60).build(), new RunPlan(new Extent.Time(1700), 2, 1, 7, 0.9));
+                LineSimulator.of(new PlainLine().join(60).build(), new RunPlan(new Extent.Time(1700), 2, 1, 7, 0.9));
         Replication run = simulator.run(0, Detail.CHANGES);
 
         // Changes at 400, 800, 1200, 1600 s; the first two are left out.
@@ -165,7 +165,7 @@ class RunLengthTest {
 
         // Cut at 900 s, after T2 = 860 s of the second: that is left out, too.
         LineSimulator shorter =
-                LineSimulator.of(new LineBuilder().join(60).build(), new RunPlan(new Extent.Time(900), 2, 1, 7, 0.9));
+                LineSimulator.of(new PlainLine().join(60).build(), new RunPlan(new Extent.Time(900), 2, 1, 7, 0.9));
         assertThat(shorter.run(0, Detail.CHANGES).changes()).isEmpty();
     }
 
@@ -173,7 +173,7 @@ class RunLengthTest {
     void s09_coilsRepeatFromTheTopOfTheSchedule() {
         // Rule COIL-4.
         Replication run =
-                new LineBuilder().coils(coil(600), coil(300), coil(450)).join(0).run(5);
+                new PlainLine().coils(coil(600), coil(300), coil(450)).join(0).run(5);
 
         // 600, 300, 450, 600, 300, 450 m at 1.5 m/s; joints take no time.
         assertThat(run.changes()).extracting(ChangeRecord::start).containsExactly(400.0, 600.0, 900.0, 1300.0, 1500.0);
@@ -185,7 +185,7 @@ class RunLengthTest {
     void s10_firstCoilJustLongEnoughToStopIn_startsRunningOutAtOnce() {
         // Rule TIME-1.
         // 1.5^2/1.0 = 2.25 m.
-        ChangeRecord change = new LineBuilder()
+        ChangeRecord change = new PlainLine()
                 .coils(coil(2.25), coil(600))
                 .entry(2.5, 0.4, 0.5)
                 .process(1.5, AT_ONCE, AT_ONCE)
@@ -203,8 +203,7 @@ class RunLengthTest {
     void s11_firstCoilTooShortToStopIn_isAnErrorThatNamesIt() {
         // Rule TIME-1.
         // 1.5^2/1.0 = 2.25 m; with creep of 0.5 m/s over 1 m: 1 + 2.0 = 3 m.
-        LineBuilder line =
-                new LineBuilder().coils(coil(2.24)).entry(2.5, 0.4, 0.5).join(60);
+        PlainLine line = new PlainLine().coils(coil(2.24)).entry(2.5, 0.4, 0.5).join(60);
 
         assertThatThrownBy(() -> line.run(1))
                 .isInstanceOf(SimulationException.class)
@@ -215,7 +214,7 @@ class RunLengthTest {
 
     @Test
     void s12_detailOfChangesOnly_keepsNeitherWorkNorTrace() {
-        Replication run = new LineBuilder().join(60).run(new Extent.Changes(2), Detail.CHANGES);
+        Replication run = new PlainLine().join(60).run(new Extent.Changes(2), Detail.CHANGES);
 
         assertThat(run.work()).isEmpty();
         assertThat(run.trace()).isEmpty();
@@ -224,7 +223,7 @@ class RunLengthTest {
 
     @Test
     void s13_detailDoesNotChangeTheResult() {
-        LineBuilder line = new LineBuilder()
+        PlainLine line = new PlainLine()
                 .prepare(30)
                 .join(Distribution.lognormal(60, 30))
                 .downtime(Distribution.exponential(500), Distribution.exponential(40));
@@ -238,9 +237,8 @@ class RunLengthTest {
     @Test
     void s14_traceReachesToTheEndOfTheRun() {
         // Matched from 550 s on, the run ends at 800 s, T0 of change 2; the other is cut in the joint, at 430 s.
-        List<Point> untilChange = Course.of(new LineBuilder().join(60).run(1)).points();
-        List<Point> untilTime =
-                Course.of(new LineBuilder().join(60).runFor(430)).points();
+        List<Point> untilChange = Course.of(new PlainLine().join(60).run(1)).points();
+        List<Point> untilTime = Course.of(new PlainLine().join(60).runFor(430)).points();
 
         assertThat(untilChange.get(untilChange.size() - 1))
                 .isEqualTo(new Point(800, 200, 1.5, 0, 1.5, 0, 0, 1.5, EntryState.MATCHED, ProcessState.RUNNING));

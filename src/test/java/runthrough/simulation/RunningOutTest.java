@@ -1,9 +1,9 @@
 package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static runthrough.simulation.LineBuilder.AT_ONCE;
-import static runthrough.simulation.LineBuilder.coil;
 import static runthrough.simulation.Near.assertNear;
+import static runthrough.simulation.PlainLine.AT_ONCE;
+import static runthrough.simulation.PlainLine.coil;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
@@ -17,8 +17,8 @@ import runthrough.simulation.records.Trace.EntryState;
  */
 class RunningOutTest {
 
-    private static LineBuilder line() {
-        return new LineBuilder().entry(2.5, 0.4, 0.5).process(1.5, AT_ONCE, AT_ONCE);
+    private static PlainLine line() {
+        return new PlainLine().entry(2.5, 0.4, 0.5).process(1.5, AT_ONCE, AT_ONCE);
     }
 
     private static Distribution constant(double value) {

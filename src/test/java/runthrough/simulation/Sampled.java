@@ -26,7 +26,7 @@ final class Sampled {
     private Sampled() {}
 
     /** Runs the replications, the first tenth of the coil changes left out, and keeps what {@code measure} makes of each. */
-    static List<double[]> replications(LineBuilder line, String id, int changes, Detail detail, Measure measure) {
+    static List<double[]> replications(PlainLine line, String id, int changes, Detail detail, Measure measure) {
         Line built = line.build();
         RunPlan plan = new RunPlan(new Extent.Changes(changes), changes / 10, REPLICATIONS, id.hashCode(), 0.99);
         return IntStream.range(0, REPLICATIONS)
@@ -35,7 +35,7 @@ final class Sampled {
     }
 
     /** Totals of the replications. */
-    static List<Totals> totals(LineBuilder line, String id, int changes) {
+    static List<Totals> totals(PlainLine line, String id, int changes) {
         Line built = line.build();
         RunPlan plan = new RunPlan(new Extent.Changes(changes), changes / 10, REPLICATIONS, id.hashCode(), 0.99);
         return IntStream.range(0, REPLICATIONS)

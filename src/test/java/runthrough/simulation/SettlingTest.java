@@ -1,8 +1,8 @@
 package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static runthrough.simulation.LineBuilder.AT_ONCE;
 import static runthrough.simulation.Near.assertNear;
+import static runthrough.simulation.PlainLine.AT_ONCE;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
@@ -18,8 +18,8 @@ import runthrough.simulation.records.Trace.EntryState;
  */
 class SettlingTest {
 
-    private static LineBuilder line(double stopAt, double standing, double processUp) {
-        return new LineBuilder()
+    private static PlainLine line(double stopAt, double standing, double processUp) {
+        return new PlainLine()
                 .entry(2.5, 0.4, 0.5)
                 .process(1.5, processUp, AT_ONCE)
                 .join(90)
@@ -203,8 +203,8 @@ class SettlingTest {
         // the matched entry with it: 2 = 0.005 t^2, T0 = 430 s at 0.2 m/s. Joint 5 s: drawn 0.2 5 + 0.005 25 = 1.125 m.
         // At T2 X = 198.875 - 1.5^2/0.8 + 1.25^2/0.02 > 200: it speeds up at 0.4 until 0.4 t = 0.25 + 0.01 t, and
         // follows.
-        Replication run = new LineBuilder()
-                .coils(LineBuilder.coil(602))
+        Replication run = new PlainLine()
+                .coils(PlainLine.coil(602))
                 .entry(2.5, 0.4, AT_ONCE)
                 .process(1.5, 0.01, AT_ONCE)
                 .join(5)
@@ -232,7 +232,7 @@ class SettlingTest {
         // 600 s: X = 163.4375 + 6.25 - 22.5. X rises at 2.5 m/s: settles when X = 200, at 600 + 52.8125/2.5 = 621.125
         // s;
         // it stands at 626.125 s with x = 200 + what the process has still to run, (1.5 - 0.05 26.125)^2/0.1.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .entry(2.5, 0.4, 0.5)
                 .process(1.5, AT_ONCE, 0.05)
                 .join(90)
@@ -307,8 +307,8 @@ class SettlingTest {
         // 1 m/s: T0 = T1 = 512; own stop from 520 to 576 s; joint until 576 s, which ends first: x = 192, v_e = v_p =
         // 0. Then the process
         // starts at 0.05 m/s2 and X = 192 - 1/0.8 + 1/0.1 > 200: the entry follows from the start.
-        Replication run = new LineBuilder()
-                .coils(LineBuilder.coil(512))
+        Replication run = new PlainLine()
+                .coils(PlainLine.coil(512))
                 .entry(2.5, 0.4, AT_ONCE)
                 .process(1, 0.05, AT_ONCE)
                 .join(64)

@@ -2,9 +2,9 @@ package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static runthrough.simulation.LineBuilder.AT_ONCE;
-import static runthrough.simulation.LineBuilder.coil;
-import static runthrough.simulation.LineBuilder.coilAt;
+import static runthrough.simulation.PlainLine.AT_ONCE;
+import static runthrough.simulation.PlainLine.coil;
+import static runthrough.simulation.PlainLine.coilAt;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
@@ -30,7 +30,7 @@ class SimultaneousEventsTest {
     void s01_newRatedSpeedBeforeTheCoilChangeThatStartsThen() {
         // Rule ORDER-5.
         // Accumulator and coils of 256 m, joints of no time: coil 2 is in the process at metre 512, as change 2 starts.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .coils(coilAt(256, 1), coilAt(256, 0.5))
                 .capacity(256)
                 .process(1, AT_ONCE, 0.25)
@@ -46,7 +46,7 @@ class SimultaneousEventsTest {
     void s02_coilChangeBeforeTheAccumulatorIsFull() {
         // Rules ORDER-6, ORDER-7.
         // 64 s of joint at 1 m/s; filled at 2 m/s in 64 s, as coil 2 of 128 m is through: not refilled.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .coils(coil(512), coil(128), coil(512))
                 .entry(2, AT_ONCE, AT_ONCE)
                 .process(1, AT_ONCE, AT_ONCE)
@@ -60,7 +60,7 @@ class SimultaneousEventsTest {
 
     @Test
     void s03_tailStopsInOneInstantWhereSpeedsJump_thenTheWorkBegins() {
-        Replication run = new LineBuilder().tail(0).join(0, 60, 0).run(1);
+        Replication run = new PlainLine().tail(0).join(0, 60, 0).run(1);
         ChangeRecord change = run.changes().get(0);
 
         assertThat(change.start()).isEqualTo(400);
@@ -72,7 +72,7 @@ class SimultaneousEventsTest {
     @Test
     void s04_everythingOfNoTimeAtAll_goesThroughInOneInstant() {
         Replication run =
-                new LineBuilder().uncoilers(1, 0).prepare(0, 0).tail(0).join(0).run(3);
+                new PlainLine().uncoilers(1, 0).prepare(0, 0).tail(0).join(0).run(3);
 
         assertThat(run.changes()).extracting(ChangeRecord::start).containsExactly(400.0, 800.0, 1200.0);
         assertThat(run.changes()).allMatch(change -> change.jointCycleTime() == 0 && change.lowestLevel() == 200);
@@ -82,7 +82,7 @@ class SimultaneousEventsTest {
     @Test
     void s05_jointOfNoTimeWithAFullAccumulator_isMatchedAtOnce() {
         // Rule ENTRY-21.
-        Replication run = new LineBuilder().join(0).run(1);
+        Replication run = new PlainLine().join(0).run(1);
 
         assertThat(run.changes().get(0).refillTime()).isEqualTo(0);
         assertThat(Course.of(run).entryState(400)).isEqualTo(EntryState.MATCHED);
@@ -91,7 +91,7 @@ class SimultaneousEventsTest {
     @Test
     void s06_accumulatorExactlyEmptyAsTheJointEnds_lineKeepsRunning() {
         // Rule NUM-3.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .coils(coil(1024))
                 .capacity(256)
                 .process(1, AT_ONCE, AT_ONCE)
@@ -108,7 +108,7 @@ class SimultaneousEventsTest {
     void s07_jointEndsAsDowntimeDoes_theLineStartsAsOne() {
         // Rules ORDER-4, ORDER-6, ORDER-14.
         // Own stop at 400 s, at T0: the coil change waits for its end. Joint from 464 to 528 s.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .coils(coil(512))
                 .process(1, AT_ONCE, AT_ONCE)
                 .join(64)
@@ -121,7 +121,7 @@ class SimultaneousEventsTest {
 
     @Test
     void s08_preparationEndsAsTheTailStops_nothingIsWaitedFor() {
-        ChangeRecord change = new LineBuilder()
+        ChangeRecord change = new PlainLine()
                 .crew(1)
                 .prepare(400)
                 .tail(10)
@@ -136,7 +136,7 @@ class SimultaneousEventsTest {
 
     @Test
     void s09_preparationEndsAsTheTailWorkDoes_nothingIsWaitedFor() {
-        ChangeRecord change = new LineBuilder()
+        ChangeRecord change = new PlainLine()
                 .uncoilers(1, 0)
                 .prepare(10)
                 .tail(10)
@@ -151,7 +151,7 @@ class SimultaneousEventsTest {
 
     @Test
     void s10_fullAsItsRateLimitedFillEnds_levelIsExactlyTheCapacity() {
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .coils(coil(2048))
                 .fillRate(0.125)
                 .capacity(256)
@@ -168,7 +168,7 @@ class SimultaneousEventsTest {
         // Rule NUM-5.
         // The reserve of 10 m is above the restart level: with the entry still slow the process may start and must
         // stop, at once.
-        LineBuilder line = new LineBuilder()
+        PlainLine line = new PlainLine()
                 .entry(2.5, 0.4, AT_ONCE)
                 .process(1.5, AT_ONCE, AT_ONCE)
                 .reserve(10)
@@ -186,7 +186,7 @@ class SimultaneousEventsTest {
     void s12_nothingLeftToHappen_isAnErrorThatNamesTimeAndState() {
         // Rule NUM-5.
         // A restart level above the capacity: full and stopped for good.
-        LineBuilder line = new LineBuilder().restart(201, constant(0)).join(160);
+        PlainLine line = new PlainLine().restart(201, constant(0)).join(160);
 
         assertThatThrownBy(() -> line.run(1))
                 .isInstanceOf(SimulationException.class)
@@ -200,7 +200,7 @@ class SimultaneousEventsTest {
         // Rules ORDER-1, ORDER-2, ORDER-3.
         // 1 m/s, down at 0.5 m/s2: T0 at r = 1 m, 512 s; T1 = 514 s, when coil 2 is prepared. The one person begins the
         // tail work; were the preparation's end first, coil 3 would be begun and the tail would wait 514 s.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .coils(coil(513))
                 .capacity(4096)
                 .entry(2.5, 0.5, 0.5)
@@ -223,7 +223,7 @@ class SimultaneousEventsTest {
         // T0 = T1 = 512 s, when coil 2 is prepared: coil 3 is begun before, and put down at once for the tail: it rests
         // from 512
         // to T2 = 592.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .coils(coil(512))
                 .capacity(4096)
                 .process(1, AT_ONCE, AT_ONCE)
@@ -254,8 +254,8 @@ class SimultaneousEventsTest {
      * Entry at 0.5 m/s, slower than the process at 1 m/s: from T2 = 576 s on, with the capacity less 64 m, the level falls by
      * 0.5 m/s, until coil 2 of {@code metres} is through.
      */
-    private static LineBuilder fallsBy(double metres) {
-        return new LineBuilder()
+    private static PlainLine fallsBy(double metres) {
+        return new PlainLine()
                 .coils(coil(512), coil(metres), coil(512))
                 .capacity(EXACT)
                 .entry(0.5, AT_ONCE, AT_ONCE)
@@ -296,7 +296,7 @@ class SimultaneousEventsTest {
         // Slowed below 64 m, then 0.25 m/s out until T2 = 1724 s; from there 2 - 0.25 m/s in: 112 m in 64 s, in which
         // coil 2 of 128 m is through.
         double atRelease = 64 - TOUCH - 0.25 * (700 - (EXACT - 64 + TOUCH));
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .coils(coil(1024), coil(128), coil(1024))
                 .capacity(EXACT)
                 .entry(2, AT_ONCE, AT_ONCE)
@@ -314,7 +314,7 @@ class SimultaneousEventsTest {
     void s18_coilChangeStartsAsTheLevelToRestartAtIsReached_theProcessWaitsForTheJoint() {
         // Rules ORDER-6, ORDER-11.
         // Starved at a level of -2^-24 m; from T2 = 1664 s on 2 m/s in: 128 m in 64 s, in which coil 2 is through.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .coils(coil(1024), coil(128), coil(1024))
                 .capacity(EXACT)
                 .entry(2, AT_ONCE, AT_ONCE)
@@ -332,7 +332,7 @@ class SimultaneousEventsTest {
     void s19_tailLeavesItsUncoilerAsARunOfGivenTimeEnds_theCoilIsPreparedYet() {
         // Rules ORDER-12, ORDER-13.
         // r = 64 m at 448 s; the preparation takes no time.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .coils(coil(512))
                 .process(1, AT_ONCE, AT_ONCE)
                 .uncoilers(1, 64)

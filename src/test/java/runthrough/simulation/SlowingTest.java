@@ -1,10 +1,10 @@
 package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static runthrough.simulation.LineBuilder.AT_ONCE;
-import static runthrough.simulation.LineBuilder.coil;
-import static runthrough.simulation.LineBuilder.coilAt;
 import static runthrough.simulation.Near.assertNear;
+import static runthrough.simulation.PlainLine.AT_ONCE;
+import static runthrough.simulation.PlainLine.coil;
+import static runthrough.simulation.PlainLine.coilAt;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
@@ -18,8 +18,8 @@ import runthrough.simulation.records.Trace.ProcessState;
  */
 class SlowingTest {
 
-    private static LineBuilder line(double joint) {
-        return new LineBuilder().slowing(0.5, 100, Double.NaN).join(joint);
+    private static PlainLine line(double joint) {
+        return new PlainLine().slowing(0.5, 100, Double.NaN).join(joint);
     }
 
     private static Distribution constant(double value) {
@@ -64,7 +64,7 @@ class SlowingTest {
         // Rules PROC-2, PROC-8.
         // Coil 2 is at its end when x = 119: the entry runs out from 2.5 m/s at 0.5 m/s2, so that x passes 120 m before
         // T1.
-        LineBuilder line = line(120).entry(2.5, AT_ONCE, 0.5).process(1.5, AT_ONCE, AT_ONCE);
+        PlainLine line = line(120).entry(2.5, AT_ONCE, 0.5).process(1.5, AT_ONCE, AT_ONCE);
         Replication first = line.run(1);
         double slows = Course.of(first).takesUp(ProcessState.SLOWED, 1);
         double released = first.changes().get(0).released();
@@ -89,7 +89,7 @@ class SlowingTest {
         // Rule PROC-8.
         // x_slow = 100, resume from 100.5: a joint that ends as the level has just been slowed at, x rises at 2.0 m/s.
         Replication run =
-                new LineBuilder().slowing(0.5, 100, 100.5).join(100 / 1.5 + 10).run(1);
+                new PlainLine().slowing(0.5, 100, 100.5).join(100 / 1.5 + 10).run(1);
 
         assertNear(Course.of(run).takesUp(ProcessState.RUNNING, 2), 400 + 100 / 1.5 + 10 + 5.5 / 2);
     }
@@ -145,7 +145,7 @@ class SlowingTest {
     @Test
     void s08_resumesToTheSpeedOfTheCoilInTheProcess() {
         // Coil 2 asks for 0.4 m/s. Its joint is C + 0 metres ahead of the process at T2.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .coils(coilAt(600, 1.5), coilAt(600, 0.4))
                 .slowing(0.5, 100, 190)
                 .join(120)
@@ -169,7 +169,7 @@ class SlowingTest {
         // which takes long.
         double slows = 400 + 5 / 1.5;
         double atT2 = 195 - 0.5 * (460 - slows);
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .coils(coilAt(600, 1.5), coilAt(600, 0.4))
                 .fillRate(0.05)
                 .slowing(0.5, 195, 200)
@@ -187,8 +187,7 @@ class SlowingTest {
     void s10_defaultResumeLevelIsNeverAboveTheCapacity() {
         // Rule PROC-8.
         // 190 + 20 > 200: resumes when full.
-        Replication run =
-                new LineBuilder().slowing(0.5, 190, Double.NaN).join(60).run(1);
+        Replication run = new PlainLine().slowing(0.5, 190, Double.NaN).join(60).run(1);
         Course course = Course.of(run);
         double resumes = course.takesUp(ProcessState.RUNNING, 2);
 

@@ -1,10 +1,10 @@
 package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static runthrough.simulation.LineBuilder.AT_ONCE;
-import static runthrough.simulation.LineBuilder.coilAt;
-import static runthrough.simulation.LineBuilder.wide;
 import static runthrough.simulation.Near.assertNear;
+import static runthrough.simulation.PlainLine.AT_ONCE;
+import static runthrough.simulation.PlainLine.coilAt;
+import static runthrough.simulation.PlainLine.wide;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
@@ -16,8 +16,8 @@ import runthrough.simulation.records.Trace.ProcessState;
  */
 class SpeedByCoilTest {
 
-    private static LineBuilder line() {
-        return new LineBuilder();
+    private static PlainLine line() {
+        return new PlainLine();
     }
 
     @Test

@@ -2,9 +2,9 @@ package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static runthrough.simulation.LineBuilder.AT_ONCE;
-import static runthrough.simulation.LineBuilder.coil;
 import static runthrough.simulation.Near.assertNear;
+import static runthrough.simulation.PlainLine.AT_ONCE;
+import static runthrough.simulation.PlainLine.coil;
 
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
@@ -20,8 +20,8 @@ import runthrough.simulation.records.Trace.ProcessState;
 class StarvedStopTest {
     private static final double T2 = 560;
 
-    private static LineBuilder line(double processUp, double processDown) {
-        return new LineBuilder().process(1.5, processUp, processDown).join(160);
+    private static PlainLine line(double processUp, double processDown) {
+        return new PlainLine().process(1.5, processUp, processDown).join(160);
     }
 
     private static Distribution constant(double value) {
@@ -74,7 +74,7 @@ class StarvedStopTest {
         // Joint of 194/1.5 s: 6 m at T2. The entry at 0.4 m/s2 would catch up with 6 - 2.8125 m left, but 4.5 m is the
         // stop level:
         // 6 - 1.5 t + 0.2 t^2 = 4.5. Then 6 s down to rest, whatever the level does.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .entry(2.5, 0.4, AT_ONCE)
                 .process(1.5, 0.5, 0.25)
                 .restart(5, constant(0))
@@ -207,7 +207,7 @@ class StarvedStopTest {
         // Rule NUM-3.
         // Joint of 129 s leaves 6.5 m = 2 + 1.5^2/0.5 when the entry is at 2.5 m/s at once.
         Replication run =
-                new LineBuilder().process(1.5, 0.5, 0.25).reserve(2).join(129).run(1);
+                new PlainLine().process(1.5, 0.5, 0.25).reserve(2).join(129).run(1);
 
         assertNear(run.changes().get(0).lowestAboveStopLevel(), 0);
         assertThat(run.changes().get(0).outcome()).isEqualTo(Outcome.RAN_THROUGH);
@@ -258,7 +258,7 @@ class StarvedStopTest {
     void s20_restartIntoTheNextStopAgainAndAgain_isAnErrorThatSaysWhy() {
         // Rule PROC-11.
         // Restart at the stop level, 0 m, with an entry that takes 15 s to 1.5 m/s; the checks refuse such a line.
-        LineBuilder line = new LineBuilder().join(160).entry(2.5, 0.1, AT_ONCE).restart(0, Distribution.constant(0));
+        PlainLine line = new PlainLine().join(160).entry(2.5, 0.1, AT_ONCE).restart(0, Distribution.constant(0));
 
         assertThatThrownBy(() -> line.run(1))
                 .isInstanceOf(SimulationException.class)

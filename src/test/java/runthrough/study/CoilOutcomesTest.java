@@ -13,7 +13,7 @@ import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.SimulationRequest;
-import runthrough.simulation.LineBuilder;
+import runthrough.simulation.PlainLine;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
 import runthrough.study.cause.Cause;
@@ -40,7 +40,7 @@ class CoilOutcomesTest {
     void aCoilChangeCountsByTheCoilThatEnds_alsoWhenTheScheduleBeginsAgain() {
         // Rule COIL-8.
         // Strip for 70 s at 1.5 m/s: the joint of 60 s is run through. At 2 m/s it would take 120 of 105 m.
-        Line line = new LineBuilder()
+        Line line = new PlainLine()
                 .coils(coil("slow", "a", 1, 900, 1.5), coil("fast", "b", 1, 900, 2), coil("slow too", "a", 1, 900, 1.5))
                 .capacity(105)
                 .processPath(0)
@@ -67,7 +67,7 @@ class CoilOutcomesTest {
 
     @Test
     void replicationsAddUpAndCoilsThatNeverCameAreCounted() {
-        Line line = new LineBuilder()
+        Line line = new PlainLine()
                 .coils(coil("1", "", 1, 900, 1.5), coil("2", "", 1.2, 900, 1.5), coil("3", "", 1, 900, 1.5))
                 .join(Distribution.uniform(50, 150))
                 .build();
@@ -87,7 +87,7 @@ class CoilOutcomesTest {
     @Test
     void aShortCoilThatLeavesNoTimeToFillIsTheWorstForRefill() {
         // 120 m hold 80 s. A coil of 140 m passes in 56 s, which fills from 30 to 86 m; the next joint takes 90.
-        Line line = new LineBuilder()
+        Line line = new PlainLine()
                 .coils(coil("long", "", 1, 900, 1.5), coil("short", "", 1, 140, 1.5), coil("long", "", 1, 900, 1.5))
                 .capacity(120)
                 .join(60)
@@ -109,7 +109,7 @@ class CoilOutcomesTest {
     @Test
     void oneBadVisitDoesNotMakeACoilTheWorst_andOfEqualsTheDearestIs() {
         Coil coil = coil("x", "", 1, 900, 1.5);
-        CoilOutcomes outcomes = new CoilOutcomes(new LineBuilder()
+        CoilOutcomes outcomes = new CoilOutcomes(new PlainLine()
                 .coilSource(new CoilSource.Schedule(List.of(coil, coil, coil)))
                 .build());
         outcomes.add(change(0, Outcome.STOPPED, 100), Optional.of(Cause.USUAL_JOINT_TOO_LONG));
@@ -131,7 +131,7 @@ class CoilOutcomesTest {
 
     @Test
     void whereAllRanThroughNoneIsTheWorst() {
-        Line line = new LineBuilder()
+        Line line = new PlainLine()
                 .coils(coil("a", "", 1, 900, 1.5), coil("b", "", 1, 900, 1.5))
                 .join(60)
                 .build();

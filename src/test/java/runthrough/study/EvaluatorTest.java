@@ -14,7 +14,7 @@ import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.check.LineCheck;
-import runthrough.simulation.LineBuilder;
+import runthrough.simulation.PlainLine;
 import runthrough.simulation.records.Totals;
 import runthrough.study.statistics.Estimate;
 
@@ -116,8 +116,8 @@ class EvaluatorTest {
         // The stop level is 1 m.
         Line refused = RANDOM.with(Accumulator.ofCapacity(0.5));
         // Every joint is made twice, and the crops of 6 m of the second leave nothing of 10 m of coil.
-        Line stuck = new LineBuilder()
-                .coils(LineBuilder.cropped(10, 3, 3))
+        Line stuck = new PlainLine()
+                .coils(PlainLine.cropped(10, 3, 3))
                 .reject(new runthrough.plant.CoilChange.Reject.Every(1))
                 .join(60)
                 .build();

@@ -11,9 +11,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
-import runthrough.plant.LineBuilder;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
+import runthrough.plant.SoundLine;
 import runthrough.quantity.UnitSystem;
 import runthrough.study.limits.LimitsStudy;
 import runthrough.study.limits.LineLimit;
@@ -90,15 +90,15 @@ class ExactAnswersTest {
         }
 
         Line line(double capacity) {
-            LineBuilder line = LineBuilder.line()
-                    .coils(LineBuilder.coil(60_000))
+            SoundLine line = SoundLine.line()
+                    .coils(SoundLine.coil(60_000))
                     .entry(preparation > 0 ? 1 : 2, 2.2 * speed, entryAcceleration, entryDeceleration)
                     .process(speed, 0.2, processDeceleration)
                     .reserve(reserve)
                     .capacity(capacity)
                     .tail()
-                    .join(LineBuilder.timed("join", work));
-            line = preparation > 0 ? line.prepare(LineBuilder.timed("prepare", preparation)) : line.prepare();
+                    .join(SoundLine.timed("join", work));
+            line = preparation > 0 ? line.prepare(SoundLine.timed("prepare", preparation)) : line.prepare();
             if (creeps) {
                 line = line.creep(creepSpeed(), creepLength());
             }
@@ -164,15 +164,15 @@ class ExactAnswersTest {
     }
 
     private static Line always(Distribution joint) {
-        return LineBuilder.line()
-                .coils(LineBuilder.coil(20_000))
+        return SoundLine.line()
+                .coils(SoundLine.coil(20_000))
                 .entry(2, 3, 0.4, 0.5)
                 .process(1.5, 0.2, 0.5)
                 .reserve(4)
                 .capacity(150)
                 .prepare()
                 .tail()
-                .join(LineBuilder.timed("join", joint))
+                .join(SoundLine.timed("join", joint))
                 .build();
     }
 

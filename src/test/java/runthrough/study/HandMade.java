@@ -52,8 +52,14 @@ final class HandMade {
         CoilSource coilSource = secondCoilSpeed.isPresent()
                 ? new CoilSource.Schedule(List.of(coil, coil(secondCoilSpeed)))
                 : new CoilSource.Repeated(coil);
-        ProcessSection process =
-                new ProcessSection(1, 0.5, 0.5, Double.NaN, Distribution.constant(0), slowing, Optional.empty(), 0, 0);
+        ProcessSection process = new ProcessSection(
+                new ProcessSection.Drive(1, 0.5, 0.5),
+                new ProcessSection.Restart(Double.NaN, Distribution.constant(0)),
+                slowing,
+                Optional.empty(),
+                0,
+                new ProcessSection.Scrap(0, 0),
+                new ProcessSection.JointsInProcess(Optional.empty(), Optional.empty()));
         WorkElement work = new WorkElement(
                 "weld", new WorkElement.WorkTime.Timed(weld), new WorkElement.Occurrence.Always(), true);
         WorkElement load = new WorkElement(

@@ -105,7 +105,14 @@ final class FitChart {
         IntStream.rangeClosed(0, POINTS)
                 .mapToDouble(i -> from + i * step)
                 .forEach(at -> curve.add(
-                        at, Math.min(1000, share * distribution.distribution().density(clock.toSi(at)))));
+                        at,
+                        Math.min(
+                                1000,
+                                share
+                                        * distribution
+                                                .distribution()
+                                                .distribution()
+                                                .density(clock.toSi(at)))));
         return curve;
     }
 

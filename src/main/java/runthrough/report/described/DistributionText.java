@@ -1,7 +1,11 @@
 package runthrough.report.described;
 
+import runthrough.plant.BoundedDistributions;
+import runthrough.plant.DerivedDistributions;
 import runthrough.plant.Distribution;
-import runthrough.plant.Distributions;
+import runthrough.plant.LifetimeDistributions;
+import runthrough.plant.NormalDistributions;
+import runthrough.plant.ObservedDistribution;
 import runthrough.quantity.Kind;
 
 /** The distribution of a random quantity in words. */
@@ -9,32 +13,32 @@ public final class DistributionText {
     private DistributionText() {}
 
     public static String of(Distribution distribution, Kind kind, InputTexts texts) {
-        if (distribution instanceof Distributions.Constant constant) {
+        if (distribution instanceof BoundedDistributions.Constant constant) {
             return texts.text(kind, constant.value());
-        } else if (distribution instanceof Distributions.Uniform uniform) {
+        } else if (distribution instanceof BoundedDistributions.Uniform uniform) {
             return "uniform, " + texts.text(kind, uniform.min()) + " to " + texts.text(kind, uniform.max());
-        } else if (distribution instanceof Distributions.Triangular triangular) {
+        } else if (distribution instanceof BoundedDistributions.Triangular triangular) {
             return "triangular, " + texts.text(kind, triangular.min()) + ", most often "
                     + texts.text(kind, triangular.mode()) + ", to " + texts.text(kind, triangular.max());
-        } else if (distribution instanceof Distributions.Normal normal) {
+        } else if (distribution instanceof NormalDistributions.Normal normal) {
             return "normal, " + spread(normal.parentMean(), normal.parentSd(), kind, texts);
-        } else if (distribution instanceof Distributions.Lognormal lognormal) {
+        } else if (distribution instanceof NormalDistributions.Lognormal lognormal) {
             return "lognormal, " + spread(lognormal.mean(), lognormal.sd(), kind, texts);
-        } else if (distribution instanceof Distributions.Gamma gamma) {
+        } else if (distribution instanceof LifetimeDistributions.Gamma gamma) {
             return "gamma, " + spread(gamma.mean(), gamma.sd(), kind, texts);
-        } else if (distribution instanceof Distributions.Weibull weibull) {
+        } else if (distribution instanceof LifetimeDistributions.Weibull weibull) {
             return "Weibull, shape " + texts.plain(weibull.shape()).text() + ", scale "
                     + texts.text(kind, weibull.scale());
-        } else if (distribution instanceof Distributions.Exponential exponential) {
+        } else if (distribution instanceof LifetimeDistributions.Exponential exponential) {
             return "exponential, mean " + texts.text(kind, exponential.mean());
-        } else if (distribution instanceof Distributions.Observed observed) {
+        } else if (distribution instanceof ObservedDistribution observed) {
             return "measured, " + observed.values().size() + " values, "
                     + spread(observed.mean(), observed.sd(), kind, texts);
-        } else if (distribution instanceof Distributions.Shifted shifted) {
+        } else if (distribution instanceof DerivedDistributions.Shifted shifted) {
             String sign = shifted.shift() < 0 ? ", less " : ", plus ";
             return of(shifted.parent(), kind, texts) + sign + texts.text(kind, Math.abs(shifted.shift()));
         }
-        if (distribution instanceof Distributions.Scaled scaled) {
+        if (distribution instanceof DerivedDistributions.Scaled scaled) {
             return scaled.isConstant()
                     ? texts.text(kind, scaled.mean())
                     : of(scaled.parent(), kind, texts) + ", times "

@@ -4,8 +4,12 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
+import runthrough.plant.BoundedDistributions;
+import runthrough.plant.DerivedDistributions;
 import runthrough.plant.Distribution;
-import runthrough.plant.Distributions;
+import runthrough.plant.LifetimeDistributions;
+import runthrough.plant.NormalDistributions;
+import runthrough.plant.ObservedDistribution;
 import runthrough.quantity.Numbers;
 
 /** Distributions of times as a scenario has them, to six digits. */
@@ -35,7 +39,7 @@ public final class DistributionYaml {
     }
 
     private String text(Distribution distribution) {
-        return distribution instanceof Distributions.Constant constant
+        return distribution instanceof BoundedDistributions.Constant constant
                 ? seconds(constant.value())
                 : all(distribution).entrySet().stream()
                         .map(entry -> entry.getKey() + ": " + entry.getValue())
@@ -44,7 +48,7 @@ public final class DistributionYaml {
 
     private Map<String, String> all(Distribution distribution) {
         Map<String, String> keys = new LinkedHashMap<>();
-        if (distribution instanceof Distributions.Shifted shifted) {
+        if (distribution instanceof DerivedDistributions.Shifted shifted) {
             put(keys, shifted.parent());
             keys.put("shift", seconds(shifted.shift()));
         } else {
@@ -54,21 +58,21 @@ public final class DistributionYaml {
     }
 
     private void put(Map<String, String> keys, Distribution distribution) {
-        if (distribution instanceof Distributions.Constant constant) {
+        if (distribution instanceof BoundedDistributions.Constant constant) {
             keys.put("constant", seconds(constant.value()));
-        } else if (distribution instanceof Distributions.Triangular triangular) {
+        } else if (distribution instanceof BoundedDistributions.Triangular triangular) {
             keys.put("triangular", list(triangular.min(), triangular.mode(), triangular.max()));
-        } else if (distribution instanceof Distributions.Normal normal) {
+        } else if (distribution instanceof NormalDistributions.Normal normal) {
             keys.put("normal", list(normal.parentMean(), normal.parentSd()));
-        } else if (distribution instanceof Distributions.Lognormal lognormal) {
+        } else if (distribution instanceof NormalDistributions.Lognormal lognormal) {
             keys.put("lognormal", list(lognormal.mean(), lognormal.sd()));
-        } else if (distribution instanceof Distributions.Gamma gamma) {
+        } else if (distribution instanceof LifetimeDistributions.Gamma gamma) {
             keys.put("gamma", list(gamma.mean(), gamma.sd()));
-        } else if (distribution instanceof Distributions.Weibull weibull) {
+        } else if (distribution instanceof LifetimeDistributions.Weibull weibull) {
             keys.put("weibull", "[" + Numbers.text(weibull.shape(), digits) + ", " + seconds(weibull.scale()) + "]");
-        } else if (distribution instanceof Distributions.Exponential exponential) {
+        } else if (distribution instanceof LifetimeDistributions.Exponential exponential) {
             keys.put("exponential", seconds(exponential.mean()));
-        } else if (distribution instanceof Distributions.Observed observed) {
+        } else if (distribution instanceof ObservedDistribution observed) {
             keys.put(
                     "observed",
                     list(observed.values().stream()

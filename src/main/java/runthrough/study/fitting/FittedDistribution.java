@@ -7,65 +7,47 @@ import runthrough.plant.Distribution;
 /**
  * A distribution fitted to times.
  *
- * @param family it belongs to
+ * @param numbers that were fitted, before the shift
  * @param shift that is added to each draw (s), {@code >= 0}
  * @param isShifted whether the shift was fitted, which costs a parameter
- * @param base density and distribution function, before the shift
- * @param unshifted the same as a distribution of scenarios, before the shift
  * @param logLikelihood of the times it was fitted to
  */
-public record FittedDistribution(
-        Family family,
-        double shift,
-        boolean isShifted,
-        ContinuousDistribution base,
-        Distribution unshifted,
-        double logLikelihood) {
+public record FittedDistribution(FittedNumbers numbers, double shift, boolean isShifted, double logLikelihood) {
 
-    /** The distribution {@code base} with its likelihood. */
-    static FittedDistribution of(
-            Family family, ContinuousDistribution base, Distribution distribution, Durations times) {
+    /** The distribution that {@code numbers} describe, with its likelihood. */
+    static FittedDistribution of(FittedNumbers numbers, Durations times) {
+        ContinuousDistribution functions = numbers.functions();
         double logLikelihood =
-                Arrays.stream(times.exact()).map(base::logDensity).sum()
+                Arrays.stream(times.exact()).map(functions::logDensity).sum()
                         + Arrays.stream(times.longerThan())
-                                .map(time -> Math.log(base.survivalProbability(time)))
+                                .map(time -> Math.log(functions.survivalProbability(time)))
                                 .sum();
-        return new FittedDistribution(family, 0, false, base, distribution, logLikelihood);
+        return new FittedDistribution(numbers, 0, false, logLikelihood);
     }
 
     /** This, fitted to times less {@code threshold}, as a distribution of the times themselves. */
     FittedDistribution above(double threshold) {
-        return new FittedDistribution(family, threshold, true, base, unshifted, logLikelihood);
+        return new FittedDistribution(numbers, threshold, true, logLikelihood);
+    }
+
+    /** The family that it belongs to. */
+    public Family family() {
+        return numbers.family();
     }
 
     /** How many numbers were fitted. */
     public int parameters() {
-        return family.parameters() + (isShifted ? 1 : 0);
+        return family().parameters() + (isShifted ? 1 : 0);
     }
 
     /** As a scenario takes it. */
     public Distribution distribution() {
-        return unshifted.shifted(shift);
+        return numbers.distribution().shifted(shift);
     }
 
     /** Its name, such as {@code shifted gamma}. */
     public String label() {
-        return (isShifted ? "shifted " : "") + family.label();
-    }
-
-    /** The share of times up to {@code time} (s). */
-    public double cumulative(double time) {
-        return base.cumulativeProbability(time - shift);
-    }
-
-    /** The share of times beyond {@code time} (s). */
-    public double survival(double time) {
-        return base.survivalProbability(time - shift);
-    }
-
-    /** Density at {@code time} (1/s). */
-    public double density(double time) {
-        return base.density(time - shift);
+        return (isShifted ? "shifted " : "") + family().label();
     }
 
     /**

@@ -1,5 +1,7 @@
 package runthrough.study.fitting;
 
+import org.apache.commons.statistics.distribution.ContinuousDistribution;
+
 /**
  * How far times are from a distribution.
  *
@@ -13,13 +15,15 @@ public record GoodnessOfFit(double andersonDarling, double kolmogorovSmirnov) {
 
     /** The distance of {@code times} from {@code distribution}; the times must all have been seen to their end. */
     public static GoodnessOfFit of(FittedDistribution distribution, Durations times) {
+        ContinuousDistribution functions = distribution.numbers().functions();
+        double shift = distribution.shift();
         int n = times.n();
         double[] below = new double[n];
         double[] beyond = new double[n];
         double greatest = 0;
         for (int i = 0; i < n; i++) {
-            below[i] = distribution.cumulative(times.get(i));
-            beyond[i] = distribution.survival(times.get(i));
+            below[i] = functions.cumulativeProbability(times.get(i) - shift);
+            beyond[i] = functions.survivalProbability(times.get(i) - shift);
             greatest = Math.max(greatest, Math.max(below[i] - (double) i / n, (i + 1.0) / n - below[i]));
         }
         double sum = 0;

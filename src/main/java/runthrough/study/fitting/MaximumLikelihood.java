@@ -2,14 +2,9 @@ package runthrough.study.fitting;
 
 import java.util.Arrays;
 import java.util.Optional;
-import org.apache.commons.statistics.distribution.ExponentialDistribution;
-import org.apache.commons.statistics.distribution.GammaDistribution;
-import org.apache.commons.statistics.distribution.LogNormalDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
-import org.apache.commons.statistics.distribution.WeibullDistribution;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BrentSolver;
-import runthrough.plant.Distribution;
 import umontreal.ssj.util.Num;
 
 /**
@@ -62,8 +57,7 @@ public final class MaximumLikelihood {
         double mean = (Arrays.stream(times.exact()).sum()
                         + Arrays.stream(times.longerThan()).sum())
                 / times.n();
-        return FittedDistribution.of(
-                Family.EXPONENTIAL, ExponentialDistribution.of(mean), Distribution.exponential(mean), times);
+        return FittedDistribution.of(new FittedNumbers.Exponential(mean), times);
     }
 
     private static FittedDistribution lognormal(Durations times) {
@@ -73,36 +67,26 @@ public final class MaximumLikelihood {
                 .map(deviation -> deviation * deviation)
                 .average()
                 .orElseThrow();
-        return times.isCensored()
-                ? censoredLognormal(mu, Math.sqrt(variance), times)
-                : lognormal(mu, Math.sqrt(variance), times);
+        FittedNumbers.Lognormal seen = new FittedNumbers.Lognormal(mu, Math.sqrt(variance));
+        return FittedDistribution.of(times.isCensored() ? censored(seen, times) : seen, times);
     }
 
-    private static FittedDistribution lognormal(double mu, double sigma, Durations times) {
-        double variance = sigma * sigma;
-        double mean = Math.exp(mu + variance / 2);
-        return FittedDistribution.of(
-                Family.LOGNORMAL,
-                LogNormalDistribution.of(mu, sigma),
-                Distribution.lognormal(mean, mean * Math.sqrt(Math.expm1(variance))),
-                times);
-    }
-
-    private static FittedDistribution censoredLognormal(double mu, double sigma, Durations times) {
+    /** The likeliest for times of which some were not seen to their end, begun from {@code seen}, the likeliest for the others. */
+    private static FittedNumbers.Lognormal censored(FittedNumbers.Lognormal seen, Durations times) {
         double[] best = LikelihoodMaximum.highest(
                 at -> {
                     NormalDistribution distribution = NormalDistribution.of(at[0], Math.exp(at[1]));
-                    double seen = Arrays.stream(times.exact())
+                    double ended = Arrays.stream(times.exact())
                             .map(time -> distribution.logDensity(Math.log(time)))
                             .sum();
-                    double notSeen = Arrays.stream(times.longerThan())
+                    double others = Arrays.stream(times.longerThan())
                             .map(time -> Math.log(distribution.survivalProbability(Math.log(time))))
                             .sum();
-                    return seen + notSeen;
+                    return ended + others;
                 },
-                new double[] {mu, Math.log(Math.max(sigma, LEAST_SHAPE))},
+                new double[] {seen.mu(), Math.log(Math.max(seen.sigma(), LEAST_SHAPE))},
                 new double[] {0.5, 0.5});
-        return lognormal(best[0], Math.exp(best[1]), times);
+        return new FittedNumbers.Lognormal(best[0], Math.exp(best[1]));
     }
 
     private static Optional<FittedDistribution> weibull(Durations times) {
@@ -132,8 +116,7 @@ public final class MaximumLikelihood {
         add(sums, logarithms, shape);
         add(sums, others, shape);
         double scale = unit * Math.pow(sums[0] / times.n(), 1 / shape);
-        return Optional.of(FittedDistribution.of(
-                Family.WEIBULL, WeibullDistribution.of(shape, scale), Distribution.weibull(shape, scale), times));
+        return Optional.of(FittedDistribution.of(new FittedNumbers.Weibull(shape, scale), times));
     }
 
     /** Adds the sums of x^shape and of x^shape ln x. */
@@ -164,11 +147,7 @@ public final class MaximumLikelihood {
         }
         double shape =
                 solver().solve(MOST_STEPS, at -> Math.log(at) - Num.digamma(at) - excess, guess / 2, 2 * guess, guess);
-        return Optional.of(FittedDistribution.of(
-                Family.GAMMA,
-                GammaDistribution.of(shape, mean / shape),
-                Distribution.gamma(mean, mean / Math.sqrt(shape)),
-                times));
+        return Optional.of(FittedDistribution.of(new FittedNumbers.Gamma(shape, mean), times));
     }
 
     private static BrentSolver solver() {

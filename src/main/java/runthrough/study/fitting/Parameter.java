@@ -3,7 +3,6 @@ package runthrough.study.fitting;
 import java.util.ArrayList;
 import java.util.List;
 import runthrough.plant.Distribution;
-import runthrough.plant.Distributions;
 
 /**
  * A number that describes a fitted distribution.
@@ -18,18 +17,10 @@ record Parameter(String name, boolean isTime, boolean isPositive, double value) 
     /** Those of {@code fitted}: always as many in the same order for distributions of the same kind. */
     static List<Parameter> of(FittedDistribution fitted) {
         List<Parameter> all = new ArrayList<>();
-        all.add(new Parameter("mean", true, true, fitted.distribution().mean()));
-        all.add(new Parameter(
-                "standard deviation", true, true, fitted.distribution().sd()));
-        Distribution distribution = fitted.unshifted();
-        if (distribution instanceof Distributions.Weibull weibull) {
-            all.add(new Parameter("shape", false, true, weibull.shape()));
-            all.add(new Parameter("scale", true, true, weibull.scale()));
-        } else if (distribution instanceof Distributions.Triangular triangular) {
-            all.add(new Parameter("least", true, false, triangular.min()));
-            all.add(new Parameter("most likely", true, false, triangular.mode()));
-            all.add(new Parameter("greatest", true, false, triangular.max()));
-        }
+        Distribution distribution = fitted.distribution();
+        all.add(new Parameter("mean", true, true, distribution.mean()));
+        all.add(new Parameter("standard deviation", true, true, distribution.sd()));
+        all.addAll(fitted.numbers().parameters());
         if (fitted.isShifted()) {
             all.add(new Parameter("shift", true, false, fitted.shift()));
         }

@@ -1,8 +1,5 @@
 package runthrough.study.fitting;
 
-import org.apache.commons.statistics.distribution.TriangularDistribution;
-import runthrough.plant.Distribution;
-
 /**
  * Fits the triangular distribution. For given ends the likeliest mode is one of the times, and the likelihood of all of them is found in
  * one pass over the times in order of size; the ends are then climbed to. S. Kotz and J. R. van Dorp, Beyond Beta, 2004, ch. 1
@@ -26,11 +23,7 @@ final class TriangularFit {
         double min = fit.min(best);
         double max = fit.max(best);
         double mode = fit.mode(min, max).value();
-        return FittedDistribution.of(
-                Family.TRIANGULAR,
-                TriangularDistribution.of(min, mode, max),
-                Distribution.triangular(min, mode, max),
-                times);
+        return FittedDistribution.of(new FittedNumbers.Triangular(min, mode, max), times);
     }
 
     /** The ends lie some part of the range beyond the times; a time is never negative. */

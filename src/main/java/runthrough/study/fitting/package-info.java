@@ -2,8 +2,8 @@
  * Distributions fitted to measured times: lognormal, gamma, Weibull, exponential, normal and triangular, most of them also shifted.
  *
  * <p>Main types: {@link runthrough.study.fitting.Durations} (the times), {@link runthrough.study.fitting.MaximumLikelihood},
- * {@link runthrough.study.fitting.FittedDistribution}, {@link runthrough.study.fitting.GoodnessOfFit}, {@link
- * runthrough.study.fitting.FittingStudy}, {@link runthrough.study.fitting.Recommendation}.
+ * {@link runthrough.study.fitting.FittedDistribution} and its {@link runthrough.study.fitting.FittedNumbers}, {@link
+ * runthrough.study.fitting.GoodnessOfFit}, {@link runthrough.study.fitting.FittingStudy}, {@link runthrough.study.fitting.Recommendation}.
  *
  * <p>Units: seconds. Invariants: every fitted distribution can be written into a scenario as it is; whether it fits is judged against
  * samples drawn from it, fitted anew and rounded as the watch was read, never by tables for known parameters; the same times

@@ -9,9 +9,9 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import runthrough.plant.CoilChange;
 import runthrough.plant.Distribution;
-import runthrough.plant.Distributions;
 import runthrough.plant.Line;
 import runthrough.plant.MeasuredRows;
+import runthrough.plant.ObservedDistribution;
 import runthrough.plant.Practice;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.WorkTime;
@@ -39,15 +39,13 @@ public record MeasuredInputs(Line line) {
         CoilChange change = line.change();
         Stream.of(change.prepare(), change.tail(), change.join())
                 .flatMap(List::stream)
-                .filter(element -> element.time().drawn() instanceof Distributions.Observed
+                .filter(element -> element.time().drawn() instanceof ObservedDistribution
                         && !(element.time() instanceof WorkTime.FromRows))
                 .forEach(element -> all.add(new Input(
                         element.name(),
-                        ((Distributions.Observed) element.time().drawn())
-                                .values()
-                                .size())));
+                        ((ObservedDistribution) element.time().drawn()).values().size())));
         if (line.practice() instanceof Practice.Rethread rethread
-                && rethread.time() instanceof Distributions.Observed observed) {
+                && rethread.time() instanceof ObservedDistribution observed) {
             all.add(new Input("rethread", observed.values().size()));
         }
         return all;
@@ -75,7 +73,7 @@ public record MeasuredInputs(Line line) {
     }
 
     private static Distribution resampled(Distribution distribution, Draws random) {
-        if (!(distribution instanceof Distributions.Observed observed)) {
+        if (!(distribution instanceof ObservedDistribution observed)) {
             return distribution;
         }
         List<Double> values = observed.values();

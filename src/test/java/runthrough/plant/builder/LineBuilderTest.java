@@ -171,16 +171,14 @@ class LineBuilderTest {
                                 OptionalDouble.empty())),
                         new Entry(2, 2.5, 0.4, 0.6, Optional.of(new Entry.Creep(0.3, 5)), 12),
                         new ProcessSection(
-                                1.5,
-                                0.2,
-                                0.5,
-                                60,
-                                Distribution.constant(7),
+                                new ProcessSection.Drive(1.5, 0.2, 0.5),
+                                new ProcessSection.Restart(60, Distribution.constant(7)),
                                 Optional.of(new ProcessSection.Slowing(0.9, 40, 70)),
                                 Optional.of(new ProcessSection.Downtime(
                                         Distribution.exponential(3600), Distribution.constant(120))),
                                 30,
-                                2),
+                                new ProcessSection.Scrap(2, 0),
+                                new ProcessSection.JointsInProcess(Optional.empty(), Optional.empty())),
                         new CoilChange(
                                 2,
                                 List.of(element("load", Distribution.constant(90))),

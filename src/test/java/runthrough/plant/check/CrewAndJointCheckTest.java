@@ -2,8 +2,8 @@ package runthrough.plant.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static runthrough.plant.LineBuilder.line;
-import static runthrough.plant.LineBuilder.timed;
+import static runthrough.plant.SoundLine.line;
+import static runthrough.plant.SoundLine.timed;
 
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +17,6 @@ import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
-import runthrough.plant.LineBuilder;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.ProcessSection.JointBreak;
 import runthrough.plant.ProcessSection.JointPassage;
@@ -25,6 +24,7 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.Shifts;
 import runthrough.plant.Shifts.Break;
 import runthrough.plant.Shifts.Shift;
+import runthrough.plant.SoundLine;
 import runthrough.plant.TravelSpeed;
 import runthrough.plant.WorkElement;
 
@@ -32,21 +32,22 @@ import runthrough.plant.WorkElement;
 class CrewAndJointCheckTest {
     private static final double HOUR = 3600;
 
-    private static List<String> found(LineBuilder line) {
+    private static List<String> found(SoundLine line) {
         return LineCheck.check(line.build()).stream()
                 .map(message -> (message.isError() ? "error " : "warning ") + message.text())
                 .toList();
     }
 
-    private static LineBuilder shifts(Shift... list) {
+    private static SoundLine shifts(Shift... list) {
         return line().change(change -> change.withShifts(new Shifts(List.of(list))));
     }
 
-    private static LineBuilder joints(Optional<JointPassage> passage, Optional<JointBreak> breaking) {
-        return line().process(ProcessSection.running(1.5, 0.2, 0.5).withJoints(passage, breaking));
+    private static SoundLine joints(Optional<JointPassage> passage, Optional<JointBreak> breaking) {
+        return line().process(ProcessSection.running(1.5, 0.2, 0.5)
+                .withJoints(new ProcessSection.JointsInProcess(passage, breaking)));
     }
 
-    private static LineBuilder passage(double speed, double before, double after) {
+    private static SoundLine passage(double speed, double before, double after) {
         return joints(Optional.of(new JointPassage(speed, before, after)), Optional.empty());
     }
 
@@ -66,7 +67,7 @@ class CrewAndJointCheckTest {
 
     @Test
     void largestCrewOfAnyShiftCounts_andASmallerShiftIsWarnedOf() {
-        LineBuilder twoShifts = shifts(
+        SoundLine twoShifts = shifts(
                         new Shift("early", 8 * HOUR, 3, List.of()), new Shift("late", 8 * HOUR, 1, List.of()))
                 .change(change -> change.withWork(
                         change.prepare(),
@@ -76,7 +77,7 @@ class CrewAndJointCheckTest {
                 .containsExactly("warning coil-change.shifts[2].crew = 1 person in late; should be at least those that"
                         + " clamp takes, 2 people. A joint waits for a larger crew to come: give a larger crew here, or"
                         + " fewer people for the element.");
-        LineBuilder four = twoShifts.change(change -> change.withWork(
+        SoundLine four = twoShifts.change(change -> change.withWork(
                 change.prepare(), change.tail(), List.of(timed("clamp", 60).withPeople(4))));
         assertThat(found(four))
                 .containsExactly(
@@ -205,7 +206,7 @@ class CrewAndJointCheckTest {
     @Test
     void jointPassageAndBreakWithRethreading_areRefused() {
         // Rule CHECK-28.
-        LineBuilder line = joints(
+        SoundLine line = joints(
                         Optional.of(new JointPassage(0.5, 5, 10)),
                         Optional.of(new JointBreak(0.01, 40, Distribution.constant(600), 30)))
                 .rethread(Distribution.constant(600));
@@ -234,7 +235,7 @@ class CrewAndJointCheckTest {
         assertThatThrownBy(() -> breaking(1)).hasMessage("break chance = 1.0; must be 0 or more and below 1");
     }
 
-    private static LineBuilder breaking(double chance) {
+    private static SoundLine breaking(double chance) {
         return joints(Optional.empty(), Optional.of(new JointBreak(chance, 40, Distribution.constant(600), 30)));
     }
 
@@ -271,7 +272,7 @@ class CrewAndJointCheckTest {
                 0,
                 0,
                 OptionalDouble.empty());
-        List<Coil> both = List.of(thin, LineBuilder.coil(600));
+        List<Coil> both = List.of(thin, SoundLine.coil(600));
         assertThat(found(weld(0.002, 0.004).coilSource(new CoilSource.Schedule(both))))
                 .isEmpty();
         CoilSource mix = new CoilSource.Mix(
@@ -282,7 +283,7 @@ class CrewAndJointCheckTest {
                 .contains("2 mm to 4 mm of strip; should cover the thicker strip of every joint, 1 mm to 2 mm.");
     }
 
-    private static LineBuilder weld(double thinnest, double thickest) {
+    private static SoundLine weld(double thinnest, double thickest) {
         TravelSpeed table = new TravelSpeed.ByThickness(
                 List.of(new TravelSpeed.Row(thinnest, 0.05), new TravelSpeed.Row(thickest, 0.02)));
         return line().join(new WorkElement(

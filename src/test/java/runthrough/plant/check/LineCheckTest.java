@@ -2,10 +2,10 @@ package runthrough.plant.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
-import static runthrough.plant.LineBuilder.atSpeed;
-import static runthrough.plant.LineBuilder.coil;
-import static runthrough.plant.LineBuilder.line;
-import static runthrough.plant.LineBuilder.timed;
+import static runthrough.plant.SoundLine.atSpeed;
+import static runthrough.plant.SoundLine.coil;
+import static runthrough.plant.SoundLine.line;
+import static runthrough.plant.SoundLine.timed;
 
 import java.util.List;
 import java.util.Optional;
@@ -20,10 +20,10 @@ import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
-import runthrough.plant.LineBuilder;
 import runthrough.plant.Practice;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
+import runthrough.plant.SoundLine;
 import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
 import runthrough.plant.check.Message.Severity;
@@ -34,17 +34,17 @@ class LineCheckTest {
 
     private static final RunPlan LONG_RUN = new RunPlan(new RunPlan.Extent.Changes(200), 0, 50, 7, 0.995);
 
-    private static void assertOnly(LineBuilder line, Severity severity, String text) {
+    private static void assertOnly(SoundLine line, Severity severity, String text) {
         assertThat(LineCheck.check(line.build()))
                 .extracting(Message::severity, Message::text)
                 .containsExactly(tuple(severity, text));
     }
 
-    private static void assertError(LineBuilder line, String text) {
+    private static void assertError(SoundLine line, String text) {
         assertOnly(line, Severity.ERROR, text);
     }
 
-    private static void assertWarning(LineBuilder line, String text) {
+    private static void assertWarning(SoundLine line, String text) {
         assertOnly(line, Severity.WARNING, text);
     }
 
@@ -163,7 +163,7 @@ class LineCheckTest {
                     "process.restart.level = 2.25 m; must be more than the level at which the process must stop from"
                             + " 90 m/min, 2.25 m. The process would restart into its next stop, again and again: give a"
                             + " higher level.");
-            LineBuilder atOnce = line().entry(2, 2.5, Double.POSITIVE_INFINITY, 0.5);
+            SoundLine atOnce = line().entry(2, 2.5, Double.POSITIVE_INFINITY, 0.5);
             assertThat(LineCheck.check(
                             atOnce.restart(2.25, Distribution.constant(0)).build()))
                     .isEmpty();
@@ -554,7 +554,7 @@ class LineCheckTest {
         @Test
         void storageOfALineThatJoinsWithout_isWarnedOf() {
             // Rule CHECK-23.
-            LineBuilder line = line().slowing(1, 20, Double.NaN)
+            SoundLine line = line().slowing(1, 20, Double.NaN)
                     .restart(50, Distribution.constant(0))
                     .withoutAccumulator();
             assertThat(LineCheck.unused(

@@ -142,9 +142,10 @@ class InputTablesTest {
                 LINE.coilSource(),
                 LINE.entry(),
                 LINE.process()
-                        .withJoints(
+                        .withJoints(new ProcessSection.JointsInProcess(
                                 Optional.of(new ProcessSection.JointPassage(0.3, 5, 10)),
-                                Optional.of(new ProcessSection.JointBreak(0.001, 40, Distribution.constant(1200), 30))),
+                                Optional.of(
+                                        new ProcessSection.JointBreak(0.001, 40, Distribution.constant(1200), 30)))),
                 LINE.change(),
                 LINE.practice(),
                 Optional.empty());
@@ -218,16 +219,14 @@ class InputTablesTest {
                 LINE.coilSource(),
                 new Entry(1, 1.5, Double.POSITIVE_INFINITY, 0.4, Optional.of(new Entry.Creep(0.2, 5)), 12),
                 new ProcessSection(
-                        0.75,
-                        0.2,
-                        0.25,
-                        20,
-                        Distribution.constant(60),
+                        new ProcessSection.Drive(0.75, 0.2, 0.25),
+                        new ProcessSection.Restart(20, Distribution.constant(60)),
                         Optional.of(new ProcessSection.Slowing(0.4, 30, 45)),
                         Optional.of(new ProcessSection.Downtime(
                                 Distribution.exponential(1800), Distribution.constant(120))),
                         7,
-                        3),
+                        new ProcessSection.Scrap(3, 0),
+                        new ProcessSection.JointsInProcess(Optional.empty(), Optional.empty())),
                 LINE.change(),
                 new Practice.JoinWithAccumulator(
                         new Accumulator(new StorageForm.Direct(90), Double.POSITIVE_INFINITY, 2, 1.5)),

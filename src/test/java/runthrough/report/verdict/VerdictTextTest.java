@@ -34,15 +34,13 @@ class VerdictTextTest {
     private static RunThroughResult manyThings() {
         Line line = Invented.line("a", "b", Distribution.lognormal(30, 10), new Reject.Chance(0.1));
         ProcessSection process = new ProcessSection(
-                0.75,
-                0.2,
-                0.25,
-                Double.NaN,
-                Distribution.triangular(60, 120, 300),
+                new ProcessSection.Drive(0.75, 0.2, 0.25),
+                new ProcessSection.Restart(Double.NaN, Distribution.triangular(60, 120, 300)),
                 Optional.of(new ProcessSection.Slowing(0.4, 20, Double.NaN)),
                 Optional.of(new ProcessSection.Downtime(Distribution.exponential(900), Distribution.exponential(100))),
                 0,
-                5);
+                new ProcessSection.Scrap(5, 0),
+                new ProcessSection.JointsInProcess(Optional.empty(), Optional.empty()));
         Line busy = new Line(
                 line.coilSource(),
                 new Entry(1, 0.8, 0.3, 0.4, Optional.empty(), 0),

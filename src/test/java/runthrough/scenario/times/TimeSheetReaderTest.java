@@ -138,6 +138,15 @@ class TimeSheetReaderTest {
     }
 
     @Test
+    void aGapIsAGapInBasicTimesToo() {
+        // 40 s at 95 is 38 s; what was not timed has no basic time either.
+        TimeSheet basic = sheet("shear,weld,rating\n40,,95\n,50,100\n").basicTimes();
+
+        assertThat(basic.column(0)).containsExactly(new double[] {38, Double.NaN}, within(1e-12));
+        assertThat(basic.column(1)).containsExactly(Double.NaN, 50);
+    }
+
+    @Test
     void theHeaderSaysToWhichPartAnElementBelongs() {
         TimeSheet sheet = sheet("prepare: load [min],tail:shear,Join: weld,release\n2,8,41,3\n");
 

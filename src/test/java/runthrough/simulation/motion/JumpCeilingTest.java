@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry.Creep;
-import runthrough.simulation.LineBuilder;
+import runthrough.simulation.PlainLine;
 import runthrough.simulation.records.Totals;
 
 /** How fast the entry may be so that the tail still comes to rest in the joiner, also where nothing is left of it. */
@@ -42,7 +42,7 @@ class JumpCeilingTest {
     @Test
     void oneStripThatStopsAtOnce_goesOnAfterEachChange() {
         // 600 m at 1.5 m/s, then 60 s of joint: five of each, and the run-out of the sixth coil.
-        Totals totals = new LineBuilder()
+        Totals totals = new PlainLine()
                 .rethread(Distribution.constant(60))
                 .process(1.5, AT_ONCE, AT_ONCE)
                 .totals(5, 0, 1, 7)
@@ -55,7 +55,7 @@ class JumpCeilingTest {
     @Test
     void oneStripThatCreepsAndStopsAtOnce_goesOnAfterEachChange() {
         // 594 m at 1.5 m/s, 6 m at 0.5 m/s, 60 s of joint; the last T0 is where the sixth coil begins to creep.
-        Totals totals = new LineBuilder()
+        Totals totals = new PlainLine()
                 .withoutAccumulator()
                 .creep(0.5, 6)
                 .join(60)

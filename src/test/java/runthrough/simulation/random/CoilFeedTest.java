@@ -3,8 +3,8 @@ package runthrough.simulation.random;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
-import static runthrough.simulation.LineBuilder.coil;
-import static runthrough.simulation.LineBuilder.cropped;
+import static runthrough.simulation.PlainLine.coil;
+import static runthrough.simulation.PlainLine.cropped;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -18,20 +18,20 @@ import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.simulation.EverySource;
-import runthrough.simulation.LineBuilder;
+import runthrough.simulation.PlainLine;
 
 /** Which coils come, in which order, and how long they are. */
 class CoilFeedTest {
     private static final RandomNumbers NUMBERS = new RandomNumbers(7, 0);
 
-    private static CoilFeed feed(LineBuilder line) {
+    private static CoilFeed feed(PlainLine line) {
         return new CoilFeed(line.build(), NUMBERS);
     }
 
     @Test
     void scheduleComesInItsOrderAndFromTheTopAgain() {
         // Rule COIL-4.
-        CoilFeed feed = feed(new LineBuilder().coils(coil(100), coil(200), coil(300)));
+        CoilFeed feed = feed(new PlainLine().coils(coil(100), coil(200), coil(300)));
 
         for (int number = 1; number <= 20; number++) {
             assertThat(feed.kind(number)).isEqualTo((number - 1) % 3);
@@ -42,7 +42,7 @@ class CoilFeedTest {
     @Test
     void mixIsDrawnByWeight_whichNeedNotAddUpToOne() {
         // Rule COIL-4.
-        CoilFeed feed = feed(new LineBuilder()
+        CoilFeed feed = feed(new PlainLine()
                 .coilSource(new CoilSource.Mix(List.of(
                         new CoilSource.Share(coil(100), 1),
                         new CoilSource.Share(coil(200), 2),
@@ -61,7 +61,7 @@ class CoilFeedTest {
     @Test
     void mixTakesTheKindInWhoseShareTheDrawFalls() {
         // Rule COIL-4.
-        CoilFeed feed = feed(new LineBuilder()
+        CoilFeed feed = feed(new PlainLine()
                 .coilSource(new CoilSource.Mix(
                         List.of(new CoilSource.Share(coil(100), 0.5), new CoilSource.Share(coil(200), 1.5)))));
         SourceNumbers draws = NUMBERS.source(SourceNames.COIL_KIND);
@@ -75,7 +75,7 @@ class CoilFeedTest {
     void lengthOfCoilNIsDrawnAtNumberN_andStaysWhatItIs() {
         // Rule COIL-5.
         Distribution distribution = Distribution.uniform(300, 900);
-        CoilFeed feed = feed(new LineBuilder().coils(coil(distribution)));
+        CoilFeed feed = feed(new PlainLine().coils(coil(distribution)));
         SourceNumbers draws = NUMBERS.source(SourceNames.COIL_LENGTH);
 
         for (int number = 1; number <= 50; number++) {
@@ -89,9 +89,9 @@ class CoilFeedTest {
     @Test
     void usableLengthIsWithoutTheCrops_whichMustLeaveSomething() {
         // Rule COIL-2.
-        assertThat(feed(new LineBuilder().coils(cropped(600, 2, 3))).usableLength(1))
+        assertThat(feed(new PlainLine().coils(cropped(600, 2, 3))).usableLength(1))
                 .isEqualTo(595);
-        assertThatThrownBy(() -> feed(new LineBuilder().coils(cropped(5, 2, 3))).usableLength(1))
+        assertThatThrownBy(() -> feed(new PlainLine().coils(cropped(5, 2, 3))).usableLength(1))
                 .hasMessage("coil 1 ('coil') is 5.0 m long, no longer than its crops of 2.0 m and 3.0 m. "
                         + "Give longer coils or shorter crops");
     }
@@ -102,7 +102,7 @@ class CoilFeedTest {
         Distribution atMost5 = Distribution.uniform(4, 5);
         Coil coil = new Coil("short", 0.001, 1, 7850, new CoilSize.ByLength(atMost5), 2, 3, OptionalDouble.empty());
 
-        assertThatThrownBy(() -> feed(new LineBuilder().coils(coil)).usableLength(12))
+        assertThatThrownBy(() -> feed(new PlainLine().coils(coil)).usableLength(12))
                 .hasMessageStartingWith("coil 12 ('short', draw 12 of 'coil/length') is 4.");
     }
 
@@ -111,7 +111,7 @@ class CoilFeedTest {
         // Rule RANDOM-3.
         Distribution mass = Distribution.uniform(5000, 6000);
         SourceNumbers draws = NUMBERS.source(SourceNames.COIL_MASS);
-        CoilFeed feed = feed(new LineBuilder().coils(EverySource.byMass(mass)));
+        CoilFeed feed = feed(new PlainLine().coils(EverySource.byMass(mass)));
 
         for (int number = 1; number <= 20; number++) {
             double kilograms = mass.quantile(draws.uniform(number, 0));
@@ -122,7 +122,7 @@ class CoilFeedTest {
     @Test
     void anyCoilCanBeAskedForAtAnyTime() {
         // Rule COIL-5.
-        LineBuilder line = new LineBuilder()
+        PlainLine line = new PlainLine()
                 .coilSource(new CoilSource.Mix(List.of(
                         new CoilSource.Share(coil(Distribution.uniform(300, 900)), 1),
                         new CoilSource.Share(coil(200), 1))));

@@ -2,8 +2,8 @@ package runthrough.simulation.random;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static runthrough.simulation.LineBuilder.coil;
-import static runthrough.simulation.LineBuilder.element;
+import static runthrough.simulation.PlainLine.coil;
+import static runthrough.simulation.PlainLine.element;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -15,8 +15,8 @@ import runthrough.plant.RunPlan.Extent;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
-import runthrough.simulation.LineBuilder;
 import runthrough.simulation.LineSimulator;
+import runthrough.simulation.PlainLine;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Detail;
@@ -25,15 +25,15 @@ import runthrough.simulation.records.WorkRecord.WorkList;
 /** Two variants of a line under the same seed differ by nothing but themselves: random numbers belong to what they are for. */
 class CommonRandomNumbersTest {
 
-    private static LineBuilder line() {
-        return new LineBuilder()
+    private static PlainLine line() {
+        return new PlainLine()
                 .capacity(10_000)
                 .prepare(element(Distribution.lognormal(100, 40)))
                 .join(element(Distribution.lognormal(60, 20)))
                 .join(element(Distribution.triangular(5, 10, 30)));
     }
 
-    private static List<Double> durations(LineBuilder line, WorkList list, int element) {
+    private static List<Double> durations(PlainLine line, WorkList list, int element) {
         return line.run(new Extent.Changes(30), Detail.ELEMENTS).work().stream()
                 .filter(work -> work.list() == list && work.element() == element)
                 .limit(25)
@@ -49,7 +49,7 @@ class CommonRandomNumbersTest {
         }
     }
 
-    private static void assertUnmoved(LineBuilder variant) {
+    private static void assertUnmoved(PlainLine variant) {
         assertSame(durations(variant, WorkList.PREPARE, 0), durations(line(), WorkList.PREPARE, 0));
         assertSame(durations(variant, WorkList.JOIN, 0), durations(line(), WorkList.JOIN, 0));
         assertSame(durations(variant, WorkList.JOIN, 1), durations(line(), WorkList.JOIN, 1));
@@ -67,12 +67,12 @@ class CommonRandomNumbersTest {
     @Test
     void anElementInFrontOfOthersOrTakenOut_leavesTheOthersTheirDraws() {
         // Rule RANDOM-3.
-        LineBuilder inFront = new LineBuilder()
+        PlainLine inFront = new PlainLine()
                 .capacity(10_000)
                 .join(named("fit"))
                 .join(named("check"))
                 .join(named("weld"));
-        LineBuilder without = new LineBuilder().capacity(10_000).join(named("weld"));
+        PlainLine without = new PlainLine().capacity(10_000).join(named("weld"));
 
         assertSame(durations(inFront, WorkList.JOIN, 2), durations(without, WorkList.JOIN, 0));
     }
@@ -84,8 +84,8 @@ class CommonRandomNumbersTest {
     @Test
     void anElementThatComesByChanceOrNeverTheSame_leavesTheOthersTheirDraws() {
         // Rule RANDOM-3.
-        assertUnmoved(line().join(LineBuilder.chance(0.5, 30)));
-        assertUnmoved(line().join(LineBuilder.every(3, 30)));
+        assertUnmoved(line().join(PlainLine.chance(0.5, 30)));
+        assertUnmoved(line().join(PlainLine.every(3, 30)));
     }
 
     @Test
@@ -100,7 +100,7 @@ class CommonRandomNumbersTest {
 
     @Test
     void aChangedDuration_leavesTheOtherElementsTheirDraws() {
-        LineBuilder quicker = new LineBuilder()
+        PlainLine quicker = new PlainLine()
                 .capacity(10_000)
                 .prepare(element(Distribution.lognormal(50, 20)))
                 .join(element(Distribution.lognormal(60, 20)))
@@ -132,9 +132,9 @@ class CommonRandomNumbersTest {
     void coilNTakesDrawN_whetherItIsUsedOrNot() {
         // Rule COIL-5.
         Distribution random = Distribution.uniform(300, 900);
-        List<ChangeRecord> all = new LineBuilder().coils(coil(random)).run(4).changes();
+        List<ChangeRecord> all = new PlainLine().coils(coil(random)).run(4).changes();
         List<ChangeRecord> second =
-                new LineBuilder().coils(coil(450), coil(random)).run(4).changes();
+                new PlainLine().coils(coil(450), coil(random)).run(4).changes();
 
         // Joints of no time at 1.5 m/s: the second and fourth coils are the same in both.
         for (int coil : new int[] {1, 3}) {
@@ -171,7 +171,7 @@ class CommonRandomNumbersTest {
     @Test
     void aJointMadeAgainTakesTheNumbersOfItsPass() {
         // Rule RANDOM-4.
-        Replication run = new LineBuilder()
+        Replication run = new PlainLine()
                 .capacity(10_000)
                 .join(Distribution.lognormal(60, 20))
                 .reject(new Reject.Every(3))

@@ -2,9 +2,9 @@ package runthrough.simulation.random;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static runthrough.simulation.LineBuilder.chance;
-import static runthrough.simulation.LineBuilder.coil;
-import static runthrough.simulation.LineBuilder.element;
+import static runthrough.simulation.PlainLine.chance;
+import static runthrough.simulation.PlainLine.coil;
+import static runthrough.simulation.PlainLine.element;
 
 import java.util.List;
 import java.util.Optional;
@@ -20,8 +20,8 @@ import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
 import runthrough.simulation.EverySource;
-import runthrough.simulation.LineBuilder;
 import runthrough.simulation.LineSimulator;
+import runthrough.simulation.PlainLine;
 import runthrough.simulation.random.RandomSource.Kind;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Detail;
@@ -32,8 +32,8 @@ class RandomNumbersTest {
     private static final int CHANGES = 60;
     private static final RandomNumbers NUMBERS = new RandomNumbers(42, 0);
 
-    private static LineBuilder line() {
-        return new LineBuilder()
+    private static PlainLine line() {
+        return new PlainLine()
                 .capacity(10_000)
                 .prepare(element(Distribution.lognormal(100, 40)))
                 .join(element(Distribution.lognormal(60, 20)))
@@ -71,7 +71,7 @@ class RandomNumbersTest {
     @Test
     void aProcessThatRestartsAgainAtACoilChangeWaitsAFreshDelay() {
         // Rule RANDOM-4.
-        Line line = new LineBuilder()
+        Line line = new PlainLine()
                 .entry(3, 0.03, 1)
                 .process(1.5, 0.5, 0.1)
                 .join(160)
@@ -179,7 +179,7 @@ class RandomNumbersTest {
     @Test
     void aRejectedJoint_leavesEverythingLaterItsNumbers() {
         // Rule RANDOM-4.
-        LineBuilder good = line().coils(coil(Distribution.uniform(300, 900)));
+        PlainLine good = line().coils(coil(Distribution.uniform(300, 900)));
         List<ChangeRecord> none = changes(good.build(), NUMBERS);
         List<ChangeRecord> third = changes(good.reject(new Reject.Every(3)).build(), NUMBERS);
 
@@ -231,9 +231,8 @@ class RandomNumbersTest {
                         "break",
                         "break/place",
                         "break/repair");
-        assertThat(RandomSource.of(new LineBuilder()
-                        .rethread(Distribution.uniform(300, 600))
-                        .build()))
+        assertThat(RandomSource.of(
+                        new PlainLine().rethread(Distribution.uniform(300, 600)).build()))
                 .extracting(RandomSource::name)
                 .containsExactly("rethread");
     }
@@ -261,7 +260,7 @@ class RandomNumbersTest {
     @Test
     void sourcesAreCalledWhatPeopleCallThem() {
         MeasuredRows rows = MeasuredRows.of("a sheet", List.of(List.of(50.0), List.of(60.0)));
-        Line line = new LineBuilder()
+        Line line = new PlainLine()
                 .coilSource(new CoilSource.Mix(List.of(
                         new CoilSource.Share(coil(600), 0.5),
                         new CoilSource.Share(coil(Distribution.uniform(1, 9)), 0.5))))
@@ -272,7 +271,7 @@ class RandomNumbersTest {
                 .restart(Double.NaN, Distribution.uniform(10, 20))
                 .downtime(Distribution.exponential(900), Distribution.exponential(60))
                 .build();
-        Line rethreading = new LineBuilder()
+        Line rethreading = new PlainLine()
                 .tail(element(Distribution.exponential(8)))
                 .rethread(Distribution.uniform(300, 600))
                 .build();
@@ -312,6 +311,6 @@ class RandomNumbersTest {
 
     @Test
     void aLineWithoutChanceHasNoSources() {
-        assertThat(RandomSource.of(new LineBuilder().join(60).build())).isEmpty();
+        assertThat(RandomSource.of(new PlainLine().join(60).build())).isEmpty();
     }
 }

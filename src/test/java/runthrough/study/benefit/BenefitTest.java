@@ -20,7 +20,7 @@ import runthrough.plant.handover.Money.Offer;
 import runthrough.plant.handover.Money.Output;
 import runthrough.plant.handover.Money.Uncertain;
 import runthrough.quantity.UnitSystem;
-import runthrough.simulation.LineBuilder;
+import runthrough.simulation.PlainLine;
 import runthrough.study.StudyListener;
 import runthrough.study.comparison.Comparison;
 import runthrough.study.comparison.ComparisonStudy;
@@ -39,8 +39,8 @@ class BenefitTest {
     }
 
     private static Comparison comparison() {
-        Line rethread = new LineBuilder().rethread(Distribution.constant(600)).build();
-        Line join = new LineBuilder().join(60).build();
+        Line rethread = new PlainLine().rethread(Distribution.constant(600)).build();
+        Line join = new PlainLine().join(60).build();
         return new ComparisonStudy(alternative("rethread", rethread), List.of(alternative("join", join)), 0.9)
                 .run(1, StudyListener.NONE);
     }

@@ -13,8 +13,8 @@ import runthrough.plant.Shifts;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
-import runthrough.simulation.LineBuilder;
 import runthrough.simulation.LineSimulator;
+import runthrough.simulation.PlainLine;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.Outcome;
@@ -27,11 +27,11 @@ import runthrough.simulation.records.WorkRecord.WorkList;
 class CauseFinderTest {
 
     private static Line line(CoilChange change) {
-        return new LineBuilder()
-                .coils(LineBuilder.coil(2000))
+        return new PlainLine()
+                .coils(PlainLine.coil(2000))
                 .capacity(300)
-                .entry(3, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
-                .process(2, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
+                .entry(3, PlainLine.AT_ONCE, PlainLine.AT_ONCE)
+                .process(2, PlainLine.AT_ONCE, PlainLine.AT_ONCE)
                 .join(1)
                 .build()
                 .with(change);

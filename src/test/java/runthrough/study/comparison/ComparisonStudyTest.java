@@ -20,7 +20,7 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
-import runthrough.simulation.LineBuilder;
+import runthrough.simulation.PlainLine;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
 import runthrough.study.StudyException;
@@ -34,7 +34,7 @@ import runthrough.study.statistics.Interval;
 import runthrough.study.statistics.Pairs;
 
 /**
- * Alternatives of the plain line of {@link LineBuilder}: coils of 600 m, entry 2.5 m/s, process 1.5 m/s, speeds change at once.
+ * Alternatives of the plain line of {@link PlainLine}: coils of 600 m, entry 2.5 m/s, process 1.5 m/s, speeds change at once.
  * A coil takes 400 s. Metres of accumulator bear metres/1.5 seconds of joint cycle time.
  */
 class ComparisonStudyTest {
@@ -59,7 +59,7 @@ class ComparisonStudyTest {
 
     /** Joints from 20 to 70 s, uniform: 75 m bear 50 s, three of five; 1.5 m more bear a second more, 2 % more of them. */
     private static Line random(double capacity) {
-        return new LineBuilder()
+        return new PlainLine()
                 .capacity(capacity)
                 .join(Distribution.uniform(20, 70))
                 .build();
@@ -68,9 +68,9 @@ class ComparisonStudyTest {
     @Test
     void whereNothingIsLeftToChanceDifferencesAreThoseOfTheHandCalculation() {
         RunPlan plan = plan(1, 10);
-        Line rethread = new LineBuilder().rethread(Distribution.constant(600)).build();
-        Line without = new LineBuilder().withoutAccumulator().join(60).build();
-        Line with = new LineBuilder().join(60).build();
+        Line rethread = new PlainLine().rethread(Distribution.constant(600)).build();
+        Line without = new PlainLine().withoutAccumulator().join(60).build();
+        Line with = new PlainLine().join(60).build();
         Comparison comparison = compare(
                 1,
                 alternative("rethread", rethread, plan),
@@ -187,7 +187,7 @@ class ComparisonStudyTest {
     @Test
     void whatMakesNoDifferenceIsCalledNone() {
         // Nothing is prepared, so that a third uncoiler has nothing to do.
-        Line more = new LineBuilder()
+        Line more = new PlainLine()
                 .capacity(75)
                 .join(Distribution.uniform(20, 70))
                 .uncoilers(3, 0)
@@ -221,7 +221,7 @@ class ComparisonStudyTest {
 
     @Test
     void anExactOneIsHeldAgainstEveryReplicationOfTheOther() {
-        Line exact = new LineBuilder().capacity(75).join(45).build();
+        Line exact = new PlainLine().capacity(75).join(45).build();
         Comparison comparison = compare(1, alternative("exact", exact), alternative("random", random(75)));
         Figure joint = comparison.others().get(0).figure(ComparisonMeasure.JOINT_CYCLE_TIME);
         Difference difference = joint.difference().orElseThrow();
@@ -235,7 +235,7 @@ class ComparisonStudyTest {
 
     @Test
     void runsOfOtherLengthAreComparedPerTimeAndPerCoilChange() {
-        Line line = new LineBuilder().join(60).build();
+        Line line = new PlainLine().join(60).build();
         RunPlan timed = new RunPlan(new Extent.Time(28_800), 0, REPLICATIONS, 1, 0.9, 1000 * 3600.0);
         Compared other = compare(1, alternative("by changes", line, plan(1, 10)), alternative("by time", line, timed))
                 .others()
@@ -251,8 +251,8 @@ class ComparisonStudyTest {
     void waitingForTheNextCoilIsNotTimeAtTheJoint() {
         // One uncoiler: the next coil is prepared from T1 on for 100 s, then 60 s of join work by one person.
         Line waits =
-                new LineBuilder().uncoilers(1, 0).crew(1).prepare(100).join(60).build();
-        Line two = new LineBuilder().crew(1).prepare(100).join(60).build();
+                new PlainLine().uncoilers(1, 0).crew(1).prepare(100).join(60).build();
+        Line two = new PlainLine().crew(1).prepare(100).join(60).build();
         Comparison comparison = compare(1, alternative("one", waits), alternative("two", two));
 
         assertThat(comparison
@@ -299,7 +299,7 @@ class ComparisonStudyTest {
 
     @Test
     void aReplicationThatCannotGoOnNamesItsAlternative() {
-        Line tooShort = new LineBuilder()
+        Line tooShort = new PlainLine()
                 .coils(new Coil(
                         "short",
                         0.002,

@@ -6,8 +6,6 @@ import static runthrough.report.validation.Topic.FITS;
 import java.util.Arrays;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import org.apache.commons.statistics.distribution.ExponentialDistribution;
-import org.apache.commons.statistics.distribution.LogNormalDistribution;
 import org.junit.jupiter.api.Test;
 import runthrough.checks.CheckBook;
 import runthrough.checks.RecordsChecks;
@@ -58,7 +56,7 @@ class GoodnessOfFitTest {
     }
 
     private static FittedDistribution known(Durations times) {
-        return FittedDistribution.of(Family.EXPONENTIAL, ExponentialDistribution.of(30), EXPONENTIAL, times);
+        return FittedDistribution.of(new FittedNumbers.Exponential(30), times);
     }
 
     /** As the tables have it: the standard deviation of the logarithms with the divisor n - 1. */
@@ -68,8 +66,7 @@ class GoodnessOfFitTest {
                 .map(time -> Math.log(time) - mu)
                 .map(deviation -> deviation * deviation)
                 .sum();
-        return FittedDistribution.of(
-                Family.LOGNORMAL, LogNormalDistribution.of(mu, Math.sqrt(squares / (times.n() - 1))), LOGNORMAL, times);
+        return FittedDistribution.of(new FittedNumbers.Lognormal(mu, Math.sqrt(squares / (times.n() - 1))), times);
     }
 
     private static Function<Durations, FittedDistribution> fitted(Family family) {

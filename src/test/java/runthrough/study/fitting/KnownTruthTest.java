@@ -125,7 +125,7 @@ class KnownTruthTest {
                 Threshold.fit(Family.EXPONENTIAL, Durations.of(10, 12, 18, 24)).orElseThrow();
 
         assertThat(distribution.shift()).isCloseTo(8, within(1e-12));
-        assertThat(distribution.unshifted().mean()).isCloseTo(8, within(1e-12));
+        assertThat(distribution.numbers().distribution().mean()).isCloseTo(8, within(1e-12));
     }
 
     @Test

@@ -22,7 +22,7 @@ import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
 import runthrough.quantity.UnitSystem;
-import runthrough.simulation.LineBuilder;
+import runthrough.simulation.PlainLine;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.TargetStatus;
@@ -33,7 +33,7 @@ import runthrough.study.search.Crossing;
 import runthrough.study.search.Crossing.Found;
 
 /**
- * Limits of lines for which they are known. The plain line of {@link LineBuilder}: coils of 600 m, entry 2.5 m/s, process 1.5
+ * Limits of lines for which they are known. The plain line of {@link PlainLine}: coils of 600 m, entry 2.5 m/s, process 1.5
  * m/s, 200 m of accumulator, speeds change at once.
  */
 class LimitsStudyTest {
@@ -64,8 +64,8 @@ class LimitsStudyTest {
     }
 
     /** Ramps throughout, 3 m of reserve, 120 m, a joint of 60 s of work. */
-    private static final Line RAMPED = new LineBuilder()
-            .coils(LineBuilder.coil(2000))
+    private static final Line RAMPED = new PlainLine()
+            .coils(PlainLine.coil(2000))
             .entry(2.5, 0.3, 0.4)
             .process(1.5, 0.2, 0.25)
             .reserve(3)
@@ -116,7 +116,7 @@ class LimitsStudyTest {
         // 60 s take 90 m. Entry: 600 (1 - 1.5/v) = 90 at v = 1.7647 m/s. Coil: L (1 - 1.5/2.5) = 90 at L = 225 m. Just
         // beyond,
         // a little more is missing after each coil, so in 3,000 coil changes the 110 m to spare are used up in the end.
-        Line line = new LineBuilder().join(60).build();
+        Line line = new PlainLine().join(60).build();
         Limits limits = limits(request(line, 3000, 1), 1);
 
         LineLimit entry = limit(limits, What.ENTRY_TOP_SPEED);
@@ -134,7 +134,7 @@ class LimitsStudyTest {
     @Test
     void aLackThatGrowsIsSeenInTheLongRun_howeverShortThePlan() {
         // In ten coil changes 110 m to spare would make up for 11 m each that are not refilled.
-        Line line = new LineBuilder().join(60).build();
+        Line line = new PlainLine().join(60).build();
         LineLimit coil = limit(limits(request(line, 10, 1), 1), What.COIL_LENGTH);
 
         assertThat(value(coil)).isCloseTo(225, parts(225, 2e-4));
@@ -214,7 +214,7 @@ class LimitsStudyTest {
     @Test
     void preparationBindsTheShortestCoil() {
         // A coil must last the 300 s that the next takes to prepare: 450 m.
-        Line line = new LineBuilder().prepare(300).join(60).build();
+        Line line = new PlainLine().prepare(300).join(60).build();
         LineLimit coil = limit(limits(request(line, 3000, 1), 1), What.COIL_LENGTH);
 
         assertThat(value(coil)).isCloseTo(450, parts(450, 1e-3));
@@ -226,9 +226,9 @@ class LimitsStudyTest {
     @Test
     void aProcessThatMayRunAsFastAsTheEntry_meetsTheTargetThroughout() {
         // At 1.6 m/s ten joints of 60 s take 960 m; nothing is refilled, but 10,000 m last for that.
-        Line line = new LineBuilder()
-                .coils(LineBuilder.coil(20_000))
-                .entry(1.6, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
+        Line line = new PlainLine()
+                .coils(PlainLine.coil(20_000))
+                .entry(1.6, PlainLine.AT_ONCE, PlainLine.AT_ONCE)
                 .capacity(1e4)
                 .join(Distribution.uniform(59, 61))
                 .build();
@@ -242,8 +242,8 @@ class LimitsStudyTest {
     @Test
     void randomJoints_theIntervalHoldsTheExactFactor_andTheMeanIsNotEnough() {
         // 200 m bear 133.3 s. 90 % of joints, uniform from 60 to 120 s, take up to 114 s; the mean is 90 s.
-        Line line = new LineBuilder()
-                .coils(LineBuilder.coil(5000))
+        Line line = new PlainLine()
+                .coils(PlainLine.coil(5000))
                 .join(Distribution.uniform(60, 120))
                 .build();
         Limits limits = limits(request(line, 100, 20), 0.9);
@@ -272,8 +272,8 @@ class LimitsStudyTest {
     @Test
     void aLineThatMissesItsTarget_saysHowMuchItWouldHaveToBeRelieved() {
         // 120 s take 180 m of 150 m: 1.25 m/s instead of 1.5 m/s, or 100 s.
-        Line line = new LineBuilder()
-                .coils(LineBuilder.coil(5000))
+        Line line = new PlainLine()
+                .coils(PlainLine.coil(5000))
                 .capacity(150)
                 .join(120)
                 .build();
@@ -292,8 +292,8 @@ class LimitsStudyTest {
     @Test
     void whereTheMeanWouldDoButTheTargetIsMissed_itSaysWhy() {
         // 150 m bear 100 s: more than the mean of 90 s, less than the 114 s that 90 % of joints take.
-        Line line = new LineBuilder()
-                .coils(LineBuilder.coil(5000))
+        Line line = new PlainLine()
+                .coils(PlainLine.coil(5000))
                 .capacity(150)
                 .join(Distribution.uniform(60, 120))
                 .build();
@@ -309,10 +309,10 @@ class LimitsStudyTest {
     void coilsWithSpeedsAndLengthsOfTheirOwnAreScaledAlike() {
         // The faster coil binds: 200 m / 60 s = 3.333 m/s; entry 5 m/s.
         CoilSource coilSource =
-                new CoilSource.Schedule(List.of(LineBuilder.coilAt(6000, 1.5), LineBuilder.coilAt(3000, 2)));
-        Line line = new LineBuilder()
+                new CoilSource.Schedule(List.of(PlainLine.coilAt(6000, 1.5), PlainLine.coilAt(3000, 2)));
+        Line line = new PlainLine()
                 .coilSource(coilSource)
-                .entry(5, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
+                .entry(5, PlainLine.AT_ONCE, PlainLine.AT_ONCE)
                 .join(60)
                 .build();
         Limits limits = limits(request(line, 20, 1), 0.9);
@@ -328,9 +328,9 @@ class LimitsStudyTest {
 
     @Test
     void aMixHasTheMeanLengthOfItsWeights() {
-        Coil shorter = LineBuilder.coil(1000);
-        Coil longer = LineBuilder.coil(2000);
-        Line line = new LineBuilder()
+        Coil shorter = PlainLine.coil(1000);
+        Coil longer = PlainLine.coil(2000);
+        Line line = new PlainLine()
                 .coilSource(
                         new CoilSource.Mix(List.of(new CoilSource.Share(shorter, 3), new CoilSource.Share(longer, 1))))
                 .join(60)
@@ -342,8 +342,7 @@ class LimitsStudyTest {
 
     @Test
     void aProcessIsNotDrivenSlowerThanItIsSlowedTo() {
-        Line line =
-                new LineBuilder().slowing(1, 100, 150).capacity(150).join(60).build();
+        Line line = new PlainLine().slowing(1, 100, 150).capacity(150).join(60).build();
         Crossing crossing =
                 limit(limits(request(line, 10, 1), 1), What.PROCESS_SPEED).crossing();
 
@@ -355,7 +354,7 @@ class LimitsStudyTest {
     @Test
     void theSmallestCountsThatDo() {
         // One uncoiler: each joint would wait 300 s and take 540 m. One person has 300 + 60 s of work in 400 s.
-        Line line = new LineBuilder().prepare(300).join(60).build();
+        Line line = new PlainLine().prepare(300).join(60).build();
         Limits limits = limits(request(line, 50, 1), 0.9);
 
         CountLimit crew = limits.count(CountLimit.What.CREW).orElseThrow();
@@ -374,7 +373,7 @@ class LimitsStudyTest {
     @ParameterizedTest
     @ValueSource(booleans = {true, false})
     void oneStripHasNoLimitsThatItBeginsToMissTheTargetAt(boolean joins) {
-        LineBuilder line = new LineBuilder().join(60);
+        PlainLine line = new PlainLine().join(60);
         Line oneStrip = (joins ? line.withoutAccumulator() : line.rethread(Distribution.constant(600))).build();
         Limits limits = limits(request(oneStrip, 10, 1), 0.9);
 
@@ -387,8 +386,8 @@ class LimitsStudyTest {
     @ParameterizedTest
     @ValueSource(ints = {2, 5})
     void threadsChangeNothing(int threads) {
-        Line line = new LineBuilder()
-                .coils(LineBuilder.coil(400))
+        Line line = new PlainLine()
+                .coils(PlainLine.coil(400))
                 .join(Distribution.lognormal(60, 20))
                 .build();
         LimitsStudy study = new LimitsStudy(request(line, 30, 7), 0.9);

@@ -13,8 +13,8 @@ import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
-import runthrough.simulation.LineBuilder;
 import runthrough.simulation.LineSimulator;
+import runthrough.simulation.PlainLine;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.Detail;
 import runthrough.study.StudyListener;
@@ -27,9 +27,9 @@ import runthrough.study.logged.LogComparison.Fit;
 class LogStudyTest {
     private static final int CHANGES = 60;
 
-    private static LineBuilder line(double capacity, double joint) {
-        return new LineBuilder()
-                .coils(LineBuilder.coil(900))
+    private static PlainLine line(double capacity, double joint) {
+        return new PlainLine()
+                .coils(PlainLine.coil(900))
                 .capacity(capacity)
                 .join(Distribution.uniform(joint - 15, joint + 15));
     }
@@ -137,8 +137,8 @@ class LogStudyTest {
 
     @Test
     void withNothingLeftToChanceTheLoggedShareIsHeldAgainstTheExactOne() {
-        Line sure = new LineBuilder()
-                .coils(LineBuilder.coil(900))
+        Line sure = new PlainLine()
+                .coils(PlainLine.coil(900))
                 .capacity(105)
                 .join(60)
                 .build();

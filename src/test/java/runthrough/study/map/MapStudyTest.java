@@ -21,7 +21,7 @@ import runthrough.plant.SimulationRequest;
 import runthrough.plant.check.LineCheck;
 import runthrough.quantity.Unit;
 import runthrough.quantity.UnitSystem;
-import runthrough.simulation.LineBuilder;
+import runthrough.simulation.PlainLine;
 import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
@@ -31,13 +31,13 @@ import runthrough.study.map.MapVariants.Variant;
 import runthrough.study.map.ShareMap.Way;
 
 /**
- * Joint cycle time against process speed of the plain line of {@link LineBuilder}: speeds change at once, so that a joint of T seconds
+ * Joint cycle time against process speed of the plain line of {@link PlainLine}: speeds change at once, so that a joint of T seconds
  * at V m/s draws V T of the 100 m of accumulator. The entry runs 2.5 m/s.
  */
 class MapStudyTest {
-    private static final Line FIXED = new LineBuilder().capacity(100).join(60).build();
+    private static final Line FIXED = new PlainLine().capacity(100).join(60).build();
     private static final Line RANDOM =
-            new LineBuilder().capacity(100).join(Distribution.lognormal(45, 10)).build();
+            new PlainLine().capacity(100).join(Distribution.lognormal(45, 10)).build();
 
     private static SimulationRequest request(Line line, int changes, int replications) {
         return new SimulationRequest(

@@ -10,14 +10,14 @@ import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
-import runthrough.simulation.LineBuilder;
+import runthrough.simulation.PlainLine;
 import runthrough.simulation.random.RandomSource;
 import runthrough.simulation.random.RandomSource.Kind;
 import runthrough.study.Evaluator;
 import runthrough.study.sensitivity.VarianceShares.Share;
 import runthrough.study.statistics.Estimate;
 
-/** Shares of variance on the simulator, where they are known. The plain line of {@link LineBuilder} runs at 1.5 m/s. */
+/** Shares of variance on the simulator, where they are known. The plain line of {@link PlainLine} runs at 1.5 m/s. */
 class RandomnessStudyTest {
     private static final Distribution FIT = Distribution.lognormal(30, 12);
     private static final Distribution WELD = Distribution.triangular(20, 25, 45);
@@ -58,13 +58,13 @@ class RandomnessStudyTest {
      */
     @Test
     void alwaysRefilled_anElementCarriesItsVarianceOverTheSum() {
-        Line line = new LineBuilder()
+        Line line = new PlainLine()
                 .capacity(500)
-                .coils(LineBuilder.coil(2000))
-                .tail(LineBuilder.element(SHEAR))
+                .coils(PlainLine.coil(2000))
+                .tail(PlainLine.element(SHEAR))
                 .join(FIT)
                 .join(WELD)
-                .prepare(LineBuilder.element(Distribution.uniform(50, 100)))
+                .prepare(PlainLine.element(Distribution.uniform(50, 100)))
                 .build();
         double sum = variance(FIT) + variance(WELD) + variance(SHEAR);
 
@@ -100,9 +100,9 @@ class RandomnessStudyTest {
     @Test
     void rejectsAndTheWorkDoneAgainActTogether() {
         double p = 0.3;
-        Line line = new LineBuilder()
+        Line line = new PlainLine()
                 .capacity(5000)
-                .coils(LineBuilder.coil(20_000))
+                .coils(PlainLine.coil(20_000))
                 .join(FIT)
                 .reject(new Reject.Chance(p))
                 .build();
@@ -125,7 +125,7 @@ class RandomnessStudyTest {
     @Test
     void withoutAccumulator_theTimeLostIsTheJointAndTheRestartDelay() {
         Distribution delay = Distribution.uniform(10, 70);
-        Line line = new LineBuilder()
+        Line line = new PlainLine()
                 .withoutAccumulator()
                 .join(FIT)
                 .restart(Double.NaN, delay)
@@ -146,10 +146,10 @@ class RandomnessStudyTest {
     /** 200 m at 1.5 m/s last 133.3 s: what fails is what takes longer, and one element alone decides it. */
     @Test
     void runningThroughIsDecidedByTheJoint_whetherRunByChangesOrForATime() {
-        Line line = new LineBuilder()
-                .coils(LineBuilder.coil(2000))
+        Line line = new PlainLine()
+                .coils(PlainLine.coil(2000))
                 .join(Distribution.lognormal(120, 20))
-                .prepare(LineBuilder.element(Distribution.uniform(50, 100)))
+                .prepare(PlainLine.element(Distribution.uniform(50, 100)))
                 .build();
 
         for (Extent extent : List.of(new Extent.Changes(20), new Extent.Time(30_000))) {
@@ -163,7 +163,7 @@ class RandomnessStudyTest {
 
     @Test
     void theNumberOfThreadsChangesNothing() {
-        Line line = new LineBuilder().join(FIT).reject(new Reject.Chance(0.2)).build();
+        Line line = new PlainLine().join(FIT).reject(new Reject.Chance(0.2)).build();
         RandomnessStudy study = new RandomnessStudy(line, new RunPlan(new Extent.Changes(10), 2, 10, 11, 0.9), 30);
 
         assertThat(study.run(new Evaluator(3, () -> false), () -> {}))

@@ -16,26 +16,26 @@ import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
-import runthrough.simulation.LineBuilder;
+import runthrough.simulation.PlainLine;
 import runthrough.study.StudyListener;
 import runthrough.study.sensitivity.Swing.End;
 
 /**
- * Inputs moved one at a time. The plain line of {@link LineBuilder}: coils of 600 m, entry 2.5 m/s, process 1.5 m/s, speeds
+ * Inputs moved one at a time. The plain line of {@link PlainLine}: coils of 600 m, entry 2.5 m/s, process 1.5 m/s, speeds
  * change at once, 200 m of accumulator. A joint of T seconds leaves a margin of 200 m - 1.5 m/s x T.
  */
 class SensitivityStudyTest {
     private static final Distribution JOINT = Distribution.lognormal(90, 20);
 
-    private static LineBuilder line() {
-        return new LineBuilder().coils(LineBuilder.coil(2000));
+    private static PlainLine line() {
+        return new PlainLine().coils(PlainLine.coil(2000));
     }
 
-    private static Swing swing(String path, LineBuilder low, LineBuilder high) {
+    private static Swing swing(String path, PlainLine low, PlainLine high) {
         return new Swing(path, "as it is", false, false, end(low), end(high));
     }
 
-    private static End end(LineBuilder line) {
+    private static End end(PlainLine line) {
         return new End(0, "moved", Optional.of(line.build()), "");
     }
 
@@ -66,8 +66,8 @@ class SensitivityStudyTest {
                 50,
                 swing(
                         "speed",
-                        line().join(60).process(1.35, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE),
-                        line().join(60).process(1.65, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)),
+                        line().join(60).process(1.35, PlainLine.AT_ONCE, PlainLine.AT_ONCE),
+                        line().join(60).process(1.65, PlainLine.AT_ONCE, PlainLine.AT_ONCE)),
                 swing("capacity", line().join(60).capacity(80), line().join(60).capacity(220)),
                 swing(
                         "preparation",
@@ -164,15 +164,15 @@ class SensitivityStudyTest {
     }
 
     /** Elements of no time before it give the joint another name, so other random numbers. */
-    private static LineBuilder otherNumbers(int before) {
+    private static PlainLine otherNumbers(int before) {
         return line().join(new double[before]).join(JOINT);
     }
 
     @Test
     void rejectsALittleOftener_areComparedCoilChangeByCoilChange() {
-        LineBuilder rare = line().capacity(1000).join(JOINT).reject(new Reject.Chance(0.05));
-        LineBuilder often = line().capacity(1000).join(JOINT).reject(new Reject.Chance(0.07));
-        LineBuilder asItIs = line().capacity(1000).join(JOINT).reject(new Reject.Chance(0.06));
+        PlainLine rare = line().capacity(1000).join(JOINT).reject(new Reject.Chance(0.05));
+        PlainLine often = line().capacity(1000).join(JOINT).reject(new Reject.Chance(0.07));
+        PlainLine asItIs = line().capacity(1000).join(JOINT).reject(new Reject.Chance(0.06));
 
         Sensitivity sensitivity = study(asItIs.build(), 0.999, 400, 20, swing("reject", rare, often));
 
@@ -188,7 +188,7 @@ class SensitivityStudyTest {
 
     @Test
     void withoutAccumulator_theLostTimeIsMoved() {
-        LineBuilder line = new LineBuilder().withoutAccumulator();
+        PlainLine line = new PlainLine().withoutAccumulator();
         Sensitivity sensitivity = study(
                 line.join(60).build(),
                 0.9,
@@ -196,8 +196,8 @@ class SensitivityStudyTest {
                 1,
                 swing(
                         "joint",
-                        new LineBuilder().withoutAccumulator().join(54),
-                        new LineBuilder().withoutAccumulator().join(66)));
+                        new PlainLine().withoutAccumulator().join(54),
+                        new PlainLine().withoutAccumulator().join(66)));
 
         assertThat(sensitivity.swings().measure()).isEqualTo(ChangeMeasure.LOST_TIME);
         assertThat(sensitivity.swings().strip().mean()).isCloseTo(60, within(1e-9));
@@ -207,8 +207,8 @@ class SensitivityStudyTest {
 
     @Test
     void whatStandsForSeveralInputsIsLeftOutWhereItDoesWhatOneOfThemDoes() {
-        LineBuilder low = line().join(60).capacity(180);
-        LineBuilder high = line().join(60).capacity(220);
+        PlainLine low = line().join(60).capacity(180);
+        PlainLine high = line().join(60).capacity(220);
         Swing stroke = swing("stroke", low, high);
         Swing capacity = new Swing("usable-capacity", "200 m", false, true, stroke.low(), stroke.high());
         Swing other = new Swing("joint-cycle-time", "60 s", false, true, end(line().join(54)), end(line().join(66)));
@@ -233,7 +233,7 @@ class SensitivityStudyTest {
                 3,
                 3,
                 OptionalDouble.empty());
-        LineBuilder tooShort = line().join(60).coils(mayBeTooShort);
+        PlainLine tooShort = line().join(60).coils(mayBeTooShort);
         Sensitivity sensitivity = study(line().join(60).build(), 0.9, 10, 1, swing("coil", tooShort, line().join(60)));
 
         SwingEffect coil = sensitivity.swings().effects().get(0);
@@ -244,7 +244,7 @@ class SensitivityStudyTest {
 
     @Test
     void anEndThatTheChecksRefuseIsNotPossible() {
-        LineBuilder tooShort = line().join(60).coils(LineBuilder.cropped(5, 3, 3));
+        PlainLine tooShort = line().join(60).coils(PlainLine.cropped(5, 3, 3));
         Sensitivity sensitivity = study(line().join(60).build(), 0.9, 10, 1, swing("coil", tooShort, line().join(60)));
 
         SwingEffect coil = sensitivity.swings().effects().get(0);

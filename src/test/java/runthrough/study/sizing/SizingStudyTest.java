@@ -17,7 +17,7 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.quantity.UnitSystem;
-import runthrough.simulation.LineBuilder;
+import runthrough.simulation.PlainLine;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.cause.Cause;
@@ -27,7 +27,7 @@ import runthrough.study.sizing.Sizing.Point;
 import runthrough.study.statistics.RelativeHalfWidth;
 
 /**
- * Sizes of lines for which they are known. The plain line of {@link LineBuilder}: coils of 600 m, entry 2.5 m/s, process 1.5
+ * Sizes of lines for which they are known. The plain line of {@link PlainLine}: coils of 600 m, entry 2.5 m/s, process 1.5
  * m/s, speeds change at once.
  */
 class SizingStudyTest {
@@ -83,7 +83,7 @@ class SizingStudyTest {
     @Test
     void withoutChance_theCapacityIsTheClosedForm() {
         // 1.5 m/s for 60 s; ramps of the entry 1.5^2/(2 * 0.4) + 1.5^2/(2 * 0.3); reserve 3 m; stop 1.5^2/(2 * 0.25).
-        Line line = new LineBuilder()
+        Line line = new PlainLine()
                 .entry(2.5, 0.3, 0.4)
                 .process(1.5, 0.2, 0.25)
                 .reserve(3)
@@ -112,7 +112,7 @@ class SizingStudyTest {
     @Test
     void withCreep_theCapacityIsTheClosedForm() {
         // Creeping the last 6 m at 0.5 m/s adds (1.5 - 0.5) * (6 - 0.5^2/0.8) / 0.5.
-        Line line = new LineBuilder()
+        Line line = new PlainLine()
                 .entry(2.5, 0.3, 0.4)
                 .process(1.5, 0.2, 0.25)
                 .creep(0.5, 6)
@@ -126,14 +126,14 @@ class SizingStudyTest {
     @Test
     void whereTheProcessSlows_theLevelAtWhichItDoesCounts() {
         // Not to be slowed at 40 m: 90 m and 40 m.
-        Line line = new LineBuilder().slowing(0.5, 40, 60).join(60).build();
+        Line line = new PlainLine().slowing(0.5, 40, 60).join(60).build();
 
         assertThat(value(size(line, 0.995))).isBetween(130 * (1 - 1e-9), 130 * (1 + 1e-4));
     }
 
     @Test
     void theSizeIsToldByWhatIsAdjustable() {
-        Line line = new LineBuilder().join(60).build();
+        Line line = new PlainLine().join(60).build();
         StorageForm strands = new StorageForm.Strands(6, 30, 1, 1, false);
         Sizing sizing = size(line.with(Accumulator.of(strands)), 0.9);
 
@@ -154,7 +154,7 @@ class SizingStudyTest {
         // holds: 99 % of joints do with 1.5 times their 99 % quantile.
         Distribution joint = Distribution.lognormal(60, 12);
         double exact = 1.5 * joint.quantile(0.99);
-        Line line = new LineBuilder().coils(LineBuilder.coil(2000)).join(joint).build();
+        Line line = new PlainLine().coils(PlainLine.coil(2000)).join(joint).build();
         Sizing sizing = size(request(line, 200, 20, 3), new SizingOptions(0.99, 0.02, 400));
 
         Crossing capacity = sizing.capacity().orElseThrow();
@@ -175,7 +175,7 @@ class SizingStudyTest {
     void ofManyStudies95PercentOfIntervalsHoldTheQuantile() {
         Distribution joint = Distribution.lognormal(60, 12);
         double exact = 1.5 * joint.quantile(0.9);
-        Line line = new LineBuilder().coils(LineBuilder.coil(2000)).join(joint).build();
+        Line line = new PlainLine().coils(PlainLine.coil(2000)).join(joint).build();
         int studies = 120;
         int held = 0;
         for (int seed = 1; seed <= studies; seed++) {
@@ -194,8 +194,8 @@ class SizingStudyTest {
     @Test
     void moreCapacityNeverReadsAsWorse() {
         // Often not full again: coils of 240 m, of which the entry gains 96 m, and joints that take 90 m on average.
-        Line line = new LineBuilder()
-                .coils(LineBuilder.coil(240))
+        Line line = new PlainLine()
+                .coils(PlainLine.coil(240))
                 .join(Distribution.lognormal(60, 20))
                 .restart(Double.NaN, Distribution.lognormal(30, 20))
                 .build();
@@ -221,8 +221,8 @@ class SizingStudyTest {
 
     @Test
     void replicationsThatNeedNotBeRun_areWhatTheyWouldHaveBeen() {
-        Line line = new LineBuilder()
-                .coils(LineBuilder.cropped(260, 1, 2))
+        Line line = new PlainLine()
+                .coils(PlainLine.cropped(260, 1, 2))
                 .entry(2.5, 0.3, 0.4)
                 .process(1.5, 0.2, 0.25)
                 .downtime(Distribution.exponential(900), Distribution.exponential(60))
@@ -265,8 +265,8 @@ class SizingStudyTest {
         // With the joint the process uses 600 m of strip and 90 m more for each coil. The entry would have to gain 90 m
         // while
         // 600 m run: 600 (1 - 1.5/v) = 90 at v = 1.7647 m/s.
-        Line line = new LineBuilder()
-                .entry(1.5, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
+        Line line = new PlainLine()
+                .entry(1.5, PlainLine.AT_ONCE, PlainLine.AT_ONCE)
                 .join(60)
                 .build();
         Sizing sizing = size(line, 0.9);
@@ -294,7 +294,7 @@ class SizingStudyTest {
         // Coils of 600 m, 1.5 m/s: with an overspeed of F the coil takes 600/(1.5 + F) s and gains 600 F/(1.5 + F) m:
         // 90 m at F
         // = 0.2647 m/s.
-        Line line = new LineBuilder().fillRate(0.2).join(60).build();
+        Line line = new PlainLine().fillRate(0.2).join(60).build();
         Sizing.NoneEnough none = size(line, 0.9).noneEnough().orElseThrow();
 
         assertThat(none.cause()).isEqualTo(Cause.ACCUMULATOR_NOT_FULL);
@@ -308,7 +308,7 @@ class SizingStudyTest {
         // A coil lasts 600 m / 1.5 m/s = 400 s, and takes 500 s to prepare: two uncoilers or five, one person prepares
         // at a
         // time. Every 500 s 600 m come and 750 m are used.
-        Line line = new LineBuilder().prepare(500).join(60).build();
+        Line line = new PlainLine().prepare(500).join(60).build();
         Sizing sizing = size(line, 0.9);
 
         assertThat(sizing.answer()).isEqualTo(Answer.NONE_IS_ENOUGH);
@@ -327,7 +327,7 @@ class SizingStudyTest {
         // One uncoiler: every joint waits for 200 s of preparation. 260 s take 390 m, and a coil gains 600 (1 -
         // 1.5/2.5) =
         // 240 m.
-        Line line = new LineBuilder().uncoilers(1, 0).prepare(200).join(60).build();
+        Line line = new PlainLine().uncoilers(1, 0).prepare(200).join(60).build();
         Sizing.NoneEnough none = size(line, 0.9).noneEnough().orElseThrow();
 
         assertThat(none.cause()).isEqualTo(Cause.WAITING_FOR_PREPARATION);
@@ -340,7 +340,7 @@ class SizingStudyTest {
     @Test
     void aSecondPersonIsNamedWhereOneIsTooBusy() {
         // Alone: preparing 350 s and joining 60 s are 410 s of a cycle of 400 s. Two do both at once.
-        Line line = new LineBuilder().crew(1).prepare(350).join(60).build();
+        Line line = new PlainLine().crew(1).prepare(350).join(60).build();
         Sizing.NoneEnough none = size(line, 0.9).noneEnough().orElseThrow();
 
         assertThat(none.cause()).isEqualTo(Cause.WAITING_FOR_PREPARATION);
@@ -350,7 +350,7 @@ class SizingStudyTest {
     @Test
     void withOneUncoilerALargeEnoughAccumulatorStillDoes() {
         // 100 s of waiting and 60 s of joint take 240 m, which a coil just gains; 90 s do with 225 m.
-        Line line = new LineBuilder().uncoilers(1, 0).prepare(90).join(60).build();
+        Line line = new PlainLine().uncoilers(1, 0).prepare(90).join(60).build();
 
         assertThat(value(size(line, 0.9))).isBetween(225 * (1 - 1e-9), 225 * (1 + 1e-4));
     }
@@ -364,8 +364,8 @@ class SizingStudyTest {
 
     @Test
     void aTargetBeyondTheRunHasNoUpperEnd_andSaysHowManyWouldDo() {
-        Line line = new LineBuilder()
-                .coils(LineBuilder.coil(2000))
+        Line line = new PlainLine()
+                .coils(PlainLine.coil(2000))
                 .join(Distribution.lognormal(60, 12))
                 .build();
         Sizing sizing = size(request(line, 100, 5, 1), new SizingOptions(0.9999, 0.01, 10));
@@ -383,8 +383,8 @@ class SizingStudyTest {
     @ParameterizedTest
     @ValueSource(ints = {2, 5})
     void threadsChangeNothing(int threads) {
-        Line line = new LineBuilder()
-                .coils(LineBuilder.coil(400))
+        Line line = new PlainLine()
+                .coils(PlainLine.coil(400))
                 .join(Distribution.lognormal(60, 20))
                 .build();
         SizingStudy study = new SizingStudy(request(line, 50, 10, 1), new SizingOptions(0.95, 0.03, 50));
@@ -399,7 +399,7 @@ class SizingStudyTest {
 
     @Test
     void oneStripHasNothingToSize() {
-        Line line = new LineBuilder().join(60).withoutAccumulator().build();
+        Line line = new PlainLine().join(60).withoutAccumulator().build();
         Sizing sizing = size(line, 0.9);
 
         assertThat(sizing.answer()).isEqualTo(Answer.NOT_APPLICABLE);
@@ -428,7 +428,7 @@ class SizingStudyTest {
     @Test
     void progressEndsWhenTheStudyDoes() {
         List<Integer> seen = new java.util.ArrayList<>();
-        Line line = new LineBuilder().join(60).build();
+        Line line = new PlainLine().join(60).build();
         new SizingStudy(request(line, 50, 1, 1), ROUGH).run(1, new StudyListener() {
             @Override
             public void progress(int done, int total) {

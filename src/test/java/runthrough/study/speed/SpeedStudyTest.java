@@ -17,7 +17,7 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.quantity.UnitSystem;
-import runthrough.simulation.LineBuilder;
+import runthrough.simulation.PlainLine;
 import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
@@ -28,20 +28,20 @@ import runthrough.study.search.Crossing;
 import runthrough.study.speed.SpeedCurve.Where;
 
 /**
- * Output against speed. The plain line of {@link LineBuilder}: coils of 600 m, entry 2.5 m/s, process 1.5 m/s, speeds change
+ * Output against speed. The plain line of {@link PlainLine}: coils of 600 m, entry 2.5 m/s, process 1.5 m/s, speeds change
  * at once. With 100 m of accumulator and a joint of 60 s it runs through up to 100/60 = 1.667 m/s.
  */
 class SpeedStudyTest {
     private static final double FASTEST = 100 / 60.0;
 
     /** A starved process stands for a minute more. */
-    private static final Line TUNED = new LineBuilder()
+    private static final Line TUNED = new PlainLine()
             .capacity(100)
             .restart(Double.NaN, Distribution.constant(60))
             .join(60)
             .build();
 
-    private static final Line RANDOM = new LineBuilder()
+    private static final Line RANDOM = new PlainLine()
             .capacity(100)
             .restart(Double.NaN, Distribution.constant(300))
             .join(Distribution.lognormal(45, 10))
@@ -167,8 +167,8 @@ class SpeedStudyTest {
 
     @Test
     void coilsWithSpeedsOfTheirOwnAreScaledAlike() {
-        Line line = new LineBuilder()
-                .coils(LineBuilder.coilAt(600, 1), LineBuilder.coilAt(600, 1.5))
+        Line line = new PlainLine()
+                .coils(PlainLine.coilAt(600, 1), PlainLine.coilAt(600, 1.5))
                 .capacity(100)
                 .join(60)
                 .build();
@@ -242,7 +242,7 @@ class SpeedStudyTest {
 
     @Test
     void oneStripHasAnOutputButNoTargetToLose() {
-        Line line = new LineBuilder().join(60).withoutAccumulator().build();
+        Line line = new PlainLine().join(60).withoutAccumulator().build();
         SpeedCurve curve = curve(request(line, 20, 1), 1, 2.5, 4);
 
         assertThat(curve.targetLost()).isEmpty();
@@ -262,13 +262,13 @@ class SpeedStudyTest {
     @Test
     void theUsualRangeIsAboutThePresentSpeed_asFarAsTheLineAllows() {
         // 0.6 and 1.4 times 1.5 m/s.
-        SpeedRange plain = SpeedRange.usual(new LineBuilder().join(60).build());
+        SpeedRange plain = SpeedRange.usual(new PlainLine().join(60).build());
         assertThat(plain.from()).isCloseTo(0.9, within(1e-12));
         assertThat(plain.to()).isCloseTo(2.1, within(1e-12));
 
         // No faster than the entry, and faster than the process is slowed to.
-        SpeedRange held = SpeedRange.usual(new LineBuilder()
-                .entry(1.8, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
+        SpeedRange held = SpeedRange.usual(new PlainLine()
+                .entry(1.8, PlainLine.AT_ONCE, PlainLine.AT_ONCE)
                 .slowing(1.2, 20, 40)
                 .join(60)
                 .build());
@@ -277,7 +277,7 @@ class SpeedStudyTest {
 
         // To stop from V takes V^2/(2 * 0.1) of 15 m at most: V = 1.732 m/s.
         SpeedRange stopping = SpeedRange.usual(
-                new LineBuilder().process(1.5, 0.1, 0.1).capacity(15).join(1).build());
+                new PlainLine().process(1.5, 0.1, 0.1).capacity(15).join(1).build());
         assertThat(stopping.to()).isBetween(Math.sqrt(3) - 1e-4, Math.sqrt(3));
     }
 

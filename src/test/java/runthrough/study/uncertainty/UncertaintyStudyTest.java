@@ -17,7 +17,7 @@ import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
 import runthrough.quantity.UnitSystem;
-import runthrough.simulation.LineBuilder;
+import runthrough.simulation.PlainLine;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.TargetStatus;
@@ -49,8 +49,8 @@ class UncertaintyStudyTest {
     }
 
     private static Line line(MeasuredRows rows) {
-        return new LineBuilder()
-                .coils(LineBuilder.coil(900))
+        return new PlainLine()
+                .coils(PlainLine.coil(900))
                 .capacity(105)
                 .tail(element(rows, 0))
                 .join(element(rows, 1))
@@ -155,8 +155,8 @@ class UncertaintyStudyTest {
 
     @Test
     void listsOfMeasuredTimesAreResampledToo() {
-        Line line = new LineBuilder()
-                .coils(LineBuilder.coil(900))
+        Line line = new PlainLine()
+                .coils(PlainLine.coil(900))
                 .capacity(105)
                 .join(Distribution.observed(List.of(50.0, 60.0, 65.0, 80.0)))
                 .build();
@@ -176,7 +176,7 @@ class UncertaintyStudyTest {
 
     @Test
     void withoutObservationsThereIsNothingToResample() {
-        Line line = new LineBuilder().join(60).build();
+        Line line = new PlainLine().join(60).build();
 
         assertThatThrownBy(() -> study(line, 1))
                 .isInstanceOf(StudyException.class)
@@ -189,7 +189,7 @@ class UncertaintyStudyTest {
         List<Double> times =
                 IntStream.range(0, 12).mapToObj(i -> i % 2 == 0 ? 300.0 : 600.0).toList();
         Uncertainty known =
-                study(new LineBuilder().rethread(Distribution.observed(times)).build(), 1);
+                study(new PlainLine().rethread(Distribution.observed(times)).build(), 1);
 
         assertThat(known.inputs()).containsExactly(new MeasuredInputs.Input("rethread", 12));
         assertThat(known.capacity()).isEmpty();
@@ -209,8 +209,8 @@ class UncertaintyStudyTest {
         WorkElement clamp =
                 new WorkElement("clamp", new WorkTime.Timed(Distribution.constant(4)), new Occurrence.Always(), true);
         Uncertainty known = study(
-                new LineBuilder()
-                        .coils(LineBuilder.coil(900))
+                new PlainLine()
+                        .coils(PlainLine.coil(900))
                         .capacity(105)
                         .tail(clamp)
                         .join(weld)

@@ -14,6 +14,7 @@ import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection.JointBreak;
 import runthrough.plant.ProcessSection.JointPassage;
+import runthrough.plant.ProcessSection.JointsInProcess;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
 import runthrough.plant.Shifts;
@@ -21,17 +22,18 @@ import runthrough.plant.Shifts.Shift;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
+import runthrough.plant.builder.LineBuilder;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.Totals;
 
 /**
- * Builds lines for tests on top of the builder of the program, SI units; the checks are left aside. Starts from a plain one: coils of 600 m, entry 2.5 m/s, process 1.5 m/s, instant speed
- * changes, 200 m of accumulator, a joint of 60 s, nothing to prepare.
+ * A line for tests, made by the builder of the program, SI units; the checks are left aside. Begins with a plain one: coils of 600 m,
+ * entry 2.5 m/s, process 1.5 m/s, instant speed changes, 200 m of accumulator, a joint of 60 s, nothing to prepare.
  */
-public final class LineBuilder {
+public final class PlainLine {
     public static final double AT_ONCE = Double.POSITIVE_INFINITY;
 
-    private final runthrough.plant.builder.LineBuilder line = new runthrough.plant.builder.LineBuilder()
+    private final LineBuilder line = new LineBuilder()
             .coil(coil(600))
             .uncoilers(2)
             .entry(2.5, AT_ONCE, AT_ONCE)
@@ -117,159 +119,159 @@ public final class LineBuilder {
                 "weld", new WorkTime.Travel(speed, Distribution.constant(plus)), new Occurrence.Always(), true);
     }
 
-    public LineBuilder coils(Coil... coils) {
+    public PlainLine coils(Coil... coils) {
         return coilSource(
                 coils.length == 1 ? new CoilSource.Repeated(coils[0]) : new CoilSource.Schedule(List.of(coils)));
     }
 
-    public LineBuilder coilSource(CoilSource given) {
+    public PlainLine coilSource(CoilSource given) {
         line.coils(given);
         return this;
     }
 
-    public LineBuilder uncoilers(int count, double uncoilerPath) {
+    public PlainLine uncoilers(int count, double uncoilerPath) {
         line.uncoilers(count).uncoilerPath(uncoilerPath);
         return this;
     }
 
-    public LineBuilder entry(double top, double up, double down) {
+    public PlainLine entry(double top, double up, double down) {
         line.entry(top, up, down);
         return this;
     }
 
-    public LineBuilder creep(double creepSpeed, double length) {
+    public PlainLine creep(double creepSpeed, double length) {
         line.creep(creepSpeed, length);
         return this;
     }
 
-    public LineBuilder capacity(double metres) {
+    public PlainLine capacity(double metres) {
         line.capacity(metres);
         return this;
     }
 
-    public LineBuilder fillRate(double limit) {
+    public PlainLine fillRate(double limit) {
         line.fillRateLimit(limit);
         return this;
     }
 
-    public LineBuilder reserve(double metres) {
+    public PlainLine reserve(double metres) {
         line.reserve(metres);
         return this;
     }
 
-    public LineBuilder allowance(double metres) {
+    public PlainLine allowance(double metres) {
         line.overtravelAllowance(metres);
         return this;
     }
 
-    public LineBuilder process(double rated, double up, double down) {
+    public PlainLine process(double rated, double up, double down) {
         line.process(rated, up, down);
         return this;
     }
 
-    public LineBuilder restart(double level, Distribution delay) {
+    public PlainLine restart(double level, Distribution delay) {
         line.restart(level, delay);
         return this;
     }
 
-    public LineBuilder slowing(double slowed, double level, double resume) {
+    public PlainLine slowing(double slowed, double level, double resume) {
         line.slowing(slowed, level, resume);
         return this;
     }
 
-    public LineBuilder downtime(Distribution running, Distribution standing) {
+    public PlainLine downtime(Distribution running, Distribution standing) {
         line.downtime(running, standing);
         return this;
     }
 
-    public LineBuilder processPath(double metres) {
+    public PlainLine processPath(double metres) {
         line.processPath(metres);
         return this;
     }
 
-    public LineBuilder scrapPerStop(double metres) {
+    public PlainLine scrapPerStop(double metres) {
         line.scrapPerStop(metres);
         return this;
     }
 
-    public LineBuilder crew(int people) {
+    public PlainLine crew(int people) {
         line.crew(people);
         return this;
     }
 
-    public LineBuilder prepare(double... seconds) {
+    public PlainLine prepare(double... seconds) {
         Arrays.stream(seconds).forEach(time -> prepare(element(Distribution.constant(time))));
         return this;
     }
 
-    public LineBuilder tail(double... seconds) {
+    public PlainLine tail(double... seconds) {
         Arrays.stream(seconds).forEach(time -> tail(element(Distribution.constant(time))));
         return this;
     }
 
-    public LineBuilder join(double... seconds) {
+    public PlainLine join(double... seconds) {
         Arrays.stream(seconds).forEach(time -> join(Distribution.constant(time)));
         return this;
     }
 
-    public LineBuilder prepare(WorkElement element) {
+    public PlainLine prepare(WorkElement element) {
         line.prepare(element);
         return this;
     }
 
-    public LineBuilder tail(WorkElement element) {
+    public PlainLine tail(WorkElement element) {
         line.tail(element);
         return this;
     }
 
-    public LineBuilder join(WorkElement element) {
+    public PlainLine join(WorkElement element) {
         line.join(element);
         return this;
     }
 
-    public LineBuilder join(Distribution time) {
+    public PlainLine join(Distribution time) {
         return join(element(time));
     }
 
-    public LineBuilder reject(Reject how) {
+    public PlainLine reject(Reject how) {
         line.reject(how);
         return this;
     }
 
-    public LineBuilder rethread(Distribution time) {
+    public PlainLine rethread(Distribution time) {
         line.rethread(time);
         return this;
     }
 
     /** Joins without an accumulator; what was said of one is left aside. */
-    public LineBuilder withoutAccumulator() {
+    public PlainLine withoutAccumulator() {
         line.withoutAccumulator();
         return this;
     }
 
     /** Strip (m) cut out with each joint after the process. */
-    public LineBuilder scrapPerJoint(double metres) {
+    public PlainLine scrapPerJoint(double metres) {
         line.scrapPerJoint(metres);
         return this;
     }
 
     /** Joints pass at no more than {@code speed} (m/s), from {@code before} to {@code after} (m). */
-    public LineBuilder jointPassage(double speed, double before, double after) {
+    public PlainLine jointPassage(double speed, double before, double after) {
         passage = Optional.of(new JointPassage(speed, before, after));
         return this;
     }
 
     /** All but one in 10^12 joints break, in a process section of {@code length} (m). */
-    public LineBuilder jointBreak(double length, double repair, double scrap) {
+    public PlainLine jointBreak(double length, double repair, double scrap) {
         return jointBreak(1 - 1e-12, length, Distribution.constant(repair), scrap);
     }
 
-    public LineBuilder jointBreak(double chance, double length, Distribution repair, double scrap) {
+    public PlainLine jointBreak(double chance, double length, Distribution repair, double scrap) {
         breaking = Optional.of(new JointBreak(chance, length, repair, scrap));
         return this;
     }
 
-    public LineBuilder shifts(Shift... shifts) {
+    public PlainLine shifts(Shift... shifts) {
         byShift = Optional.of(new Shifts(List.of(shifts)));
         return this;
     }
@@ -280,7 +282,7 @@ public final class LineBuilder {
         return new Line(
                 built.coilSource(),
                 built.entry(),
-                built.process().withJoints(passage, breaking),
+                built.process().withJoints(new JointsInProcess(passage, breaking)),
                 work,
                 built.practice(),
                 built.bending());

@@ -5,12 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import runthrough.plant.builder.LineBuilder;
 
 /**
- * A line for tests on top of the builder of the program, changed part by part from an invented one on which nothing is to be found fault with: a coil of 600 m
- * between its crops, the entry up to 2.5 m/s, 200 m of strip, the process at 1.5 m/s, 90 s of joint.
+ * A line for tests, made by the builder of the program and changed part by part from an invented one in which nothing is wrong: a coil
+ * of 600 m between its crops, the entry up to 2.5 m/s, 200 m of strip, the process at 1.5 m/s, 90 s of joint.
  */
-public final class LineBuilder {
+public final class SoundLine {
     private CoilSource coilSource = new CoilSource.Repeated(coil(600));
     private Entry entry = new Entry(2, 2.5, 0.4, 0.5, Optional.empty(), 0);
     private Accumulator accumulator = Accumulator.ofCapacity(200);
@@ -24,10 +25,10 @@ public final class LineBuilder {
     private Optional<Practice> oneStrip = Optional.empty();
     private Optional<Bending> bending = Optional.empty();
 
-    private LineBuilder() {}
+    private SoundLine() {}
 
-    public static LineBuilder line() {
-        return new LineBuilder();
+    public static SoundLine line() {
+        return new SoundLine();
     }
 
     /** A coil of the given length (m) without crops, 1.25 m wide and 2 mm thick. */
@@ -63,32 +64,32 @@ public final class LineBuilder {
         return new WorkElement(name, new WorkElement.WorkTime.Timed(time), new WorkElement.Occurrence.Always(), true);
     }
 
-    public LineBuilder coilSource(CoilSource value) {
+    public SoundLine coilSource(CoilSource value) {
         coilSource = value;
         return this;
     }
 
-    public LineBuilder coils(Coil first, Coil... others) {
+    public SoundLine coils(Coil first, Coil... others) {
         List<Coil> coils = new ArrayList<>(List.of(first));
         coils.addAll(List.of(others));
         coilSource = others.length == 0 ? new CoilSource.Repeated(first) : new CoilSource.Schedule(coils);
         return this;
     }
 
-    public LineBuilder entry(int uncoilers, double topSpeed, double acceleration, double deceleration) {
+    public SoundLine entry(int uncoilers, double topSpeed, double acceleration, double deceleration) {
         entry = new Entry(uncoilers, topSpeed, acceleration, deceleration, entry.creep(), entry.uncoilerPath());
         return this;
     }
 
-    public LineBuilder uncoilers(int value) {
+    public SoundLine uncoilers(int value) {
         return entry(value, entry.topSpeed(), entry.acceleration(), entry.deceleration());
     }
 
-    public LineBuilder topSpeed(double value) {
+    public SoundLine topSpeed(double value) {
         return entry(entry.uncoilers(), value, entry.acceleration(), entry.deceleration());
     }
 
-    public LineBuilder creep(double speed, double length) {
+    public SoundLine creep(double speed, double length) {
         entry = new Entry(
                 entry.uncoilers(),
                 entry.topSpeed(),
@@ -99,13 +100,13 @@ public final class LineBuilder {
         return this;
     }
 
-    public LineBuilder uncoilerPath(double value) {
+    public SoundLine uncoilerPath(double value) {
         entry = new Entry(
                 entry.uncoilers(), entry.topSpeed(), entry.acceleration(), entry.deceleration(), entry.creep(), value);
         return this;
     }
 
-    public LineBuilder capacity(double value) {
+    public SoundLine capacity(double value) {
         return accumulator(new Accumulator(
                 new StorageForm.Direct(value),
                 accumulator.ownFillRateLimit(),
@@ -113,132 +114,96 @@ public final class LineBuilder {
                 accumulator.overtravelAllowance()));
     }
 
-    public LineBuilder reserve(double value) {
+    public SoundLine reserve(double value) {
         return accumulator(new Accumulator(
                 accumulator.form(), accumulator.ownFillRateLimit(), value, accumulator.overtravelAllowance()));
     }
 
-    public LineBuilder fillRateLimit(double value) {
+    public SoundLine fillRateLimit(double value) {
         return accumulator(
                 new Accumulator(accumulator.form(), value, accumulator.reserve(), accumulator.overtravelAllowance()));
     }
 
-    public LineBuilder accumulator(Accumulator value) {
+    public SoundLine accumulator(Accumulator value) {
         accumulator = value;
         return this;
     }
 
-    public LineBuilder process(ProcessSection value) {
+    public SoundLine process(ProcessSection value) {
         process = value;
         return this;
     }
 
-    public LineBuilder process(double speed, double acceleration, double deceleration) {
-        return process(new ProcessSection(
-                speed,
-                acceleration,
-                deceleration,
-                process.restartLevel(),
-                process.restartDelay(),
-                process.slowing(),
-                process.downtime(),
-                process.path(),
-                process.scrapPerStop()));
+    public SoundLine process(double speed, double acceleration, double deceleration) {
+        return process(process.withDrive(new ProcessSection.Drive(speed, acceleration, deceleration)));
     }
 
-    public LineBuilder processSpeed(double value) {
+    public SoundLine processSpeed(double value) {
         return process(value, process.acceleration(), process.deceleration());
     }
 
-    public LineBuilder restart(double level, Distribution delay) {
-        return process(new ProcessSection(
-                process.speed(),
-                process.acceleration(),
-                process.deceleration(),
-                level,
-                delay,
-                process.slowing(),
-                process.downtime(),
-                process.path(),
-                process.scrapPerStop()));
+    public SoundLine restart(double level, Distribution delay) {
+        return process(process.withRestart(new ProcessSection.Restart(level, delay)));
     }
 
-    public LineBuilder slowing(double speed, double level, double resumeLevel) {
-        return process(new ProcessSection(
-                process.speed(),
-                process.acceleration(),
-                process.deceleration(),
-                process.restartLevel(),
-                process.restartDelay(),
-                Optional.of(new ProcessSection.Slowing(speed, level, resumeLevel)),
-                process.downtime(),
-                process.path(),
-                process.scrapPerStop()));
+    public SoundLine slowing(double speed, double level, double resumeLevel) {
+        return process(process.withSlowing(Optional.of(new ProcessSection.Slowing(speed, level, resumeLevel))));
     }
 
-    public LineBuilder downtime(Distribution runningTime, Distribution standingTime) {
-        return process(new ProcessSection(
-                process.speed(),
-                process.acceleration(),
-                process.deceleration(),
-                process.restartLevel(),
-                process.restartDelay(),
-                process.slowing(),
-                Optional.of(new ProcessSection.Downtime(runningTime, standingTime)),
-                process.path(),
-                process.scrapPerStop()));
+    public SoundLine downtime(Distribution runningTime, Distribution standingTime) {
+        return process(process.withDowntime(Optional.of(new ProcessSection.Downtime(runningTime, standingTime))));
     }
 
-    public LineBuilder change(UnaryOperator<CoilChange> edit) {
+    public SoundLine change(UnaryOperator<CoilChange> edit) {
         change = edit.apply(change);
         return this;
     }
 
-    public LineBuilder crew(int value) {
+    public SoundLine crew(int value) {
         return change(c -> new CoilChange(value, c.prepare(), c.tail(), c.join(), c.reject()));
     }
 
-    public LineBuilder prepare(WorkElement... value) {
+    public SoundLine prepare(WorkElement... value) {
         return change(c -> new CoilChange(c.crew(), List.of(value), c.tail(), c.join(), c.reject()));
     }
 
-    public LineBuilder tail(WorkElement... value) {
+    public SoundLine tail(WorkElement... value) {
         return change(c -> new CoilChange(c.crew(), c.prepare(), List.of(value), c.join(), c.reject()));
     }
 
-    public LineBuilder join(WorkElement... value) {
+    public SoundLine join(WorkElement... value) {
         return change(c -> new CoilChange(c.crew(), c.prepare(), c.tail(), List.of(value), c.reject()));
     }
 
-    public LineBuilder reject(CoilChange.Reject value) {
+    public SoundLine reject(CoilChange.Reject value) {
         return change(c -> new CoilChange(c.crew(), c.prepare(), c.tail(), c.join(), value));
     }
 
     /** The practice of rethreading: no joiner, no accumulator. */
-    public LineBuilder rethread(Distribution time) {
+    public SoundLine rethread(Distribution time) {
         oneStrip = Optional.of(new Practice.Rethread(time));
         return change(c -> new CoilChange(c.crew(), c.prepare(), List.of(), List.of(), c.reject()));
     }
 
     /** A practice of one strip, whatever work is described. */
-    public LineBuilder practice(Practice value) {
+    public SoundLine practice(Practice value) {
         oneStrip = Optional.of(value);
         return this;
     }
 
     /** The practice of joining without an accumulator. */
-    public LineBuilder withoutAccumulator() {
+    public SoundLine withoutAccumulator() {
         oneStrip = Optional.of(new Practice.JoinWithoutAccumulator());
         return this;
     }
 
-    public LineBuilder bending(Bending value) {
+    public SoundLine bending(Bending value) {
         bending = Optional.of(value);
         return this;
     }
 
     public Line build() {
-        runthrough.plant.builder.LineBuilder line = new runthrough.plant.builder.LineBuilder()
+        LineBuilder line = new LineBuilder()
                 .coils(coilSource)
                 .entry(entry)
                 .process(process)

@@ -14,7 +14,7 @@ import runthrough.plant.Distribution;
 import runthrough.scenario.source.Problems;
 
 /** An inner diameter beside a length or a mass, in every place where a coil is described. */
-class InnerDiameterTest {
+class InnerDiameterKeyTest {
 
     private static final String STRIP = "thickness: 2 mm, width: 240 mm, density: 7850 kg/m3";
 
