@@ -125,7 +125,7 @@ record Scenario(
     }
 
     /**
-     * What {@code run} gives. A run that cannot go on is told with the place in the file that is to be mended, or the file.
+     * What {@code run} gives. The error of a run that cannot go on names the place in the file that is to be mended, or the file.
      *
      * @throws BadInputException when it cannot go on
      */

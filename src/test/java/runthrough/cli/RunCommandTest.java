@@ -65,10 +65,11 @@ class RunCommandTest {
         Session.Done done = session.run("run", "stops.yaml", "--no-report");
         assertThat(done.code()).isEqualTo(2);
         assertThat(done.err())
-                .matches("(?s).*stops\\.yaml:5:10 replication 1 of 1: more than 1000 starved stops in coil change 1, at \\d+ s: the"
-                        + " process restarts at a level of 3\\.5 m \\(the default, as none is given\\) and must stop at 0\\.5"
-                        + " m, so that it restarts into the next stop\\. Give a process\\.restart\\.level, or let the entry"
-                        + " speed up faster\\.\\n");
+                .matches(
+                        "(?s).*stops\\.yaml:5:10 replication 1 of 1: more than 1000 starved stops in coil change 1, at \\d+ s: the"
+                                + " process restarts at a level of 3\\.5 m \\(the default, as none is given\\) and must stop at 0\\.5"
+                                + " m, so that it restarts into the next stop\\. Give a process\\.restart\\.level, or let the entry"
+                                + " speed up faster\\.\\n");
         session.write(
                 "given.yaml", RESTARTS_INTO_STOPS.replace("speed: 1 m/s,", "speed: 1 m/s, restart: {level: 2 m},"));
         assertThat(session.run("run", "given.yaml", "--no-report").err())

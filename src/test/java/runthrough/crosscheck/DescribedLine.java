@@ -173,7 +173,13 @@ final class DescribedLine {
                 or(given, "tail_crop", 0),
                 number(given, "process_speed"),
                 given.path("product").asText("").replace("null", ""),
-                size.has("outer_diameter") ? OptionalDouble.empty() : number(size, "inner_diameter"));
+                size.has("outer_diameter") ? Optional.empty() : core(size));
+    }
+
+    private static Optional<Coil.Core> core(JsonNode size) {
+        return number(size, "inner_diameter").stream()
+                .mapToObj(inner -> new Coil.Core(inner, or(size, "winding_factor", 1)))
+                .findFirst();
     }
 
     private static CoilSize size(JsonNode size) {

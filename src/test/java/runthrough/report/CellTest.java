@@ -43,7 +43,6 @@ class CellTest {
                 "");
     }
 
-
     private static Cell known(double mean, double low, double high) {
         Interval interval = new Interval(low, high, Interval.Method.STUDENT_T);
         return new Cell.Known(new Value(mean, YEARS, Optional.of(interval)), "never");

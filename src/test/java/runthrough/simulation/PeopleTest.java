@@ -159,11 +159,11 @@ class PeopleTest {
         // the other 400 m at 2 m/s over the slower process, until 1700 s. Then coil 2 has 2000 - 1200 = 800 m, which
         // last 800 s
         // at 1 m/s. Nothing else happens until its tail stops.
-        Line line = new LineBuilder()
-                .coils(LineBuilder.coilAt(2000, 2), LineBuilder.coilAt(2000, 1))
+        Line line = new PlainLine()
+                .coils(PlainLine.coilAt(2000, 2), PlainLine.coilAt(2000, 1))
                 .capacity(1000)
-                .entry(3, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
-                .process(2, LineBuilder.AT_ONCE, LineBuilder.AT_ONCE)
+                .entry(3, PlainLine.AT_ONCE, PlainLine.AT_ONCE)
+                .process(2, PlainLine.AT_ONCE, PlainLine.AT_ONCE)
                 .uncoilers(2, 0)
                 .join(1)
                 .build()

@@ -124,7 +124,7 @@ class RunLengthTest {
     void asManyChangesLeftOutAsRun_areRefused() {
         // Rule CHECK-24.
         RunPlan plan = new RunPlan(new Extent.Changes(5), 5, 1, 7, 0.9);
-        assertThatThrownBy(() -> LineSimulator.of(new LineBuilder().join(60).build(), plan))
+        assertThatThrownBy(() -> LineSimulator.of(new PlainLine().join(60).build(), plan))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("leave-out = 5 coil changes; must be less than the coil changes run, 5");
     }
@@ -132,7 +132,7 @@ class RunLengthTest {
     @Test
     void replicationsAreCountedFrom0_andMayGoOnBeyondThePlan() {
         // Rule RANDOM-2.
-        LineBuilder line = new LineBuilder().join(Distribution.uniform(50, 60));
+        PlainLine line = new PlainLine().join(Distribution.uniform(50, 60));
         LineSimulator one = LineSimulator.of(line.build(), new RunPlan(new Extent.Changes(5), 0, 1, 7, 0.9));
         LineSimulator ten = LineSimulator.of(line.build(), new RunPlan(new Extent.Changes(5), 0, 10, 7, 0.9));
         assertThat(one.run(9, Detail.CHANGES)).isEqualTo(ten.run(9, Detail.CHANGES));
@@ -144,7 +144,7 @@ class RunLengthTest {
     @Test
     void aNegativeSeedIsASeedLikeAnyOther() {
         // Rule RANDOM-2: the key is the 64 bits of the seed.
-        LineBuilder line = new LineBuilder().join(Distribution.uniform(50, 60));
+        PlainLine line = new PlainLine().join(Distribution.uniform(50, 60));
         RunPlan plan = new RunPlan(new Extent.Changes(5), 0, 1, -7, 0.9);
         RunPlan positive = new RunPlan(new Extent.Changes(5), 0, 1, 7, 0.9);
         Replication run = LineSimulator.of(line.build(), plan).run(0, Detail.CHANGES);

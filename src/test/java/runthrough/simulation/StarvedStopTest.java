@@ -275,8 +275,8 @@ class StarvedStopTest {
         // m/s: within
         // the 20 s that it takes to 1 m/s at 0.05 m/s2 the process draws (1 m/s * 20 s)/2 = 10 m, more than the 3 m
         // between the two.
-        LineBuilder line = new LineBuilder()
-                .coils(LineBuilder.coil(5000))
+        PlainLine line = new PlainLine()
+                .coils(PlainLine.coil(5000))
                 .capacity(30)
                 .fillRate(0.05)
                 .entry(1.2, 0.05, 0.4)

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
-import runthrough.simulation.LineBuilder;
 import runthrough.simulation.LineSimulator;
+import runthrough.simulation.PlainLine;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.Trace;
@@ -51,7 +51,7 @@ class JointViewTest {
         // Rule SPEED-1. Joint of 60 s: T2 = 460 s with 600 m entered, 690 m processed, 200 - 90 = 110 m held. It leaves
         // the
         // accumulator at metre 800 and reaches the process 30 m later, at 830/1.5 s.
-        Line line = new LineBuilder().join(60).processPath(30).build();
+        Line line = new PlainLine().join(60).processPath(30).build();
         Replication run = run(line);
         PassedStrip strip = strip(run);
         JointView joint = joints(line, run).get(0);
@@ -90,8 +90,8 @@ class JointViewTest {
         assertNear(joint.arrivesAt(), 552.8 + 13.75 / 1.5);
     }
 
-    private static LineBuilder starving() {
-        return new LineBuilder().join(140).reserve(6).process(1.5, 0.5, 0.25).processPath(10);
+    private static PlainLine starving() {
+        return new PlainLine().join(140).reserve(6).process(1.5, 0.5, 0.25).processPath(10);
     }
 
     @Test
@@ -114,7 +114,7 @@ class JointViewTest {
     @Test
     void oneStripStandsForTheDelayAfterItsJoint() {
         // Rule PRACTICE-2. T1 = 400 s, joint 60 s, delay 40 s.
-        Line line = new LineBuilder()
+        Line line = new PlainLine()
                 .join(60)
                 .withoutAccumulator()
                 .restart(Double.NaN, Distribution.constant(40))
@@ -140,7 +140,7 @@ class JointViewTest {
     @Test
     void passageAndSectionEndWhereTheJointIsPast() {
         // Rules PASS-1, BREAK-1. Mark 800: the passage ends at 810, a section of 420 m at 1220.
-        LineBuilder builder = new LineBuilder().join(60).jointPassage(0.5, 20, 10);
+        PlainLine builder = new PlainLine().join(60).jointPassage(0.5, 20, 10);
         Line passing = builder.build();
         Line breaking =
                 builder.jointBreak(1e-9, 420, Distribution.constant(100), 0).build();
@@ -154,7 +154,7 @@ class JointViewTest {
     @Test
     void jointThatBreaksStandsInTheProcessForItsRepair() {
         // Rules BREAK-1, BREAK-2. Somewhere in the 420 m behind metre 800; 100 s of repair.
-        Line line = new LineBuilder().join(60).jointBreak(420, 100, 0).build();
+        Line line = new PlainLine().join(60).jointBreak(420, 100, 0).build();
         Replication run = run(line);
         PassedStrip strip = strip(run);
         JointView joint = joints(line, run).get(0);
@@ -170,7 +170,7 @@ class JointViewTest {
     void severalJointsMayBeOnTheirWay_firstInFirstOut() {
         // Rule SPEED-1. With 700 m of path the joint of 460 s is at metre 1500 in 1000 s, that of change 2 is made
         // before.
-        Line line = new LineBuilder().join(60).processPath(700).build();
+        Line line = new PlainLine().join(60).processPath(700).build();
         Replication run = run(line);
         List<JointView> joints = joints(line, run);
 
@@ -184,7 +184,7 @@ class JointViewTest {
     @Test
     void threadedLineHasNoJoints() {
         // Rule PRACTICE-7.
-        Line line = new LineBuilder().rethread(Distribution.constant(300)).build();
+        Line line = new PlainLine().rethread(Distribution.constant(300)).build();
         Replication run = run(line);
 
         assertThat(joints(line, run)).isEmpty();

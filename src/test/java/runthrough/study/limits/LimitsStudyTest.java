@@ -154,8 +154,8 @@ class LimitsStudyTest {
                 false,
                 2,
                 true);
-        Line line = new LineBuilder()
-                .coils(LineBuilder.coil(2000))
+        Line line = new PlainLine()
+                .coils(PlainLine.coil(2000))
                 .uncoilers(1, 0)
                 .capacity(150)
                 .crew(2)
@@ -178,7 +178,7 @@ class LimitsStudyTest {
         // 133 s at 1.5
         // m/s: no crew does. Two can be at work at once. Shifts of 3 and 1: two in the smaller one are four in the
         // larger.
-        Line line = new LineBuilder().uncoilers(1, 0).prepare(200).join(60).build();
+        Line line = new PlainLine().uncoilers(1, 0).prepare(200).join(60).build();
         Shifts shifts = new Shifts(List.of(
                 new Shifts.Shift("day", 28_800, 3, List.of()), new Shifts.Shift("night", 28_800, 1, List.of())));
         CountLimit crew = limits(request(line.with(line.change().withShifts(shifts)), 10, 1), 1)
@@ -194,7 +194,7 @@ class LimitsStudyTest {
     void theFastestSpeedIsNoneThatTheCarriageCannotFollow() {
         // Rule CHECK-18. Four strands at 0.4 m/s when emptying: 1.6 m/s. Without that 200 m in 100 s of joint allow 2
         // m/s.
-        Line line = new LineBuilder().coils(LineBuilder.coil(5000)).join(100).build();
+        Line line = new PlainLine().coils(PlainLine.coil(5000)).join(100).build();
         Line slowCarriage = line.with(new Accumulator(
                 new StorageForm.Strands(4, 50, Double.POSITIVE_INFINITY, 0.4, false),
                 line.accumulator().ownFillRateLimit(),

@@ -60,11 +60,13 @@ class SizingStudyTest {
 
     @Test
     void aCapacityWithWhichTheRunCannotGoOn_isNotEnoughAndTheStudyGoesOn() {
-        // Rule PROC-11. Needed: 1 m/s for 100 s, ramps 1/(2 x 0.4) + 1/(2 x 0.03), stop 1/(2 x 1): 118.417 m. Tried down to 0.9 of it:
-        // 106.6 m restart 10.66 m above the stop level, and the entry takes (1 - 0.05)^2/(2 x 0.03) = 15 m to come up with the
+        // Rule PROC-11. Needed: 1 m/s for 100 s, ramps 1/(2 x 0.4) + 1/(2 x 0.03), stop 1/(2 x 1): 118.417 m. Tried
+        // down to 0.9 of it:
+        // 106.6 m restart 10.66 m above the stop level, and the entry takes (1 - 0.05)^2/(2 x 0.03) = 15 m to come up
+        // with the
         // process, so that it stops again, some 30 m later, 1000 times in a coil of 60 km.
-        Line line = new LineBuilder()
-                .coils(LineBuilder.coil(60_000))
+        Line line = new PlainLine()
+                .coils(PlainLine.coil(60_000))
                 .capacity(300)
                 .fillRate(0.05)
                 .entry(1.2, 0.03, 0.4)
@@ -76,7 +78,7 @@ class SizingStudyTest {
         Sizing sizing = size(request(line, 3, 1, 1), new SizingOptions(0.995, 0.01, 1));
 
         assertThat(value(sizing)).isBetween(exact * (1 - 1e-9), exact * (1 + 1e-4));
-        assertThat(sizing.points().get(0).share()).isEmpty();
+        assertThat(sizing.curve().get(0).share()).isEmpty();
         assertThat(sizing.present().orElseThrow().share().orElseThrow().mean()).isEqualTo(1);
     }
 

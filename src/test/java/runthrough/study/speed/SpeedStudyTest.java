@@ -217,8 +217,8 @@ class SpeedStudyTest {
         // up at 0.05
         // m/s2, again and again; at 0.3 m/s a joint of 60 s takes 18 m + 0.3^2/(2 x 0.05) = 18.9 m of 30 m and nothing
         // stops.
-        Line line = new LineBuilder()
-                .coils(LineBuilder.coil(5000))
+        Line line = new PlainLine()
+                .coils(PlainLine.coil(5000))
                 .capacity(30)
                 .fillRate(0.05)
                 .entry(1.2, 0.05, 0.4)
