@@ -45,6 +45,7 @@ final class SpeedTables {
                 .fileNumber("factor", Notation.PLAIN, SpeedPoint::factor)
                 .estimate("output", output, false, "", point -> texts.value(output, point.output()))
                 .number("mass", notation(Kind.RATE_MASS, SpeedTables::mass), SpeedTables::mass)
+                .number("yield", Notation.SHARE, point -> point.goodShare().mean())
                 .fileNumber(
                         "share of rated",
                         Notation.SHARE,

@@ -3,7 +3,6 @@ package runthrough.study.speed;
 import java.util.Comparator;
 import java.util.List;
 import runthrough.simulation.records.Totals;
-import runthrough.study.Evaluation;
 import runthrough.study.speed.SpeedCurve.Peak;
 import runthrough.study.speed.SpeedCurve.Where;
 import runthrough.study.statistics.Estimate;
@@ -56,11 +55,7 @@ final class PeakSearch {
     }
 
     private double output(double speed) {
-        return speeds.at(speed).mean(PeakSearch::metresPerSecond).mean();
-    }
-
-    private static double metresPerSecond(Totals totals) {
-        return totals.goodSpeed();
+        return speeds.at(speed).mean(Totals::goodSpeed).mean();
     }
 
     private void refine(double best) {
@@ -101,7 +96,6 @@ final class PeakSearch {
     }
 
     private Estimate loss(double best, double speed) {
-        Evaluation there = speeds.at(speed);
-        return speeds.at(best).difference(there, PeakSearch::metresPerSecond);
+        return speeds.at(best).speedOver(speeds.at(speed));
     }
 }
