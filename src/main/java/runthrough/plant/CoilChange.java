@@ -100,6 +100,11 @@ public record CoilChange(
         return elements.stream().map(element -> element.takingTimes(factor)).toList();
     }
 
+    /** How many people are paid for at a time, whatever they do; where there are shifts on average over all hours. Rule CREW-16. */
+    public double paidPeople() {
+        return shifts.map(Shifts::paidPeople).orElse((double) crew);
+    }
+
     /** Whether the whole crew suffices for any prepare element beside any element of the joint. */
     public boolean canPrepareDuringJoint() {
         return mostPeople(prepare.stream()) + mostPeople(Stream.concat(tail.stream(), join.stream())) <= crew;

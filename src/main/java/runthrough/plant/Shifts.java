@@ -40,6 +40,11 @@ public record Shifts(List<Shift> list) {
         return new Shifts(list.stream().map(shift -> shift.withMore(more)).toList());
     }
 
+    /** How many people are paid for at a time, on average over all hours; breaks included. Rule CREW-16. */
+    public double paidPeople() {
+        return list.stream().mapToDouble(shift -> shift.crew() * shift.hours()).sum() / length();
+    }
+
     /** How long they all take together (s), after which they repeat. */
     public double length() {
         return list.stream().mapToDouble(Shift::hours).sum();

@@ -56,7 +56,9 @@ public record StudyWords(Texts texts) {
                 .filter(least -> random() && least > changes)
                 .map(least -> "A target of " + texts.share(target) + " is beyond what " + Texts.count(changes)
                         + " coil changes can show: even if all of them ran through, it would take "
-                        + Texts.count(least) + ". Until then the values given are the best estimate.");
+                        + Texts.count(least)
+                        + ". Give so many: more replications, or longer ones. Until then the values given are"
+                        + " the best estimate.");
     }
 
     /** What was run for each of what was tried, such as {@code value}. */

@@ -133,13 +133,32 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
     @Override
     public Optional<WorkElement> read(Raw raw, Context context) {
         if (!(raw instanceof Raw.Mapping mapping) || mapping.entries().size() != 1) {
-            context.error(raw, "must be " + allowed(), "Write it like \"- inspect: 10 s\", one element to an item.");
+            context.error(raw, "must be " + allowed(), howToWrite(raw));
             return Optional.empty();
         }
         Raw.Entry entry = mapping.entries().get(0);
         Context here = context.named(entry.key())
                 .withRemedy("Give the time that the element takes, such as 10 s or {triangular: [8 s, 10 s, 20 s]}.");
         return new Body(entry.key(), redoByDefault).read(entry.value(), here);
+    }
+
+    /** Where keys of an element stand beside its name instead of behind it, the same as it should be written. */
+    private static String howToWrite(Raw raw) {
+        if (raw instanceof Raw.Mapping mapping && mapping.entries().size() > 1) {
+            List<Raw.Entry> named = mapping.entries().stream()
+                    .filter(entry ->
+                            ELEMENT.keys().stream().noneMatch(key -> key.name().equals(entry.key())))
+                    .toList();
+            if (named.size() == 1 && DISTRIBUTIONS.asMapping(named.get(0).value()) instanceof Raw.Mapping body) {
+                String name = named.get(0).key();
+                List<Raw.Entry> all = Stream.concat(
+                                body.entries().stream(), mapping.without(Set.of(name)).entries().stream())
+                        .toList();
+                return "Everything about an element stands behind its name: write \"- " + name + ": "
+                        + new Raw.Mapping(all, raw.place()).text() + "\".";
+            }
+        }
+        return "Write it like \"- inspect: 10 s\", one element to an item.";
     }
 
     /** An element is called by its name; what may be replaced is what stands behind it. */

@@ -17,6 +17,7 @@ import runthrough.study.statistics.Sample;
 /** Takes up what replications gave, in order of their index, and keeps of it what verdict and charts need. */
 final class Aggregation {
     private final CoilOutcomes coils;
+    private final UnseenStops unseen;
     private final List<Totals> totals = new ArrayList<>();
     private final List<Long> waited = new ArrayList<>();
     private final List<Long> stops = new ArrayList<>();
@@ -27,6 +28,7 @@ final class Aggregation {
 
     Aggregation(Line line) {
         this.coils = new CoilOutcomes(line);
+        this.unseen = UnseenStops.of(line);
     }
 
     /** Takes up the next replication. */
@@ -76,7 +78,7 @@ final class Aggregation {
 
     /** What the totals tell. */
     TotalsEstimates estimates() {
-        return new TotalsEstimates(totals, stops());
+        return new TotalsEstimates(totals, stops(), unseen);
     }
 
     CoilOutcomes coils() {

@@ -1,5 +1,6 @@
 package runthrough.study;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import runthrough.study.cause.CauseCounts;
 import runthrough.study.cause.CauseFinder;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Estimators;
+import runthrough.study.statistics.Pairs;
 import runthrough.study.statistics.Successes;
 
 /**
@@ -24,9 +26,10 @@ import runthrough.study.statistics.Successes;
  * replication i of one may be held against replication i of the other.
  *
  * @param chance whether anything in the line is random; if not, one replication says all
+ * @param unseen what one stop costs of which none was seen
  * @param replications in order of their index
  */
-public record Evaluation(boolean chance, List<Tally> replications) {
+public record Evaluation(boolean chance, UnseenStops unseen, List<Tally> replications) {
 
     public Evaluation {
         replications = List.copyOf(replications);
@@ -61,7 +64,7 @@ public record Evaluation(boolean chance, List<Tally> replications) {
 
     /** No replication of {@code line} yet. */
     public static Evaluation none(Line line) {
-        return new Evaluation(!line.isDeterministic(), List.of());
+        return new Evaluation(!line.isDeterministic(), UnseenStops.of(line), List.of());
     }
 
     /** Coil changes of all replications. */
@@ -100,7 +103,7 @@ public record Evaluation(boolean chance, List<Tally> replications) {
 
     /** Only the first {@code number} replications, or all if there are no more. */
     public Evaluation first(int number) {
-        return number >= replications.size() ? this : new Evaluation(chance, replications.subList(0, number));
+        return number >= replications.size() ? this : new Evaluation(chance, unseen, replications.subList(0, number));
     }
 
     /** Starved stops, and what they cost. */
@@ -135,28 +138,37 @@ public record Evaluation(boolean chance, List<Tally> replications) {
     }
 
     /**
-     * The mean of how much greater a value is here than in {@code other}, replication by replication: under the same random numbers
-     * this is known far better than the two values themselves.
+     * By how much more comes out (good output, m/s) than of {@code other}, replication by replication: under the same random
+     * numbers this is known far better than the two values themselves.
      *
      * @param other has as many replications, run under the same seed
      */
-    public Estimate difference(Evaluation other, ToDoubleFunction<Totals> value) {
+    public Estimate speedOver(Evaluation other) {
         if (replications.size() != other.replications.size()) {
             throw new IllegalArgumentException(
                     replications.size() + " replications cannot be paired with " + other.replications.size());
         }
-        double[] here = estimates().each(value);
-        double[] there = other.estimates().each(value);
-        for (int i = 0; i < here.length; i++) {
-            here[i] -= there[i];
-        }
-        return Estimators.mean(here);
+        double[] more = each(Totals::goodSpeed);
+        double[] there = other.each(Totals::goodSpeed);
+        Arrays.setAll(more, i -> more[i] - there[i]);
+        Estimate mean = Estimators.mean(more);
+        return chance || other.chance
+                ? new Estimate(
+                        mean.mean(),
+                        mean.replications(),
+                        mean.sd(),
+                        Pairs.of(1)
+                                .means(estimates().speed(), other.estimates().speed())
+                                .interval())
+                : mean;
     }
 
-    private TotalsEstimates estimates() {
+    /** What the totals of its replications give. */
+    public TotalsEstimates estimates() {
         return new TotalsEstimates(
                 replications.stream().map(Tally::totals).toList(),
-                replications.stream().mapToLong(Tally::stops).toArray());
+                replications.stream().mapToLong(Tally::stops).toArray(),
+                unseen);
     }
 
     private long sum(ToLongFunction<Totals> count) {

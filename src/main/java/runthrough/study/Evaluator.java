@@ -78,7 +78,9 @@ public final class Evaluator {
             all.set(lacking[i], Optional.of(run.get(i)));
         }
         Evaluation evaluation = new Evaluation(
-                !line.isDeterministic(), all.stream().map(Optional::orElseThrow).toList());
+                !line.isDeterministic(),
+                UnseenStops.of(line),
+                all.stream().map(Optional::orElseThrow).toList());
         if (evaluation.changes() == 0) {
             throw new StudyException("no coil change was completed in any of " + wanted
                     + " replications; give a longer run, or fewer coil changes to leave out");

@@ -7,27 +7,31 @@ import java.util.stream.IntStream;
 import runthrough.simulation.records.Totals;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Estimators;
+import runthrough.study.statistics.SplitValues;
 
 /**
  * What the totals of independent replications tell: stops and output, as means over replications. A shift is 8 h.
  *
- * <p>Rules REPORT-8, REPORT-9, REPORT-14.
+ * <p>Rules REPORT-8, REPORT-9, REPORT-14, REPORT-17.
  */
-final class TotalsEstimates {
+public final class TotalsEstimates {
     /** A shift (s). */
     private static final double SHIFT = 8 * 3600.0;
 
     private final List<Totals> totals;
     private final long[] stopsOfChanges;
+    private final StopParts parts;
 
     /**
      * Estimates from {@code totals}.
      *
      * @param stopsOfChanges how many starved stops belong to the coil changes that count, of each replication
+     * @param unseen what one stop costs of which none was seen
      */
-    TotalsEstimates(List<Totals> totals, long[] stopsOfChanges) {
+    TotalsEstimates(List<Totals> totals, long[] stopsOfChanges, UnseenStops unseen) {
         this.totals = totals;
         this.stopsOfChanges = stopsOfChanges;
+        this.parts = new StopParts(totals, unseen);
     }
 
     /** One value of each replication. */
@@ -54,11 +58,11 @@ final class TotalsEstimates {
         double[] shifts = each(one -> one.duration() / SHIFT);
         return new Verdict.Stoppages(
                 stopsPerHundredChanges(),
-                Estimators.rate(counts(Totals::starvedStops), shifts),
+                starvedStops().mean(0, Double.POSITIVE_INFINITY),
                 Estimators.rate(counts(Totals::slowings), shifts),
                 Estimators.rate(counts(Totals::downtimes), shifts),
-                perShift(Totals::lostMetres),
-                perShift(Totals::lostTime));
+                lostMetres().mean(0, SHIFT * fastest()),
+                lostTime().mean(0, SHIFT));
     }
 
     /** Replications without a coil change are left out. */
@@ -73,19 +77,102 @@ final class TotalsEstimates {
 
     Verdict.Output output() {
         return new Verdict.Output(
-                Estimators.amount(each(Totals::goodSpeed)),
-                Estimators.amount(each(Totals::goodMassFlow)),
-                Estimators.amount(each(one -> one.processedMetres() / one.duration())),
-                Estimators.amount(each(one -> one.processedKilograms() / one.duration())),
-                Estimators.amount(each(Totals::utilisation)),
-                perShift(Totals::scrapMetres),
-                perShift(Totals::scrapKilograms),
-                Estimators.amount(each(Totals::scrapShare)),
-                perShift(Totals::changes),
+                speed().mean(0, fastest()),
+                massFlow().mean(0, heaviest()),
+                parts.lowered(one -> one.processedMetres() / one.duration(), one -> 1 / one.duration(), false)
+                        .mean(0, fastest()),
+                parts.lowered(
+                                one -> one.processedKilograms() / one.duration(),
+                                one -> mass(one) / one.duration(),
+                                false)
+                        .mean(0, heaviest()),
+                utilisation().mean(0, 1),
+                goodShare().mean(0, 1),
+                parts.scrapped(one -> perShift(one, one.scrapMetres()), one -> perShift(one, 1))
+                        .mean(0, Double.POSITIVE_INFINITY),
+                scrapMass().mean(0, Double.POSITIVE_INFINITY),
+                scrapShare().mean(0, 1),
+                parts.lowered(
+                                one -> perShift(one, one.changes()),
+                                one -> perShift(one, one.changes()) / one.processedMetres(),
+                                false)
+                        .mean(0, Double.POSITIVE_INFINITY),
                 Estimators.amount(each(Totals::duration)));
     }
 
-    private Estimate perShift(ToDoubleFunction<Totals> value) {
-        return Estimators.amount(each(one -> value.applyAsDouble(one) / one.duration() * SHIFT));
+    /** Starved stops per shift. */
+    public SplitValues starvedStops() {
+        return Estimators.rates(counts(Totals::starvedStops), each(one -> one.duration() / SHIFT));
+    }
+
+    /** Good output over time (m/s). */
+    public SplitValues speed() {
+        return parts.lowered(Totals::goodSpeed, one -> 1 / one.duration(), true);
+    }
+
+    /** The same by mass (kg/s). */
+    public SplitValues massFlow() {
+        return parts.lowered(Totals::goodMassFlow, one -> mass(one) / one.duration(), true);
+    }
+
+    /** Metres processed over metres at the rated speed. */
+    public SplitValues utilisation() {
+        return parts.lowered(Totals::utilisation, one -> 1 / one.ratedMetres(), false);
+    }
+
+    /** Good output over what was processed, by mass. */
+    public SplitValues goodShare() {
+        return parts.scrapped(Totals::goodShare, one -> -1 / one.processedMetres());
+    }
+
+    /** Metres not processed while starved, slowed or recovering from it, per shift (m). */
+    public SplitValues lostMetres() {
+        return parts.lost(one -> perShift(one, one.lostMetres()), SHIFT * ofOneChange(TotalsEstimates::rated));
+    }
+
+    /** The same at the rated speed, per shift (s). */
+    public SplitValues lostTime() {
+        return parts.lost(one -> perShift(one, one.lostTime()), SHIFT * ofOneChange(one -> 1));
+    }
+
+    /** Scrap by mass per shift (kg). */
+    public SplitValues scrapMass() {
+        return parts.scrapped(one -> perShift(one, one.scrapKilograms()), one -> perShift(one, mass(one)));
+    }
+
+    /** Scrap over scrap and good output, by mass. */
+    public SplitValues scrapShare() {
+        return parts.scrapped(Totals::scrapShare, one -> mass(one) / (one.scrapKilograms() + one.goodKilograms()));
+    }
+
+    /** One coil change's part of what a replication comes to. */
+    private double ofOneChange(ToDoubleFunction<Totals> value) {
+        return totals.stream()
+                .filter(one -> one.changes() > 0)
+                .mapToDouble(one -> value.applyAsDouble(one) / one.changes())
+                .average()
+                .orElse(0);
+    }
+
+    /** The rated speed (m/s), which no output exceeds; of coils with speeds of their own the largest mean of a replication. */
+    private double fastest() {
+        return totals.stream().mapToDouble(TotalsEstimates::rated).max().orElseThrow();
+    }
+
+    private double heaviest() {
+        return totals.stream().mapToDouble(one -> rated(one) * mass(one)).max().orElseThrow();
+    }
+
+    private static double rated(Totals one) {
+        return one.ratedMetres() / one.duration();
+    }
+
+    /** Of a metre processed (kg). */
+    private static double mass(Totals one) {
+        return one.processedMetres() > 0 ? one.processedKilograms() / one.processedMetres() : 0;
+    }
+
+    private static double perShift(Totals one, double value) {
+        return value / one.duration() * SHIFT;
     }
 }

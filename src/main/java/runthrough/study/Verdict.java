@@ -118,6 +118,7 @@ public record Verdict(
      * @param grossSpeed metres processed over time (m/s)
      * @param grossMassFlow kilograms processed over time (kg/s)
      * @param utilisation metres processed over metres at the rated speed, in [0, 1]
+     * @param goodShare yield: good output over what was processed, by mass, in [0, 1]
      * @param scrapMetresPerShift crops and strip scrapped at stops per 8 h (m)
      * @param scrapKilogramsPerShift the same by mass (kg)
      * @param scrapShare scrap over scrap and processed strip, by mass, in [0, 1]
@@ -130,6 +131,7 @@ public record Verdict(
             Estimate grossSpeed,
             Estimate grossMassFlow,
             Estimate utilisation,
+            Estimate goodShare,
             Estimate scrapMetresPerShift,
             Estimate scrapKilogramsPerShift,
             Estimate scrapShare,

@@ -69,8 +69,8 @@ final class VerdictMaker {
 
     private Verdict.Joint joint() {
         return new Verdict.Joint(
-                summary(aggregation.pools().jointCycleTime()),
-                summary(aggregation.pools().waiting()),
+                amount(aggregation.pools().jointCycleTime()),
+                amount(aggregation.pools().waiting()),
                 shareOfChanges(aggregation.waited()));
     }
 
@@ -80,7 +80,7 @@ final class VerdictMaker {
                 summary(aggregation.pools().stripDrawn()),
                 aggregation.pools().refillTime().count() == 0
                         ? Optional.empty()
-                        : Optional.of(summary(aggregation.pools().refillTime())),
+                        : Optional.of(amount(aggregation.pools().refillTime())),
                 shareOfChanges(estimates.counts(Totals::refilledChanges)),
                 Estimators.mean(estimates.each(Totals::meanLevel)),
                 aggregation.totals().stream()
@@ -101,6 +101,11 @@ final class VerdictMaker {
 
     private long sum(ToLongFunction<Totals> count) {
         return LongStream.of(estimates.counts(count)).sum();
+    }
+
+    /** Of what cannot be negative. */
+    private static Summary amount(Pool pool) {
+        return pool.summary().notNegative();
     }
 
     private static Summary summary(Pool pool) {

@@ -245,7 +245,7 @@ record AnswerView(
         String basis = result.study().verdict().chance()
                 ? replications + " independent replications with " + changes
                         + " coil changes in all. Each dot is one of them; the"
-                        + " interval is Student's t over them, or Wilson's where all or none ran through."
+                        + " interval comes from how much they differ, and where what counts was seen seldom, from its number."
                 : "one run with " + changes + " coil changes: nothing is random.";
         return switch (figure) {
             case SHARE -> "Coil changes that ran through over all coil changes, in " + basis;

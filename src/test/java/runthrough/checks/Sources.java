@@ -37,6 +37,11 @@ public final class Sources {
                     + "simulation. Theory: P. A. P. Moran, The Theory of Storage, 1959, finite dam (from memory)",
             DERIVED_HERE);
 
+    public static final Reference RENEWAL = new Reference(
+            "Independent coil changes of a line that is always full again: time, strip and scrap of a mean coil change (renewal "
+                    + "reward), worked out here",
+            DERIVED_HERE);
+
     public static final Reference MECHANICS = new Reference(
             "Uniform acceleration, elementary mechanics: any text on it; worked by hand here", DERIVED_HERE);
 

@@ -311,10 +311,26 @@ class BadScenarioTest {
                 .contains(message);
     }
 
+    @Test
+    void aBareListOfTimesIsShownAsADistribution() {
+        assertThat(refusal("process: {speed: 45 m/min, restart: {delay: [60 s, 120 s, 300 s]}}"))
+                .singleElement()
+                .asString()
+                .endsWith(
+                        "Say what the values are: {triangular: [60 s, 120 s, 300 s]} for the least, the most likely and the"
+                                + " greatest, or {observed: [60 s, 120 s, 300 s]} for measured values, all equally likely.");
+        assertThat(refusal("process: {speed: 45 m/min, restart: {delay: [60 s, 120 s]}}"))
+                .singleElement()
+                .asString()
+                .contains("Say what the values are: {uniform: [60 s, 120 s]}");
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
         weld                              | = weld; must be the name of a work element with its time
         {fit up: 10 s, weld: 20 s}        | must be the name of a work element with its time. Write it like "- inspect: 10 s"
+        {cup test: 20 s, every: 8}        | Everything about an element stands behind its name: write "- cup test: {constant: 20 s, every: 8}".
+        {cup test: {uniform: [9 s, 20 s]}, people: 2} | write "- cup test: {uniform: [9 s, 20 s], people: 2}".
         {}                                | must be the name of a work element with its time
         {weld: 20}                        | coil-change.join[1].weld = 20; the unit is missing
         {weld: {travel: 0 mm/min}}        | coil-change.join[1].weld.travel = 0 mm/min; must be more than 0 mm/min

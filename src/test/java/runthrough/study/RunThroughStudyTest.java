@@ -140,7 +140,8 @@ class RunThroughStudyTest {
         assertThat(output.scrapKilogramsPerShift().mean()).isCloseTo(128, within(1e-12));
         assertThat(output.scrapShare().mean()).isCloseTo((4 / 3604.0 + 4 / 3544.0) / 2, within(1e-12));
         assertThat(output.changesPerShift().mean()).isCloseTo(32, within(1e-12));
-        assertThat(output.changesPerShift().interval()).isEmpty();
+        // Another stop would leave fewer: an interval that stands on the only coil change of eight that lost strip.
+        assertThat(output.changesPerShift().interval().orElseThrow().method()).isEqualTo(Interval.Method.FEW_EVENTS);
         assertThat(output.duration().mean()).isEqualTo(3600);
     }
 

@@ -63,10 +63,11 @@ final class ComparisonDocument {
                     false),
             new Member(
                     "output_m_per_s",
-                    "Strip processed over time, stops included.",
+                    "Good output over time, stops included: strip processed less what is scrap afterwards.",
                     ComparisonMeasure.OUTPUT_LENGTH,
                     false),
             new Member("output_kg_per_s", "The same by mass.", ComparisonMeasure.OUTPUT_MASS, false),
+            new Member("yield", "Good output over what was processed, by mass.", ComparisonMeasure.YIELD, false),
             new Member(
                     "share_of_rated",
                     "Metres processed over metres at the rated speed.",

@@ -30,6 +30,7 @@ record ComparisonFigures(List<ComparisonFigure> all) {
                 now("time lost per 8 h", ComparisonMeasure.LOST_TIME, time(comparison, ComparisonMeasure.LOST_TIME)),
                 now("output by length", ComparisonMeasure.OUTPUT_LENGTH, texts.notation(Kind.RATE_LENGTH)),
                 now("output by mass", ComparisonMeasure.OUTPUT_MASS, texts.notation(Kind.RATE_MASS)),
+                now("yield: good of gross output", ComparisonMeasure.YIELD, Notation.SHARE),
                 now("output, of rated", ComparisonMeasure.UTILISATION, Notation.SHARE),
                 now("scrap per 8 h", ComparisonMeasure.SCRAP_MASS, texts.notation(Kind.MASS)),
                 now("scrap, share of mass", ComparisonMeasure.SCRAP_SHARE, Notation.SHARE),

@@ -56,6 +56,7 @@ final class ComparisonTables {
         TableMaker<Compared> table = side("Side by side: output and scrap");
         column(table, "length", figures.now(ComparisonMeasure.OUTPUT_LENGTH));
         column(table, "mass", figures.now(ComparisonMeasure.OUTPUT_MASS));
+        column(table, "yield", figures.now(ComparisonMeasure.YIELD));
         column(table, "of rated", figures.now(ComparisonMeasure.UTILISATION));
         column(table, "scrap", figures.now(ComparisonMeasure.SCRAP_SHARE));
         return table.of(comparison.all());

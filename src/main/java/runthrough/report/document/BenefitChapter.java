@@ -71,9 +71,10 @@ final class BenefitChapter {
                             + " and so give less. Discounted payback is -ln(1 - C d/S)/ln(1 + d) for price C, yearly gain"
                             + " S and rate d. The internal rate of return is the rate at which the net present value is"
                             + " nothing.");
-            remarks.add("Intervals are those of the simulated differences, carried through; where several gains add up,"
-                    + " their ends are added, which is wider than it need be. They do not hold what is uncertain"
-                    + " about the values in money.");
+            remarks.add(
+                    "Intervals come from the differences of the replications, each worked out in money as a whole. They do"
+                            + " not hold what is uncertain about the values in money. People are paid for all scheduled hours:"
+                            + " one person more costs every hour of the year, not the minutes at the joint.");
             remarks.add("Source: S. K. Fuller and S. R. Petersen, Life-Cycle Costing Manual, NIST Handbook 135, 1995.");
         }
         return remarks;
@@ -98,7 +99,12 @@ final class BenefitChapter {
                                 Kind.LENGTH,
                                 year.verdict().stoppages().lostMetresPerShift(),
                                 shifts),
-                        yearly("Output", Kind.MASS, year.verdict().output().massFlow(), year.time()),
+                        yearly("Good output", Kind.MASS, year.verdict().output().massFlow(), year.time()),
+                        yearly(
+                                "Yield: good output of gross",
+                                Kind.SHARE,
+                                year.verdict().output().goodShare(),
+                                1),
                         yearly(
                                 "Scrap of coil changes and stops",
                                 Kind.MASS,
@@ -121,8 +127,12 @@ final class BenefitChapter {
         gain(table, "Time no longer lost", Kind.TIME, Benefit::time);
         gain(table, "More output", Kind.MASS, Benefit::mass);
         gain(table, "Less scrap", Kind.MASS, Benefit::scrap);
-        gain(table, "Less crew time at the joint", Kind.TIME, Benefit::crew);
+        gain(table, "Less paid time of people", Kind.TIME, BenefitChapter::paid);
         return table.of(year.benefits());
+    }
+
+    private static Gain paid(Benefit benefit) {
+        return new Gain(benefit.paid(), benefit.paid(), benefit.paid());
     }
 
     private void gain(TableMaker<Benefit> table, String heading, Kind kind, Function<Benefit, Gain> of) {

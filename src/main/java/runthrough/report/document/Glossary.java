@@ -39,7 +39,8 @@ final class Glossary {
             term("stop level", "reserve and the distance in which the process stops: at this level it begins to"),
             term("strip drawn", "by how much a coil change lowers the level"),
             term("target", "the share of coil changes that should run through"),
-            term("utilisation", "strip processed over strip that the rated speed would have processed"));
+            term("utilisation", "strip processed over strip that the rated speed would have processed"),
+            term("yield", "good output over gross output, by mass: what is processed and not scrap afterwards"));
 
     private Glossary() {}
 

@@ -29,13 +29,20 @@ record Remedies(Sizing.NoneEnough none, Texts texts) {
         String why = none.cause() == Cause.WAITING_FOR_PREPARATION
                 ? "joints wait for their coils to be prepared, longer than the entry can make up for"
                 : "between coil changes the entry cannot bring back what a joint takes";
-        return "However large the accumulator, it runs empty in the long run: " + why + ". After each coil change "
+        return "However large the accumulator, it runs empty "
+                + (none.byDowntime() ? "while the process runs" : "in the long run") + ": " + why
+                + ". After each coil change "
                 + texts.length(none.growth().mean()) + " more strip is lacking than after the one before.";
     }
 
     /** What would help and what would not, each on its own. */
     List<String> advice() {
         List<String> advice = new ArrayList<>();
+        if (none.byDowntime()) {
+            advice.add(
+                    "Only process downtime lets the accumulator fill again. Do not build on that: mend the line first, then"
+                            + " size it.");
+        }
         List<Remedy> useful =
                 none.remedies().stream().filter(r -> r.needed().isPresent()).toList();
         if (useful.isEmpty()) {

@@ -112,7 +112,7 @@ public final class SizingAnswer {
                         .map(number -> ": it takes at least " + Texts.count(number)
                                 + " coil changes to show a share of " + texts.share(sizing.target()))
                         .orElse("")
-                + ". Take the capacity as the best guess.";
+                + ". Take the capacity as the best guess, or run more replications.";
     }
 
     private String safeSide(double sure) {

@@ -133,8 +133,8 @@ public final class SpeedAnswer {
                 "most comes out at",
                 texts.value(Kind.SPEED, best.speed()),
                 texts.share(best.shareRunThrough().mean()) + " run through"));
-        figures.add(Figure.of("output there", output(best)));
-        figures.add(Figure.of("output as it is", output(now), "at " + texts.speed(now.speed())));
+        figures.add(Figure.of("output there", output(best), yieldAt(best)));
+        figures.add(Figure.of("output as it is", output(now), "at " + texts.speed(now.speed()) + ", " + yieldAt(now)));
         double gain = best.output().mean() / now.output().mean() - 1;
         figures.add(Figure.of("gain", Value.of(gain, Notation.SHARE), "of the output as it is"));
         curve.targetLost()
@@ -145,6 +145,10 @@ public final class SpeedAnswer {
                 Value.of(headline.lostAtFastest(), Notation.SHARE),
                 "of the most, at " + texts.speed(curve.peak().fastest())));
         return figures;
+    }
+
+    private String yieldAt(SpeedPoint point) {
+        return "yield " + texts.share(point.goodShare().mean());
     }
 
     private Value output(SpeedPoint point) {

@@ -13,8 +13,12 @@ final class SpeedDocument {
             .number("factor", "Factor on all rated speeds, 1 for the line as it is.", SpeedPoint::factor)
             .word("answer", "Whether the target is met.", TargetStatus.class, SpeedPoint::answer)
             .estimate("share_run_through", "Share of coil changes run through.", SpeedPoint::shareRunThrough)
-            .estimate("output_m_per_s", "Strip processed over time, stops included.", SpeedPoint::output)
+            .estimate(
+                    "output_m_per_s",
+                    "Good output over time, stops included: strip processed less what is scrap afterwards.",
+                    SpeedPoint::output)
             .estimate("output_kg_per_s", "The same by mass.", SpeedPoint::massFlow)
+            .estimate("yield", "Good output over what was processed, by mass.", SpeedPoint::goodShare)
             .estimate("share_of_rated", "Metres processed over metres at the rated speed.", SpeedPoint::utilisation)
             .estimate("stops_per_8_h", "Starved stops.", SpeedPoint::stopsPerShift)
             .estimate(

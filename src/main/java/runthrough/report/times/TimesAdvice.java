@@ -1,6 +1,7 @@
 package runthrough.report.times;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -9,6 +10,7 @@ import runthrough.quantity.Notation;
 import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.study.fitting.Recommendation.Reason;
+import runthrough.study.times.Correlation;
 import runthrough.study.times.ElementTimes;
 import runthrough.study.times.JointTail;
 import runthrough.study.times.Outliers;
@@ -19,6 +21,9 @@ import runthrough.timestudy.Observation;
 final class TimesAdvice {
     /** A watch read more coarsely than this part of the spread blurs the distribution. */
     private static final double COARSE = 0.5;
+
+    /** So many pairs are named in a sentence. */
+    private static final int MOST_NAMED = 3;
 
     private final TimesResult result;
     private final List<ElementTimes> elements;
@@ -45,7 +50,7 @@ final class TimesAdvice {
                 .mapToObj(this::trend)
                 .flatMap(Optional::stream)
                 .forEach(all::add);
-        result.statistics().tail().flatMap(this::tail).ifPresent(all::add);
+        together().ifPresent(all::add);
         few().ifPresent(all::add);
         coarse().ifPresent(all::add);
         return all;
@@ -86,30 +91,38 @@ final class TimesAdvice {
         });
     }
 
-    private Optional<String> tail(JointTail tail) {
-        return tail.percentiles().stream()
-                .filter(at -> at.isTooShort() || at.isTooLong())
-                .findFirst()
-                .map(at -> "Elements go together: " + Notation.SHARE.text(at.p()) + " of the joints took at most "
-                        + TimesWords.time(at.together())
-                        + ", but with each element drawn on its own they would take at"
-                        + " most " + TimesWords.time(at.apart())
-                        + TimesWords.difference(at)
-                                .range()
-                                .map(range -> " (difference " + range)
-                                .orElse("")
-                        + "). Distributions for each element apart make long joints too "
-                        + (at.isTooShort() ? "rare" : "common") + "; whole rows drawn together do not. To draw them so,"
-                        + " a scenario names the sheet in the place of each time: {sheet: FILE}.");
+    private Optional<String> together() {
+        List<Correlation> pairs = result.statistics().together();
+        if (pairs.isEmpty()) {
+            return Optional.empty();
+        }
+        String named = pairs.stream()
+                .sorted(Comparator.comparingDouble(Correlation::p))
+                .limit(MOST_NAMED)
+                .map(pair -> result.label(pair.first()) + " with " + result.label(pair.second()) + " (rank correlation "
+                        + TimesTables.CORRELATION.number(pair.spearman()) + ")")
+                .collect(Collectors.joining(", "));
+        return Optional.of("Elements go together: " + named
+                + (pairs.size() > MOST_NAMED ? " and " + (pairs.size() - MOST_NAMED) + " more pairs" : "")
+                + "; a sheet of elements that do not shows this once in 20 sheets at most. "
+                + result.statistics().tail().map(this::tail).orElse("")
+                + "To draw whole rows, as they were seen, a scenario names the sheet in the place of each time:"
+                + " {sheet: FILE}.");
+    }
+
+    private String tail(JointTail tail) {
+        JointTail.Percentile far = tail.percentiles().get(tail.percentiles().size() - 1);
+        return Notation.SHARE.text(far.p()) + " of the joints took at most " + TimesWords.time(far.together())
+                + "; with each element drawn on its own it would be " + TimesWords.time(far.apart()) + ". ";
     }
 
     private Optional<String> few() {
         List<String> names = named(Reason.TOO_FEW);
         return names.isEmpty()
                 ? Optional.empty()
-                : Optional.of(
-                        "Too few times for a distribution: " + String.join(", ", names)
-                                + ". Drawn are the observations, so that nothing longer than the longest of them ever happens.");
+                : Optional.of("Too few times for a distribution: " + String.join(", ", names)
+                        + ". Drawn are the observations, so that nothing longer than the longest of them ever happens:"
+                        + " time more coil changes.");
     }
 
     private List<String> named(Reason reason) {
@@ -129,7 +142,7 @@ final class TimesAdvice {
         return names.isEmpty()
                 ? Optional.empty()
                 : Optional.of("Read coarsely for how little they spread: " + String.join(", ", names)
-                        + ". Their spread and distribution are uncertain by the rounding.");
+                        + ". Their spread and distribution are uncertain by the rounding: read the watch more finely.");
     }
 
     private List<String> readings() {

@@ -29,7 +29,7 @@ final class TimesTables {
     /** Seconds in a table whose caption names them. */
     private static final Notation SECONDS = Notation.SECONDS.called("");
 
-    private static final Notation CORRELATION = Notation.PLAIN.with(Rounding.CORRELATION);
+    static final Notation CORRELATION = Notation.PLAIN.with(Rounding.CORRELATION);
 
     private final TimesResult result;
 

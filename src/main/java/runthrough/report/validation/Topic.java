@@ -86,6 +86,13 @@ public enum Topic {
             "REPORT-12",
             "REPORT-13",
             "REPORT-15"),
+    COVERAGE(
+            "How often intervals hold the truth",
+            "Share of 300 studies, each with a seed of its own, whose interval of a printed figure holds the exact value: of 95 % "
+                    + "intervals 95 % or more, within binomial error. Few coil changes and rare stops, where intervals are hardest.",
+            "REPORT-12",
+            "REPORT-13",
+            "REPORT-17"),
     FITS(
             "Distributions fitted to measured times",
             "Parameters, likelihoods and test statistics against published fits and tables of critical values."),

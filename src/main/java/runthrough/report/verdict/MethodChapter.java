@@ -80,8 +80,10 @@ final class MethodChapter {
                 replications > 1
                         ? "A mean is the mean over the replications; its 95 % interval is Student's t across them (REPORT-12). An"
                                 + " interval is not given where replications did not differ. A share with few successes or failures has"
-                                + " Wilson's score interval, from the counts of all replications (REPORT-13); what was never seen has the"
-                                + " rule of three, at most three over the number of trials. So nothing is ever claimed to be certain"
+                                + " Wilson's score interval, from the counts of all replications (REPORT-13). What rests on few stops, such"
+                                + " as lost time and output, has an interval from their number and from how much they differ (REPORT-17);"
+                                + " what was never seen has the rule of three, at most three over the number of trials, a coil change"
+                                + " being taken to lose its whole time. So nothing is ever claimed to be certain"
                                 + " because it was not seen to happen."
                         : "With one replication, shares have Wilson's score interval (REPORT-13) and what was never seen has the rule"
                                 + " of three, at most three over the number of trials; other means have no interval. Several"

@@ -54,6 +54,7 @@ final class OperationDocument {
             .estimateInFull("mass_flow_kg_per_s", "The same by mass.", Verdict.Output::massFlow)
             .estimateInFull("gross_speed_m_per_s", "Strip processed over time.", Verdict.Output::grossSpeed)
             .estimateInFull("gross_mass_flow_kg_per_s", "Mass processed over time.", Verdict.Output::grossMassFlow)
+            .estimateInFull("yield", "Good output over what was processed, by mass.", Verdict.Output::goodShare)
             .estimateInFull(
                     "utilisation", "Strip processed over strip at the rated speed.", Verdict.Output::utilisation)
             .estimateInFull("scrap_m_per_8_h", "Crops and scrapped strip.", Verdict.Output::scrapMetresPerShift)

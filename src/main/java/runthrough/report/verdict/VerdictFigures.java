@@ -13,6 +13,7 @@ import runthrough.report.verdict.AnswerSheet.Named;
 import runthrough.report.verdict.AnswerSheet.Which;
 import runthrough.study.TargetStatus;
 import runthrough.study.Verdict;
+import runthrough.study.statistics.Interval;
 import runthrough.study.statistics.Summary;
 
 /** The numbers of a verdict that matter most, and those that a terminal shows beside them. */
@@ -55,7 +56,7 @@ final class VerdictFigures {
                 Figure.of(
                         result.lost() + " per 8 h",
                         texts.value(Kind.TIME, stoppages.lostTimePerShift()),
-                        texts.length(stoppages.lostMetresPerShift().mean()) + " of strip")));
+                        texts.length(stoppages.lostMetresPerShift().mean()) + " of strip" + few(stoppages))));
         Summary joint = verdict.joint().time();
         figures.add(new Named(
                 Which.JOINT,
@@ -72,9 +73,21 @@ final class VerdictFigures {
                         texts.of(Kind.RATE_MASS, verdict.output().massFlow().mean()) + "; gross "
                                 + texts.of(
                                         Kind.RATE_LENGTH,
-                                        verdict.output().grossSpeed().mean()) + ", "
+                                        verdict.output().grossSpeed().mean()) + ", yield "
+                                + texts.share(verdict.output().goodShare().mean()) + ", "
                                 + texts.share(verdict.output().utilisation().mean()) + " of rated")));
         return figures;
+    }
+
+    /** What to do where little was seen of what is lost. */
+    private String few(Verdict.Stoppages stoppages) {
+        boolean restsOnFew = texts.known(stoppages.lostTimePerShift().interval())
+                .filter(ends -> ends.method() == Interval.Method.FEW_EVENTS)
+                .isPresent();
+        return restsOnFew
+                ? "; rests on " + Texts.count(verdict.changes().failed())
+                        + " coil changes, more replications make it surer"
+                : "";
     }
 
     private void withoutStop(Verdict.WithoutStop second, List<Named> figures) {

@@ -131,6 +131,7 @@ final class VerdictTables {
         rows.add(mean("good output, mass", Kind.RATE_MASS, output.massFlow()));
         rows.add(mean("gross output, strip", Kind.RATE_LENGTH, output.grossSpeed()));
         rows.add(mean("gross output, mass", Kind.RATE_MASS, output.grossMassFlow()));
+        rows.add(mean("yield: good over gross output, by mass", Kind.SHARE, output.goodShare()));
         rows.add(mean("utilisation: strip run over strip at rated speed", Kind.SHARE, output.utilisation()));
         rows.add(mean("scrap, strip per 8 h", Kind.LENGTH, output.scrapMetresPerShift()));
         rows.add(mean("scrap, mass per 8 h", Kind.MASS, output.scrapKilogramsPerShift()));

@@ -21,11 +21,26 @@ public record DistributionShape(Dimension dimension, Range range) implements Sha
             return new Amount(dimension, range).read(raw, context).map(Distribution::constant);
         }
         if (!(raw instanceof Raw.Mapping)) {
-            context.wrongShape(raw, allowed());
+            if (raw instanceof Raw.Sequence list && !list.items().isEmpty()) {
+                context.error(raw, "must be " + allowed(), "Say what the values are: " + kindOf(list));
+            } else {
+                context.wrongShape(raw, allowed());
+            }
             return Optional.empty();
         }
         DistributionKeys keys = DistributionKeys.of(dimension, range);
         return keys.section().read(raw, context).flatMap(keys::distribution);
+    }
+
+    private static String kindOf(Raw.Sequence list) {
+        String observed = "{observed: " + list.text() + "} for measured values, all equally likely";
+        return switch (list.items().size()) {
+            case 2 -> "{uniform: " + list.text() + "} for the least and the greatest, or " + observed + ".";
+            case 3 ->
+                "{triangular: " + list.text() + "} for the least, the most likely and the greatest, or " + observed
+                        + ".";
+            default -> observed + ".";
+        };
     }
 
     @Override

@@ -170,6 +170,11 @@ public record Totals(
         return processedMetres / ratedMetres;
     }
 
+    /** Good output over what was processed, by mass. */
+    public double goodShare() {
+        return goodKilograms() / processedKilograms;
+    }
+
     /** Scrap over scrap and good output, by mass. */
     public double scrapShare() {
         return scrapKilograms / (scrapKilograms + goodKilograms());

@@ -37,14 +37,6 @@ public record Gain(double mean, double low, double high) {
         return new Gain(factor * mean, factor * low, factor * high);
     }
 
-    /**
-     * Both together. The ends are added, as if what is uncertain about both went the same way at once: wider than it need be,
-     * never too narrow.
-     */
-    public Gain plus(Gain other) {
-        return new Gain(mean + other.mean, low + other.low, high + other.high);
-    }
-
     /** What is left when {@code cost}, which is certain, goes off. */
     public Gain less(double cost) {
         return new Gain(mean - cost, low - cost, high - cost);

@@ -10,29 +10,26 @@ import runthrough.plant.handover.Money.Uncertain;
  *
  * @param money those values
  * @param offer what the alternative costs
- * @param output gain of a year by time or tonnes
- * @param scrap gain of a year by less scrap
- * @param labour gain of a year by less work
+ * @param gains of a year by time or output, and by less scrap
+ * @param paid people's time less to be paid for in a year (s); negative for more
  */
-public record Worth(Money money, Money.Offer offer, Gain output, Gain scrap, Gain labour) {
+public record Worth(Money money, Money.Offer offer, YearlySum gains, double paid) {
     private static final double HOUR = 3600;
     private static final double TONNE = 1000;
 
-    static Worth of(Benefit benefit, Money money, Money.Offer offer) {
-        Gain output = money.output() instanceof Output.LineHour hour
-                ? benefit.time().times(hour.value() / HOUR)
-                : benefit.mass().times(money.output().value() / TONNE);
-        return new Worth(
-                money,
-                offer,
-                output,
-                benefit.scrap().times(money.scrap().orElse(0)),
-                benefit.crew().times(money.labour().orElse(0) / HOUR));
-    }
-
     /** Gain of a year, upkeep taken off. */
     public Gain yearly() {
-        return output.plus(scrap).plus(labour).less(offer.upkeep());
+        return yearly(1, 1, 1, 1);
+    }
+
+    private Gain yearly(double output, double scrap, double labour, double upkeep) {
+        double value = output * money.output().value();
+        boolean byHour = money.output() instanceof Output.LineHour;
+        return gains.of(
+                        byHour ? value / HOUR : 0,
+                        byHour ? 0 : value / TONNE,
+                        scrap * money.scrap().orElse(0))
+                .less(upkeep * offer.upkeep() - labour * paid * money.labour().orElse(0) / HOUR);
     }
 
     /** Money over its life, by the best guess. */
@@ -63,10 +60,11 @@ public record Worth(Money money, Money.Offer offer, Gain output, Gain scrap, Gai
     /** Present value when the input that is least certain is {@code factor} times what was given, {@code factor >= 0}. */
     public Gain presentValueWith(double factor) {
         Uncertain uncertain = money.leastCertain();
-        Gain gains = output.times(uncertain == Uncertain.OUTPUT ? factor : 1)
-                .plus(scrap.times(uncertain == Uncertain.SCRAP ? factor : 1))
-                .plus(labour.times(uncertain == Uncertain.LABOUR ? factor : 1))
-                .less(offer.upkeep() * (uncertain == Uncertain.UPKEEP ? factor : 1));
+        Gain gains = yearly(
+                uncertain == Uncertain.OUTPUT ? factor : 1,
+                uncertain == Uncertain.SCRAP ? factor : 1,
+                uncertain == Uncertain.LABOUR ? factor : 1,
+                uncertain == Uncertain.UPKEEP ? factor : 1);
         return gains.times(factor()).less(offer.price() * (uncertain == Uncertain.PRICE ? factor : 1));
     }
 

@@ -21,6 +21,7 @@ import runthrough.study.statistics.Estimate;
  * @param stripBreaks how often the level fell below 0, in all replications; what follows one is not physical
  * @param figures one for each measure, as {@link ComparisonMeasure} defines it
  * @param yearly the same of a year, for those measures of which a year has a meaning
+ * @param against the line called today, replication by replication; empty for that one itself
  */
 public record Compared(
         Alternative alternative,
@@ -30,7 +31,8 @@ public record Compared(
         CauseCounts causes,
         long stripBreaks,
         Map<ComparisonMeasure, Figure> figures,
-        Map<ComparisonMeasure, Figure> yearly) {
+        Map<ComparisonMeasure, Figure> yearly,
+        Optional<AgainstToday> against) {
 
     public Compared {
         figures = Map.copyOf(figures);

@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import runthrough.simulation.records.Totals;
 import runthrough.study.Evaluation;
 import runthrough.study.statistics.Estimate;
+import runthrough.study.statistics.SplitValues;
 
 /** What alternatives are compared by. Values are SI, of one replication each; a shift is 8 h. */
 public enum ComparisonMeasure {
@@ -19,6 +20,8 @@ public enum ComparisonMeasure {
     OUTPUT_MASS(Better.MORE, Per.SECOND),
     /** Metres processed over metres at the rated speed, in [0, 1]. */
     UTILISATION(Better.MORE, Per.NOTHING),
+    /** Good output over what was processed, by mass, in [0, 1]. */
+    YIELD(Better.MORE, Per.NOTHING),
     /** Crops and strip scrapped at stops per shift (kg). */
     SCRAP_MASS(Better.LESS, Per.SHIFT),
     /** Scrap over scrap and processed strip, by mass, in [0, 1]. */
@@ -90,6 +93,7 @@ public enum ComparisonMeasure {
             case OUTPUT_LENGTH -> totals.goodSpeed();
             case OUTPUT_MASS -> totals.goodMassFlow();
             case UTILISATION -> totals.utilisation();
+            case YIELD -> totals.goodShare();
             case SCRAP_MASS -> perShift(totals, totals.scrapKilograms());
             case SCRAP_SHARE -> totals.scrapShare();
             case JOINT_CYCLE_TIME -> totals.jointSeconds() / totals.changes();
@@ -103,7 +107,29 @@ public enum ComparisonMeasure {
         return switch (this) {
             case RUN_THROUGH -> evaluation.shareRunThrough();
             case STOPS -> evaluation.stoppages().starvedPerShift();
+            case LOST_TIME -> evaluation.stoppages().lostTimePerShift();
+            case OUTPUT_LENGTH -> evaluation.output().speed();
+            case OUTPUT_MASS -> evaluation.output().massFlow();
+            case UTILISATION -> evaluation.output().utilisation();
+            case YIELD -> evaluation.output().goodShare();
+            case SCRAP_MASS -> evaluation.output().scrapKilogramsPerShift();
+            case SCRAP_SHARE -> evaluation.output().scrapShare();
             default -> evaluation.amount(totals -> of(totals, crew));
+        };
+    }
+
+    /** One value of each replication, with what stops make of it. */
+    SplitValues values(Evaluation evaluation, int crew) {
+        return switch (this) {
+            case STOPS -> evaluation.estimates().starvedStops();
+            case LOST_TIME -> evaluation.estimates().lostTime();
+            case OUTPUT_LENGTH -> evaluation.estimates().speed();
+            case OUTPUT_MASS -> evaluation.estimates().massFlow();
+            case UTILISATION -> evaluation.estimates().utilisation();
+            case YIELD -> evaluation.estimates().goodShare();
+            case SCRAP_MASS -> evaluation.estimates().scrapMass();
+            case SCRAP_SHARE -> evaluation.estimates().scrapShare();
+            default -> SplitValues.whole(evaluation.each(totals -> of(totals, crew)));
         };
     }
 

@@ -1,6 +1,5 @@
 package runthrough.study.comparison;
 
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +16,6 @@ import runthrough.study.Share;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.comparison.Compared.Figure;
-import runthrough.study.statistics.Difference;
 import runthrough.study.statistics.Pairs;
 
 /** Runs alternatives under the same random numbers and holds them against the one called today. */
@@ -25,7 +23,6 @@ public final class ComparisonStudy {
     private final Alternative today;
     private final List<Alternative> others;
     private final double target;
-    private final Pairs pairs;
 
     /**
      * A comparison of alternatives whose lines must have passed their check, and which have seed and number of replications in
@@ -52,7 +49,6 @@ public final class ComparisonStudy {
         this.today = today;
         this.others = List.copyOf(others);
         this.target = Share.target(target);
-        this.pairs = Pairs.of(others.size());
     }
 
     private static boolean sharesRandomNumbers(Alternative one, Alternative other) {
@@ -81,7 +77,7 @@ public final class ComparisonStudy {
                         .max()
                         .orElseThrow(),
                 yearlyTime(),
-                pairs.confidence(),
+                Pairs.of(others.size()).confidence(),
                 compared(reference, Optional.empty()),
                 all.stream()
                         .skip(1)
@@ -120,13 +116,14 @@ public final class ComparisonStudy {
 
     private Compared compared(Evaluated one, Optional<Evaluated> reference) {
         Evaluation evaluation = one.evaluation();
+        Optional<AgainstToday> against = reference.map(today -> new AgainstToday(
+                evaluation, one.crew(), today.evaluation(), today.crew(), others.size(), yearlyTime()));
         Map<ComparisonMeasure, Figure> figures = new EnumMap<>(ComparisonMeasure.class);
         for (ComparisonMeasure measure : ComparisonMeasure.values()) {
             figures.put(
                     measure,
                     new Figure(
-                            measure.estimate(evaluation, one.crew()),
-                            reference.map(other -> difference(measure, one, other))));
+                            measure.estimate(evaluation, one.crew()), against.map(other -> other.difference(measure))));
         }
         return new Compared(
                 one.alternative(),
@@ -136,29 +133,7 @@ public final class ComparisonStudy {
                 evaluation.causes(),
                 (long) DoubleStream.of(evaluation.each(Totals::stripBreaks)).sum(),
                 figures,
-                Compared.yearly(figures, yearlyTime()));
-    }
-
-    private Difference difference(ComparisonMeasure measure, Evaluated here, Evaluated there) {
-        Evaluation one = here.evaluation();
-        Evaluation other = there.evaluation();
-        if (measure == ComparisonMeasure.RUN_THROUGH) {
-            return pairs.shares(one.successes(), other.successes());
-        }
-        double[] values = one.each(totals -> measure.of(totals, here.crew()));
-        double[] others = other.each(totals -> measure.of(totals, there.crew()));
-        if (!one.chance() && !other.chance()) {
-            return Difference.exact(values[0], others[0], pairs.confidence());
-        }
-        int replications = Math.max(values.length, others.length);
-        return pairs.means(
-                one.chance() ? values : repeated(values[0], replications),
-                other.chance() ? others : repeated(others[0], replications));
-    }
-
-    private static double[] repeated(double value, int times) {
-        double[] values = new double[times];
-        Arrays.fill(values, value);
-        return values;
+                Compared.yearly(figures, yearlyTime()),
+                against);
     }
 }

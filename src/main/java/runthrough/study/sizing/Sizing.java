@@ -77,7 +77,7 @@ public record Sizing(
     public enum Answer {
         /** There is a smallest capacity. */
         FOUND,
-        /** However large the accumulator, it runs empty in the long run. */
+        /** However large the accumulator, it runs empty in the long run, or would without the process's downtime. */
         NONE_IS_ENOUGH,
         /** Entry and process are one strip: there is no accumulator to size. */
         NOT_APPLICABLE
@@ -100,9 +100,11 @@ public record Sizing(
      * @param cause {@link Cause#REFILL}: the entry brings less strip in the long run than the process uses; or {@link
      *     Cause#PREPARATION}: it would bring enough if the joints did not wait for their coils
      * @param growth how much more strip (m) is missing after each coil change than after the one before, {@code > 0}
+     * @param byDowntime whether only process downtime lets an accumulator of some size fill again: growth and remedies are those
+     *     of the line without downtime
      * @param remedies each of which, on its own, lets some capacity be enough; those that do not help are given too
      */
-    public record NoneEnough(Cause cause, Estimate growth, List<Remedy> remedies) {
+    public record NoneEnough(Cause cause, Estimate growth, boolean byDowntime, List<Remedy> remedies) {
         public NoneEnough {
             remedies = List.copyOf(remedies);
         }

@@ -40,6 +40,9 @@ final class SizingRun {
     /** About so many capacities are tried. */
     private static final int EXPECTED_TRIALS = 20;
 
+    /** So many times the capacity for a mean joint is more than anybody builds. */
+    private static final double HUGE = 10;
+
     private final SimulationRequest request;
     private final SizingOptions options;
     private final boolean chance;
@@ -74,9 +77,32 @@ final class SizingRun {
         Optional<Crossing> found = endurance.lasts()
                 ? Optional.of(smallest()).filter(c -> c.value().isPresent())
                 : Optional.empty();
-        Sizing sizing = found.isPresent() ? sizing(Answer.FOUND, found, Optional.empty()) : noneEnough(endurance);
+        Sizing sizing = found.isEmpty()
+                ? noneEnough(ample, endurance, false)
+                : onlyByDowntime(found.get()).orElseGet(() -> sizing(Answer.FOUND, found, Optional.empty()));
         steps.finish();
         return sizing;
+    }
+
+    /**
+     * That none is enough, where a huge accumulator is full again only because the process stands for reasons of its own: what one
+     * would size then is the strip that is lacking from one downtime to the next.
+     */
+    private Optional<Sizing> onlyByDowntime(Crossing crossing) {
+        double usual = handCalculation.storage().orElseThrow().capacity().needed();
+        boolean isHuge = crossing.value().orElseThrow() > HUGE * usual;
+        if (!isHuge || ample.process().downtime().isEmpty()) {
+            return Optional.empty();
+        }
+        Line running = new Line(
+                ample.coilSource(),
+                ample.entry(),
+                ample.process().withDowntime(Optional.empty()),
+                ample.change(),
+                ample.practice(),
+                ample.bending());
+        LongRunBalance endurance = LongRunBalance.of(running, plan.seed(), evaluator);
+        return endurance.lasts() ? Optional.empty() : Optional.of(noneEnough(running, endurance, true));
     }
 
     private Crossing smallest() {
@@ -147,9 +173,9 @@ final class SizingRun {
         return RelativeHalfWidth.of(options.halfWidth(), half, plan.replications(), options.maxReplications());
     }
 
-    private Sizing noneEnough(LongRunBalance endurance) {
-        List<Remedy> remedies = new RemedySearch(ample, plan.seed(), evaluator).remedies();
-        NoneEnough none = new NoneEnough(endurance.cause(), endurance.growth(), remedies);
+    private Sizing noneEnough(Line line, LongRunBalance endurance, boolean byDowntime) {
+        List<Remedy> remedies = new RemedySearch(line, plan.seed(), evaluator).remedies();
+        NoneEnough none = new NoneEnough(endurance.cause(), endurance.growth(), byDowntime, remedies);
         return sizing(Answer.NONE_IS_ENOUGH, Optional.empty(), Optional.of(none));
     }
 

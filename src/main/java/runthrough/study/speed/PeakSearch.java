@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import runthrough.simulation.records.Totals;
-import runthrough.study.Evaluation;
 import runthrough.study.StudyException;
 import runthrough.study.speed.SpeedCurve.Peak;
 import runthrough.study.speed.SpeedCurve.Where;
@@ -70,12 +69,8 @@ final class PeakSearch {
     /** Less than any other where the line cannot be run. */
     private double output(double speed) {
         return speeds.attempt(speed)
-                .map(there -> there.mean(PeakSearch::metresPerSecond).mean())
+                .map(there -> there.mean(Totals::goodSpeed).mean())
                 .orElse(Double.NEGATIVE_INFINITY);
-    }
-
-    private static double metresPerSecond(Totals totals) {
-        return totals.goodSpeed();
     }
 
     private void refine(double best) {
@@ -116,7 +111,6 @@ final class PeakSearch {
     }
 
     private Estimate loss(double best, double speed) {
-        Evaluation there = speeds.at(speed);
-        return speeds.at(best).difference(there, PeakSearch::metresPerSecond);
+        return speeds.at(best).speedOver(speeds.at(speed));
     }
 }

@@ -10,8 +10,9 @@ import runthrough.study.statistics.Estimate;
  * @param factor on all rated speeds, 1 for the line as it is
  * @param answer whether the target is met
  * @param shareRunThrough share of coil changes run through
- * @param output metres processed over time (m/s)
- * @param massFlow kilograms processed over time (kg/s)
+ * @param output good output over time (m/s)
+ * @param massFlow the same by mass (kg/s)
+ * @param goodShare yield: good output over what was processed, by mass, in [0, 1]
  * @param utilisation metres processed over metres at the rated speed, in [0, 1]
  * @param stopsPerShift starved stops per shift
  * @param lostTimePerShift lost time (starved), at the rated speed, per shift (s)
@@ -23,6 +24,7 @@ public record SpeedPoint(
         Estimate shareRunThrough,
         Estimate output,
         Estimate massFlow,
+        Estimate goodShare,
         Estimate utilisation,
         Estimate stopsPerShift,
         Estimate lostTimePerShift) {}

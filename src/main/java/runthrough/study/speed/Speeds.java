@@ -104,6 +104,7 @@ final class Speeds {
                 evaluation.shareRunThrough(),
                 output.speed(),
                 output.massFlow(),
+                output.goodShare(),
                 output.utilisation(),
                 stoppages.starvedPerShift(),
                 stoppages.lostTimePerShift());

@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param mean of the differences, in the unit of what is compared; negative when it is less
  * @param pairs that both gave a value, {@code >= 0}
  * @param interval in which the true difference lies; empty where pairs cannot tell, because there is only one or because the
- *     difference was the same in all
+ *     difference was the same in all. Without any difference it is there where events that neither had might make one
  * @param confidence of the interval, in (0, 1): more than 95 % where several differences are given at once
  * @param significance whether it is statistically significant
  */
@@ -35,6 +35,11 @@ public record Difference(
                 Optional.empty(),
                 confidence,
                 same ? Significance.NONE : Significance.SIGNIFICANT);
+    }
+
+    /** The same where both gave the same in every pair. */
+    Difference asNone() {
+        return new Difference(0, pairs, interval, confidence, Significance.NONE);
     }
 
     /** The same in another unit: all of it {@code factor} times, {@code factor > 0}. */

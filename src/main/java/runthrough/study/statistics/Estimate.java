@@ -19,6 +19,16 @@ public record Estimate(double mean, int replications, OptionalDouble sd, Optiona
         return interval.map(i -> OptionalDouble.of(i.halfWidth())).orElseGet(OptionalDouble::empty);
     }
 
+    /** The same of what cannot be negative: nor can the ends of its interval. */
+    public Estimate notNegative() {
+        return new Estimate(
+                mean,
+                replications,
+                sd,
+                interval.map(ends ->
+                        ends.low() < 0 && ends.high() > 0 ? new Interval(0, ends.high(), ends.method()) : ends));
+    }
+
     /** The same in another unit: all of it {@code factor} times, {@code factor > 0}. */
     public Estimate times(double factor) {
         return new Estimate(

@@ -1,5 +1,6 @@
 package runthrough.study.statistics;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -22,7 +23,8 @@ import org.apache.commons.statistics.distribution.TDistribution;
  *       normal deviate. Source: E. L. Korn and B. I. Graubard, "Confidence intervals for proportions with small expected
  *       number of positive counts estimated from survey data", Survey Methodology 24, 1998 (from memory); there with the exact
  *       interval of the binomial in place of Wilson's.
- *   <li>A rate of events of which none was seen: from 0 to 3 over the exposure, the rule of three.
+ *   <li>A rate of events, and what depends on events that are few: by their count, see {@link FewEvents}. Of a rate of events of
+ *       which none was seen that is from 0 to 3 over the exposure, the rule of three.
  * </ul>
  *
  * <p>Rules REPORT-12, REPORT-13.
@@ -32,7 +34,7 @@ public final class Estimators {
     static final int FEW = 30;
 
     /** An interval of less than this part of its mean comes from rounding alone. */
-    private static final double ROUNDING = 1e-12;
+    static final double ROUNDING = 1e-12;
 
     private Estimators() {}
 
@@ -86,18 +88,15 @@ public final class Estimators {
      * @param exposures of each replication to them, in the unit that the rate is per, {@code > 0}
      */
     public static Estimate rate(long[] events, double[] exposures) {
-        double exposure = 0;
-        double[] rates = new double[events.length];
-        for (int i = 0; i < rates.length; i++) {
-            rates[i] = events[i] / exposures[i];
-            exposure += exposures[i];
-        }
-        Estimate byT = amount(rates);
-        if (LongStream.of(events).sum() > 0) {
-            return byT;
-        }
-        Interval three = new Interval(0, 3 / exposure, Interval.Method.RULE_OF_THREE);
-        return new Estimate(0, byT.replications(), byT.sd(), Optional.of(three));
+        return rates(events, exposures).mean(0, Double.POSITIVE_INFINITY);
+    }
+
+    /** The same, before its mean is taken. */
+    public static SplitValues rates(long[] events, double[] exposures) {
+        double[] rates = IntStream.range(0, events.length)
+                .mapToDouble(i -> events[i] / exposures[i])
+                .toArray();
+        return new SplitValues(rates, List.of(EventPart.ofEqual(events, exposures, rates)));
     }
 
     /** For how many trials of a replication one independent trial stands; at least 1. */
@@ -111,7 +110,7 @@ public final class Estimators {
         return effect > 1 ? effect * uncertainty * uncertainty : 1;
     }
 
-    private static Estimate studentT(double confidence, Moments moments, double floor, double ceiling) {
+    static Estimate studentT(double confidence, Moments moments, double floor, double ceiling) {
         if (moments.n() == 1) {
             return new Estimate(moments.mean(), 1, OptionalDouble.empty(), Optional.empty());
         }

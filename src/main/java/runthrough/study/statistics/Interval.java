@@ -41,6 +41,8 @@ public record Interval(double low, double high, Method method) {
         WILSON,
         /** Nothing was seen in n trials: from zero to 3/n, one-sided, from the counts of all replications pooled. */
         RULE_OF_THREE,
+        /** Few events: by their count and how much their effects differ, with Student's t for all else. */
+        FEW_EVENTS,
         /** A difference of two shares, from the intervals of both as if they were independent. */
         SQUARE_AND_ADD
     }

@@ -1,5 +1,8 @@
 package runthrough.study.statistics;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -15,6 +18,7 @@ import java.util.stream.IntStream;
  *   <li>A share, when fewer than {@value Estimators#FEW} trials went the one way here and the other way there, or when all
  *       pairs differ by the same: from the intervals of the two shares by "square and add", which leaves out that they share
  *       their random numbers and so is rather too wide.
+ *   <li>Where events that one has and the other has not are few: see {@link #means(SplitValues, SplitValues)}.
  *   <li>Where only a few of the pairs differ, and the others are the same, one t interval may look sure that rests on two or
  *       three events. As many pairs must differ as a sign test would want if all differed the same way ({@code 2^(1 - k)} at
  *       most what the interval leaves out); otherwise it is stretched to zero.
@@ -82,6 +86,58 @@ public final class Pairs {
         }
         Interval interval = byT.interval().get();
         return judged(byT.mean(), pairs, differing == pairs || enough ? interval : stretchedToZero(interval));
+    }
+
+    /**
+     * The same of values whose parts are known, of as many replications. Where two variants met the same random numbers, an event
+     * that both have falls out; what remains are events that one has and the other has not. Where these are few, the interval
+     * stands on their count: {@link FewEvents} for what they add and for what they take away, Student's t for all else.
+     */
+    public Difference means(SplitValues here, SplitValues there) {
+        double[] ones = here.values();
+        double[] others = there.values();
+        List<EventPart> few = new ArrayList<>();
+        for (int kind = 0; kind < Math.min(here.parts().size(), there.parts().size()); kind++) {
+            few.addAll(fewApart(here.parts().get(kind), there.parts().get(kind)));
+        }
+        if (few.isEmpty()) {
+            return means(ones, others);
+        }
+        double[] rest = differences(ones, others);
+        double[] events = new double[rest.length];
+        few.forEach(part -> Arrays.setAll(events, i -> events[i] + part.effects()[i]));
+        Arrays.setAll(rest, i -> Pairs.isSame(rest[i], events[i]) ? 0 : rest[i] - events[i]);
+        FewEvents limits = new FewEvents(confidence);
+        List<Reach> reaches = new ArrayList<>(List.of(Reach.byT(confidence, rest)));
+        few.forEach(part -> reaches.add(Reach.of(limits.limits(part), part.mean())));
+        double mean = Moments.of(differences(ones, others)).mean();
+        return Reach.together(reaches)
+                .around(mean, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, Interval.Method.FEW_EVENTS)
+                .map(interval -> judged(mean, rest.length, interval))
+                .map(judged -> isNothingApart(ones, others) ? judged.asNone() : judged)
+                .orElseGet(() -> means(ones, others));
+    }
+
+    private static boolean isNothingApart(double[] ones, double[] others) {
+        return IntStream.range(0, ones.length).allMatch(i -> isSame(ones[i], others[i]));
+    }
+
+    /**
+     * What one has more and less of events of a kind than the other, where that is little but not nothing; what either might have
+     * where neither has any; otherwise none.
+     */
+    private List<EventPart> fewApart(EventPart here, EventPart there) {
+        if (here.count() + there.count() == 0) {
+            return here.isThere() || there.isThere() ? List.of(here, there.times(-1)) : List.of();
+        }
+        EventPart more = here.moreThan(there);
+        EventPart less = there.moreThan(here).times(-1);
+        long count = more.count() + less.count();
+        boolean someAlike =
+                IntStream.range(0, here.replications()).anyMatch(i -> more.events()[i] + less.events()[i] == 0);
+        FewEvents few = new FewEvents(confidence);
+        boolean isFew = count > 0 && someAlike && few.equivalent(more) + few.equivalent(less) < Estimators.FEW;
+        return isFew ? List.of(more.orAsMuchAs(less), less.orAsMuchAs(more)) : List.of();
     }
 
     /** By how much the share {@code here} is more than the one {@code there}; both of as many replications, or exact. */

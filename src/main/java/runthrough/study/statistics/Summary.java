@@ -31,4 +31,10 @@ public record Summary(
         double p95,
         double p99,
         double p995,
-        double greatest) {}
+        double greatest) {
+
+    /** The same of what cannot be negative, see {@link Estimate#notNegative}. */
+    public Summary notNegative() {
+        return new Summary(count, mean.notNegative(), sd, least, p005, p01, p05, p50, p90, p95, p99, p995, greatest);
+    }
+}

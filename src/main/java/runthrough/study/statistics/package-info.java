@@ -10,7 +10,8 @@
  * <p>Units: those of what is measured. Shares are in [0, 1].
  *
  * <p>Invariants: an interval is never of zero width. Where replications did not differ, or there is only one, no Student-t
- * interval is given; shares and rates then have one from their pooled counts.
+ * interval is given; shares and rates then have one from their pooled counts. What rests on few events has one from their
+ * count ({@link runthrough.study.statistics.FewEvents}).
  *
  * <p>Sources: A. M. Law, "Simulation Modeling and Analysis", 4th ed., 2007, section 9.4 (independent replications); E. B.
  * Wilson, "Probable inference, the law of succession, and statistical inference", Journal of the American Statistical

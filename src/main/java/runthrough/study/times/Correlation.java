@@ -26,6 +26,7 @@ public record Correlation(int first, int second, int n, double spearman, double 
     /** With fewer rows correlations mean nothing. */
     public static final int FEWEST = 8;
 
+    /** Of sheets whose elements do not go together so many at most show a pair that seems to (family-wise error). */
     private static final double SIGNIFICANCE = 0.05;
 
     /** All pairs of elements of which both vary, in the order of the sheet. */
@@ -110,7 +111,10 @@ public record Correlation(int first, int second, int n, double spearman, double 
                 .toList();
     }
 
-    /** Whether it is more than chance, also in view of all the pairs that were looked at. */
+    /**
+     * Whether it is more than chance, in view of all the pairs that were looked at: of sheets whose elements are independent, 5 % at most
+     * have any such pair.
+     */
     public boolean isShown() {
         return adjusted < SIGNIFICANCE;
     }

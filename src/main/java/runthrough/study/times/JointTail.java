@@ -14,7 +14,8 @@ import runthrough.timestudy.TimeSheet;
  * What it does to long joints to draw each element on its own, as if slow people were not slow everywhere: percentiles of the
  * observed sums of the elements with standing strip, against those of sums of which each element is resampled from its own
  * column. The interval is a percentile bootstrap over the rows (B. Efron and R. J. Tibshirani, An Introduction to the
- * Bootstrap, 1993, ch. 13; from memory).
+ * Bootstrap, 1993, ch. 13; from memory). Few rows lie beyond a high percentile, so such intervals miss more often than they
+ * should: whether elements go together at all is for {@link Correlation} to say.
  *
  * @param rows in which all those elements were timed
  * @param together mean and standard deviation of the observed sums (s)
@@ -46,18 +47,7 @@ public record JointTail(int rows, Moments together, double apartSd, List<Percent
      * @param low lower end of the 95 % interval of together less apart (s)
      * @param high upper end (s)
      */
-    public record Percentile(double p, double together, double apart, double low, double high) {
-
-        /** Whether drawing elements on their own makes long joints shorter than they are, beyond chance. */
-        public boolean isTooShort() {
-            return low > 0;
-        }
-
-        /** Whether it makes them longer than they are, beyond chance. */
-        public boolean isTooLong() {
-            return high < 0;
-        }
-    }
+    public record Percentile(double p, double together, double apart, double low, double high) {}
 
     /** That of {@code sheet}; empty with fewer than two standing elements or {@value #FEWEST} complete rows. */
     static Optional<JointTail> of(TimeSheet sheet, long seed) {

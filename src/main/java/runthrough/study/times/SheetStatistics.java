@@ -6,7 +6,7 @@ import java.util.stream.IntStream;
 import runthrough.timestudy.TimeSheet;
 
 /**
- * What  shows.
+ * What a sheet shows.
  *
  * @param sheet it is about
  * @param elements one for each of its elements, in order
@@ -19,6 +19,11 @@ public record SheetStatistics(
     public SheetStatistics {
         elements = List.copyOf(elements);
         correlations = List.copyOf(correlations);
+    }
+
+    /** The pairs of elements that go together, beyond what chance does; see {@link Correlation#isShown}. */
+    public List<Correlation> together() {
+        return correlations.stream().filter(Correlation::isShown).toList();
     }
 
     /**

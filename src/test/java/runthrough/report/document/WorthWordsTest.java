@@ -16,11 +16,13 @@ import runthrough.study.Verdict;
 import runthrough.study.benefit.Benefit;
 import runthrough.study.benefit.Gain;
 import runthrough.study.benefit.Worth;
+import runthrough.study.benefit.YearlySum;
 
 /** What the page to decide on says of money and time. */
 class WorthWordsTest {
     private static final double HOUR = 3600;
     private static final Gain NONE = new Gain(0, 0, 0);
+    private static final YearlySum NO_SUM = (second, kilogram, scrap) -> NONE;
     private static final Verdict VERDICT = Invented.result(Invented.line(Distribution.lognormal(36, 9)))
             .study()
             .verdict();
@@ -77,7 +79,8 @@ class WorthWordsTest {
                 new Gain(100 * HOUR, 90 * HOUR, 110 * HOUR),
                 new Gain(2e6, 1.8e6, 2.2e6),
                 NONE,
-                NONE,
+                0,
+                NO_SUM,
                 Optional.empty());
 
         List<String> said = said(Optional.empty(), gain);
@@ -90,7 +93,7 @@ class WorthWordsTest {
     @Test
     void aGainThatMayBeNoneIsNotCalledOne() {
         Benefit doubtful =
-                new Benefit("third uncoiler", new Gain(HOUR, -HOUR, 3 * HOUR), NONE, NONE, NONE, Optional.empty());
+                new Benefit("third uncoiler", new Gain(HOUR, -HOUR, 3 * HOUR), NONE, NONE, 0, NO_SUM, Optional.empty());
 
         assertThat(said(Optional.empty(), doubtful).get(0))
                 .endsWith("No alternative is shown to lose less than the one called today.");
@@ -98,8 +101,10 @@ class WorthWordsTest {
 
     private static Benefit priced(String name, double hours, double low, double high, double price) {
         Gain output = new Gain(100 * hours, 100 * low, 100 * high);
-        Worth worth = new Worth(MONEY, new Money.Offer(price, 0, 10), output, NONE, NONE);
-        return new Benefit(name, new Gain(hours * HOUR, low * HOUR, high * HOUR), NONE, NONE, NONE, Optional.of(worth));
+        YearlySum sum = (second, kilogram, scrap) -> output;
+        Worth worth = new Worth(MONEY, new Money.Offer(price, 0, 10), sum, 0);
+        return new Benefit(
+                name, new Gain(hours * HOUR, low * HOUR, high * HOUR), NONE, NONE, 0, sum, Optional.of(worth));
     }
 
     private static List<String> said(Optional<Money> money, Benefit... benefits) {

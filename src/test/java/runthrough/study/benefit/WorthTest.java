@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.handover.Money;
@@ -16,18 +15,15 @@ import runthrough.plant.handover.Money.Uncertain;
 class WorthTest {
     private static final Offer OFFER = new Offer(250_000, 10_000, 5);
 
-    /** 100 h (90 to 110), 20 t of output, 5 t of scrap, 200 h of people. */
-    private static final Benefit BENEFIT = new Benefit(
-            "larger",
-            new Gain(360_000, 324_000, 396_000),
-            new Gain(20_000, 20_000, 20_000),
-            new Gain(5000, 5000, 5000),
-            new Gain(720_000, 720_000, 720_000),
-            Optional.empty());
+    /** 100 h (90 to 110), 20 t of output, 5 t of scrap. */
+    private static Gain gains(double second, double kilogram, double scrap) {
+        double certain = 20_000 * kilogram + 5000 * scrap;
+        return new Gain(360_000 * second, 324_000 * second, 396_000 * second).less(-certain);
+    }
 
+    /** With those, and 200 h of people less to be paid for. */
     private static Worth worth(Output output, Uncertain uncertain) {
-        return Worth.of(
-                BENEFIT,
+        return new Worth(
                 new Money(
                         "EUR",
                         output,
@@ -36,7 +32,9 @@ class WorthTest {
                         0.08,
                         uncertain,
                         Map.of("larger", OFFER)),
-                OFFER);
+                OFFER,
+                WorthTest::gains,
+                720_000);
     }
 
     private static Worth byHour(Uncertain uncertain) {

@@ -291,6 +291,24 @@ class SizingStudyTest {
         assertThat(none.remedies()).extracting(Remedy::what).doesNotContain(Remedy.What.FILL_RATE_LIMIT);
     }
 
+    /**
+     * The same line with downtime of 1 h after 20 000 s on average: about 45 coils of 400 s with 90 m lacking at each, 4 km from one
+     * downtime to the next, which the entry brings back meanwhile (5400 m). An accumulator of kilometres is no answer.
+     */
+    @Test
+    void whatOnlyDowntimeFillsAgainIsNotSized() {
+        Line line = new PlainLine()
+                .entry(1.5, PlainLine.AT_ONCE, PlainLine.AT_ONCE)
+                .join(60)
+                .downtime(Distribution.exponential(20_000), Distribution.constant(3600))
+                .build();
+        Sizing sizing = size(line, 0.9);
+
+        assertThat(sizing.answer()).isEqualTo(Answer.NONE_IS_ENOUGH);
+        assertThat(sizing.noneEnough().orElseThrow().byDowntime()).isTrue();
+        assertThat(sizing.noneEnough().orElseThrow().growth().mean()).isCloseTo(90, within(1e-6));
+    }
+
     @Test
     void aCarriageTooSlowToRefillIsNamed() {
         // Coils of 600 m, 1.5 m/s: with an overspeed of F the coil takes 600/(1.5 + F) s and gains 600 F/(1.5 + F) m:

@@ -208,12 +208,24 @@ class EstimatorsTest {
 
     @Test
     void aRateIsTheMeanOfTheReplicationsRates() {
-        // 2/4 and 9/6: mean 1, sd 0.7071; t(1) 0.975 = 12.7062; half width 6.3531, cut at 0 below.
+        // 2/4 and 9/6, not 11/10.
         Estimate estimate = Estimators.rate(new long[] {2, 9}, new double[] {4, 6});
 
         assertThat(estimate.mean()).isEqualTo(1);
-        assertThat(estimate.interval().orElseThrow().low()).isZero();
-        assertThat(estimate.interval().orElseThrow().high()).isCloseTo(7.3531, within(1e-4));
+        assertThat(estimate.interval().orElseThrow().low()).isPositive();
+    }
+
+    @Test
+    void aRateOfManyEventsHasStudentsInterval() {
+        // 40/4, 50/4 and 60/4: mean 12.5, sd 2.5; t(2) 0.975 = 4.302653; half width 6.2104. Pearson 2 x 100/50 = 4 over
+        // 2
+        // degrees of freedom, within chance: 150 events count as 75.
+        Interval interval = Estimators.rate(new long[] {40, 50, 60}, new double[] {4, 4, 4})
+                .interval()
+                .orElseThrow();
+
+        assertThat(interval.method()).isEqualTo(Interval.Method.STUDENT_T);
+        assertThat(interval.low()).isCloseTo(12.5 - 6.2104, within(1e-4));
     }
 
     @Test

@@ -164,6 +164,40 @@ class SheetStatisticsTest {
         assertThat(shown).isLessThan(9);
     }
 
+    /** Sheets of 30 rows, five elements: ten pairs. At 5 % of 1,000 the standard error is 0.7 %, and three of them are allowed. */
+    @Test
+    void ofThousandIndependentSheetsOneInTwentyAtMostIsWarnedOf() {
+        Draws draws = new Draws(14, 0, 0);
+        List<Distribution> elements = List.of(
+                Distribution.lognormal(20, 6),
+                Distribution.gamma(90, 30),
+                Distribution.exponential(15),
+                Distribution.uniform(5, 9),
+                Distribution.weibull(3, 40));
+        int warned = 0;
+        for (int sheet = 0; sheet < 1000; sheet++) {
+            double[][] columns = elements.stream()
+                    .map(element -> MadeSheets.drawn(element, 30, draws))
+                    .toArray(double[][]::new);
+            warned += Correlation.of(MadeSheets.of(columns)).stream().anyMatch(Correlation::isShown) ? 1 : 0;
+        }
+
+        assertThat(warned).isLessThanOrEqualTo(50 + 3 * 7);
+        // Nor is it so strict that it says nothing.
+        assertThat(warned).isPositive();
+    }
+
+    /** A pace of sd 25 % over times of sd 13 %: correlation of logarithms 0.06/(0.06 + 0.018) = 0.78. */
+    @Test
+    void sheetsWhoseElementsGoTogetherAreWarnedOf() {
+        int warned = 0;
+        for (int seed = 100; seed < 200; seed++) {
+            warned += Correlation.of(paced(0.25, 30, seed)).stream().anyMatch(Correlation::isShown) ? 1 : 0;
+        }
+
+        assertThat(warned).isGreaterThanOrEqualTo(98);
+    }
+
     @Test
     void aTrendIsFoundWithItsSlopeAndLuckIsNotCalledOne() {
         Draws draws = new Draws(4, 0, 0);
@@ -227,7 +261,7 @@ class SheetStatisticsTest {
         assertThat(tail.apartSd()).isCloseTo(15, within(3.0));
         assertThat(far.p()).isEqualTo(0.95);
         assertThat(far.together()).isGreaterThan(far.apart());
-        assertThat(far.isTooShort()).isTrue();
+        assertThat(far.low()).isPositive();
     }
 
     @Test
@@ -238,7 +272,7 @@ class SheetStatisticsTest {
                     .orElseThrow()
                     .percentiles()
                     .get(1);
-            wrongly += far.isTooShort() || far.isTooLong() ? 1 : 0;
+            wrongly += far.low() > 0 || far.high() < 0 ? 1 : 0;
         }
 
         // 5 % of 20 is 1; three standard errors are 3.
