@@ -41,7 +41,7 @@ class HandChapterTest {
                                 .startsWith("time to prepare before the joint waits | 8 s")
                                 .endsWith("-1:52 min"),
                         row -> assertThat(row)
-                                .startsWith("time to prepare before the process stops | 24.65 s")
+                                .startsWith("time to prepare before the process stops | 24.6 s")
                                 .contains("-1:35"));
     }
 
