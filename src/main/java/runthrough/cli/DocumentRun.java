@@ -13,6 +13,8 @@ import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
 import runthrough.study.comparison.Comparison;
 import runthrough.study.comparison.ComparisonStudy;
+import runthrough.study.lever.LeverStudy;
+import runthrough.study.lever.WorthStudy;
 
 /**
  * What is run for a document: the line as written, and its alternatives.
@@ -37,8 +39,10 @@ record DocumentRun(Scenario asked, Alternatives alternatives) {
     }
 
     private Made made(StudyOptions options, StudyListener listener, @Nullable String date) {
-        RunThroughResult result = RunThroughResult.of(
+        RunThroughResult verdict = RunThroughResult.of(
                 new RunThroughStudy(asked.request()).run(options, listener), asked.warnings(), asked.provenance(date));
+        RunThroughResult result = verdict.with(new WorthStudy(verdict.study()).run(options.threads(), listener))
+                .with(new LeverStudy(asked.request()).run(options.threads(), listener));
         Document document = DocumentMaker.of(
                 result,
                 asked.handover(),

@@ -31,6 +31,8 @@ import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
 import runthrough.study.TargetStatus;
+import runthrough.study.lever.LeverStudy;
+import runthrough.study.lever.WorthStudy;
 
 /** The main job: simulates a scenario and says whether the line runs through its coil changes. */
 @Command(
@@ -65,6 +67,12 @@ final class RunCommand implements Callable<Integer> {
             description =
                     "Print the answer as JSON, and nothing else, to standard output. Its shape: runthrough schema verdict.")
     private boolean json;
+
+    @Option(
+            names = "--levers",
+            description =
+                    "Also find what would meet the targets, each change on its own; takes some 50 times as long as the verdict.")
+    private boolean levers;
 
     @Option(names = "--working", description = "Print the hand calculation step by step, too.")
     private boolean working;
@@ -160,10 +168,20 @@ final class RunCommand implements Callable<Integer> {
         RunThroughStudy study = new RunThroughStudy(asked.request());
         try (Progress progress = new Progress(environment, listener)) {
             StudyOptions chosen = threads == null ? options : options.withThreads(Math.toIntExact(threads));
-            return asked.running(() -> precision.isPresent()
-                    ? RunThroughResult.of(
-                            study.runUntil(precision.get(), chosen, progress), asked.warnings(), asked.provenance(date))
-                    : RunThroughResult.of(study.run(chosen, progress), asked.warnings(), asked.provenance(date)));
+            return asked.running(() -> {
+                RunThroughResult result = precision.isPresent()
+                        ? RunThroughResult.of(
+                                study.runUntil(precision.get(), chosen, progress),
+                                asked.warnings(),
+                                asked.provenance(date))
+                        : RunThroughResult.of(study.run(chosen, progress), asked.warnings(), asked.provenance(date));
+                RunThroughResult withWorth =
+                        result.with(new WorthStudy(result.study()).run(chosen.threads(), progress));
+                return levers
+                        ? withWorth.with(
+                                new LeverStudy(result.study().request()).run(chosen.threads(), progress))
+                        : withWorth;
+            });
         }
     }
 

@@ -32,15 +32,16 @@ final class SizeCommand extends StudyCommand {
             names = "--precision",
             paramLabel = "SHARE",
             converter = QuantityConverter.Part.class,
-            description = "Run until the relative half-width of the capacity's interval is at most this; 1%% by"
-                    + " default.")
+            description = "Run until the relative half-width of the capacity's interval is at most this; by default the"
+                    + " replications of the scenario are run.")
     private @Nullable Double precision;
 
     @Option(
             names = "--max-replications",
             paramLabel = "N",
             converter = RunOverrides.Replications.class,
-            description = "Run at most this many replications; by default 10 times what the scenario says.")
+            description =
+                    "Run at most this many replications; with --precision by default 10 times what the scenario says.")
     private @Nullable Long maxReplications;
 
     SizeCommand(Environment environment) {
@@ -50,12 +51,15 @@ final class SizeCommand extends StudyCommand {
     @Override
     Study study(Scenario asked, double target) {
         SimulationRequest request = asked.request();
-        SizingOptions usual = SizingOptions.usual(target, request.run().replications());
+        int replications = request.run().replications();
+        SizingOptions usual = precision == null
+                ? SizingOptions.usual(target, replications)
+                : SizingOptions.precise(target, precision, replications);
         SizingStudy study = new SizingStudy(
                 request,
                 new SizingOptions(
                         target,
-                        precision == null ? usual.halfWidth() : precision,
+                        usual.halfWidth(),
                         maxReplications == null ? usual.maxReplications() : Math.toIntExact(maxReplications)));
         return (threads, listener, warnings, provenance) ->
                 SizingAnswer.of(study.run(threads, listener), warnings, provenance);

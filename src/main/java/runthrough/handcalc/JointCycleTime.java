@@ -14,8 +14,14 @@ import runthrough.plant.MeanWork;
  * @param join work that needs both coils
  * @param redo work on tail and joint done again after rejects
  * @param waiting for preparation: of the next coil, and of what is prepared again after rejects
+ * @param saved by what is taken off every pass of the join work
  */
-public record JointCycleTime(double tail, double join, double redo, double waiting) {
+public record JointCycleTime(double tail, double join, double redo, double waiting, double saved) {
+
+    /** With nothing saved. */
+    public JointCycleTime(double tail, double join, double redo, double waiting) {
+        this(tail, join, redo, waiting, 0);
+    }
 
     /** The mean work at {@code joints}, with no waiting but for what is prepared again after rejects. */
     public static JointCycleTime of(CoilChange change, Joints joints) {
@@ -25,17 +31,18 @@ public record JointCycleTime(double tail, double join, double redo, double waiti
                 Stream.of(change.tail(), change.join())
                         .mapToDouble(work -> MeanWork.redone(work, change.reject(), joints))
                         .sum(),
-                MeanWork.redone(change.prepare(), change.reject(), joints));
+                MeanWork.redone(change.prepare(), change.reject(), joints),
+                MeanWork.saved(change, joints));
     }
 
     /** The same with {@code seconds} more of waiting. */
     public JointCycleTime withWaiting(double seconds) {
-        return new JointCycleTime(tail, join, redo, waiting + seconds);
+        return new JointCycleTime(tail, join, redo, waiting + seconds, saved);
     }
 
     /** The work alone (s). */
     public double work() {
-        return tail + join + redo;
+        return Math.max(0, tail + join + redo - saved);
     }
 
     /** The joint cycle time T (s): work and waiting. */

@@ -97,6 +97,9 @@ final class Working {
         if (joint.redo() > 0) {
             sum.plus("{}", workWorking.redo(joint));
         }
+        if (joint.saved() > 0) {
+            sum.minus("{}", sheet.given("T_off", "time off every pass of the join work", joint.saved(), Kind.TIME));
+        }
         Term work = sheet.step(time("W", "work while the strip stands", joint.work()), sum);
         return joint.waiting() > 0
                 ? sheet.step(

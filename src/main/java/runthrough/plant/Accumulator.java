@@ -45,6 +45,11 @@ public record Accumulator(StorageForm form, double ownFillRateLimit, double rese
         return new Accumulator(form.resizedTo(capacity), ownFillRateLimit, reserve, overtravelAllowance);
     }
 
+    /** The same in another form; reserve and allowance stay. */
+    public Accumulator with(StorageForm other) {
+        return new Accumulator(other, ownFillRateLimit, reserve, overtravelAllowance);
+    }
+
     /** The same with {@code factor} times its fill-rate limit, {@code > 0}. */
     public Accumulator fillingTimesAsFast(double factor) {
         return new Accumulator(

@@ -18,6 +18,7 @@ import runthrough.plant.WorkElement.WorkTime;
  * @param join strip standing; needs the tail work done and the next coil prepared
  * @param reject how often a joint is not good
  * @param shifts who is there at which time; without them the crew is always there
+ * @param joinShorterBy seconds off every pass of the join work, {@code >= 0}, see {@link #withJoinShorterBy}
  */
 public record CoilChange(
         int crew,
@@ -25,10 +26,12 @@ public record CoilChange(
         List<WorkElement> tail,
         List<WorkElement> join,
         Reject reject,
-        Optional<Shifts> shifts) {
+        Optional<Shifts> shifts,
+        double joinShorterBy) {
 
     public CoilChange {
         Ranges.atLeastOne("crew", crew);
+        Ranges.notNegative("join work shorter by", joinShorterBy);
         prepare = List.copyOf(prepare);
         tail = List.copyOf(tail);
         join = List.copyOf(join);
@@ -42,7 +45,7 @@ public record CoilChange(
     /** The work of a crew that is always there. */
     public CoilChange(
             int crew, List<WorkElement> prepare, List<WorkElement> tail, List<WorkElement> join, Reject reject) {
-        this(crew, prepare, tail, join, reject, Optional.empty());
+        this(crew, prepare, tail, join, reject, Optional.empty(), 0);
     }
 
     /**
@@ -52,22 +55,27 @@ public record CoilChange(
      */
     public CoilChange withCrew(int people) {
         return shifts.map(given -> withShifts(given.withLargestCrew(people)))
-                .orElseGet(() -> new CoilChange(people, prepare, tail, join, reject));
+                .orElseGet(() -> new CoilChange(people, prepare, tail, join, reject, shifts, joinShorterBy));
     }
 
     /** The same with people by shifts. */
     public CoilChange withShifts(Shifts other) {
-        return new CoilChange(other.largestCrew(), prepare, tail, join, reject, Optional.of(other));
+        return new CoilChange(other.largestCrew(), prepare, tail, join, reject, Optional.of(other), joinShorterBy);
+    }
+
+    /** The same with a crew of so many people, {@code >= 1}, who are there at all hours. */
+    public CoilChange withCrewAlwaysThere(int people) {
+        return new CoilChange(people, prepare, tail, join, reject, Optional.empty(), joinShorterBy);
     }
 
     /** The same with other lists of work. */
     public CoilChange withWork(List<WorkElement> toPrepare, List<WorkElement> onTail, List<WorkElement> toJoin) {
-        return new CoilChange(crew, toPrepare, onTail, toJoin, reject, shifts);
+        return new CoilChange(crew, toPrepare, onTail, toJoin, reject, shifts, joinShorterBy);
     }
 
     /** The same with other rejects. */
     public CoilChange withReject(Reject other) {
-        return new CoilChange(crew, prepare, tail, join, other, shifts);
+        return new CoilChange(crew, prepare, tail, join, other, shifts, joinShorterBy);
     }
 
     /** The same with every element of preparation taking {@code factor} times as long, {@code factor > 0}. */
@@ -80,12 +88,20 @@ public record CoilChange(
         return withWork(prepare, times(tail, factor), times(join, factor));
     }
 
-    /** The same with {@code seconds} more, {@code >= 0}, before each joint is released; a rejected one costs no more for it. */
+    /** The same with {@code seconds} more, {@code >= 0}, in every pass of the join work. */
     public CoilChange withJoinLongerBy(double seconds) {
         WorkTime time = new WorkTime.Timed(Distribution.constant(seconds));
-        WorkElement added = new WorkElement("added", time, new WorkElement.Occurrence.Always(), false);
+        WorkElement added = new WorkElement("added", time, new WorkElement.Occurrence.Always(), true);
         return withWork(
                 prepare, tail, Stream.concat(join.stream(), Stream.of(added)).toList());
+    }
+
+    /**
+     * The same with {@code seconds}, {@code >= 0}, off every pass of the join work: off its first element, and what that does not
+     * have off the next; a pass takes no less than 0. Rule LEVER-4.
+     */
+    public CoilChange withJoinShorterBy(double seconds) {
+        return new CoilChange(crew, prepare, tail, join, reject, shifts, seconds);
     }
 
     /** The same with other work elements in the place of each, one for one. */

@@ -35,7 +35,17 @@ public final class MeanWork {
     static double scalable(CoilChange change, Joints joints) {
         List<WorkElement> work =
                 Stream.concat(change.tail().stream(), change.join().stream()).toList();
-        return total(work, joints) + redone(work, change.reject(), joints);
+        return Math.max(0, total(work, joints) + redone(work, change.reject(), joints) - saved(change, joints));
+    }
+
+    /** What the shortening of every pass of the join work comes to (s), none of which takes less than 0 on average. */
+    public static double saved(CoilChange change, Joints joints) {
+        return change.joinShorterBy() == 0
+                ? 0
+                : Math.min(change.joinShorterBy(), total(change.join(), joints))
+                        + Math.min(
+                                change.joinShorterBy() * change.reject().meanExtraPasses(),
+                                redone(change.join(), change.reject(), joints));
     }
 
     /**

@@ -95,6 +95,11 @@ public sealed interface StorageForm {
             return strands * stroke;
         }
 
+        /** The same with another number of strands, {@code >= 1}. */
+        public Strands withStrands(int number) {
+            return new Strands(number, stroke, fillingSpeed, emptyingSpeed, vertical);
+        }
+
         @Override
         public Strands resizedTo(double wanted) {
             return new Strands(strands, wanted / strands, fillingSpeed, emptyingSpeed, vertical);

@@ -15,17 +15,66 @@ import java.util.stream.Collectors;
  * @param redo whether it is done again when the joint is rejected
  * @param people whom it takes, {@code >= 1}
  * @param putDown whether it may be put down for work on the joint and taken up again; of account for preparation only
+ * @param shortening what is taken off its time
  */
 public record WorkElement(
-        String name, WorkTime time, Occurrence occurrence, boolean redo, int people, boolean putDown) {
+        String name,
+        WorkTime time,
+        Occurrence occurrence,
+        boolean redo,
+        int people,
+        boolean putDown,
+        Shortening shortening) {
 
     public WorkElement {
         Ranges.atLeastOne("people", people);
     }
 
+    /** An element that takes its whole time. */
+    public WorkElement(String name, WorkTime time, Occurrence occurrence, boolean redo, int people, boolean putDown) {
+        this(name, time, occurrence, redo, people, putDown, new Shortening.None());
+    }
+
     /** An element for one person, who may put it down. */
     public WorkElement(String name, WorkTime time, Occurrence occurrence, boolean redo) {
         this(name, time, occurrence, redo, 1, true);
+    }
+
+    /** What is taken off the time of an element each time it is done. Rules LEVER-9, WORTH-2. */
+    public sealed interface Shortening {
+
+        /** What is left (s) of {@code seconds} that {@code element} would take at {@code joint}. */
+        double of(double seconds, WorkElement element, Joint joint);
+
+        /** Nothing. */
+        record None() implements Shortening {
+            @Override
+            public double of(double seconds, WorkElement element, Joint joint) {
+                return seconds;
+            }
+        }
+
+        /** So many seconds, {@code >= 0}; with infinitely many it takes no time. It never takes less than none. */
+        record By(double off) implements Shortening {
+            public By {
+                if (!(off >= 0)) {
+                    throw new IllegalArgumentException("shorter by " + off + " s; must be 0 or more");
+                }
+            }
+
+            @Override
+            public double of(double seconds, WorkElement element, Joint joint) {
+                return Math.max(0, seconds - off);
+            }
+        }
+
+        /** What is beyond its median at that joint. */
+        record ToMedian() implements Shortening {
+            @Override
+            public double of(double seconds, WorkElement element, Joint joint) {
+                return Math.min(seconds, element.wholeMedian(joint));
+            }
+        }
     }
 
     /** At which coil changes an element is done. Rule CHANGE-4. */
@@ -225,7 +274,7 @@ public record WorkElement(
 
     /** The same with another way to give its time. */
     public WorkElement with(WorkTime other) {
-        return new WorkElement(name, other, occurrence, redo, people, putDown);
+        return new WorkElement(name, other, occurrence, redo, people, putDown, shortening);
     }
 
     /** The same taking {@code factor} times as long, {@code factor > 0}. */
@@ -235,12 +284,17 @@ public record WorkElement(
 
     /** The same for so many people, {@code >= 1}. */
     public WorkElement withPeople(int number) {
-        return new WorkElement(name, time, occurrence, redo, number, putDown);
+        return new WorkElement(name, time, occurrence, redo, number, putDown, shortening);
     }
 
     /** The same, once begun always finished: a coil on the hook is not put down. */
     public WorkElement notToBePutDown() {
-        return new WorkElement(name, time, occurrence, redo, people, false);
+        return new WorkElement(name, time, occurrence, redo, people, false, shortening);
+    }
+
+    /** The same with this taken off its time. */
+    public WorkElement with(Shortening other) {
+        return new WorkElement(name, time, occurrence, redo, people, putDown, other);
     }
 
     /** Whether chance decides if it is done or how long it takes. */
@@ -248,13 +302,17 @@ public record WorkElement(
         return occurrence.isRandom() || !time.drawn().isConstant();
     }
 
-    /** Mean time (s) that it takes at {@code joint} when it is done. */
+    /** Mean time (s) that it takes at {@code joint} when it is done; of a shortened one what is left of its whole mean. */
     public double meanDuration(Joint joint) {
-        return time.duration(time.drawn().mean(), joint.width(), joint.thickness());
+        return shortening.of(time.duration(time.drawn().mean(), joint.width(), joint.thickness()), this, joint);
     }
 
     /** Median time (s) that it takes at {@code joint} when it is done. */
     public double medianDuration(Joint joint) {
+        return shortening.of(wholeMedian(joint), this, joint);
+    }
+
+    private double wholeMedian(Joint joint) {
         return time.duration(time.drawn().quantile(0.5), joint.width(), joint.thickness());
     }
 

@@ -43,6 +43,13 @@ final class ChangeKeys {
             true,
             "[{fit up: 20 s}, {weld: {travel: 600 mm/min}}]");
 
+    static final Key<Double> JOIN_SHORTER_BY = Key.optional(
+                    "join-shorter-by",
+                    "seconds off every pass of the join work, none of which takes less than 0; to try what quicker joints"
+                            + " would bring",
+                    new Amount(Dimension.TIME, Range.NOT_NEGATIVE),
+                    "5 s")
+            .orElse("0 s", 0.0);
     static final Key<Double> REJECT_CHANCE = Key.optional(
             "chance", "the share of joints that are not good", new Amount(Dimension.SHARE, Range.BELOW_ONE), "2 %");
     static final Key<Integer> REJECT_EVERY = Key.optional(
@@ -67,7 +74,16 @@ final class ChangeKeys {
             .depending("required when the practice is rethread");
 
     static final Section CHANGE = Section.of(
-                    "coil-change", "the work of a coil change", CREW, SHIFTS, PREPARE, TAIL, JOIN, REJECT, RETHREAD)
+                    "coil-change",
+                    "the work of a coil change",
+                    CREW,
+                    SHIFTS,
+                    PREPARE,
+                    TAIL,
+                    JOIN,
+                    JOIN_SHORTER_BY,
+                    REJECT,
+                    RETHREAD)
             .with(Ways.atMostOneOf("who is there", Way.of(CREW.name()), Way.of(SHIFTS.name())));
 
     private ChangeKeys() {}
@@ -80,11 +96,12 @@ final class ChangeKeys {
     /** The work that {@code values} describe. */
     static CoilChange change(Values values) {
         CoilChange change = new CoilChange(
-                values.get(CREW),
-                values.get(PREPARE),
-                values.get(TAIL),
-                values.get(JOIN),
-                values.find(REJECT).map(ChangeKeys::reject).orElse(new Reject.Never()));
+                        values.get(CREW),
+                        values.get(PREPARE),
+                        values.get(TAIL),
+                        values.get(JOIN),
+                        values.find(REJECT).map(ChangeKeys::reject).orElse(new Reject.Never()))
+                .withJoinShorterBy(values.get(JOIN_SHORTER_BY));
         return values.find(SHIFTS).map(change::withShifts).orElse(change);
     }
 

@@ -77,6 +77,22 @@ public record Evaluation(boolean chance, UnseenStops unseen, List<Tally> replica
         return sum(Totals::ranThrough);
     }
 
+    /** How many of them went without a stop, running through or slowed. */
+    public long withoutStop() {
+        return sum(totals -> totals.changes() - totals.stoppedChanges());
+    }
+
+    /** Share of coil changes without a stop. */
+    public Estimate shareWithoutStop() {
+        return estimates().shareWithoutStop();
+    }
+
+    /** Whether {@code goal} is reached. */
+    public TargetStatus answer(Goal goal) {
+        return new TargetTest(goal.target(), goal.share(this), changes(), changes() - goal.reached(this), chance)
+                .answer();
+    }
+
     /** Share of coil changes run through. */
     public Estimate shareRunThrough() {
         return estimates().shareRunThrough();

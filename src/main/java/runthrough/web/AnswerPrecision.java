@@ -15,6 +15,9 @@ final class AnswerPrecision {
     /** A surer answer each. */
     static final int STEPS = 3;
 
+    /** From this step on an answer has as many replications as the scenario asks for, if not more. */
+    static final int AS_ASKED = 2;
+
     /** Searches for a size end when it is known so well. */
     private static final double PRECISION = 0.02;
 
@@ -48,7 +51,7 @@ final class AnswerPrecision {
         int wanted = switch (step) {
             case 0 -> quick;
             case 1 -> Math.max(quick, asked / 4);
-            case 2 -> asked;
+            case AS_ASKED -> asked;
             default -> 4 * asked;
         };
         int replications = request.line().isDeterministic() ? 1 : Math.max(2, Math.min(wanted, most));

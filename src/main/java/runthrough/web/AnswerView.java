@@ -29,6 +29,7 @@ import runthrough.study.statistics.Sample;
  * @param chance whether anything is random
  * @param changes coil changes that it was seen in
  * @param efforts how many surer answers can be asked for
+ * @param causes why coil changes did not run through, most of them first
  * @param margin how close the level came to the stop level; null where there is none
  */
 record AnswerView(
@@ -47,6 +48,7 @@ record AnswerView(
         long changes,
         int efforts,
         List<FigureView> figures,
+        List<CauseView> causes,
         @Nullable MarginView margin) {
 
     private static final double SHIFT = 8 * 3600;
@@ -55,6 +57,7 @@ record AnswerView(
         help = List.copyOf(help);
         warnings = List.copyOf(warnings);
         figures = List.copyOf(figures);
+        causes = List.copyOf(causes);
     }
 
     /** A share with its interval; null where there is none. */
@@ -144,6 +147,7 @@ record AnswerView(
                 verdict.changes().total(),
                 efforts,
                 figures(result, sheet),
+                CauseView.of(result),
                 result.study()
                         .pooled()
                         .margin()

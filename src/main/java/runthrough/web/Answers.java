@@ -14,6 +14,7 @@ import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
+import runthrough.study.lever.WorthStudy;
 
 /** Runs lines for the page: so many at once, each for so long, no more. */
 final class Answers {
@@ -56,6 +57,11 @@ final class Answers {
                 new RunThroughStudy(request).run(options.withThreads(threads), bounded),
                 draft.warnings(),
                 new Provenance(program, Optional.of(draft.fingerprint()), Optional.empty())));
+    }
+
+    /** {@code result} with what its causes are worth. */
+    RunThroughResult withWorth(RunThroughResult result) {
+        return within(() -> result.with(new WorthStudy(result.study()).run(threads, StudyListener.NONE)));
     }
 
     /** Does {@code work} when there is a place for it. */

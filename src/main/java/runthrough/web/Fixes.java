@@ -1,33 +1,33 @@
 package runthrough.web;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import runthrough.plant.LineFigure;
 import runthrough.plant.SimulationRequest;
-import runthrough.quantity.Kind;
-import runthrough.quantity.Numbers;
+import runthrough.plant.StorageForm;
 import runthrough.quantity.Unit;
 import runthrough.quantity.Units;
+import runthrough.report.lever.LeverWords;
+import runthrough.study.Goal;
 import runthrough.study.StudyListener;
+import runthrough.study.TargetStatus;
+import runthrough.study.lever.Lever;
+import runthrough.study.lever.LeverAnswer;
+import runthrough.study.lever.LeverStudy;
+import runthrough.study.lever.Levers;
+import runthrough.study.limits.Limits;
 import runthrough.study.limits.LimitsStudy;
 import runthrough.study.limits.LineLimit;
-import runthrough.study.search.Crossing;
-import runthrough.study.sizing.Sizing;
-import runthrough.study.sizing.SizingStudy;
 
 /**
- * What would let a line meet its target, each on its own; or, where it meets it, how far each number could go.
+ * What would let a line meet its target, each on its own; or, where it meets it, how far each number could go. The numbers are
+ * those of every other command.
  *
  * @param words what the list is about
  */
 record Fixes(String words, List<Fix> fixes) {
-    private static final int DIGITS = 3;
-
     Fixes {
         fixes = List.copyOf(fixes);
     }
@@ -42,22 +42,12 @@ record Fixes(String words, List<Fix> fixes) {
                             + " between it and the process lets the line run through.",
                     List.of());
         }
-        SimulationRequest quick = AnswerPrecision.of(request, 1);
-        double target = AnswerPrecision.target(request);
-        List<Fix> fixes = new ArrayList<>();
-        Units units = Units.of(request.resultsIn());
-        Sizing sizing = new SizingStudy(quick, AnswerPrecision.sizing(quick)).run(threads, part(listener, 0, 0.3));
-        capacity(sizing, units).ifPresent(fixes::add);
-        for (LineLimit limit : new LimitsStudy(quick, target)
-                .run(threads, part(listener, 0.3, 1))
-                .limits()) {
-            fix(limit, request, units).ifPresent(fixes::add);
-        }
-        boolean meets = sizing.present()
-                .flatMap(Sizing.Point::share)
-                .filter(share -> share.mean() >= target)
-                .isPresent();
-        String asked = units.number(target, Unit.PERCENT) + " %";
+        Goal goal = Goal.runThrough(request.run().target());
+        Levers levers = new LeverStudy(request, List.of(goal)).run(threads, listener);
+        boolean meets = levers.answers().stream().anyMatch(one -> one.status() == LeverAnswer.Status.NONE_NEEDED);
+        List<LeverAnswer> answers = meets ? limits(request, threads, listener) : levers.enough();
+        List<Fix> fixes = answers.stream().map(answer -> fix(answer, request)).toList();
+        String asked = Units.of(request.resultsIn()).number(goal.target(), Unit.PERCENT) + " %";
         return new Fixes(
                 meets
                         ? "The line meets its target of " + asked + ". It still would, each change on its own:"
@@ -67,84 +57,60 @@ record Fixes(String words, List<Fix> fixes) {
                 fixes);
     }
 
-    private static StudyListener part(StudyListener whole, double from, double to) {
-        return new StudyListener() {
-            @Override
-            public void progress(int done, int total) {
-                double share = total > 0 ? (double) done / total : 0;
-                whole.progress((int) (1000 * (from + (to - from) * share)), 1000);
+    /** How far each number could go. */
+    private static List<LeverAnswer> limits(SimulationRequest request, int threads, StudyListener listener) {
+        Limits limits = new LimitsStudy(request, request.run().target()).run(threads, listener);
+        boolean meets = limits.present()
+                .filter(one -> one.answer(limits.target()) == TargetStatus.MEETS)
+                .isPresent();
+        List<LeverAnswer> answers = new ArrayList<>();
+        for (LineLimit limit : limits.limits()) {
+            if (meets && limit.isCrossed() && limit.what() != Lever.What.COIL_LENGTH) {
+                answers.add(limit.asLever(Goal.runThrough(limits.target()), strand(request, limit)));
             }
+        }
+        return answers;
+    }
 
-            @Override
-            public boolean cancelled() {
-                return whole.cancelled();
-            }
+    private static OptionalDouble strand(SimulationRequest request, LineLimit limit) {
+        return limit.what() == Lever.What.CAPACITY
+                        && request.line().accumulator().form() instanceof StorageForm.Strands strands
+                ? OptionalDouble.of(strands.stroke())
+                : OptionalDouble.empty();
+    }
+
+    private static Fix fix(LeverAnswer answer, SimulationRequest request) {
+        LeverWords words = new LeverWords(request.resultsIn());
+        String sentence = words.sentence(answer);
+        return new Fix(
+                Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1),
+                path(answer, request)
+                        .map(path -> List.of(new PageRequest.Part(path, setting(answer, words))))
+                        .orElse(List.of()));
+    }
+
+    private static String setting(LeverAnswer answer, LeverWords words) {
+        double value = answer.value().orElseThrow();
+        return answer.strand().isPresent()
+                ? Long.toString(Math.round(value / answer.strand().getAsDouble()))
+                : words.value(answer, value);
+    }
+
+    /** Where a value is set; empty where nothing on the page can. */
+    private static Optional<String> path(LeverAnswer answer, SimulationRequest request) {
+        return switch (answer.lever().what()) {
+            case CAPACITY ->
+                Optional.of(answer.strand().isPresent() ? "accumulator.strands" : LineFigure.USABLE_CAPACITY.path());
+            case PROCESS_SPEED -> Optional.of(LineFigure.RATED_SPEED.path());
+            case JOINT_CYCLE_TIME ->
+                request.line().change().joinShorterBy() == 0 && answer.value().orElse(1) <= 0
+                        ? Optional.of("coil-change.join-shorter-by")
+                        : Optional.empty();
+            case ENTRY_TOP_SPEED -> Optional.of("entry.top-speed");
+            case UNCOILERS -> Optional.of("entry.uncoilers");
+            case CREW ->
+                request.line().change().shifts().isPresent() ? Optional.empty() : Optional.of("coil-change.crew");
+            case REJECTS, COIL_LENGTH, ELEMENT -> Optional.empty();
         };
-    }
-
-    private static Optional<Fix> capacity(Sizing sizing, Units units) {
-        if (sizing.answer() != Sizing.Answer.FOUND) {
-            return Optional.empty();
-        }
-        double value = sizing.sure().or(sizing::smallest).orElseThrow().capacity();
-        Setting setting = Setting.of(Kind.LENGTH, value, RoundingMode.CEILING, units);
-        return Optional.of(new Fix(
-                "An accumulator that holds " + setting.text + ", instead of "
-                        + units.text(
-                                Kind.LENGTH,
-                                sizing.request().line().accumulator().capacity()),
-                List.of(new PageRequest.Part(LineFigure.USABLE_CAPACITY.path(), setting.text))));
-    }
-
-    private static Optional<Fix> fix(LineLimit limit, SimulationRequest request, Units units) {
-        Crossing crossing = limit.crossing();
-        OptionalDouble known = crossing.sure().isPresent() ? crossing.sure() : crossing.value();
-        if (crossing.found() != Crossing.Found.CROSSED || known.isEmpty()) {
-            return Optional.empty();
-        }
-        double value = known.getAsDouble();
-        return switch (limit.what()) {
-            case PROCESS_SPEED -> {
-                Setting setting = Setting.of(Kind.SPEED, value, RoundingMode.FLOOR, units);
-                yield Optional.of(new Fix(
-                        "A process speed of " + setting.text + ", instead of "
-                                + units.text(Kind.SPEED, limit.present()),
-                        List.of(new PageRequest.Part(LineFigure.RATED_SPEED.path(), setting.text))));
-            }
-            case JOINT_CYCLE_TIME_FACTOR -> {
-                LineFigure standing = LineFigure.standingTime(request.line());
-                OptionalDouble now = standing.of(request.line());
-                if (now.isEmpty()) {
-                    yield Optional.empty();
-                }
-                double least = standing.least(request.line());
-                double mean = least + (now.getAsDouble() - least) * value;
-                Setting setting = Setting.in(Unit.SECOND, mean, RoundingMode.FLOOR);
-                yield Optional.of(new Fix(
-                        "Joints that take " + setting.text + " on average, instead of "
-                                + Numbers.text(now.getAsDouble(), DIGITS) + " s",
-                        List.of(new PageRequest.Part(standing.path(), setting.text))));
-            }
-            case ENTRY_TOP_SPEED -> {
-                Setting setting = Setting.of(Kind.SPEED, value, RoundingMode.CEILING, units);
-                yield Optional.of(new Fix(
-                        "An entry that reaches " + setting.text + ", instead of "
-                                + units.text(Kind.SPEED, limit.present()),
-                        List.of(new PageRequest.Part("entry.top-speed", setting.text))));
-            }
-            case JOINT_CYCLE_TIME_ADDED, COIL_LENGTH -> Optional.empty();
-        };
-    }
-
-    /** A value written so that a person would write it, rounded to the safe side. */
-    private record Setting(String text) {
-        static Setting of(Kind kind, double si, RoundingMode mode, Units units) {
-            return in(units.unit(kind), si, mode);
-        }
-
-        static Setting in(Unit unit, double si, RoundingMode mode) {
-            BigDecimal rounded = BigDecimal.valueOf(unit.fromSi(si)).round(new MathContext(DIGITS, mode));
-            return new Setting(rounded.stripTrailingZeros().toPlainString() + " " + unit.symbol());
-        }
     }
 }

@@ -23,6 +23,7 @@ import java.util.stream.Stream;
 import runthrough.chart.ChartFonts;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
+import runthrough.report.verdict.RunThroughResult;
 import runthrough.report.verdict.VerdictAnswer;
 import runthrough.report.write.HtmlWriter;
 import runthrough.scenario.ScenarioText;
@@ -221,8 +222,9 @@ public final class PageServer implements AutoCloseable {
     private AnswerView answer(PageRequest ask) {
         PageScenario draft = draft(ask);
         SimulationRequest request = draft.asked();
+        RunThroughResult result = answers.run(AnswerPrecision.of(request, ask.step()), draft, StudyOptions.plain());
         return AnswerView.of(
-                answers.run(AnswerPrecision.of(request, ask.step()), draft, StudyOptions.plain()),
+                ask.step() < AnswerPrecision.AS_ASKED ? result : answers.withWorth(result),
                 AnswerPrecision.steps(request));
     }
 

@@ -14,6 +14,7 @@ export function showAnswer(answer) {
   byId("spare").textContent = answer.spare;
   byId("changes").replaceChildren(...answer.help.map((one) => el("li", {}, one)));
   byId("fix").textContent = answer.style === "runs-through" ? "Find how far it could go" : "Find what would fix it";
+  showCauses(answer.causes);
   sureness(answer);
   showFigures(answer);
   showList("warnings", "warning-list", answer.warnings);
@@ -33,6 +34,13 @@ function keepRoom() {
 /** Room for another line, or another width of the page. */
 export function giveUpRoom() {
   for (const id of ROOMS) byId(id).style.minHeight = "";
+}
+
+/** Causes, those of most coil changes first; what each is worth comes with the surer answers. */
+function showCauses(causes) {
+  byId("causes").hidden = !causes.length;
+  const rows = causes.map((one) => [one.name, `${one.changes}`, `${one.stops}`, `${Math.round(one.lostSeconds / 60)}`, one.worth || "–"]);
+  byId("cause-table").replaceChildren(...table(["cause", "coil changes", "stops", "lost, min", "fewer stops a year without it"], rows).children);
 }
 
 export function showList(section, list, said) {

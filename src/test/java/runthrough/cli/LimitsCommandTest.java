@@ -49,9 +49,9 @@ class LimitsCommandTest {
         assertThat(done.out().replace('\n', ' '))
                 .startsWith("Quick line (invented) WITHIN ITS LIMITS. As it is, the line runs through 100 %")
                 .contains("It would still meet it with the process at up to 1")
-                .contains("with joints that take up to 1.67 times their time");
+                .contains("with up to 40 s more on every pass of the join work");
         assertThat(done.out().lines())
-                .anySatisfy(line -> assertThat(line).contains("longest joint, more time", " 0 s", " 40 s"))
+                .anySatisfy(line -> assertThat(line).contains("longest joint, seconds on every pass", " 0 s", " 40 s"))
                 .anySatisfy(line -> assertThat(line).contains("fewest uncoilers", "2 ", " 1 "))
                 .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
         assertThat(session.files()).containsExactly("luck.yaml", "quick.yaml");
@@ -59,7 +59,7 @@ class LimitsCommandTest {
 
     @Test
     void limitsOfALineWithoutChanceAreThoseOfTheClosedForms_toAThousandth() throws IOException {
-        for (String what : List.of("process-speed", "joint-cycle-time-factor")) {
+        for (String what : List.of("process-speed", "joint-cycle-time")) {
             JsonNode limit = limit(what, "limits", "quick.yaml", "--no-report", "--json");
             double byHand = limit.path("limit_of_hand_calculation").asDouble();
             assertThat(limit.path("value").asDouble()).as(what).isCloseTo(byHand, within(1e-3 * byHand));

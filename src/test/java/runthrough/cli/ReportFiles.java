@@ -12,7 +12,8 @@ final class ReportFiles {
             "replications.csv",
             "report.html",
             "verdict.json",
-            "work-elements.csv");
+            "work-elements.csv",
+            "worth.csv");
 
     private ReportFiles() {}
 

@@ -15,6 +15,7 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.SoundLine;
 import runthrough.quantity.UnitSystem;
+import runthrough.study.lever.Lever;
 import runthrough.study.limits.LimitsStudy;
 import runthrough.study.limits.LineLimit;
 import runthrough.study.sizing.Sizing;
@@ -157,7 +158,7 @@ class ExactAnswersTest {
         double exact = chosen.fastest(capacity);
         LineLimit limit = new LimitsStudy(request(chosen.line(capacity), 20, 3, seed), 0.995)
                 .run(1, StudyListener.NONE)
-                .limit(LineLimit.What.PROCESS_SPEED)
+                .limit(Lever.What.PROCESS_SPEED)
                 .orElseThrow();
 
         assertThat(limit.crossing().value().orElseThrow()).as("seed %d", seed).isCloseTo(exact, within(1e-3 * exact));

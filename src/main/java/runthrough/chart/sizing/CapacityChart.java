@@ -44,7 +44,7 @@ public final class CapacityChart {
     }
 
     private Chart chart(Crossing found) {
-        double value = found.value().orElseThrow();
+        double value = found.answer().orElseThrow();
         LegendItemCollection legend = new LegendItemCollection();
         NumberAxis domain = context.style().axis("usable capacity of the accumulator, " + unit.symbol());
         List<CurvePlot.Point> points = points();

@@ -138,7 +138,7 @@ public final class OutputChart {
     private Optional<Double> lost() {
         return curve.targetLost()
                 .filter(crossing -> crossing.found() == Crossing.Found.CROSSED)
-                .flatMap(crossing -> crossing.value().stream().boxed().findFirst());
+                .flatMap(crossing -> crossing.answer().stream().boxed().findFirst());
     }
 
     private boolean isShown(SpeedPoint now) {

@@ -34,6 +34,9 @@ public final class Charts {
             charts.add(DrawnChart.of(context, changes));
             charts.add(RunChart.of(context, changes));
         }
+        if (context.stores() && !result.verdict().namedCauses().isEmpty()) {
+            charts.add(CausesChart.of(context, result.verdict().namedCauses()));
+        }
         if (result.coils().areSeveral()) {
             charts.add(ProductsChart.of(context, result.coils()));
         }

@@ -10,6 +10,7 @@ import runthrough.quantity.Notation;
 import runthrough.report.Cell;
 import runthrough.report.Texts;
 import runthrough.report.Value;
+import runthrough.study.lever.Lever;
 import runthrough.study.limits.CountLimit;
 import runthrough.study.limits.Limits;
 import runthrough.study.limits.LineLimit;
@@ -24,9 +25,6 @@ import runthrough.study.search.Crossing.Harder;
  * @param texts for numbers
  */
 record LimitValues(Limits limits, Texts texts) {
-    /** Multiples of what is now. */
-    private static final Notation TIMES = Notation.PLAIN.called("x");
-
     /** All that were driven. */
     List<DrivenNumber> all() {
         return Stream.concat(
@@ -40,7 +38,7 @@ record LimitValues(Limits limits, Texts texts) {
         return new DrivenNumber(
                 LimitWords.name(limit.what()),
                 present(limit),
-                found(limit, crossing.found(), crossing.value(), true),
+                found(limit, crossing.answered(), crossing.answer(), true),
                 value(limit, texts.random() ? crossing.low() : OptionalDouble.empty()),
                 value(limit, texts.random() ? crossing.high() : OptionalDouble.empty()),
                 value(limit, crossing.sure()),
@@ -54,7 +52,7 @@ record LimitValues(Limits limits, Texts texts) {
 
     /** What it could be, all else as it is. */
     Value value(LineLimit limit) {
-        return value(limit, limit.crossing().value());
+        return value(limit, limit.crossing().answer());
     }
 
     private Value value(LineLimit limit, OptionalDouble si) {
@@ -63,13 +61,10 @@ record LimitValues(Limits limits, Texts texts) {
 
     /** The same for all values of a limit, so that they can be compared. */
     private Notation notation(LineLimit limit) {
-        if (limit.what() == LineLimit.What.JOINT_CYCLE_TIME_FACTOR) {
-            return TIMES;
-        }
         double greatest = Stream.of(limit.crossing().value(), limit.crossing().high(), handCalculation(limit))
                 .flatMapToDouble(OptionalDouble::stream)
                 .reduce(limit.present(), Math::max);
-        return texts.notation(limit.what().kind(), greatest);
+        return limit.what().kind().map(kind -> texts.notation(kind, greatest)).orElse(Notation.PLAIN);
     }
 
     /** The limit, or on which side of the range it lies. */
@@ -88,7 +83,7 @@ record LimitValues(Limits limits, Texts texts) {
 
     private Value withInterval(LineLimit limit) {
         Crossing crossing = limit.crossing();
-        double si = crossing.value().orElseThrow();
+        double si = crossing.answer().orElseThrow();
         return texts.found(notation(limit), si, crossing.low(), crossing.high());
     }
 
@@ -96,7 +91,7 @@ record LimitValues(Limits limits, Texts texts) {
     Optional<String> openInterval(LineLimit limit) {
         Crossing crossing = limit.crossing();
         boolean isWhole = crossing.low().isPresent() && crossing.high().isPresent();
-        if (!texts.random() || crossing.found() != Found.CROSSED || isWhole) {
+        if (!texts.random() || crossing.answered() != Found.CROSSED || isWhole) {
             return Optional.empty();
         }
         if (crossing.low().isPresent()) {
@@ -114,8 +109,8 @@ record LimitValues(Limits limits, Texts texts) {
     }
 
     /**
-     * Limits to be drawn, relative to the present value; joint cycle time that is added, relative to the work at a joint. What
-     * has no limit is not drawn.
+     * Limits to be drawn, relative to the present value; joint cycle time, relative to the work at a joint. What has no limit is
+     * not drawn.
      */
     List<LimitRow> rows() {
         return Stream.concat(
@@ -127,13 +122,13 @@ record LimitValues(Limits limits, Texts texts) {
 
     private LimitRow row(LineLimit limit) {
         Crossing crossing = limit.crossing();
-        boolean isKnown = texts.random() && crossing.found() == Found.CROSSED;
+        boolean isKnown = texts.random() && crossing.answered() == Found.CROSSED;
         DrivenNumber number = of(limit);
         return new LimitRow(
                 number.name(),
                 number.text(),
-                relative(limit, crossing.value()),
-                crossing.found() == Found.CROSSED,
+                relative(limit, crossing.answer()),
+                crossing.answered() == Found.CROSSED,
                 isKnown ? relative(limit, crossing.low()) : OptionalDouble.empty(),
                 isKnown ? relative(limit, crossing.high()) : OptionalDouble.empty(),
                 relative(limit, handCalculation(limit)),
@@ -164,7 +159,7 @@ record LimitValues(Limits limits, Texts texts) {
             return value;
         }
         double work = limits.handCalculation().joint().work();
-        double relative = limit.what() == LineLimit.What.JOINT_CYCLE_TIME_ADDED
+        double relative = limit.what() == Lever.What.JOINT_CYCLE_TIME
                 ? (work + value.getAsDouble()) / work
                 : value.getAsDouble() / limit.present();
         return Double.isFinite(relative) ? OptionalDouble.of(relative) : OptionalDouble.empty();
@@ -172,7 +167,7 @@ record LimitValues(Limits limits, Texts texts) {
 
     /** Whether the limit is not on the easy side of the present value. */
     private static boolean hasMargin(LineLimit limit) {
-        double value = limit.crossing().value().orElse(Double.NaN);
+        double value = limit.crossing().answer().orElse(Double.NaN);
         return limit.crossing().harder() == Harder.LARGER ? value >= limit.present() : value <= limit.present();
     }
 }

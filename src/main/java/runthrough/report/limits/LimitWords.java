@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import runthrough.handcalc.Limit;
 import runthrough.plant.check.Message;
 import runthrough.study.cause.Cause;
+import runthrough.study.lever.Lever;
 import runthrough.study.limits.CountLimit;
 import runthrough.study.limits.Limits;
 import runthrough.study.limits.LineLimit;
@@ -18,11 +19,15 @@ final class LimitWords {
 
     private LimitWords() {}
 
-    static String name(LineLimit.What what) {
+    static String name(Lever.What what) {
         return switch (what) {
             case PROCESS_SPEED -> "fastest process speed";
-            case JOINT_CYCLE_TIME_FACTOR -> "longest joint, factor";
-            case JOINT_CYCLE_TIME_ADDED -> "longest joint, more time";
+            case JOINT_CYCLE_TIME -> "longest joint, seconds on every pass";
+            case CAPACITY -> "smallest capacity";
+            case REJECTS -> "most rejected joints";
+            case CREW -> "smallest crew";
+            case UNCOILERS -> "fewest uncoilers";
+            case ELEMENT -> "seconds off an element";
             case ENTRY_TOP_SPEED -> "lowest entry top speed";
             case COIL_LENGTH -> "shortest coil";
         };

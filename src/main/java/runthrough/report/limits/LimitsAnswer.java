@@ -23,7 +23,7 @@ import runthrough.study.search.Crossing.Found;
 /** Shows how far each number of a line can be driven. */
 public final class LimitsAnswer {
     /** Of the JSON. */
-    public static final AnswerFormat FORMAT = new AnswerFormat("limits", 2, Subject.OF_LINES, LimitsDocument.SHAPE);
+    public static final AnswerFormat FORMAT = new AnswerFormat("limits", 3, Subject.OF_LINES, LimitsDocument.SHAPE);
 
     private final Limits limits;
     private final StudyWords words;

@@ -8,6 +8,7 @@ import runthrough.report.JsonShape;
 import runthrough.study.Evaluation;
 import runthrough.study.TargetStatus;
 import runthrough.study.cause.Cause;
+import runthrough.study.lever.Lever;
 import runthrough.study.limits.CountLimit;
 import runthrough.study.limits.Limits;
 import runthrough.study.limits.LineLimit;
@@ -18,10 +19,10 @@ final class LimitsDocument {
     private static final String VALUE = "In the unit that unit says.";
 
     private static final JsonShape<LineLimit> LIMIT = JsonShape.<LineLimit>named("limit")
-            .word("what", "What is driven.", LineLimit.What.class, LineLimit::what)
+            .word("what", "What is driven.", Lever.What.class, LineLimit::what)
             .text(
                     "unit",
-                    "Unit of all values: m/s, s, m, or nothing for a factor that is 1 now.",
+                    "Unit of all values: m/s, s or m. Seconds are those on every pass of the join work, 0 now.",
                     limit -> unit(limit.what()))
             .flag(
                     "scaled_alike",
@@ -36,9 +37,13 @@ final class LimitsDocument {
                     limit -> limit.crossing().found())
             .optionalNumber(
                     "value",
-                    "The limit: the hardest value at which the share seen meets the target; null when no value"
-                            + " is enough (missed-throughout). With met-throughout it is the end of the range. "
-                            + VALUE,
+                    "The limit: the hardest value at which the target is shown to be met, or in a run too short to show it"
+                            + " that at which the share seen meets it; null when no value is enough. With met-throughout it is"
+                            + " the end of the range. " + VALUE,
+                    limit -> limit.crossing().answer())
+            .optionalNumber(
+                    "seen_to_meet",
+                    "The hardest value at which the share seen meets the target; null when none does. " + VALUE,
                     limit -> limit.crossing().value())
             .optionalNumber(
                     "low",
@@ -168,12 +173,12 @@ final class LimitsDocument {
         return number.isPresent() ? Optional.of((long) number.getAsInt()) : Optional.empty();
     }
 
-    private static String unit(LineLimit.What what) {
+    private static String unit(Lever.What what) {
         return switch (what) {
             case PROCESS_SPEED, ENTRY_TOP_SPEED -> "m/s";
-            case JOINT_CYCLE_TIME_FACTOR -> "";
-            case JOINT_CYCLE_TIME_ADDED -> "s";
-            case COIL_LENGTH -> "m";
+            case JOINT_CYCLE_TIME, ELEMENT -> "s";
+            case COIL_LENGTH, CAPACITY -> "m";
+            case REJECTS, CREW, UNCOILERS -> "";
         };
     }
 }

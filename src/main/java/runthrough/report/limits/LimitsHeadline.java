@@ -9,9 +9,9 @@ import runthrough.report.StudyWords;
 import runthrough.report.Value;
 import runthrough.study.Evaluation;
 import runthrough.study.TargetStatus;
+import runthrough.study.lever.Lever;
 import runthrough.study.limits.Limits;
 import runthrough.study.limits.LineLimit;
-import runthrough.study.search.Crossing.Found;
 
 /** Says whether a line is within its limits, and what alone would bring it to the target or lose it. */
 final class LimitsHeadline {
@@ -48,12 +48,13 @@ final class LimitsHeadline {
                 + words.known(present.shareRunThrough()) + " of coil changes; the target is "
                 + words.texts().share(limits.target()) + ". ";
         List<String> ways = Stream.of(
-                        LineLimit.What.PROCESS_SPEED,
-                        LineLimit.What.JOINT_CYCLE_TIME_FACTOR,
-                        LineLimit.What.ENTRY_TOP_SPEED,
-                        LineLimit.What.COIL_LENGTH)
+                        Lever.What.PROCESS_SPEED,
+                        Lever.What.JOINT_CYCLE_TIME,
+                        Lever.What.CAPACITY,
+                        Lever.What.ENTRY_TOP_SPEED,
+                        Lever.What.COIL_LENGTH)
                 .map(what -> limits.limit(what).orElseThrow())
-                .filter(limit -> limit.crossing().found() == Found.CROSSED)
+                .filter(limit -> limit.isCrossed())
                 .map(this::way)
                 .toList();
         if (ways.isEmpty()) {
@@ -71,10 +72,15 @@ final class LimitsHeadline {
         String now = " (now " + values.present(limit).text() + ")";
         return switch (limit.what()) {
             case PROCESS_SPEED -> "with the process at up to " + value.text() + now;
-            case JOINT_CYCLE_TIME_FACTOR -> "with joints that take up to " + value.number() + " times their time";
-            case JOINT_CYCLE_TIME_ADDED -> "with joints longer by up to " + value.text();
+            case JOINT_CYCLE_TIME ->
+                value.si() < 0
+                        ? "with " + value.notation().text(-value.si()) + " off every pass of the join work"
+                        : "with up to " + value.text() + " more on every pass of the join work";
+            case CAPACITY -> "with an accumulator of " + value.text() + now;
             case ENTRY_TOP_SPEED -> "with an entry of at least " + value.text() + now;
             case COIL_LENGTH -> "with coils of at least " + value.text() + now;
+            case REJECTS, CREW, UNCOILERS, ELEMENT ->
+                throw new IllegalStateException(limit.what() + " is no way of a limit");
         };
     }
 }

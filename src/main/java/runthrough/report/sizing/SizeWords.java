@@ -75,6 +75,23 @@ record SizeWords(Sizing sizing, StudyWords words) {
                         .map(found -> texts().found(length(), size.capacity(), found.low(), found.high())));
     }
 
+    /** The smallest capacity in whole strands. */
+    Optional<Value> strands() {
+        return sizing.strands()
+                .flatMap(found -> found.answer().isPresent()
+                        ? Optional.of(texts().value(Kind.LENGTH, found.answer().getAsDouble()))
+                        : Optional.empty());
+    }
+
+    /** What it is made of: so many strands of such a stroke. */
+    String ofStrands() {
+        StorageForm.Strands now =
+                (StorageForm.Strands) sizing.request().line().accumulator().form();
+        double capacity = sizing.strands().orElseThrow().answer().orElseThrow();
+        return Math.round(capacity / now.stroke()) + " strands of " + texts().length(now.stroke()) + "; now "
+                + now.strands();
+    }
+
     /** What is set to give it, with its interval; empty where that is the capacity itself. */
     Optional<Value> set() {
         return sizing.smallest()

@@ -92,7 +92,7 @@ public final class SizingAnswer {
         remedies.ifPresent(found -> advice.addAll(found.advice()));
         sizing.capacity().filter(found -> sizing.chance()).ifPresent(found -> {
             advice.add(
-                    found.sure().isEmpty() ? tooShort() : safeSide(found.sure().getAsDouble()));
+                    found.sure().isEmpty() ? tooShort() : safeSide(found.value().orElseThrow()));
             if (sizing.fall() > 0) {
                 advice.add("A larger accumulator did not always do better in this line, by up to "
                         + texts.share(sizing.fall()) + " of coil changes under the same random numbers.");
@@ -115,9 +115,9 @@ public final class SizingAnswer {
                 + ". Take the capacity as the best guess, or run more replications.";
     }
 
-    private String safeSide(double sure) {
-        return "To be on the safe side, build the upper end of the interval: with " + texts.length(sure)
-                + " the target is shown to be met.";
+    private String safeSide(double seen) {
+        return "With the capacity given the target is shown to be met; the share seen meets it from "
+                + texts.length(seen) + " on.";
     }
 
     private String notReached(RelativeHalfWidth interval) {
@@ -125,7 +125,7 @@ public final class SizingAnswer {
                 ? "The interval is " + texts.share(interval.halfWidth().getAsDouble())
                         + " of the capacity to either side"
                 : "The interval has an open end";
-        return there + ", not the " + texts.share(interval.asked()) + " asked for; " + interval.replications()
+        return there + ", more than " + texts.share(interval.asked()) + "; " + interval.replications()
                 + " replications were run"
                 + (interval.wouldDo().isPresent()
                         ? ", about " + Texts.count(interval.wouldDo().getAsInt()) + " would do."
@@ -139,10 +139,10 @@ public final class SizingAnswer {
                         + " metres stayed. Every capacity met the same random numbers, coil change by coil change.");
         if (sizing.chance()) {
             account.add(
-                    "The capacity given is the smallest at which the share seen reaches the target. Its interval comes"
-                            + " from that of the share: the upper end is the smallest capacity at which the whole 95 % interval of"
-                            + " the share is at or above the target, the lower end the smallest at which it is not wholly below."
-                            + " Replications were added until that interval was as narrow as asked for, or as many as allowed.");
+                    "The capacity given is the smallest at which the target is shown to be met: the whole 95 % interval of the"
+                            + " share is at or above it. That is the upper end of the interval of the capacity; its lower end is the"
+                            + " smallest at which that interval is not wholly below. Where a precision is asked for, replications are"
+                            + " added until the interval is as narrow, or as many as allowed.");
         } else {
             account.add("Nothing in this line is random, so the capacity is exact to one part in ten thousand.");
         }

@@ -6,6 +6,7 @@ import runthrough.plant.StorageForm.Adjustable;
 import runthrough.quantity.Kind;
 import runthrough.report.JsonShape;
 import runthrough.study.cause.Cause;
+import runthrough.study.search.Crossing;
 import runthrough.study.sizing.Remedy;
 import runthrough.study.sizing.Size;
 import runthrough.study.sizing.Sizing;
@@ -82,7 +83,8 @@ final class SizingDocument {
             .count("replications_run", "Replications that each capacity was tried with.", Sizing::replications)
             .optional(
                     "smallest",
-                    "The smallest accumulator at which the share seen reaches the target.",
+                    "The smallest accumulator at which the target is shown to be met; in a run too short to show it, at which the"
+                            + " share seen meets it.",
                     SIZE,
                     Sizing::smallest)
             .optional(
@@ -95,6 +97,10 @@ final class SizingDocument {
                     "Upper end, at which the target is shown to be met; null where the run is too short for that.",
                     SIZE,
                     Sizing::sure)
+            .optionalNumber(
+                    "in_whole_strands_m",
+                    "The smallest capacity in whole strands of the present stroke; null where there are none.",
+                    sizing -> sizing.strands().map(Crossing::answer).orElse(OptionalDouble.empty()))
             .optional("present", "The accumulator as it is.", POINT, Sizing::present)
             .optional("precision", "Whether the interval is as narrow as asked for.", PRECISION, Sizing::interval)
             .optionalCount(

@@ -29,6 +29,7 @@ final class SizingFigures {
         words.set()
                 .ifPresent(set -> figures.add(Figure.of(
                         SizeWords.setting(sizing.smallest().orElseThrow().form()), set)));
+        words.strands().ifPresent(strands -> figures.add(Figure.of("in whole strands", strands, words.ofStrands())));
         sizing.present().ifPresent(this::present);
         sizing.handCalculation()
                 .storage()

@@ -109,7 +109,7 @@ public final class SpeedAnswer {
 
     private String target(Crossing crossing) {
         String target = "The target of " + texts.share(curve.target()) + " is ";
-        return switch (crossing.found()) {
+        return switch (crossing.answered()) {
             case CROSSED ->
                 target + "met up to " + limit(crossing).text()
                         + limit(crossing)
@@ -138,7 +138,7 @@ public final class SpeedAnswer {
         double gain = best.output().mean() / now.output().mean() - 1;
         figures.add(Figure.of("gain", Value.of(gain, Notation.SHARE), "of the output as it is"));
         curve.targetLost()
-                .filter(crossing -> crossing.found() == Crossing.Found.CROSSED)
+                .filter(crossing -> crossing.answered() == Crossing.Found.CROSSED)
                 .ifPresent(crossing -> figures.add(Figure.of("target met up to", limit(crossing))));
         figures.add(Figure.of(
                 "lost at the fastest",
@@ -157,7 +157,7 @@ public final class SpeedAnswer {
 
     /** The fastest speed that meets the target. */
     private Value limit(Crossing crossing) {
-        double speed = crossing.value().orElseThrow();
+        double speed = crossing.answer().orElseThrow();
         return texts.found(texts.notation(Kind.SPEED, speed), speed, crossing.low(), crossing.high());
     }
 
@@ -167,7 +167,7 @@ public final class SpeedAnswer {
                         + " coil change by coil change. Output is strip processed over time, stops included.",
                 "The best of the evenly spaced speeds was refined between its neighbours. The loss at the fastest speed is"
                         + " compared replication by replication, so that random numbers common to both do not blur it.",
-                "The speed given for the target is the fastest at which the share seen reaches it; its interval turns round"
+                "The speed given for the target is the fastest at which the target is shown to be met; its interval turns round"
                         + " that of the share.");
     }
 }

@@ -47,8 +47,9 @@ final class SpeedDocument {
             .word("found", "Whether the target is crossed within the range.", Crossing.Found.class, Crossing::found)
             .optionalNumber(
                     "fastest_that_meets_m_per_s",
-                    "Fastest speed at which the share seen meets the target; null when it is missed throughout.",
-                    Crossing::value)
+                    "Fastest speed at which the target is shown to be met, or in a run too short to show it seen to be met; null"
+                            + " when it is missed throughout.",
+                    Crossing::answer)
             .optionalNumber(
                     "low_m_per_s",
                     "Lower end of its 95 % interval: the fastest speed at which the target is shown to be met; null"

@@ -7,6 +7,7 @@ import runthrough.study.cause.Cause;
 import runthrough.study.cause.CauseCounts;
 import runthrough.study.cause.NamedCauses;
 import runthrough.study.cause.Reason;
+import runthrough.study.lever.CauseWorth;
 
 /** JSON of the coil changes of a verdict: what came of them, and why. */
 final class ChangesDocument {
@@ -43,6 +44,25 @@ final class ChangesDocument {
             .count("coil_changes", "Coil changes that did not run through because of it.", NamedCauses.Count::changes)
             .count("starved_stops", "Starved stops that belong to them.", NamedCauses.Count::starvedStops)
             .number("lost_time_s", "Lost time of them.", NamedCauses.Count::lostTime);
+
+    static final JsonShape<CauseWorth> WORTH = JsonShape.<CauseWorth>named("worth")
+            .word(
+                    "cause",
+                    "What is removed.",
+                    Cause.class,
+                    worth -> worth.reason().cause())
+            .optionalText(
+                    "element",
+                    "The work element that it is named by, as list/name; null where it is named by none.",
+                    worth -> worth.reason().element().map(ChangesDocument::element))
+            .count("replications", "Replications that were held against those with it.", CauseWorth::replications)
+            .estimate("fewer_starved_stops_per_year", "Starved stops saved in a year.", CauseWorth::stops)
+            .estimate(
+                    "more_run_through",
+                    "By how much the share of coil changes run through is greater.",
+                    CauseWorth::shareRunThrough)
+            .estimate("less_lost_time_per_year_s", "Lost time saved in a year.", CauseWorth::lostTime)
+            .estimate("more_good_output_per_year_m", "More good strip in a year.", CauseWorth::goodOutput);
 
     private static String element(Reason.Element element) {
         return element.list().name().toLowerCase(Locale.ROOT) + "/" + element.name();

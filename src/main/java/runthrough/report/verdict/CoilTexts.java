@@ -2,8 +2,10 @@ package runthrough.report.verdict;
 
 import java.util.List;
 import java.util.Optional;
+import runthrough.handcalc.ClosedForms;
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Margin;
+import runthrough.handcalc.SlowingForms;
 import runthrough.handcalc.Storage;
 import runthrough.plant.Coil;
 import runthrough.plant.Line;
@@ -29,7 +31,7 @@ final class CoilTexts {
     private final CoilOutcomes outcomes;
     private final Texts texts;
 
-    private CoilTexts(RunThroughResult result) {
+    CoilTexts(RunThroughResult result) {
         this.result = result;
         this.line = result.line();
         this.outcomes = result.study().coils();
@@ -104,11 +106,21 @@ final class CoilTexts {
 
     private String capacity(int kind, HandCalculation hand) {
         return "The accumulator did not last: at " + texts.speed(line.ratedSpeed(coil(kind))) + " "
-                + hand.storage()
-                        .map(storage -> "it bears a joint of "
-                                + texts.time(storage.jointCycleTime().given()) + ", and the joint takes "
-                                + texts.time(storage.jointCycleTime().needed()) + " on average.")
-                        .orElse("it is too small.");
+                + hand.storage().map(storage -> bears(kind, storage)).orElse("it is too small.");
+    }
+
+    /** What a full accumulator bears before the process slows, or else stops, against what a joint takes. */
+    private String bears(int kind, Storage storage) {
+        double bears = line.process()
+                .slowing()
+                .map(slowing -> SlowingForms.of(ClosedForms.of(line, coil(kind)), slowing)
+                        .atRatedSpeed()
+                        .longestJoint())
+                .orElse(storage.jointCycleTime().given());
+        double takes = storage.jointCycleTime().needed();
+        return "it bears, full, a joint of " + texts.time(Math.max(0, bears))
+                + (line.process().slowing().isPresent() ? " before the process slows" : "") + ", and the joint takes "
+                + texts.time(takes) + " on average" + (takes > bears ? "." : " and longer at the changes that failed.");
     }
 
     /** A product's name, or the section of its strip. */

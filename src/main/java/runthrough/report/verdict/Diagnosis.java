@@ -10,12 +10,15 @@ import runthrough.handcalc.Limit;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Line;
 import runthrough.report.Texts;
+import runthrough.report.lever.LeverWords;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
+import runthrough.study.Goal;
 import runthrough.study.TargetStatus;
 import runthrough.study.Verdict;
 import runthrough.study.cause.Cause;
 import runthrough.study.cause.NamedCauses;
+import runthrough.study.lever.Levers;
 
 /** The limiting factor, the margin or shortfall, and what to change, in sentences. */
 final class Diagnosis {
@@ -80,7 +83,6 @@ final class Diagnosis {
             return List.of("Nothing needs to change to meet the target.");
         }
         List<String> changes = new ArrayList<>();
-        boolean missing = verdict.spare().map(spare -> spare.metres() < 0).orElse(false);
         forRejects().ifPresent(changes::add);
         Cause main = verdict.causes().main().orElse(limitingFactor());
         if (main == Cause.WAITING_FOR_PREPARATION) {
@@ -88,23 +90,29 @@ final class Diagnosis {
         } else if (main == Cause.ACCUMULATOR_NOT_FULL) {
             changes.addAll(forRefill());
         }
-        if (missing) {
-            changes.add(missing(verdict.spare().orElseThrow(), changes.isEmpty()));
-        }
-        if (changes.isEmpty()) {
+        result.levers()
+                .ifPresentOrElse(
+                        levers -> changes.addAll(enough(levers)),
+                        () -> changes.add(
+                                "What would meet the target, each change on its own, is found by the study of limits."));
+        if (verdict.answer() == TargetStatus.UNDECIDED) {
             changes.add("Run more coil changes: those that were run do not decide.");
         }
         return changes;
     }
 
-    private String missing(Verdict.Spare spare, boolean alone) {
-        String needs = "he target needs " + texts.length(-spare.metres())
-                + " more strip in the accumulator when a change begins, or joints " + texts.time(-spare.seconds())
-                + " shorter";
-        String slower = spare.speed() < 0
-                ? ", or a process that runs " + texts.speed(-spare.speed()) + " slower through the change."
-                : ".";
-        return (alone ? "T" : "Without that, t") + needs + slower;
+    /** What would meet the target to run through, the numbers those of every other command. */
+    private List<String> enough(Levers levers) {
+        LeverWords words = new LeverWords(result.system());
+        List<String> ways = levers.enough().stream()
+                .filter(lever -> lever.goal().what() == Goal.What.RUN_THROUGH)
+                .map(words::sentence)
+                .toList();
+        return ways.isEmpty()
+                ? List.of("Nothing that was tried on its own meets the target.")
+                : ways.stream()
+                        .map(way -> "On its own would meet the target: " + way + ".")
+                        .toList();
     }
 
     /** Whether most failures are coil changes whose joint was made more than once, as far as the first replication shows. */

@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import runthrough.handcalc.ClosedForms;
 import runthrough.handcalc.CoherentUnits;
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Margin;
 import runthrough.handcalc.Preparation;
 import runthrough.handcalc.Refill;
+import runthrough.handcalc.SlowingForms;
 import runthrough.handcalc.Step;
+import runthrough.handcalc.Storage;
 import runthrough.handcalc.Term;
 import runthrough.plant.CoilChange;
 import runthrough.quantity.Kind;
@@ -72,6 +75,18 @@ final class HandChapter {
         return new Chapter("hand", "Hand calculation", blocks);
     }
 
+    /** What the target at rated speed takes where the process slows before it stops. */
+    private void atRatedSpeed(Storage storage, List<List<Cell>> rows) {
+        storage.withoutSlowing().ifPresent(margin -> rows.add(limit("accumulator capacity, not to slow", margin)));
+        result.line().process().slowing().ifPresent(slowing -> {
+            double joint = storage.jointCycleTime().needed();
+            SlowingForms forms = SlowingForms.of(ClosedForms.of(result.line(), hand.coil()), slowing);
+            rows.add(limit(
+                    "longest " + result.joint() + ", not to slow, and mean",
+                    new Margin(Kind.TIME, forms.atRatedSpeed().longestJoint(), joint)));
+        });
+    }
+
     private static Table table(String caption, List<String> head, Stream<List<Cell>> rows) {
         return new Table(caption, head.stream().map(Column::words).toList(), rows.toList());
     }
@@ -106,9 +121,11 @@ final class HandChapter {
     Table limits() {
         List<List<Cell>> rows = new ArrayList<>();
         hand.storage().ifPresent(storage -> {
-            rows.add(limit("accumulator capacity", storage.capacity()));
-            rows.add(limit("longest " + result.joint() + ", and mean", storage.jointCycleTime()));
-            rows.add(limit("fastest process speed, and rated", storage.speed()));
+            String which = storage.withoutSlowing().isPresent() ? ", not to stop" : "";
+            atRatedSpeed(storage, rows);
+            rows.add(limit("accumulator capacity" + which, storage.capacity()));
+            rows.add(limit("longest " + result.joint() + which + ", and mean", storage.jointCycleTime()));
+            rows.add(limit("fastest process speed" + which + ", and rated", storage.speed()));
             storage.coilStrip().ifPresent(strip -> rows.add(limit("strip of a coil to refill on", strip)));
         });
         rows.addAll(preparation());

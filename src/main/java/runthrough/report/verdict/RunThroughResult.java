@@ -11,6 +11,9 @@ import runthrough.report.Texts;
 import runthrough.study.SequentialResult;
 import runthrough.study.StudyResult;
 import runthrough.study.Verdict;
+import runthrough.study.cause.Reason;
+import runthrough.study.lever.CauseWorth;
+import runthrough.study.lever.Levers;
 import runthrough.study.statistics.RelativeHalfWidth;
 
 /**
@@ -19,6 +22,8 @@ import runthrough.study.statistics.RelativeHalfWidth;
  * @param study what was asked and what the replications gave
  * @param handCalculation of the kind of coil that is hardest on the line
  * @param precision of the share run through, where one was asked for: whether it was reached
+ * @param worths what it would be worth to remove the causes that matter most; none where that was not asked
+ * @param levers what would meet the targets; empty where that was not asked
  * @param warnings in words, in order
  * @param provenance what to state so that the result can be made again
  */
@@ -26,23 +31,49 @@ public record RunThroughResult(
         StudyResult study,
         HandCalculation handCalculation,
         Optional<RelativeHalfWidth> precision,
+        List<CauseWorth> worths,
+        Optional<Levers> levers,
         List<String> warnings,
         Provenance provenance) {
 
     public RunThroughResult {
+        worths = List.copyOf(worths);
         warnings = List.copyOf(warnings);
+    }
+
+    /** The same with what it would be worth to remove causes. */
+    public RunThroughResult with(List<CauseWorth> known) {
+        return new RunThroughResult(study, handCalculation, precision, known, levers, warnings, provenance);
+    }
+
+    /** The same with what would meet the targets. */
+    public RunThroughResult with(Levers known) {
+        return new RunThroughResult(
+                study, handCalculation, precision, worths, Optional.of(known), warnings, provenance);
+    }
+
+    /** What it would be worth to remove {@code reason}. */
+    Optional<CauseWorth> worth(Reason reason) {
+        return worths.stream().filter(worth -> worth.reason().equals(reason)).findFirst();
     }
 
     /** The result of {@code study}, with its hand calculation. */
     public static RunThroughResult of(StudyResult study, List<String> warnings, Provenance provenance) {
-        return new RunThroughResult(study, study.handCalculation(), Optional.empty(), warnings, provenance);
+        return new RunThroughResult(
+                study, study.handCalculation(), Optional.empty(), List.of(), Optional.empty(), warnings, provenance);
     }
 
     /** The result of a study that was run until its share was known as well as asked for, or the limit was reached. */
     public static RunThroughResult of(SequentialResult sequential, List<String> warnings, Provenance provenance) {
         StudyResult study = sequential.result();
         return new RunThroughResult(
-                study, study.handCalculation(), Optional.of(sequential.halfWidth()), warnings, provenance);
+                study,
+                study.handCalculation(),
+                Optional.of(sequential.halfWidth()),
+                List.of(),
+                Optional.empty(),
+                warnings,
+                provenance);
     }
 
     Texts texts() {

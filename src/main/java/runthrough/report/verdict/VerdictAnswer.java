@@ -13,6 +13,7 @@ import runthrough.report.Headline;
 import runthrough.report.Subject;
 import runthrough.report.Table;
 import runthrough.report.described.InputTables;
+import runthrough.report.lever.LeverTable;
 
 /** The verdict: whether the line runs through its coil changes. */
 public final class VerdictAnswer {
@@ -74,7 +75,10 @@ public final class VerdictAnswer {
 
     private List<Table> tables() {
         List<Table> tables = new ArrayList<>();
-        tables.add(new VerdictTables(result).mainCauses());
+        VerdictTables verdictTables = new VerdictTables(result);
+        tables.add(verdictTables.mainCauses());
+        tables.add(verdictTables.worths());
+        result.levers().map(levers -> LeverTable.of(levers)).ifPresent(tables::add);
         tables.add(hand.limits().in(Table.Seen.TERMINAL));
         tables.add(new VerdictFigures(result).details());
         tables.addAll(VerdictTables.of(result));

@@ -1,9 +1,12 @@
 package runthrough.report.verdict;
 
+import java.util.List;
 import java.util.Optional;
 import runthrough.report.JsonShape;
+import runthrough.report.lever.LeverShape;
 import runthrough.study.TargetStatus;
 import runthrough.study.Verdict;
+import runthrough.study.lever.Levers;
 import runthrough.study.statistics.RelativeHalfWidth;
 
 /**
@@ -95,6 +98,17 @@ final class VerdictDocument {
                     PRECISION,
                     RunThroughResult::precision)
             .and(VERDICT, RunThroughResult::verdict)
+            .list(
+                    "worth_of_causes",
+                    "What it would be worth to remove the causes of most coil changes, five at most: the line again without it,"
+                            + " under the same random numbers. Empty where no coil change failed, or it was not asked.",
+                    ChangesDocument.WORTH,
+                    RunThroughResult::worths)
+            .list(
+                    "levers",
+                    "What would meet the targets, each change on its own. Empty where it was not asked.",
+                    LeverShape.SHAPE,
+                    result -> result.levers().map(Levers::answers).orElse(List.of()))
             .optional(
                     "coils",
                     "What came of the coil changes by coil and product; null where all coils are of one kind.",

@@ -42,11 +42,21 @@ final class VerdictHeadline {
             case MEETS -> headline(Tone.RUNS_THROUGH, "RUNS THROUGH", counted());
             case UNDECIDED -> headline(Tone.MARGINAL, "MARGINAL", counted());
             case MISSES ->
-                verdict.changes().stopped() > 0
-                        ? headline(
-                                Tone.STOPS, "STOPS", (verdict.changes().slowed() > 0 ? "or slows " : "") + howOften())
-                        : headline(Tone.SLOWS, "SLOWS", howOften());
+                stops()
+                        ? headline(Tone.STOPS, "STOPS", verdict.changes().slowed() == 0 ? howOften() : counted())
+                        : headline(Tone.SLOWS, "SLOWS", verdict.changes().stopped() == 0 ? howOften() : counted());
         };
+    }
+
+    /**
+     * Whether a line that misses its target is said to stop. Where a target without a stop is set, that decides; else what most of
+     * the coil changes did that did not run through. Rule REPORT-17.
+     */
+    private boolean stops() {
+        return verdict.withoutStop()
+                .flatMap(Verdict.WithoutStop::answer)
+                .map(answer -> answer == TargetStatus.MISSES)
+                .orElse(verdict.changes().stopped() >= verdict.changes().slowed());
     }
 
     private Headline headline(Tone tone, String word, String counted) {
@@ -61,8 +71,18 @@ final class VerdictHeadline {
                     ? "No stop in " + Texts.count(changes.total(), "coil change")
                     : "No stop at any coil change";
         }
-        String verb = changes.stopped() == 0 ? "Slows" : changes.slowed() == 0 ? "Stops" : "Stops or slows";
-        return verb + " " + howOften();
+        if (changes.stopped() > 0 && changes.slowed() > 0) {
+            return "Stops " + howOften(changes.stopped()) + " and slows " + howOften(changes.slowed());
+        }
+        return (changes.stopped() == 0 ? "Slows " : "Stops ") + howOften();
+    }
+
+    /** How often {@code some} coil changes come, out of all that were run. */
+    private String howOften(long some) {
+        long all = verdict.changes().total();
+        return some == all
+                ? "at every coil change"
+                : (verdict.chance() ? "at about " : "at ") + Texts.odds((double) some / all) + " coil changes";
     }
 
     private String howOften() {

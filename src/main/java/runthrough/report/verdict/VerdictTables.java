@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
+import runthrough.quantity.Unit;
 import runthrough.report.Cell;
 import runthrough.report.Column;
 import runthrough.report.Table;
@@ -18,6 +19,7 @@ import runthrough.study.Verdict;
 import runthrough.study.cause.Cause;
 import runthrough.study.cause.NamedCauses;
 import runthrough.study.cause.Reason;
+import runthrough.study.lever.CauseWorth;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Summary;
 
@@ -38,7 +40,7 @@ final class VerdictTables {
 
     static List<Table> of(RunThroughResult result) {
         VerdictTables tables = new VerdictTables(result);
-        return List.of(tables.outcomes(), tables.causes(), tables.means(), tables.spreads());
+        return List.of(tables.causes(), tables.outcomes(), tables.means(), tables.spreads());
     }
 
     private record Outcome(String name, long count) {}
@@ -66,6 +68,39 @@ final class VerdictTables {
                 .intoFile("causes.csv")
                 .of(verdict.namedCauses())
                 .in(Table.Seen.PAGE);
+    }
+
+    /** What it would be worth to remove the causes that matter most, in a year. */
+    Table worths() {
+        Notation time = Notation.of(Unit.HOUR);
+        Notation length = texts.notation(Kind.LENGTH);
+        boolean known = verdict.chance();
+        return TableMaker.<CauseWorth>of("Worth of removing a cause, in a year of "
+                        + texts.of(Kind.TIME, result.study().request().run().yearlyTime())
+                        + ": the verdict again without it")
+                .words("without", worth -> named(worth.reason()))
+                .estimate("fewer stops", Notation.PLAIN, known, "", worth -> texts.plain(worth.stops()))
+                .number("less time lost", time, worth -> worth.lostTime().mean())
+                .with(ends(time), worth -> new Cell.Ends(value(worth.lostTime(), time)))
+                .number("more good strip", length, worth -> worth.goodOutput().mean())
+                .with(ends(length), worth -> new Cell.Ends(value(worth.goodOutput(), length)))
+                .fileNumber(
+                        "more run through",
+                        Notation.POINTS,
+                        worth -> worth.shareRunThrough().mean())
+                .with(ends(Notation.POINTS), worth -> new Cell.Ends(value(worth.shareRunThrough(), Notation.POINTS)))
+                .fileNumber("replications", Notation.PLAIN, CauseWorth::replications)
+                .intoFile("worth.csv")
+                .of(result.worths());
+    }
+
+    /** A column for the ends of an interval, which only files have. */
+    private static Column ends(Notation notation) {
+        return new Column("95 % interval", Column.Holds.ENDS, Optional.of(notation), Column.Place.FILE);
+    }
+
+    private static Value value(Estimate estimate, Notation notation) {
+        return new Value(estimate.mean(), notation, estimate.interval());
     }
 
     /** The causes that matter most. */

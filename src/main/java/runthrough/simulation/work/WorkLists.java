@@ -15,9 +15,9 @@ public final class WorkLists {
     /** The work of {@code line} on the coils of {@code feed}. */
     public WorkLists(Line line, CoilFeed feed, RandomNumbers numbers) {
         CoilChange work = line.work();
-        prepare = new WorkQueue(line.practice(), WorkList.PREPARE, work.prepare(), feed, numbers);
-        tail = new WorkQueue(line.practice(), WorkList.TAIL, work.tail(), feed, numbers);
-        join = new WorkQueue(line.practice(), WorkList.JOIN, work.join(), feed, numbers);
+        prepare = new WorkQueue(line.practice(), WorkList.PREPARE, work.prepare(), 0, feed, numbers);
+        tail = new WorkQueue(line.practice(), WorkList.TAIL, work.tail(), 0, feed, numbers);
+        join = new WorkQueue(line.practice(), WorkList.JOIN, work.join(), work.joinShorterBy(), feed, numbers);
     }
 
     WorkQueue prepare() {

@@ -24,6 +24,7 @@ final class WorkQueue {
     private final WorkList list;
     private final CoilFeed feed;
     private final Item[] items;
+    private final double shorterBy;
 
     /**
      * The queue of {@code elements}.
@@ -31,11 +32,19 @@ final class WorkQueue {
      * @param practice that they are done under
      * @param list which list they are
      * @param elements in their order
+     * @param shorterBy seconds off every pass of the list, {@code >= 0}
      * @param feed the coils they are done on
      * @param numbers random numbers of the run
      */
-    WorkQueue(Practice practice, WorkList list, List<WorkElement> elements, CoilFeed feed, RandomNumbers numbers) {
+    WorkQueue(
+            Practice practice,
+            WorkList list,
+            List<WorkElement> elements,
+            double shorterBy,
+            CoilFeed feed,
+            RandomNumbers numbers) {
         this.list = list;
+        this.shorterBy = shorterBy;
         this.feed = feed;
         List<SourceNames.OfElement> names = SourceNames.of(practice, list, elements);
         items = IntStream.range(0, elements.size())
@@ -108,8 +117,21 @@ final class WorkQueue {
         return true;
     }
 
+    /** Seconds off every pass of the list. */
+    double shorterBy() {
+        return shorterBy;
+    }
+
     /** How long element {@code index} takes (s) in pass {@code pass} of coil change {@code change}, both from 1. */
     double draw(int index, int change, int pass) {
+        WorkElement element = items[index].element;
+        double whole = whole(index, change, pass);
+        return element.shortening() instanceof WorkElement.Shortening.None
+                ? whole
+                : element.shortening().of(whole, element, feed.joint(change));
+    }
+
+    private double whole(int index, int change, int pass) {
         Item item = items[index];
         if (item.measured != null) {
             double time = item.measured.time(change, pass);

@@ -44,6 +44,9 @@ final class WorkSequence {
     private int change;
     private int pass;
     private int element;
+    /** What is still to come off this pass (s), see rule LEVER-4. */
+    private double toSave;
+
     private double begun;
     private double left;
     private double leftSince;
@@ -70,6 +73,7 @@ final class WorkSequence {
         change = onChange;
         pass = ofJoint;
         element = -1;
+        toSave = queue.shorterBy();
         if (pass == 1) {
             Arrays.fill(firstPass, Double.NaN);
         }
@@ -92,7 +96,9 @@ final class WorkSequence {
     void proceed() {
         double now = calendar.now();
         if (state == State.WAITING) {
-            left = queue.draw(element, change, pass);
+            double whole = queue.draw(element, change, pass);
+            left = Math.max(0, whole - toSave);
+            toSave = Math.max(0, toSave - whole);
             begun = now;
             if (pass == 1) {
                 firstPass[element] = left;

@@ -6,29 +6,30 @@ import runthrough.handcalc.Margin;
 import runthrough.handcalc.Storage;
 import runthrough.plant.Line;
 import runthrough.plant.check.LineCheck;
+import runthrough.study.lever.LeverRun;
+import runthrough.study.lever.Varied;
 import runthrough.study.limits.LineLimit.Neighbour;
 import runthrough.study.search.Crossing.Found;
-import runthrough.study.search.Crossing.Harder;
 
 /** Where by closed form one number overloads the line: by halving, since each of its values has a hand calculation. */
 final class ClosedFormLimit {
     /** Enough halvings of any range to reach the spacing of doubles. */
     private static final int HALVINGS = 60;
 
-    private final VariedInput driven;
+    private final Varied driven;
     private final boolean isFeasible;
 
-    ClosedFormLimit(VariedInput driven) {
+    ClosedFormLimit(Varied driven) {
         this.driven = driven;
-        this.isFeasible = LimitsStudy.isFeasible(driven.line());
+        this.isFeasible = LeverRun.isFeasible(driven.line());
     }
 
     /** Whether there is a limit within the range. */
     Found found() {
-        if (isBorne(hardest())) {
+        if (isBorne(driven.hardest())) {
             return Found.MET_THROUGHOUT;
         }
-        return isBorne(driven.present()) || isBorne(easiest()) ? Found.CROSSED : Found.MISSED_THROUGHOUT;
+        return isBorne(driven.present()) || isBorne(driven.easiest()) ? Found.CROSSED : Found.MISSED_THROUGHOUT;
     }
 
     /** The limit; empty unless there is one within the range. */
@@ -36,8 +37,8 @@ final class ClosedFormLimit {
         if (found() != Found.CROSSED) {
             return Optional.empty();
         }
-        double borne = isBorne(driven.present()) ? driven.present() : easiest();
-        double not = isBorne(driven.present()) ? hardest() : driven.present();
+        double borne = isBorne(driven.present()) ? driven.present() : driven.easiest();
+        double not = isBorne(driven.present()) ? driven.hardest() : driven.present();
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (borne + not) / 2;
             if (isBorne(middle)) {
@@ -54,17 +55,9 @@ final class ClosedFormLimit {
                         : Optional.empty()));
     }
 
-    private double hardest() {
-        return driven.what().harder() == Harder.LARGER ? driven.to() : driven.from();
-    }
-
-    private double easiest() {
-        return driven.what().harder() == Harder.LARGER ? driven.from() : driven.to();
-    }
-
     private boolean isBorne(double value) {
         Line line = driven.variant().apply(value);
-        return isBorne(line) && (!isFeasible || LimitsStudy.isFeasible(line));
+        return isBorne(line) && (!isFeasible || LeverRun.isFeasible(line));
     }
 
     /** Whether nothing is overloaded: capacity, refill and preparation are each enough. */

@@ -8,19 +8,17 @@ import java.util.function.IntFunction;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import runthrough.handcalc.HandCalculation;
-import runthrough.plant.CoilChange;
 import runthrough.plant.Line;
-import runthrough.plant.Shifts;
 import runthrough.plant.check.LineCheck;
 import runthrough.study.TargetStatus;
+import runthrough.study.lever.LineLevers;
+import runthrough.study.lever.LineTrials;
+import runthrough.study.lever.Varied;
 import runthrough.study.limits.CountLimit.Tried;
 import runthrough.study.limits.CountLimit.What;
 
 /** Tries every number of people and of uncoilers that could matter. */
 final class CountSearch {
-    /** So many uncoilers are tried at least, and one more than there are. */
-    private static final int SOME_UNCOILERS = 3;
-
     private final double target;
     private final LineTrials variants;
 
@@ -30,29 +28,14 @@ final class CountSearch {
     }
 
     /** One limit for each of {@link What}, in that order. */
-    static List<CountLimit> all(Line line, double target, LineTrials variants) {
+    static List<CountLimit> all(LineLevers levers, double target, LineTrials variants) {
         CountSearch search = new CountSearch(target, variants);
-        int crew = line.change().crew();
-        int uncoilers = line.entry().uncoilers();
-        return List.of(
-                search.limit(
-                        What.CREW,
-                        crew,
-                        mostPeople(line.change()),
-                        n -> line.with(line.change().withCrew(n))),
-                search.limit(
-                        What.UNCOILERS,
-                        uncoilers,
-                        Math.max(SOME_UNCOILERS, uncoilers + 1),
-                        n -> line.with(line.entry().withUncoilers(n))));
+        return List.of(search.limit(What.CREW, levers.crew()), search.limit(What.UNCOILERS, levers.uncoilers()));
     }
 
-    /** More people than this do no more, in any shift: every shift gets as many more as the largest one. */
-    private static int mostPeople(CoilChange change) {
-        return change.usefulCrew() + change.shifts().map(Shifts::greatestLack).orElse(0);
-    }
-
-    private CountLimit limit(What what, int present, int most, IntFunction<Line> variant) {
+    private CountLimit limit(What what, Varied varied) {
+        int most = (int) varied.to();
+        IntFunction<Line> variant = number -> varied.variant().apply(number);
         List<Tried> tried = new ArrayList<>();
         for (int number = 1; number <= most; number++) {
             int count = number;
@@ -67,7 +50,7 @@ final class CountSearch {
                 .findFirst();
         return new CountLimit(
                 what,
-                present,
+                (int) varied.present(),
                 smallest,
                 first(tried, one -> one.evaluation().answer(target) == TargetStatus.MEETS),
                 closedForm,

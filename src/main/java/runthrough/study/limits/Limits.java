@@ -5,6 +5,7 @@ import java.util.Optional;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.SimulationRequest;
 import runthrough.study.Evaluation;
+import runthrough.study.lever.Lever;
 
 /**
  * How far each number of the line as it is can be driven, all others kept, until the target is no longer met.
@@ -15,7 +16,7 @@ import runthrough.study.Evaluation;
  *     at which it begins to. The fields below are empty then
  * @param chance whether anything in the line is random
  * @param present the line as it is; empty where it does not apply
- * @param limits one for each of {@link LineLimit.What}, in that order
+ * @param limits one for each number that can be driven
  * @param counts one for each of {@link CountLimit.What}, in that order
  * @param handCalculation closed forms of the line as it is, for the coil that is hardest on it
  */
@@ -35,7 +36,7 @@ public record Limits(
     }
 
     /** The limit of {@code what}; empty where limits do not apply. */
-    public Optional<LineLimit> limit(LineLimit.What what) {
+    public Optional<LineLimit> limit(Lever.What what) {
         return limits.stream().filter(limit -> limit.what() == what).findFirst();
     }
 

@@ -2,20 +2,23 @@ package runthrough.study.limits;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import runthrough.handcalc.Limit;
 import runthrough.plant.check.Message;
-import runthrough.quantity.Kind;
+import runthrough.study.Goal;
 import runthrough.study.cause.CauseCounts;
+import runthrough.study.lever.Lever;
+import runthrough.study.lever.LeverAnswer;
 import runthrough.study.search.Crossing;
 
 /**
  * One number driven to its limit.
  *
  * @param what is driven
- * @param present its value now, in the unit of {@link What}
+ * @param present its value now, in the unit of {@link Lever.What}
  * @param scaledAlike whether several values are behind it (coils with speeds or lengths of their own), which were all changed
- *     by the same factor; {@code present} and the limit are then those given at {@link What}
- * @param crossing the limit, in the unit of {@link What}
+ *     by the same factor; {@code present} and the limit are then those given at {@link Lever.What}
+ * @param crossing the limit, in the unit of {@link Lever.What}
  * @param closedForm whether by closed form there is a limit within the range searched
  * @param neighbour what the closed forms say; empty where they know no limit within the range searched
  * @param differences why the two are not the same, the weightiest first; empty when they agree within the precision of the
@@ -25,7 +28,7 @@ import runthrough.study.search.Crossing;
  * @param notFeasible why the line, which is feasible as it is, is not just beyond the limit; empty where it is or nothing lies beyond
  */
 public record LineLimit(
-        What what,
+        Lever.What what,
         double present,
         boolean scaledAlike,
         Crossing crossing,
@@ -39,43 +42,21 @@ public record LineLimit(
         differences = List.copyOf(differences);
     }
 
-    /** A number that can be driven. */
-    public enum What {
-        /** Fastest rated process speed of any coil (m/s); the limit is the largest that meets the target. */
-        PROCESS_SPEED(Kind.SPEED, Crossing.Harder.LARGER),
-        /** Factor on the time of all work on the standing strip, 1 now; the limit is the largest. */
-        JOINT_CYCLE_TIME_FACTOR(Kind.SHARE, Crossing.Harder.LARGER),
-        /** Seconds more on every joint, 0 now; the limit is the most. */
-        JOINT_CYCLE_TIME_ADDED(Kind.TIME, Crossing.Harder.LARGER),
-        /** Top speed of the entry (m/s); the limit is the lowest. */
-        ENTRY_TOP_SPEED(Kind.SPEED, Crossing.Harder.SMALLER),
-        /** Mean length of the coils as they come (m), crops included; the limit is the shortest. */
-        COIL_LENGTH(Kind.LENGTH, Crossing.Harder.SMALLER);
+    /** Whether there is a limit within the range searched. */
+    public boolean isCrossed() {
+        return crossing.answered() == Crossing.Found.CROSSED;
+    }
 
-        private final Kind kind;
-        private final Crossing.Harder harder;
-
-        What(Kind kind, Crossing.Harder harder) {
-            this.kind = kind;
-            this.harder = harder;
-        }
-
-        /** What its values are about. */
-        public Kind kind() {
-            return kind;
-        }
-
-        /** Which of its values are harder on the line. */
-        public Crossing.Harder harder() {
-            return harder;
-        }
+    /** The same as the answer of a lever; {@code strand} as there. */
+    public LeverAnswer asLever(Goal goal, OptionalDouble strand) {
+        return new LeverAnswer(Lever.of(what), goal, LeverAnswer.Status.ENOUGH, present, strand, Optional.of(crossing));
     }
 
     /**
      * The limit by closed form: mean times, one kind of coil (that which is hardest on the line), and the accumulator full
      * again before every coil change.
      *
-     * @param value the hardest value at which nothing is overloaded, in the unit of {@link What}
+     * @param value the hardest value at which nothing is overloaded, in the unit of {@link Lever.What}
      * @param limitingFactor what is overloaded just beyond it; empty where the line's own check refuses what lies beyond, such as a
      *     process faster than the entry
      */

@@ -31,6 +31,7 @@ import java.util.OptionalDouble;
  * @param fall by how much the share fell at most, in [0, 1], between two values of which the second was easier on the line,
  *     under the same random numbers: 0 where the line behaves as one expects. Where it does not, a value counts as good enough when a
  *     harder one is
+ * @param canBeShown whether as many coil changes as were run could show the target met at all
  */
 public record Crossing(
         Found found,
@@ -43,7 +44,8 @@ public record Crossing(
         OptionalDouble missed,
         double precision,
         int evaluations,
-        double fall) {
+        double fall,
+        boolean canBeShown) {
 
     /** Whether the target is crossed within the range searched. */
     public enum Found {
@@ -61,6 +63,19 @@ public record Crossing(
         LARGER,
         /** Smaller ones, as of the capacity or the entry's top speed. */
         SMALLER
+    }
+
+    /**
+     * The one number that answers where the target is met: the hardest value at which it is shown to be met; where the run is too
+     * short to show that at any value, the hardest at which the share seen meets it. Rule LEVER-2.
+     */
+    public OptionalDouble answer() {
+        return canBeShown ? sure : value;
+    }
+
+    /** Whether it is crossed at a value that answers; where none does the target counts as missed throughout. */
+    public Found answered() {
+        return answer().isPresent() ? found : Found.MISSED_THROUGHOUT;
     }
 
     /** Lower end of the 95 % interval; empty where it lies beyond the range. */

@@ -10,8 +10,25 @@ import runthrough.study.search.Crossing.Harder;
  * @param to upper end of the range, {@code >= from}
  * @param precision two values closer than this, relatively, are not distinguished, {@code > 0}
  * @param reference what a distance is held against where the value's own amount is smaller, {@code >= 0}
+ * @param step only multiples of it are tried, and the ends of the range; then two neighbours are what is not distinguished,
+ *     whatever the precision, so that the way to a value does not matter to it. 0 for any value
  */
-public record Scale(Harder harder, double from, double to, double precision, double reference) {
+public record Scale(Harder harder, double from, double to, double precision, double reference, double step) {
+    /** What rounding does to a number of steps. */
+    private static final double ROUNDING = 1e-6;
+
+    /** Relative distance that a search in steps takes for a near one. */
+    private static final double NEAR = 2.5e-3;
+
+    /** A scale on which any value is tried. */
+    public Scale(Harder harder, double from, double to, double precision, double reference) {
+        this(harder, from, to, precision, reference, 0);
+    }
+
+    /** A scale on which the multiples of {@code step}, {@code > 0}, are tried; {@code reference} as in the record. */
+    public static Scale inSteps(Harder harder, double from, double to, double step, double reference) {
+        return new Scale(harder, from, to, NEAR, reference, step);
+    }
 
     public Scale {
         if (!(from <= to && Double.isFinite(from) && Double.isFinite(to))) {
@@ -19,6 +36,9 @@ public record Scale(Harder harder, double from, double to, double precision, dou
         }
         if (!(precision > 0)) {
             throw new IllegalArgumentException("precision = " + precision + "; must be more than 0");
+        }
+        if (!(step >= 0 && step < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("step = " + step + "; must be 0 or more");
         }
         if (!(reference >= 0)) {
             throw new IllegalArgumentException("reference = " + reference + "; must be 0 or more");
@@ -48,6 +68,34 @@ public record Scale(Harder harder, double from, double to, double precision, dou
     /** The distance from {@code ease} to {@code other}, {@code >= 0}, relative to the first. */
     double distance(double ease, double other) {
         return Math.abs(ease - other) / span(ease);
+    }
+
+    /** Whether nothing that lies between the two is worth a trial. */
+    boolean areNeighbours(double good, double bad) {
+        return step == 0 ? distance(good, bad) <= precision : below(good) <= bad + ROUNDING * step;
+    }
+
+    /** {@code ease}, or the nearest step that lies between {@code bad} and {@code good}, which are no neighbours; within the range. */
+    double within(double ease, double bad, double good) {
+        double tried = ease;
+        if (step > 0) {
+            double multiple = Math.rint(ease / step) * step;
+            tried = multiple >= good ? below(good) : multiple <= bad ? above(bad) : multiple;
+        }
+        return Math.min(Math.max(tried, hardest()), easiest());
+    }
+
+    private double below(double good) {
+        return (Math.ceil(good / step - ROUNDING) - 1) * step;
+    }
+
+    private double above(double bad) {
+        return (Math.floor(bad / step + ROUNDING) + 1) * step;
+    }
+
+    /** How far to step first from {@code ease}. */
+    double firstStep(double part, double ease) {
+        return Math.max(step, part * span(ease));
     }
 
     /** What a relative distance of 1 is at {@code ease}. */

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import runthrough.study.Evaluation;
+import runthrough.study.Goal;
 import runthrough.study.search.Crossing.Found;
 import runthrough.study.search.Trials.Question;
 
@@ -39,8 +40,13 @@ public final class TargetSearch {
      * @param scale where to search, and how finely
      */
     public TargetSearch(DoubleFunction<Optional<Evaluation>> trial, double target, Scale scale) {
+        this(trial, Goal.runThrough(target), scale);
+    }
+
+    /** The same with another goal than to run through. */
+    public TargetSearch(DoubleFunction<Optional<Evaluation>> trial, Goal goal, Scale scale) {
         this.scale = scale;
-        this.trials = new Trials(ease -> trial.apply(scale.ease(ease)), target);
+        this.trials = new Trials(ease -> trial.apply(scale.ease(ease)), goal);
     }
 
     /**
@@ -54,6 +60,12 @@ public final class TargetSearch {
         public static Guess about(double value) {
             return new Guess(value, value, value, false);
         }
+    }
+
+    /** About where the share seen meets the target, beginning at {@code guess}; that where it is met nowhere. */
+    public double roughly(double guess) {
+        settle(Question.SEEN, guess, FAR);
+        return hardest(Question.SEEN).orElse(guess);
     }
 
     /** Searches, beginning at {@code guess}. */
@@ -73,7 +85,7 @@ public final class TargetSearch {
     /** Tries values until the hardest good one and a bad one beside it are known to the precision, or an end is reached. */
     private void settle(Question question, double guess, double firstStep) {
         double next = scale.ease(guess);
-        double step = firstStep * scale.span(next);
+        double step = scale.firstStep(firstStep, next);
         while (!isSettled(question)) {
             next = within(question, next);
             next += trials.isGood(question, next) ? -step : step;
@@ -85,7 +97,7 @@ public final class TargetSearch {
         OptionalDouble good = trials.hardestGood(question);
         OptionalDouble bad = trials.easiestBad(question);
         if (good.isPresent() && bad.isPresent()) {
-            return scale.distance(good.getAsDouble(), bad.getAsDouble()) <= scale.precision();
+            return scale.areNeighbours(good.getAsDouble(), bad.getAsDouble());
         }
         return good.isPresent()
                 ? good.getAsDouble() <= scale.hardest()
@@ -97,10 +109,10 @@ public final class TargetSearch {
         double good = trials.hardestGood(question).orElse(Double.POSITIVE_INFINITY);
         double bad = trials.easiestBad(question).orElse(Double.NEGATIVE_INFINITY);
         if (bad < ease && ease < good) {
-            return Math.min(Math.max(ease, scale.hardest()), scale.easiest());
+            return scale.within(ease, bad, good);
         }
         if (Double.isFinite(good) && Double.isFinite(bad)) {
-            return (good + bad) / 2;
+            return scale.within((good + bad) / 2, bad, good);
         }
         return Double.isFinite(good) ? scale.hardest() : scale.easiest();
     }
@@ -118,7 +130,8 @@ public final class TargetSearch {
                 crossed ? value(trials.easiestBad(Question.SEEN)) : OptionalDouble.empty(),
                 precision(),
                 trials.count(),
-                trials.fall());
+                trials.fall(),
+                trials.canBeSure());
     }
 
     private OptionalDouble hardest(Question question) {

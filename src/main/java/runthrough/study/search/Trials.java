@@ -7,12 +7,13 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.DoubleFunction;
 import runthrough.study.Evaluation;
+import runthrough.study.Goal;
 import runthrough.study.statistics.Interval;
 
 /** The values tried so far, in order of their ease, and what the line gave with each. */
 final class Trials {
     private final DoubleFunction<Optional<Evaluation>> line;
-    private final double target;
+    private final Goal goal;
     private final NavigableMap<Double, Shares> byEase = new TreeMap<>();
 
     /**
@@ -20,9 +21,9 @@ final class Trials {
      *
      * @param line from the ease of a value to what the line gives; empty where it is refused
      */
-    Trials(DoubleFunction<Optional<Evaluation>> line, double target) {
+    Trials(DoubleFunction<Optional<Evaluation>> line, Goal goal) {
         this.line = line;
-        this.target = target;
+        this.goal = goal;
     }
 
     /** What is asked of a value. */
@@ -39,12 +40,12 @@ final class Trials {
     private record Shares(double seen, double low, double high, boolean canBeSure) {
         private static final Shares REFUSED = new Shares(-1, -1, -1, true);
 
-        static Shares of(Evaluation evaluation, double target) {
-            double seen = (double) evaluation.ranThrough() / evaluation.changes();
+        static Shares of(Evaluation evaluation, Goal goal) {
+            double seen = (double) goal.reached(evaluation) / evaluation.changes();
             Optional<Interval> interval =
-                    evaluation.chance() ? evaluation.shareRunThrough().interval() : Optional.empty();
+                    evaluation.chance() ? goal.share(evaluation).interval() : Optional.empty();
             boolean canBeSure = evaluation
-                    .resolution(target)
+                    .resolution(goal.target())
                     .leastToShow()
                     .map(least -> least <= evaluation.changes())
                     .orElse(!evaluation.chance());
@@ -69,16 +70,16 @@ final class Trials {
         return byEase.computeIfAbsent(
                                 ease,
                                 key -> line.apply(key)
-                                        .map(evaluation -> Shares.of(evaluation, target))
+                                        .map(evaluation -> Shares.of(evaluation, goal))
                                         .orElse(Shares.REFUSED))
                         .of(question)
-                >= target;
+                >= goal.target();
     }
 
     /** The hardest value tried that is good enough. */
     OptionalDouble hardestGood(Question question) {
         return first(byEase.entrySet().stream()
-                .filter(entry -> entry.getValue().of(question) >= target)
+                .filter(entry -> entry.getValue().of(question) >= goal.target())
                 .findFirst());
     }
 

@@ -23,7 +23,8 @@ import runthrough.study.statistics.RelativeHalfWidth;
  * @param replications that each capacity was tried with, {@code >= 1}
  * @param capacity the smallest capacity (m) and its 95 % interval; empty unless {@link Answer#FOUND}. Its {@code value} is
  *     there always, its {@code sure}, the upper end, only where the run can show the target met
- * @param smallest the accumulator of that capacity; empty with it
+ * @param smallest the accumulator at which the target is shown to be met, or in a run too short to show it seen to be met; empty
+ *     with it
  * @param sure the accumulator of the upper end of the interval; empty with it
  * @param possible the accumulator of the lower end of the interval; empty with it
  * @param present the accumulator as it is and what share runs through with it; empty where it does not apply
@@ -34,6 +35,7 @@ import runthrough.study.statistics.RelativeHalfWidth;
  * @param handCalculation closed forms of the line as it is, for the coil that is hardest on it: capacity needed for the mean
  *     joint cycle time
  * @param noneEnough why no capacity is enough and what would free it; only with {@link Answer#NONE_IS_ENOUGH}
+ * @param strands the smallest capacity (m) in whole strands, where the accumulator has some: {@code answer()} of it
  */
 public record Sizing(
         SimulationRequest request,
@@ -50,7 +52,8 @@ public record Sizing(
         Verdict.Resolution resolution,
         List<Point> curve,
         HandCalculation handCalculation,
-        Optional<NoneEnough> noneEnough) {
+        Optional<NoneEnough> noneEnough,
+        Optional<Crossing> strands) {
 
     /** Two shares closer than this are the same but for rounding. */
     private static final double ROUNDING = 1e-12;

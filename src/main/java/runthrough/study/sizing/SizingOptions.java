@@ -16,7 +16,7 @@ public record SizingOptions(double target, double halfWidth, int maxReplications
     /** Half-width asked for unless given otherwise. */
     public static final double USUAL_HALF_WIDTH = 0.01;
 
-    /** So many times the plan's replications are allowed unless given otherwise. */
+    /** So many times the plan's replications are allowed where a precision is asked for. */
     private static final int USUAL_EXTENSION = 10;
 
     public SizingOptions {
@@ -32,9 +32,14 @@ public record SizingOptions(double target, double halfWidth, int maxReplications
         }
     }
 
-    /** The usual ones for {@code target} under a plan of {@code replications}. */
+    /** The replications of the plan and no more, so that every command gives the same capacity. */
     public static SizingOptions usual(double target, int replications) {
+        return new SizingOptions(target, USUAL_HALF_WIDTH, replications);
+    }
+
+    /** As many more as it takes for {@code halfWidth}, up to ten times those of the plan. */
+    public static SizingOptions precise(double target, double halfWidth, int replications) {
         return new SizingOptions(
-                target, USUAL_HALF_WIDTH, (int) Math.min(Integer.MAX_VALUE, (long) USUAL_EXTENSION * replications));
+                target, halfWidth, (int) Math.min(Integer.MAX_VALUE, (long) USUAL_EXTENSION * replications));
     }
 }

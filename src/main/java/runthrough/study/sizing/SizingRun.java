@@ -8,11 +8,16 @@ import runthrough.plant.Accumulator;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
+import runthrough.plant.StorageForm;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
+import runthrough.study.Goal;
 import runthrough.study.ProgressCounter;
 import runthrough.study.StudyListener;
 import runthrough.study.Verdict;
+import runthrough.study.lever.LeverRun;
+import runthrough.study.lever.LineLevers;
+import runthrough.study.lever.Varied;
 import runthrough.study.search.Crossing;
 import runthrough.study.search.Crossing.Harder;
 import runthrough.study.search.Scale;
@@ -146,8 +151,11 @@ final class SizingRun {
         double ease = 1 + precision / 10;
         double seen = ease * needs.forSeen(target);
         Guess guess = new Guess(seen, ease * needs.forSure(target), ease * needs.forPossible(target), true);
-        Scale scale =
-                Scale.of(Harder.SMALLER, precision * seen, ample.accumulator().capacity(), precision);
+        double step = new LineLevers(request.line(), request.resultsIn())
+                .continuousCapacity()
+                .step();
+        // Steps of the lever, so that all who ask for a capacity get the same one.
+        Scale scale = Scale.inSteps(Harder.SMALLER, step, ample.accumulator().capacity(), step, 0);
         return new TargetSearch(this::evaluate, target, scale).from(guess);
     }
 
@@ -193,7 +201,7 @@ final class SizingRun {
                 chance,
                 chance ? plan.replications() : 1,
                 capacity,
-                capacity.flatMap(crossing -> size(crossing.value())),
+                capacity.flatMap(crossing -> size(crossing.answer())),
                 capacity.flatMap(crossing -> size(crossing.sure())),
                 capacity.flatMap(crossing -> size(crossing.possible())),
                 Optional.of(curve.point(now)),
@@ -201,7 +209,19 @@ final class SizingRun {
                 new Verdict.Resolution(present.resolution(options.target()).leastToShow(), Optional.empty()),
                 points,
                 handCalculation,
-                none);
+                none,
+                inStrands());
+    }
+
+    /** The same question in whole strands, as everybody else answers it. */
+    private Optional<Crossing> inStrands() {
+        if (!(request.line().accumulator().form() instanceof StorageForm.Strands)) {
+            return Optional.empty();
+        }
+        Varied capacity = new LineLevers(request.line(), request.resultsIn()).capacity();
+        return Optional.of(new LeverRun(request, evaluator, steps)
+                .along(capacity)
+                .find(Goal.runThrough(options.target()), capacity.present()));
     }
 
     private Optional<Size> size(OptionalDouble capacity) {

@@ -57,6 +57,7 @@ public final class SizingStudy {
                 new Verdict.Resolution(Optional.empty(), Optional.empty()),
                 List.of(),
                 HandCalculation.of(request.line()),
+                Optional.empty(),
                 Optional.empty());
     }
 }

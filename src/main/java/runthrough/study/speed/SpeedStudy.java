@@ -9,6 +9,7 @@ import runthrough.study.Evaluator;
 import runthrough.study.ProgressCounter;
 import runthrough.study.Share;
 import runthrough.study.StudyListener;
+import runthrough.study.lever.LineLevers;
 import runthrough.study.search.Crossing;
 import runthrough.study.search.Crossing.Harder;
 import runthrough.study.search.Scale;
@@ -69,7 +70,7 @@ public final class SpeedStudy {
         double precision = line.isDeterministic() ? EXACT : FINE;
         SpeedCurve.Peak peak = new PeakSearch(speeds, range, precision).peak();
         Optional<Crossing> lost =
-                line.practice().isOneStrip() ? Optional.empty() : Optional.of(targetLost(speeds, precision));
+                line.practice().isOneStrip() ? Optional.empty() : Optional.of(targetLost(speeds));
         SpeedCurve curve = new SpeedCurve(
                 request,
                 target,
@@ -95,8 +96,12 @@ public final class SpeedStudy {
         return Stream.concat(speeds.notPossible().stream(), beyond).toList();
     }
 
-    private Crossing targetLost(Speeds speeds, double precision) {
-        Scale scale = Scale.of(Harder.LARGER, range.from(), range.to(), precision);
+    private Crossing targetLost(Speeds speeds) {
+        double step = new LineLevers(request.line(), request.resultsIn())
+                .processSpeed()
+                .step();
+        // Steps of the lever, so that all who ask for the fastest speed get the same one.
+        Scale scale = Scale.inSteps(Harder.LARGER, range.from(), range.to(), step, 0);
         double guess = range.speeds()
                 .filter(speed -> speeds.attempt(speed)
                         .filter(there -> there.ranThrough() >= target * there.changes())

@@ -45,7 +45,8 @@ class ReportFolderTest {
                         "tube/replications.csv",
                         "tube/products.csv",
                         "tube/coils.csv",
-                        "tube/causes.csv");
+                        "tube/causes.csv",
+                        "tube/worth.csv");
     }
 
     @Test

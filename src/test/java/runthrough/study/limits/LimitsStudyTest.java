@@ -27,8 +27,8 @@ import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.TargetStatus;
 import runthrough.study.cause.Cause;
+import runthrough.study.lever.Lever.What;
 import runthrough.study.limits.LineLimit.Difference;
-import runthrough.study.limits.LineLimit.What;
 import runthrough.study.search.Crossing;
 import runthrough.study.search.Crossing.Found;
 
@@ -56,7 +56,7 @@ class LimitsStudyTest {
     }
 
     private static double value(LineLimit limit) {
-        return limit.crossing().value().orElseThrow();
+        return limit.crossing().answer().orElseThrow();
     }
 
     private static Offset<Double> parts(double value, double part) {
@@ -100,10 +100,7 @@ class LimitsStudyTest {
         double longest = (117 - RAMPS * 2.25) / 1.5;
         Limits limits = limits(request(RAMPED, 40, 3), 0.995);
 
-        LineLimit factor = limit(limits, What.JOINT_CYCLE_TIME_FACTOR);
-        assertThat(value(factor)).isCloseTo(longest / 60, parts(longest / 60, 1.1e-4));
-        assertThat(factor.neighbour().orElseThrow().value()).isCloseTo(longest / 60, parts(1, 1e-9));
-        LineLimit added = limit(limits, What.JOINT_CYCLE_TIME_ADDED);
+        LineLimit added = limit(limits, What.JOINT_CYCLE_TIME);
         // To 0.01 % of the 60 s of work.
         assertThat(value(added)).isCloseTo(longest - 60, within(0.0061));
         assertThat(added.present()).isZero();
@@ -240,7 +237,7 @@ class LimitsStudyTest {
     }
 
     @Test
-    void randomJoints_theIntervalHoldsTheExactFactor_andTheMeanIsNotEnough() {
+    void randomJoints_theIntervalHoldsTheExactSeconds_andTheMeanIsNotEnough() {
         // 200 m bear 133.3 s. 90 % of joints, uniform from 60 to 120 s, take up to 114 s; the mean is 90 s.
         Line line = new PlainLine()
                 .coils(PlainLine.coil(5000))
@@ -248,13 +245,10 @@ class LimitsStudyTest {
                 .build();
         Limits limits = limits(request(line, 100, 20), 0.9);
 
-        LineLimit factor = limit(limits, What.JOINT_CYCLE_TIME_FACTOR);
-        double exact = 200 / 1.5 / 114;
-        assertThat(exact).isBetween(low(factor), high(factor));
-        assertThat(factor.neighbour().orElseThrow().value()).isCloseTo(200 / 1.5 / 90, within(1e-9));
-        assertThat(factor.differences()).containsExactly(Difference.CHANCE, Difference.TARGET);
-        LineLimit added = limit(limits, What.JOINT_CYCLE_TIME_ADDED);
+        LineLimit added = limit(limits, What.JOINT_CYCLE_TIME);
         assertThat(200 / 1.5 - 114).isBetween(low(added), high(added));
+        assertThat(added.neighbour().orElseThrow().value()).isCloseTo(200 / 1.5 - 90, within(1e-6));
+        assertThat(added.differences()).containsExactly(Difference.CHANCE, Difference.TARGET);
         LineLimit speed = limit(limits, What.PROCESS_SPEED);
         assertThat(200 / 114.0).isBetween(low(speed), high(speed));
         assertThat(limits.chance()).isTrue();
@@ -280,9 +274,10 @@ class LimitsStudyTest {
         Limits limits = limits(request(line, 10, 1), 1);
 
         assertThat(value(limit(limits, What.PROCESS_SPEED))).isCloseTo(1.25, parts(1.25, 1.1e-4));
-        assertThat(value(limit(limits, What.JOINT_CYCLE_TIME_FACTOR))).isCloseTo(100 / 120.0, within(1e-4));
-        // No seconds can be added, no entry is fast enough, no coil long enough.
-        for (What what : List.of(What.JOINT_CYCLE_TIME_ADDED, What.ENTRY_TOP_SPEED, What.COIL_LENGTH)) {
+        // In steps of 0.01 s, which is 0.0001 of the work.
+        assertThat(value(limit(limits, What.JOINT_CYCLE_TIME))).isCloseTo(-20, within(0.011));
+        // No entry is fast enough, no coil long enough.
+        for (What what : List.of(What.ENTRY_TOP_SPEED, What.COIL_LENGTH)) {
             assertThat(limit(limits, what).crossing().found()).isEqualTo(Found.MISSED_THROUGHOUT);
             assertThat(limit(limits, what).crossing().value()).isEmpty();
             assertThat(limit(limits, what).neighbour()).isEmpty();
@@ -297,9 +292,9 @@ class LimitsStudyTest {
                 .capacity(150)
                 .join(Distribution.uniform(60, 120))
                 .build();
-        LineLimit added = limit(limits(request(line, 50, 10), 0.9), What.JOINT_CYCLE_TIME_ADDED);
+        LineLimit added = limit(limits(request(line, 50, 10), 0.9), What.JOINT_CYCLE_TIME);
 
-        assertThat(added.crossing().found()).isEqualTo(Found.MISSED_THROUGHOUT);
+        assertThat(-14.0).isBetween(low(added), high(added));
         assertThat(added.neighbour().orElseThrow().value()).isCloseTo(10, within(1e-6));
         assertThat(added.differences()).containsExactly(Difference.CHANCE, Difference.TARGET);
         assertThat(added.beyond().orElseThrow().count(Cause.ELEMENT_TOOK_LONG)).isPositive();

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.study.Evaluation;
+import runthrough.study.Goal;
 import runthrough.study.search.Crossing.Found;
 import runthrough.study.search.Crossing.Harder;
 import runthrough.study.search.TargetSearch.Guess;
@@ -167,7 +168,7 @@ class TargetSearchTest {
     @Test
     void theFallIsTheGreatestLossOnTheWayToEasierValues() {
         Trials trials = new Trials(
-                ease -> Optional.of(MadeUp.certain(List.of(2, 6, 5, 9, 7).get((int) ease), 10)), 0.9);
+                ease -> Optional.of(MadeUp.certain(List.of(2, 6, 5, 9, 7).get((int) ease), 10)), Goal.runThrough(0.9));
         for (int ease = 0; ease < 5; ease++) {
             trials.isGood(Trials.Question.SEEN, ease);
         }

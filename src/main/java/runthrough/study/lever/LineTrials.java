@@ -1,4 +1,4 @@
-package runthrough.study.limits;
+package runthrough.study.lever;
 
 import java.util.Optional;
 import runthrough.plant.Line;
@@ -6,7 +6,7 @@ import runthrough.study.Evaluation;
 
 /** Tries variants of a line, all under the same random numbers. */
 @FunctionalInterface
-interface LineTrials {
+public interface LineTrials {
 
     /** What {@code line} gives; empty where it is refused or cannot go on. */
     Optional<Evaluation> attempt(Line line);

@@ -1,0 +1,114 @@
+package runthrough.report.lever;
+
+import java.util.OptionalDouble;
+import runthrough.quantity.Kind;
+import runthrough.quantity.Numbers;
+import runthrough.quantity.Unit;
+import runthrough.quantity.UnitSystem;
+import runthrough.quantity.Units;
+import runthrough.study.lever.Lever;
+import runthrough.study.lever.LeverAnswer;
+
+/**
+ * Levers in words. A value is written with every digit that was tried, so that whoever sets it gets what is promised.
+ *
+ * @param system the user's units
+ */
+public record LeverWords(UnitSystem system) {
+    /** More digits than any number of steps has. */
+    private static final int DIGITS = 7;
+
+    /** What a lever is called. */
+    public static String name(Lever lever) {
+        return switch (lever.what()) {
+            case CAPACITY -> "accumulator capacity";
+            case JOINT_CYCLE_TIME -> "joint cycle time, off every pass";
+            case PROCESS_SPEED -> "process speed";
+            case REJECTS -> "rejected joints";
+            case CREW -> "crew";
+            case UNCOILERS -> "uncoilers";
+            case ENTRY_TOP_SPEED -> "entry top speed";
+            case COIL_LENGTH -> "mean coil length";
+            case ELEMENT -> "time off " + lever.element().orElseThrow().name();
+        };
+    }
+
+    /** A value of a lever as a person would write it. */
+    public String number(Lever lever, double si) {
+        return lever.what()
+                .kind()
+                .map(kind -> Numbers.text(unit(kind).fromSi(si), DIGITS) + " "
+                        + unit(kind).symbol())
+                .orElseGet(() -> Long.toString(Math.round(si)));
+    }
+
+    private Unit unit(Kind kind) {
+        return Units.of(system).unit(kind);
+    }
+
+    /** A value of {@code answer}'s lever; seconds off a pass without their sign. */
+    public String value(LeverAnswer answer, double si) {
+        return number(answer.lever(), isTimeOff(answer.lever()) ? Math.abs(si) : si);
+    }
+
+    private static boolean isTimeOff(Lever lever) {
+        return lever.what() == Lever.What.JOINT_CYCLE_TIME || lever.what() == Lever.What.ELEMENT;
+    }
+
+    /** What would meet the target: "a process speed of 29.1 m/min, instead of 45 m/min". */
+    public String sentence(LeverAnswer answer) {
+        return answer.status() == LeverAnswer.Status.ENOUGH
+                ? change(answer, answer.value().orElseThrow()) + interval(answer)
+                : name(answer.lever()) + ": " + words(answer.status());
+    }
+
+    private String change(LeverAnswer answer, double value) {
+        String text = value(answer, value);
+        String instead = ", instead of " + number(answer.lever(), answer.present());
+        return switch (answer.lever().what()) {
+            case CAPACITY -> "an accumulator that holds " + text + strands(answer, value) + instead;
+            case JOINT_CYCLE_TIME ->
+                value <= 0 ? text + " off every pass of the join work" : text + " more on every pass of the join work";
+            case PROCESS_SPEED -> "a process speed of " + text + instead;
+            case REJECTS -> "rejects at " + text + " of joints" + instead;
+            case CREW -> "a crew of " + text + instead;
+            case UNCOILERS -> text + " uncoilers" + instead;
+            case ENTRY_TOP_SPEED -> "an entry that reaches " + text + instead;
+            case COIL_LENGTH -> "coils of " + text + " on average" + instead;
+            case ELEMENT ->
+                text + " off \"" + answer.lever().element().orElseThrow().name() + "\" each time that it is done";
+        };
+    }
+
+    private String strands(LeverAnswer answer, double capacity) {
+        return answer.strand().isEmpty()
+                ? ""
+                : " (" + Math.round(capacity / answer.strand().getAsDouble()) + " strands)";
+    }
+
+    String interval(LeverAnswer answer) {
+        OptionalDouble low = answer.crossing().orElseThrow().low();
+        OptionalDouble high = answer.crossing().orElseThrow().high();
+        if (!answer.isShown()) {
+            return " (seen, not shown: the run is too short)";
+        }
+        if (low.isEmpty() || high.isEmpty() || low.getAsDouble() == high.getAsDouble()) {
+            return "";
+        }
+        double one = low.getAsDouble();
+        double other = high.getAsDouble();
+        boolean turned = answer.lever().what() == Lever.What.JOINT_CYCLE_TIME && other <= 0;
+        String first = value(answer, turned ? other : one);
+        return " (95 % interval " + first.replaceFirst(" .*", "") + " to " + value(answer, turned ? one : other) + ")";
+    }
+
+    /** What came of a lever that is not set. */
+    public static String words(LeverAnswer.Status status) {
+        return switch (status) {
+            case NONE_NEEDED -> "no change is needed";
+            case ENOUGH -> "enough";
+            case NONE_IS_ENOUGH -> "no value is enough";
+            case DOES_NOT_APPLY -> "does not apply";
+        };
+    }
+}

@@ -1,0 +1,79 @@
+package runthrough.study.lever;
+
+import java.util.Optional;
+import runthrough.plant.Line;
+import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
+import runthrough.plant.check.LineCheck;
+import runthrough.quantity.UnitSystem;
+import runthrough.study.Evaluation;
+import runthrough.study.Evaluator;
+import runthrough.study.ProgressCounter;
+
+/** Tries variants of a line with the replications of its plan; a line in which nothing is random in the long run. Rule LEVER-2. */
+public final class LeverRun {
+    /**
+     * Where nothing is random a lack that grows from coil change to coil change ends in a stop for certain. A lack
+     * that takes longer than this to use up the accumulator is a few ten-thousandths of what a joint takes.
+     */
+    private static final int LONG_RUN = 10_000;
+
+    /** A plan of fewer replications is short as it is. */
+    private static final int MANY = 16;
+
+    /** The part of the replications that shows about where the answer is. */
+    private static final int PART = 8;
+
+    private final Line line;
+    private final RunPlan plan;
+    private final Evaluator evaluator;
+    private final ProgressCounter steps;
+    private final boolean isFeasible;
+
+    /** A run of variants of the line of {@code request}, each of which {@code steps} counts. */
+    public LeverRun(SimulationRequest request, Evaluator evaluator, ProgressCounter steps) {
+        this.line = request.line();
+        this.plan = line.isDeterministic() ? longRun(request.run()) : request.run();
+        this.evaluator = evaluator;
+        this.steps = steps;
+        this.isFeasible = isFeasible(line);
+    }
+
+    private static RunPlan longRun(RunPlan plan) {
+        int asked = plan.extent() instanceof RunPlan.Extent.Changes changes ? changes.changes() : 0;
+        return plan.withExtent(new RunPlan.Extent.Changes(Math.max(asked, plan.leaveOut() + LONG_RUN)));
+    }
+
+    /** The line as it is. */
+    public Evaluation present() {
+        return evaluator.evaluate(line, plan);
+    }
+
+    /** A search along {@code varied}. */
+    public LeverSearch along(Varied varied) {
+        return new LeverSearch(varied, this::attempt, quick());
+    }
+
+    /** What {@code variant} gives; empty where it is refused or cannot go on. */
+    public Optional<Evaluation> attempt(Line variant) {
+        steps.next();
+        return attempt(variant, plan);
+    }
+
+    private Optional<Evaluation> attempt(Line variant, RunPlan under) {
+        return isFeasible && !isFeasible(variant) ? Optional.empty() : evaluator.attempt(variant, under);
+    }
+
+    /** Rule CHECK-18: what the carriage cannot follow is no limit to go to, unless the line as it is goes beyond it already. */
+    public static boolean isFeasible(Line line) {
+        return LineCheck.notFeasible(line, UnitSystem.METRIC).isEmpty();
+    }
+
+    private Optional<LineTrials> quick() {
+        if (line.isDeterministic() || plan.replications() < MANY) {
+            return Optional.empty();
+        }
+        RunPlan part = plan.withReplications(plan.replications() / PART);
+        return Optional.of(variant -> attempt(variant, part));
+    }
+}

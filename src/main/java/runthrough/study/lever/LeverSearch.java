@@ -1,0 +1,68 @@
+package runthrough.study.lever;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import runthrough.study.Evaluation;
+import runthrough.study.Goal;
+import runthrough.study.search.Crossing;
+import runthrough.study.search.Scale;
+import runthrough.study.search.TargetSearch;
+import runthrough.study.search.TargetSearch.Guess;
+
+/**
+ * Finds where along one lever a target is met.
+ *
+ * <p>Rules LEVER-2, LEVER-12.
+ */
+public final class LeverSearch {
+    private final Varied varied;
+    private final LineTrials trials;
+    private final Optional<LineTrials> quickTrials;
+    private final Map<Double, Optional<Evaluation>> tried = new HashMap<>();
+
+    /**
+     * A search along {@code varied}.
+     *
+     * @param trials of variants of the line
+     * @param quickTrials the same with fewer replications, to begin near the answer; empty where a run is short as it is
+     */
+    public LeverSearch(Varied varied, LineTrials trials, Optional<LineTrials> quickTrials) {
+        this.varied = varied;
+        this.trials = trials;
+        this.quickTrials = quickTrials;
+    }
+
+    /** What {@code value} gives. */
+    public Optional<Evaluation> attempt(double value) {
+        return tried.computeIfAbsent(value, v -> trials.attempt(varied.variant().apply(v)));
+    }
+
+    /** Where {@code goal} is reached; {@code guess} is a value from which to begin. */
+    public Crossing find(Goal goal, double guess) {
+        TargetSearch search = new TargetSearch(this::attempt, goal, scale());
+        if (isMissed(attempt(varied.easiest()), goal)) {
+            return search.from(Guess.about(varied.easiest()));
+        }
+        return search.from(Guess.about(near(goal, guess)));
+    }
+
+    private static boolean isMissed(Optional<Evaluation> evaluation, Goal goal) {
+        return evaluation
+                .filter(one -> goal.reached(one) >= goal.target() * one.changes())
+                .isEmpty();
+    }
+
+    private double near(Goal goal, double guess) {
+        return quickTrials
+                .map(quick -> new TargetSearch(
+                                value -> quick.attempt(varied.variant().apply(value)), goal, scale())
+                        .roughly(guess))
+                .orElse(guess);
+    }
+
+    private Scale scale() {
+        return Scale.inSteps(
+                varied.lever().what().harder(), varied.from(), varied.to(), varied.step(), varied.reference());
+    }
+}

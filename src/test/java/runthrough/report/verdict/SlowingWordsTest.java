@@ -1,0 +1,116 @@
+package runthrough.report.verdict;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import runthrough.plant.Distribution;
+import runthrough.plant.Line;
+import runthrough.plant.RunPlan;
+import runthrough.plant.SimulationRequest;
+import runthrough.quantity.UnitSystem;
+import runthrough.report.Headline;
+import runthrough.simulation.LineBuilder;
+
+/**
+ * What is said of a line that may slow: three words, two targets, and no two figures that contradict each other. Process 1.5 m/s,
+ * slowed 1 m/s; speeds change at once; coils of 5,000 m, so that the accumulator is always full again.
+ *
+ * <p>Rule REPORT-17.
+ */
+class SlowingWordsTest {
+
+    private static LineBuilder line() {
+        return new LineBuilder().coils(LineBuilder.coil(5000));
+    }
+
+    private static RunThroughResult result(Line line, double target, OptionalDouble withoutStop) {
+        RunPlan plan =
+                new RunPlan(new RunPlan.Extent.Changes(200), 0, 10, 3, target).withTargetWithoutStop(withoutStop);
+        return Invented.result(new SimulationRequest("Line (invented)", List.of(), line, plan, UnitSystem.METRIC));
+    }
+
+    /** 150 m, slowing at 50 m: joints above 66.7 s slow, which is half of them, and joints above 116.7 s stop, 1.3 %. */
+    private static final Line HALF_SLOW = line().capacity(150)
+            .slowing(1, 50, 100)
+            .join(Distribution.uniform(16, 118))
+            .build();
+
+    @Test
+    void aLineThatSlowsAtHalfItsChangesAndStopsAtAFewSlows() {
+        Headline headline = VerdictHeadline.of(result(HALF_SLOW, 0.99, OptionalDouble.empty()));
+
+        assertThat(headline.word()).isEqualTo("SLOWS");
+        assertThat(headline.sentence()).startsWith("Stops at about 1 in ").contains(" and slows at about ");
+    }
+
+    @Test
+    void whereATargetWithoutAStopIsMissedItStops_whereItIsMetItSlows() {
+        assertThat(VerdictHeadline.of(result(HALF_SLOW, 0.99, OptionalDouble.of(0.9999)))
+                        .word())
+                .isEqualTo("STOPS");
+        assertThat(VerdictHeadline.of(result(HALF_SLOW, 0.99, OptionalDouble.of(0.9)))
+                        .word())
+                .isEqualTo("SLOWS");
+    }
+
+    @Test
+    void marginAndShortfallSayForWhichTargetTheyAre() {
+        // 90 s take 135 m of 150 m: 35 m below the level of 50 m at which it slows. It slows after 66.7 s and draws
+        // 23.3 m in the
+        // 23.3 s that are left: 26.7 m remain.
+        RunThroughResult result =
+                result(line().capacity(150).slowing(1, 50, 100).join(90).build(), 1, OptionalDouble.empty());
+
+        assertThat(VerdictHeadline.of(result).word()).isEqualTo("SLOWS");
+        assertThat(new Diagnosis(result).margin().orElseThrow())
+                .startsWith("Shortfall at the target of 100 %: 35 m of strip, which is 23.3 s");
+        assertThat(new VerdictFigures(result).all())
+                .anySatisfy(figure -> {
+                    assertThat(figure.name()).isEqualTo("shortfall at the target");
+                    assertThat(figure.value().text()).isEqualTo("35 m");
+                })
+                .anySatisfy(figure -> {
+                    assertThat(figure.name()).isEqualTo("margin without a stop");
+                    assertThat(figure.value().text()).isEqualTo("26.7 m");
+                });
+        assertThat(row(result, "accumulator capacity, not to slow")).endsWith("-35 m");
+        assertThat(row(result, "longest joint cycle time, not to slow, and mean"))
+                .endsWith("-23.3 s");
+        assertThat(row(result, "accumulator capacity, not to stop")).endsWith("15 m");
+    }
+
+    private static String row(RunThroughResult result, String name) {
+        return new HandChapter(result)
+                .limits().rows().stream()
+                        .filter(row -> row.get(0).text().equals(name))
+                        .map(row -> row.get(3).text())
+                        .findFirst()
+                        .orElseThrow();
+    }
+
+    @Test
+    void whatAFullAccumulatorBearsIsWhatItBearsBeforeTheProcessSlows() {
+        // 225 m of 300 m are drawn by 150 s; the process slows at 100 m, after 133.3 s.
+        RunThroughResult result =
+                result(line().capacity(300).slowing(1, 100, 200).join(150).build(), 1, OptionalDouble.empty());
+
+        assertThat(new CoilTexts(result).why(0))
+                .isEqualTo(
+                        "The accumulator did not last: at 90 m/min it bears, full, a joint of 2:13 min before the process"
+                                + " slows, and the joint takes 2:30 min on average.");
+    }
+
+    @Test
+    void aJointThatIsShorterOnAverageThanWhatIsBorneIsLongerAtTheChangesThatFail() {
+        // 246 m bear 164 s; joints from 150 to 174 s take 162 s on average.
+        RunThroughResult result =
+                result(line().capacity(246).join(Distribution.uniform(150, 174)).build(), 0.99, OptionalDouble.empty());
+
+        assertThat(new CoilTexts(result).why(0))
+                .endsWith(
+                        "it bears, full, a joint of 2:44 min, and the joint takes 2:42 min on average and longer at the changes that"
+                                + " failed.");
+    }
+}

@@ -1,0 +1,141 @@
+package runthrough.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import runthrough.plant.SimulationRequest;
+import runthrough.report.Answer;
+import runthrough.report.Provenance;
+import runthrough.report.lever.LeverWords;
+import runthrough.report.verdict.RunThroughResult;
+import runthrough.report.verdict.VerdictAnswer;
+import runthrough.report.write.HtmlWriter;
+import runthrough.report.write.JsonWriter;
+import runthrough.report.write.TerminalWriter;
+import runthrough.scenario.ScenarioReader;
+import runthrough.scenario.ScenarioReading;
+import runthrough.study.Goal;
+import runthrough.study.RunThroughStudy;
+import runthrough.study.StudyListener;
+import runthrough.study.StudyOptions;
+import runthrough.study.lever.Lever;
+import runthrough.study.lever.LeverAnswer;
+import runthrough.study.lever.LeverStudy;
+import runthrough.study.lever.Levers;
+import runthrough.study.lever.WorthStudy;
+import runthrough.study.limits.CountLimit;
+import runthrough.study.limits.Limits;
+import runthrough.study.limits.LimitsStudy;
+import runthrough.study.sizing.Sizing;
+import runthrough.study.sizing.SizingOptions;
+import runthrough.study.sizing.SizingStudy;
+
+/** One question has one number: what would meet the target of every shipped line, in every place that says it. */
+class OneNumberTest {
+    private static final int REPLICATIONS = 12;
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "tube-line",
+                "tube-line-measured",
+                "stamping-joiner",
+                "tube-spiral",
+                "roll-former",
+                "coating-line",
+                "slitter",
+                "galvanising-line",
+                "slitter-widths"
+            })
+    void whatWouldMeetTheTargetIsTheSameNumberEverywhere(String name) throws Exception {
+        SimulationRequest asked =
+                ((ScenarioReading.Accepted) ScenarioReader.read(Path.of("scenarios", name + ".yaml"))).request();
+        SimulationRequest request = asked.with(asked.run().withReplications(REPLICATIONS));
+        double target = request.run().target();
+        Levers levers = new LeverStudy(request, List.of(Goal.runThrough(target))).run(2, StudyListener.NONE);
+
+        // Rule LEVER-12.
+        inLimits(levers, new LimitsStudy(request, target).run(2, StudyListener.NONE));
+        inSize(
+                levers,
+                new SizingStudy(request, SizingOptions.usual(target, REPLICATIONS)).run(2, StudyListener.NONE));
+        if (!levers.enough().isEmpty()) {
+            inRun(levers, request);
+            onThePage(levers, Fixes.of(request, 2, StudyListener.NONE));
+        }
+    }
+
+    private static void inLimits(Levers levers, Limits limits) {
+        for (LeverAnswer answer : levers.enough()) {
+            OptionalDouble limit =
+                    switch (answer.lever().what()) {
+                        case CAPACITY, JOINT_CYCLE_TIME, PROCESS_SPEED, ENTRY_TOP_SPEED ->
+                            limits.limit(answer.lever().what()).orElseThrow().crossing().answer();
+                        case CREW -> count(limits, CountLimit.What.CREW, answer);
+                        case UNCOILERS -> count(limits, CountLimit.What.UNCOILERS, answer);
+                        case REJECTS, COIL_LENGTH, ELEMENT -> answer.value();
+                    };
+            assertThat(limit).as(answer.lever().toString()).isEqualTo(answer.value());
+        }
+    }
+
+    private static OptionalDouble count(Limits limits, CountLimit.What what, LeverAnswer answer) {
+        CountLimit limit = limits.count(what).orElseThrow();
+        return (answer.isShown() ? limit.sure() : limit.smallest())
+                .stream().asDoubleStream().findFirst();
+    }
+
+    private static void inSize(Levers levers, Sizing sizing) {
+        levers.enough().stream()
+                .filter(answer -> answer.lever().what() == Lever.What.CAPACITY)
+                .forEach(answer -> assertThat(
+                                answer.strand().isPresent()
+                                        ? sizing.strands().orElseThrow().answer()
+                                        : sizing.capacity().orElseThrow().answer())
+                        .isEqualTo(answer.value()));
+    }
+
+    private static void inRun(Levers levers, SimulationRequest request) throws Exception {
+        RunThroughResult verdict = RunThroughResult.of(
+                new RunThroughStudy(request).run(StudyOptions.plain(), StudyListener.NONE),
+                List.of(),
+                new Provenance("program", Optional.empty(), Optional.empty()));
+        RunThroughResult result =
+                verdict.with(new WorthStudy(verdict.study()).run(2, StudyListener.NONE)).with(levers);
+        Answer answer = VerdictAnswer.inWords(result);
+        String terminal = TerminalWriter.render(answer, false).replaceAll("\\s+", " ");
+        String page = HtmlWriter.render(answer).replaceAll("\\s+", " ").replace("&#34;", "\"");
+        JsonNode json = new ObjectMapper().readTree(JsonWriter.render(answer));
+        LeverWords words = new LeverWords(request.resultsIn());
+        for (LeverAnswer lever : levers.enough()) {
+            assertThat(terminal).contains(words.value(lever, lever.value().orElseThrow()));
+            assertThat(page).contains(words.sentence(lever));
+        }
+        assertThat(json.at("/levers").findValues("value").stream()
+                        .filter(JsonNode::isNumber)
+                        .map(JsonNode::asDouble)
+                        .toList())
+                .isEqualTo(levers.enough().stream()
+                        .map(lever -> lever.value().orElseThrow())
+                        .toList());
+        // One margin: of the figure, of the JSON and of the verdict.
+        assertThat(json.at("/margin_at_target/strip_m").asDouble())
+                .isEqualTo(result.study().verdict().spare().orElseThrow().metres());
+    }
+
+    private static void onThePage(Levers levers, Fixes fixes) {
+        LeverWords words = new LeverWords(levers.request().resultsIn());
+        assertThat(fixes.fixes())
+                .extracting(fix -> fix.words().toLowerCase(java.util.Locale.ROOT))
+                .isEqualTo(levers.enough().stream()
+                        .map(answer -> words.sentence(answer).toLowerCase(java.util.Locale.ROOT))
+                        .toList());
+    }
+}
