@@ -63,9 +63,7 @@ class OneNumberTest {
 
         // Rule LEVER-12.
         inLimits(levers, new LimitsStudy(request, target).run(2, StudyListener.NONE));
-        inSize(
-                levers,
-                new SizingStudy(request, SizingOptions.usual(target, REPLICATIONS)).run(2, StudyListener.NONE));
+        inSize(levers, new SizingStudy(request, SizingOptions.usual(target, REPLICATIONS)).run(2, StudyListener.NONE));
         if (!levers.enough().isEmpty()) {
             inRun(levers, request);
             onThePage(levers, Fixes.of(request, 2, StudyListener.NONE));
@@ -74,14 +72,13 @@ class OneNumberTest {
 
     private static void inLimits(Levers levers, Limits limits) {
         for (LeverAnswer answer : levers.enough()) {
-            OptionalDouble limit =
-                    switch (answer.lever().what()) {
-                        case CAPACITY, JOINT_CYCLE_TIME, PROCESS_SPEED, ENTRY_TOP_SPEED ->
-                            limits.limit(answer.lever().what()).orElseThrow().crossing().answer();
-                        case CREW -> count(limits, CountLimit.What.CREW, answer);
-                        case UNCOILERS -> count(limits, CountLimit.What.UNCOILERS, answer);
-                        case REJECTS, COIL_LENGTH, ELEMENT -> answer.value();
-                    };
+            OptionalDouble limit = switch (answer.lever().what()) {
+                case CAPACITY, JOINT_CYCLE_TIME, PROCESS_SPEED, ENTRY_TOP_SPEED ->
+                    limits.limit(answer.lever().what()).orElseThrow().crossing().answer();
+                case CREW -> count(limits, CountLimit.What.CREW, answer);
+                case UNCOILERS -> count(limits, CountLimit.What.UNCOILERS, answer);
+                case REJECTS, COIL_LENGTH, ELEMENT -> answer.value();
+            };
             assertThat(limit).as(answer.lever().toString()).isEqualTo(answer.value());
         }
     }
@@ -107,11 +104,15 @@ class OneNumberTest {
                 new RunThroughStudy(request).run(StudyOptions.plain(), StudyListener.NONE),
                 List.of(),
                 new Provenance("program", Optional.empty(), Optional.empty()));
-        RunThroughResult result =
-                verdict.with(new WorthStudy(verdict.study()).run(2, StudyListener.NONE)).with(levers);
+        RunThroughResult result = verdict.with(new WorthStudy(verdict.study()).run(2, StudyListener.NONE))
+                .with(levers);
         Answer answer = VerdictAnswer.inWords(result);
         String terminal = TerminalWriter.render(answer, false).replaceAll("\\s+", " ");
-        String page = HtmlWriter.render(answer).replaceAll("\\s+", " ").replace("&#34;", "\"");
+        String page = HtmlWriter.render(answer)
+                .replace('\u00a0', ' ')
+                .replace("&nbsp;", " ")
+                .replaceAll("\\s+", " ")
+                .replace("&#34;", "\"");
         JsonNode json = new ObjectMapper().readTree(JsonWriter.render(answer));
         LeverWords words = new LeverWords(request.resultsIn());
         for (LeverAnswer lever : levers.enough()) {

@@ -263,6 +263,10 @@ class PageServerTest {
 
         assertThat(fixes.size()).isGreaterThanOrEqualTo(2);
         for (JsonNode fix : fixes) {
+            if (fix.get("changes").isEmpty()) {
+                // A shorter element is for people to bring about; the page has no field for it.
+                continue;
+            }
             ObjectNode edit = body(text);
             edit.set("changes", fix.get("changes"));
             String fixed = ask("/api/edit", edit).get("text").asText();

@@ -30,7 +30,7 @@ public final class LeverTable {
             table.pageWords("target", answer -> goal(answer.goal()));
         }
         return table.fileWords("target", answer -> goal(answer.goal()))
-                .pageWords("now", answer -> words.value(answer, answer.present()))
+                .pageWords("now", words::present)
                 .pageWords("needed", answer -> needed(answer, words))
                 .fileWords("answer", answer -> LeverWords.words(answer.status()))
                 .fileNumber("now (SI)", Notation.PLAIN, LeverAnswer::present)

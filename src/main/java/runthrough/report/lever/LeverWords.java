@@ -51,6 +51,16 @@ public record LeverWords(UnitSystem system) {
         return number(answer.lever(), isTimeOff(answer.lever()) ? Math.abs(si) : si);
     }
 
+    /** The present value, as it is known and not in steps. */
+    public String present(LeverAnswer answer) {
+        return answer.lever()
+                .what()
+                .kind()
+                .map(kind -> Numbers.text(unit(kind).fromSi(answer.present())) + " "
+                        + unit(kind).symbol())
+                .orElseGet(() -> number(answer.lever(), answer.present()));
+    }
+
     private static boolean isTimeOff(Lever lever) {
         return lever.what() == Lever.What.JOINT_CYCLE_TIME || lever.what() == Lever.What.ELEMENT;
     }
@@ -64,7 +74,7 @@ public record LeverWords(UnitSystem system) {
 
     private String change(LeverAnswer answer, double value) {
         String text = value(answer, value);
-        String instead = ", instead of " + number(answer.lever(), answer.present());
+        String instead = ", instead of " + present(answer);
         return switch (answer.lever().what()) {
             case CAPACITY -> "an accumulator that holds " + text + strands(answer, value) + instead;
             case JOINT_CYCLE_TIME ->

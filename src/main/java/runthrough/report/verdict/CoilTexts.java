@@ -118,7 +118,7 @@ final class CoilTexts {
                         .longestJoint())
                 .orElse(storage.jointCycleTime().given());
         double takes = storage.jointCycleTime().needed();
-        return "it bears, full, a joint of " + texts.time(Math.max(0, bears))
+        return "it bears a joint of " + texts.time(Math.max(0, bears))
                 + (line.process().slowing().isPresent() ? " before the process slows" : "") + ", and the joint takes "
                 + texts.time(takes) + " on average" + (takes > bears ? "." : " and longer at the changes that failed.");
     }

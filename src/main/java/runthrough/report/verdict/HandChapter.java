@@ -77,12 +77,12 @@ final class HandChapter {
 
     /** What the target at rated speed takes where the process slows before it stops. */
     private void atRatedSpeed(Storage storage, List<List<Cell>> rows) {
-        storage.withoutSlowing().ifPresent(margin -> rows.add(limit("accumulator capacity, not to slow", margin)));
+        storage.withoutSlowing().ifPresent(margin -> rows.add(limit("capacity, not to slow", margin)));
         result.line().process().slowing().ifPresent(slowing -> {
             double joint = storage.jointCycleTime().needed();
             SlowingForms forms = SlowingForms.of(ClosedForms.of(result.line(), hand.coil()), slowing);
             rows.add(limit(
-                    "longest " + result.joint() + ", not to slow, and mean",
+                    "longest joint, not to slow; mean",
                     new Margin(Kind.TIME, forms.atRatedSpeed().longestJoint(), joint)));
         });
     }
@@ -121,11 +121,13 @@ final class HandChapter {
     Table limits() {
         List<List<Cell>> rows = new ArrayList<>();
         hand.storage().ifPresent(storage -> {
-            String which = storage.withoutSlowing().isPresent() ? ", not to stop" : "";
+            boolean slows = storage.withoutSlowing().isPresent();
             atRatedSpeed(storage, rows);
-            rows.add(limit("accumulator capacity" + which, storage.capacity()));
-            rows.add(limit("longest " + result.joint() + which + ", and mean", storage.jointCycleTime()));
-            rows.add(limit("fastest process speed" + which + ", and rated", storage.speed()));
+            rows.add(limit(slows ? "capacity, not to stop" : "accumulator capacity", storage.capacity()));
+            String joint = slows ? "longest joint, not to stop; mean" : "longest " + result.joint() + ", and mean";
+            rows.add(limit(joint, storage.jointCycleTime()));
+            String speed = slows ? "fastest speed, not to stop; rated" : "fastest process speed, and rated";
+            rows.add(limit(speed, storage.speed()));
             storage.coilStrip().ifPresent(strip -> rows.add(limit("strip of a coil to refill on", strip)));
         });
         rows.addAll(preparation());

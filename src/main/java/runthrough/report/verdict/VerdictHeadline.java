@@ -43,8 +43,20 @@ final class VerdictHeadline {
             case UNDECIDED -> headline(Tone.MARGINAL, "MARGINAL", counted());
             case MISSES ->
                 stops()
-                        ? headline(Tone.STOPS, "STOPS", verdict.changes().slowed() == 0 ? howOften() : counted())
-                        : headline(Tone.SLOWS, "SLOWS", verdict.changes().stopped() == 0 ? howOften() : counted());
+                        ? headline(
+                                Tone.STOPS,
+                                "STOPS",
+                                howOften(
+                                        verdict.changes().stopped(),
+                                        " and slows ",
+                                        verdict.changes().slowed()))
+                        : headline(
+                                Tone.SLOWS,
+                                "SLOWS",
+                                howOften(
+                                        verdict.changes().slowed(),
+                                        " and stops ",
+                                        verdict.changes().stopped()));
         };
     }
 
@@ -75,6 +87,11 @@ final class VerdictHeadline {
             return "Stops " + howOften(changes.stopped()) + " and slows " + howOften(changes.slowed());
         }
         return (changes.stopped() == 0 ? "Slows " : "Stops ") + howOften();
+    }
+
+    /** How often what the word says happens, and the other where there is any. */
+    private String howOften(long first, String and, long second) {
+        return second == 0 ? howOften() : howOften(first) + and + howOften(second);
     }
 
     /** How often {@code some} coil changes come, out of all that were run. */

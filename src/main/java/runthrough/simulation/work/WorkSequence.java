@@ -96,9 +96,7 @@ final class WorkSequence {
     void proceed() {
         double now = calendar.now();
         if (state == State.WAITING) {
-            double whole = queue.draw(element, change, pass);
-            left = Math.max(0, whole - toSave);
-            toSave = Math.max(0, toSave - whole);
+            left = shortened(queue.draw(element, change, pass));
             begun = now;
             if (pass == 1) {
                 firstPass[element] = left;
@@ -151,9 +149,10 @@ final class WorkSequence {
      */
     double endsWhenBegunAt(double from, int onChange, int ofJoint) {
         double time = from;
+        toSave = queue.shorterBy();
         for (int i = 0; i < queue.size(); i++) {
             boolean isDone = queue.isDone(i, onChange, ofJoint);
-            double takes = isDone ? queue.draw(i, onChange, ofJoint) : Double.NaN;
+            double takes = isDone ? shortened(queue.draw(i, onChange, ofJoint)) : Double.NaN;
             if (ofJoint == 1) {
                 firstPass[i] = takes;
             }
@@ -162,6 +161,13 @@ final class WorkSequence {
             }
         }
         return time;
+    }
+
+    /** What is left (s) of an element that takes {@code whole} (s) when the pass is shortened; the rest goes on to the next. */
+    private double shortened(double whole) {
+        double rest = Math.max(0, whole - toSave);
+        toSave = Math.max(0, toSave - whole);
+        return rest;
     }
 
     /** Leaves the element under way for the joint; where next to nothing is left of it, it is finished. */
