@@ -41,29 +41,21 @@ final class LimitWords {
     }
 
     /** What stands in the place of a limit where the target is missed at every value tried. */
-    static String noneEnough(LineLimit.What what) {
+    static String noneEnough(Lever.What what) {
         return switch (what) {
             case PROCESS_SPEED -> "no value is slow enough";
-            case JOINT_CYCLE_TIME_FACTOR, JOINT_CYCLE_TIME_ADDED -> "no value is short enough";
+            case JOINT_CYCLE_TIME, ELEMENT -> "no value is short enough";
+            case CAPACITY -> "no value is large enough";
+            case REJECTS, CREW, UNCOILERS -> "no number is enough";
             case ENTRY_TOP_SPEED -> "no value is fast enough";
             case COIL_LENGTH -> "no value is long enough";
         };
     }
 
-    /**
-     * Says which numbers have no value that meets the target, all else as it is; empty where each of them has one. Where even a
-     * shorter joint is not enough, that a longer one is not needs no word.
-     */
+    /** Says which numbers have no value that meets the target, all else as it is; empty where each of them has one. */
     static Optional<String> noneEnough(Limits limits) {
-        boolean isShorterMissed = limits.limit(LineLimit.What.JOINT_CYCLE_TIME_FACTOR)
-                .filter(LimitWords::isMissed)
-                .isPresent();
         List<String> names = Stream.concat(
-                        limits.limits().stream()
-                                .filter(LimitWords::isMissed)
-                                .filter(limit ->
-                                        limit.what() != LineLimit.What.JOINT_CYCLE_TIME_ADDED || !isShorterMissed)
-                                .map(limit -> driven(limit.what())),
+                        limits.limits().stream().filter(LimitWords::isMissed).map(limit -> driven(limit.what())),
                         limits.counts().stream()
                                 .filter(limit -> limit.smallest().isEmpty())
                                 .map(limit -> driven(limit.what())))
@@ -72,7 +64,7 @@ final class LimitWords {
     }
 
     private static boolean isMissed(LineLimit limit) {
-        return limit.crossing().found() == Crossing.Found.MISSED_THROUGHOUT;
+        return limit.crossing().answered() == Crossing.Found.MISSED_THROUGHOUT;
     }
 
     /** "a", "a or b", "a, b or c". */
@@ -81,11 +73,15 @@ final class LimitWords {
         return last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " or " + names.get(last);
     }
 
-    private static String driven(LineLimit.What what) {
+    private static String driven(Lever.What what) {
         return switch (what) {
             case PROCESS_SPEED -> "process speed";
-            case JOINT_CYCLE_TIME_FACTOR -> "joint cycle time";
-            case JOINT_CYCLE_TIME_ADDED -> "added joint cycle time";
+            case JOINT_CYCLE_TIME -> "joint cycle time";
+            case CAPACITY -> "accumulator capacity";
+            case REJECTS -> "rejected joints";
+            case CREW -> "crew";
+            case UNCOILERS -> "number of uncoilers";
+            case ELEMENT -> "time of an element";
             case ENTRY_TOP_SPEED -> "entry top speed";
             case COIL_LENGTH -> "coil length";
         };

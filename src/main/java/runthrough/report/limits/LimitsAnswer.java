@@ -18,7 +18,6 @@ import runthrough.study.Evaluation;
 import runthrough.study.limits.CountLimit;
 import runthrough.study.limits.Limits;
 import runthrough.study.limits.LineLimit;
-import runthrough.study.search.Crossing.Found;
 
 /** Shows how far each number of a line can be driven. */
 public final class LimitsAnswer {
@@ -139,7 +138,7 @@ public final class LimitsAnswer {
     private String reading() {
         String target = "The target of " + words.texts().share(limits.target()) + " is met ";
         return limits.limits().stream()
-                        .filter(limit -> limit.crossing().found() == Found.CROSSED)
+                        .filter(LineLimit::isCrossed)
                         .map(values::of)
                         .map(number -> number.name() + " " + number.limit().text() + " instead of "
                                 + number.present().text())
@@ -156,7 +155,7 @@ public final class LimitsAnswer {
                         + " the same random numbers, coil change by coil change.");
         if (limits.chance()) {
             account.add(
-                    "The limit is the hardest value at which the share seen reaches the target. Its 95 % interval turns round"
+                    "The limit is the hardest value at which the target is shown to be met. Its 95 % interval turns round"
                             + " that of the share: at its easy end the target is shown to be met, beyond its hard end it is shown"
                             + " to be missed.");
         } else {

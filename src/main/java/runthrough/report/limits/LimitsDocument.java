@@ -34,7 +34,7 @@ final class LimitsDocument {
                     "Whether the target is crossed within the range tried; missed-throughout: no value is enough; met-throughout:"
                             + " every value is.",
                     Crossing.Found.class,
-                    limit -> limit.crossing().found())
+                    limit -> limit.crossing().answered())
             .optionalNumber(
                     "value",
                     "The limit: the hardest value at which the target is shown to be met, or in a run too short to show it"

@@ -54,7 +54,7 @@ final class LimitsHeadline {
                         Lever.What.ENTRY_TOP_SPEED,
                         Lever.What.COIL_LENGTH)
                 .map(what -> limits.limit(what).orElseThrow())
-                .filter(limit -> limit.isCrossed())
+                .filter(LineLimit::isCrossed)
                 .map(this::way)
                 .toList();
         if (ways.isEmpty()) {

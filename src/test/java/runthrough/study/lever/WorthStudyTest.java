@@ -49,7 +49,7 @@ class WorthStudyTest {
         double year = result.request().run().yearlyTime();
         assertThat(worths(result)).singleElement().satisfies(worth -> {
             assertThat(worth.reason().cause()).isEqualTo(cause);
-            assertThat(worth.replications()).isEqualTo(line.isDeterministic() ? 1 : 10);
+            assertThat(worth.replications()).isEqualTo(10);
             assertThat(worth.shareRunThrough().mean())
                     .isCloseTo(1 - result.verdict().shareRunThrough().mean(), within(1e-12));
             double stops = result.totals().stream()
