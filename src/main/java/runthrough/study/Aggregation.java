@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.ToLongFunction;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.Line;
 import runthrough.simulation.Replication;
@@ -17,8 +18,9 @@ import runthrough.study.statistics.Sample;
 /** Takes up what replications gave, in order of their index, and keeps of it what verdict and charts need. */
 final class Aggregation {
     private final CoilOutcomes coils;
+    private final ShiftTallies shifts;
     private final List<Totals> totals = new ArrayList<>();
-    private final List<Long> waited = new ArrayList<>();
+    private final List<Waited> waited = new ArrayList<>();
     private final List<Long> stops = new ArrayList<>();
     private final NamedCauses causes = new NamedCauses();
     private final ChangePools pools = new ChangePools(0);
@@ -27,6 +29,7 @@ final class Aggregation {
 
     Aggregation(Line line) {
         this.coils = new CoilOutcomes(line);
+        this.shifts = new ShiftTallies(line);
     }
 
     /** Takes up the next replication. */
@@ -41,6 +44,7 @@ final class Aggregation {
             causes.add(replication.changes().get(i), reason);
             coils.add(replication.changes().get(i), reason.map(Reason::cause));
         }
+        shifts.add(replication);
         pools.join(statistics.pools());
         waited.add(statistics.waited());
         stops.add(statistics.stops());
@@ -55,9 +59,9 @@ final class Aggregation {
         return Objects.requireNonNull(first, "no replication yet");
     }
 
-    /** How many coil changes of each replication waited for preparation. */
-    long[] waited() {
-        return waited.stream().mapToLong(Long::longValue).toArray();
+    /** How many coil changes of each replication waited. */
+    long[] waited(ToLongFunction<Waited> changes) {
+        return waited.stream().mapToLong(changes).toArray();
     }
 
     private long[] stops() {
@@ -81,6 +85,11 @@ final class Aggregation {
 
     CoilOutcomes coils() {
         return coils;
+    }
+
+    /** What came of them shift by shift; empty without shifts. */
+    List<ShiftOutcome> shifts() {
+        return shifts.outcomes();
     }
 
     NamedCauses causes() {

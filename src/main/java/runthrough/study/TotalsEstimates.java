@@ -71,6 +71,22 @@ final class TotalsEstimates {
                 IntStream.of(counting).mapToDouble(i -> changes[i] / 100.0).toArray());
     }
 
+    /** What joints that pass the process at less than its speed cost. */
+    Verdict.Passages passages() {
+        return new Verdict.Passages(
+                perShift(Totals::passageLostMetres),
+                Estimators.amount(each(one -> one.passageLostMetres() / one.ratedMetres())));
+    }
+
+    /** What joints that break in the process cost. */
+    Verdict.Breaks breaks() {
+        return new Verdict.Breaks(
+                Estimators.rate(counts(Totals::jointBreaks), each(one -> one.duration() / SHIFT)),
+                perShift(Totals::breakLostMetres),
+                perShift(Totals::breakLostTime),
+                perShift(Totals::breakSeconds));
+    }
+
     Verdict.Output output() {
         return new Verdict.Output(
                 Estimators.amount(each(Totals::goodSpeed)),
@@ -82,7 +98,8 @@ final class TotalsEstimates {
                 perShift(Totals::scrapKilograms),
                 Estimators.amount(each(Totals::scrapShare)),
                 perShift(Totals::changes),
-                Estimators.amount(each(Totals::duration)));
+                Estimators.amount(each(Totals::duration)),
+                perShift(Totals::paidSeconds));
     }
 
     private Estimate perShift(ToDoubleFunction<Totals> value) {
