@@ -178,8 +178,7 @@ final class RunCommand implements Callable<Integer> {
                 RunThroughResult withWorth =
                         result.with(new WorthStudy(result.study()).run(chosen.threads(), progress));
                 return levers
-                        ? withWorth.with(
-                                new LeverStudy(result.study().request()).run(chosen.threads(), progress))
+                        ? withWorth.with(new LeverStudy(result.study().request()).run(chosen.threads(), progress))
                         : withWorth;
             });
         }

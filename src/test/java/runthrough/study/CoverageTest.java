@@ -26,6 +26,7 @@ import runthrough.quantity.UnitSystem;
 import runthrough.study.comparison.Comparison;
 import runthrough.study.comparison.ComparisonMeasure;
 import runthrough.study.comparison.ComparisonStudy;
+import runthrough.study.lever.Lever;
 import runthrough.study.limits.LimitsStudy;
 import runthrough.study.limits.LineLimit;
 import runthrough.study.search.Crossing;
@@ -254,7 +255,7 @@ class CoverageTest {
         for (long seed = 1; seed <= SEEDS; seed++) {
             LineLimit limit = new LimitsStudy(request(line, plan(5, 10, 1000 * seed)), 0.9)
                     .run(1, StudyListener.NONE)
-                    .limit(LineLimit.What.PROCESS_SPEED)
+                    .limit(Lever.What.PROCESS_SPEED)
                     .orElseThrow();
             tally.add("fastest speed", interval(limit.crossing()), 78.0 / 65);
         }

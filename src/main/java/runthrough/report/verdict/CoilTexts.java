@@ -2,10 +2,9 @@ package runthrough.report.verdict;
 
 import java.util.List;
 import java.util.Optional;
-import runthrough.handcalc.ClosedForms;
+import runthrough.handcalc.Bearable;
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Margin;
-import runthrough.handcalc.SlowingForms;
 import runthrough.handcalc.Storage;
 import runthrough.plant.Coil;
 import runthrough.plant.Line;
@@ -106,21 +105,16 @@ final class CoilTexts {
 
     private String capacity(int kind, HandCalculation hand) {
         return "The accumulator did not last: at " + texts.speed(line.ratedSpeed(coil(kind))) + " "
-                + hand.storage().map(storage -> bears(kind, storage)).orElse("it is too small.");
+                + hand.storage().map(this::bears).orElse("it is too small.");
     }
 
     /** What a full accumulator bears before the process slows, or else stops, against what a joint takes. */
-    private String bears(int kind, Storage storage) {
-        double bears = line.process()
-                .slowing()
-                .map(slowing -> SlowingForms.of(ClosedForms.of(line, coil(kind)), slowing)
-                        .atRatedSpeed()
-                        .longestJoint())
-                .orElse(storage.jointCycleTime().given());
-        double takes = storage.jointCycleTime().needed();
-        return "it bears a joint of " + texts.time(Math.max(0, bears))
-                + (line.process().slowing().isPresent() ? " before the process slows" : "") + ", and the joint takes "
-                + texts.time(takes) + " on average" + (takes > bears ? "." : " and longer at the changes that failed.");
+    private String bears(Storage storage) {
+        Margin joint = storage.withoutSlowing().map(Bearable::jointCycleTime).orElse(storage.jointCycleTime());
+        return "it bears a joint of " + texts.time(Math.max(0, joint.given()))
+                + (storage.withoutSlowing().isPresent() ? " before the process slows" : "") + ", and the joint takes "
+                + texts.time(joint.needed()) + " on average"
+                + (joint.needed() > joint.given() ? "." : " and longer at the changes that failed.");
     }
 
     /** A product's name, or the section of its strip. */

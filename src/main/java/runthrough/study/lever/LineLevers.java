@@ -212,7 +212,13 @@ public record LineLevers(Line line, UnitSystem system) {
         return counted(
                 Lever.What.CREW,
                 now,
-                Math.max(now, line.change().usefulCrew() + line.change().shifts().map(Shifts::greatestLack).orElse(0)),
+                Math.max(
+                        now,
+                        line.change().usefulCrew()
+                                + line.change()
+                                        .shifts()
+                                        .map(Shifts::greatestLack)
+                                        .orElse(0)),
                 people -> line.with(line.change().withCrew(people)));
     }
 

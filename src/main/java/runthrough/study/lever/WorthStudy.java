@@ -80,7 +80,9 @@ public final class WorthStudy {
 
     /** How many replications with the cause there are to hold it against; where nothing is random without it, all. */
     private int pairs(Evaluation without) {
-        return without.chance() ? without.replications().size() : result.totals().size();
+        return without.chance()
+                ? without.replications().size()
+                : result.totals().size();
     }
 
     private Estimate more(Evaluation without, ToDoubleFunction<Totals> value) {

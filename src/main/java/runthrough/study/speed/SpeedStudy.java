@@ -69,8 +69,7 @@ public final class SpeedStudy {
         range.speeds().forEach(speeds::attempt);
         double precision = line.isDeterministic() ? EXACT : FINE;
         SpeedCurve.Peak peak = new PeakSearch(speeds, range, precision).peak();
-        Optional<Crossing> lost =
-                line.practice().isOneStrip() ? Optional.empty() : Optional.of(targetLost(speeds));
+        Optional<Crossing> lost = line.practice().isOneStrip() ? Optional.empty() : Optional.of(targetLost(speeds));
         SpeedCurve curve = new SpeedCurve(
                 request,
                 target,

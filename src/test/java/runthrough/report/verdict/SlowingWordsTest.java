@@ -11,7 +11,7 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.report.Headline;
-import runthrough.simulation.LineBuilder;
+import runthrough.simulation.PlainLine;
 
 /**
  * What is said of a line that may slow: three words, two targets, and no two figures that contradict each other. Process 1.5 m/s,
@@ -21,8 +21,8 @@ import runthrough.simulation.LineBuilder;
  */
 class SlowingWordsTest {
 
-    private static LineBuilder line() {
-        return new LineBuilder().coils(LineBuilder.coil(5000));
+    private static PlainLine line() {
+        return new PlainLine().coils(PlainLine.coil(5000));
     }
 
     private static RunThroughResult result(Line line, double target, OptionalDouble withoutStop) {

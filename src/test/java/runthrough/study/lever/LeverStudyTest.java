@@ -14,22 +14,22 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.quantity.UnitSystem;
-import runthrough.simulation.LineBuilder;
 import runthrough.simulation.LineSimulator;
+import runthrough.simulation.PlainLine;
 import runthrough.study.Goal;
 import runthrough.study.StudyListener;
 import runthrough.study.lever.LeverAnswer.Status;
 
 /**
- * What would meet the target, of lines for which it is known. The plain line of {@link LineBuilder}: entry 2.5 m/s, process 1.5
+ * What would meet the target, of lines for which it is known. The plain line of {@link PlainLine}: entry 2.5 m/s, process 1.5
  * m/s, speeds change at once; here with coils of 5,000 m, so that the accumulator is always full again.
  *
  * <p>Rules LEVER-1, LEVER-2, LEVER-3, LEVER-4, LEVER-5, LEVER-6, LEVER-7, LEVER-8, LEVER-9, LEVER-10, LEVER-11, LEVER-12.
  */
 class LeverStudyTest {
 
-    private static LineBuilder line() {
-        return new LineBuilder().coils(LineBuilder.coil(5000));
+    private static PlainLine line() {
+        return new PlainLine().coils(PlainLine.coil(5000));
     }
 
     private static SimulationRequest request(Line line, int replications, double target) {
@@ -185,7 +185,7 @@ class LeverStudyTest {
 
     @Test
     void oneStripHasNoLever() {
-        Line none = new LineBuilder().join(60).withoutAccumulator().build();
+        Line none = new PlainLine().join(60).withoutAccumulator().build();
         assertThat(new LeverStudy(request(none, 1, 1))
                         .run(1, StudyListener.NONE)
                         .answers())

@@ -14,7 +14,7 @@ import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
 import runthrough.quantity.UnitSystem;
-import runthrough.simulation.LineBuilder;
+import runthrough.simulation.PlainLine;
 import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
@@ -29,8 +29,8 @@ import runthrough.study.cause.Cause;
  */
 class WorthStudyTest {
 
-    private static LineBuilder line() {
-        return new LineBuilder().coils(LineBuilder.coil(5000)).capacity(150);
+    private static PlainLine line() {
+        return new PlainLine().coils(PlainLine.coil(5000)).capacity(150);
     }
 
     private static StudyResult result(Line line) {
