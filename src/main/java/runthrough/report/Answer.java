@@ -109,13 +109,13 @@ public record Answer(
     /** What the table of provenance says. */
     public List<Figure> origins() {
         List<Figure> rows = new ArrayList<>();
-        provenance.date().ifPresent(date -> rows.add(Figure.words("Date", date, "")));
-        rows.add(Figure.words("Program", provenance.program(), ""));
+        provenance.date().ifPresent(date -> rows.add(Figure.of("Date", Cell.of(date))));
+        rows.add(Figure.of("Program", Cell.of(provenance.program())));
         provenance
                 .fingerprint()
                 .ifPresent(digits -> rows.add(
-                        Figure.words("SHA-256 of the " + question.subject().origin(), digits, "")));
-        rows.add(Figure.words("Seed", Long.toString(question.subject().seed()), ""));
+                        Figure.of("SHA-256 of the " + question.subject().origin(), Cell.of(digits))));
+        rows.add(Figure.of("Seed", Cell.of(Long.toString(question.subject().seed()))));
         return rows;
     }
 

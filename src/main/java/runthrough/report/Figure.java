@@ -27,11 +27,6 @@ public record Figure(String name, Cell value, String meaning) {
         return new Figure(name, value, "");
     }
 
-    /** Words in the place of a number. */
-    public static Figure words(String name, String words, String meaning) {
-        return new Figure(name, Cell.of(words), meaning);
-    }
-
     /** Its interval and what qualifies it, as people read them; may be empty. */
     public String note() {
         return Stream.of(value.value().flatMap(Value::range).orElse(""), meaning)

@@ -5,7 +5,6 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
 import runthrough.quantity.UnitSystem;
-import runthrough.quantity.Units;
 import runthrough.study.TargetStatus;
 import runthrough.study.Verdict;
 import runthrough.study.statistics.Estimate;
@@ -26,11 +25,6 @@ public record StudyWords(Texts texts) {
     /** Whether anything is random. */
     public boolean random() {
         return texts.random();
-    }
-
-    /** The units of the user. */
-    public Units units() {
-        return Units.of(texts.system());
     }
 
     /** A share with its interval in brackets, where there is one. */

@@ -44,17 +44,6 @@ public record Table(
         this(caption, Optional.empty(), columns, rows, Integer.MAX_VALUE, Seen.EVERYWHERE);
     }
 
-    /** A table of a column for each heading, the first naming the rows; {@code numbers} stand at the right. */
-    public static Table words(String caption, List<String> head, List<List<String>> rows, boolean numbers) {
-        List<Column> columns = IntStream.range(0, head.size())
-                .mapToObj(i -> numbers && i > 0 ? Column.numbers(head.get(i)) : Column.words(head.get(i)))
-                .toList();
-        return new Table(
-                caption,
-                columns,
-                rows.stream().map(row -> row.stream().map(Cell::of).toList()).toList());
-    }
-
     /** Names and values, a row each. */
     public static Table pairs(String caption, List<List<Cell>> rows) {
         return new Table(caption, List.of(Column.words(""), Column.words("")), rows);

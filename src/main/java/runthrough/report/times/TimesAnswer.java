@@ -105,14 +105,14 @@ public final class TimesAnswer {
                 * result.statistics().elements().stream()
                         .mapToLong(element -> element.n())
                         .sum();
-        figures.add(Figure.of(
-                "outliers", Value.plain(outliers), "about " + Texts.number(expected) + " by chance alone; kept"));
+        figures.add(new Figure(
+                "outliers", Cell.of(outliers), "about " + Texts.number(expected) + " by chance alone; kept"));
         SampleSize most = result.sizes().stream()
                 .max(Comparator.comparingLong(SampleSize::more))
                 .orElseThrow();
-        figures.add(Figure.of(
+        figures.add(new Figure(
                 "still to time",
-                Value.plain(most.more()),
+                Cell.of(most.more()),
                 "for every mean within " + Notation.SHARE.text(most.precision())));
         return figures;
     }

@@ -47,8 +47,7 @@ public final class CsvWriter {
         return of(writer.header(), table.rows().stream().map(writer::row).toList());
     }
 
-    /** A small file as text. */
-    public static String of(List<String> header, List<List<String>> rows) {
+    private static String of(List<String> header, List<List<String>> rows) {
         StringBuilder text = new StringBuilder();
         try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
             printer.printRecord(header);

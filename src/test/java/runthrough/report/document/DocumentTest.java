@@ -174,7 +174,7 @@ class DocumentTest {
     @Test
     void textOfDrawingsIsText() throws IOException {
         String text = String.join("\n", pages(PAGES));
-        assertThat(text).contains("strip drawn, m").contains("joint cycle time, s");
+        assertThat(text).contains("strip drawn, m").contains("joint cycle time, min");
     }
 
     @Test
