@@ -81,7 +81,7 @@ record JointView(
                 .filter(joint -> joint.made <= time && joint.arrives <= processed && processed <= joint.past)
                 .toList();
         return joints.stream()
-                .map(joint -> inProcess.size() == 1 && joint == inProcess.get(0) ? joint.breaking(time) : joint)
+                .map(joint -> inProcess.size() == 1 && inProcess.contains(joint) ? joint.breaking(time) : joint)
                 .toList();
     }
 

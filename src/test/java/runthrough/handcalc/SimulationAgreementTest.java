@@ -293,9 +293,8 @@ class SimulationAgreementTest {
 
     @Test
     void whatIsPreparedAgainAfterARejectIsWaitedFor_byBothWays() {
-        // Rules CHANGE-9, CHANGE-11, CHANGE-14, FORM-9. Every joint is made twice: 10 + 80 s of work, 30 s in which the
-        // head is
-        // squared again, 10 + 80 s once more. The first preparation, 120 + 30 s, has 400 s - 210 s.
+        // Rules CHANGE-9, CHANGE-11, CHANGE-14, FORM-9. Every joint is made twice: 10 + 80 s of work, 30 s in which
+        // the head is squared again, 10 + 80 s once more. The first preparation, 120 + 30 s, is done long before.
         Line line = SoundLine.line()
                 .capacity(500)
                 .coils(SoundLine.coil(1000))

@@ -153,12 +153,9 @@ class PeopleTest {
     @Test
     void anElementNotToBePutDownIsLookedAtAgainWhenTheEntryBecomesMatched() {
         // Rule CREW-9. Joint of 300 s: T2 = 1300 s with 400 m held, so coil 2, at 1 m/s, reaches the process 200 s
-        // later.
-        // At T2 coil 2 lasts (2000 - 600)/2 = 700 s, less than 750 s. The entry fills at 3 m/s: 200 m more until 1500
-        // s,
-        // the other 400 m at 2 m/s over the slower process, until 1700 s. Then coil 2 has 2000 - 1200 = 800 m, which
-        // last 800 s
-        // at 1 m/s. Nothing else happens until its tail stops.
+        // later. At T2 coil 2 lasts (2000 - 600)/2 = 700 s, less than 750 s. The entry fills at 3 m/s: 200 m more until
+        // 1500 s, the other 400 m at 2 m/s over the slower process, until 1700 s. Then coil 2 has 2000 - 1200 = 800 m,
+        // which last 800 s at 1 m/s. Nothing else happens until its tail stops.
         Line line = new PlainLine()
                 .coils(PlainLine.coilAt(2000, 2), PlainLine.coilAt(2000, 1))
                 .capacity(1000)

@@ -5,13 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
-import runthrough.simulation.LineSimulator;
 import runthrough.simulation.PlainLine;
+import runthrough.simulation.LineSimulator;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.Trace;
@@ -42,6 +43,10 @@ class JointViewTest {
         return new double[] {strip.enteredAt(time) - joint.entered(), joint.leaves() - strip.processedAt(time)};
     }
 
+    private static double arrival(JointView joint) {
+        return Objects.requireNonNull(joint.arrivesAt());
+    }
+
     private static void assertNear(double got, double expected) {
         assertThat(got).isCloseTo(expected, within(TOLERANCE));
     }
@@ -49,8 +54,7 @@ class JointViewTest {
     @Test
     void jointLiesAtTheJoinersExitWhenMade_andReachesTheProcessWhenWhatIsHeldAndThePathAreProcessed() {
         // Rule SPEED-1. Joint of 60 s: T2 = 460 s with 600 m entered, 690 m processed, 200 - 90 = 110 m held. It leaves
-        // the
-        // accumulator at metre 800 and reaches the process 30 m later, at 830/1.5 s.
+        // the accumulator at metre 800 and reaches the process 30 m later, at 830/1.5 s.
         Line line = new PlainLine().join(60).processPath(30).build();
         Replication run = run(line);
         PassedStrip strip = strip(run);
@@ -60,7 +64,7 @@ class JointViewTest {
         assertNear(joint.made(), 460);
         assertNear(joint.leaves(), 800);
         assertNear(joint.arrives(), 830);
-        assertNear(joint.arrivesAt(), 830 / 1.5);
+        assertNear(arrival(joint), 830 / 1.5);
         assertNear(stored(joint, strip, 460)[0], 0);
         assertNear(stored(joint, strip, 460)[1], 110);
         // 40 s on, the entry has brought 100 m and the process taken 60 m: two thirds of the 150 m held lie behind it.
@@ -74,9 +78,8 @@ class JointViewTest {
     @Test
     void jointStandsWithTheProcess_andMovesOnItsRamp() {
         // Rule PROC-4. Stop level 6 + 1.5^2/0.5 = 10.5 m, reached 189.5/1.5 s after 400 s with 789.5 m processed; 4.5 m
-        // and 6 s
-        // later the process stands, with 6 m held. T2 = 540 s: leaves at metre 800, arrives at 810. The restart level,
-        // 10.5 + 20 m, takes 24.5/2.5 s. Then 16 m: 2.25 m in 3 s at 0.5 m/s2, 13.75 m at 1.5 m/s.
+        // and 6 s later the process stands, with 6 m held. T2 = 540 s: leaves at metre 800, arrives at 810. The restart
+        // level, 10.5 + 20 m, takes 24.5/2.5 s. Then 16 m: 2.25 m in 3 s at 0.5 m/s2, 13.75 m at 1.5 m/s.
         Line line = starving().build();
         Replication run = run(line);
         PassedStrip strip = strip(run);
@@ -87,7 +90,7 @@ class JointViewTest {
         assertNear(stored(joint, strip, 549.8)[0], 24.5);
         assertNear(stored(joint, strip, 549.8)[1], 6);
         assertNear(strip.processedAt(551.8), 794 + 0.25 * 2 * 2);
-        assertNear(joint.arrivesAt(), 552.8 + 13.75 / 1.5);
+        assertNear(arrival(joint), 552.8 + 13.75 / 1.5);
     }
 
     private static PlainLine starving() {
@@ -148,7 +151,7 @@ class JointViewTest {
         assertNear(joints(passing, run(passing)).get(0).past(), 810);
         assertNear(joints(breaking, run(breaking)).get(0).past(), 1220);
         // 0.5 m/s from metre 780 on: the joint arrives 40 s after 520 s.
-        assertNear(joints(passing, run(passing)).get(0).arrivesAt(), 560);
+        assertNear(arrival(joints(passing, run(passing)).get(0)), 560);
     }
 
     @Test
@@ -159,11 +162,11 @@ class JointViewTest {
         PassedStrip strip = strip(run);
         JointView joint = joints(line, run).get(0);
 
-        assertThat(joint.brokeAt()).isNotNull();
-        double place = strip.processedAt(joint.brokeAt());
+        double broke = Objects.requireNonNull(joint.brokeAt());
+        double place = strip.processedAt(broke);
         assertThat(place).isBetween(800.0, 1220.0);
-        assertNear(strip.processedAt(joint.brokeAt() + 99.9), place);
-        assertThat(strip.processedAt(joint.brokeAt() + 101)).isGreaterThan(place + 1);
+        assertNear(strip.processedAt(broke + 99.9), place);
+        assertThat(strip.processedAt(broke + 101)).isGreaterThan(place + 1);
     }
 
     @Test
@@ -175,7 +178,7 @@ class JointViewTest {
         List<JointView> joints = joints(line, run);
 
         assertThat(joints).hasSize(2);
-        assertThat(joints.get(1).made()).isLessThan(joints.get(0).arrivesAt());
+        assertThat(joints.get(1).made()).isLessThan(arrival(joints.get(0)));
         assertThat(joints.get(1).arrives()).isGreaterThan(joints.get(0).arrives());
         // The second coil brings 600 m: as far apart as that.
         assertNear(joints.get(1).arrives() - joints.get(0).arrives(), 600);
