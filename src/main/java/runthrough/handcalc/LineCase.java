@@ -105,17 +105,43 @@ record LineCase(
                 forms.stripDrawn(joint),
                 new Margin(Kind.LENGTH, forms.capacity(), forms.capacityNeeded(joint)),
                 withoutSlowing(joint),
+                withoutStop(joint),
                 new Margin(Kind.TIME, forms.longestJoint(), joint),
                 new Margin(Kind.SPEED, forms.fastestSpeed(joint), forms.entry().speed()),
                 refill,
                 refill.map(this::coilStrip));
     }
 
-    /** What it takes for the level to stay above that at which the process slows: {@code D + x_slow}. Rule FORM-7. */
-    private Optional<Margin> withoutSlowing(double joint) {
-        return line.process()
-                .slowing()
-                .map(slowing -> new Margin(Kind.LENGTH, forms.capacity(), forms.stripDrawn(joint) + slowing.level()));
+    /** For the level to stay above that at which the process slows. Rule FORM-7. */
+    private Optional<Bearable> withoutSlowing(double joint) {
+        return slowing()
+                .map(slowing -> bearable(
+                        joint,
+                        slowing.atRatedSpeed().capacityNeeded(joint),
+                        slowing.atRatedSpeed().longestJoint(),
+                        slowing.fastestAtRatedSpeed(joint)));
+    }
+
+    /** For the level to stay above the stop level, the process slowing. Rule FORM-13. */
+    private Optional<Bearable> withoutStop(double joint) {
+        return slowing()
+                .map(slowing -> bearable(
+                        joint,
+                        slowing.capacityWithoutStop(joint),
+                        slowing.longestWithoutStop(),
+                        slowing.fastestWithoutStop(joint)));
+    }
+
+    private Bearable bearable(double joint, double capacity, double longest, double fastest) {
+        return new Bearable(
+                new Margin(Kind.LENGTH, forms.capacity(), capacity),
+                new Margin(Kind.TIME, longest, joint),
+                new Margin(Kind.SPEED, fastest, forms.entry().speed()));
+    }
+
+    /** The closed forms with slowing, where the process slows. */
+    Optional<SlowingForms> slowing() {
+        return line.process().slowing().map(slowing -> SlowingForms.of(forms, slowing));
     }
 
     Standstill standstill() {
@@ -136,7 +162,8 @@ record LineCase(
     Loads loads() {
         double joint = work.total();
         double notToStop = new Margin(Kind.LENGTH, forms.capacity(), forms.capacityNeeded(joint)).load();
-        double notToSlow = withoutSlowing(joint).map(Margin::load).orElse(0.0);
+        double notToSlow =
+                withoutSlowing(joint).map(all -> all.capacity().load()).orElse(0.0);
         double refill = forms.refill(joint).map(r -> coilStrip(r).load()).orElse(Double.POSITIVE_INFINITY);
         return new Loads(
                 Math.max(notToStop, notToSlow), refill, preparationTime().load());

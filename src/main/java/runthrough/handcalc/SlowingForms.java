@@ -12,7 +12,7 @@ import runthrough.plant.ProcessSection.Slowing;
  *
  * @param forms without slowing
  * @param level at which slowing begins x_slow (m)
- * @param slowedSpeed V_slow (m/s), below V
+ * @param slowedSpeed V_slow (m/s); a V that is no faster is not slowed
  */
 public record SlowingForms(ClosedForms forms, double level, double slowedSpeed) {
     /** Of the speed and of the time that it is solved for, relative. */
@@ -46,10 +46,22 @@ public record SlowingForms(ClosedForms forms, double level, double slowedSpeed) 
 
     /**
      * The longest joint cycle time (s) without a stop: {@code (C - x_slow - V^2/(2 d_e))/V + (V - V_slow)/d_p + (x_slow -
-     * x_stop(V) - V_slow^2/(2 a_e))/V_slow}; creep takes {@code (V - v_c) t_c} off the first part.
+     * x_stop(V) - V_slow^2/(2 a_e))/V_slow}; creep takes {@code (V - v_c) t_c} off the first part. Where V is no faster than V_slow
+     * it is the form without slowing.
      */
     public double longestWithoutStop() {
-        return longestWithoutStop(forms.entry().speed());
+        double speed = forms.entry().speed();
+        return speed <= slowedSpeed ? forms.longestJoint() : longestWithoutStop(speed);
+    }
+
+    /**
+     * The capacity (m) at which a joint of {@code joint} seconds is the longest without a stop: with V metres less it is a second less.
+     * Not less than the level at which it slows, below which a full accumulator would slow it already.
+     */
+    public double capacityWithoutStop(double joint) {
+        double speed = forms.entry().speed();
+        double needed = forms.capacity() - speed * (longestWithoutStop() - joint);
+        return speed <= slowedSpeed ? needed : Math.max(level, needed);
     }
 
     private double longestWithoutStop(double speed) {

@@ -3,11 +3,15 @@ package runthrough.handcalc;
 import java.util.Optional;
 
 /**
- * The accumulator, held against a coil change.
+ * The accumulator, held against a coil change. Where the process slows on a low level, capacity, joint cycle time and speed are
+ * what they were if it did not.
+ *
+ * <p>Rules FORM-7, FORM-13.
  *
  * @param stripDrawn D (m)
  * @param capacity C against what is needed so that the process need not stop (m)
- * @param withoutSlowing C against what is needed so that it need not slow either (m); empty where it does not slow
+ * @param withoutSlowing what is borne at the rated speed, the process not even slowing; empty where it cannot slow
+ * @param withoutStop what is borne without a stop, the process slowing on a low level; empty where it cannot slow
  * @param jointCycleTime the longest that the accumulator bears against T (s)
  * @param speed the fastest at which the accumulator bears T against V (m/s)
  * @param refill filling up again; empty when the entry cannot run faster than the process
@@ -17,7 +21,8 @@ import java.util.Optional;
 public record Storage(
         double stripDrawn,
         Margin capacity,
-        Optional<Margin> withoutSlowing,
+        Optional<Bearable> withoutSlowing,
+        Optional<Bearable> withoutStop,
         Margin jointCycleTime,
         Margin speed,
         Optional<Refill> refill,

@@ -28,31 +28,23 @@ final class StorageWorking {
         Term capacity = given.capacity(lineCase.line().accumulator().form());
         Term reserve = sheet.given("R", "reserve", forms.reserve(), Kind.LENGTH);
         Term stopping = sheet.given("d_p", "process deceleration", forms.processDeceleration(), Kind.ACCELERATION);
+        String without = storage.withoutSlowing().isPresent() ? ", were there no slowing" : "";
         Term drawn =
                 sheet.step(new Term("D", "strip drawn", storage.stripDrawn(), Kind.LENGTH), ramps.missed(speed, joint));
         sheet.step(
-                new Term("C_min", "capacity needed", storage.capacity().needed(), Kind.LENGTH),
+                new Term(
+                        "C_min", "capacity needed" + without, storage.capacity().needed(), Kind.LENGTH),
                 storage.capacity(),
                 new Sum().plus("{}", drawn).plus("{}", reserve).plusRamp(speed, stopping));
-        storage.withoutSlowing().ifPresent(margin -> withoutSlowing(margin, drawn));
-        longestJoint(capacity, reserve, stopping);
-        fastestSpeed(capacity, reserve, stopping, joint);
+        longestJoint(capacity, reserve, stopping, without);
+        fastestSpeed(capacity, reserve, stopping, joint, without);
+        lineCase.slowing()
+                .ifPresent(slowing -> new SlowingWorking(sheet, slowing, storage, speed, ramps)
+                        .work(capacity, drawn, joint, new SlowingWorking.Stopping(reserve, stopping)));
         refill(drawn);
     }
 
-    private void withoutSlowing(Margin margin, Term drawn) {
-        Term level = sheet.given("x_slow", "level at which the process slows", slowLevel(), Kind.LENGTH);
-        sheet.step(
-                new Term("C_slow", "capacity needed not to slow", margin.needed(), Kind.LENGTH),
-                margin,
-                new Sum().plus("{}", drawn).plus("{}", level));
-    }
-
-    private double slowLevel() {
-        return lineCase.line().process().slowing().orElseThrow().level();
-    }
-
-    private void longestJoint(Term capacity, Term reserve, Term stopping) {
+    private void longestJoint(Term capacity, Term reserve, Term stopping, String without) {
         Sum inBrackets = new Sum()
                 .plus("{}", capacity)
                 .minus("{}", reserve)
@@ -63,7 +55,7 @@ final class StorageWorking {
         sheet.step(
                 new Term(
                         "T_max",
-                        "longest joint cycle time",
+                        "longest joint cycle time" + without,
                         storage.jointCycleTime().given(),
                         Kind.TIME),
                 storage.jointCycleTime(),
@@ -71,7 +63,7 @@ final class StorageWorking {
     }
 
     /** The positive root; with b for the time and c for the strip, {@code 2 c / (b + sqrt(b^2 + 4 c k))}. */
-    private void fastestSpeed(Term capacity, Term reserve, Term stopping, Term joint) {
+    private void fastestSpeed(Term capacity, Term reserve, Term stopping, Term joint, String without) {
         Sum time = new Sum().plus("{}", joint);
         Sum strip = new Sum().plus("{}", capacity).minus("{}", reserve);
         ramps.creep().ifPresent(c -> {
@@ -93,7 +85,13 @@ final class StorageWorking {
                 .join(slowness)
                 .join(")))");
         sheet.step(
-                new Term("V_max", "fastest process speed", storage.speed().given(), Kind.SPEED), storage.speed(), root);
+                new Term(
+                        "V_max",
+                        "fastest process speed" + without,
+                        storage.speed().given(),
+                        Kind.SPEED),
+                storage.speed(),
+                root);
     }
 
     private void refill(Term drawn) {

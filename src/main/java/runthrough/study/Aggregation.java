@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.ToLongFunction;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.Line;
 import runthrough.simulation.Replication;
@@ -18,8 +19,9 @@ import runthrough.study.statistics.Sample;
 final class Aggregation {
     private final CoilOutcomes coils;
     private final UnseenStops unseen;
+    private final ShiftTallies shifts;
     private final List<Totals> totals = new ArrayList<>();
-    private final List<Long> waited = new ArrayList<>();
+    private final List<Waited> waited = new ArrayList<>();
     private final List<Long> stops = new ArrayList<>();
     private final NamedCauses causes = new NamedCauses();
     private final ChangePools pools = new ChangePools(0);
@@ -29,6 +31,7 @@ final class Aggregation {
     Aggregation(Line line) {
         this.coils = new CoilOutcomes(line);
         this.unseen = UnseenStops.of(line);
+        this.shifts = new ShiftTallies(line);
     }
 
     /** Takes up the next replication. */
@@ -43,6 +46,7 @@ final class Aggregation {
             causes.add(replication.changes().get(i), reason);
             coils.add(replication.changes().get(i), reason.map(Reason::cause));
         }
+        shifts.add(replication);
         pools.join(statistics.pools());
         waited.add(statistics.waited());
         stops.add(statistics.stops());
@@ -57,9 +61,9 @@ final class Aggregation {
         return Objects.requireNonNull(first, "no replication yet");
     }
 
-    /** How many coil changes of each replication waited for preparation. */
-    long[] waited() {
-        return waited.stream().mapToLong(Long::longValue).toArray();
+    /** How many coil changes of each replication waited. */
+    long[] waited(ToLongFunction<Waited> changes) {
+        return waited.stream().mapToLong(changes).toArray();
     }
 
     private long[] stops() {
@@ -83,6 +87,11 @@ final class Aggregation {
 
     CoilOutcomes coils() {
         return coils;
+    }
+
+    /** What came of them shift by shift; empty without shifts. */
+    List<ShiftOutcome> shifts() {
+        return shifts.outcomes();
     }
 
     NamedCauses causes() {

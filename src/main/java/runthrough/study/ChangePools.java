@@ -8,6 +8,8 @@ import runthrough.study.statistics.Pool;
 final class ChangePools {
     private final Pool jointCycleTime;
     private final Pool waiting;
+    private final Pool waitingForPreparation;
+    private final Pool waitingForPeople;
     private final Pool stripDrawn;
     private final Pool refillTime;
     private final MarginPools margin;
@@ -18,6 +20,8 @@ final class ChangePools {
     ChangePools(int changes) {
         this.jointCycleTime = new Pool(changes);
         this.waiting = new Pool(changes);
+        this.waitingForPreparation = new Pool(changes);
+        this.waitingForPeople = new Pool(changes);
         this.stripDrawn = new Pool(changes);
         this.refillTime = new Pool(changes);
         this.margin = new MarginPools(changes);
@@ -28,6 +32,8 @@ final class ChangePools {
     void addJoint(ChangeRecord change) {
         jointCycleTime.add(change.jointCycleTime());
         waiting.add(change.waiting());
+        waitingForPreparation.add(change.waitingForPreparation());
+        waitingForPeople.add(change.waitingForPeople());
     }
 
     /** Takes up what a line with an accumulator has. */
@@ -47,6 +53,8 @@ final class ChangePools {
     void endReplication() {
         jointCycleTime.endReplication();
         waiting.endReplication();
+        waitingForPreparation.endReplication();
+        waitingForPeople.endReplication();
         stripDrawn.endReplication();
         refillTime.endReplication();
         margin.endReplication();
@@ -57,6 +65,8 @@ final class ChangePools {
     void join(ChangePools later) {
         jointCycleTime.join(later.jointCycleTime);
         waiting.join(later.waiting);
+        waitingForPreparation.join(later.waitingForPreparation);
+        waitingForPeople.join(later.waitingForPeople);
         stripDrawn.join(later.stripDrawn);
         refillTime.join(later.refillTime);
         margin.join(later.margin);
@@ -71,6 +81,14 @@ final class ChangePools {
         return waiting;
     }
 
+    Pool waitingForPreparation() {
+        return waitingForPreparation;
+    }
+
+    Pool waitingForPeople() {
+        return waitingForPeople;
+    }
+
     Pool stripDrawn() {
         return stripDrawn;
     }
@@ -82,6 +100,11 @@ final class ChangePools {
     /** The margins to running through (m). */
     Pool marginMetres() {
         return margin.metres();
+    }
+
+    /** The margins to the target without a stop (m); none where the process cannot slow. */
+    Pool marginWithoutStopMetres() {
+        return marginWithoutStop.metres();
     }
 
     /** The margin at a target to run through that lets the share {@code failures} fail. */

@@ -17,11 +17,11 @@ import runthrough.study.margin.StripMargin;
  * @param replication that it is of
  * @param reasons why each of its coil changes did not run through; empty for those that did
  * @param pools of its coil changes
- * @param waited how many of them waited for preparation
+ * @param waited how many of them waited
  * @param stops how many starved stops belong to them
  */
 record ReplicationStatistics(
-        Replication replication, List<Optional<Reason>> reasons, ChangePools pools, long waited, long stops) {
+        Replication replication, List<Optional<Reason>> reasons, ChangePools pools, Waited waited, long stops) {
 
     static ReplicationStatistics of(Line line, Replication replication) {
         boolean oneStrip = line.practice().isOneStrip();
@@ -31,7 +31,7 @@ record ReplicationStatistics(
         int changes = replication.changes().size();
         List<Optional<Reason>> reasons = new ArrayList<>(changes);
         ChangePools pools = new ChangePools(changes);
-        long waited = 0;
+        Waited waited = Waited.NONE;
         long stops = 0;
         for (ChangeRecord change : replication.changes()) {
             reasons.add(finder.reasonOf(change));
@@ -42,7 +42,7 @@ record ReplicationStatistics(
             if (slows) {
                 pools.addWithoutStop(change, spare);
             }
-            waited += change.waiting() > 0 ? 1 : 0;
+            waited = waited.with(change);
             stops += change.starvedStops();
         }
         pools.endReplication();

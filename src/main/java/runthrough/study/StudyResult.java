@@ -36,8 +36,9 @@ public record StudyResult(
      * Coil changes of all replications pooled. All but the first two are empty where entry and process are one strip.
      *
      * @param jointCycleTime how long the strip stood at the joiner (s)
-     * @param waiting the part of it that was waiting for preparation (s)
-     * @param margin lowest level above the stop level (m), negative when the process had to stop
+     * @param waiting the part of it that was waiting, for preparation or for people (s)
+     * @param margin to the level at which the process slows, or stops where it cannot slow, had it kept its rated speed (m), see
+     *     {@link runthrough.study.margin.StripMargin}
      * @param stripDrawn level at the start minus lowest level (m)
      * @param refillTime of those refilled before the next (s)
      */

@@ -75,6 +75,22 @@ public final class TotalsEstimates {
                 IntStream.of(counting).mapToDouble(i -> changes[i] / 100.0).toArray());
     }
 
+    /** What joints that pass the process at less than its speed cost. */
+    Verdict.Passages passages() {
+        return new Verdict.Passages(
+                perShift(Totals::passageLostMetres),
+                Estimators.amount(each(one -> one.passageLostMetres() / one.ratedMetres())));
+    }
+
+    /** What joints that break in the process cost. */
+    Verdict.Breaks breaks() {
+        return new Verdict.Breaks(
+                Estimators.rate(counts(Totals::jointBreaks), each(one -> one.duration() / SHIFT)),
+                perShift(Totals::breakLostMetres),
+                perShift(Totals::breakLostTime),
+                perShift(Totals::breakSeconds));
+    }
+
     Verdict.Output output() {
         return new Verdict.Output(
                 speed().mean(0, fastest()),
@@ -97,7 +113,8 @@ public final class TotalsEstimates {
                                 one -> perShift(one, one.changes()) / one.processedMetres(),
                                 false)
                         .mean(0, Double.POSITIVE_INFINITY),
-                Estimators.amount(each(Totals::duration)));
+                Estimators.amount(each(Totals::duration)),
+                perShift(Totals::paidSeconds));
     }
 
     /** Starved stops per shift. */
@@ -170,6 +187,10 @@ public final class TotalsEstimates {
     /** Of a metre processed (kg). */
     private static double mass(Totals one) {
         return one.processedMetres() > 0 ? one.processedKilograms() / one.processedMetres() : 0;
+    }
+
+    private Estimate perShift(ToDoubleFunction<Totals> value) {
+        return Estimators.amount(each(one -> perShift(one, value.applyAsDouble(one))));
     }
 
     private static double perShift(Totals one, double value) {

@@ -23,9 +23,12 @@ import runthrough.study.statistics.Summary;
  * @param spare margin or shortfall at the target; empty where entry and process are one strip
  * @param withoutStop the second target; where the process can slow or such a target is set
  * @param stoppages stops, and what they cost
+ * @param passages what joint passages cost; where the line has them
+ * @param breaks what joints that break in the process cost; where they do
  * @param output what comes out, and what is lost as scrap
  * @param joint how long the strip stands at the joiner
  * @param storage what the accumulator goes through; empty where entry and process are one strip
+ * @param shifts coil changes by the shift in which they begin; empty without shifts
  */
 public record Verdict(
         TargetStatus answer,
@@ -39,9 +42,17 @@ public record Verdict(
         Optional<Spare> spare,
         Optional<WithoutStop> withoutStop,
         Stoppages stoppages,
+        Optional<Passages> passages,
+        Optional<Breaks> breaks,
         Output output,
         Joint joint,
-        Optional<Storage> storage) {
+        Optional<Storage> storage,
+        List<ShiftOutcome> shifts) {
+
+    public Verdict {
+        namedCauses = List.copyOf(namedCauses);
+        shifts = List.copyOf(shifts);
+    }
 
     /**
      * Coil changes of all replications, by what came of them.
@@ -111,6 +122,25 @@ public record Verdict(
             Estimate lostTimePerShift) {}
 
     /**
+     * What joints cost that pass the process at less than its rated speed. A shift is 8 h.
+     *
+     * @param lostMetresPerShift metres not processed for them, per shift (m)
+     * @param share the same over metres at the rated speed, in [0, 1]
+     */
+    public record Passages(Estimate lostMetresPerShift, Estimate share) {}
+
+    /**
+     * What joints cost that break in the process. A shift is 8 h.
+     *
+     * @param perShift how many break per shift
+     * @param lostMetresPerShift metres not processed because of that, recovery included, per shift (m)
+     * @param lostTimePerShift the same as time at the rated speed, per shift (s)
+     * @param repairPerShift how long they hold the process, per shift (s)
+     */
+    public record Breaks(
+            Estimate perShift, Estimate lostMetresPerShift, Estimate lostTimePerShift, Estimate repairPerShift) {}
+
+    /**
      * What comes out, and what is lost as scrap.
      *
      * @param speed good output over time (m/s): what was processed less what is scrap afterwards
@@ -124,6 +154,7 @@ public record Verdict(
      * @param scrapShare scrap over scrap and processed strip, by mass, in [0, 1]
      * @param changesPerShift coil changes per 8 h
      * @param duration simulated time of a replication that counts (s)
+     * @param paidTimePerShift what people are paid for, people times seconds, per 8 h
      */
     public record Output(
             Estimate speed,
@@ -136,21 +167,33 @@ public record Verdict(
             Estimate scrapKilogramsPerShift,
             Estimate scrapShare,
             Estimate changesPerShift,
-            Estimate duration) {}
+            Estimate duration,
+            Estimate paidTimePerShift) {}
 
     /**
      * The strip standing at the joiner.
      *
      * @param time the joint cycle time (s)
-     * @param waiting the part of it that is waiting for preparation (s), zeros included
-     * @param shareWaiting share of coil changes with any waiting, in [0, 1]
+     * @param waiting the part of it that is waiting, for preparation or for people
+     * @param forPreparation the part of that for want of preparation
+     * @param forPeople the part of that for want of people
      */
-    public record Joint(Summary time, Summary waiting, Estimate shareWaiting) {}
+    public record Joint(Summary time, Waiting waiting, Waiting forPreparation, Waiting forPeople) {}
+
+    /**
+     * Waiting with the strip standing.
+     *
+     * @param time of each coil change (s), zeros included
+     * @param share of coil changes with any, in [0, 1]
+     */
+    public record Waiting(Summary time, Estimate share) {}
 
     /**
      * What the accumulator goes through.
      *
-     * @param margin of each coil change to running through (m), see {@link runthrough.study.margin.StripMargin}
+     * @param margin of each coil change to the level at which the process slows, or stops where it cannot slow (m), see
+     *     {@link runthrough.study.margin.StripMargin}
+     * @param marginWithoutStop of each coil change to the target without a stop (m); where the process can slow
      * @param stripDrawn level at the start of each coil change minus lowest level (m)
      * @param refillTime from the release of the joint until the accumulator is full again (s), of those refilled; empty when
      *     none was
@@ -163,6 +206,7 @@ public record Verdict(
      */
     public record Storage(
             Summary margin,
+            Optional<Summary> marginWithoutStop,
             Summary stripDrawn,
             Optional<Summary> refillTime,
             Estimate shareRefilled,

@@ -43,9 +43,12 @@ final class VerdictMaker {
                 oneStrip ? Optional.empty() : Optional.of(aggregation.pools().marginAt(1 - target)),
                 withoutStop(chance, changes, oneStrip),
                 estimates.stoppages(),
+                request.line().process().jointPassage().map(any -> estimates.passages()),
+                request.line().process().jointBreak().map(any -> estimates.breaks()),
                 estimates.output(),
                 joint(),
-                oneStrip ? Optional.empty() : Optional.of(storage()));
+                oneStrip ? Optional.empty() : Optional.of(storage()),
+                aggregation.shifts());
     }
 
     private Optional<Verdict.WithoutStop> withoutStop(boolean chance, Verdict.Changes changes, boolean oneStrip) {
@@ -70,13 +73,19 @@ final class VerdictMaker {
     private Verdict.Joint joint() {
         return new Verdict.Joint(
                 amount(aggregation.pools().jointCycleTime()),
-                amount(aggregation.pools().waiting()),
-                shareOfChanges(aggregation.waited()));
+                waiting(aggregation.pools().waiting(), Waited::any),
+                waiting(aggregation.pools().waitingForPreparation(), Waited::forPreparation),
+                waiting(aggregation.pools().waitingForPeople(), Waited::forPeople));
+    }
+
+    private Verdict.Waiting waiting(Pool times, ToLongFunction<Waited> changes) {
+        return new Verdict.Waiting(amount(times), shareOfChanges(aggregation.waited(changes)));
     }
 
     private Verdict.Storage storage() {
         return new Verdict.Storage(
                 summary(aggregation.pools().marginMetres()),
+                summaryOfAny(aggregation.pools().marginWithoutStopMetres()),
                 summary(aggregation.pools().stripDrawn()),
                 aggregation.pools().refillTime().count() == 0
                         ? Optional.empty()
@@ -106,6 +115,10 @@ final class VerdictMaker {
     /** Of what cannot be negative. */
     private static Summary amount(Pool pool) {
         return pool.summary().notNegative();
+    }
+
+    private static Optional<Summary> summaryOfAny(Pool pool) {
+        return pool.count() == 0 ? Optional.empty() : Optional.of(summary(pool));
     }
 
     private static Summary summary(Pool pool) {

@@ -169,17 +169,17 @@ export function marginChart(margin, words) {
   if (margin.from <= 0 && margin.to >= 0) {
     picture.append(svg("path", { d: `M ${x(0)} 8 V ${h - bottom}`, stroke: colour("limit"), "stroke-width": 2, "stroke-dasharray": "6 3" }));
     const isLast = x(0) > w - 80;
-    picture.append(text({ x: x(0) + (isLast ? -4 : 4), y: 14, "text-anchor": isLast ? "end" : "start", fill: colour("limit") }, "must stop"));
+    picture.append(text({ x: x(0) + (isLast ? -4 : 4), y: 14, "text-anchor": isLast ? "end" : "start", fill: colour("limit") }, "too little strip"));
   }
   for (const tick of ticks(margin.from * length.per, margin.to * length.per)) {
     picture.append(text({ x: x(tick / length.per), y: h - bottom + 16, "text-anchor": "middle" }, digits(tick)));
   }
-  picture.append(text({ x: (w + left) / 2, y: h - 6, "text-anchor": "middle" }, `lowest level above the stop level, ${length.symbol}`));
+  picture.append(text({ x: (w + left) / 2, y: h - 6, "text-anchor": "middle" }, `margin at the rated speed, ${length.symbol}`));
   picture.append(text({ x: left - 6, y: 18, "text-anchor": "end" }, String(most)));
   picture.append(text({ x: left - 6, y: h - bottom, "text-anchor": "end" }, "0"));
   picture.append(text({ x: 12, y: (h - bottom) / 2 + 6, transform: `rotate(-90 12 ${(h - bottom) / 2 + 6})`, "text-anchor": "middle" }, "coil changes"));
   place.replaceChildren(picture);
-  byId("margin-note").textContent = `Of ${margin.total} coil changes, ${margin.short} came too low and stopped or slowed the process. Half had at least ${words.length(margin.median)} left.`;
+  byId("margin-note").textContent = `Of ${margin.total} coil changes, ${margin.short} stopped or slowed the process. Half had a margin of at least ${words.length(margin.median)}.`;
 }
 
 function ticks(from, to) {

@@ -65,8 +65,8 @@ class HandCalculationTest {
                 line().slowing(1, 70, Double.NaN).topSpeed(1.6).build());
         Storage storage = calculation.storage().orElseThrow();
         assertThat(storage.capacity().isEnough()).isTrue();
-        assertThat(storage.withoutSlowing().orElseThrow().needed()).isEqualTo(210.0625);
-        assertThat(storage.withoutSlowing().orElseThrow().isEnough()).isFalse();
+        assertThat(storage.withoutSlowing().orElseThrow().capacity().needed()).isEqualTo(210.0625);
+        assertThat(storage.withoutSlowing().orElseThrow().capacity().isEnough()).isFalse();
         // The entry is so slow that it is not refilled in time, but that comes after.
         assertThat(storage.coilStrip().orElseThrow().isEnough()).isFalse();
         assertThat(calculation.limitingFactor()).contains(Limit.CAPACITY);

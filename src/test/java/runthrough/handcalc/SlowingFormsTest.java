@@ -62,4 +62,68 @@ class SlowingFormsTest {
         double joint = forms.forms().holding(100).longestJoint() * 10;
         assertThat(forms.fastestWithoutStop(joint)).isEqualTo(forms.forms().fastestSpeed(joint));
     }
+
+    @Test
+    void bothSetsAreGiven_andTheOneWithoutSlowingLimits() {
+        // Rules FORM-7, FORM-13. 100 m/min = 5/3 m/s, 300 m, ramps of the entry 0.3 up and 0.4 m/s2 down, of the
+        // process 0.25
+        // m/s2 down; slows at 120 m to 0.8 m/s; weld 190 s. V^2/(2 d_e) = 3.4722, V^2/(2 a_e) = 4.6296, x_stop = V^2/(2
+        // d_p) =
+        // 5.5556 m.
+        // Without slowing: T = (300 - 120 - 3.4722 - 4.6296)/V = 103.139 s; C = 190 V + 8.1019 + 120 = 444.769 m.
+        // Without a stop: T = (300 - 120 - 3.4722)/V + (V - 0.8)/0.25 + (120 - 5.5556 - 0.64/0.6)/0.8
+        //   = 105.917 + 3.4667 + 141.722 = 251.106 s; C = 300 - V (251.106 - 190) = 198.157 m.
+        Line line = line(5 / 3.0);
+        HandCalculation hand = HandCalculation.of(line);
+        Bearable slowing = hand.storage().orElseThrow().withoutSlowing().orElseThrow();
+        Bearable stop = hand.storage().orElseThrow().withoutStop().orElseThrow();
+
+        assertThat(slowing.jointCycleTime().given()).isCloseTo(103.1389, within(1e-4));
+        assertThat(slowing.capacity().needed()).isCloseTo(444.7685, within(1e-4));
+        assertThat(stop.jointCycleTime().given()).isCloseTo(251.1056, within(1e-4));
+        assertThat(stop.capacity().needed()).isCloseTo(198.1574, within(1e-4));
+        assertThat(stop.speed().given()).isGreaterThan(5 / 3.0);
+        assertThat(hand.limitingFactor()).contains(Limit.CAPACITY);
+        // An accumulator of just that capacity bears just this joint.
+        ClosedForms forms = ClosedForms.of(line, line.coils().get(0))
+                .holding(stop.capacity().needed());
+        assertThat(SlowingForms.of(forms, FAR).longestWithoutStop()).isCloseTo(190, within(EXACT));
+    }
+
+    @Test
+    void everyStepOfBothSetsComesToItsNumber() {
+        // Rules FORM-7, FORM-13.
+        assertThat(HandCalculation.of(line(5 / 3.0)).steps())
+                .extracting(step -> step.result().symbol())
+                .containsSubsequence("C_slow", "T_slow", "x_stop", "T_1", "T_3", "T_stop", "C_stop");
+        // A process no faster than the slowed speed is not slowed.
+        assertThat(HandCalculation.of(line(0.7)).steps())
+                .extracting(step -> step.result().symbol())
+                .contains("T_slow")
+                .doesNotContain("T_stop");
+        Bearable slow = HandCalculation.of(line(0.7))
+                .storage()
+                .orElseThrow()
+                .withoutStop()
+                .orElseThrow();
+        assertThat(slow.jointCycleTime().given())
+                .isEqualTo(HandCalculation.of(line(0.7))
+                        .storage()
+                        .orElseThrow()
+                        .jointCycleTime()
+                        .given());
+    }
+
+    private static final Slowing FAR = new Slowing(0.8, 120, 200);
+
+    private static Line line(double speed) {
+        return new runthrough.plant.builder.LineBuilder()
+                .coil("strip", 0.0015, 0.3, 7850, Distribution.constant(2000))
+                .entry(2.5, 0.3, 0.4)
+                .capacity(300)
+                .process(speed, 0.2, 0.25)
+                .slowing(FAR.speed(), FAR.level(), FAR.resumeLevel())
+                .join("weld", Distribution.constant(190))
+                .describe();
+    }
 }

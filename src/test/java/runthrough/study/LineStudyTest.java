@@ -124,8 +124,8 @@ class LineStudyTest {
         assertThat(verdict.changes().stopped()).isEqualTo(verdict.changes().total());
         assertThat(verdict.causes().count(Cause.WAITING_FOR_PREPARATION))
                 .isEqualTo(verdict.changes().failed());
-        assertThat(verdict.joint().shareWaiting().mean()).isEqualTo(1);
-        assertThat(verdict.joint().waiting().p50()).isCloseTo(60, within(1e-9));
+        assertThat(verdict.joint().waiting().share().mean()).isEqualTo(1);
+        assertThat(verdict.joint().waiting().time().p50()).isCloseTo(60, within(1e-9));
     }
 
     @Test

@@ -154,8 +154,8 @@ class RunThroughStudyTest {
         assertThat(joint.time().p50()).isCloseTo(35, within(1e-12));
         assertThat(joint.time().p90()).isCloseTo(60, within(1e-12));
         assertThat(joint.time().greatest()).isEqualTo(60);
-        assertThat(joint.waiting().mean().mean()).isCloseTo(2.5, within(1e-12));
-        assertThat(joint.shareWaiting().mean()).isEqualTo(0.125);
+        assertThat(joint.waiting().time().mean().mean()).isCloseTo(2.5, within(1e-12));
+        assertThat(joint.waiting().share().mean()).isEqualTo(0.125);
     }
 
     @Test

@@ -6,6 +6,8 @@ import java.util.OptionalDouble;
 import runthrough.chart.Chart;
 import runthrough.chart.ChartContext;
 import runthrough.handcalc.ClosedForms;
+import runthrough.handcalc.SlowingForms;
+import runthrough.plant.Line;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.study.StudyResult;
@@ -29,7 +31,10 @@ public final class Charts {
             charts.add(CloseUpChart.of(context, traced));
         }
         charts.add(JointCycleTimeChart.of(context, result.pooled().jointCycleTime(), longestJoint(context)));
-        result.pooled().margin().ifPresent(margins -> charts.add(MarginChart.of(context, margins)));
+        result.pooled()
+                .margin()
+                .ifPresent(margins -> charts.add(
+                        MarginChart.of(context, margins, result.verdict().changes())));
         if (context.stores() && !changes.isEmpty()) {
             charts.add(DrawnChart.of(context, changes));
             charts.add(RunChart.of(context, changes));
@@ -52,15 +57,22 @@ public final class Charts {
     }
 
     /**
-     * The longest joint cycle time (s) that a full accumulator bears, by the hand calculation; with coils of different speeds the
+     * The longest joint cycle time (s) that a full accumulator bears, without slowing where the process can slow, by the hand calculation; with coils of different speeds the
      * shortest of theirs.
      */
     private static OptionalDouble longestJoint(ChartContext context) {
         return context.stores()
                 ? context.line().coils().stream()
-                        .mapToDouble(
-                                coil -> ClosedForms.of(context.line(), coil).longestJoint())
+                        .mapToDouble(coil -> longestJoint(context.line(), ClosedForms.of(context.line(), coil)))
                         .min()
                 : OptionalDouble.empty();
+    }
+
+    private static double longestJoint(Line line, ClosedForms forms) {
+        return line.process()
+                .slowing()
+                .map(slowing -> SlowingForms.of(forms, slowing).atRatedSpeed())
+                .orElse(forms)
+                .longestJoint();
     }
 }

@@ -84,12 +84,21 @@ final class CloseUpChart {
         return plot;
     }
 
+    private static String waiting(ChangeRecord change, ChartUnits units) {
+        String both = change.waitingForPreparation() > 0 && change.waitingForPeople() > 0
+                ? units.time(change.waitingForPreparation()) + " of it waiting for preparation and "
+                : "";
+        return change.waitingForPeople() > 0
+                ? both + units.time(change.waitingForPeople()) + " of it waiting for people"
+                : units.time(change.waitingForPreparation()) + " of it waiting for preparation";
+    }
+
     private static String reading(ChangeRecord change, ChartContext context) {
         ChartUnits units = context.units();
         String where = context.line().practice().hasJoiner() ? " at the joiner" : "";
         String text = "The strip stands" + where + " for " + units.time(change.jointCycleTime());
         if (change.waiting() > 0) {
-            text += ", " + units.time(change.waiting()) + " of it waiting for preparation";
+            text += ", " + waiting(change, units);
         }
         if (change.passes() > 1) {
             text += ", the joint being made " + change.passes() + " times";

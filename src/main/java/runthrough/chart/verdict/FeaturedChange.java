@@ -21,6 +21,6 @@ final class FeaturedChange {
     static String why(ChartContext context, ChangeRecord change) {
         return !context.stores()
                 ? "the longest"
-                : change.lostMetres() > 0 ? "the costliest" : "the one with least margin";
+                : change.lostMetres() > 0 ? "the costliest" : "the one closest to the stop level";
     }
 }

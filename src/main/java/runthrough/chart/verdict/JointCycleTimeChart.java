@@ -108,10 +108,11 @@ final class JointCycleTimeChart {
         return "; a full accumulator bridges " + text(limit) + atWhat() + ", and " + which + " longer";
     }
 
-    /** Coils with speeds of their own do not all leave the same time. */
+    /** Coils with speeds of their own do not all leave the same time, and a process that slows stops later. */
     private String atWhat() {
         Line line = context.line();
-        return line.slowestRatedSpeed() < line.fastestRatedSpeed() ? " at the fastest process speed" : "";
+        return (line.process().slowing().isPresent() ? " without slowing" : "")
+                + (line.slowestRatedSpeed() < line.fastestRatedSpeed() ? " at the fastest process speed" : "");
     }
 
     private boolean varies() {

@@ -10,16 +10,27 @@ import runthrough.chart.DistributionPlot;
 import runthrough.chart.Histogram;
 import runthrough.chart.Palette;
 import runthrough.quantity.Unit;
+import runthrough.study.Verdict;
 import runthrough.study.statistics.Sample;
 
-/** The margin at each coil change: lowest level above the stop level, with the region of running out marked. */
+/**
+ * The margin of each coil change: what would be left above the stop level, or where the process can slow above the level at which
+ * it slows, if it kept its rated speed. What it really did is said beside it.
+ */
 final class MarginChart {
     private static final double[] PERCENTILES = {0.01, 0.05, 0.5};
 
     private MarginChart() {}
 
-    /** The chart of the margins (m) of all replications. */
-    static Chart of(ChartContext context, Sample margins) {
+    /**
+     * The chart of the margins of all replications.
+     *
+     * @param margins of the coil changes (m)
+     * @param changes the same coil changes, by what came of them
+     */
+    static Chart of(ChartContext context, Sample margins, Verdict.Changes changes) {
+        boolean slows = context.line().process().slowing().isPresent();
+        String level = slows ? "slowing level" : "stop level";
         ChartUnits units = context.units();
         Unit unit = units.length();
         Histogram histogram = Histogram.of(margins, unit.fromSi(1));
@@ -35,39 +46,50 @@ final class MarginChart {
         boolean near =
                 margins.percentile(0) <= margins.percentile(1) - margins.percentile(0) || margins.percentile(0) <= 0;
         if (near) {
-            distribution.mark(0, "stop level", Palette.LIMIT, Palette.BOLD);
+            distribution.mark(0, level, Palette.LIMIT, Palette.BOLD);
         }
         XYPlot plot = distribution.plot(
-                "lowest level above the stop level, " + unit.symbol(),
+                (slows ? "margin to slowing" : "margin to the stop level") + ", the process kept at its rated speed, "
+                        + unit.symbol(),
                 i -> histogram.left(i + 1) <= 0 ? Palette.SHORT : Palette.ENOUGH);
         LegendItemCollection legend = new LegendItemCollection();
         legend.add(ChartStyle.box("enough strip", Palette.ENOUGH));
         if (near) {
             DistributionPlot.shade(plot, plot.getDomainAxis().getLowerBound(), 0, Palette.RUN_OUT);
-            legend.add(ChartStyle.box("below the stop level", Palette.RUN_OUT));
+            legend.add(ChartStyle.box("below the " + level, Palette.RUN_OUT));
         }
         if (margins.percentile(0) < 0) {
-            legend.add(ChartStyle.box("ran out: the process had to stop", Palette.SHORT));
+            legend.add(ChartStyle.box("too little strip at the rated speed", Palette.SHORT));
         }
-        String title = "Margin: what was left above the stop level at each coil change";
-        String reading = reading(margins, varies, units);
+        String title = (slows ? "Margin to slowing" : "Margin") + ": what each coil change would leave above the "
+                + level + " at the rated speed";
+        String reading = reading(margins, varies, units, changes);
         return new Chart(
                 "margin",
                 title,
                 reading,
                 "Histogram of " + margins.count() + " margins from " + units.length(margins.percentile(0)) + " to "
-                        + units.length(margins.percentile(1)) + "; below zero the process had to stop. " + reading,
+                        + units.length(margins.percentile(1))
+                        + "; below zero the process could not keep its rated speed. " + reading,
                 context.style().picture(title, plot, legend, DistributionPlot.HEIGHT + 20));
     }
 
-    private static String reading(Sample margins, boolean varies, ChartUnits units) {
-        double out = margins.shareBelow(0);
+    private static String reading(Sample margins, boolean varies, ChartUnits units, Verdict.Changes changes) {
         String least = units.length(margins.percentile(0));
-        if (!varies) {
-            return "Every coil change leaves a margin of " + least + ".";
+        String margin = varies ? "The least margin is " + least : "Every coil change has a margin of " + least;
+        if (changes.failed() == 0) {
+            return margin + "; no coil change slowed or stopped the process.";
         }
-        return out == 0
-                ? "No coil change runs out of strip; the least margin is " + least + "."
-                : units.share(out) + " of the coil changes run out of strip; the least margin is " + least + ".";
+        String stopped = share(changes.stopped(), changes, units) + " of the coil changes stopped the process";
+        String slowed = share(changes.slowed(), changes, units)
+                + (changes.stopped() > 0 ? " only slowed it" : " of the coil changes slowed the process");
+        return margin + "; "
+                + (changes.stopped() == 0
+                        ? slowed + ", none stopped it."
+                        : changes.slowed() == 0 ? stopped + "." : stopped + ", " + slowed + ".");
+    }
+
+    private static String share(long count, Verdict.Changes changes, ChartUnits units) {
+        return units.share((double) count / changes.total());
     }
 }

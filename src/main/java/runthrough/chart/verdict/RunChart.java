@@ -143,7 +143,8 @@ final class RunChart {
         String which = failed == 0
                 ? "All " + changes.size() + " coil changes run through"
                 : failed + " of " + changes.size() + " coil changes do not run through";
-        return which + "; the least margin, " + context.units().length(worst.lowestAboveStopLevel())
-                + ", is at coil change " + worst.number() + ".";
+        double above = worst.lowestAboveStopLevel();
+        return which + "; the level comes closest to the stop level at coil change " + worst.number() + ", "
+                + context.units().length(Math.abs(above)) + (above < 0 ? " below it." : " above it.");
     }
 }

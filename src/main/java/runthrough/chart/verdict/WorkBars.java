@@ -15,7 +15,7 @@ import runthrough.simulation.records.WorkRecord.WorkList;
 
 /**
  * The work elements of one coil change as bars over time, a row for each element in order of the three lists, and a row for
- * waiting for preparation where there was any. A redone element has several bars in its row, and work in the same row that
+ * waiting where there was any. A redone element has several bars in its row, and work in the same row that
  * counts by another coil change is a bar of another sort.
  */
 final class WorkBars {
@@ -149,6 +149,13 @@ final class WorkBars {
                 .filter(row -> bars.stream().noneMatch(bar -> bar.row() == row))
                 .boxed()
                 .toList();
+    }
+
+    /** What was waited for. */
+    String waitedFor() {
+        return change.waitingForPeople() == 0
+                ? "preparation"
+                : change.waitingForPreparation() == 0 ? "people" : "preparation and people";
     }
 
     /** Start of what is shown (s). */

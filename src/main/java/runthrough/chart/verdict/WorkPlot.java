@@ -36,7 +36,7 @@ final class WorkPlot {
                 renderer.setSeriesOutlinePaint(data.getSeriesCount(), Palette.TEXT);
                 renderer.setSeriesOutlineStroke(data.getSeriesCount(), Palette.HAIR);
                 data.addSeries(series);
-                time.legend().add(ChartStyle.box(label(sort, bars.isRethread()), colour(sort)));
+                time.legend().add(ChartStyle.box(label(sort, bars), colour(sort)));
             }
         }
         plot.setDataset(data);
@@ -71,12 +71,12 @@ final class WorkPlot {
         };
     }
 
-    private static String label(WorkBars.Sort sort, boolean rethread) {
+    private static String label(WorkBars.Sort sort, WorkBars bars) {
         return switch (sort) {
             case PREPARE -> "prepare the next coil";
             case TAIL -> "tail work";
-            case JOIN -> rethread ? "rethread" : "join";
-            case WAITING -> "waiting for preparation";
+            case JOIN -> bars.isRethread() ? "rethread" : "join";
+            case WAITING -> "waiting for " + bars.waitedFor();
             case OTHER_CHANGE -> "work for another coil change";
         };
     }

@@ -191,7 +191,11 @@ public final class DocumentMaker {
     /** What a change takes on average, and at the target, where the process is kept at its rated speed. */
     private SummaryData.Strip strip(Verdict.Storage storage, Verdict verdict) {
         Line line = request.line();
-        double usable = line.accumulator().capacity() - line.stopLevel(line.fastestRatedSpeed());
+        double lowest = line.process()
+                .slowing()
+                .map(slowing -> slowing.level())
+                .orElse(line.stopLevel(line.fastestRatedSpeed()));
+        double usable = line.accumulator().capacity() - lowest;
         List<SummaryData.Mark> marks = new ArrayList<>();
         double mean = storage.stripDrawn().mean().mean();
         marks.add(mark(mean, verdict.chance() ? " on average" : " every time"));
@@ -200,7 +204,11 @@ public final class DocumentMaker {
             marks.add(mark(needed, " for the target of " + texts.share(verdict.target())));
         }
         return new SummaryData.Strip(
-                usable, "a full accumulator gives " + texts.length(usable), Math.max(mean, needed), marks);
+                usable,
+                "a full accumulator gives " + texts.length(usable)
+                        + (line.process().slowing().isPresent() ? " without slowing" : ""),
+                Math.max(mean, needed),
+                marks);
     }
 
     private SummaryData.Mark mark(double metres, String what) {

@@ -25,7 +25,7 @@ final class Glossary {
             term(
                     "joint",
                     "tail of one coil joined to the head of the next; its time is how long the strip stands for it"),
-            term("margin", "lowest level at a coil change, above the stop level"),
+            term("margin", "strip that a coil change would leave above the stop level at the rated speed"),
             term("percentile", "the value that so many of all coil changes stay below"),
             term("process", "what must not stop: a mill, a press, an oven"),
             term("rated speed", "the speed at which the process should run"),

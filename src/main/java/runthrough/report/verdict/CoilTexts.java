@@ -2,6 +2,7 @@ package runthrough.report.verdict;
 
 import java.util.List;
 import java.util.Optional;
+import runthrough.handcalc.Bearable;
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Margin;
 import runthrough.handcalc.Storage;
@@ -105,9 +106,11 @@ final class CoilTexts {
     private String capacity(int kind, HandCalculation hand) {
         return "The accumulator did not last: at " + texts.speed(line.ratedSpeed(coil(kind))) + " "
                 + hand.storage()
-                        .map(storage -> "it bears a joint of "
-                                + texts.time(storage.jointCycleTime().given()) + ", and the joint takes "
-                                + texts.time(storage.jointCycleTime().needed()) + " on average.")
+                        .map(storage -> storage.withoutSlowing()
+                                .map(Bearable::jointCycleTime)
+                                .orElse(storage.jointCycleTime()))
+                        .map(joint -> "it bears a joint of " + texts.time(joint.given()) + ", and the joint takes "
+                                + texts.time(joint.needed()) + " on average.")
                         .orElse("it is too small.");
     }
 

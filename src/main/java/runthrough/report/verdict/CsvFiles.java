@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import runthrough.plant.CoilChange;
@@ -24,6 +26,7 @@ import runthrough.simulation.Replication;
 import runthrough.simulation.random.SourceNames;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.WorkRecord;
+import runthrough.simulation.records.WorkRecord.PutDown;
 import runthrough.simulation.records.WorkRecord.WorkList;
 import runthrough.study.StudyListener;
 import runthrough.study.cause.CauseFinder;
@@ -33,7 +36,9 @@ import runthrough.study.margin.StripMargin;
 /**
  * Three CSV files of a study, written row by row while it runs, so that nothing is kept: a row for each coil change, for each
  * work element, for each replication. Numbers are in full, in the user's units, which the header names; times are in
- * seconds. What does not apply is empty.
+ * seconds. What does not apply is empty. The time of a work element leaves out while it was put down.
+ *
+ * <p>Rules REPORT-1, MARGIN-1, MARGIN-2, MARGIN-3.
  */
 public final class CsvFiles implements StudyListener, Closeable {
     static final String CHANGES = "coil-changes.csv";
@@ -43,6 +48,7 @@ public final class CsvFiles implements StudyListener, Closeable {
     private final Line line;
     private final Unit length;
     private final boolean stores;
+    private final boolean slows;
     private final StripMargin margins;
     private final CauseFinder causes;
     private final Map<WorkList, List<String>> names;
@@ -56,6 +62,7 @@ public final class CsvFiles implements StudyListener, Closeable {
     CsvFiles(SimulationRequest request, Outlet outlet) throws IOException {
         this.line = request.line();
         this.stores = !line.practice().isOneStrip();
+        this.slows = stores && line.process().slowing().isPresent();
         this.margins = new StripMargin(line);
         this.causes = new CauseFinder(line);
         this.names = names(line);
@@ -117,6 +124,7 @@ public final class CsvFiles implements StudyListener, Closeable {
                 "replication",
                 "coil change",
                 "shift",
+                "shift name",
                 "ending coil",
                 "next coil",
                 "start (s)",
@@ -130,6 +138,8 @@ public final class CsvFiles implements StudyListener, Closeable {
                 "lowest level" + unit,
                 "stop level" + unit,
                 "margin" + unit,
+                "margin to slowing" + unit,
+                "margin without a stop" + unit,
                 "strip drawn" + unit,
                 "outcome",
                 "cause",
@@ -145,6 +155,7 @@ public final class CsvFiles implements StudyListener, Closeable {
                 Integer.toString(replication),
                 Integer.toString(change.number()),
                 Integer.toString(change.shift() + 1),
+                CsvWriter.text(shiftName(change)),
                 CsvWriter.text(line.coils().get(change.tailCoil()).name()),
                 CsvWriter.text(line.coils().get(change.headCoil()).name()),
                 CsvWriter.number(change.start()),
@@ -157,7 +168,9 @@ public final class CsvFiles implements StudyListener, Closeable {
                 stores ? length(change.levelAtStart()) : "",
                 stores ? length(change.lowestLevel()) : "",
                 stores ? length(change.stopLevel()) : "",
-                stores ? length(margins.metres(change)) : "",
+                stores ? length(margins.toStop(change)) : "",
+                slows ? length(margins.metres(change)) : "",
+                slows ? length(margins.metresWithoutStop(change)) : "",
                 stores ? length(change.stripDrawn()) : "",
                 change.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' '),
                 reason.map(found -> found.cause().words()).orElse(""),
@@ -170,10 +183,24 @@ public final class CsvFiles implements StudyListener, Closeable {
     }
 
     private static List<String> elementHeader() {
-        return List.of("replication", "coil change", "pass", "work", "element", "start (s)", "end (s)", "time (s)");
+        return List.of(
+                "replication",
+                "coil change",
+                "pass",
+                "work",
+                "element",
+                "start (s)",
+                "end (s)",
+                "time (s)",
+                "put down (s)",
+                "put down at (s)",
+                "taken up again at (s)");
     }
 
     private List<String> row(int replication, WorkRecord work) {
+        double putDown = work.putDown().stream()
+                .mapToDouble(rest -> rest.to() - rest.from())
+                .sum();
         return List.of(
                 Integer.toString(replication),
                 Integer.toString(work.change()),
@@ -182,7 +209,24 @@ public final class CsvFiles implements StudyListener, Closeable {
                 CsvWriter.text(names.getOrDefault(work.list(), List.of()).get(work.element())),
                 CsvWriter.number(work.start()),
                 CsvWriter.number(work.end()),
-                CsvWriter.number(work.end() - work.start()));
+                CsvWriter.number(work.end() - work.start() - putDown),
+                CsvWriter.number(putDown),
+                times(work, PutDown::from),
+                times(work, PutDown::to));
+    }
+
+    /** Several times in one cell, apart by semicolons. */
+    private static String times(WorkRecord work, ToDoubleFunction<PutDown> time) {
+        return work.putDown().stream()
+                .map(rest -> CsvWriter.number(time.applyAsDouble(rest)))
+                .collect(Collectors.joining("; "));
+    }
+
+    private String shiftName(ChangeRecord change) {
+        return line.change()
+                .shifts()
+                .map(shifts -> shifts.list().get(change.shift()).name())
+                .orElse("");
     }
 
     private static Map<WorkList, List<String>> names(Line line) {

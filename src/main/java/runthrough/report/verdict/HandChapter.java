@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import runthrough.handcalc.Bearable;
 import runthrough.handcalc.CoherentUnits;
 import runthrough.handcalc.HandCalculation;
+import runthrough.handcalc.Limit;
 import runthrough.handcalc.Margin;
 import runthrough.handcalc.Preparation;
 import runthrough.handcalc.Refill;
 import runthrough.handcalc.Step;
+import runthrough.handcalc.Storage;
 import runthrough.handcalc.Term;
 import runthrough.plant.CoilChange;
 import runthrough.quantity.Kind;
@@ -27,6 +30,7 @@ import runthrough.report.verdict.AnswerSheet.Worked;
 final class HandChapter {
     private static final int COLUMN = 24;
     private static final int INDENT = 6;
+    private static final String WITHOUT_SLOWING = ", without slowing";
 
     private final RunThroughResult result;
     private final HandCalculation hand;
@@ -106,9 +110,12 @@ final class HandChapter {
     Table limits() {
         List<List<Cell>> rows = new ArrayList<>();
         hand.storage().ifPresent(storage -> {
-            rows.add(limit("accumulator capacity", storage.capacity()));
-            rows.add(limit("longest " + result.joint() + ", and mean", storage.jointCycleTime()));
-            rows.add(limit("fastest process speed, and rated", storage.speed()));
+            if (storage.withoutSlowing().isEmpty()) {
+                Bearable borne = new Bearable(storage.capacity(), storage.jointCycleTime(), storage.speed());
+                borne("", borne, rows);
+            }
+            storage.withoutSlowing().ifPresent(borne -> borne(WITHOUT_SLOWING, borne, rows));
+            storage.withoutStop().ifPresent(borne -> borne(", without a stop", borne, rows));
             storage.coilStrip().ifPresent(strip -> rows.add(limit("strip of a coil to refill on", strip)));
         });
         rows.addAll(preparation());
@@ -130,13 +137,13 @@ final class HandChapter {
         rows.add(fact("from one coil change to the next", Kind.TIME, hand.coilRun()));
         hand.limitingFactor()
                 .ifPresent(limit -> rows.add(List.of(
-                        Cell.of("limiting factor"),
+                        Cell.of("limiting factor" + (limit == Limit.CAPACITY ? which() : "")),
                         Cell.of(limit.name().toLowerCase(Locale.ROOT)),
                         Cell.none(),
                         Cell.none())));
-        String which = (coil().isEmpty() ? "" : ", for coil " + coil()) + crew();
+        String ofCoil = (coil().isEmpty() ? "" : ", for coil " + coil()) + crew();
         return new Table(
-                "Hand calculation with mean times" + which,
+                "Hand calculation with mean times" + ofCoil,
                 List.of(
                         Column.words(""),
                         Column.numbers("Available"),
@@ -161,6 +168,19 @@ final class HandChapter {
     private String crew() {
         CoilChange change = result.study().request().line().change();
         return change.shifts().isEmpty() ? "" : ", with the largest crew of any shift, " + change.crew();
+    }
+
+    /** What the accumulator bears: of a process that slows, for one of the two targets. */
+    private void borne(String target, Bearable borne, List<List<Cell>> rows) {
+        boolean isOne = target.isEmpty();
+        rows.add(limit("accumulator capacity" + target, borne.capacity()));
+        rows.add(limit("longest " + result.joint() + (isOne ? ", and mean" : target), borne.jointCycleTime()));
+        rows.add(limit("fastest process speed" + (isOne ? ", and rated" : target), borne.speed()));
+    }
+
+    /** Of the two sets of a process that slows, the one for running through at the rated speed asks for more. */
+    private String which() {
+        return hand.storage().flatMap(Storage::withoutSlowing).isPresent() ? WITHOUT_SLOWING : "";
     }
 
     private List<Cell> limit(String name, Margin margin) {

@@ -1,6 +1,7 @@
 package runthrough.report.verdict;
 
 import java.util.OptionalDouble;
+import runthrough.handcalc.Bearable;
 import runthrough.handcalc.CoherentUnits;
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Limit;
@@ -21,6 +22,19 @@ final class HandDocument {
             .optionalNumber("given", "What there is; null for no limit.", margin -> known(margin.given()))
             .optionalNumber("needed", "What is needed.", margin -> known(margin.needed()))
             .optionalNumber("margin", "Given less needed; negative for a shortfall.", margin -> known(margin.spare()));
+
+    private static final JsonShape<Bearable> BEARABLE = JsonShape.<Bearable>named("bearable")
+            .in("capacity_m", "Capacity, and what a coil change takes of it.", HELD, Bearable::capacity)
+            .in(
+                    "joint_cycle_time_s",
+                    "The longest that the accumulator bears, and what the joint takes.",
+                    HELD,
+                    Bearable::jointCycleTime)
+            .in(
+                    "speed_m_per_s",
+                    "The fastest that the accumulator bears, and the process's speed.",
+                    HELD,
+                    Bearable::speed);
 
     private static final JsonShape<Term> GIVEN = JsonShape.<Term>named("given")
             .text("symbol", "As it stands in the formulas.", Term::symbol)
@@ -48,8 +62,8 @@ final class HandDocument {
             .optionalNumber("coil_run_s", "From one coil change to the next.", hand -> known(hand.coilRun()))
             .optionalWord(
                     "limiting_factor",
-                    "The limit that is nearest to being reached or furthest beyond; null where entry and process are one"
-                            + " strip.",
+                    "The limit that is nearest to being reached or furthest beyond; where the process slows on a low level,"
+                            + " capacity is that without slowing; null where entry and process are one strip.",
                     Limit.class,
                     HandCalculation::limitingFactor)
             .in(
@@ -58,8 +72,18 @@ final class HandDocument {
                     HELD,
                     HandCalculation::preparationTime)
             .optional(
+                    "without_slowing",
+                    "What the accumulator bears at the rated speed; null where the process cannot slow.",
+                    BEARABLE,
+                    hand -> hand.storage().flatMap(Storage::withoutSlowing))
+            .optional(
+                    "without_stop",
+                    "What the accumulator bears with the process slowing; null where it cannot slow.",
+                    BEARABLE,
+                    hand -> hand.storage().flatMap(Storage::withoutStop))
+            .optional(
                     "capacity_m",
-                    "Capacity, and what a coil change takes of it.",
+                    "Capacity, and what a coil change takes of it; here and below as if the process did not slow.",
                     HELD,
                     hand -> hand.storage().map(Storage::capacity))
             .optional(

@@ -61,6 +61,10 @@ final class OperationDocument {
             .estimateInFull("scrap_kg_per_8_h", "The same by mass.", Verdict.Output::scrapKilogramsPerShift)
             .estimateInFull("scrap_share", "Scrap over scrap and good output, by mass.", Verdict.Output::scrapShare)
             .estimateInFull("coil_changes_per_8_h", "Coil changes.", Verdict.Output::changesPerShift)
+            .estimateInFull(
+                    "paid_s_per_8_h",
+                    "What people are paid for, people times seconds, breaks included.",
+                    Verdict.Output::paidTimePerShift)
             .estimateInFull("counted_time_s", "Simulated time of a replication that counts.", Verdict.Output::duration);
 
     private static final JsonShape<Summary> DISTRIBUTION = JsonShape.<Summary>named("distribution")
@@ -80,15 +84,46 @@ final class OperationDocument {
 
     static final JsonShape<Verdict.Joint> JOINT = JsonShape.<Verdict.Joint>named("joint")
             .in("cycle_time_s", "How long the strip stands.", DISTRIBUTION, Verdict.Joint::time)
-            .in("waiting_s", "The part of it that is waiting for preparation.", DISTRIBUTION, Verdict.Joint::waiting)
-            .estimateInFull("share_waiting", "Share of coil changes with any waiting.", Verdict.Joint::shareWaiting);
+            .in(
+                    "waiting_s",
+                    "The part of it that is waiting, for preparation or for people.",
+                    DISTRIBUTION,
+                    joint -> joint.waiting().time())
+            .in(
+                    "waiting_for_preparation_s",
+                    "The part of that for want of preparation.",
+                    DISTRIBUTION,
+                    joint -> joint.forPreparation().time())
+            .in(
+                    "waiting_for_people_s",
+                    "The part of that for want of people.",
+                    DISTRIBUTION,
+                    joint -> joint.forPeople().time())
+            .estimateInFull(
+                    "share_waiting",
+                    "Share of coil changes with any waiting.",
+                    joint -> joint.waiting().share())
+            .estimateInFull(
+                    "share_waiting_for_preparation",
+                    "Share of coil changes with any waiting for preparation.",
+                    joint -> joint.forPreparation().share())
+            .estimateInFull(
+                    "share_waiting_for_people",
+                    "Share of coil changes with any waiting for people.",
+                    joint -> joint.forPeople().share());
 
     static final JsonShape<Verdict.Storage> STORAGE = JsonShape.<Verdict.Storage>named("storage")
             .in(
                     "margin_m",
-                    "Lowest level above the stop level; negative when the process had to stop.",
+                    "What would be left above the level at which the process slows, or stops where it cannot slow, had it kept its"
+                            + " rated speed; negative for what would lack.",
                     DISTRIBUTION,
                     Verdict.Storage::margin)
+            .optional(
+                    "margin_without_stop_m",
+                    "Lowest level above the stop level with the process slowing as it does; null where it cannot slow.",
+                    DISTRIBUTION,
+                    Verdict.Storage::marginWithoutStop)
             .in("strip_drawn_m", "Level at the start minus lowest level.", DISTRIBUTION, Verdict.Storage::stripDrawn)
             .optional(
                     "refill_time_s",

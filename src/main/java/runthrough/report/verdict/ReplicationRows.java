@@ -44,8 +44,9 @@ final class ReplicationRows {
         in(length, "lost to joint passages", Totals::passageLostMetres);
         count("joint breaks", Totals::jointBreaks);
         in(length, "lost to joint breaks", Totals::breakLostMetres);
+        count("lost time (joint breaks) (s)", Totals::breakLostTime);
         count("repair of joint breaks (s)", Totals::breakSeconds);
-        count("paid hours (s)", Totals::paidSeconds);
+        in(Unit.HOUR, "paid hours", Totals::paidSeconds);
         count("process standing starved (s)", Totals::starvedSeconds);
         count("process downtime (s)", Totals::downtimeSeconds);
         count("entry blocked by a full accumulator (s)", Totals::blockedSeconds);

@@ -79,6 +79,11 @@ public record RunThroughResult(
         return isOneStrip() ? "lost time" : "lost time (starved)";
     }
 
+    /** What the margin to running through is called: that to the level at which the process slows, if it can slow. */
+    String margin() {
+        return line().process().slowing().isPresent() ? "margin to slowing" : "margin";
+    }
+
     /** What the strip stands for at a coil change. */
     String joint() {
         return line().practice().hasJoiner() ? "joint cycle time" : "rethread time";

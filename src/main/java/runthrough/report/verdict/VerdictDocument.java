@@ -67,13 +67,28 @@ final class VerdictDocument {
                     OperationDocument.WITHOUT_STOP,
                     Verdict::withoutStop)
             .in("stoppages", "Stops, and what they cost.", OperationDocument.STOPPAGES, Verdict::stoppages)
+            .optional(
+                    "joint_passages",
+                    "What joints cost that pass the process at less than its rated speed; null where they do not.",
+                    LossDocument.PASSAGES,
+                    Verdict::passages)
+            .optional(
+                    "joint_breaks",
+                    "What joints cost that break in the process; null where none can.",
+                    LossDocument.BREAKS,
+                    Verdict::breaks)
             .in("output", "What comes out, and what is lost as scrap.", OperationDocument.OUTPUT, Verdict::output)
             .in("joint", "The strip standing at the joiner.", OperationDocument.JOINT, Verdict::joint)
             .optional(
                     "storage",
                     "What the accumulator goes through; null where entry and process are one strip.",
                     OperationDocument.STORAGE,
-                    Verdict::storage);
+                    Verdict::storage)
+            .list(
+                    "shifts",
+                    "Coil changes by the shift in which they begin; empty without shifts. All values are in shifts.csv, too.",
+                    LossDocument.SHIFT,
+                    Verdict::shifts);
 
     static final JsonShape<RunThroughResult> SHAPE = JsonShape.<RunThroughResult>named("verdict")
             .word(

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import runthrough.quantity.Kind;
+import runthrough.quantity.Notation;
+import runthrough.quantity.Unit;
 import runthrough.report.Cell;
 import runthrough.report.Figure;
 import runthrough.report.Table;
@@ -136,12 +138,48 @@ final class VerdictFigures {
                         + texts.of(
                                 Kind.MASS,
                                 verdict.output().scrapKilogramsPerShift().mean()) + " per 8 h"));
+        verdict.passages()
+                .ifPresent(passages -> rows.add(row(
+                        "joint passages",
+                        texts.length(passages.lostMetresPerShift().mean()) + " of strip not run per 8 h, "
+                                + texts.share(passages.share().mean()) + " of rated")));
+        verdict.breaks().ifPresent(breaks -> breaks(breaks, rows));
+        waiting(verdict.joint(), rows);
         rows.add(row(
-                "waiting",
-                "mean " + texts.time(verdict.joint().waiting().mean().mean()) + ", at "
-                        + texts.share(verdict.joint().shareWaiting().mean()) + " of coil changes"));
+                "paid hours",
+                Notation.of(Unit.HOUR)
+                                .number(verdict.output().paidTimePerShift().mean()) + " per 8 h"));
         verdict.storage().ifPresent(storage -> storage(storage, rows));
         return Table.pairs("What else the run shows", rows).in(Table.Seen.TERMINAL);
+    }
+
+    private void breaks(Verdict.Breaks breaks, List<List<Cell>> rows) {
+        rows.add(row(
+                "joint breaks",
+                texts.plain(breaks.perShift()).known() + " per 8 h, repair "
+                        + texts.time(breaks.repairPerShift().mean())));
+        rows.add(row(
+                "lost time (joint breaks)",
+                texts.time(breaks.lostTimePerShift().mean()) + " per 8 h ("
+                        + texts.length(breaks.lostMetresPerShift().mean()) + " of strip)"));
+    }
+
+    /** For preparation and for people apart, as far as there is any. */
+    private void waiting(Verdict.Joint joint, List<List<Cell>> rows) {
+        if (joint.waiting().share().mean() == 0) {
+            rows.add(row("waiting", "at no coil change"));
+        }
+        waiting("waiting for preparation", joint.forPreparation(), rows);
+        waiting("waiting for people", joint.forPeople(), rows);
+    }
+
+    private void waiting(String name, Verdict.Waiting waiting, List<List<Cell>> rows) {
+        if (waiting.share().mean() > 0) {
+            rows.add(row(
+                    name,
+                    "mean " + texts.time(waiting.time().mean().mean()) + ", at "
+                            + texts.share(waiting.share().mean()) + " of coil changes"));
+        }
     }
 
     private void storage(Verdict.Storage storage, List<List<Cell>> rows) {
@@ -151,9 +189,13 @@ final class VerdictFigures {
                 "full again",
                 "at " + texts.share(storage.shareRefilled().mean()) + " of coil changes" + refill.orElse("")));
         rows.add(row(
-                "margin",
+                result.margin(),
                 "least " + texts.length(storage.margin().least()) + ", median "
                         + texts.length(storage.margin().p50())));
+        storage.marginWithoutStop()
+                .ifPresent(margin -> rows.add(row(
+                        "margin without a stop",
+                        "least " + texts.length(margin.least()) + ", median " + texts.length(margin.p50()))));
         if (storage.stripBreaks() > 0) {
             rows.add(row(
                     "strip breaks",

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
+import runthrough.quantity.Unit;
 import runthrough.report.Cell;
 import runthrough.report.Column;
 import runthrough.report.Table;
@@ -38,7 +39,12 @@ final class VerdictTables {
 
     static List<Table> of(RunThroughResult result) {
         VerdictTables tables = new VerdictTables(result);
-        return List.of(tables.outcomes(), tables.causes(), tables.means(), tables.spreads());
+        List<Table> all = new ArrayList<>(List.of(tables.outcomes(), tables.causes()));
+        if (!result.verdict().shifts().isEmpty()) {
+            all.add(ShiftTable.of(result));
+        }
+        all.addAll(List.of(tables.means(), tables.spreads()));
+        return all;
     }
 
     private record Outcome(String name, long count) {}
@@ -126,6 +132,16 @@ final class VerdictTables {
         rows.add(plain("stops of process downtime per 8 h", stoppages.downtimesPerShift()));
         rows.add(mean("strip not run per 8 h", Kind.LENGTH, stoppages.lostMetresPerShift()));
         rows.add(mean(result.lost() + " per 8 h", Kind.TIME, stoppages.lostTimePerShift()));
+        verdict.passages().ifPresent(passages -> {
+            rows.add(mean("strip not run in joint passages per 8 h", Kind.LENGTH, passages.lostMetresPerShift()));
+            rows.add(mean("the same over strip at rated speed", Kind.SHARE, passages.share()));
+        });
+        verdict.breaks().ifPresent(breaks -> {
+            rows.add(plain("joint breaks per 8 h", breaks.perShift()));
+            rows.add(mean("strip not run for joint breaks per 8 h", Kind.LENGTH, breaks.lostMetresPerShift()));
+            rows.add(mean("lost time (joint breaks) per 8 h", Kind.TIME, breaks.lostTimePerShift()));
+            rows.add(mean("repair of joint breaks per 8 h", Kind.TIME, breaks.repairPerShift()));
+        });
         Verdict.Output output = verdict.output();
         rows.add(mean("good output, strip", Kind.RATE_LENGTH, output.speed()));
         rows.add(mean("good output, mass", Kind.RATE_MASS, output.massFlow()));
@@ -137,10 +153,24 @@ final class VerdictTables {
         rows.add(mean("scrap, mass per 8 h", Kind.MASS, output.scrapKilogramsPerShift()));
         rows.add(mean("scrap, share of mass", Kind.SHARE, output.scrapShare()));
         rows.add(plain("coil changes per 8 h", output.changesPerShift()));
+        rows.add(new Mean("paid hours per 8 h", texts.value(Notation.of(Unit.HOUR), output.paidTimePerShift())));
+        Verdict.Joint joint = verdict.joint();
+        rows.add(mean(
+                "waiting for preparation at a coil change",
+                Kind.TIME,
+                joint.forPreparation().time().mean()));
+        rows.add(mean(
+                "waiting for people at a coil change",
+                Kind.TIME,
+                joint.forPeople().time().mean()));
         rows.add(mean(
                 "share of coil changes that waited for preparation",
                 Kind.SHARE,
-                verdict.joint().shareWaiting()));
+                joint.forPreparation().share()));
+        rows.add(mean(
+                "share of coil changes that waited for people",
+                Kind.SHARE,
+                joint.forPeople().share()));
         verdict.storage().ifPresent(storage -> {
             rows.add(mean("share of coil changes refilled before the next", Kind.SHARE, storage.shareRefilled()));
             rows.add(mean("level, average over time", Kind.LENGTH, storage.meanLevel()));
@@ -166,10 +196,16 @@ final class VerdictTables {
         List<Spread> rows = new ArrayList<>();
         rows.add(spread(result.joint(), Kind.TIME, verdict.joint().time()));
         rows.add(spread(
-                "waiting for preparation and people", Kind.TIME, verdict.joint().waiting()));
+                "waiting for preparation",
+                Kind.TIME,
+                verdict.joint().forPreparation().time()));
+        rows.add(spread(
+                "waiting for people", Kind.TIME, verdict.joint().forPeople().time()));
         verdict.storage().ifPresent(storage -> {
             rows.add(spread("strip drawn", Kind.LENGTH, storage.stripDrawn()));
-            rows.add(spread("margin to running through", Kind.LENGTH, storage.margin()));
+            rows.add(spread(result.margin(), Kind.LENGTH, storage.margin()));
+            storage.marginWithoutStop()
+                    .ifPresent(margin -> rows.add(spread("margin without a stop", Kind.LENGTH, margin)));
             storage.refillTime().ifPresent(refill -> rows.add(spread("refill time", Kind.TIME, refill)));
         });
         TableMaker<Spread> table = TableMaker.<Spread>of(

@@ -57,7 +57,7 @@ final class Losses {
         double metres = shortfall(rated - line.processSpeed(), -line.processAcceleration(), dt);
         if (line.isBroken()) {
             sums.breakSeconds += dt;
-            sums.breakLostMetres += metres;
+            broken(metres, rated, sums);
         } else if (forStrip) {
             if (line.isStarved() && line.processStands()) {
                 sums.starvedSeconds += dt;
@@ -67,10 +67,15 @@ final class Losses {
             sums.lostTime += time;
             owner.lost(metres, time);
         } else if (fromBreak) {
-            sums.breakLostMetres += metres;
+            broken(metres, rated, sums);
         } else if (fromPassage) {
             sums.passageLostMetres += metres;
         }
+    }
+
+    private static void broken(double metres, double rated, Sums sums) {
+        sums.breakLostMetres += metres;
+        sums.breakLostTime += metres / rated;
     }
 
     /** Integral over {@code dt} of {@code below + slope t} where it is positive. */

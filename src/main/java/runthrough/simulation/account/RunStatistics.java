@@ -258,6 +258,7 @@ public final class RunStatistics {
                 sums.passageLostMetres,
                 sums.jointBreaks,
                 sums.breakLostMetres,
+                sums.breakLostTime,
                 sums.breakSeconds,
                 paidTime.between(sums.begun, time));
     }

@@ -16,6 +16,7 @@ final class Sums {
     double lostMetres;
     double lostTime;
     double breakLostMetres;
+    double breakLostTime;
     double passageLostMetres;
     final Scrap crops = new Scrap();
     final Scrap atStops = new Scrap();

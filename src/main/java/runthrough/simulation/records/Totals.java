@@ -38,6 +38,7 @@ import java.util.List;
  * @param passageLostMetres not processed in joint passages and recovering from them, where nothing else loses them (m)
  * @param jointBreaks how often a joint broke in the process
  * @param breakLostMetres not processed because of that, recovery included (m)
+ * @param breakLostTime the same at the rated speed in force (s)
  * @param breakSeconds process held by a broken joint and not for process downtime, from the break until it is repaired (s)
  * @param paidSecondsByShift what people are paid for, people times seconds, of each shift by its place; one without shifts
  */
@@ -74,6 +75,7 @@ public record Totals(
         double passageLostMetres,
         int jointBreaks,
         double breakLostMetres,
+        double breakLostTime,
         double breakSeconds,
         List<Double> paidSecondsByShift) {
 
@@ -156,6 +158,7 @@ public record Totals(
                 passageLostMetres,
                 jointBreaks,
                 breakLostMetres,
+                breakLostTime,
                 breakSeconds,
                 paidSecondsByShift);
     }

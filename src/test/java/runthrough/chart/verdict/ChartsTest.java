@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -31,9 +32,12 @@ import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.Practice;
+import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
+import runthrough.plant.Shifts;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.WorkElement;
+import runthrough.plant.builder.LineBuilder;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.Replication;
@@ -41,6 +45,7 @@ import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
 import runthrough.study.StudyResult;
+import runthrough.study.Verdict;
 import runthrough.study.statistics.Sample;
 
 class ChartsTest {
@@ -184,7 +189,30 @@ class ChartsTest {
         Replication run = HandMadeRun.of(50, 97, 60);
         assertThat(CloseUpChart.of(context(), run).title()).isEqualTo("Coil change 2 in close-up, the costliest");
         assertThat(CloseUpChart.of(context(), HandMadeRun.of(50, 80, 60)).title())
-                .isEqualTo("Coil change 2 in close-up, the one with least margin");
+                .isEqualTo("Coil change 2 in close-up, the one closest to the stop level");
+    }
+
+    @Test
+    void closeUpSaysWhatWasWaitedFor() throws Exception {
+        // T0 at 1999 s, T1 at 2001 s; the weld takes two people, and one is away until 2400 s.
+        Line line = new LineBuilder()
+                .coil("strip", 0.002, 0.25, 8000, Distribution.constant(1000))
+                .entry(2, 0.5, 0.5)
+                .capacity(600)
+                .process(1, 0.5, 0.5)
+                .join(new WorkElement(
+                                "weld",
+                                new WorkElement.WorkTime.Timed(Distribution.constant(20)),
+                                new WorkElement.Occurrence.Always(),
+                                true)
+                        .withPeople(2))
+                .shift("day", 1500, 2)
+                .shift("night", 1000, 2, new Shifts.Break(450, 450, 1))
+                .describe();
+        Chart chart = chart(study(line, UnitSystem.METRIC), "close-up");
+        assertThat(chart.reading())
+                .startsWith("The strip stands at the joiner for 6:59 min, 6:39 min of it waiting for people;");
+        assertThat(texts(chart)).contains("waiting for people").doesNotContain("waiting for preparation");
     }
 
     /** Of a long replication only the beginning is traced; its worst coil change may come long after. */
@@ -269,16 +297,22 @@ class ChartsTest {
 
     @Test
     void marginChartMarksTheRegionOfRunningOut() throws Exception {
-        Chart chart = MarginChart.of(context(), Sample.of(-2, 1, 5, 7, 8, 9, 10, 12));
-        assertThat(chart.reading()).isEqualTo("12.5 % of the coil changes run out of strip; the least margin is -2 m.");
-        assertThat(texts(chart)).contains("stop level", "ran out: the process had to stop");
+        Chart chart = MarginChart.of(context(), Sample.of(-2, 1, 5, 7, 8, 9, 10, 12), new Verdict.Changes(8, 7, 0, 1));
+        assertThat(chart.reading())
+                .isEqualTo("The least margin is -2 m; 12.5 % of the coil changes stopped the process.");
+        assertThat(texts(chart))
+                .contains(
+                        "stop level",
+                        "too little strip at the rated speed",
+                        "margin to the stop level, the process kept at its rated speed, m");
         assertThat(chart.svg()).contains(rgb(Palette.SHORT)).contains(rgb(Palette.RUN_OUT));
     }
 
     @Test
     void marginChartOfASafeRunHasNothingInTheColourOfRunningOut() {
-        Chart chart = MarginChart.of(context(), Sample.of(61, 62, 63, 64, 65));
-        assertThat(chart.reading()).isEqualTo("No coil change runs out of strip; the least margin is 61 m.");
+        Chart chart = MarginChart.of(context(), Sample.of(61, 62, 63, 64, 65), new Verdict.Changes(5, 5, 0, 0));
+        assertThat(chart.reading())
+                .isEqualTo("The least margin is 61 m; no coil change slowed or stopped the process.");
         assertThat(chart.svg()).doesNotContain(rgb(Palette.SHORT)).doesNotContain(rgb(Palette.RUN_OUT));
     }
 
@@ -296,7 +330,28 @@ class ChartsTest {
     void runChartCountsWhatDidNotRunThrough() {
         Chart chart = RunChart.of(context(), HandMadeRun.of(50, 97, 60, 99).changes());
         assertThat(chart.reading())
-                .isEqualTo("2 of 4 coil changes do not run through; the least margin, -1.13 m, is at coil change 2.");
+                .isEqualTo(
+                        "2 of 4 coil changes do not run through; the level comes closest to the stop level at coil change 2,"
+                                + " 1.13 m below it.");
+    }
+
+    @Test
+    void marginChartOfAProcessThatSlows_namesTheMarginToSlowing_andWhatReallyHappened() throws Exception {
+        // Rule MARGIN-2. Below zero the process slows; only one of the two that did came to a stop.
+        Line slows = new Line(
+                LINE.coilSource(),
+                LINE.entry(),
+                LINE.process().withSlowing(Optional.of(new ProcessSection.Slowing(0.4, 20, 30))),
+                LINE.change(),
+                LINE.practice(),
+                Optional.empty());
+        ChartContext context = new ChartContext(new ChartStyle(), slows, ChartUnits.of(UnitSystem.METRIC), 1);
+        Chart chart = MarginChart.of(context, Sample.of(-40, -3, 5, 9), new Verdict.Changes(4, 2, 1, 1));
+        assertThat(chart.reading())
+                .isEqualTo(
+                        "The least margin is -40 m; 25 % of the coil changes stopped the process, 25 % only slowed it.");
+        assertThat(texts(chart))
+                .contains("slowing level", "margin to slowing, the process kept at its rated speed, m");
     }
 
     @Test

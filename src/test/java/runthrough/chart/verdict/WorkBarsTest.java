@@ -45,6 +45,7 @@ class WorkBarsTest {
         assertThat(waits.get(0).start()).isCloseTo(third.tailStopped() + 8, within(1e-9));
         assertThat(waits.get(0).end()).isCloseTo(third.tailStopped() + 23, within(1e-9));
         assertThat(bars(2).rows()).endsWith("waiting");
+        assertThat(bars(2).waitedFor()).isEqualTo("preparation");
     }
 
     @Test

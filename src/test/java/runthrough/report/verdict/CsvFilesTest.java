@@ -72,6 +72,49 @@ class CsvFilesTest {
     }
 
     @Test
+    void aPreparationThatWasPutDownSaysWhen_andItsTimeIsThatOfTheWork() throws IOException {
+        // Rule REPORT-1. One person, two uncoilers, 1 m/s, ramps 0.5 m/s2: T0 of coil 1 at 999, T1 at 1001, weld until
+        // 1101 s. Its
+        // tail leaves the uncoiler, 10 m before the joiner, at 990 s: 300 s of loading begin there, are put down from
+        // 1001 to
+        // 1101 s and end at 1390 s.
+        run(Invented.request(new runthrough.plant.builder.LineBuilder()
+                .coil("strip", 0.002, 0.25, 8000, Distribution.constant(1000))
+                .entry(2, 0.5, 0.5)
+                .uncoilers(2)
+                .uncoilerPath(10)
+                .capacity(600)
+                .process(1, 0.5, 0.5)
+                .crew(1)
+                .prepare("load", Distribution.constant(300))
+                .join("weld", Distribution.constant(100))
+                .describe()));
+        CSVRecord row = rows("work-elements.csv").stream()
+                .filter(work -> work.get("element").equals("load")
+                        && work.get("coil change").equals("2"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(Double.parseDouble(row.get("start (s)"))).isCloseTo(990, within(1e-9));
+        assertThat(Double.parseDouble(row.get("put down at (s)"))).isCloseTo(1001, within(1e-9));
+        assertThat(Double.parseDouble(row.get("taken up again at (s)"))).isCloseTo(1101, within(1e-9));
+        assertThat(Double.parseDouble(row.get("put down (s)"))).isCloseTo(100, within(1e-9));
+        assertThat(Double.parseDouble(row.get("time (s)"))).isCloseTo(300, within(1e-9));
+        assertThat(Double.parseDouble(row.get("end (s)"))).isCloseTo(1390, within(1e-9));
+    }
+
+    @Test
+    void whereTheProcessSlowsTheThreeMarginsStandApart() throws IOException {
+        // Rules MARGIN-1, MARGIN-2, MARGIN-3. The first joint takes 20 s: 600 - 20 - 2 less the stop level of 1 m is
+        // 577 m; to the 100 m at which it slows it is 478 m. It does not slow, so that 577 m are left without a stop.
+        run(Invented.request(Invented.inShifts()));
+        CSVRecord row = rows("coil-changes.csv").get(0);
+        assertThat(Double.parseDouble(row.get("margin (m)"))).isCloseTo(577, within(1e-9));
+        assertThat(Double.parseDouble(row.get("margin to slowing (m)"))).isCloseTo(478, within(1e-9));
+        assertThat(Double.parseDouble(row.get("margin without a stop (m)"))).isCloseTo(577, within(1e-9));
+        assertThat(row.get("shift name")).isEqualTo("day");
+    }
+
+    @Test
     void everyReplicationHasARowOfItsTotals() throws IOException {
         StudyResult study = run(Invented.request(LINE));
         List<CSVRecord> rows = rows("replications.csv");

@@ -15,6 +15,7 @@ import runthrough.plant.Line;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.RunPlan;
+import runthrough.plant.Shifts;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
@@ -88,6 +89,27 @@ public final class Invented {
                 line.change(),
                 new Practice.JoinWithoutAccumulator(),
                 Optional.empty());
+    }
+
+    /**
+     * The same as its own: 1 m/s, entry 2 m/s, all ramps 0.5 m/s2, 600 m of strip, coils of 1000 m, slowing at 100 m, joints that
+     * pass at half speed and may break. In the shift called night one of two is away for 450 s, and the weld takes two.
+     */
+    public static Line inShifts() {
+        return new runthrough.plant.builder.LineBuilder()
+                .coil("strip", 0.002, 0.25, 8000, Distribution.constant(1000))
+                .entry(2, 0.5, 0.5)
+                .uncoilers(2)
+                .capacity(600)
+                .process(1, 0.5, 0.5)
+                .slowing(0.5, 100, 200)
+                .jointPassage(0.5, 0, 10)
+                .jointBreak(0.1, 10, Distribution.constant(100), 5)
+                .prepare("load", Distribution.constant(300))
+                .join(timed("weld", Distribution.constant(20)).withPeople(2))
+                .shift("day", 1500, 2)
+                .shift("night", 1000, 2, new Shifts.Break(450, 450, 1))
+                .describe();
     }
 
     public static WorkElement timed(String name, Distribution time) {

@@ -72,11 +72,34 @@ class VerdictJsonTest {
                 .isEqualTo(json(Invented.result(Invented.line(Distribution.lognormal(30, 9)))));
     }
 
+    @Test
+    void givesShiftsPassagesBreaksAndBothWaits() throws IOException {
+        // Rule CREW-17. The waits as by hand in ShiftsAndLossesTest: in the first night 399 s for people.
+        JsonNode verdict = MAPPER.readTree(json(Invented.result(Invented.inShifts())));
+        assertThat(verdict.at("/shifts/0/name").asText()).isEqualTo("day");
+        assertThat(verdict.at("/shifts/1/means/waiting_for_people_s/mean").asDouble())
+                .isPositive();
+        assertThat(verdict.at("/shifts/0/coil_changes/total").asLong()
+                        + verdict.at("/shifts/1/coil_changes/total").asLong())
+                .isEqualTo(200);
+        assertThat(verdict.at("/joint/waiting_for_people_s/greatest").asDouble())
+                .isPositive();
+        assertThat(verdict.at("/joint_passages/share/mean").asDouble()).isPositive();
+        assertThat(verdict.at("/joint_breaks/repair_s_per_8_h/mean").asDouble()).isPositive();
+        // Two people, day and night.
+        assertThat(verdict.at("/output/paid_s_per_8_h/mean").asDouble()).isCloseTo(2 * 28_800, within(1e-6));
+        assertThat(verdict.at("/hand_calculation/without_stop/joint_cycle_time_s/given")
+                        .asDouble())
+                .isGreaterThan(verdict.at("/hand_calculation/without_slowing/joint_cycle_time_s/given")
+                        .asDouble());
+    }
+
     static List<RunThroughResult> results() {
         return List.of(
                 Invented.result(Invented.line(Distribution.lognormal(36, 9))),
                 Invented.result(Invented.line(Distribution.constant(25))),
                 Invented.result(Invented.rethread()),
+                Invented.result(Invented.inShifts()),
                 Invented.result(Invented.withoutAccumulator()));
     }
 

@@ -27,6 +27,7 @@ class VerdictTextTest {
                 Invented.result(Invented.line(Distribution.lognormal(32, 8))),
                 Invented.result(Invented.rethread()),
                 Invented.result(Invented.withoutAccumulator()),
+                Invented.result(Invented.inShifts()),
                 manyThings());
     }
 
@@ -103,6 +104,34 @@ class VerdictTextTest {
                                 + "[0-9.]+ to [0-9.]+ %\\) of coil changes run through; this misses the target of 99 %\\.")
                 .contains("element took long: fit up, at all 81 coil changes")
                 .contains("shortfall at the target ");
+    }
+
+    @Test
+    void whatPassagesBreaksWaitsAndShiftsCostIsSaid() {
+        // Rules CREW-16, CREW-17. Two people day and night are 16 paid hours in 8 h.
+        String text = text(Invented.result(Invented.inShifts()), false);
+        assertThat(text)
+                .containsPattern("joint passages +[0-9.]+ m of strip not run per 8 h, [0-9.]+ % of rated\n")
+                .containsPattern("joint breaks +[0-9.]+ \\(.*\\) per 8 h, repair [0-9:.]+ (s|min)\n")
+                .containsPattern("lost time \\(joint breaks\\) +[0-9:.]+ (s|min) per 8 h \\([0-9.]+ m of strip\\)\n")
+                .containsPattern("waiting for people +mean [0-9:.]+ (s|min), at [0-9.]+ % of coil changes\n")
+                .containsPattern("paid hours +16 per 8 h\n")
+                .contains("Coil changes by the shift in which they begin\nday\n")
+                .doesNotContain("waiting for preparation  ");
+    }
+
+    @Test
+    void bothSetsOfAProcessThatSlowsAreGiven() {
+        // Rules FORM-7, FORM-13. Joint of 20 s, 600 m; V^2/(2 d_e) = V^2/(2 a_e) = x_stop = 1 m; slowing at 100 m to
+        // 0.5 m/s. Without slowing C = 20 + 2 + 100 = 122 m and T = 600 - 100 - 2 = 498 s. Without a stop
+        // T = 499 + 0.5/0.5 + (100 - 1 - 0.25)/0.5 = 697.5 s; C = 600 - (697.5 - 20) is below the 100 m.
+        String text = text(Invented.result(Invented.inShifts()), false);
+        assertThat(text)
+                .containsPattern("accumulator capacity, without slowing +600 m +122 m +478 m\n")
+                .containsPattern("longest joint cycle time, without slowing +8:18 min +20 s +7:58 min\n")
+                .containsPattern("longest joint cycle time, without a stop +11:38 min +20 s +11:18 min\n")
+                .containsPattern("accumulator capacity, without a stop +600 m +100 m +500 m\n")
+                .containsPattern("limiting factor, without slowing +capacity\n");
     }
 
     @Test

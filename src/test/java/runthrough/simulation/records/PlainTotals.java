@@ -70,6 +70,7 @@ public final class PlainTotals {
                 0,
                 0,
                 0,
+                0,
                 List.of());
     }
 }

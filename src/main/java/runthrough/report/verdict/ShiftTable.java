@@ -1,0 +1,89 @@
+package runthrough.report.verdict;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import runthrough.quantity.Kind;
+import runthrough.quantity.Notation;
+import runthrough.quantity.Unit;
+import runthrough.report.Cell;
+import runthrough.report.Column;
+import runthrough.report.Table;
+import runthrough.report.TableMaker;
+import runthrough.report.Texts;
+import runthrough.report.Value;
+import runthrough.study.ShiftOutcome;
+import runthrough.study.statistics.Estimate;
+
+/**
+ * Coil changes by the shift in which they begin. Counts, lost time and paid hours are those of all replications together.
+ *
+ * <p>Rule CREW-17.
+ */
+final class ShiftTable {
+    private final RunThroughResult result;
+    private final List<ShiftOutcome> shifts;
+    private final Texts texts;
+
+    private ShiftTable(RunThroughResult result) {
+        this.result = result;
+        this.shifts = result.verdict().shifts();
+        this.texts = result.texts();
+    }
+
+    static Table of(RunThroughResult result) {
+        return new ShiftTable(result).table();
+    }
+
+    private Table table() {
+        TableMaker<ShiftOutcome> table = TableMaker.<ShiftOutcome>of("Coil changes by the shift in which they begin")
+                .words("Shift", ShiftOutcome::name)
+                .count("Changes", shift -> shift.changes().total())
+                .estimate("Run through", Notation.SHARE, result.verdict().chance(), "", this::share)
+                .count("Slowed", shift -> shift.changes().slowed())
+                .count("Stopped", shift -> shift.changes().stopped());
+        String joint = result.joint();
+        mean(
+                table,
+                joint.substring(0, 1).toUpperCase(Locale.ROOT) + joint.substring(1),
+                ShiftOutcome.Means::jointCycleTime);
+        mean(table, "Waiting for preparation", ShiftOutcome.Means::waitingForPreparation);
+        mean(table, "Waiting for people", ShiftOutcome.Means::waitingForPeople);
+        Notation lost = time(ShiftOutcome::lostTime);
+        return table.with(
+                        new Column("Lost time", Column.Holds.NUMBERS, Optional.of(lost), Column.Place.PAGE),
+                        shift -> Cell.of(Value.of(shift.lostTime(), lost)))
+                .fileNumber("Lost time", Notation.SECONDS, ShiftOutcome::lostTime)
+                .number("Paid hours", Notation.of(Unit.HOUR), ShiftOutcome::paidTime)
+                .intoFile("shifts.csv")
+                .of(shifts);
+    }
+
+    private void mean(TableMaker<ShiftOutcome> table, String heading, Function<ShiftOutcome.Means, Estimate> of) {
+        table.number(heading, time(shift -> mean(shift, of)), shift -> mean(shift, of));
+    }
+
+    /** Not a number where no coil change began in the shift. */
+    private static double mean(ShiftOutcome shift, Function<ShiftOutcome.Means, Estimate> of) {
+        return shift.means().map(of).map(Estimate::mean).orElse(Double.NaN);
+    }
+
+    private Value share(ShiftOutcome shift) {
+        return shift.means()
+                .map(means -> texts.value(Notation.SHARE, means.shareRunThrough()))
+                .orElseGet(() -> Value.of(Double.NaN, Notation.SHARE));
+    }
+
+    /** One notation for the times of all shifts. */
+    private Notation time(ToDoubleFunction<ShiftOutcome> of) {
+        return texts.notation(
+                Kind.TIME,
+                shifts.stream()
+                        .mapToDouble(of)
+                        .filter(time -> !Double.isNaN(time))
+                        .max()
+                        .orElse(0));
+    }
+}
