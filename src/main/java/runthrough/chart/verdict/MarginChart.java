@@ -30,7 +30,7 @@ final class MarginChart {
      */
     static Chart of(ChartContext context, Sample margins, Verdict.Changes changes) {
         boolean slows = context.line().process().slowing().isPresent();
-        String level = slows ? "level of slowing" : "stop level";
+        String level = slows ? "slowing level" : "stop level";
         ChartUnits units = context.units();
         Unit unit = units.length();
         Histogram histogram = Histogram.of(margins, unit.fromSi(1));

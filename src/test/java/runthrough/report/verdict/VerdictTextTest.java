@@ -27,7 +27,6 @@ class VerdictTextTest {
                 Invented.result(Invented.line(Distribution.lognormal(32, 8))),
                 Invented.result(Invented.rethread()),
                 Invented.result(Invented.withoutAccumulator()),
-                Invented.result(Invented.inShifts()),
                 manyThings());
     }
 
@@ -130,8 +129,7 @@ class VerdictTextTest {
                 .containsPattern("accumulator capacity, without slowing +600 m +122 m +478 m\n")
                 .containsPattern("longest joint cycle time, without slowing +8:18 min +20 s +7:58 min\n")
                 .containsPattern("longest joint cycle time, without a stop +11:38 min +20 s +11:18 min\n")
-                .containsPattern("accumulator capacity, without a stop +600 m +100 m +500 m\n")
-                .containsPattern("limiting factor, without slowing +capacity\n");
+                .containsPattern("accumulator capacity, without a stop +600 m +100 m +500 m\n");
     }
 
     @Test
