@@ -210,7 +210,7 @@ class CoverageTest {
         Optional<Interval> interval = difference.interval().isEmpty() && difference.mean() == exact
                 ? Optional.of(new Interval(-1, 1, Interval.Method.STUDENT_T))
                 : difference.interval();
-        tally.add(NAMES.get(measure), interval, exact);
+        tally.add(NAMES.getOrDefault(measure, measure.name()), interval, exact);
     }
 
     private static Optional<Interval> interval(Crossing crossing) {
