@@ -62,7 +62,7 @@ final class VerdictHeadline {
 
     /**
      * Whether a line that misses its target is said to stop. Where a target without a stop is set, that decides; else what most of
-     * the coil changes did that did not run through. Rule REPORT-17.
+     * the coil changes did that did not run through. Rule REPORT-19.
      */
     private boolean stops() {
         return verdict.withoutStop()

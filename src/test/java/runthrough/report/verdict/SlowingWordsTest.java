@@ -17,7 +17,7 @@ import runthrough.simulation.PlainLine;
  * What is said of a line that may slow: three words, two targets, and no two figures that contradict each other. Process 1.5 m/s,
  * slowed 1 m/s; speeds change at once; coils of 5,000 m, so that the accumulator is always full again.
  *
- * <p>Rule REPORT-17.
+ * <p>Rule REPORT-19.
  */
 class SlowingWordsTest {
 
