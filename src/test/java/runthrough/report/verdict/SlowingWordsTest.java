@@ -75,9 +75,9 @@ class SlowingWordsTest {
                     assertThat(figure.name()).isEqualTo("margin without a stop");
                     assertThat(figure.value().text()).isEqualTo("26.7 m");
                 });
-        assertThat(row(result, "capacity, not to slow")).endsWith("-35 m");
-        assertThat(row(result, "longest joint, not to slow; mean")).endsWith("-23.3 s");
-        assertThat(row(result, "capacity, not to stop")).endsWith("15 m");
+        assertThat(row(result, "accumulator capacity, without slowing")).endsWith("-35 m");
+        assertThat(row(result, "longest joint cycle time, without slowing")).endsWith("-23.3 s");
+        assertThat(row(result, "accumulator capacity, without a stop")).endsWith("15 m");
     }
 
     private static String row(RunThroughResult result, String name) {
