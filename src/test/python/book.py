@@ -10,7 +10,7 @@ BADNESS = {RAN_THROUGH: 0, SLOWED: 1, STOPPED: 2}
 COUNTED = (
     "starvedStops slowings ownStops processedMetres processedKilograms enteredMetres ratedMetres lostMetres lostTime"
     " scrapMetres scrapKilograms spoiltMetres cutMetres breakScrapMetres spoiltKilograms breaks breakSeconds"
-    " breakLostMetres passageLostMetres jointSeconds waitingSeconds waitingForPreparationSeconds"
+    " breakLostMetres breakLostTime passageLostMetres jointSeconds waitingSeconds waitingForPreparationSeconds"
     " waitingForPeopleSeconds starvedSeconds ownStopSeconds blockedSeconds levelIntegral overfull stripBreaks"
 ).split()
 # Of a coil change: what margin and cause follow from.

@@ -54,12 +54,16 @@ class Losses:
         metres = area_above_zero(line.rated - line.v, -line.a, dt)
         if line.break_under_way:
             self.book.add("breakSeconds", dt)
-            self.book.add("breakLostMetres", metres)
+            self.for_break(metres)
         elif self.for_strip:
             if line.starved and line.v == 0 and line.a == 0:
                 self.book.add("starvedSeconds", dt)
             self.book.lost(metres, line.rated, self.owner)
         elif self.from_break:
-            self.book.add("breakLostMetres", metres)
+            self.for_break(metres)
         elif self.from_passage:
             self.book.add("passageLostMetres", metres)
+
+    def for_break(self, metres):
+        self.book.add("breakLostMetres", metres)
+        self.book.add("breakLostTime", metres / self.line.rated)

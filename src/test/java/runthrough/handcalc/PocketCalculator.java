@@ -55,6 +55,8 @@ final class PocketCalculator {
             return Math.sqrt(upTo(")"));
         } else if (take("min(")) {
             return Math.min(upTo(","), upTo(")"));
+        } else if (take("max(")) {
+            return Math.max(upTo(","), upTo(")"));
         } else if (take("pi")) {
             return Math.PI;
         } else if (take("(")) {

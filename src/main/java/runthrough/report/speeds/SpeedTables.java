@@ -74,7 +74,7 @@ final class SpeedTables {
                         "not possible",
                         row -> row.value(point -> texts.value(output, point.output())))
                 .number("mass", notation(Kind.RATE_MASS, SpeedTables::mass), row -> row.number(SpeedTables::mass))
-                .number(
+                .fileNumber(
                         "yield",
                         Notation.SHARE,
                         row -> row.number(point -> point.goodShare().mean()))
