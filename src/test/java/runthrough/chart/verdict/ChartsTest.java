@@ -55,7 +55,7 @@ class ChartsTest {
     void studyOfALineWithAccumulatorHasAllCharts() {
         assertThat(Charts.of(study(LINE, UnitSystem.METRIC)))
                 .extracting(Chart::id)
-                .containsExactly("level", "close-up", "joint-cycle-time", "margin", "drawn", "run");
+                .containsExactly("level", "close-up", "joint-cycle-time", "margin", "drawn", "run", "causes");
     }
 
     @Test
