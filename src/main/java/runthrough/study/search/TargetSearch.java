@@ -29,6 +29,8 @@ public final class TargetSearch {
     /** The same from the value that is the best guess, on the way to the ends of its interval. */
     private static final double BESIDE = 4;
 
+    private static final double HALF = 0.5;
+
     private final Scale scale;
     private final Trials trials;
 
@@ -86,11 +88,22 @@ public final class TargetSearch {
     private void settle(Question question, double guess, double firstStep) {
         double next = scale.ease(guess);
         double step = scale.firstStep(firstStep, next);
-        while (!isSettled(question)) {
-            next = within(question, next);
+        next = beyondWhatIsKnown(question, next, step);
+        for (int tried = 0; !isSettled(question); tried++) {
+            next = within(question, next, tried % 2 == 0);
             next += trials.isGood(question, next) ? -step : step;
             step *= GROWTH;
         }
+    }
+
+    /** {@code ease}; where a guess shows nothing new, one step further in the direction in which the other side has to be found. */
+    private double beyondWhatIsKnown(Question question, double ease, double step) {
+        OptionalDouble good = trials.hardestGood(question);
+        OptionalDouble bad = trials.easiestBad(question);
+        if (good.isPresent() && bad.isEmpty()) {
+            return Math.min(ease, good.getAsDouble() - step);
+        }
+        return bad.isPresent() && good.isEmpty() ? Math.max(ease, bad.getAsDouble() + step) : ease;
     }
 
     private boolean isSettled(Question question) {
@@ -104,15 +117,19 @@ public final class TargetSearch {
                 : bad.orElse(Double.NEGATIVE_INFINITY) >= scale.easiest();
     }
 
-    /** {@code ease}, or if it shows nothing new, what lies half-way between the good and the bad or at the end of the range. */
-    private double within(Question question, double ease) {
+    /**
+     * {@code ease}, or if it shows nothing new, what lies between the good and the bad or at the end of the range: where the share
+     * is likely to be the target if {@code bySlope}, else half-way, for a share that jumps has no slope.
+     */
+    private double within(Question question, double ease, boolean bySlope) {
         double good = trials.hardestGood(question).orElse(Double.POSITIVE_INFINITY);
         double bad = trials.easiestBad(question).orElse(Double.NEGATIVE_INFINITY);
         if (bad < ease && ease < good) {
             return scale.within(ease, bad, good);
         }
         if (Double.isFinite(good) && Double.isFinite(bad)) {
-            return scale.within((good + bad) / 2, bad, good);
+            double part = bySlope && scale.step() > 0 ? trials.partToTarget(question, bad, good) : HALF;
+            return scale.within(bad + part * (good - bad), bad, good);
         }
         return Double.isFinite(good) ? scale.hardest() : scale.easiest();
     }

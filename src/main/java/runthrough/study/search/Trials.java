@@ -2,6 +2,7 @@ package runthrough.study.search;
 
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -14,6 +15,9 @@ import runthrough.study.statistics.Interval;
 final class Trials {
     private final DoubleFunction<Optional<Evaluation>> line;
     private final Goal goal;
+    /** So close to one end, as a part of what lies between, is not tried. */
+    private static final double NEAR_END = 0.1;
+
     private final NavigableMap<Double, Shares> byEase = new TreeMap<>();
 
     /**
@@ -74,6 +78,22 @@ final class Trials {
                                         .orElse(Shares.REFUSED))
                         .of(question)
                 >= goal.target();
+    }
+
+    /**
+     * Which part of the way from {@code bad} to {@code good}, both tried, the share takes to the target if it rises evenly; kept
+     * away from the ends, and half where one of the two was refused.
+     */
+    double partToTarget(Question question, double bad, double good) {
+        double below = of(question, bad);
+        double above = of(question, good);
+        return below < 0
+                ? 0.5
+                : Math.min(1 - NEAR_END, Math.max(NEAR_END, (goal.target() - below) / Math.max(above - below, 1e-12)));
+    }
+
+    private double of(Question question, double ease) {
+        return Objects.requireNonNull(byEase.get(ease)).of(question);
     }
 
     /** The hardest value tried that is good enough. */
