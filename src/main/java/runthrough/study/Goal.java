@@ -35,6 +35,11 @@ public record Goal(What what, double target) {
         return what == What.RUN_THROUGH ? evaluation.ranThrough() : evaluation.withoutStop();
     }
 
+    /** Whether the share seen in {@code evaluation} meets the target; whether it is shown to, its interval says. */
+    public boolean isSeenMet(Evaluation evaluation) {
+        return reached(evaluation) >= target * evaluation.changes();
+    }
+
     /** The share of them. */
     public Estimate share(Evaluation evaluation) {
         return what == What.RUN_THROUGH ? evaluation.shareRunThrough() : evaluation.shareWithoutStop();

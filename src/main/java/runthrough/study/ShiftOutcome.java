@@ -22,8 +22,8 @@ public record ShiftOutcome(
      *
      * @param shareRunThrough share of coil changes run through
      * @param jointCycleTime how long the strip stands at the joiner (s)
-     * @param waitingForPreparation the part of it that is waiting for want of preparation (s)
-     * @param waitingForPeople the part of it that is waiting for want of people (s)
+     * @param waitingForPreparation the part of it that is waiting for preparation (s)
+     * @param waitingForPeople the part of it that is waiting for people (s)
      */
     public record Means(
             Estimate shareRunThrough,

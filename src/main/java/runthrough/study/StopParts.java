@@ -36,20 +36,20 @@ final class StopParts {
                 value,
                 one -> -perMetre.applyAsDouble(one) * (one.lostMetres() + scrap * scrapOf(one, one.starvedStops())),
                 one -> -perMetre.applyAsDouble(one)
-                        * (one.downtimeSeconds() * rated(one) + scrap * scrapOf(one, one.downtimes())),
+                        * (one.downtimeSeconds() * one.meanRatedSpeed() + scrap * scrapOf(one, one.downtimes())),
                 one -> -perMetre.applyAsDouble(one)
                         * (one.breakLostMetres()
                                 + scrap
                                         * (scrapOf(one, one.jointBreaks())
                                                 + one.processedScrap().breakMetres())),
                 -mean(one -> perMetre.applyAsDouble(one)
-                        * (rated(one) * one.duration() + scrap * unseen.scrapPerStop() * one.changes())
+                        * (one.meanRatedSpeed() * one.duration() + scrap * unseen.scrapPerStop() * one.changes())
                         / one.changes()),
                 -mean(one -> perMetre.applyAsDouble(one)
-                        * (rated(one) * unseen.downtime()
+                        * (one.meanRatedSpeed() * unseen.downtime()
                                 + (unseen.downtime() > 0 ? scrap : 0) * unseen.scrapPerStop())),
-                -mean(one ->
-                        perMetre.applyAsDouble(one) * (rated(one) * unseen.repair() + scrap * unseen.breakScrap())));
+                -mean(one -> perMetre.applyAsDouble(one)
+                        * (one.meanRatedSpeed() * unseen.repair() + scrap * unseen.breakScrap())));
     }
 
     /**
@@ -103,10 +103,6 @@ final class StopParts {
         ProcessedScrap scrap = one.processedScrap();
         int all = one.starvedStops() + one.downtimes() + one.jointBreaks();
         return all == 0 ? 0 : scrap.stopMetres() * stops / all;
-    }
-
-    private static double rated(Totals one) {
-        return one.ratedMetres() / one.duration();
     }
 
     /** The mean over replications that completed a coil change. */

@@ -144,7 +144,7 @@ public final class TotalsEstimates {
 
     /** Metres not processed while starved, slowed or recovering from it, per shift (m). */
     public SplitValues lostMetres() {
-        return parts.lost(one -> perShift(one, one.lostMetres()), SHIFT * ofOneChange(TotalsEstimates::rated));
+        return parts.lost(one -> perShift(one, one.lostMetres()), SHIFT * ofOneChange(Totals::meanRatedSpeed));
     }
 
     /** The same at the rated speed, per shift (s). */
@@ -173,15 +173,14 @@ public final class TotalsEstimates {
 
     /** The rated speed (m/s), which no output exceeds; of coils with speeds of their own the largest mean of a replication. */
     private double fastest() {
-        return totals.stream().mapToDouble(TotalsEstimates::rated).max().orElseThrow();
+        return totals.stream().mapToDouble(Totals::meanRatedSpeed).max().orElseThrow();
     }
 
     private double heaviest() {
-        return totals.stream().mapToDouble(one -> rated(one) * mass(one)).max().orElseThrow();
-    }
-
-    private static double rated(Totals one) {
-        return one.ratedMetres() / one.duration();
+        return totals.stream()
+                .mapToDouble(one -> one.meanRatedSpeed() * mass(one))
+                .max()
+                .orElseThrow();
     }
 
     /** Of a metre processed (kg). */

@@ -175,8 +175,8 @@ public record Verdict(
      *
      * @param time the joint cycle time (s)
      * @param waiting the part of it that is waiting, for preparation or for people
-     * @param forPreparation the part of that for want of preparation
-     * @param forPeople the part of that for want of people
+     * @param forPreparation the part of that because preparation was not done
+     * @param forPeople the part of that because people were not there
      */
     public record Joint(Summary time, Waiting waiting, Waiting forPreparation, Waiting forPeople) {}
 

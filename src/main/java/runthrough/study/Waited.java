@@ -6,8 +6,8 @@ import runthrough.simulation.records.ChangeRecord;
  * How many coil changes of a replication waited with the strip standing.
  *
  * @param any for preparation or for people
- * @param forPreparation for want of preparation
- * @param forPeople for want of people
+ * @param forPreparation because preparation was not done
+ * @param forPeople because people were not there
  */
 record Waited(long any, long forPreparation, long forPeople) {
     static final Waited NONE = new Waited(0, 0, 0);

@@ -102,19 +102,14 @@ final class CausesChart {
 
     private String reading() {
         NamedCauses.Count first = shown.get(0);
-        return "Most coil changes that did not run through: " + whole(first) + ", " + first.changes() + " of "
+        return "Most coil changes that did not run through: " + first.reason().words() + ", " + first.changes() + " of "
                 + all.stream().mapToLong(NamedCauses.Count::changes).sum() + ", with " + first.starvedStops()
                 + " stops"
                 + (all.size() > MOST ? "; the " + MOST + " causes of most of " + all.size() + " are shown." : ".");
     }
 
     private static String name(NamedCauses.Count count) {
-        String name = whole(count);
+        String name = count.reason().words();
         return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME - 3) + "...";
-    }
-
-    private static String whole(NamedCauses.Count count) {
-        return count.reason().cause().words()
-                + count.reason().element().map(element -> ": " + element.name()).orElse("");
     }
 }

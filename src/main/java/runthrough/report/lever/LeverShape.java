@@ -1,9 +1,9 @@
 package runthrough.report.lever;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import runthrough.report.JsonShape;
 import runthrough.study.Goal;
+import runthrough.study.cause.Reason;
 import runthrough.study.lever.Lever;
 import runthrough.study.lever.LeverAnswer;
 
@@ -21,9 +21,7 @@ public final class LeverShape {
             .optionalText(
                     "element",
                     "The work element that is shortened, as list/name; null for other levers.",
-                    answer -> answer.lever()
-                            .element()
-                            .map(element -> element.list().name().toLowerCase(Locale.ROOT) + "/" + element.name()))
+                    answer -> answer.lever().element().map(Reason.Element::path))
             .word(
                     "goal",
                     "The target that is to be met.",

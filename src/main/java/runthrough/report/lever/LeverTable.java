@@ -68,8 +68,7 @@ public final class LeverTable {
 
     private static String needed(LeverAnswer answer, LeverWords words) {
         return answer.status() == LeverAnswer.Status.ENOUGH
-                ? words.value(answer, answer.value().orElseThrow())
-                        + words.interval(answer).replace("95 % interval ", "")
+                ? words.value(answer, answer.value().orElseThrow()) + words.interval(answer, "")
                 : LeverWords.words(answer.status());
     }
 }

@@ -35,10 +35,15 @@ public record LeverWords(UnitSystem system) {
 
     /** A value of a lever as a person would write it. */
     public String number(Lever lever, double si) {
+        return figure(lever, si)
+                + lever.what().kind().map(kind -> " " + unit(kind).symbol()).orElse("");
+    }
+
+    /** The same without its unit. */
+    private String figure(Lever lever, double si) {
         return lever.what()
                 .kind()
-                .map(kind -> Numbers.text(unit(kind).fromSi(si), DIGITS) + " "
-                        + unit(kind).symbol())
+                .map(kind -> Numbers.text(unit(kind).fromSi(si), DIGITS))
                 .orElseGet(() -> Long.toString(Math.round(si)));
     }
 
@@ -48,7 +53,15 @@ public record LeverWords(UnitSystem system) {
 
     /** A value of {@code answer}'s lever; seconds off a pass without their sign. */
     public String value(LeverAnswer answer, double si) {
-        return number(answer.lever(), isTimeOff(answer.lever()) ? Math.abs(si) : si);
+        return number(answer.lever(), unsigned(answer, si));
+    }
+
+    private String figure(LeverAnswer answer, double si) {
+        return figure(answer.lever(), unsigned(answer, si));
+    }
+
+    private static double unsigned(LeverAnswer answer, double si) {
+        return isTimeOff(answer.lever()) ? Math.abs(si) : si;
     }
 
     /** The present value, as it is known and not in steps. */
@@ -96,7 +109,12 @@ public record LeverWords(UnitSystem system) {
                 : " (" + Math.round(capacity / answer.strand().getAsDouble()) + " strands)";
     }
 
-    String interval(LeverAnswer answer) {
+    private String interval(LeverAnswer answer) {
+        return interval(answer, "95 % interval ");
+    }
+
+    /** The interval of a value in brackets, behind {@code name}; that it is not shown, or nothing where it has none. */
+    String interval(LeverAnswer answer, String name) {
         OptionalDouble low = answer.crossing().orElseThrow().low();
         OptionalDouble high = answer.crossing().orElseThrow().high();
         if (!answer.isShown()) {
@@ -108,8 +126,7 @@ public record LeverWords(UnitSystem system) {
         double one = low.getAsDouble();
         double other = high.getAsDouble();
         boolean turned = answer.lever().what() == Lever.What.JOINT_CYCLE_TIME && other <= 0;
-        String first = value(answer, turned ? other : one);
-        return " (95 % interval " + first.replaceFirst(" .*", "") + " to " + value(answer, turned ? one : other) + ")";
+        return " (" + name + figure(answer, turned ? other : one) + " to " + value(answer, turned ? one : other) + ")";
     }
 
     /** What came of a lever that is not set. */

@@ -24,7 +24,7 @@ public final class CauseRows {
         return result.verdict().namedCauses().stream()
                 .filter(count -> count.reason().cause() != Cause.PRACTICE)
                 .map(count -> new Row(
-                        VerdictTables.named(count.reason()),
+                        count.reason().words(),
                         count.changes(),
                         count.starvedStops(),
                         count.lostTime(),

@@ -40,7 +40,7 @@ final class ChangesDocument {
             .optionalText(
                     "element",
                     "The work element that it is named by, as list/name; null where it is named by none.",
-                    count -> count.reason().element().map(ChangesDocument::element))
+                    count -> count.reason().element().map(Reason.Element::path))
             .count("coil_changes", "Coil changes that did not run through because of it.", NamedCauses.Count::changes)
             .count("starved_stops", "Starved stops that belong to them.", NamedCauses.Count::starvedStops)
             .number("lost_time_s", "Lost time of them.", NamedCauses.Count::lostTime);
@@ -54,7 +54,7 @@ final class ChangesDocument {
             .optionalText(
                     "element",
                     "The work element that it is named by, as list/name; null where it is named by none.",
-                    worth -> worth.reason().element().map(ChangesDocument::element))
+                    worth -> worth.reason().element().map(Reason.Element::path))
             .count("replications", "Replications that were held against those with it.", CauseWorth::replications)
             .estimate("fewer_starved_stops_per_year", "Starved stops saved in a year.", CauseWorth::stops)
             .estimate(
@@ -63,10 +63,6 @@ final class ChangesDocument {
                     CauseWorth::shareRunThrough)
             .estimate("less_lost_time_per_year_s", "Lost time saved in a year.", CauseWorth::lostTime)
             .estimate("more_good_output_per_year_m", "More good strip in a year.", CauseWorth::goodOutput);
-
-    private static String element(Reason.Element element) {
-        return element.list().name().toLowerCase(Locale.ROOT) + "/" + element.name();
-    }
 
     private ChangesDocument() {}
 }

@@ -50,7 +50,7 @@ final class Diagnosis {
         String which = main.changes() < failed
                 ? Texts.count(main.changes()) + " of the " + Texts.count(failed) + " coil changes"
                 : failed == 1 ? "the one coil change" : "all " + Texts.count(failed) + " coil changes";
-        return VerdictTables.named(main.reason()) + ", at " + which + " that did not run through.";
+        return main.reason().words() + ", at " + which + " that did not run through.";
     }
 
     /** The margin or shortfall at the target; empty where entry and process are one strip. */

@@ -91,12 +91,12 @@ final class OperationDocument {
                     joint -> joint.waiting().time())
             .in(
                     "waiting_for_preparation_s",
-                    "The part of that for want of preparation.",
+                    "The part of that that is waiting for preparation.",
                     DISTRIBUTION,
                     joint -> joint.forPreparation().time())
             .in(
                     "waiting_for_people_s",
-                    "The part of that for want of people.",
+                    "The part of that that is waiting for people.",
                     DISTRIBUTION,
                     joint -> joint.forPeople().time())
             .estimateInFull(

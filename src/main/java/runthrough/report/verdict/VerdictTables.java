@@ -83,7 +83,7 @@ final class VerdictTables {
         return TableMaker.<CauseWorth>of("Worth of removing a cause, in a year of "
                         + texts.of(Kind.TIME, result.study().request().run().yearlyTime())
                         + ": the verdict again without it")
-                .words("without", worth -> named(worth.reason()))
+                .words("without", worth -> worth.reason().words())
                 .estimate("fewer stops", Notation.PLAIN, known, "", worth -> texts.plain(worth.stops()))
                 .number("less time lost", time, worth -> worth.lostTime().mean())
                 .with(ends(time), worth -> new Cell.Ends(value(worth.lostTime(), time)))
@@ -119,7 +119,7 @@ final class VerdictTables {
     private TableMaker<NamedCauses.Count> maker() {
         long failed = verdict.changes().failed();
         return TableMaker.<NamedCauses.Count>of("Causes of the coil changes that did not run through")
-                .pageWords("Cause", count -> named(count.reason()))
+                .pageWords("Cause", count -> count.reason().words())
                 .count("Changes", NamedCauses.Count::changes)
                 .number("Share", Notation.SHARE, count -> (double) count.changes() / failed)
                 .count("Stops", NamedCauses.Count::starvedStops)
@@ -135,11 +135,6 @@ final class VerdictTables {
     }
 
     /** A cause in words, with the element that it is named by. */
-    static String named(Reason reason) {
-        return reason.cause().words()
-                + reason.element().map(element -> ": " + element.name()).orElse("");
-    }
-
     private record Mean(String name, Value value) {}
 
     private Table means() {

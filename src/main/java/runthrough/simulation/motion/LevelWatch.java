@@ -57,16 +57,8 @@ final class LevelWatch {
      * its rated speed. What is within rounding of it counts as not above.
      */
     boolean staysAbove(double dt) {
-        double rate = state.levelRate();
-        double bend = state.levelBend();
-        double endRate = rate + 2 * bend * dt;
-        double lowest = rate >= 0 && endRate >= 0
-                ? state.level
-                : rate < 0 && endRate > 0
-                        ? state.level - rate * rate / (4 * bend)
-                        : Math.min(state.level, state.level + dt * (rate + dt * bend));
         double watched = canSlow ? Math.max(slowLevel, state.stopLevelAtRated()) : state.stopLevelAtRated();
-        return lowest > watched + 2 * state.tolerance;
+        return state.lowestWithin(dt) > watched + 2 * state.tolerance;
     }
 
     /**

@@ -137,7 +137,7 @@ public final class LineMotion {
     }
 
     /** Whether the strip has an ordinary course at present. */
-    public boolean isOrdinary() {
+    private boolean isOrdinary() {
         return state.isAtRated() && !statistics.mayLose();
     }
 

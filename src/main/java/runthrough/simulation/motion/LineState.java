@@ -92,15 +92,10 @@ public final class LineState implements ObservedLine {
     public void advance(double dt) {
         double rate = levelRate();
         double bend = levelBend();
-        double endLevel = level + dt * (rate + dt * bend);
-        lowest = Math.min(level, endLevel);
-        highest = Math.max(level, endLevel);
-        double endRate = rate + 2 * bend * dt;
-        if (rate * endRate < 0) {
-            double turn = level - rate * rate / (4 * bend);
-            lowest = Math.min(lowest, turn);
-            highest = Math.max(highest, turn);
-        }
+        double endLevel = levelAfter(dt);
+        double turn = turnWithin(dt, endLevel);
+        lowest = Math.min(Math.min(level, endLevel), turn);
+        highest = Math.max(Math.max(level, endLevel), turn);
         levelIntegral = dt * (level + dt * (rate / 2 + dt * bend / 3));
         level = endLevel;
 
@@ -108,6 +103,24 @@ public final class LineState implements ObservedLine {
         entered += in;
         remaining -= in;
         processed += process.advance(dt);
+    }
+
+    private double levelAfter(double dt) {
+        return level + dt * (levelRate() + dt * levelBend());
+    }
+
+    /** The level (m) at which it turns within {@code dt} seconds; {@code endLevel} where it does not. */
+    private double turnWithin(double dt, double endLevel) {
+        double rate = levelRate();
+        double bend = levelBend();
+        double endRate = rate + 2 * bend * dt;
+        return rate * endRate < 0 ? level - rate * rate / (4 * bend) : endLevel;
+    }
+
+    /** The lowest level (m) within {@code dt} seconds, {@code >= 0}, at the present accelerations, both ends included. */
+    double lowestWithin(double dt) {
+        double endLevel = levelAfter(dt);
+        return Math.min(Math.min(level, endLevel), turnWithin(dt, endLevel));
     }
 
     @Override

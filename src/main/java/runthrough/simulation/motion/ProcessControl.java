@@ -2,6 +2,7 @@ package runthrough.simulation.motion;
 
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection.Slowing;
+import runthrough.plant.check.LinePart;
 import runthrough.quantity.Numbers;
 import runthrough.simulation.account.RunStatistics;
 import runthrough.simulation.calendar.EventCalendar;
@@ -21,7 +22,7 @@ final class ProcessControl {
     /** More starved stops in one coil change than this come of a restart into the next stop. */
     private static final int MOST_STARVED_STOPS = 1000;
 
-    private static final String RESTART_LEVEL = "process.restart.level";
+    private static final String RESTART_LEVEL = LinePart.RESTART_LEVEL.path();
 
     /** Of numbers in a message. */
     private static final int DIGITS = 3;

@@ -24,8 +24,8 @@ import java.util.List;
  * @param scrapMetres crops, and strip that was processed and is scrap afterwards (m)
  * @param scrapKilograms the same by mass (kg)
  * @param jointSeconds strip standing at the joiner (s)
- * @param waitingForPreparationSeconds strip standing without work, for want of preparation (s)
- * @param waitingForPeopleSeconds the same for want of people (s)
+ * @param waitingForPreparationSeconds strip standing without work, because preparation is not done (s)
+ * @param waitingForPeopleSeconds the same because people are not there (s)
  * @param starvedSeconds process standing because strip is lacking and not for process downtime or a joint break (s)
  * @param downtimeSeconds process held by a stop of its own, from falling due until it ends (s)
  * @param blockedSeconds entry able to run but standing, the accumulator being full (s)
@@ -81,6 +81,11 @@ public record Totals(
 
     public Totals {
         paidSecondsByShift = List.copyOf(paidSecondsByShift);
+    }
+
+    /** Mean of the rated speed in force (m/s). */
+    public double meanRatedSpeed() {
+        return ratedMetres / duration;
     }
 
     /** Strip processed that is no scrap afterwards (m): the output. */

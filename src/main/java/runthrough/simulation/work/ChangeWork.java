@@ -12,10 +12,7 @@ import runthrough.simulation.records.WorkDone;
  * everything begins that can: first the work on the standing strip, for which a preparation is put down where people lack, then
  * preparation.
  *
- * <p>Coil 1 runs at time 0. Preparing coil j may begin when the tail of coil j - U has left its uncoiler and coil j - 1 is
- * prepared.
- *
- * <p>Rules CHANGE-2, CHANGE-6, CHANGE-7, CHANGE-9, CHANGE-11, CREW-1, CREW-2, CREW-3, CREW-4, CREW-6, CREW-7, CREW-8, CREW-9,
+ * <p>Rules CHANGE-2, CHANGE-7, CHANGE-9, CHANGE-11, CREW-1, CREW-2, CREW-3, CREW-4, CREW-6, CREW-7, CREW-8, CREW-9,
  * CREW-12, CREW-13.
  */
 public final class ChangeWork {
@@ -23,13 +20,13 @@ public final class ChangeWork {
     private final EventCalendar calendar;
     private final Events events;
     private final DoubleSupplier coilLasts;
-    private final int uncoilers;
     private final int mostPeopleAtJoint;
     private final int mostPeopleToPrepare;
     private final boolean preparesAgain;
 
     private final Crew crew;
     private final EventCalendar.Timer crewChanges;
+    private final CoilPreparation preparation;
     private final WorkSequence prepare;
     private final WorkSequence prepareAgain;
     private final WorkSequence tail;
@@ -37,8 +34,6 @@ public final class ChangeWork {
     private final Waiting waiting;
 
     private int running = 1;
-    private int prepared = 1;
-    private int lastGone;
     private Phase phase = Phase.STRIP_RUNS;
     private double firstPassEnded;
     private double waitedInFirstPass;
@@ -92,13 +87,13 @@ public final class ChangeWork {
         this.calendar = calendar;
         this.coilLasts = coilLasts;
         this.events = events;
-        uncoilers = line.entry().uncoilers();
         mostPeopleAtJoint = Math.max(lists.tail().mostPeople(), lists.join().mostPeople());
         mostPeopleToPrepare = lists.prepare().mostPeople();
         preparesAgain = lists.prepare().hasRedo();
         crew = new Crew(line.change());
         crewChanges = calendar.timer("change of the crew", EventOrder.CREW_CHANGES, this::crewChanges);
         prepare = new WorkSequence(lists.prepare(), calendar, recorder, this::giveWork);
+        preparation = new CoilPreparation(prepare, line.entry().uncoilers());
         prepareAgain = new WorkSequence(lists.prepare(), calendar, recorder, this::giveWork);
         tail = new WorkSequence(lists.tail(), calendar, recorder, this::giveWork);
         join = new WorkSequence(lists.join(), calendar, recorder, this::giveWork);
@@ -151,9 +146,9 @@ public final class ChangeWork {
     /** The running coil's tail has left its uncoiler. */
     public void tailLeftUncoiler() {
         if (takenOver) {
-            prepareUntilNow();
+            preparation.goOnUntil(calendar.now());
         }
-        lastGone = running;
+        preparation.coilGone(running);
         giveWork();
     }
 
@@ -174,7 +169,7 @@ public final class ChangeWork {
 
     /** The tail has stopped in the joiner (T1). */
     public void tailStopped() {
-        lastGone = running;
+        preparation.coilGone(running);
         joint.begin(running);
         waiting.begin(calendar.now());
         if (!takenOver) {
@@ -189,8 +184,8 @@ public final class ChangeWork {
     }
 
     /**
-     * Whether nobody is in anybody's way in the coil change that starts now: there are people enough for the joint and preparation
-     * at once, and the next coil is prepared. Asked at T0 and at T2.
+     * Whether nobody is in anybody's way: there are people enough for the joint and preparation at once. Asked while the strip
+     * runs.
      */
     public boolean isOrdinary() {
         return phase == Phase.STRIP_RUNS
@@ -207,15 +202,15 @@ public final class ChangeWork {
 
     /** From now on it needs events again. */
     public void handBack() {
-        prepareUntilNow();
+        preparation.goOnUntil(calendar.now());
         takenOver = false;
         prepare.attach();
     }
 
     /** When the joint will be good (s) at which the tail stops now; NaN where something is in its way. */
     public double jointEnds() {
-        prepareUntilNow();
-        if (prepared <= running) {
+        preparation.goOnUntil(calendar.now());
+        if (!preparation.isPrepared(running + 1)) {
             return Double.NaN;
         }
         double time = calendar.now();
@@ -240,21 +235,10 @@ public final class ChangeWork {
         release();
     }
 
-    /** Prepares what could be prepared by now. */
-    private void prepareUntilNow() {
-        double time = calendar.now();
-        do {
-            if (prepare.isIdle() && !beginsToPrepare()) {
-                return;
-            }
-            time = prepare.goOnUntil(time, calendar.now());
-        } while (hasPrepared());
-    }
-
     /** Begins whatever can begin, the joint's work first, until nothing more can. */
     private void giveWork() {
         if (takenOver) {
-            prepareUntilNow();
+            preparation.goOnUntil(calendar.now());
             return;
         }
         if (giving) {
@@ -287,7 +271,7 @@ public final class ChangeWork {
     }
 
     private boolean beginJoin() {
-        if (prepared <= running) {
+        if (!preparation.isPrepared(running + 1)) {
             return false;
         }
         phase = Phase.JOIN;
@@ -345,34 +329,13 @@ public final class ChangeWork {
     }
 
     private boolean proceedWithPreparation() {
-        if (prepare.isIdle()) {
-            return beginsToPrepare();
-        }
-        if (hasPrepared()) {
+        if (preparation.comesToNextCoil()) {
             return true;
         }
-        if (prepare.isUnderWay() || free() < prepare.people() || !mayProceed()) {
+        if (prepare.isIdle() || prepare.isUnderWay() || free() < prepare.people() || !mayProceed()) {
             return false;
         }
         prepare.proceed();
-        return true;
-    }
-
-    private boolean beginsToPrepare() {
-        int next = prepared + 1;
-        if (next > lastGone + uncoilers) {
-            return false;
-        }
-        prepare.begin(next - 1, 1);
-        return true;
-    }
-
-    private boolean hasPrepared() {
-        if (!prepare.isDone()) {
-            return false;
-        }
-        prepared++;
-        prepare.clear();
         return true;
     }
 

@@ -45,7 +45,7 @@ public final class JointPasses {
     /** A pass of the work is done: scraps its crops, and says whether the joint is good; if not the next pass begins. */
     boolean isGoodNow() {
         statistics.jointMade(feed.coil(change), feed.coil(change + 1));
-        if (!isRejected()) {
+        if (!isRejected(change, pass)) {
             return true;
         }
         pass++;
@@ -58,10 +58,6 @@ public final class JointPasses {
             statistics.jointMade(feed.coil(change), feed.coil(change + 1));
         }
         statistics.jointMade(feed.coil(change), feed.coil(change + 1));
-    }
-
-    private boolean isRejected() {
-        return isRejected(change, pass);
     }
 
     /** Whether the joint of coil change {@code number} is rejected after pass {@code ofJoint}, from 1. */

@@ -1,5 +1,6 @@
 package runthrough.study.cause;
 
+import java.util.Locale;
 import java.util.Optional;
 import runthrough.simulation.records.WorkRecord.WorkList;
 
@@ -18,7 +19,18 @@ public record Reason(Cause cause, Optional<Element> element) {
      * @param place in that list, from 0
      * @param name as the user calls it; one that comes again in its list has the number of its coming appended
      */
-    public record Element(WorkList list, int place, String name) {}
+    public record Element(WorkList list, int place, String name) {
+
+        /** List and name: {@code join/weld}. */
+        public String path() {
+            return list.name().toLowerCase(Locale.ROOT) + "/" + name;
+        }
+    }
+
+    /** The cause, with the element that it is named by. */
+    public String words() {
+        return cause.words() + element.map(named -> ": " + named.name()).orElse("");
+    }
 
     static Reason of(Cause cause) {
         return new Reason(cause, Optional.empty());

@@ -41,16 +41,10 @@ public final class LeverSearch {
     /** Where {@code goal} is reached; {@code guess} is a value from which to begin. */
     public Crossing find(Goal goal, double guess) {
         TargetSearch search = new TargetSearch(this::attempt, goal, scale());
-        if (isMissed(attempt(varied.easiest()), goal)) {
+        if (attempt(varied.easiest()).filter(goal::isSeenMet).isEmpty()) {
             return search.from(Guess.about(varied.easiest()));
         }
         return search.from(Guess.about(near(goal, guess)));
-    }
-
-    private static boolean isMissed(Optional<Evaluation> evaluation, Goal goal) {
-        return evaluation
-                .filter(one -> goal.reached(one) >= goal.target() * one.changes())
-                .isEmpty();
     }
 
     private double near(Goal goal, double guess) {

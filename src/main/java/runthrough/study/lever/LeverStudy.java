@@ -12,6 +12,7 @@ import runthrough.plant.Line;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
+import runthrough.simulation.random.SourceNames;
 import runthrough.simulation.records.WorkRecord.WorkList;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
@@ -98,16 +99,15 @@ public final class LeverStudy {
 
     private static Stream<Reason.Element> elements(Line line) {
         return Stream.of(
-                        elements(WorkList.PREPARE, line.change().prepare()),
-                        elements(WorkList.TAIL, line.change().tail()),
-                        elements(WorkList.JOIN, line.change().join()))
+                        elements(line, WorkList.PREPARE, line.change().prepare()),
+                        elements(line, WorkList.TAIL, line.change().tail()),
+                        elements(line, WorkList.JOIN, line.change().join()))
                 .flatMap(list -> list);
     }
 
-    private static Stream<Reason.Element> elements(WorkList list, List<WorkElement> elements) {
-        return IntStream.range(0, elements.size())
-                .mapToObj(place ->
-                        new Reason.Element(list, place, elements.get(place).name()));
+    private static Stream<Reason.Element> elements(Line line, WorkList list, List<WorkElement> elements) {
+        List<String> names = SourceNames.elements(line.practice(), list, elements);
+        return IntStream.range(0, names.size()).mapToObj(place -> new Reason.Element(list, place, names.get(place)));
     }
 
     private LeverAnswer answer(Varied varied, Goal goal, Evaluation present, LeverSearch search) {
@@ -121,9 +121,7 @@ public final class LeverStudy {
         if (crossing.answer().isEmpty()) {
             return answer(varied, goal, LeverAnswer.Status.NONE_IS_ENOUGH, Optional.of(crossing));
         }
-        boolean isAsItIs = !crossing.canBeShown()
-                && present.chance()
-                && goal.reached(present) >= goal.target() * present.changes();
+        boolean isAsItIs = !crossing.canBeShown() && present.chance() && goal.isSeenMet(present);
         return answer(
                 varied,
                 goal,

@@ -45,10 +45,6 @@ public record LineLevers(Line line, UnitSystem system) {
     /** So many uncoilers are tried at least, and one more than there are. */
     private static final int SOME_UNCOILERS = 3;
 
-    private Lever lever(Lever.What what) {
-        return Lever.of(what);
-    }
-
     private double step(double reference, Kind kind) {
         return LeverStep.of(reference, unit(kind), line.isDeterministic());
     }
@@ -59,24 +55,21 @@ public record LineLevers(Line line, UnitSystem system) {
 
     /** In whole strands where the accumulator has some, else by what is adjustable of it. */
     public Varied capacity() {
-        double now = line.accumulator().capacity();
-        double needed =
-                HandCalculation.of(line).storage().orElseThrow().capacity().needed();
-        double most = FAR * Math.max(now, needed);
-        if (line.accumulator().form() instanceof StorageForm.Strands strands) {
-            return new Varied(
-                    lever(Lever.What.CAPACITY),
-                    line,
-                    now,
-                    false,
-                    strands.stroke(),
-                    Math.ceil(most / strands.stroke()) * strands.stroke(),
-                    strands.stroke(),
-                    0,
-                    value -> line.with(
-                            line.accumulator().with(strands.withStrands((int) Math.rint(value / strands.stroke())))));
+        Varied continuous = continuousCapacity();
+        if (!(line.accumulator().form() instanceof StorageForm.Strands strands)) {
+            return continuous;
         }
-        return continuousCapacity();
+        double strand = strands.stroke();
+        return new Varied(
+                continuous.lever(),
+                line,
+                continuous.present(),
+                false,
+                strand,
+                Math.ceil(continuous.to() / strand) * strand,
+                strand,
+                0,
+                value -> line.with(line.accumulator().with(strands.withStrands((int) Math.rint(value / strand)))));
     }
 
     /** By what is adjustable of it: stroke, sag, diameter or the capacity itself. */
@@ -86,7 +79,7 @@ public record LineLevers(Line line, UnitSystem system) {
                 HandCalculation.of(line).storage().orElseThrow().capacity().needed();
         double reference = Math.min(now, needed);
         return new Varied(
-                lever(Lever.What.CAPACITY),
+                Lever.of(Lever.What.CAPACITY),
                 line,
                 now,
                 false,
@@ -125,7 +118,7 @@ public record LineLevers(Line line, UnitSystem system) {
             double most,
             DoubleFunction<Line> variant) {
         return new Varied(
-                lever(what),
+                Lever.of(what),
                 line,
                 present,
                 alike,
@@ -143,7 +136,7 @@ public record LineLevers(Line line, UnitSystem system) {
         double most = FAR * Math.max(now, hand.coilRun());
         double pass = line.change().join().stream().mapToDouble(this::longest).sum();
         return new Varied(
-                lever(Lever.What.JOINT_CYCLE_TIME),
+                Lever.of(Lever.What.JOINT_CYCLE_TIME),
                 line,
                 0,
                 false,
@@ -187,7 +180,7 @@ public record LineLevers(Line line, UnitSystem system) {
         Reject reject = line.change().reject();
         double now = reject instanceof Reject.Chance chance ? chance.p() : reject.meanExtraPasses();
         return new Varied(
-                lever(Lever.What.REJECTS),
+                Lever.of(Lever.What.REJECTS),
                 line,
                 now,
                 false,
@@ -232,14 +225,15 @@ public record LineLevers(Line line, UnitSystem system) {
     }
 
     private Varied counted(Lever.What what, int now, int most, IntFunction<Line> variant) {
-        return new Varied(lever(what), line, now, false, 1, most, 1, 0, value -> variant.apply((int) Math.rint(value)));
+        return new Varied(
+                Lever.of(what), line, now, false, 1, most, 1, 0, value -> variant.apply((int) Math.rint(value)));
     }
 
     /** No slower than the process. */
     public Varied entryTopSpeed() {
         double now = line.entry().topSpeed();
         return new Varied(
-                lever(Lever.What.ENTRY_TOP_SPEED),
+                Lever.of(Lever.What.ENTRY_TOP_SPEED),
                 line,
                 now,
                 false,

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Line;
 import runthrough.plant.check.LineCheck;
+import runthrough.study.Goal;
 import runthrough.study.TargetStatus;
 import runthrough.study.lever.LineLevers;
 import runthrough.study.lever.LineTrials;
@@ -41,10 +42,8 @@ final class CountSearch {
             int count = number;
             variants.attempt(variant.apply(number)).ifPresent(evaluation -> tried.add(new Tried(count, evaluation)));
         }
-        OptionalInt smallest = first(
-                tried,
-                one -> one.evaluation().ranThrough()
-                        >= target * one.evaluation().changes());
+        Goal goal = Goal.runThrough(target);
+        OptionalInt smallest = first(tried, one -> goal.isSeenMet(one.evaluation()));
         OptionalInt closedForm = IntStream.rangeClosed(1, most)
                 .filter(number -> ClosedFormLimit.isBorne(variant.apply(number)))
                 .findFirst();

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import runthrough.plant.Line;
 import runthrough.plant.SimulationRequest;
 import runthrough.study.Evaluator;
+import runthrough.study.Goal;
 import runthrough.study.ProgressCounter;
 import runthrough.study.Share;
 import runthrough.study.StudyListener;
@@ -101,12 +102,11 @@ public final class SpeedStudy {
                 .step();
         // Steps of the lever, so that all who ask for the fastest speed get the same one.
         Scale scale = Scale.inSteps(Harder.LARGER, range.from(), range.to(), step, 0);
+        Goal goal = Goal.runThrough(target);
         double guess = range.speeds()
-                .filter(speed -> speeds.attempt(speed)
-                        .filter(there -> there.ranThrough() >= target * there.changes())
-                        .isPresent())
+                .filter(speed -> speeds.attempt(speed).filter(goal::isSeenMet).isPresent())
                 .max()
                 .orElse(range.from());
-        return new TargetSearch(speeds::attempt, target, scale).from(Guess.about(guess));
+        return new TargetSearch(speeds::attempt, goal, scale).from(Guess.about(guess));
     }
 }
