@@ -8,72 +8,64 @@ import runthrough.simulation.random.Sampler;
 import runthrough.simulation.random.SourceNames;
 import runthrough.simulation.random.SourceNumbers;
 
-/** The random numbers of one replication, of the same distributions as the engine takes them, one after the other. */
+/** The random numbers of one replication: the same distributions, coil changes and passes as the engine draws. */
 final class BareDraws {
-    private final InTurn[] prepare;
-    private final InTurn[] tail;
-    private final InTurn[] join;
+    private final Sampler[] prepare;
+    private final Sampler[] tail;
+    private final Sampler[] join;
     private final SourceNumbers reject;
-    private int joints;
 
     BareDraws(int replication) {
         RandomNumbers numbers = new RandomNumbers(BenchmarkLine.SEED, replication);
-        prepare = inTurn("prepare", BenchmarkLine.PREPARE, numbers);
-        tail = inTurn("tail", BenchmarkLine.TAIL, numbers);
-        join = inTurn("join", BenchmarkLine.JOIN, numbers);
+        prepare = samplers("prepare", BenchmarkLine.PREPARE, numbers);
+        tail = samplers("tail", BenchmarkLine.TAIL, numbers);
+        join = samplers("join", BenchmarkLine.JOIN, numbers);
         reject = numbers.source(SourceNames.REJECT);
     }
 
-    private static InTurn[] inTurn(String list, List<Distribution> distributions, RandomNumbers numbers) {
+    private static Sampler[] samplers(String list, List<Distribution> distributions, RandomNumbers numbers) {
         return IntStream.range(0, distributions.size())
-                .mapToObj(i -> new InTurn(
-                        new Sampler(distributions.get(i), numbers.source(list + "/work#" + (i + 1) + "/time"))))
-                .toArray(InTurn[]::new);
+                .mapToObj(i -> new Sampler(distributions.get(i), numbers.source(list + "/" + named(i) + "/time")))
+                .toArray(Sampler[]::new);
     }
 
-    double prepare(int element) {
-        return prepare[element].next();
+    /** The elements of a list all have one name; of names that come again the second is #2 (RANDOM-3). */
+    private static String named(int place) {
+        return place == 0 ? "work" : "work#" + (place + 1);
     }
 
-    double tail(int element) {
-        return tail[element].next();
+    double prepare(int element, int change) {
+        return prepare[element].draw(change, 0);
     }
 
-    double join(int element) {
-        return join[element].next();
+    double tail(int element, int change, int repeat) {
+        return tail[element].draw(change, repeat);
     }
 
-    boolean isRejected() {
-        return reject.happens(BenchmarkLine.REJECT_CHANCE, ++joints, 0);
+    double join(int element, int change, int repeat) {
+        return join[element].draw(change, repeat);
     }
 
-    /** All draws of one coil change, and those of its rejects; their sum. */
-    double ofOneChange() {
+    boolean isRejected(int change, int repeat) {
+        return reject.happens(BenchmarkLine.REJECT_CHANCE, change, repeat);
+    }
+
+    /** All draws of coil change {@code change}, and those of its rejects; their sum. */
+    double ofChange(int change) {
         double sum = 0;
-        for (InTurn times : prepare) {
-            sum += times.next();
+        for (Sampler times : prepare) {
+            sum += times.draw(change, 0);
         }
+        int repeat = -1;
         do {
-            for (InTurn times : tail) {
-                sum += times.next();
+            repeat++;
+            for (Sampler times : tail) {
+                sum += times.draw(change, repeat);
             }
-            for (InTurn times : join) {
-                sum += times.next();
+            for (Sampler times : join) {
+                sum += times.draw(change, repeat);
             }
-        } while (isRejected());
+        } while (isRejected(change, repeat));
         return sum;
-    }
-
-    private static final class InTurn {
-        private final Sampler times;
-        private int drawn;
-
-        InTurn(Sampler times) {
-            this.times = times;
-        }
-
-        double next() {
-            return times.draw(++drawn, 0);
-        }
     }
 }

@@ -30,6 +30,7 @@ final class BareModel {
     private final JoinDone joinDone = new JoinDone();
 
     private int running = 1;
+    private int rejects;
     private int prepared = 1;
     private int gone;
     private boolean preparing;
@@ -125,13 +126,13 @@ final class BareModel {
 
         void begin() {
             element = 0;
-            schedule(draws.prepare(0));
+            schedule(draws.prepare(0, prepared));
         }
 
         @Override
         public void actions() {
             if (++element < BenchmarkLine.PREPARE.size()) {
-                schedule(draws.prepare(element));
+                schedule(draws.prepare(element, prepared));
                 return;
             }
             preparing = false;
@@ -152,13 +153,13 @@ final class BareModel {
 
         void begin() {
             element = 0;
-            schedule(draws.tail(0));
+            schedule(draws.tail(0, running, rejects));
         }
 
         @Override
         public void actions() {
             if (++element < BenchmarkLine.TAIL.size()) {
-                schedule(draws.tail(element));
+                schedule(draws.tail(element, running, rejects));
             } else if (prepared > running) {
                 joinDone.begin();
             } else {
@@ -177,14 +178,15 @@ final class BareModel {
         void begin() {
             joinWaits = false;
             element = 0;
-            schedule(draws.join(0));
+            schedule(draws.join(0, running, rejects));
         }
 
         @Override
         public void actions() {
             if (++element < BenchmarkLine.JOIN.size()) {
-                schedule(draws.join(element));
-            } else if (draws.isRejected()) {
+                schedule(draws.join(element, running, rejects));
+            } else if (draws.isRejected(running, rejects)) {
+                rejects++;
                 tailDone.begin();
             } else {
                 release();
@@ -197,6 +199,7 @@ final class BareModel {
             releasedAt = simulator.time();
             jointSeconds += releasedAt - stoppedAt;
             running++;
+            rejects = 0;
             remaining = BenchmarkLine.COIL_LENGTH;
             topSpeedReached.schedule(BenchmarkLine.TOP_SPEED / BenchmarkLine.ENTRY_UP);
             prepareNext();

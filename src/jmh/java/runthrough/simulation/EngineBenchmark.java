@@ -58,8 +58,8 @@ public class EngineBenchmark {
     public double drawsAlone() {
         BareDraws draws = new BareDraws(replication++);
         double sum = 0;
-        for (int change = 0; change < LONG; change++) {
-            sum += draws.ofOneChange();
+        for (int change = 1; change <= LONG; change++) {
+            sum += draws.ofChange(change);
         }
         return sum;
     }

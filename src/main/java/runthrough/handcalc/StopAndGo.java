@@ -36,8 +36,11 @@ public record StopAndGo(double speed, double acceleration, double deceleration, 
      * v_c^2/(2 d)) / v_c}; 0 without creep.
      */
     public double creepTime() {
-        return creep.map(c -> (c.length() - c.speed() * c.speed() / (2 * deceleration)) / c.speed())
-                .orElse(0.0);
+        if (creep.isEmpty()) {
+            return 0;
+        }
+        Entry.Creep c = creep.get();
+        return (c.length() - c.speed() * c.speed() / (2 * deceleration)) / c.speed();
     }
 
     /** Strip (m) that runs from the start of a coil change until the tail has stopped. Rule FORM-8. */

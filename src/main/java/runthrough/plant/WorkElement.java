@@ -72,7 +72,10 @@ public record WorkElement(
         record ToMedian() implements Shortening {
             @Override
             public double of(double seconds, WorkElement element, Joint joint) {
-                return Math.min(seconds, element.wholeMedian(joint));
+                return Math.min(
+                        seconds,
+                        element.time()
+                                .duration(element.time().drawn().quantile(0.5), joint.width(), joint.thickness()));
             }
         }
     }
@@ -304,16 +307,12 @@ public record WorkElement(
 
     /** Mean time (s) that it takes at {@code joint} when it is done; of a shortened one what is left of its whole mean. */
     public double meanDuration(Joint joint) {
-        return shortening.of(time.duration(time.drawn().mean(), joint.width(), joint.thickness()), this, joint);
+        return durationWith(time.drawn().mean(), joint);
     }
 
-    /** Median time (s) that it takes at {@code joint} when it is done. */
-    public double medianDuration(Joint joint) {
-        return shortening.of(wholeMedian(joint), this, joint);
-    }
-
-    private double wholeMedian(Joint joint) {
-        return time.duration(time.drawn().quantile(0.5), joint.width(), joint.thickness());
+    /** How long it takes (s) at {@code joint} with {@code drawn} (s) as its drawn part. */
+    public double durationWith(double drawn, Joint joint) {
+        return shortening.of(time.duration(drawn, joint.width(), joint.thickness()), this, joint);
     }
 
     /** Mean time (s) that it adds to a coil change with {@code joint}. */

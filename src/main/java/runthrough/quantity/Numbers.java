@@ -72,7 +72,12 @@ public final class Numbers {
 
     /** With every digit that the number has, without an exponent. */
     public static String plain(double value) {
-        return finiteOr(value, () -> trimmed(BigDecimal.valueOf(value)));
+        String digits = Double.toString(value);
+        if (value == 0 || !Double.isFinite(value) || digits.indexOf('E') >= 0) {
+            return finiteOr(value, () -> trimmed(BigDecimal.valueOf(value)));
+        }
+        // Files hold millions of numbers: what has no exponent needs no more than its last zero taken off.
+        return digits.endsWith(".0") ? digits.substring(0, digits.length() - 2) : digits;
     }
 
     /** Percent of a share from 0 to 1, with as many digits as it takes not to call a share "0" or "100" that is neither. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import runthrough.chart.Chart;
 
@@ -16,7 +17,7 @@ import runthrough.chart.Chart;
  * @param advice limits of the answer, and what else must be known, a paragraph each
  * @param figures the numbers that matter most
  * @param body everything else that pages show
- * @param members of JSON that are the study's own
+ * @param members of JSON that are the study's own; made when a writer asks for them
  * @param warnings in words, in order
  * @param provenance what to state so that the result can be made again
  */
@@ -26,7 +27,7 @@ public record Answer(
         List<String> advice,
         List<Figure> figures,
         Body body,
-        JsonFields members,
+        Supplier<JsonFields> members,
         List<String> warnings,
         Provenance provenance) {
     public Answer {

@@ -44,9 +44,8 @@ public record Evaluation(boolean chance, UnseenStops unseen, List<Tally> replica
      */
     public record Tally(Totals totals, CauseCounts causes, long stops) {
 
-        /** What {@code replication} of {@code line} adds up to. */
-        public static Tally of(Line line, Replication replication) {
-            CauseFinder finder = new CauseFinder(line);
+        /** What {@code replication} adds up to, with the causes that {@code finder} finds. */
+        public static Tally of(CauseFinder finder, Replication replication) {
             Map<Cause, Long> causes = new EnumMap<>(Cause.class);
             long stops = 0;
             for (ChangeRecord change : replication.changes()) {

@@ -19,6 +19,7 @@ import runthrough.simulation.Replication;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.SimulationException;
 import runthrough.study.Evaluation.Tally;
+import runthrough.study.cause.CauseFinder;
 
 /**
  * Tries variants of a line, of which no more is kept than what each replication adds up to. All variants that are run under
@@ -73,7 +74,8 @@ public final class Evaluator {
         int[] lacking = IntStream.range(0, wanted)
                 .filter(index -> all.get(index).isEmpty())
                 .toArray();
-        List<Tally> run = observe(line, plan, lacking, replication -> Tally.of(line, replication));
+        CauseFinder causes = new CauseFinder(checked(line).line());
+        List<Tally> run = observe(line, plan, lacking, replication -> Tally.of(causes, replication));
         for (int i = 0; i < lacking.length; i++) {
             all.set(lacking[i], Optional.of(run.get(i)));
         }

@@ -23,9 +23,8 @@ import runthrough.study.margin.StripMargin;
 record ReplicationStatistics(
         Replication replication, List<Optional<Reason>> reasons, ChangePools pools, Waited waited, long stops) {
 
-    static ReplicationStatistics of(Line line, Replication replication) {
+    static ReplicationStatistics of(Line line, CauseFinder finder, Replication replication) {
         boolean oneStrip = line.practice().isOneStrip();
-        CauseFinder finder = new CauseFinder(line);
         StripMargin spare = new StripMargin(line);
         boolean slows = !oneStrip && line.process().slowing().isPresent();
         int changes = replication.changes().size();

@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.SimulationRequest;
 import runthrough.simulation.LineSimulator;
+import runthrough.study.cause.CauseFinder;
 import runthrough.study.statistics.RelativeHalfWidth;
 
 /** Runs the replications of a brief over a fixed number of threads and draws the verdict. */
@@ -82,10 +83,11 @@ public final class RunThroughStudy {
             Aggregation aggregation, SimulationRequest whole, int total, StudyOptions options, StudyListener listener) {
         int done = aggregation.totals().size();
         Replications replications = new Replications(whole.run(), maker, options);
+        CauseFinder causes = new CauseFinder(request.line());
         new OrderedRuns(options.threads())
                 .run(
                         total - done,
-                        i -> ReplicationStatistics.of(request.line(), replications.run(done + i)),
+                        i -> ReplicationStatistics.of(request.line(), causes, replications.run(done + i)),
                         statistics -> take(
                                 statistics, aggregation, listener, whole.run().replications()),
                         listener::cancelled);

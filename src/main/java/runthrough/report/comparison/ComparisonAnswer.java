@@ -30,7 +30,7 @@ import runthrough.study.statistics.Difference.Significance;
 public final class ComparisonAnswer {
     /** Of the JSON. */
     public static final AnswerFormat FORMAT =
-            new AnswerFormat("compare", 2, Subject.OF_LINES, ComparisonDocument.SHAPE);
+            new AnswerFormat("compare", 2, Subject.OF_LINES, () -> ComparisonDocument.SHAPE);
 
     private final Comparison comparison;
     private final SimulationRequest written;
@@ -73,7 +73,7 @@ public final class ComparisonAnswer {
                         ComparisonCharts.of(comparison),
                         ComparisonTables.of(comparison, all, words.texts()),
                         account()),
-                ComparisonDocument.SHAPE.fields(comparison, words.random()),
+                () -> ComparisonDocument.SHAPE.fields(comparison, words.random()),
                 warnings,
                 provenance);
     }

@@ -22,7 +22,8 @@ import runthrough.study.limits.LineLimit;
 /** Shows how far each number of a line can be driven. */
 public final class LimitsAnswer {
     /** Of the JSON. */
-    public static final AnswerFormat FORMAT = new AnswerFormat("limits", 3, Subject.OF_LINES, LimitsDocument.SHAPE);
+    public static final AnswerFormat FORMAT =
+            new AnswerFormat("limits", 3, Subject.OF_LINES, () -> LimitsDocument.SHAPE);
 
     private final Limits limits;
     private final StudyWords words;
@@ -52,7 +53,7 @@ public final class LimitsAnswer {
                 figures(),
                 new Answer.Body(
                         LimitsChart.of(limits, values.rows(), reading()), new LimitsTables(values).all(), account()),
-                LimitsDocument.SHAPE.fields(limits, limits.chance()),
+                () -> LimitsDocument.SHAPE.fields(limits, limits.chance()),
                 warnings,
                 provenance);
     }

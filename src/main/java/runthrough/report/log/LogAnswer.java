@@ -23,7 +23,7 @@ import runthrough.study.logged.LogFigure;
 /** Shows whether the model fits the line, as its log shows it. */
 public final class LogAnswer {
     /** Of the JSON. */
-    public static final AnswerFormat FORMAT = new AnswerFormat("log", 2, Subject.OF_LINES, LogDocument.SHAPE);
+    public static final AnswerFormat FORMAT = new AnswerFormat("log", 2, Subject.OF_LINES, () -> LogDocument.SHAPE);
 
     private final LogComparison comparison;
     private final StudyWords words;
@@ -55,7 +55,7 @@ public final class LogAnswer {
                         LogCharts.of(comparison),
                         List.of(LogTables.figures(values), LogTables.changes(comparison.log())),
                         account()),
-                LogDocument.SHAPE.fields(comparison, true),
+                () -> LogDocument.SHAPE.fields(comparison, true),
                 warnings,
                 provenance);
     }

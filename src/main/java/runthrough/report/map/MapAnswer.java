@@ -23,7 +23,7 @@ import runthrough.study.map.ShareMap.Way;
 /** Shows where a line meets the target, over two of its numbers. */
 public final class MapAnswer {
     /** Of the JSON. */
-    public static final AnswerFormat FORMAT = new AnswerFormat("map", 2, Subject.OF_LINES, MapDocument.SHAPE);
+    public static final AnswerFormat FORMAT = new AnswerFormat("map", 2, Subject.OF_LINES, () -> MapDocument.SHAPE);
 
     private final ShareMap map;
     private final StudyWords phrases;
@@ -60,7 +60,7 @@ public final class MapAnswer {
                 new MapAdvice(words).all(),
                 figures(),
                 new Answer.Body(List.of(MapChart.of(map)), List.of(MapTables.points(words)), account()),
-                MapDocument.SHAPE.fields(map, phrases.random()),
+                () -> MapDocument.SHAPE.fields(map, phrases.random()),
                 warnings,
                 provenance);
     }

@@ -24,7 +24,7 @@ import runthrough.study.sensitivity.SwingEffect;
 public final class SensitivityAnswer {
     /** Of the JSON. */
     public static final AnswerFormat FORMAT =
-            new AnswerFormat("sensitivity", 2, Subject.OF_LINES, SensitivityDocument.SHAPE);
+            new AnswerFormat("sensitivity", 2, Subject.OF_LINES, () -> SensitivityDocument.SHAPE);
 
     private final Sensitivity sensitivity;
     private final double usual;
@@ -63,7 +63,7 @@ public final class SensitivityAnswer {
                 advice(),
                 figures(),
                 new Answer.Body(SensitivityCharts.of(sensitivity), tables, account()),
-                SensitivityDocument.SHAPE.fields(sensitivity, words.random()),
+                () -> SensitivityDocument.SHAPE.fields(sensitivity, words.random()),
                 warnings,
                 provenance);
     }

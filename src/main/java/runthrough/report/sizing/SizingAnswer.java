@@ -21,7 +21,7 @@ import runthrough.study.statistics.RelativeHalfWidth;
 /** How large the accumulator must be. */
 public final class SizingAnswer {
     /** Of the JSON. */
-    public static final AnswerFormat FORMAT = new AnswerFormat("size", 2, Subject.OF_LINES, SizingDocument.SHAPE);
+    public static final AnswerFormat FORMAT = new AnswerFormat("size", 2, Subject.OF_LINES, () -> SizingDocument.SHAPE);
 
     private static final String CURVE = "share-against-capacity.csv";
 
@@ -53,7 +53,7 @@ public final class SizingAnswer {
                 advice(remedies),
                 new SizingFigures(words).all(),
                 new Answer.Body(CapacityChart.of(sizing), List.of(Remedies.table(remedies, texts), curve()), account()),
-                SizingDocument.SHAPE.fields(sizing, sizing.chance()),
+                () -> SizingDocument.SHAPE.fields(sizing, sizing.chance()),
                 warnings,
                 provenance);
     }

@@ -24,7 +24,8 @@ import runthrough.study.speed.SpeedPoint;
 /** Shows what comes out at which speed. */
 public final class SpeedAnswer {
     /** Of the JSON. */
-    public static final AnswerFormat FORMAT = new AnswerFormat("speeds", 2, Subject.OF_LINES, SpeedDocument.SHAPE);
+    public static final AnswerFormat FORMAT =
+            new AnswerFormat("speeds", 2, Subject.OF_LINES, () -> SpeedDocument.SHAPE);
 
     private final SpeedCurve curve;
     private final StudyWords words;
@@ -59,7 +60,7 @@ public final class SpeedAnswer {
                 advice(),
                 figures(),
                 new Answer.Body(List.of(OutputChart.of(curve)), List.of(SpeedTables.of(curve, texts)), account()),
-                SpeedDocument.SHAPE.fields(curve, words.random()),
+                () -> SpeedDocument.SHAPE.fields(curve, words.random()),
                 warnings,
                 provenance);
     }

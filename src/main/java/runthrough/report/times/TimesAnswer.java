@@ -27,7 +27,8 @@ import runthrough.study.times.SampleSize;
 /** What a time-study sheet shows. */
 public final class TimesAnswer {
     /** Of the JSON. */
-    public static final AnswerFormat FORMAT = new AnswerFormat("times", 2, TimesDocument.SUBJECT, TimesDocument.SHAPE);
+    public static final AnswerFormat FORMAT =
+            new AnswerFormat("times", 2, TimesDocument.SUBJECT, () -> TimesDocument.SHAPE);
 
     /** The name of the file with the work of a coil change as a scenario has it. */
     public static final String FRAGMENT = "work-times.yaml";
@@ -62,7 +63,7 @@ public final class TimesAnswer {
                                                                 + "."))
                                         .and(Stream.of(new Chapter.Kept(fragment)))),
                         Map.of(FRAGMENT, fragment)),
-                TimesDocument.SHAPE.fields(new TimesDocument.Shown(result, fragment), true),
+                () -> TimesDocument.SHAPE.fields(new TimesDocument.Shown(result, fragment), true),
                 warnings,
                 provenance);
     }

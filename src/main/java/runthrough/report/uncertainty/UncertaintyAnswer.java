@@ -29,7 +29,7 @@ import runthrough.study.uncertainty.Uncertainty;
 public final class UncertaintyAnswer {
     /** Of the JSON. */
     public static final AnswerFormat FORMAT =
-            new AnswerFormat("uncertainty", 2, Subject.OF_LINES, UncertaintyDocument.SHAPE);
+            new AnswerFormat("uncertainty", 2, Subject.OF_LINES, () -> UncertaintyDocument.SHAPE);
 
     private static final String RESAMPLES = "resamples.csv";
     private static final String CURVE = "share-against-capacity.csv";
@@ -66,7 +66,7 @@ public final class UncertaintyAnswer {
                 advice(),
                 figures(),
                 new Answer.Body(UncertaintyCharts.of(known), List.of(observed(), resamples(), curve()), account()),
-                UncertaintyDocument.SHAPE.fields(new UncertaintyDocument.Asked(known, precision), true),
+                () -> UncertaintyDocument.SHAPE.fields(new UncertaintyDocument.Asked(known, precision), true),
                 warnings,
                 provenance);
     }

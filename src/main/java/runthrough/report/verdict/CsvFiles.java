@@ -1,5 +1,6 @@
 package runthrough.report.verdict;
 
+import java.io.BufferedWriter;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
@@ -111,8 +112,8 @@ public final class CsvFiles implements StudyListener, Closeable {
     }
 
     private CSVPrinter printer(Outlet outlet, String file, List<String> header) throws IOException {
-        CSVPrinter printer =
-                CSVFormat.RFC4180.print(new OutputStreamWriter(outlet.stream(file), StandardCharsets.UTF_8));
+        CSVPrinter printer = CSVFormat.RFC4180.print(
+                new BufferedWriter(new OutputStreamWriter(outlet.stream(file), StandardCharsets.UTF_8)));
         open.add(printer);
         printer.printRecord(header);
         return printer;
@@ -217,6 +218,9 @@ public final class CsvFiles implements StudyListener, Closeable {
 
     /** Several times in one cell, apart by semicolons. */
     private static String times(WorkRecord work, ToDoubleFunction<PutDown> time) {
+        if (work.putDown().isEmpty()) {
+            return "";
+        }
         return work.putDown().stream()
                 .map(rest -> CsvWriter.number(time.applyAsDouble(rest)))
                 .collect(Collectors.joining("; "));

@@ -18,7 +18,8 @@ import runthrough.report.lever.LeverTable;
 /** The verdict: whether the line runs through its coil changes. */
 public final class VerdictAnswer {
     /** Of the JSON. */
-    public static final AnswerFormat FORMAT = new AnswerFormat("verdict", 2, Subject.OF_LINES, VerdictDocument.SHAPE);
+    public static final AnswerFormat FORMAT =
+            new AnswerFormat("verdict", 2, Subject.OF_LINES, () -> VerdictDocument.SHAPE);
 
     private final RunThroughResult result;
     private final Diagnosis diagnosis;
@@ -60,7 +61,7 @@ public final class VerdictAnswer {
                 advice(),
                 new VerdictFigures(result).all(),
                 new Answer.Body(charts, tables(), chapters(), Map.of()),
-                VerdictDocument.SHAPE.fields(result, result.verdict().chance()),
+                () -> VerdictDocument.SHAPE.fields(result, result.verdict().chance()),
                 result.warnings(),
                 result.provenance());
     }

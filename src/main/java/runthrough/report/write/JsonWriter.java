@@ -55,7 +55,7 @@ public final class JsonWriter {
         return text(HEAD.fields(answer, true)
                 .and(answer.question().subject().members())
                 .and(WORDS.fields(answer, true))
-                .and(answer.members())
+                .and(answer.members().get())
                 .and(TAIL.fields(answer, true))
                 .map());
     }
@@ -72,7 +72,8 @@ public final class JsonWriter {
                                 + " kilograms per second; _per_8_h is per eight hours of simulated time. Shares are from 0 to 1."
                                 + " What is not known, not finite or does not apply is null.");
         Map<String, ObjectNode> definitions = new TreeMap<>();
-        schema.setAll(JsonShape.schema(List.of(HEAD, format.subject(), WORDS, format.own(), TAIL), definitions));
+        schema.setAll(JsonShape.schema(
+                List.of(HEAD, format.subject(), WORDS, format.own().get(), TAIL), definitions));
         ((ObjectNode) schema.at("/properties/format")).put("const", format.name());
         ObjectNode shared = schema.putObject("definitions");
         definitions.forEach(shared::set);

@@ -27,13 +27,17 @@ public final class CauseFinder {
     /** Times closer than this (s) are equal: of equal ones the first in the order of the lists is named. */
     private static final double EQUAL_TIMES = 1e-9;
 
+    private static final double[] NOTHING = {};
+
     private final Line line;
     private final StripMargin margins;
     private final double capacity;
     private final double slack;
     private final Map<WorkList, List<String>> names = new EnumMap<>(WorkList.class);
+    /** Of each element the median of what is drawn for it (s). */
+    private final Map<WorkList, double[]> medians = new EnumMap<>(WorkList.class);
 
-    /** Causes of coil changes of {@code line}. */
+    /** Causes of coil changes of {@code line}; may be asked on several threads. */
     public CauseFinder(Line line) {
         this.line = line;
         margins = new StripMargin(line);
@@ -41,6 +45,11 @@ public final class CauseFinder {
         slack = line.accumulator().levelTolerance();
         for (WorkList list : WorkList.values()) {
             names.put(list, SourceNames.elements(line.practice(), list, elements(list)));
+            medians.put(
+                    list,
+                    elements(list).stream()
+                            .mapToDouble(element -> element.time().drawn().quantile(0.5))
+                            .toArray());
         }
     }
 
@@ -136,9 +145,10 @@ public final class CauseFinder {
 
     private void regular(WorkList list, List<Double> took, Joint joint, List<Item> items) {
         List<WorkElement> elements = elements(list);
+        double[] drawn = medians.getOrDefault(list, NOTHING);
         for (int i = 0; i < elements.size(); i++) {
             if (isRegular(elements.get(i)) && !took.get(i).isNaN()) {
-                double longer = took.get(i) - elements.get(i).medianDuration(joint);
+                double longer = took.get(i) - elements.get(i).durationWith(drawn[i], joint);
                 items.add(new Item(Reason.of(Cause.ELEMENT_TOOK_LONG, element(list, i)), Math.max(0, longer)));
             }
         }

@@ -14,6 +14,7 @@ import runthrough.simulation.records.ChangeRecord;
 import runthrough.study.Evaluation.Tally;
 import runthrough.study.Evaluator;
 import runthrough.study.StudyException;
+import runthrough.study.cause.CauseFinder;
 import runthrough.study.statistics.Estimators;
 import runthrough.study.statistics.Interval;
 import runthrough.study.statistics.Sample;
@@ -32,6 +33,7 @@ final class StripDemand {
     private static final double ROUNDING = 1e-6;
 
     private final Line ample;
+    private final CauseFinder causes;
     private final double ampleCapacity;
     private final double slowLevel;
     private final List<Needs> byReplication = new ArrayList<>();
@@ -49,6 +51,7 @@ final class StripDemand {
     /** Needs of a line whose accumulator holds more than is ever drawn. */
     StripDemand(Line ample) {
         this.ample = ample;
+        this.causes = new CauseFinder(ample);
         this.ampleCapacity = ample.accumulator().capacity();
         this.slowLevel =
                 ample.process().slowing().map(ProcessSection.Slowing::level).orElse(0.0);
@@ -73,7 +76,7 @@ final class StripDemand {
         double[] needs = replication.changes().stream().mapToDouble(this::need).toArray();
         double hold = Math.max(ample.stopLevel(ample.fastestRatedSpeed()), slowLevel);
         double most = ampleCapacity - replication.totals().lowestLevel() + hold;
-        return new Needs(Sample.of(needs), hasUnseen ? Double.POSITIVE_INFINITY : most, Tally.of(ample, replication));
+        return new Needs(Sample.of(needs), hasUnseen ? Double.POSITIVE_INFINITY : most, Tally.of(causes, replication));
     }
 
     private double need(ChangeRecord change) {
