@@ -29,8 +29,8 @@ public final class ChangeWork {
     private final CoilPreparation preparation;
     private final WorkSequence prepare;
     private final WorkSequence prepareAgain;
-    private final WorkSequence tail;
-    private final WorkSequence join;
+    private final JointSequence tail;
+    private final JointSequence join;
     private final Waiting waiting;
 
     private int running = 1;
@@ -95,8 +95,8 @@ public final class ChangeWork {
         prepare = new WorkSequence(lists.prepare(), calendar, recorder, this::giveWork);
         preparation = new CoilPreparation(prepare, line.entry().uncoilers());
         prepareAgain = new WorkSequence(lists.prepare(), calendar, recorder, this::giveWork);
-        tail = new WorkSequence(lists.tail(), calendar, recorder, this::giveWork);
-        join = new WorkSequence(lists.join(), calendar, recorder, this::giveWork);
+        tail = new JointSequence(lists.tail(), calendar, recorder, this::giveWork);
+        join = new JointSequence(lists.join(), calendar, recorder, this::giveWork);
         waiting = new Waiting(lists.prepare().size());
     }
 

@@ -1,7 +1,6 @@
 package runthrough.simulation.work;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import runthrough.simulation.account.Recorder;
@@ -16,7 +15,7 @@ import runthrough.simulation.records.WorkRecord.PutDown;
  *
  * <p>Rules CHANGE-1, CREW-5, ORDER-3.
  */
-final class WorkSequence {
+sealed class WorkSequence permits JointSequence {
     /** An element with less time left than this (s) is finished, not put down. */
     private static final double NEARLY_DONE = 1e-9;
 
@@ -37,8 +36,6 @@ final class WorkSequence {
     private final EventCalendar calendar;
     private final EventCalendar.Timer timer;
     private final List<PutDown> putDown = new ArrayList<>();
-    /** What each element took in the first pass (s); NaN where it was not done. */
-    private final double[] firstPass;
 
     private State state = State.IDLE;
     private int change;
@@ -58,7 +55,6 @@ final class WorkSequence {
         this.queue = queue;
         this.calendar = calendar;
         this.recorder = recorder;
-        firstPass = new double[queue.size()];
         timer = calendar.timer(queue.list().name().toLowerCase(Locale.ROOT), EventOrder.TIMER, () -> {
             endElement();
             whenElementEnds.run();
@@ -74,9 +70,6 @@ final class WorkSequence {
         pass = ofJoint;
         element = -1;
         toSave = queue.shorterBy();
-        if (pass == 1) {
-            Arrays.fill(firstPass, Double.NaN);
-        }
         next();
     }
 
@@ -85,7 +78,8 @@ final class WorkSequence {
         state = State.IDLE;
     }
 
-    private void next() {
+    /** Goes on to the next element that is done. */
+    final void next() {
         do {
             element++;
         } while (element < queue.size() && !queue.isDone(element, change, pass));
@@ -96,11 +90,8 @@ final class WorkSequence {
     void proceed() {
         double now = calendar.now();
         if (state == State.WAITING) {
-            left = shortened(queue.draw(element, change, pass));
+            left = takes();
             begun = now;
-            if (pass == 1) {
-                firstPass[element] = left;
-            }
         } else if (recorder.keepsWork()) {
             putDown.add(new PutDown(leftSince, now));
         }
@@ -143,24 +134,9 @@ final class WorkSequence {
         return time;
     }
 
-    /**
-     * When the list ends (s) that is begun at {@code from} for coil change {@code onChange}, pass {@code ofJoint} from 1, with
-     * nobody in its way. What each element takes in the first pass is kept.
-     */
-    double endsWhenBegunAt(double from, int onChange, int ofJoint) {
-        double time = from;
-        toSave = queue.shorterBy();
-        for (int i = 0; i < queue.size(); i++) {
-            boolean isDone = queue.isDone(i, onChange, ofJoint);
-            double takes = isDone ? shortened(queue.draw(i, onChange, ofJoint)) : Double.NaN;
-            if (ofJoint == 1) {
-                firstPass[i] = takes;
-            }
-            if (isDone) {
-                time += takes;
-            }
-        }
-        return time;
+    /** How long the element that begins takes (s). */
+    double takes() {
+        return shortened(queue.draw(element, change, pass));
     }
 
     /** What is left (s) of an element that takes {@code whole} (s) when the pass is shortened; the rest goes on to the next. */
@@ -188,11 +164,6 @@ final class WorkSequence {
             putDown.clear();
         }
         next();
-    }
-
-    /** What each element took in the first pass (s), in the order of the list; NaN where it was not done. */
-    List<Double> firstPass() {
-        return Arrays.stream(firstPass).boxed().toList();
     }
 
     boolean isIdle() {
