@@ -9,6 +9,7 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
 import static com.tngtech.archunit.core.domain.properties.HasModifiers.Predicates.modifier;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.codeUnits;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.constructors;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
@@ -21,6 +22,7 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaCodeUnit;
+import com.tngtech.archunit.core.domain.JavaConstructor;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -41,6 +43,7 @@ import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.Test;
 import runthrough.cli.Main;
 import runthrough.library.PublishedPackages;
+import runthrough.scenario.Input;
 import umontreal.ssj.rng.RandomStream;
 import umontreal.ssj.simevents.Simulator;
 
@@ -110,6 +113,26 @@ class ArchitectureTest {
                 .mayOnlyBeAccessedByLayers("cli")
                 .whereLayer("cli")
                 .mayNotBeAccessedByAnyLayer()
+                .check(CLASSES);
+    }
+
+    /** Whoever describes something gives few values in a row; a result is a record of as many figures as it has. */
+    @Test
+    void nobodyDescribesAnythingByEightArgumentsInARow() {
+        ArchCondition<JavaConstructor> takeFewArguments = new ArchCondition<>("take at most seven arguments") {
+            @Override
+            public void check(JavaConstructor made, ConditionEvents events) {
+                int arguments = made.getRawParameterTypes().size();
+                events.add(new SimpleConditionEvent(
+                        made, arguments <= 7, made.getFullName() + " takes " + arguments + " arguments"));
+            }
+        };
+        constructors()
+                .that()
+                .areDeclaredInClassesThat(not(assignableTo(Record.class))
+                        .or(resideInAPackage("runthrough.plant.."))
+                        .or(resideInAPackage("runthrough.scenario..").and(not(type(Input.class)))))
+                .should(takeFewArguments)
                 .check(CLASSES);
     }
 

@@ -9,12 +9,9 @@ import java.util.OptionalDouble;
  * <p>Rules COIL-7, COIL-8, COIL-9.
  *
  * @param name how the user calls it, for reports
- * @param thickness strip thickness (m), {@code > 0}
- * @param width strip width (m), {@code > 0}
- * @param density (kg/m3), {@code > 0}
+ * @param strip that is wound up
  * @param size what fixes its length: a length, a mass, or two diameters
- * @param headCrop scrap cut from the head at a joint (m), {@code >= 0}
- * @param tailCrop scrap cut from the tail at a joint (m), {@code >= 0}
+ * @param crops what is cut off at its joints
  * @param processSpeed the rated process speed this coil asks for (m/s), {@code > 0}; empty for the line's own
  * @param product what is made of it, as the user calls it, for reports; empty where that is not said
  * @param core where the size is a length or a mass, what it is wound on and how densely, if that is given beside; it says how
@@ -22,25 +19,48 @@ import java.util.OptionalDouble;
  */
 public record Coil(
         String name,
-        double thickness,
-        double width,
-        double density,
+        Strip strip,
         CoilSize size,
-        double headCrop,
-        double tailCrop,
+        Crops crops,
         OptionalDouble processSpeed,
         String product,
         Optional<Core> core) {
 
     public Coil {
-        Ranges.finitePositive("thickness", thickness);
-        Ranges.finitePositive("width", width);
-        Ranges.finitePositive("density", density);
-        Ranges.notNegative("head crop", headCrop);
-        Ranges.notNegative("tail crop", tailCrop);
         processSpeed.ifPresent(speed -> Ranges.finitePositive("process speed", speed));
         if (core.isPresent() && size instanceof CoilSize.ByDiameters) {
             throw new IllegalArgumentException("inner diameter given twice, by the size and beside it; give it once");
+        }
+    }
+
+    /**
+     * Flat metal of one thickness and width.
+     *
+     * @param thickness (m), {@code > 0}
+     * @param width (m), {@code > 0}
+     * @param density (kg/m3), {@code > 0}
+     */
+    public record Strip(double thickness, double width, double density) {
+        public Strip {
+            Ranges.finitePositive("thickness", thickness);
+            Ranges.finitePositive("width", width);
+            Ranges.finitePositive("density", density);
+        }
+    }
+
+    /**
+     * Scrap cut off the ends of a coil at its joints.
+     *
+     * @param head cut off the head (m), {@code >= 0}
+     * @param tail cut off the tail (m), {@code >= 0}
+     */
+    public record Crops(double head, double tail) {
+        /** Nothing is cut off. */
+        public static final Crops NONE = new Crops(0, 0);
+
+        public Crops {
+            Ranges.notNegative("head crop", head);
+            Ranges.notNegative("tail crop", tail);
         }
     }
 
@@ -57,31 +77,24 @@ public record Coil(
         }
     }
 
-    /** A coil of which nothing is known beside its size. */
-    public Coil(
-            String name,
-            double thickness,
-            double width,
-            double density,
-            CoilSize size,
-            double headCrop,
-            double tailCrop,
-            OptionalDouble processSpeed,
-            String product) {
-        this(name, thickness, width, density, size, headCrop, tailCrop, processSpeed, product, Optional.empty());
+    /** A coil without crops, at the line's own speed, of which nothing more is known. */
+    public Coil(String name, Strip strip, CoilSize size) {
+        this(name, strip, size, Crops.NONE, OptionalDouble.empty(), "", Optional.empty());
     }
 
-    /** A coil of which it is not said what is made of it. */
-    public Coil(
-            String name,
-            double thickness,
-            double width,
-            double density,
-            CoilSize size,
-            double headCrop,
-            double tailCrop,
-            OptionalDouble processSpeed) {
-        this(name, thickness, width, density, size, headCrop, tailCrop, processSpeed, "");
+    /** The same with other crops. */
+    public Coil withCrops(double head, double tail) {
+        return new Coil(name, strip, size, new Crops(head, tail), processSpeed, product, core);
+    }
+
+    /** The same with a rated process speed of its own (m/s), {@code > 0}. */
+    public Coil withProcessSpeed(double speed) {
+        return with(size, OptionalDouble.of(speed));
+    }
+
+    /** The same as material of {@code made}. */
+    public Coil withProduct(String made) {
+        return new Coil(name, strip, size, crops, processSpeed, made, core);
     }
 
     /** The same with a coil {@code factor} times as long, {@code factor > 0}; the crops stay. */
@@ -102,12 +115,36 @@ public record Coil(
 
     /** The same with an inner diameter and a winding factor beside its length or mass. */
     public Coil withCore(Core other) {
-        return new Coil(
-                name, thickness, width, density, size, headCrop, tailCrop, processSpeed, product, Optional.of(other));
+        return new Coil(name, strip, size, crops, processSpeed, product, Optional.of(other));
     }
 
     private Coil with(CoilSize otherSize, OptionalDouble speed) {
-        return new Coil(name, thickness, width, density, otherSize, headCrop, tailCrop, speed, product, core);
+        return new Coil(name, strip, otherSize, crops, speed, product, core);
+    }
+
+    /** Strip thickness (m). */
+    public double thickness() {
+        return strip.thickness();
+    }
+
+    /** Strip width (m). */
+    public double width() {
+        return strip.width();
+    }
+
+    /** Density (kg/m3). */
+    public double density() {
+        return strip.density();
+    }
+
+    /** Scrap cut off the head at a joint (m). */
+    public double headCrop() {
+        return crops.head();
+    }
+
+    /** Scrap cut off the tail at a joint (m). */
+    public double tailCrop() {
+        return crops.tail();
     }
 
     /** Inner diameter (m) where it is given beside a length or a mass; empty otherwise. */
@@ -133,13 +170,13 @@ public record Coil(
             return OptionalDouble.of(round.outer());
         }
         return core.map(given -> OptionalDouble.of(
-                        CoilSize.outerDiameter(given.diameter(), thickness, meanLength(), given.windingFactor())))
+                        CoilSize.outerDiameter(given.diameter(), thickness(), meanLength(), given.windingFactor())))
                 .orElse(OptionalDouble.empty());
     }
 
     /** Mass of a metre of strip (kg/m). */
     public double massPerMetre() {
-        return density * width * thickness;
+        return density() * width() * thickness();
     }
 
     /** Length of the whole coil (m) when its size is drawn at {@code p} in (0, 1). */
@@ -153,7 +190,7 @@ public record Coil(
      * <p>Rule COIL-2.
      */
     public double usableLength(double p) {
-        return length(p) - headCrop - tailCrop;
+        return length(p) - crops.head() - crops.tail();
     }
 
     /** Mean length of the whole coil (m). */
@@ -163,6 +200,6 @@ public record Coil(
 
     /** Mean length left after both crops (m). */
     public double meanUsableLength() {
-        return meanLength() - headCrop - tailCrop;
+        return meanLength() - crops.head() - crops.tail();
     }
 }

@@ -159,12 +159,9 @@ public final class CoilTable extends AbstractList<Coil> implements RandomAccess 
             double own = speed.get(index);
             return new Coil(
                     name(index),
-                    thickness.get(index),
-                    width.get(index),
-                    density.get(index),
+                    new Coil.Strip(thickness.get(index), width.get(index), density.get(index)),
                     size(index),
-                    headCrop.get(index),
-                    tailCrop.get(index),
+                    new Coil.Crops(headCrop.get(index), tailCrop.get(index)),
                     Double.isNaN(own) ? OptionalDouble.empty() : OptionalDouble.of(own),
                     products.get((int) product.get(index)),
                     beside(index));

@@ -112,12 +112,9 @@ final class CoilKeys {
     static Coil coil(Values values, String name) {
         return new Coil(
                 values.find(NAME).orElse(name),
-                values.get(THICKNESS),
-                values.get(WIDTH),
-                values.get(DENSITY),
+                new Coil.Strip(values.get(THICKNESS), values.get(WIDTH), values.get(DENSITY)),
                 size(values),
-                values.get(HEAD_CROP),
-                values.get(TAIL_CROP),
+                new Coil.Crops(values.get(HEAD_CROP), values.get(TAIL_CROP)),
                 values.find(PROCESS_SPEED).map(OptionalDouble::of).orElse(OptionalDouble.empty()),
                 values.find(PRODUCT).orElse(""),
                 core(values));

@@ -161,8 +161,14 @@ record ScheduleRow(List<ScheduleColumn> columns, Filled filled, Coil like) {
         }
 
         Optional<Coil> coil() {
-            return size().map(size ->
-                    new Coil(name, thickness, width, density, size, headCrop, tailCrop, speed, product, core()));
+            return size().map(size -> new Coil(
+                    name,
+                    new Coil.Strip(thickness, width, density),
+                    size,
+                    new Coil.Crops(headCrop, tailCrop),
+                    speed,
+                    product,
+                    core()));
         }
 
         /** Beside a length or a mass. */

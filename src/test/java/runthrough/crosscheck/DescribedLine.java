@@ -165,12 +165,12 @@ final class DescribedLine {
         JsonNode size = given.path("size");
         return new Coil(
                 "coil " + number,
-                given.path("thickness").doubleValue(),
-                given.path("width").doubleValue(),
-                given.path("density").doubleValue(),
+                new Coil.Strip(
+                        given.path("thickness").doubleValue(),
+                        given.path("width").doubleValue(),
+                        given.path("density").doubleValue()),
                 size(size),
-                or(given, "head_crop", 0),
-                or(given, "tail_crop", 0),
+                new Coil.Crops(or(given, "head_crop", 0), or(given, "tail_crop", 0)),
                 number(given, "process_speed"),
                 given.path("product").asText("").replace("null", ""),
                 size.has("outer_diameter") ? Optional.empty() : core(size));

@@ -7,7 +7,6 @@ import static runthrough.plant.SoundLine.line;
 import static runthrough.plant.SoundLine.timed;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Coil;
@@ -25,15 +24,7 @@ class EquipmentTest {
 
     /** Wound from 1 m to 2 m; with a density of 4000/(3 pi) kg/m3 and a width of 1 m it weighs 1000 kg. */
     private static Coil tonne(String name, double width) {
-        return new Coil(
-                name,
-                0.001,
-                width,
-                4000 / (3 * Math.PI),
-                new CoilSize.ByDiameters(2, 1, 1),
-                0,
-                0,
-                OptionalDouble.empty());
+        return new Coil(name, new Coil.Strip(0.001, width, 4000 / (3 * Math.PI)), new CoilSize.ByDiameters(2, 1, 1));
     }
 
     /**
@@ -56,13 +47,8 @@ class EquipmentTest {
     void innerDiameterBesideALengthGivesTheDriveOfTheSameCoil() {
         Coil byLength = new Coil(
                         "coil",
-                        0.001,
-                        1,
-                        4000 / (3 * Math.PI),
-                        new CoilSize.ByLength(Distribution.constant(750 * Math.PI)),
-                        0,
-                        0,
-                        OptionalDouble.empty())
+                        new Coil.Strip(0.001, 1, 4000 / (3 * Math.PI)),
+                        new CoilSize.ByLength(Distribution.constant(750 * Math.PI)))
                 .withInnerDiameter(1);
 
         CoilDrive drive = CoilDrive.of(line().coils(byLength).build()).orElseThrow();
@@ -80,13 +66,8 @@ class EquipmentTest {
     void atAnotherRadiusTorqueAndForceDiffer() {
         Coil coil = new Coil(
                 "coil",
-                0.001,
-                1,
-                1000 / (Math.PI * (0.64 - 0.09)),
-                new CoilSize.ByDiameters(1.6, 0.6, 1),
-                0,
-                0,
-                OptionalDouble.empty());
+                new Coil.Strip(0.001, 1, 1000 / (Math.PI * (0.64 - 0.09))),
+                new CoilSize.ByDiameters(1.6, 0.6, 1));
 
         CoilDrive drive = CoilDrive.of(line().coils(coil).build()).orElseThrow();
 
@@ -111,13 +92,8 @@ class EquipmentTest {
     void ringIsLikeMassOnAStraightLine() {
         Coil ring = new Coil(
                 "ring",
-                1e-9,
-                1,
-                1000 / (Math.PI * (1 - 0.999999 * 0.999999)),
-                new CoilSize.ByDiameters(2, 1.999998, 1),
-                0,
-                0,
-                OptionalDouble.empty());
+                new Coil.Strip(1e-9, 1, 1000 / (Math.PI * (1 - 0.999999 * 0.999999))),
+                new CoilSize.ByDiameters(2, 1.999998, 1));
 
         CoilDrive drive = CoilDrive.of(line().coils(ring).build()).orElseThrow();
 

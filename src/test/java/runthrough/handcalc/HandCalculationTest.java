@@ -8,7 +8,6 @@ import static runthrough.plant.SoundLine.line;
 import static runthrough.plant.SoundLine.timed;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import runthrough.handcalc.Preparation.Rule;
@@ -326,13 +325,8 @@ class HandCalculationTest {
         private Coil wide(double width) {
             return new Coil(
                     width + " m",
-                    0.002,
-                    width,
-                    7850,
-                    new CoilSize.ByLength(Distribution.constant(600)),
-                    0,
-                    0,
-                    OptionalDouble.empty());
+                    new Coil.Strip(0.002, width, 7850),
+                    new CoilSize.ByLength(Distribution.constant(600)));
         }
     }
 
@@ -393,15 +387,8 @@ class HandCalculationTest {
     void bendingIsCheckedForEachThickness_thickestFirst() {
         // Rule ACC-10.
         // 210 GPa / (2 * 300 MPa) = 350 thicknesses: 0.7 m for 2 mm, 0.35 m for 1 mm, over a roll of 0.5 m.
-        Coil thin = new Coil(
-                "thin",
-                0.001,
-                1.25,
-                7850,
-                new CoilSize.ByLength(Distribution.constant(600)),
-                0,
-                0,
-                OptionalDouble.empty());
+        Coil thin =
+                new Coil("thin", new Coil.Strip(0.001, 1.25, 7850), new CoilSize.ByLength(Distribution.constant(600)));
         HandCalculation calculation = HandCalculation.of(line().coils(thin, coil(600), thin)
                 .bending(new Bending(210e9, 300e6, 0.5))
                 .build());

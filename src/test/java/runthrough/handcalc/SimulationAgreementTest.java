@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -115,14 +114,10 @@ class SimulationAgreementTest {
         double headCrop = random.chance(0.5) ? 0 : random.between(0, 2);
         double tailCrop = random.chance(0.5) ? 0 : random.between(0, 2);
         return new Coil(
-                "coil",
-                random.between(0.0003, 0.006),
-                random.between(0.1, 2),
-                7850,
-                new CoilSize.ByLength(Distribution.constant(usable + headCrop + tailCrop)),
-                headCrop,
-                tailCrop,
-                OptionalDouble.empty());
+                        "coil",
+                        new Coil.Strip(random.between(0.0003, 0.006), random.between(0.1, 2), 7850),
+                        new CoilSize.ByLength(Distribution.constant(usable + headCrop + tailCrop)))
+                .withCrops(headCrop, tailCrop);
     }
 
     private static Entry entry(RandomForms random, ClosedForms forms) {

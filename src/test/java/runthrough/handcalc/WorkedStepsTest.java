@@ -11,7 +11,6 @@ import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -55,23 +54,11 @@ class WorkedStepsTest {
         WorkElement change = new WorkElement(
                 "change wheel", new WorkTime.Timed(Distribution.uniform(30, 50)), new Occurrence.Every(12), false);
         Coil byMass = new Coil(
-                "by mass",
-                0.002,
-                1.25,
-                7850,
-                new CoilSize.ByMass(Distribution.constant(12000)),
-                0.4,
-                0.3,
-                OptionalDouble.empty());
+                        "by mass", new Coil.Strip(0.002, 1.25, 7850), new CoilSize.ByMass(Distribution.constant(12000)))
+                .withCrops(0.4, 0.3);
         Coil byDiameters = new Coil(
-                "by diameters",
-                0.002,
-                0.24,
-                7850,
-                new CoilSize.ByDiameters(1.45, 0.508, 0.97),
-                0.4,
-                0.3,
-                OptionalDouble.empty());
+                        "by diameters", new Coil.Strip(0.002, 0.24, 7850), new CoilSize.ByDiameters(1.45, 0.508, 0.97))
+                .withCrops(0.4, 0.3);
         StorageForm strands = new StorageForm.Strands(8, 25, 0.07, 0.2, false);
         return Stream.of(
                         line(),
@@ -120,15 +107,8 @@ class WorkedStepsTest {
     }
 
     private static Coil cropped(double head, double tail) {
-        return new Coil(
-                "cropped",
-                0.002,
-                1,
-                7850,
-                new CoilSize.ByLength(Distribution.constant(600)),
-                head,
-                tail,
-                OptionalDouble.empty());
+        return new Coil("cropped", new Coil.Strip(0.002, 1, 7850), new CoilSize.ByLength(Distribution.constant(600)))
+                .withCrops(head, tail);
     }
 
     private static double exactly(Step step, UnitSystem system) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -22,14 +23,12 @@ class CoilTableTest {
         };
         return new Coil(
                 random.nextBoolean() ? CoilTable.nameByPlace(index) : "Ä" + random.nextInt(),
-                0.001 * number,
-                0.1 * random.nextInt(1, 4),
-                7850,
+                new Coil.Strip(0.001 * number, 0.1 * random.nextInt(1, 4), 7850),
                 size,
-                random.nextInt(3),
-                index < 5000 ? 0 : 0.3,
+                new Coil.Crops(random.nextInt(3), index < 5000 ? 0 : 0.3),
                 random.nextBoolean() ? OptionalDouble.of(number) : OptionalDouble.empty(),
-                random.nextInt(3) == 0 ? "" : "tube " + random.nextInt(20));
+                random.nextInt(3) == 0 ? "" : "tube " + random.nextInt(20),
+                Optional.empty());
     }
 
     @Test
@@ -60,8 +59,7 @@ class CoilTableTest {
 
     @Test
     void aLongScheduleOfCoilsThatAreAllAlikeIsKnownNotToVary() {
-        Coil coil = new Coil(
-                "a", 0.002, 0.24, 7850, new CoilSize.ByMass(Distribution.constant(5000)), 0, 0, OptionalDouble.empty());
+        Coil coil = new Coil("a", new Coil.Strip(0.002, 0.24, 7850), new CoilSize.ByMass(Distribution.constant(5000)));
         CoilTable.Builder builder = new CoilTable.Builder();
         for (int i = 0; i < 20_000; i++) {
             builder.add(coil);

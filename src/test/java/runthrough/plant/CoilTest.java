@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 import static runthrough.report.validation.Topic.GEOMETRY;
 
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,7 +22,7 @@ import runthrough.quantity.Unit;
 class CoilTest {
 
     private static Coil coil(double thickness, double width, double density, CoilSize size) {
-        return new Coil("coil", thickness, width, density, size, 0, 0, OptionalDouble.empty());
+        return new Coil("coil", new Coil.Strip(thickness, width, density), size);
     }
 
     /**

@@ -5,14 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** An inner diameter beside a length or a mass gives the outer one, and no second size. */
 class InnerDiameterTest {
 
     private static Coil coil(CoilSize size) {
-        return new Coil("coil", 0.002, 1.25, 7850, size, 0, 0, OptionalDouble.empty());
+        return new Coil("coil", new Coil.Strip(0.002, 1.25, 7850), size);
     }
 
     @Test

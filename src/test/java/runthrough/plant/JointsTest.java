@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.WorkElement.Occurrence;
@@ -24,15 +23,10 @@ class JointsTest {
 
     private static Coil coil(double thickness, double width, String product) {
         return new Coil(
-                "coil",
-                thickness,
-                width,
-                7850,
-                new CoilSize.ByLength(Distribution.constant(600)),
-                0,
-                0,
-                OptionalDouble.empty(),
-                product);
+                        "coil",
+                        new Coil.Strip(thickness, width, 7850),
+                        new CoilSize.ByLength(Distribution.constant(600)))
+                .withProduct(product);
     }
 
     @Test

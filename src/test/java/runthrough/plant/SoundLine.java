@@ -3,7 +3,6 @@ package runthrough.plant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import runthrough.plant.builder.LineBuilder;
 
@@ -38,21 +37,13 @@ public final class SoundLine {
 
     /** A coil 1.25 m wide and 2 mm thick. */
     public static Coil coil(Distribution length, double headCrop, double tailCrop) {
-        return new Coil(
-                "coil", 0.002, 1.25, 7850, new CoilSize.ByLength(length), headCrop, tailCrop, OptionalDouble.empty());
+        return new Coil("coil", new Coil.Strip(0.002, 1.25, 7850), new CoilSize.ByLength(length))
+                .withCrops(headCrop, tailCrop);
     }
 
     /** The same coil with a process speed of its own (m/s). */
     public static Coil atSpeed(Coil coil, double speed) {
-        return new Coil(
-                coil.name(),
-                coil.thickness(),
-                coil.width(),
-                coil.density(),
-                coil.size(),
-                coil.headCrop(),
-                coil.tailCrop(),
-                OptionalDouble.of(speed));
+        return coil.withProcessSpeed(speed);
     }
 
     /** An element that always takes {@code seconds}, done every time and again after a reject. */

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -116,7 +115,9 @@ class VariantsTest {
                 new CoilSize.ByLength(Distribution.uniform(500, 700)),
                 new CoilSize.ByMass(Distribution.uniform(2000, 3000)),
                 new CoilSize.ByDiameters(1.45, 0.508, 0.98))) {
-            Coil coil = new Coil("strip", 0.002, 0.25, 8000, size, 0.4, 0.3, OptionalDouble.of(2));
+            Coil coil = new Coil("strip", new Coil.Strip(0.002, 0.25, 8000), size)
+                    .withCrops(0.4, 0.3)
+                    .withProcessSpeed(2);
             Coil longer = coil.withLengthTimes(1.7);
 
             assertThat(longer.length(0.3)).isCloseTo(1.7 * coil.length(0.3), within(1e-9));
@@ -128,15 +129,8 @@ class VariantsTest {
 
     @Test
     void everySupplyKeepsItsOrderAndWeights() {
-        Coil coil = new Coil(
-                "strip",
-                0.002,
-                0.25,
-                8000,
-                new CoilSize.ByLength(Distribution.constant(100)),
-                0,
-                0,
-                OptionalDouble.empty());
+        Coil coil =
+                new Coil("strip", new Coil.Strip(0.002, 0.25, 8000), new CoilSize.ByLength(Distribution.constant(100)));
         Coil longer = coil.withLengthTimes(2);
 
         assertThat(new CoilSource.Repeated(coil).withEach(c -> longer)).isEqualTo(new CoilSource.Repeated(longer));

@@ -2,7 +2,6 @@ package runthrough.simulation;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
@@ -52,7 +51,7 @@ public final class EverySource {
 
     /** A coil of a mass (kg). */
     public static Coil byMass(Distribution mass) {
-        return new Coil("heavy", 0.001, 1, 7850, new CoilSize.ByMass(mass), 0, 0, OptionalDouble.empty());
+        return new Coil("heavy", new Coil.Strip(0.001, 1, 7850), new CoilSize.ByMass(mass));
     }
 
     private static WorkElement measured(String name) {

@@ -13,7 +13,6 @@ import static runthrough.simulation.PlainLine.weld;
 import static runthrough.simulation.PlainLine.wide;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -104,15 +103,7 @@ class JointWorkTest {
     }
 
     private static Coil thick(double thickness) {
-        return new Coil(
-                "coil",
-                thickness,
-                1,
-                7850,
-                new CoilSize.ByLength(Distribution.constant(1500)),
-                0,
-                0,
-                OptionalDouble.empty());
+        return new Coil("coil", new Coil.Strip(thickness, 1, 7850), new CoilSize.ByLength(Distribution.constant(1500)));
     }
 
     @Test
@@ -324,14 +315,10 @@ class JointWorkTest {
         // Rule COIL-2.
         PlainLine line = new PlainLine()
                 .coils(new Coil(
-                        "thin",
-                        0.002,
-                        1,
-                        7850,
-                        new CoilSize.ByLength(Distribution.observed(List.of(3.0, 600.0))),
-                        2,
-                        2,
-                        OptionalDouble.empty()))
+                                "thin",
+                                new Coil.Strip(0.002, 1, 7850),
+                                new CoilSize.ByLength(Distribution.observed(List.of(3.0, 600.0))))
+                        .withCrops(2, 2))
                 .join(60);
 
         assertThatThrownBy(() -> line.run(1000))

@@ -3,7 +3,6 @@ package runthrough.simulation;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
@@ -50,45 +49,29 @@ public final class PlainLine {
     }
 
     public static Coil coil(Distribution length) {
-        return new Coil("coil", 0.002, 1, 7850, new CoilSize.ByLength(length), 0, 0, OptionalDouble.empty());
+        return new Coil("coil", new Coil.Strip(0.002, 1, 7850), new CoilSize.ByLength(length));
     }
 
     public static Coil cropped(double length, double head, double tail) {
-        return new Coil(
-                "coil",
-                0.002,
-                1,
-                7850,
-                new CoilSize.ByLength(Distribution.constant(length)),
-                head,
-                tail,
-                OptionalDouble.empty());
+        return new Coil("coil", new Coil.Strip(0.002, 1, 7850), new CoilSize.ByLength(Distribution.constant(length)))
+                .withCrops(head, tail);
     }
 
     /** A coil of {@code length} (m) that asks for {@code processSpeed} (m/s). */
     public static Coil coilAt(double length, double processSpeed) {
         return new Coil(
-                "coil at " + processSpeed,
-                0.002,
-                1,
-                7850,
-                new CoilSize.ByLength(Distribution.constant(length)),
-                0,
-                0,
-                OptionalDouble.of(processSpeed));
+                        "coil at " + processSpeed,
+                        new Coil.Strip(0.002, 1, 7850),
+                        new CoilSize.ByLength(Distribution.constant(length)))
+                .withProcessSpeed(processSpeed);
     }
 
     /** A coil of {@code length} (m) and {@code width} (m) without crops. */
     public static Coil wide(double length, double width) {
         return new Coil(
                 "coil " + width + " m wide",
-                0.002,
-                width,
-                7850,
-                new CoilSize.ByLength(Distribution.constant(length)),
-                0,
-                0,
-                OptionalDouble.empty());
+                new Coil.Strip(0.002, width, 7850),
+                new CoilSize.ByLength(Distribution.constant(length)));
     }
 
     public static WorkElement element(Distribution time) {

@@ -103,13 +103,12 @@ final class RandomLine {
         };
         return new Coil(
                 "coil " + index,
-                between(0.0005, 0.004),
-                between(0.2, 1.5),
-                7850,
+                new Coil.Strip(between(0.0005, 0.004), between(0.2, 1.5), 7850),
                 new CoilSize.ByLength(drawn),
-                crops * between(0, 0.1),
-                crops * between(0, 0.1),
-                maybe(0.4) ? OptionalDouble.of(speed * between(0.4, 1.2)) : OptionalDouble.empty());
+                new Coil.Crops(crops * between(0, 0.1), crops * between(0, 0.1)),
+                maybe(0.4) ? OptionalDouble.of(speed * between(0.4, 1.2)) : OptionalDouble.empty(),
+                "",
+                Optional.empty());
     }
 
     private ProcessSection process(double speed, double capacity, boolean oneStrip) {

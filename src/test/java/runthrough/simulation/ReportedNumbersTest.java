@@ -9,7 +9,6 @@ import static runthrough.simulation.PlainLine.cropped;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSize;
@@ -306,7 +305,7 @@ class ReportedNumbersTest {
         // Rule COIL-3.
         // 15.7 kg/m, but the second coil is half as thick: tail 2 m of the one, head 1 m of the other.
         Coil thin =
-                new Coil("thin", 0.001, 1, 7850, new CoilSize.ByLength(constant(603)), 1, 2, OptionalDouble.empty());
+                new Coil("thin", new Coil.Strip(0.001, 1, 7850), new CoilSize.ByLength(constant(603))).withCrops(1, 2);
         Replication run = line().coils(cropped(603, 1, 2), thin).join(0).run(1);
 
         assertNear(run.totals().scrapKilograms(), 2 * 15.7 + 1 * 7.85);

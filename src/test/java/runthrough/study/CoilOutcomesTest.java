@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSize;
@@ -26,7 +25,9 @@ class CoilOutcomesTest {
 
     private static Coil coil(String name, String product, double width, double length, double speed) {
         CoilSize size = new CoilSize.ByLength(Distribution.constant(length));
-        return new Coil(name, 0.002, width, 7850, size, 0, 0, OptionalDouble.of(speed), product);
+        return new Coil(name, new Coil.Strip(0.002, width, 7850), size)
+                .withProcessSpeed(speed)
+                .withProduct(product);
     }
 
     private static CoilOutcomes outcomes(Line line, int changes, int replications) {

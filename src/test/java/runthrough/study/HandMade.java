@@ -72,7 +72,14 @@ final class HandMade {
     }
 
     private static Coil coil(OptionalDouble speed) {
-        return new Coil("strip", 0.002, 0.25, 8000, new CoilSize.ByLength(Distribution.constant(1000)), 0, 0, speed);
+        return new Coil(
+                "strip",
+                new Coil.Strip(0.002, 0.25, 8000),
+                new CoilSize.ByLength(Distribution.constant(1000)),
+                Coil.Crops.NONE,
+                speed,
+                "",
+                Optional.empty());
     }
 
     /** {@code replications} of {@code changes} coil changes, for a target of 90 %. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -169,13 +170,12 @@ class LineStudyTest {
         Coil coil = line.coils().get(0);
         Coil cut = new Coil(
                 coil.name(),
-                coil.thickness(),
-                coil.width(),
-                coil.density(),
+                coil.strip(),
                 new CoilSize.ByLength(Distribution.constant(length)),
-                0,
-                0,
-                coil.processSpeed());
+                Coil.Crops.NONE,
+                coil.processSpeed(),
+                "",
+                Optional.empty());
         CoilChange change = line.change();
         return new Line(
                 new CoilSource.Repeated(cut),

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.Bending;
 import runthrough.plant.Coil;
@@ -53,9 +52,7 @@ public final class LineBuilder extends WorkSteps<LineBuilder> {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(length, "length");
         CoilSize size = new CoilSize.ByLength(length);
-        refusals.tell(
-                LinePart.COIL,
-                () -> coil(new Coil(name, thickness, width, density, size, 0, 0, OptionalDouble.empty())));
+        refusals.tell(LinePart.COIL, () -> coil(new Coil(name, new Coil.Strip(thickness, width, density), size)));
         return this;
     }
 

@@ -6,7 +6,6 @@ import java.util.Optional;
 import runthrough.study.Evaluation;
 import runthrough.study.Goal;
 import runthrough.study.search.Crossing;
-import runthrough.study.search.Scale;
 import runthrough.study.search.TargetSearch;
 import runthrough.study.search.TargetSearch.Guess;
 
@@ -40,7 +39,7 @@ public final class LeverSearch {
 
     /** Where {@code goal} is reached; {@code guess} is a value from which to begin. */
     public Crossing find(Goal goal, double guess) {
-        TargetSearch search = new TargetSearch(this::attempt, goal, scale());
+        TargetSearch search = new TargetSearch(this::attempt, goal, varied.scale());
         if (attempt(varied.easiest()).filter(goal::isSeenMet).isEmpty()) {
             return search.from(Guess.about(varied.easiest()));
         }
@@ -50,13 +49,8 @@ public final class LeverSearch {
     private double near(Goal goal, double guess) {
         return quickTrials
                 .map(quick -> new TargetSearch(
-                                value -> quick.attempt(varied.variant().apply(value)), goal, scale())
+                                value -> quick.attempt(varied.variant().apply(value)), goal, varied.scale())
                         .roughly(guess))
                 .orElse(guess);
-    }
-
-    private Scale scale() {
-        return Scale.inSteps(
-                varied.lever().what().harder(), varied.from(), varied.to(), varied.step(), varied.reference());
     }
 }

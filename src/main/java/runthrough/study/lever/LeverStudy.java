@@ -145,7 +145,7 @@ public final class LeverStudy {
                 goal,
                 status,
                 varied.present(),
-                isStrands ? OptionalDouble.of(varied.step()) : OptionalDouble.empty(),
+                isStrands ? OptionalDouble.of(varied.scale().step()) : OptionalDouble.empty(),
                 crossing);
     }
 }

@@ -20,6 +20,7 @@ import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
 import runthrough.study.cause.Reason;
 import runthrough.study.cause.Without;
+import runthrough.study.search.Scale;
 
 /**
  * The levers of a line: what can be varied of it by itself, how far, and in which steps.
@@ -65,10 +66,12 @@ public record LineLevers(Line line, UnitSystem system) {
                 line,
                 continuous.present(),
                 false,
-                strand,
-                Math.ceil(continuous.to() / strand) * strand,
-                strand,
-                0,
+                Scale.inSteps(
+                        continuous.lever().what().harder(),
+                        strand,
+                        Math.ceil(continuous.scale().to() / strand) * strand,
+                        strand,
+                        0),
                 value -> line.with(line.accumulator().with(strands.withStrands((int) Math.rint(value / strand)))));
     }
 
@@ -83,10 +86,12 @@ public record LineLevers(Line line, UnitSystem system) {
                 line,
                 now,
                 false,
-                reference / FAR,
-                FAR * Math.max(now, needed),
-                step(reference, Kind.LENGTH),
-                0,
+                Scale.inSteps(
+                        Lever.What.CAPACITY.harder(),
+                        reference / FAR,
+                        FAR * Math.max(now, needed),
+                        step(reference, Kind.LENGTH),
+                        0),
                 value -> line.with(line.accumulator().resizedTo(value)));
     }
 
@@ -122,10 +127,7 @@ public record LineLevers(Line line, UnitSystem system) {
                 line,
                 present,
                 alike,
-                least,
-                most,
-                step(present, kind),
-                0,
+                Scale.inSteps(what.harder(), least, most, step(present, kind), 0),
                 value -> variant.apply(value / present));
     }
 
@@ -140,10 +142,7 @@ public record LineLevers(Line line, UnitSystem system) {
                 line,
                 0,
                 false,
-                -pass,
-                most,
-                step(now, Kind.TIME),
-                now,
+                Scale.inSteps(Lever.What.JOINT_CYCLE_TIME.harder(), -pass, most, step(now, Kind.TIME), now),
                 seconds -> seconds < 0
                         ? line.with(
                                 line.change().withJoinShorterBy(line.change().joinShorterBy() - seconds))
@@ -168,10 +167,12 @@ public record LineLevers(Line line, UnitSystem system) {
                 line,
                 0,
                 false,
-                0,
-                most,
-                step(Math.max(HandCalculation.of(line).joint().work(), 1), Kind.TIME),
-                most,
+                Scale.inSteps(
+                        Lever.What.ELEMENT.harder(),
+                        0,
+                        most,
+                        step(Math.max(HandCalculation.of(line).joint().work(), 1), Kind.TIME),
+                        most),
                 seconds -> Without.shorter(line, element, seconds >= most ? Double.POSITIVE_INFINITY : seconds));
     }
 
@@ -184,10 +185,12 @@ public record LineLevers(Line line, UnitSystem system) {
                 line,
                 now,
                 false,
-                0,
-                Math.max(now, MANY_REJECTS),
-                step(Math.max(5 * now, 0.005), Kind.SHARE),
-                now,
+                Scale.inSteps(
+                        Lever.What.REJECTS.harder(),
+                        0,
+                        Math.max(now, MANY_REJECTS),
+                        step(Math.max(5 * now, 0.005), Kind.SHARE),
+                        now),
                 share -> line.with(line.change().withReject(reject(reject, share))));
     }
 
@@ -226,7 +229,12 @@ public record LineLevers(Line line, UnitSystem system) {
 
     private Varied counted(Lever.What what, int now, int most, IntFunction<Line> variant) {
         return new Varied(
-                Lever.of(what), line, now, false, 1, most, 1, 0, value -> variant.apply((int) Math.rint(value)));
+                Lever.of(what),
+                line,
+                now,
+                false,
+                Scale.inSteps(what.harder(), 1, most, 1, 0),
+                value -> variant.apply((int) Math.rint(value)));
     }
 
     /** No slower than the process. */
@@ -237,10 +245,12 @@ public record LineLevers(Line line, UnitSystem system) {
                 line,
                 now,
                 false,
-                Math.min(now, line.fastestRatedSpeed()),
-                FAR * now,
-                step(now, Kind.SPEED),
-                0,
+                Scale.inSteps(
+                        Lever.What.ENTRY_TOP_SPEED.harder(),
+                        Math.min(now, line.fastestRatedSpeed()),
+                        FAR * now,
+                        step(now, Kind.SPEED),
+                        0),
                 speed -> line.with(line.entry().withTopSpeed(speed)));
     }
 

@@ -3,6 +3,7 @@ package runthrough.study.lever;
 import java.util.function.DoubleFunction;
 import runthrough.plant.Line;
 import runthrough.study.search.Crossing.Harder;
+import runthrough.study.search.Scale;
 
 /**
  * A lever of a line, and the line with other values of it.
@@ -13,35 +14,24 @@ import runthrough.study.search.Crossing.Harder;
  * @param line as it is
  * @param present value of the lever
  * @param scaledAlike whether several values are behind it, all changed by the same factor
- * @param from lowest value to be tried
- * @param to highest value to be tried
- * @param step of the values that are tried
- * @param reference what a difference is held against where the value itself is smaller
+ * @param scale which values are tried, lowest and highest at its ends
  * @param variant from a value to the line with it
  */
 public record Varied(
-        Lever lever,
-        Line line,
-        double present,
-        boolean scaledAlike,
-        double from,
-        double to,
-        double step,
-        double reference,
-        DoubleFunction<Line> variant) {
+        Lever lever, Line line, double present, boolean scaledAlike, Scale scale, DoubleFunction<Line> variant) {
 
     /** Whether a larger value asks more of the line. */
     private boolean isHarderWhenLarger() {
-        return lever.what().harder() == Harder.LARGER;
+        return scale.harder() == Harder.LARGER;
     }
 
     /** The value that asks most of the line. */
     public double hardest() {
-        return isHarderWhenLarger() ? to : from;
+        return isHarderWhenLarger() ? scale.to() : scale.from();
     }
 
     /** The value that asks least of the line. */
     public double easiest() {
-        return isHarderWhenLarger() ? from : to;
+        return isHarderWhenLarger() ? scale.from() : scale.to();
     }
 }

@@ -35,7 +35,7 @@ final class CountSearch {
     }
 
     private CountLimit limit(What what, Varied varied) {
-        int most = (int) varied.to();
+        int most = (int) varied.scale().to();
         IntFunction<Line> variant = number -> varied.variant().apply(number);
         List<Tried> tried = new ArrayList<>();
         for (int number = 1; number <= most; number++) {

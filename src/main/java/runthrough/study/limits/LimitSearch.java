@@ -83,7 +83,8 @@ final class LimitSearch {
         }
         double value = crossing.value().getAsDouble();
         boolean agree = neighbour
-                .filter(near -> Math.abs(value - near.value()) <= NEIGHBOURS * driven.step())
+                .filter(near -> Math.abs(value - near.value())
+                        <= NEIGHBOURS * driven.scale().step())
                 .isPresent();
         return agree ? List.of() : Differences.of(driven.variant().apply(value), target, limitingFactor, beyond);
     }

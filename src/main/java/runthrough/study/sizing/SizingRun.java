@@ -153,6 +153,7 @@ final class SizingRun {
         Guess guess = new Guess(seen, ease * needs.forSure(target), ease * needs.forPossible(target), true);
         double step = new LineLevers(request.line(), request.resultsIn())
                 .continuousCapacity()
+                .scale()
                 .step();
         // Steps of the lever, so that all who ask for a capacity get the same one.
         Scale scale = Scale.inSteps(Harder.SMALLER, step, ample.accumulator().capacity(), step, 0);

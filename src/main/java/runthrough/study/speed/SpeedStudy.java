@@ -99,6 +99,7 @@ public final class SpeedStudy {
     private Crossing targetLost(Speeds speeds) {
         double step = new LineLevers(request.line(), request.resultsIn())
                 .processSpeed()
+                .scale()
                 .step();
         // Steps of the lever, so that all who ask for the fastest speed get the same one.
         Scale scale = Scale.inSteps(Harder.LARGER, range.from(), range.to(), step, 0);

@@ -266,8 +266,8 @@ class ChartsTest {
     void withCoilsOfDifferentSpeedsTheLimitIsThatOfTheFastest() {
         // At 0.75 m/s (72 - 2)/0.75 - 0.75 (1/0.8 + 1/0.6 + 1/0.5) = 89.65 s; at 1 m/s 70 - 4.917 = 65.08 s.
         Coil coil = LINE.coils().get(0);
-        Coil fast = new Coil(
-                "fast", coil.thickness(), coil.width(), coil.density(), coil.size(), 0.4, 0.3, OptionalDouble.of(1));
+        Coil fast =
+                new Coil("fast", coil.strip(), coil.size()).withCrops(0.4, 0.3).withProcessSpeed(1);
         Line mixed = new Line(
                 new CoilSource.Schedule(List.of(coil, fast)),
                 LINE.entry(),

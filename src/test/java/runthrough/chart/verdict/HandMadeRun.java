@@ -3,7 +3,6 @@ package runthrough.chart.verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
@@ -197,15 +196,8 @@ public final class HandMadeRun {
     }
 
     private static Line line(StorageForm form) {
-        Coil coil = new Coil(
-                "2.0 x 240",
-                0.002,
-                0.24,
-                7850,
-                new CoilSize.ByDiameters(1.45, 0.508, 1),
-                0.4,
-                0.3,
-                OptionalDouble.empty());
+        Coil coil = new Coil("2.0 x 240", new Coil.Strip(0.002, 0.24, 7850), new CoilSize.ByDiameters(1.45, 0.508, 1))
+                .withCrops(0.4, 0.3);
         CoilChange change = new CoilChange(
                 2,
                 List.of(

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Bending;
@@ -162,13 +161,8 @@ class LineBuilderTest {
                 .isEqualTo(new Line(
                         new CoilSource.Repeated(new Coil(
                                 "strip",
-                                0.002,
-                                1.25,
-                                7850,
-                                new CoilSize.ByLength(Distribution.constant(600)),
-                                0,
-                                0,
-                                OptionalDouble.empty())),
+                                new Coil.Strip(0.002, 1.25, 7850),
+                                new CoilSize.ByLength(Distribution.constant(600)))),
                         new Entry(2, 2.5, 0.4, 0.6, Optional.of(new Entry.Creep(0.3, 5)), 12),
                         new ProcessSection(
                                 new ProcessSection.Drive(1.5, 0.2, 0.5),

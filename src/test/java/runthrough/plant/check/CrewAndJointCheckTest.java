@@ -263,15 +263,8 @@ class CrewAndJointCheckTest {
     @Test
     void thinStripThatIsAlwaysJoinedToThicker_doesNotLeaveTheTable() {
         // 1 mm and 2 mm in turn: the thicker strip is always 2 mm. Drawn at random, 1 mm may come twice.
-        Coil thin = new Coil(
-                "thin",
-                0.001,
-                1.25,
-                7850,
-                new CoilSize.ByLength(Distribution.constant(600)),
-                0,
-                0,
-                OptionalDouble.empty());
+        Coil thin =
+                new Coil("thin", new Coil.Strip(0.001, 1.25, 7850), new CoilSize.ByLength(Distribution.constant(600)));
         List<Coil> both = List.of(thin, SoundLine.coil(600));
         assertThat(found(weld(0.002, 0.004).coilSource(new CoilSource.Schedule(both))))
                 .isEmpty();

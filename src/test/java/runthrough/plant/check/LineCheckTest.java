@@ -410,17 +410,11 @@ class LineCheckTest {
         void massesAndDiametersAreCheckedAsLengths() {
             // 100 kg of 0.002 m x 1.25 m x 7850 kg/m3 are 5.0955 m.
             Coil light = new Coil(
-                    "light",
-                    0.002,
-                    1.25,
-                    7850,
-                    new CoilSize.ByMass(Distribution.constant(100)),
-                    3,
-                    3,
-                    OptionalDouble.empty());
+                            "light", new Coil.Strip(0.002, 1.25, 7850), new CoilSize.ByMass(Distribution.constant(100)))
+                    .withCrops(3, 3);
             // pi (0.51^2 - 0.5^2)/(4 * 0.002) = 3.966 m
-            Coil thin = new Coil(
-                    "thin", 0.002, 1.25, 7850, new CoilSize.ByDiameters(0.51, 0.5, 1), 2, 2, OptionalDouble.empty());
+            Coil thin = new Coil("thin", new Coil.Strip(0.002, 1.25, 7850), new CoilSize.ByDiameters(0.51, 0.5, 1))
+                    .withCrops(2, 2);
             assertThat(LineCheck.check(line().coils(light, thin).build()))
                     .extracting(Message::what)
                     .containsExactly("-0.9045 m of usable strip (and 1 more like it); must be more than 0 after its"

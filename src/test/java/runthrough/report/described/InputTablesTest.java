@@ -83,13 +83,8 @@ class InputTablesTest {
         // sqrt(0.5^2 + 4 * 0.002 * 300 pi/pi) = sqrt(2.65) = 1.62788 m
         Coil coil = new Coil(
                         "x",
-                        0.002,
-                        0.24,
-                        7850,
-                        new CoilSize.ByLength(Distribution.constant(300 * Math.PI)),
-                        0,
-                        0,
-                        OptionalDouble.empty())
+                        new Coil.Strip(0.002, 0.24, 7850),
+                        new CoilSize.ByLength(Distribution.constant(300 * Math.PI)))
                 .withInnerDiameter(0.5);
         assertThat(InputTables.of(Invented.request(with(new CoilSource.Repeated(coil))))
                         .get(0)
@@ -269,7 +264,9 @@ class InputTablesTest {
     }
 
     private static List<String> coilRow(CoilSize size) {
-        Coil coil = new Coil("x", 0.002, 0.24, 7850, size, 0.4, 0.3, OptionalDouble.of(0.5));
+        Coil coil = new Coil("x", new Coil.Strip(0.002, 0.24, 7850), size)
+                .withCrops(0.4, 0.3)
+                .withProcessSpeed(0.5);
         return InputTables.of(Invented.request(with(new CoilSource.Repeated(coil))))
                 .get(0)
                 .page()

@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import runthrough.plant.Coil;
@@ -26,16 +25,10 @@ class CoilReportTest {
 
     private static Coil coil(String name, double speed, String product) {
         Coil coil = Invented.coil(name);
-        return new Coil(
-                name,
-                coil.thickness(),
-                coil.width(),
-                coil.density(),
-                coil.size(),
-                coil.headCrop(),
-                coil.tailCrop(),
-                OptionalDouble.of(speed),
-                product);
+        return new Coil(name, coil.strip(), coil.size())
+                .withCrops(coil.headCrop(), coil.tailCrop())
+                .withProcessSpeed(speed)
+                .withProduct(product);
     }
 
     private static RunThroughResult result() {

@@ -2,7 +2,6 @@ package runthrough.report.verdict;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange;
@@ -62,8 +61,8 @@ public final class Invented {
     }
 
     public static Coil coil(String name) {
-        return new Coil(
-                name, 0.002, 0.24, 7850, new CoilSize.ByDiameters(1.45, 0.508, 1), 0.4, 0.3, OptionalDouble.empty());
+        return new Coil(name, new Coil.Strip(0.002, 0.24, 7850), new CoilSize.ByDiameters(1.45, 0.508, 1))
+                .withCrops(0.4, 0.3);
     }
 
     /** The same without joiner and accumulator. */

@@ -9,7 +9,6 @@ import static runthrough.simulation.PlainLine.cropped;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -100,7 +99,7 @@ class CoilFeedTest {
     void coilTooShortIsNamedWithItsDraw() {
         // Rule COIL-2.
         Distribution atMost5 = Distribution.uniform(4, 5);
-        Coil coil = new Coil("short", 0.001, 1, 7850, new CoilSize.ByLength(atMost5), 2, 3, OptionalDouble.empty());
+        Coil coil = new Coil("short", new Coil.Strip(0.001, 1, 7850), new CoilSize.ByLength(atMost5)).withCrops(2, 3);
 
         assertThatThrownBy(() -> feed(new PlainLine().coils(coil)).usableLength(12))
                 .hasMessageStartingWith("coil 12 ('short', draw 12 of 'coil/length') is 4.");

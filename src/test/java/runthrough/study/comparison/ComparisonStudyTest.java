@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -301,14 +300,10 @@ class ComparisonStudyTest {
     void aReplicationThatCannotGoOnNamesItsAlternative() {
         Line tooShort = new PlainLine()
                 .coils(new Coil(
-                        "short",
-                        0.002,
-                        1,
-                        7850,
-                        new CoilSize.ByLength(Distribution.uniform(1, 600)),
-                        5,
-                        5,
-                        OptionalDouble.empty()))
+                                "short",
+                                new Coil.Strip(0.002, 1, 7850),
+                                new CoilSize.ByLength(Distribution.uniform(1, 600)))
+                        .withCrops(5, 5))
                 .join(60)
                 .build();
 

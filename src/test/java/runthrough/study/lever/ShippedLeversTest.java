@@ -41,7 +41,7 @@ class ShippedLeversTest {
         for (LeverAnswer answer : levers.enough()) {
             Varied varied = new LineLevers(request.line(), request.resultsIn()).of(answer.lever());
             double value = answer.value().orElseThrow();
-            double less = Math.max(varied.step(), answer.change().orElseThrow() / 10);
+            double less = Math.max(varied.scale().step(), answer.change().orElseThrow() / 10);
             assertThat(isMet(answer, varied, value, request))
                     .as("%s with %s", answer.lever(), value)
                     .isTrue();

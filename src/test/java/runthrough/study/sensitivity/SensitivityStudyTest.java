@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange.Reject;
@@ -225,14 +224,10 @@ class SensitivityStudyTest {
     void anEndAtWhichARunCannotGoOnIsNotPossible() {
         // One coil in two is shorter than its crops, which the checks only warn of.
         Coil mayBeTooShort = new Coil(
-                "coil",
-                0.002,
-                1,
-                7850,
-                new CoilSize.ByLength(Distribution.observed(List.of(5.0, 600.0))),
-                3,
-                3,
-                OptionalDouble.empty());
+                        "coil",
+                        new Coil.Strip(0.002, 1, 7850),
+                        new CoilSize.ByLength(Distribution.observed(List.of(5.0, 600.0))))
+                .withCrops(3, 3);
         PlainLine tooShort = line().join(60).coils(mayBeTooShort);
         Sensitivity sensitivity = study(line().join(60).build(), 0.9, 10, 1, swing("coil", tooShort, line().join(60)));
 
