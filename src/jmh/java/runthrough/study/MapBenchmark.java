@@ -19,7 +19,7 @@ import runthrough.plant.Line;
 import runthrough.plant.LineFigure;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Unit;
-import runthrough.scenario.ScenarioReader;
+import runthrough.scenario.ScenarioFile;
 import runthrough.scenario.ScenarioReading;
 import runthrough.study.map.MapAxis;
 import runthrough.study.map.MapPlan;
@@ -47,7 +47,8 @@ public class MapBenchmark {
     private final SimulationRequest request = shipped();
 
     private static SimulationRequest shipped() {
-        ScenarioReading reading = ScenarioReader.read(Path.of("scenarios", "tube-line.yaml"));
+        ScenarioReading reading =
+                ScenarioFile.open(Path.of("scenarios", "tube-line.yaml")).read();
         if (reading instanceof ScenarioReading.Accepted accepted) {
             SimulationRequest request = accepted.request();
             return request.with(request.run().withReplications(REPLICATIONS));

@@ -13,7 +13,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import runthrough.plant.SimulationRequest;
-import runthrough.scenario.ScenarioReader;
+import runthrough.scenario.ScenarioFile;
 import runthrough.scenario.ScenarioReading;
 import runthrough.study.sizing.Sizing;
 import runthrough.study.sizing.SizingOptions;
@@ -39,7 +39,8 @@ public class SizingBenchmark {
     private final SimulationRequest request = shipped();
 
     private static SimulationRequest shipped() {
-        ScenarioReading reading = ScenarioReader.read(Path.of("scenarios", "tube-line.yaml"));
+        ScenarioReading reading =
+                ScenarioFile.open(Path.of("scenarios", "tube-line.yaml")).read();
         if (reading instanceof ScenarioReading.Accepted accepted) {
             return accepted.request();
         }

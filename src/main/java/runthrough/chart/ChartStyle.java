@@ -148,10 +148,6 @@ public final class ChartStyle {
         plot.addAnnotation(name);
     }
 
-    public ChartFonts fonts() {
-        return fonts;
-    }
-
     /** A legend item drawn as a piece of the line. */
     public static LegendItem line(String label, Color colour, Stroke stroke) {
         return new LegendItem(label, null, null, null, new Line2D.Double(-17, 0, 17, 0), stroke, colour);

@@ -3,7 +3,6 @@ package runthrough.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import runthrough.chart.Chart;
@@ -128,10 +127,5 @@ public record Answer(
                 .filter(Chapter.Paragraph.class::isInstance)
                 .map(block -> ((Chapter.Paragraph) block).text())
                 .toList();
-    }
-
-    /** The figure called {@code name}. */
-    public Optional<Figure> figure(String name) {
-        return figures.stream().filter(figure -> figure.name().equals(name)).findFirst();
     }
 }

@@ -114,11 +114,6 @@ public record Texts(UnitSystem system, boolean random) {
         return plain(estimate).text();
     }
 
-    /** The interval of a plain number, such as "0.8 to 1.4"; empty without one. */
-    public Optional<String> interval(Estimate estimate) {
-        return plain(estimate).range();
-    }
-
     /** A plain number to three digits. */
     public static String number(double value) {
         return Notation.PLAIN.number(value);

@@ -19,7 +19,7 @@ import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
 
 /** Reads a scenario into what was asked, or into everything that is wrong with it. */
-public final class ScenarioReader {
+final class ScenarioReader {
 
     private final Path file;
     private final KnownCoils coils;
@@ -42,11 +42,6 @@ public final class ScenarioReader {
         this.figures = figures;
         this.problems = problems;
         this.top = Context.top(problems);
-    }
-
-    /** Reads {@code file} and the files it names. Never throws for what a file holds. */
-    public static ScenarioReading read(Path file) {
-        return ScenarioFile.open(file).read();
     }
 
     /** What {@code raw}, the whole scenario, asks. */

@@ -1,7 +1,7 @@
 /**
  * Scenario files: a strip line as an engineer writes it, in YAML with units, read into {@link runthrough.plant.SimulationRequest}.
  *
- * <p>Main types: {@link runthrough.scenario.ScenarioReader} reads a file into a {@link
+ * <p>Main types: {@link runthrough.scenario.ScenarioFile} reads a file into a {@link
  * runthrough.scenario.ScenarioReading}. The classes named {@code ...Keys} say what may be written, each for one section:
  * its keys and how they become a part of the line. Reading, JSON Schema and listing all come from them.
  *

@@ -35,11 +35,6 @@ public record Observation(
         return elements.stream().noneMatch(element -> times.get(element).isNaN());
     }
 
-    /** The time of all of the elements at these places together (s); NaN when one of them was not timed. */
-    public double sum(List<Integer> elements) {
-        return elements.stream().mapToDouble(times::get).sum();
-    }
-
     /** With basic times: each time multiplied by the rating; a row without a rating counts as rated 100. Gaps stay. */
     Observation basic() {
         double factor = rating.orElse(1);

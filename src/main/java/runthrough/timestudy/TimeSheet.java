@@ -27,11 +27,6 @@ public record TimeSheet(String file, List<TimedElement> elements, List<Observati
         }
     }
 
-    /** The times of element {@code i}, counted from 0, row by row (s); NaN where it was not timed. */
-    public double[] column(int i) {
-        return rows.stream().mapToDouble(row -> row.times().get(i)).toArray();
-    }
-
     /** The times of element {@code i}, in the order of the sheet, gaps left out (s). */
     public double[] times(int i) {
         return rows.stream()

@@ -57,14 +57,14 @@ class TextsTest {
     void endsOfANarrowIntervalDoNotLookTheSame() {
         Estimate narrow = estimate(10.1034, 10.0912, 10.1156);
         assertThat(TEXTS.mean(narrow)).isEqualTo("10.103");
-        assertThat(TEXTS.interval(narrow)).contains("10.091 to 10.116");
+        assertThat(TEXTS.plain(narrow).range()).contains("10.091 to 10.116");
     }
 
     @Test
     void endsOfAWideIntervalClaimNoMoreThanIsKnown() {
         Estimate wide = estimate(8.5012, 8.0312, 8.9712);
         assertThat(TEXTS.mean(wide)).isEqualTo("8.5");
-        assertThat(TEXTS.interval(wide)).contains("8.0 to 9.0");
+        assertThat(TEXTS.plain(wide).range()).contains("8.0 to 9.0");
         assertThat(TEXTS.interval(Kind.LENGTH, estimate(123.4, 99.5, 147.3))).contains("100 to 147 m");
     }
 
@@ -72,14 +72,14 @@ class TextsTest {
     void whatWasNeverSeenIsBoundedFromAbove() {
         Estimate never = new Estimate(
                 0, 5, OptionalDouble.of(0), Optional.of(new Interval(0, 0.0221, Interval.Method.RULE_OF_THREE)));
-        assertThat(TEXTS.interval(never)).contains("at most 0.022");
+        assertThat(TEXTS.plain(never).range()).contains("at most 0.022");
         assertThat(TEXTS.mean(never)).isEqualTo("0");
     }
 
     @Test
     void lineWithoutChanceHasNoIntervals() {
         Texts exact = new Texts(UnitSystem.METRIC, false);
-        assertThat(exact.interval(estimate(0.9, 0.8, 0.95))).isEmpty();
+        assertThat(exact.plain(estimate(0.9, 0.8, 0.95)).range()).isEmpty();
         assertThat(exact.mean(estimate(0.98765, 0.8, 0.99))).isEqualTo("0.988");
     }
 

@@ -64,7 +64,7 @@ class AnyTextTest {
 
     private void read(String text, long seed) throws IOException {
         Path file = Files.writeString(folder.resolve("any.yaml"), text);
-        assertThatCode(() -> ScenarioReader.read(file))
+        assertThatCode(() -> ScenarioFile.open(file).read())
                 .as("seed %d%n%s", seed, text)
                 .doesNotThrowAnyException();
     }

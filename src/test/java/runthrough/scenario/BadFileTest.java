@@ -45,7 +45,7 @@ class BadFileTest {
 
     @Test
     void aDirectoryIsNoFile() {
-        assertThat(ScenarioReader.read(folder))
+        assertThat(ScenarioFile.open(folder).read())
                 .isInstanceOfSatisfying(
                         ScenarioReading.Refused.class,
                         refused -> assertThat(refused.problems())
@@ -69,7 +69,7 @@ class BadFileTest {
         Path file = Path.of("/proc/self/mem");
         assumeTrue(Files.exists(file), "this machine is no Linux");
 
-        assertThat(ScenarioReader.read(file))
+        assertThat(ScenarioFile.open(file).read())
                 .isInstanceOfSatisfying(
                         ScenarioReading.Refused.class,
                         refused -> assertThat(refused.problems())

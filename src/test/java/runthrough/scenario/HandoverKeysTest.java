@@ -31,7 +31,7 @@ class HandoverKeysTest {
     private ScenarioReading read(String more) throws IOException {
         Path file = folder.resolve("line.yaml");
         Files.writeString(file, LINE + more);
-        return ScenarioReader.read(file);
+        return ScenarioFile.open(file).read();
     }
 
     private Handover handover(String more) throws IOException {

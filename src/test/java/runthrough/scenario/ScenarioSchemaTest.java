@@ -122,7 +122,7 @@ class ScenarioSchemaTest {
         Path file = Files.writeString(Files.createTempFile("schema", ".yaml"), yaml);
 
         assertThat(underlined(yaml)).isNotEmpty();
-        assertThat(ScenarioReader.read(file)).isInstanceOf(ScenarioReading.Refused.class);
+        assertThat(ScenarioFile.open(file).read()).isInstanceOf(ScenarioReading.Refused.class);
         Files.delete(file);
     }
 

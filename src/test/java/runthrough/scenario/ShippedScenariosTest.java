@@ -27,7 +27,7 @@ class ShippedScenariosTest {
     @ParameterizedTest
     @MethodSource("shipped")
     void everyShippedScenarioIsAcceptedWithoutAWarning(Path file) {
-        ScenarioReading reading = ScenarioReader.read(file);
+        ScenarioReading reading = ScenarioFile.open(file).read();
 
         assertThat(reading).isInstanceOfSatisfying(ScenarioReading.Accepted.class, accepted -> {
             assertThat(accepted.warnings()).isEmpty();

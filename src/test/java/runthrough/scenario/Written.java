@@ -62,7 +62,7 @@ final class Written {
     }
 
     ScenarioReading read(String text) {
-        return ScenarioReader.read(file("line.yaml", text));
+        return ScenarioFile.open(file("line.yaml", text)).read();
     }
 
     /** What {@code text} asks for; it must be accepted. */
@@ -83,7 +83,7 @@ final class Written {
     }
 
     List<String> refusal(Path file) {
-        ScenarioReading reading = ScenarioReader.read(file);
+        ScenarioReading reading = ScenarioFile.open(file).read();
         assertThat(reading).isInstanceOf(ScenarioReading.Refused.class);
         return shown(((ScenarioReading.Refused) reading).problems());
     }

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import runthrough.plant.SimulationRequest;
-import runthrough.scenario.ScenarioReader;
+import runthrough.scenario.ScenarioFile;
 import runthrough.scenario.ScenarioReading;
 import runthrough.study.cause.Cause;
 
@@ -15,7 +15,8 @@ import runthrough.study.cause.Cause;
 class ShippedAnswersTest {
 
     private static Verdict verdict(String name) {
-        ScenarioReading reading = ScenarioReader.read(Path.of("scenarios", name + ".yaml"));
+        ScenarioReading reading =
+                ScenarioFile.open(Path.of("scenarios", name + ".yaml")).read();
         SimulationRequest request = ((ScenarioReading.Accepted) reading).request();
         return new RunThroughStudy(request)
                 .run(StudyOptions.plain(), StudyListener.NONE)

@@ -19,7 +19,7 @@ import runthrough.report.verdict.VerdictAnswer;
 import runthrough.report.write.HtmlWriter;
 import runthrough.report.write.JsonWriter;
 import runthrough.report.write.TerminalWriter;
-import runthrough.scenario.ScenarioReader;
+import runthrough.scenario.ScenarioFile;
 import runthrough.scenario.ScenarioReading;
 import runthrough.study.Goal;
 import runthrough.study.RunThroughStudy;
@@ -55,8 +55,9 @@ class OneNumberTest {
                 "slitter-widths"
             })
     void whatWouldMeetTheTargetIsTheSameNumberEverywhere(String name) throws Exception {
-        SimulationRequest asked =
-                ((ScenarioReading.Accepted) ScenarioReader.read(Path.of("scenarios", name + ".yaml"))).request();
+        SimulationRequest asked = ((ScenarioReading.Accepted)
+                        ScenarioFile.open(Path.of("scenarios", name + ".yaml")).read())
+                .request();
         SimulationRequest request = asked.with(asked.run().withReplications(REPLICATIONS));
         double target = request.run().target();
         Levers levers = new LeverStudy(request, List.of(Goal.runThrough(target))).run(2, StudyListener.NONE);
@@ -84,7 +85,10 @@ class OneNumberTest {
     }
 
     private static OptionalDouble count(Limits limits, CountLimit.What what, LeverAnswer answer) {
-        CountLimit limit = limits.count(what).orElseThrow();
+        CountLimit limit = limits.counts().stream()
+                .filter(one -> one.what() == what)
+                .findFirst()
+                .orElseThrow();
         return (answer.isShown() ? limit.sure() : limit.smallest())
                 .stream().asDoubleStream().findFirst();
     }

@@ -5,7 +5,6 @@ import runthrough.quantity.Dimension;
 import runthrough.quantity.Quantity;
 import runthrough.quantity.QuantityParser;
 import runthrough.quantity.Unit;
-import runthrough.scenario.source.Raw;
 
 /**
  * What a single number in a description may be.
@@ -55,10 +54,5 @@ public record Numeric(Optional<Dimension> dimension, Range range, boolean isWhol
     /** Whether the value {@code si} is allowed. */
     public boolean allows(double si) {
         return range.allows(si) && (!isWhole || si == Math.rint(si));
-    }
-
-    /** The value of {@code raw} (SI), if it is a single number of this kind. */
-    public Optional<Double> si(Raw raw) {
-        return raw instanceof Raw.Scalar scalar ? si(scalar.text()) : Optional.empty();
     }
 }

@@ -117,11 +117,6 @@ public final class CoilFeed {
         return usable;
     }
 
-    /** Length of coil {@code number} (m) less its crops, be it nothing. */
-    double lengthLessCrops(int number) {
-        return coil(number).usableLength(drawnAt(number));
-    }
-
     private double drawnAt(int number) {
         Coil coil = coil(number);
         // Any share gives the one size that there is.

@@ -49,7 +49,7 @@ public enum ComparisonMeasure {
     }
 
     /** Which of two values is better. */
-    public enum Better {
+    private enum Better {
         MORE,
         LESS
     }
@@ -59,11 +59,6 @@ public enum ComparisonMeasure {
         NOTHING,
         SECOND,
         SHIFT
-    }
-
-    /** Which of two values is better. */
-    public Better better() {
-        return better;
     }
 
     /** Whether {@code difference} is for the better. */

@@ -41,10 +41,4 @@ public record LeverAnswer(
     public boolean isShown() {
         return crossing.map(Crossing::canBeShown).orElse(true);
     }
-
-    /** How far the value is from the present one, {@code >= 0}. */
-    public OptionalDouble change() {
-        OptionalDouble value = value();
-        return value.isPresent() ? OptionalDouble.of(Math.abs(value.getAsDouble() - present)) : value;
-    }
 }

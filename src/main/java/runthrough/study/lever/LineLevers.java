@@ -66,7 +66,7 @@ public record LineLevers(Line line, UnitSystem system) {
                 line,
                 continuous.present(),
                 false,
-                Scale.inSteps(
+                new Scale(
                         continuous.lever().what().harder(),
                         strand,
                         Math.ceil(continuous.scale().to() / strand) * strand,
@@ -86,7 +86,7 @@ public record LineLevers(Line line, UnitSystem system) {
                 line,
                 now,
                 false,
-                Scale.inSteps(
+                new Scale(
                         Lever.What.CAPACITY.harder(),
                         reference / FAR,
                         FAR * Math.max(now, needed),
@@ -127,7 +127,7 @@ public record LineLevers(Line line, UnitSystem system) {
                 line,
                 present,
                 alike,
-                Scale.inSteps(what.harder(), least, most, step(present, kind), 0),
+                new Scale(what.harder(), least, most, step(present, kind), 0),
                 value -> variant.apply(value / present));
     }
 
@@ -142,7 +142,7 @@ public record LineLevers(Line line, UnitSystem system) {
                 line,
                 0,
                 false,
-                Scale.inSteps(Lever.What.JOINT_CYCLE_TIME.harder(), -pass, most, step(now, Kind.TIME), now),
+                new Scale(Lever.What.JOINT_CYCLE_TIME.harder(), -pass, most, step(now, Kind.TIME), now),
                 seconds -> seconds < 0
                         ? line.with(
                                 line.change().withJoinShorterBy(line.change().joinShorterBy() - seconds))
@@ -167,7 +167,7 @@ public record LineLevers(Line line, UnitSystem system) {
                 line,
                 0,
                 false,
-                Scale.inSteps(
+                new Scale(
                         Lever.What.ELEMENT.harder(),
                         0,
                         most,
@@ -185,7 +185,7 @@ public record LineLevers(Line line, UnitSystem system) {
                 line,
                 now,
                 false,
-                Scale.inSteps(
+                new Scale(
                         Lever.What.REJECTS.harder(),
                         0,
                         Math.max(now, MANY_REJECTS),
@@ -233,7 +233,7 @@ public record LineLevers(Line line, UnitSystem system) {
                 line,
                 now,
                 false,
-                Scale.inSteps(what.harder(), 1, most, 1, 0),
+                new Scale(what.harder(), 1, most, 1, 0),
                 value -> variant.apply((int) Math.rint(value)));
     }
 
@@ -245,7 +245,7 @@ public record LineLevers(Line line, UnitSystem system) {
                 line,
                 now,
                 false,
-                Scale.inSteps(
+                new Scale(
                         Lever.What.ENTRY_TOP_SPEED.harder(),
                         Math.min(now, line.fastestRatedSpeed()),
                         FAR * now,
@@ -279,21 +279,6 @@ public record LineLevers(Line line, UnitSystem system) {
                 .mapToDouble(Coil::meanLength)
                 .average()
                 .orElseThrow();
-    }
-
-    /** The one that {@code lever} is. */
-    public Varied of(Lever lever) {
-        return switch (lever.what()) {
-            case CAPACITY -> capacity();
-            case JOINT_CYCLE_TIME -> jointCycleTime();
-            case PROCESS_SPEED -> processSpeed();
-            case REJECTS -> rejects();
-            case CREW -> crew();
-            case UNCOILERS -> uncoilers();
-            case ENTRY_TOP_SPEED -> entryTopSpeed();
-            case COIL_LENGTH -> coilLength();
-            case ELEMENT -> element(lever.element().orElseThrow());
-        };
     }
 
     /** Those that have a limit in either direction. */

@@ -39,9 +39,4 @@ public record Limits(
     public Optional<LineLimit> limit(Lever.What what) {
         return limits.stream().filter(limit -> limit.what() == what).findFirst();
     }
-
-    /** The limit of {@code what}; empty where limits do not apply. */
-    public Optional<CountLimit> count(CountLimit.What what) {
-        return counts.stream().filter(limit -> limit.what() == what).findFirst();
-    }
 }

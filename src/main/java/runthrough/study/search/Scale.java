@@ -8,46 +8,24 @@ import runthrough.study.search.Crossing.Harder;
  * @param harder which of its values are harder on the line
  * @param from lower end of the range
  * @param to upper end of the range, {@code >= from}
- * @param precision two values closer than this, relatively, are not distinguished, {@code > 0}
  * @param reference what a distance is held against where the value's own amount is smaller, {@code >= 0}
- * @param step only multiples of it are tried, and the ends of the range; then two neighbours are what is not distinguished,
- *     whatever the precision, so that the way to a value does not matter to it. 0 for any value
+ * @param step only multiples of it are tried, and the ends of the range, so that the way to a value does not matter to it,
+ *     {@code > 0}
  */
-public record Scale(Harder harder, double from, double to, double precision, double reference, double step) {
+public record Scale(Harder harder, double from, double to, double step, double reference) {
     /** What rounding does to a number of steps. */
     private static final double ROUNDING = 1e-6;
-
-    /** Relative distance that a search in steps takes for a near one. */
-    private static final double NEAR = 2.5e-3;
-
-    /** A scale on which any value is tried. */
-    public Scale(Harder harder, double from, double to, double precision, double reference) {
-        this(harder, from, to, precision, reference, 0);
-    }
-
-    /** A scale on which the multiples of {@code step}, {@code > 0}, are tried; {@code reference} as in the record. */
-    public static Scale inSteps(Harder harder, double from, double to, double step, double reference) {
-        return new Scale(harder, from, to, NEAR, reference, step);
-    }
 
     public Scale {
         if (!(from <= to && Double.isFinite(from) && Double.isFinite(to))) {
             throw new IllegalArgumentException("search from " + from + " to " + to + "; must not be upside down");
         }
-        if (!(precision > 0)) {
-            throw new IllegalArgumentException("precision = " + precision + "; must be more than 0");
-        }
-        if (!(step >= 0 && step < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException("step = " + step + "; must be 0 or more");
+        if (!(step > 0 && step < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("step = " + step + "; must be more than 0");
         }
         if (!(reference >= 0)) {
             throw new IllegalArgumentException("reference = " + reference + "; must be 0 or more");
         }
-    }
-
-    /** A scale on which a distance is held against the value itself. */
-    public static Scale of(Harder harder, double from, double to, double precision) {
-        return new Scale(harder, from, to, precision, 0);
     }
 
     /** How easy {@code value} is on the line: the larger, the easier. Its own inverse. */
@@ -72,16 +50,13 @@ public record Scale(Harder harder, double from, double to, double precision, dou
 
     /** Whether nothing that lies between the two is worth a trial. */
     boolean areNeighbours(double good, double bad) {
-        return step == 0 ? distance(good, bad) <= precision : below(good) <= bad + ROUNDING * step;
+        return below(good) <= bad + ROUNDING * step;
     }
 
     /** {@code ease}, or the nearest step that lies between {@code bad} and {@code good}, which are no neighbours; within the range. */
     double within(double ease, double bad, double good) {
-        double tried = ease;
-        if (step > 0) {
-            double multiple = Math.rint(ease / step) * step;
-            tried = multiple >= good ? below(good) : multiple <= bad ? above(bad) : multiple;
-        }
+        double multiple = Math.rint(ease / step) * step;
+        double tried = multiple >= good ? below(good) : multiple <= bad ? above(bad) : multiple;
         return Math.min(Math.max(tried, hardest()), easiest());
     }
 

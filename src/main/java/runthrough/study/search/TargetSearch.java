@@ -12,9 +12,9 @@ import runthrough.study.search.Trials.Question;
  * Finds where along one number the target is crossed, see {@link Crossing}.
  *
  * <p>From a guess it gallops, in steps that grow threefold, until a value that is good enough and a harder one that is not
- * lie side by side; then it halves what is between them until that is within the precision. The trial of a value answers all
+ * lie side by side; then it halves what is between them until that is a step of the scale. The trial of a value answers all
  * three questions (is the target seen to be met, shown to be met, not shown to be missed), so that none is tried twice. A
- * better guess costs fewer trials; it changes the result by no more than the precision.
+ * better guess costs fewer trials; where the share falls as more is asked of the line, it does not change the result.
  */
 public final class TargetSearch {
     /** By how much a step grows while galloping. */
@@ -23,11 +23,14 @@ public final class TargetSearch {
     /** A first step, relative, from a guess that may be some way off. */
     private static final double FAR = 0.02;
 
-    /** The same from a guess that is likely to be right, as a part of the precision: just enough to tell. */
+    /** The same from a guess that is likely to be right, as a part of what counts as near: just enough to tell. */
     private static final double NEAR = 0.9;
 
     /** The same from the value that is the best guess, on the way to the ends of its interval. */
     private static final double BESIDE = 4;
+
+    /** Relative distance that two values count as near within. */
+    private static final double STEPS_ARE_NEAR = 2.5e-3;
 
     private static final double HALF = 0.5;
 
@@ -54,7 +57,7 @@ public final class TargetSearch {
     /**
      * Guesses at the three values of a {@link Crossing}.
      *
-     * @param isNear whether they are likely to be right within the precision
+     * @param isNear whether they are likely to be right
      */
     public record Guess(double value, double sure, double possible, boolean isNear) {
 
@@ -72,11 +75,11 @@ public final class TargetSearch {
 
     /** Searches, beginning at {@code guess}. */
     public Crossing from(Guess guess) {
-        settle(Question.SEEN, guess.value(), guess.isNear() ? NEAR * scale.precision() : FAR);
+        settle(Question.SEEN, guess.value(), guess.isNear() ? NEAR * STEPS_ARE_NEAR : FAR);
         OptionalDouble value = hardest(Question.SEEN);
         // By as much as the guess was off, the guesses at the ends are likely to be.
         double off = value.isPresent() ? value.getAsDouble() - guess.value() : 0;
-        double step = (guess.isNear() ? NEAR : BESIDE) * scale.precision();
+        double step = (guess.isNear() ? NEAR : BESIDE) * STEPS_ARE_NEAR;
         settle(Question.POSSIBLE, guess.possible() + off, step);
         if (trials.canBeSure()) {
             settle(Question.SURE, guess.sure() + off, step);
@@ -84,7 +87,7 @@ public final class TargetSearch {
         return crossing(value);
     }
 
-    /** Tries values until the hardest good one and a bad one beside it are known to the precision, or an end is reached. */
+    /** Tries values until the hardest good one and a bad one beside it are known, or an end is reached. */
     private void settle(Question question, double guess, double firstStep) {
         double next = scale.ease(guess);
         double step = scale.firstStep(firstStep, next);
@@ -128,7 +131,7 @@ public final class TargetSearch {
             return scale.within(ease, bad, good);
         }
         if (Double.isFinite(good) && Double.isFinite(bad)) {
-            double part = bySlope && scale.step() > 0 ? trials.partToTarget(question, bad, good) : HALF;
+            double part = bySlope ? trials.partToTarget(question, bad, good) : HALF;
             return scale.within(bad + part * (good - bad), bad, good);
         }
         return Double.isFinite(good) ? scale.hardest() : scale.easiest();

@@ -156,7 +156,7 @@ final class SizingRun {
                 .scale()
                 .step();
         // Steps of the lever, so that all who ask for a capacity get the same one.
-        Scale scale = Scale.inSteps(Harder.SMALLER, step, ample.accumulator().capacity(), step, 0);
+        Scale scale = new Scale(Harder.SMALLER, step, ample.accumulator().capacity(), step, 0);
         return new TargetSearch(this::evaluate, target, scale).from(guess);
     }
 

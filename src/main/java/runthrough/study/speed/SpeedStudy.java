@@ -102,7 +102,7 @@ public final class SpeedStudy {
                 .scale()
                 .step();
         // Steps of the lever, so that all who ask for the fastest speed get the same one.
-        Scale scale = Scale.inSteps(Harder.LARGER, range.from(), range.to(), step, 0);
+        Scale scale = new Scale(Harder.LARGER, range.from(), range.to(), step, 0);
         Goal goal = Goal.runThrough(target);
         double guess = range.speeds()
                 .filter(speed -> speeds.attempt(speed).filter(goal::isSeenMet).isPresent())

@@ -123,11 +123,6 @@ public final class Estimators {
         return new Estimate(moments.mean(), moments.n(), OptionalDouble.of(moments.sd()), interval);
     }
 
-    /** Student's t for the interval with {@code freedom} degrees of freedom. */
-    static double studentQuantile(int freedom) {
-        return studentQuantile(Interval.CONFIDENCE, freedom);
-    }
-
     /** Student's t for an interval of {@code confidence}, more than 0 and less than 1, with {@code freedom} degrees of freedom. */
     static double studentQuantile(double confidence, int freedom) {
         return TDistribution.of(freedom).inverseCumulativeProbability((1 + confidence) / 2);

@@ -70,7 +70,6 @@ class LeverStudyTest {
                 .isCloseTo(1.25, within(1.3e-4));
         LeverAnswer capacity = answer(SHORT_OF_30_METRES, Lever.What.CAPACITY);
         assertThat(capacity.value().orElseThrow()).isCloseTo(180, within(0.0101));
-        assertThat(capacity.change().orElseThrow()).isCloseTo(30, within(0.0101));
         assertThat(capacity.strand()).isEmpty();
     }
 

@@ -352,12 +352,12 @@ class LimitsStudyTest {
         Line line = new PlainLine().prepare(300).join(60).build();
         Limits limits = limits(request(line, 50, 1), 0.9);
 
-        CountLimit crew = limits.count(CountLimit.What.CREW).orElseThrow();
+        CountLimit crew = limits.counts().get(0);
         assertThat(crew.what()).isEqualTo(CountLimit.What.CREW);
         assertThat(crew.present()).isEqualTo(2);
         assertThat(crew.smallest()).hasValue(1);
         assertThat(crew.sure()).hasValue(1);
-        CountLimit uncoilers = limits.count(CountLimit.What.UNCOILERS).orElseThrow();
+        CountLimit uncoilers = limits.counts().get(1);
         assertThat(uncoilers.smallest()).hasValue(2);
         assertThat(uncoilers.tried()).extracting(CountLimit.Tried::count).containsExactly(1, 2, 3);
         assertThat(uncoilers.tried().get(0).evaluation().ranThrough()).isZero();

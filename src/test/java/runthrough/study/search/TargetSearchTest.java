@@ -41,7 +41,7 @@ class TargetSearchTest {
     @ParameterizedTest
     @CsvSource({"80", "79.99", "100", "20", "150", "500", "0.5", "1000", "0.001"})
     void theSmallestGoodValueIsFound_whateverTheGuess(double guess) {
-        Scale scale = Scale.of(Harder.SMALLER, 0.001, 1000, 1e-4);
+        Scale scale = new Scale(Harder.SMALLER, 0.001, 1000, 0.008, 0);
         Crossing crossing = new TargetSearch(certain(value -> value >= 80), 0.9, scale).from(Guess.about(guess));
 
         assertThat(crossing.found()).isEqualTo(Found.CROSSED);
@@ -57,7 +57,7 @@ class TargetSearchTest {
     @ParameterizedTest
     @ValueSource(doubles = {3, 2.9, 8, 0.1, 10})
     void theLargestGoodValueIsFoundWhereLargerIsHarder(double guess) {
-        Scale scale = Scale.of(Harder.LARGER, 0.1, 10, 1e-4);
+        Scale scale = new Scale(Harder.LARGER, 0.1, 10, 3e-4, 0);
         Crossing crossing = new TargetSearch(certain(value -> value <= 3), 0.9, scale).from(Guess.about(guess));
 
         assertThat(crossing.value().orElseThrow()).isBetween(3 * (1 - 1.01e-4), 3.0);
@@ -66,7 +66,7 @@ class TargetSearchTest {
 
     @Test
     void aGoodGuessCostsTwoTrials() {
-        Scale scale = Scale.of(Harder.SMALLER, 1, 1000, 1e-3);
+        Scale scale = new Scale(Harder.SMALLER, 1, 1000, 0.2, 0);
         new TargetSearch(certain(value -> value >= 80), 0.9, scale).from(new Guess(80.01, 80.01, 80.01, true));
 
         assertThat(tried).hasSize(2);
@@ -74,7 +74,7 @@ class TargetSearchTest {
 
     @Test
     void goodThroughout_theHardEndIsTheValue() {
-        Scale scale = Scale.of(Harder.LARGER, 0, 10, 1e-3);
+        Scale scale = new Scale(Harder.LARGER, 0, 10, 0.01, 0);
         Crossing crossing = new TargetSearch(certain(value -> true), 0.9, scale).from(Guess.about(5));
 
         assertThat(crossing.found()).isEqualTo(Found.MET_THROUGHOUT);
@@ -84,7 +84,7 @@ class TargetSearchTest {
 
     @Test
     void badThroughout_thereIsNoValue() {
-        Scale scale = Scale.of(Harder.LARGER, 0, 10, 1e-3);
+        Scale scale = new Scale(Harder.LARGER, 0, 10, 0.01, 0);
         Crossing crossing = new TargetSearch(certain(value -> false), 0.9, scale).from(Guess.about(5));
 
         assertThat(crossing.found()).isEqualTo(Found.MISSED_THROUGHOUT);
@@ -96,7 +96,7 @@ class TargetSearchTest {
 
     @Test
     void whatIsRefusedIsNotGoodEnough() {
-        Scale scale = Scale.of(Harder.LARGER, 0.1, 10, 1e-4);
+        Scale scale = new Scale(Harder.LARGER, 0.1, 10, 3e-4, 0);
         DoubleFunction<Optional<Evaluation>> refusedBeyondThree =
                 value -> value <= 3 ? Optional.of(MadeUp.certain(10, 10)) : Optional.empty();
         Crossing crossing = new TargetSearch(refusedBeyondThree, 0.9, scale).from(Guess.about(5));
@@ -107,16 +107,16 @@ class TargetSearchTest {
 
     @Test
     void aNumberThatIsZeroNowIsSearchedToAPartOfTheReference() {
-        Scale scale = new Scale(Harder.LARGER, 0, 1000, 1e-3, 50);
+        Scale scale = new Scale(Harder.LARGER, 0, 1000, 0.05, 50);
         Crossing crossing = new TargetSearch(certain(value -> value <= 0.5), 0.9, scale).from(Guess.about(0));
 
-        // 0.1 % of 50.
+        // A step is 0.1 % of 50.
         assertThat(crossing.value().orElseThrow()).isBetween(0.45, 0.5);
     }
 
     @Test
     void theIntervalIsThatOfTheShareTurnedRound() {
-        Scale scale = Scale.of(Harder.SMALLER, 0.01, 1, 1e-4);
+        Scale scale = new Scale(Harder.SMALLER, 0.01, 1, 1e-4, 0);
         Crossing crossing = new TargetSearch(TargetSearchTest::asTheShare, 0.9, scale).from(Guess.about(0.5));
 
         // In steps of a thousandth: the share whose Wilson interval ends at the target, see WilsonTest for the
@@ -134,7 +134,7 @@ class TargetSearchTest {
 
     @Test
     void aTargetBeyondTheRunIsNeverSure_andNoTrialIsSpentOnIt() {
-        Scale scale = Scale.of(Harder.SMALLER, 0.01, 1, 1e-3);
+        Scale scale = new Scale(Harder.SMALLER, 0.01, 1, 1e-3, 0);
         // Wilson: 1,000 of 1,000 show 99.62 %.
         Crossing crossing = new TargetSearch(TargetSearchTest::asTheShare, 0.999, scale).from(Guess.about(0.5));
 
@@ -150,7 +150,7 @@ class TargetSearchTest {
         // Good from 40 on, but for a hole from 42 to 48 in which only 8 of 10 run through.
         DoubleFunction<Optional<Evaluation>> holed =
                 value -> Optional.of(MadeUp.certain(value < 40 ? 5 : value > 42 && value < 48 ? 8 : 10, 10));
-        Scale scale = Scale.of(Harder.SMALLER, 1, 100, 1e-3);
+        Scale scale = new Scale(Harder.SMALLER, 1, 100, 0.05, 0);
 
         // Which side of the hole is found depends on where the search begins.
         assertThat(new TargetSearch(holed, 0.9, scale)
@@ -179,12 +179,12 @@ class TargetSearchTest {
     }
 
     @Test
-    void aScaleUpsideDownOrWithoutPrecisionIsRefused() {
-        assertThatThrownBy(() -> Scale.of(Harder.SMALLER, 2, 1, 1e-3))
+    void aScaleUpsideDownOrWithoutStepsIsRefused() {
+        assertThatThrownBy(() -> new Scale(Harder.SMALLER, 2, 1, 1e-3, 0))
                 .hasMessage("search from 2.0 to 1.0; must not be upside down");
-        assertThatThrownBy(() -> Scale.of(Harder.SMALLER, Double.NaN, 1, 1e-3))
+        assertThatThrownBy(() -> new Scale(Harder.SMALLER, Double.NaN, 1, 1e-3, 0))
                 .hasMessageContaining("must not be upside down");
-        assertThatThrownBy(() -> Scale.of(Harder.SMALLER, 1, 2, 0)).hasMessage("precision = 0.0; must be more than 0");
+        assertThatThrownBy(() -> new Scale(Harder.SMALLER, 1, 2, 0, 0)).hasMessage("step = 0.0; must be more than 0");
         assertThatThrownBy(() -> new Scale(Harder.SMALLER, 1, 2, 1e-3, Double.NaN))
                 .hasMessage("reference = NaN; must be 0 or more");
     }

@@ -28,7 +28,7 @@ class EstimatorsTest {
                 .source(Sources.STUDENT)
                 .expected(quantile)
                 .within(1e-9, "digits printed")
-                .got(Estimators.studentQuantile(freedom));
+                .got(Estimators.studentQuantile(Interval.CONFIDENCE, freedom));
     }
 
     /**
