@@ -1,10 +1,10 @@
 package runthrough.study.cause;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import runthrough.plant.Coil;
 import runthrough.plant.Joint;
 import runthrough.plant.Line;
@@ -101,57 +101,19 @@ public final class CauseFinder {
     }
 
     private Reason inTheJoint(ChangeRecord change, WorkDone work, double fromFull) {
-        List<Item> items = removable(change, work);
-        Optional<Item> largest = Optional.empty();
-        double together = -work.waitedAfterFirstPass();
-        for (Item item : items) {
-            together += item.seconds;
-            boolean isLarger = item.seconds
-                    > largest.map(other -> other.seconds + EQUAL_TIMES).orElse(Double.NEGATIVE_INFINITY);
-            if (isLarger && isEnough(fromFull + change.ratedSpeed() * item.seconds)) {
-                largest = Optional.of(item);
-            }
-        }
-        boolean isTogether = isEnough(fromFull + change.ratedSpeed() * together);
-        return largest.map(Item::reason)
-                .orElse(Reason.of(isTogether ? Cause.SEVERAL_TOGETHER : Cause.USUAL_JOINT_TOO_LONG));
-    }
-
-    /** What could be taken out of the joint, in the order in which equal ones are named. */
-    private List<Item> removable(ChangeRecord change, WorkDone work) {
+        Removal removal = new Removal(change, work, fromFull);
+        removal.tryIt(Cause.JOINT_MADE_AGAIN, work.afterFirstPass());
+        removal.tryOccasional(WorkList.TAIL, work.tail());
+        removal.tryOccasional(WorkList.JOIN, work.join());
         Joint joint = Joint.between(coil(change.tailCoil()), coil(change.headCoil()));
-        List<Item> items = new ArrayList<>();
-        items.add(new Item(Reason.of(Cause.JOINT_MADE_AGAIN), work.afterFirstPass()));
-        occasional(WorkList.TAIL, work.tail(), items);
-        occasional(WorkList.JOIN, work.join(), items);
-        regular(WorkList.TAIL, work.tail(), joint, items);
-        regular(WorkList.JOIN, work.join(), joint, items);
-        items.add(new Item(Reason.of(Cause.BOTH_WAITS), change.waiting()));
-        return items;
+        removal.tryRegular(WorkList.TAIL, work.tail(), joint);
+        removal.tryRegular(WorkList.JOIN, work.join(), joint);
+        removal.tryIt(Cause.BOTH_WAITS, change.waiting());
+        return removal.reason();
     }
 
     private Coil coil(int kind) {
         return line.coils().get(kind);
-    }
-
-    private void occasional(WorkList list, List<Double> took, List<Item> items) {
-        List<WorkElement> elements = elements(list);
-        for (int i = 0; i < elements.size(); i++) {
-            if (!isRegular(elements.get(i)) && !took.get(i).isNaN()) {
-                items.add(new Item(Reason.of(Cause.OCCASIONAL_ELEMENT, element(list, i)), took.get(i)));
-            }
-        }
-    }
-
-    private void regular(WorkList list, List<Double> took, Joint joint, List<Item> items) {
-        List<WorkElement> elements = elements(list);
-        double[] drawn = medians.getOrDefault(list, NOTHING);
-        for (int i = 0; i < elements.size(); i++) {
-            if (isRegular(elements.get(i)) && !took.get(i).isNaN()) {
-                double longer = took.get(i) - elements.get(i).durationWith(drawn[i], joint);
-                items.add(new Item(Reason.of(Cause.ELEMENT_TOOK_LONG, element(list, i)), Math.max(0, longer)));
-            }
-        }
     }
 
     private Reason.Element element(WorkList list, int place) {
@@ -171,6 +133,69 @@ public final class CauseFinder {
         return element.occurrence() instanceof Occurrence.Always;
     }
 
-    /** Something that took so many seconds (s) of the joint. */
-    private record Item(Reason reason, double seconds) {}
+    /** Takes out of one joint what can be taken out, one after the other; of equal ones the first counts. */
+    private final class Removal {
+        private final double speed;
+        private final double fromFull;
+        /** Of all that can be taken out (s). */
+        private double together;
+        /** Of the largest that is enough (s). */
+        private double largest = Double.NEGATIVE_INFINITY;
+
+        private @Nullable Cause cause;
+        private WorkList list = WorkList.JOIN;
+        /** Place in its list of the element that it is; -1 for none. */
+        private int place;
+
+        Removal(ChangeRecord change, WorkDone work, double fromFull) {
+            speed = change.ratedSpeed();
+            this.fromFull = fromFull;
+            together = -work.waitedAfterFirstPass();
+        }
+
+        void tryIt(Cause tried, double seconds) {
+            tryIt(tried, WorkList.JOIN, -1, seconds);
+        }
+
+        private void tryIt(Cause tried, WorkList ofList, int at, double seconds) {
+            together += seconds;
+            if (seconds > largest + EQUAL_TIMES && isEnough(fromFull + speed * seconds)) {
+                largest = seconds;
+                cause = tried;
+                list = ofList;
+                place = at;
+            }
+        }
+
+        void tryOccasional(WorkList ofList, List<Double> took) {
+            List<WorkElement> elements = elements(ofList);
+            for (int i = 0; i < elements.size(); i++) {
+                double seconds = took.get(i);
+                if (!isRegular(elements.get(i)) && !Double.isNaN(seconds)) {
+                    tryIt(Cause.OCCASIONAL_ELEMENT, ofList, i, seconds);
+                }
+            }
+        }
+
+        /** Of a regular element what it took longer than its median. */
+        void tryRegular(WorkList ofList, List<Double> took, Joint joint) {
+            List<WorkElement> elements = elements(ofList);
+            double[] drawn = medians.getOrDefault(ofList, NOTHING);
+            for (int i = 0; i < elements.size(); i++) {
+                double seconds = took.get(i);
+                if (isRegular(elements.get(i)) && !Double.isNaN(seconds)) {
+                    double longer = seconds - elements.get(i).durationWith(drawn[i], joint);
+                    tryIt(Cause.ELEMENT_TOOK_LONG, ofList, i, Math.max(0, longer));
+                }
+            }
+        }
+
+        Reason reason() {
+            if (cause != null) {
+                return place < 0 ? Reason.of(cause) : Reason.of(cause, element(list, place));
+            }
+            return Reason.of(
+                    isEnough(fromFull + speed * together) ? Cause.SEVERAL_TOGETHER : Cause.USUAL_JOINT_TOO_LONG);
+        }
+    }
 }
