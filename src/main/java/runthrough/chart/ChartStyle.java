@@ -14,6 +14,7 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.annotations.XYTextAnnotation;
+import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.axis.NumberTickUnitSource;
@@ -82,6 +83,25 @@ public final class ChartStyle {
         styled(axis);
         // Room between ticks: a number at every second line of text is enough.
         axis.setTickLabelInsets(new RectangleInsets(7, 4, 7, 4));
+        return axis;
+    }
+
+    /**
+     * An axis of whole powers of ten, from the one at or below {@code least} to the one at or above {@code greatest}, with a mark
+     * at each whole multiple between.
+     *
+     * @param least in the unit shown, {@code > 0}
+     * @param greatest in the unit shown, {@code >= least}
+     */
+    public LogAxis powers(String label, double least, double greatest) {
+        LogAxis axis = new LogAxis(label);
+        int from = (int) Math.floor(Math.log10(least));
+        int to = Math.max(from + 1, (int) Math.ceil(Math.log10(greatest)));
+        axis.setRange(Math.pow(10, from), Math.pow(10, to));
+        axis.setNumberFormatOverride(numbers("0.######"));
+        axis.setTickUnit(new NumberTickUnit(1, numbers("0.######"), 9));
+        axis.setMinorTickMarksVisible(true);
+        styled(axis);
         return axis;
     }
 

@@ -6,10 +6,10 @@ import java.awt.Shape;
 import java.awt.Stroke;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
-import java.text.NumberFormat;
 import java.util.List;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.ValueMarker;
@@ -35,24 +35,30 @@ public final class CurvePlot {
 
     private final LegendItemCollection legend;
     private final XYPlot plot;
-    private final NumberAxis range;
+    private final ValueAxis range;
     private double least = Double.POSITIVE_INFINITY;
     private double greatest = Double.NEGATIVE_INFINITY;
     private int datasets;
 
     public CurvePlot(ChartStyle style, LegendItemCollection legend, @Nullable NumberAxis domain, String rangeLabel) {
+        this(style, legend, domain, style.axis(rangeLabel));
+    }
+
+    /** A plot with an upright axis of the caller's; without a {@code domain} it shares that of others. */
+    public CurvePlot(ChartStyle style, LegendItemCollection legend, @Nullable NumberAxis domain, ValueAxis range) {
         this.legend = legend;
-        this.range = style.axis(rangeLabel);
+        this.range = range;
         this.plot = style.plot(domain, range);
     }
 
-    /** Has the numbers of the upright axis written like {@code format}. */
-    public void numbers(NumberFormat format) {
-        range.setNumberFormatOverride(format);
-    }
-
     /** A point of a curve and its 95 % interval, all in the units shown. */
-    public record Point(double x, double y, double low, double high) {}
+    public record Point(double x, double y, double low, double high) {
+
+        /** The same, nothing of it below {@code floor}. */
+        public Point atLeast(double floor) {
+            return new Point(x, Math.max(floor, y), Math.max(floor, low), Math.max(floor, high));
+        }
+    }
 
     /** The curve, over its band. */
     public void curve(String name, List<Point> points, String bandName) {
@@ -165,6 +171,11 @@ public final class CurvePlot {
         if (!name.isEmpty()) {
             legend.add(ChartStyle.mark(name, colour, shape));
         }
+    }
+
+    /** The plot, with its upright axis as it is. */
+    public XYPlot asItIs() {
+        return plot;
     }
 
     /** The plot; its axis reaches a little beyond what was seen, but not beyond {@code floor} and {@code ceiling}. */

@@ -73,7 +73,12 @@ public record Answer(
         return question.format().study();
     }
 
-    /** The tables that pages show. */
+    /** The tables that are shown straight after the headline. */
+    public List<Table> firstTables() {
+        return shownOn(Table.Seen.FIRST);
+    }
+
+    /** The tables that pages show further on. */
     public List<Table> shownTables() {
         return shownOn(Table.Seen.PAGE);
     }

@@ -22,6 +22,8 @@ public record Table(
     /** Where people see a table. */
     public enum Seen {
         EVERYWHERE,
+        /** Everywhere, and straight after the headline. */
+        FIRST,
         /** Pages only: too much for a terminal. */
         PAGE,
         /** Terminals only: pages say it in another way. */
@@ -68,9 +70,13 @@ public record Table(
         return new Page(caption, seen, cells);
     }
 
-    /** Whether it is shown on {@code where}: a table may be for a file alone, and one without rows is not shown. */
+    /**
+     * Whether it is shown on {@code where}, in its turn: a table may be for a file alone, and one without rows is not shown. One that
+     * comes first is asked for by {@link Seen#FIRST}.
+     */
     public boolean isShownOn(Seen where) {
-        return !rows.isEmpty() && most > 0 && (seen == Seen.EVERYWHERE || seen == where);
+        boolean isInTurn = seen == Seen.EVERYWHERE && where != Seen.FIRST;
+        return !rows.isEmpty() && most > 0 && (isInTurn || seen == where);
     }
 
     /**

@@ -86,6 +86,11 @@ public record Evaluation(boolean chance, UnseenStops unseen, List<Tally> replica
         return estimates().shareWithoutStop();
     }
 
+    /** What starved stops cost (s) of {@code time} (s) that the line is to run. */
+    public Estimate lostTime(double time) {
+        return estimates().lostTimePerShift().times(time / TotalsEstimates.SHIFT);
+    }
+
     /** Whether {@code goal} is reached. */
     public TargetStatus answer(Goal goal) {
         return new TargetTest(goal.target(), goal.share(this), changes(), changes() - goal.reached(this), chance)

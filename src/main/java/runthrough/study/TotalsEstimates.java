@@ -16,7 +16,8 @@ import runthrough.study.statistics.SplitValues;
  */
 public final class TotalsEstimates {
     /** A shift (s). */
-    private static final double SHIFT = 8 * 3600.0;
+    /** A shift (s), for figures per shift. */
+    static final double SHIFT = 8 * 3600.0;
 
     private final List<Totals> totals;
     private final long[] stopsOfChanges;
@@ -62,7 +63,7 @@ public final class TotalsEstimates {
                 Estimators.rate(counts(Totals::slowings), shifts),
                 Estimators.rate(counts(Totals::downtimes), shifts),
                 lostMetres().mean(0, SHIFT * fastest()),
-                lostTime().mean(0, SHIFT));
+                lostTimePerShift());
     }
 
     /** Replications without a coil change are left out. */
@@ -145,6 +146,11 @@ public final class TotalsEstimates {
     /** Metres not processed while starved, slowed or recovering from it, per shift (m). */
     public SplitValues lostMetres() {
         return parts.lost(one -> perShift(one, one.lostMetres()), SHIFT * ofOneChange(Totals::meanRatedSpeed));
+    }
+
+    /** What starved stops cost in a shift (s). */
+    public Estimate lostTimePerShift() {
+        return lostTime().mean(0, SHIFT);
     }
 
     /** The same at the rated speed, per shift (s). */

@@ -44,8 +44,7 @@ public final class WorthCharts {
         NumberAxis domain = style.axis("years from the purchase");
         domain.setRange(0, worth.offer().life());
         domain.setTickUnit(new NumberTickUnit(Math.ceil(worth.offer().life() / (double) MOST_TICKS)));
-        CurvePlot plot = new CurvePlot(style, legend, domain, "what has come in, " + currency(worth));
-        plot.numbers(Amounts.grouped());
+        CurvePlot plot = new CurvePlot(style, legend, domain, amounts(style, "what has come in, " + currency(worth)));
         Gain yearly = worth.yearly();
         double rate = worth.money().rate();
         List<CurvePlot.Point> points = new ArrayList<>();
@@ -75,6 +74,12 @@ public final class WorthCharts {
                 style.picture(title, plot.within(-Double.MAX_VALUE, Double.MAX_VALUE), legend, HEIGHT));
     }
 
+    private static NumberAxis amounts(ChartStyle style, String label) {
+        NumberAxis axis = style.axis(label);
+        axis.setNumberFormatOverride(Amounts.grouped());
+        return axis;
+    }
+
     private static double total(Worth worth, double yearly, int years) {
         return -worth.offer().price()
                 + yearly * CashFlow.uniformPresentValue(worth.money().rate(), years);
@@ -89,8 +94,7 @@ public final class WorthCharts {
         NumberAxis domain = style.axis(uncertain + ", " + currency(worth));
         domain.setNumberFormatOverride(Amounts.grouped());
         domain.setRange(0, Math.max(most * value, 1e-9));
-        CurvePlot plot = new CurvePlot(style, legend, domain, "net present value, " + currency(worth));
-        plot.numbers(Amounts.grouped());
+        CurvePlot plot = new CurvePlot(style, legend, domain, amounts(style, "net present value, " + currency(worth)));
         List<CurvePlot.Point> points = new ArrayList<>();
         for (int i = 0; i <= POINTS; i++) {
             double factor = most * i / POINTS;

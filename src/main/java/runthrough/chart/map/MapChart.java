@@ -37,6 +37,10 @@ public final class MapChart {
     private static final int HEIGHT = 660;
     private static final Color NOT_POSSIBLE = new Color(0xE4E6E9);
     private static final Color HATCH = new Color(0xA9AFB6);
+    private static final Color HATCH_OF_MET = new Color(0x8FB6D3);
+    /** Every so many diagonals of squares one is drawn where the target is met. */
+    private static final int EVERY = 3;
+
     private static final BasicStroke TARGET = new BasicStroke(3f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
     private static final BasicStroke HALO = new BasicStroke(4.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
     private static final BasicStroke HAND_CALCULATION = dashed(10, 5);
@@ -113,6 +117,20 @@ public final class MapChart {
             items.add(0, ChartStyle.box(band.name(), band.colour()));
         }
         items.forEach(legend::add);
+        hatchMet();
+    }
+
+    /** Lines falling to the right, so that a grey print tells where the target is met from where it nearly is. */
+    private void hatchMet() {
+        Path2D hatch = new Path2D.Double();
+        for (int column = 0; column < map.shares().columns() - 1; column++) {
+            for (int row = 0; row < map.shares().rows() - 1; row++) {
+                if ((column + row) % EVERY == 0 && isWhole(map.shares(), column, row, map.target())) {
+                    line(hatch, List.of(new Position(column, row + 1), new Position(column + 1, row)));
+                }
+            }
+        }
+        plot.addAnnotation(new XYShapeAnnotation(hatch, Palette.THIN, HATCH_OF_MET, null));
     }
 
     /** Grey, and hatched so that no print takes it for a share. */

@@ -42,7 +42,7 @@ final class ShareBands {
         double[] below = DoubleStream.concat(DoubleStream.of(STEPS).filter(step -> step < target), DoubleStream.of(0))
                 .toArray();
         List<Band> bands = new ArrayList<>();
-        bands.add(new Band(target, MET, "target met: " + text(target) + " or more"));
+        bands.add(new Band(target, MET, "target met: " + text(target) + " or more (hatched)"));
         double above = target;
         for (int i = 0; i < below.length; i++) {
             String name = below[i] == 0 ? "below " + text(above) : text(below[i]) + " to " + text(above);

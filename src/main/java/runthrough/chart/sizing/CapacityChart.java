@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jfree.chart.LegendItemCollection;
+import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.XYPlot;
 import runthrough.chart.Chart;
 import runthrough.chart.ChartContext;
 import runthrough.chart.CurvePlot;
@@ -15,23 +18,29 @@ import runthrough.study.search.Crossing;
 import runthrough.study.sizing.Sizing;
 import runthrough.study.statistics.Interval;
 
-/** Share of coil changes run through against the capacity of the accumulator. */
+/**
+ * Coil changes that do not run through against the capacity of the accumulator, on a scale of powers of ten, above the time that
+ * their stops cost in a year.
+ */
 public final class CapacityChart {
-    private static final int HEIGHT = 470;
-    /** So many times what is missing to all, now or at four times the target's allowance, is shown below all. */
-    private static final double FURTHER = 1.3;
+    private static final int HEIGHT = 560;
+    /** Half the height of the end of an interval, as a part of where it lies. */
+    private static final double END = 0.15;
 
     private final ChartContext context;
     private final Sizing sizing;
     private final Unit unit;
+    /** What the target allows to fail, in percent. */
+    private final double allowed;
 
     private CapacityChart(ChartContext context, Sizing sizing) {
         this.context = context;
         this.sizing = sizing;
         this.unit = context.units().length();
+        this.allowed = failing(sizing.target());
     }
 
-    /** Share against capacity; none where no capacity was found. */
+    /** Failures and lost time against capacity; none where no capacity was found. */
     public static List<Chart> of(Sizing sizing) {
         return sizing.answer() == Sizing.Answer.FOUND
                 ? List.of(of(ChartContext.of(sizing.request(), sizing.replications()), sizing))
@@ -47,67 +56,90 @@ public final class CapacityChart {
         double value = found.answer().orElseThrow();
         LegendItemCollection legend = new LegendItemCollection();
         NumberAxis domain = context.style().axis("usable capacity of the accumulator, " + unit.symbol());
-        List<CurvePlot.Point> points = points();
-        double floor = floor();
-        domain.setRange(start(points, floor), points.get(points.size() - 1).x());
-        CurvePlot plot = new CurvePlot(context.style(), legend, domain, "share of coil changes run through, %");
-        plot.curve("share run through", points, sizing.chance() ? "its 95 % interval" : "");
-        plot.across("target: " + share(sizing.target()), Unit.PERCENT.fromSi(sizing.target()));
-        Optional<String> ends = ends(found);
-        if (ends.isPresent()) {
-            plot.interval(
-                    unit.fromSi(found.low().orElseThrow()),
-                    unit.fromSi(found.high().orElseThrow()),
-                    Unit.PERCENT.fromSi(sizing.target()),
-                    0.015 * (100 - floor));
-        }
-        String smallest = "smallest that meets the target: " + length(value) + ends.orElse("");
-        plot.mark(smallest, unit.fromSi(value), Unit.PERCENT.fromSi(sizing.target()), CurvePlot.DIAMOND, Palette.EDGE);
-        present(plot, domain);
-        String reading = reading(value, ends);
+        List<Sizing.Point> curve = sizing.curve();
+        domain.setRange(capacity(curve.get(0)), capacity(curve.get(curve.size() - 1)));
+        CombinedDomainXYPlot both = context.style().combined(domain);
+        both.add(failures(found, legend), 3);
+        both.add(lostTime(legend), 2);
+        String reading = reading(value, ends(found));
         String title = "How much the accumulator must hold";
         return new Chart(
                 "capacity",
                 title,
                 reading,
-                "A curve that rises with the capacity, its band of uncertainty, and the target as a line across. "
+                "A curve of failures that falls as the capacity rises, its band of uncertainty, and what the target allows as a line"
+                        + " across; below it the time that stops cost in a year. "
                         + reading,
-                context.style().picture(title, plot.within(floor, 100 + 0.03 * (100 - floor)), legend, HEIGHT));
+                context.style().picture(title, both, legend, HEIGHT));
     }
 
-    /** The axis begins a little below the target and the share as it is: what matters lies between there and all. */
-    private double floor() {
-        double seen = sizing.present()
-                .flatMap(Sizing.Point::share)
-                .map(share -> share.mean())
-                .orElse(sizing.target());
-        double missing = Math.max(1 - seen, 4 * (1 - sizing.target()));
-        return Unit.PERCENT.fromSi(Math.max(0, 1 - FURTHER * missing));
-    }
-
-    /** Where the curve comes up over {@code floor}, and a little before. */
-    private static double start(List<CurvePlot.Point> points, double floor) {
-        double before = points.get(0).x();
-        double end = points.get(points.size() - 1).x();
-        for (int i = 1; i < points.size(); i++) {
-            CurvePlot.Point low = points.get(i - 1);
-            CurvePlot.Point high = points.get(i);
-            if (low.y() < floor && high.y() > floor) {
-                before = low.x() + (high.x() - low.x()) * (floor - low.y()) / (high.y() - low.y());
-            }
+    private XYPlot failures(Crossing found, LegendItemCollection legend) {
+        List<CurvePlot.Point> points = failing();
+        double least = points.stream()
+                .mapToDouble(CurvePlot.Point::y)
+                .filter(y -> y > 0)
+                .min()
+                .orElse(allowed);
+        double most = points.stream().mapToDouble(CurvePlot.Point::y).max().orElse(100);
+        LogAxis share = context.style().powers("not run through, %", Math.min(least, allowed), Math.max(most, allowed));
+        double floor = share.getLowerBound();
+        CurvePlot plot = new CurvePlot(context.style(), legend, null, share);
+        plot.curve(
+                "coil changes that do not run through",
+                points.stream().map(point -> point.atLeast(floor)).toList(),
+                sizing.chance() ? "its 95 % interval" : "");
+        plot.across("target: at most " + share(1 - sizing.target()), allowed);
+        Optional<String> ends = ends(found);
+        if (ends.isPresent()) {
+            plot.interval(
+                    unit.fromSi(found.low().orElseThrow()),
+                    unit.fromSi(found.high().orElseThrow()),
+                    allowed,
+                    END * allowed);
         }
-        return Math.max(points.get(0).x(), before - 0.04 * (end - before));
+        double value = found.answer().orElseThrow();
+        String smallest = "smallest that meets the target: " + length(value) + ends.orElse("");
+        plot.mark(smallest, unit.fromSi(value), allowed, CurvePlot.DIAMOND, Palette.EDGE);
+        present(plot, floor);
+        return plot.asItIs();
     }
 
-    private void present(CurvePlot plot, NumberAxis domain) {
+    private XYPlot lostTime(LegendItemCollection legend) {
+        CurvePlot plot = new CurvePlot(context.style(), legend, null, "lost in a year, h");
+        List<Sizing.Point> known = sizing.curve().stream()
+                .filter(point -> point.lostTime().isPresent())
+                .toList();
+        plot.further(
+                "time that starved stops cost in a year",
+                known.stream().mapToDouble(this::capacity).toArray(),
+                known.stream()
+                        .mapToDouble(point ->
+                                Unit.HOUR.fromSi(point.lostTime().orElseThrow().mean()))
+                        .toArray(),
+                Palette.PROCESS,
+                Palette.DASHES);
+        return plot.within(0, Double.MAX_VALUE);
+    }
+
+    private double capacity(Sizing.Point point) {
+        return unit.fromSi(point.size().capacity());
+    }
+
+    private static double failing(double share) {
+        return Unit.PERCENT.fromSi(1 - share);
+    }
+
+    private void present(CurvePlot plot, double floor) {
         Sizing.Point now = sizing.present().orElseThrow();
-        double x = unit.fromSi(now.size().capacity());
-        if (now.share().isPresent() && domain.getRange().contains(x)) {
+        double x = capacity(now);
+        List<Sizing.Point> curve = sizing.curve();
+        boolean isShown = capacity(curve.get(0)) <= x && x <= capacity(curve.get(curve.size() - 1));
+        if (now.share().isPresent() && isShown) {
             double seen = now.share().get().mean();
             plot.mark(
-                    "as it is: " + length(now.size().capacity()) + ", " + share(seen),
+                    "as it is: " + length(now.size().capacity()) + ", " + share(1 - seen),
                     x,
-                    Unit.PERCENT.fromSi(seen),
+                    Math.max(floor, failing(seen)),
                     CurvePlot.CIRCLE,
                     Palette.PROCESS);
         }
@@ -116,12 +148,20 @@ public final class CapacityChart {
     private String reading(double value, Optional<String> ends) {
         String text = "With " + length(value) + ends.orElse("") + " the share run through reaches the target of "
                 + share(sizing.target());
-        return sizing.present()
-                .flatMap(Sizing.Point::share)
-                .map(now -> text + "; with "
-                        + length(sizing.present().orElseThrow().size().capacity()) + ", as it is now, it is "
-                        + share(now.mean()) + ".")
-                .orElse(text + ".");
+        String now = sizing.present()
+                .filter(point -> point.share().isPresent())
+                .map(this::asItIs)
+                .orElse("");
+        boolean isFloorReached = sizing.curve().stream().anyMatch(point -> point.envelope() >= 1);
+        return text + now + "." + (isFloorReached ? " Where the curve meets the lower edge none failed." : "");
+    }
+
+    private String asItIs(Sizing.Point now) {
+        return "; with " + length(now.size().capacity()) + ", as it is now, it is "
+                + share(now.share().orElseThrow().mean())
+                + now.lostTime()
+                        .map(lost -> ", and stops cost " + Numbers.text(Unit.HOUR.fromSi(lost.mean()), 3) + " h a year")
+                        .orElse("");
     }
 
     private Optional<String> ends(Crossing found) {
@@ -134,23 +174,22 @@ public final class CapacityChart {
                 : Optional.empty();
     }
 
-    /** Nowhere falling, since more capacity is never worse under the same random numbers; in steps where nothing is random. */
-    private List<CurvePlot.Point> points() {
+    /** Nowhere rising, since more capacity is never worse under the same random numbers; in steps where nothing is random. */
+    private List<CurvePlot.Point> failing() {
         List<CurvePlot.Point> points = new ArrayList<>();
         double low = 0;
         double high = 0;
         for (Sizing.Point point : sizing.curve()) {
             Optional<Interval> interval =
                     point.share().flatMap(share -> share.interval()).filter(i -> sizing.chance());
-            double x = unit.fromSi(point.size().capacity());
+            double x = capacity(point);
             if (!sizing.chance() && !points.isEmpty()) {
                 CurvePlot.Point before = points.get(points.size() - 1);
                 points.add(new CurvePlot.Point(x, before.y(), before.low(), before.high()));
             }
             low = Math.max(low, interval.map(Interval::low).orElse(point.envelope()));
             high = Math.max(high, interval.map(Interval::high).orElse(point.envelope()));
-            points.add(new CurvePlot.Point(
-                    x, Unit.PERCENT.fromSi(point.envelope()), Unit.PERCENT.fromSi(low), Unit.PERCENT.fromSi(high)));
+            points.add(new CurvePlot.Point(x, failing(point.envelope()), failing(high), failing(low)));
         }
         return points;
     }

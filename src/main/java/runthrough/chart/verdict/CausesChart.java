@@ -22,6 +22,9 @@ final class CausesChart {
     private static final int MOST = 10;
     private static final double HEIGHT = 0.34;
     private static final int LONGEST_NAME = 34;
+    /** A bar of 100 % and the number behind it. */
+    private static final double ALL_WITH_ITS_NUMBER = 110;
+
     private static final String TITLE = "Causes: stops and lost time";
 
     private final ChartContext context;
@@ -41,14 +44,10 @@ final class CausesChart {
 
     private Chart chart() {
         SymbolAxis rows =
-                new SymbolAxis(null, shown.stream().map(CausesChart::name).toArray(String[]::new));
-        context.style().styled(rows);
-        rows.setTickUnit(new NumberTickUnit(1));
-        rows.setInverted(true);
-        rows.setGridBandsVisible(false);
-        rows.setRange(-0.6, shown.size() - 0.4);
+                context.style().rows(shown.stream().map(CausesChart::name).toList());
         NumberAxis share = context.style().axis("part of all, %");
-        share.setRange(0, 118);
+        share.setRange(0, ALL_WITH_ITS_NUMBER);
+        share.setTickUnit(new NumberTickUnit(20));
         XYPlot plot = context.style().plot(share, rows);
         plot.setRangeGridlinesVisible(false);
         double stops = Math.max(

@@ -26,6 +26,9 @@ public final class Charts {
         Replication first = result.first();
         List<ChangeRecord> changes = first.changes();
         Replication traced = traced(first);
+        if (context.stores() && !result.verdict().namedCauses().isEmpty()) {
+            charts.add(CausesChart.of(context, result.verdict().namedCauses()));
+        }
         if (!traced.changes().isEmpty()) {
             charts.add(LevelChart.of(context, traced));
             charts.add(CloseUpChart.of(context, traced));
@@ -38,9 +41,6 @@ public final class Charts {
         if (context.stores() && !changes.isEmpty()) {
             charts.add(DrawnChart.of(context, changes));
             charts.add(RunChart.of(context, changes));
-        }
-        if (context.stores() && !result.verdict().namedCauses().isEmpty()) {
-            charts.add(CausesChart.of(context, result.verdict().namedCauses()));
         }
         if (result.coils().areSeveral()) {
             charts.add(ProductsChart.of(context, result.coils()));

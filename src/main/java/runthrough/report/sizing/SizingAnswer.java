@@ -6,6 +6,7 @@ import java.util.Optional;
 import runthrough.chart.sizing.CapacityChart;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
+import runthrough.quantity.Unit;
 import runthrough.report.Answer;
 import runthrough.report.AnswerFormat;
 import runthrough.report.Provenance;
@@ -16,6 +17,7 @@ import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.report.described.InputTables;
 import runthrough.study.sizing.Sizing;
+import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.RelativeHalfWidth;
 
 /** How large the accumulator must be. */
@@ -71,8 +73,13 @@ public final class SizingAnswer {
                 any -> table.number(SizeWords.set(any.size().form()), length, SizingAnswer::setting),
                 () -> table.fileNumber("setting", length, SizingAnswer::setting));
         return table.estimate("run through", Notation.SHARE, sizing.chance(), "refused", this::share)
+                .number("lost in a year", Notation.of(Unit.HOUR), SizingAnswer::lostTime)
                 .fileNumber("greatest share so far", Notation.SHARE, Sizing.Point::envelope)
                 .of(sizing.curve());
+    }
+
+    private static double lostTime(Sizing.Point point) {
+        return point.lostTime().map(Estimate::mean).orElse(Double.NaN);
     }
 
     private static double setting(Sizing.Point point) {

@@ -32,6 +32,10 @@ final class SizingDocument {
                     "share_run_through",
                     "Share of coil changes run through; null where the line's own check refuses the capacity.",
                     Sizing.Point::share)
+            .optionalEstimate(
+                    "lost_time_per_year_s",
+                    "Time that starved stops cost in a year; null where the line's own check refuses the capacity.",
+                    Sizing.Point::lostTime)
             .number(
                     "greatest_share_so_far",
                     "Greatest share seen at this or any smaller capacity.",

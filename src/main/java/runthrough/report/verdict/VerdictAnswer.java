@@ -77,7 +77,7 @@ public final class VerdictAnswer {
     private List<Table> tables() {
         List<Table> tables = new ArrayList<>();
         VerdictTables verdictTables = new VerdictTables(result);
-        tables.add(verdictTables.mainCauses());
+        tables.add(verdictTables.causes());
         tables.add(verdictTables.worths());
         result.levers().map(levers -> LeverTable.of(levers)).ifPresent(tables::add);
         tables.add(hand.limits().in(Table.Seen.TERMINAL));

@@ -26,7 +26,7 @@ import runthrough.study.statistics.Summary;
 /** The results in full: what came of the coil changes, means with their intervals, and how the coil changes spread. */
 final class VerdictTables {
     /** As many causes as a terminal shows beside the verdict. */
-    private static final int MAIN_CAUSES = 2;
+    private static final int MAIN_CAUSES = 10;
 
     private final RunThroughResult result;
     private final Verdict verdict;
@@ -40,7 +40,7 @@ final class VerdictTables {
 
     static List<Table> of(RunThroughResult result) {
         VerdictTables tables = new VerdictTables(result);
-        List<Table> all = new ArrayList<>(List.of(tables.causes(), tables.outcomes()));
+        List<Table> all = new ArrayList<>(List.of(tables.outcomes()));
         if (!result.verdict().shifts().isEmpty()) {
             all.add(ShiftTable.of(result));
         }
@@ -65,14 +65,24 @@ final class VerdictTables {
                 .in(Table.Seen.PAGE);
     }
 
-    /** Causes by named element, those of most coil changes first. */
-    private Table causes() {
-        return maker().fileWords("cause", count -> count.reason().cause().words())
+    /** Causes by named element, those of most coil changes first; where the practice is the only one it says nothing new. */
+    Table causes() {
+        long failed = verdict.changes().failed();
+        boolean isPractice =
+                verdict.namedCauses().stream().allMatch(count -> count.reason().cause() == Cause.PRACTICE);
+        return TableMaker.<NamedCauses.Count>of("Causes of the coil changes that did not run through")
+                .pageWords("Cause", count -> count.reason().words())
+                .count("Changes", NamedCauses.Count::changes)
+                .number("Share", Notation.SHARE, count -> (double) count.changes() / failed)
+                .count("Stops", NamedCauses.Count::starvedStops)
+                .number("Lost time", texts.notation(Kind.TIME), NamedCauses.Count::lostTime)
+                .shownUpTo(MAIN_CAUSES)
+                .fileWords("cause", count -> count.reason().cause().words())
                 .fileWords("list", count -> element(count, element -> list(element)))
                 .fileWords("element", count -> element(count, Reason.Element::name))
                 .intoFile("causes.csv")
                 .of(verdict.namedCauses())
-                .in(Table.Seen.PAGE);
+                .in(isPractice ? Table.Seen.PAGE : Table.Seen.FIRST);
     }
 
     /** What it would be worth to remove the causes that matter most, in a year. */
@@ -96,7 +106,8 @@ final class VerdictTables {
                 .with(ends(Notation.POINTS), worth -> new Cell.Ends(value(worth.shareRunThrough(), Notation.POINTS)))
                 .fileNumber("replications", Notation.PLAIN, CauseWorth::replications)
                 .intoFile("worth.csv")
-                .of(result.worths());
+                .of(result.worths())
+                .in(Table.Seen.FIRST);
     }
 
     /** A column for the ends of an interval, which only files have. */
@@ -106,24 +117,6 @@ final class VerdictTables {
 
     private static Value value(Estimate estimate, Notation notation) {
         return new Value(estimate.mean(), notation, estimate.interval());
-    }
-
-    /** The causes that matter most. */
-    Table mainCauses() {
-        List<NamedCauses.Count> named = verdict.namedCauses().stream()
-                .filter(count -> count.reason().cause() != Cause.PRACTICE)
-                .toList();
-        return maker().shownUpTo(MAIN_CAUSES).of(named).in(Table.Seen.TERMINAL);
-    }
-
-    private TableMaker<NamedCauses.Count> maker() {
-        long failed = verdict.changes().failed();
-        return TableMaker.<NamedCauses.Count>of("Causes of the coil changes that did not run through")
-                .pageWords("Cause", count -> count.reason().words())
-                .count("Changes", NamedCauses.Count::changes)
-                .number("Share", Notation.SHARE, count -> (double) count.changes() / failed)
-                .count("Stops", NamedCauses.Count::starvedStops)
-                .number("Lost time", texts.notation(Kind.TIME), NamedCauses.Count::lostTime);
     }
 
     private static String element(NamedCauses.Count count, Function<Reason.Element, String> of) {

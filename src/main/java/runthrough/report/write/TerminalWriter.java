@@ -58,6 +58,8 @@ public final class TerminalWriter {
     public static String render(Answer answer, boolean colour) {
         TerminalWriter writer = new TerminalWriter(answer);
         writer.words();
+        answer.firstTables().forEach(table -> writer.table(table.page()));
+        writer.figures();
         answer.shownOn(Table.Seen.TERMINAL).forEach(table -> writer.table(table.page()));
         String text = writer.lines.text();
         return colour ? coloured(text, answer.headline()) : text;
@@ -71,6 +73,9 @@ public final class TerminalWriter {
             lines.paragraph(answer.headline().further(), 0);
         }
         answer.advice().forEach(advice -> lines.paragraph(advice, 0));
+    }
+
+    private void figures() {
         lines.gap();
         answer.figures().forEach(figure -> lines.row(figure.name(), value(figure), column));
         int warnings = answer.warnings().size();

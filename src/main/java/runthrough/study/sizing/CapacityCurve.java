@@ -13,17 +13,25 @@ import runthrough.study.sizing.Sizing.Point;
 /** The share run through against the capacity, about the capacity that was found. */
 final class CapacityCurve {
     /** Capacities evenly spaced; with those that are marked in a chart beside them. */
-    private static final int POINTS = 9;
+    private static final int POINTS = 17;
 
     /** From the capacity that so many coil changes do without more of, so that the curve is seen to rise. */
     private static final double FEW = 0.01;
 
     private final DoubleFunction<Optional<Evaluation>> trial;
     private final DoubleFunction<Size> size;
+    private final double yearlyTime;
 
-    CapacityCurve(DoubleFunction<Optional<Evaluation>> trial, DoubleFunction<Size> size) {
+    /**
+     * A curve of what {@code trial} gives.
+     *
+     * @param size of the accumulator of a capacity (m)
+     * @param yearlyTime scheduled running time of a year (s)
+     */
+    CapacityCurve(DoubleFunction<Optional<Evaluation>> trial, DoubleFunction<Size> size, double yearlyTime) {
         this.trial = trial;
         this.size = size;
+        this.yearlyTime = yearlyTime;
     }
 
     /** One point by itself. */
@@ -34,7 +42,11 @@ final class CapacityCurve {
     private Point point(double capacity, double envelope) {
         Optional<Evaluation> evaluation = trial.apply(capacity);
         double seen = evaluation.map(e -> (double) e.ranThrough() / e.changes()).orElse(0.0);
-        return new Point(size.apply(capacity), evaluation.map(Evaluation::shareRunThrough), Math.max(envelope, seen));
+        return new Point(
+                size.apply(capacity),
+                evaluation.map(Evaluation::shareRunThrough),
+                evaluation.map(e -> e.lostTime(yearlyTime)),
+                Math.max(envelope, seen));
     }
 
     /** The curve about {@code found}, as far as the present capacity {@code now} (m) where that is not far off. */

@@ -91,11 +91,12 @@ public record Sizing(
      *
      * @param size the accumulator
      * @param share of coil changes run through and its interval; empty where the line's own check refuses the capacity
+     * @param lostTime that starved stops cost in a year (s); empty where the line's own check refuses the capacity
      * @param envelope the greatest share seen at this or any smaller capacity, in [0, 1]: what to draw, so that more capacity
      *     never reads as worse; the same as the mean of {@code share} unless the line is not monotone, see {@link
      *     Crossing#fall}
      */
-    public record Point(Size size, Optional<Estimate> share, double envelope) {}
+    public record Point(Size size, Optional<Estimate> share, Optional<Estimate> lostTime, double envelope) {}
 
     /**
      * Why no capacity is enough.

@@ -191,7 +191,8 @@ final class SizingRun {
     private Sizing sizing(Answer answer, Optional<Crossing> capacity, Optional<NoneEnough> none) {
         RunPlan asPlanned = request.run();
         double now = request.line().accumulator().capacity();
-        CapacityCurve curve = new CapacityCurve(c -> capacities.evaluate(c, asPlanned), capacities::size);
+        CapacityCurve curve =
+                new CapacityCurve(c -> capacities.evaluate(c, asPlanned), capacities::size, asPlanned.yearlyTime());
         List<Point> points =
                 capacity.map(crossing -> curve.about(crossing, needs, now)).orElse(List.of());
         Evaluation present = capacities.evaluate(now, asPlanned).orElseThrow();
