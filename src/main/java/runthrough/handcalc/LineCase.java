@@ -125,6 +125,7 @@ record LineCase(
     /** For the level to stay above the stop level, the process slowing. Rule FORM-13. */
     private Optional<Bearable> withoutStop(double joint) {
         return slowing()
+                .filter(SlowingForms::holdsWithoutStop)
                 .map(slowing -> bearable(
                         joint,
                         slowing.capacityWithoutStop(joint),

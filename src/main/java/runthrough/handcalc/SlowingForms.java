@@ -39,6 +39,15 @@ public record SlowingForms(ClosedForms forms, double level, double slowedSpeed) 
                 forms.usable());
     }
 
+    /**
+     * Whether {@link #longestWithoutStop} holds: the process slows while the entry stands, and has its slowed speed before the joint
+     * is released. Of a V that is not slowed nothing is assumed.
+     */
+    public boolean holdsWithoutStop() {
+        double speed = forms.entry().speed();
+        return speed <= slowedSpeed || (untilSlowed(forms.entry()) >= 0 && atSlowedSpeed(speed) >= 0);
+    }
+
     /** The fastest V (m/s) at which a joint of {@code joint} seconds runs through. */
     public double fastestAtRatedSpeed(double joint) {
         return atRatedSpeed().fastestSpeed(joint);
@@ -67,13 +76,20 @@ public record SlowingForms(ClosedForms forms, double level, double slowedSpeed) 
     private double longestWithoutStop(double speed) {
         StopAndGo strip = forms.entry();
         StopAndGo at = new StopAndGo(speed, strip.acceleration(), strip.deceleration(), strip.creep());
-        double decelerating = forms.processDeceleration();
-        double untilSlowed = (forms.capacity() - level - at.stoppingLength() - at.missedCreeping()) / speed;
-        double ramp = (speed - slowedSpeed) / decelerating;
-        double stopLevel = forms.reserve() + speed * speed / (2 * decelerating);
-        double atSlowedSpeed =
-                (level - stopLevel - slowedSpeed * slowedSpeed / (2 * strip.acceleration())) / slowedSpeed;
-        return untilSlowed + ramp + atSlowedSpeed;
+        double ramp = (speed - slowedSpeed) / forms.processDeceleration();
+        return untilSlowed(at) + ramp + atSlowedSpeed(speed);
+    }
+
+    /** From T1 until the process slows (s), while the entry stands. */
+    private double untilSlowed(StopAndGo at) {
+        return (forms.capacity() - level - at.stoppingLength() - at.missedCreeping()) / at.speed();
+    }
+
+    /** At V_slow until T2 (s), after slowing from {@code speed} (m/s). */
+    private double atSlowedSpeed(double speed) {
+        double stopLevel = forms.reserve() + speed * speed / (2 * forms.processDeceleration());
+        double start = slowedSpeed * slowedSpeed / (2 * forms.entry().acceleration());
+        return (level - stopLevel - start) / slowedSpeed;
     }
 
     /**

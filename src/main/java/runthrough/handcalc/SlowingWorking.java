@@ -1,5 +1,6 @@
 package runthrough.handcalc;
 
+import java.util.Optional;
 import runthrough.quantity.Kind;
 
 /**
@@ -12,7 +13,7 @@ final class SlowingWorking {
     private final Sheet sheet;
     private final SlowingForms forms;
     private final Bearable withoutSlowing;
-    private final Bearable withoutStop;
+    private final Optional<Bearable> withoutStop;
     private final Term speed;
     private final Ramps ramps;
 
@@ -20,7 +21,7 @@ final class SlowingWorking {
         this.sheet = sheet;
         this.forms = forms;
         this.withoutSlowing = storage.withoutSlowing().orElseThrow();
-        this.withoutStop = storage.withoutStop().orElseThrow();
+        this.withoutStop = storage.withoutStop();
         this.speed = speed;
         this.ramps = ramps;
     }
@@ -47,12 +48,12 @@ final class SlowingWorking {
                 withoutSlowing.jointCycleTime(),
                 running(capacity, level).minusRamp(speed, ramps.acceleration()).over(speed));
         if (speed.value() > forms.slowedSpeed()) {
-            withoutStop(capacity, joint, level, stopping);
+            withoutStop.ifPresent(borne -> withoutStop(borne, capacity, joint, level, stopping));
         }
     }
 
     /** In steps: until the level of slowing at V, down to V_slow, down to the stop level at V_slow. */
-    private void withoutStop(Term capacity, Term joint, Term level, Stopping stopping) {
+    private void withoutStop(Bearable borne, Term capacity, Term joint, Term level, Stopping stopping) {
         double v = speed.value();
         double slow = forms.slowedSpeed();
         double deceleration = stopping.deceleration().value();
@@ -100,17 +101,17 @@ final class SlowingWorking {
                 new Term(
                         "T_stop",
                         "longest joint cycle time without a stop",
-                        withoutStop.jointCycleTime().given(),
+                        borne.jointCycleTime().given(),
                         Kind.TIME),
-                withoutStop.jointCycleTime(),
+                borne.jointCycleTime(),
                 longest.plus("{}", last));
         sheet.step(
                 new Term(
                         "C_stop",
                         "capacity needed without a stop",
-                        withoutStop.capacity().needed(),
+                        borne.capacity().needed(),
                         Kind.LENGTH),
-                withoutStop.capacity(),
+                borne.capacity(),
                 new Sum().plus("max({}, {} - {} * ({} - {}))", level, capacity, speed, result, joint));
     }
 

@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param stripDrawn D (m)
  * @param capacity C against what is needed so that the process need not stop (m)
  * @param withoutSlowing what is borne at the rated speed, the process not even slowing; empty where it cannot slow
- * @param withoutStop what is borne without a stop, the process slowing on a low level; empty where it cannot slow
+ * @param withoutStop what is borne without a stop, the process slowing on a low level; empty where it cannot slow, and where the
+ *     closed form does not hold
  * @param jointCycleTime the longest that the accumulator bears against T (s)
  * @param speed the fastest at which the accumulator bears T against V (m/s)
  * @param refill filling up again; empty when the entry cannot run faster than the process
@@ -26,4 +27,10 @@ public record Storage(
         Margin jointCycleTime,
         Margin speed,
         Optional<Refill> refill,
-        Optional<Margin> coilStrip) {}
+        Optional<Margin> coilStrip) {
+
+    /** What is borne for the target to run through: where the process can slow, without slowing. Rules FORM-2, FORM-7. */
+    public Bearable toRunThrough() {
+        return withoutSlowing.orElseGet(() -> new Bearable(capacity, jointCycleTime, speed));
+    }
+}

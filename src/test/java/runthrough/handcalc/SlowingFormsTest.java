@@ -114,6 +114,31 @@ class SlowingFormsTest {
                         .given());
     }
 
+    @Test
+    void whereSlowingBeginsAfterTheRelease_thereIsNoFormWithoutAStop() {
+        // Rule FORM-13. 1 m/s, slows below 0.1 m to 0.2 m/s at once; the entry has 0.1 m/s2. From the slowed speed down
+        // to the stop
+        // level, 0, there would be (0.1 - 0 - 0.2^2/(2 0.1))/0.2 = -0.5 s: the slowed speed is not reached before the
+        // release.
+        HandCalculation hand = HandCalculation.of(atOnce(0.1));
+        assertThat(hand.storage().orElseThrow().withoutStop()).isEmpty();
+        assertThat(hand.storage().orElseThrow().withoutSlowing()).isPresent();
+        // At 0.3 m there are 0.5 s, and the form holds.
+        assertThat(HandCalculation.of(atOnce(0.3)).storage().orElseThrow().withoutStop())
+                .isPresent();
+    }
+
+    private static Line atOnce(double level) {
+        return new runthrough.plant.builder.LineBuilder()
+                .coil("strip", 0.001, 1, 7850, Distribution.constant(2000))
+                .entry(2, 0.1, 0.1)
+                .capacity(100)
+                .process(1, 0.1, Double.POSITIVE_INFINITY)
+                .slowing(0.2, level, 20)
+                .join("weld", Distribution.constant(71))
+                .describe();
+    }
+
     private static final Slowing FAR = new Slowing(0.8, 120, 200);
 
     private static Line line(double speed) {

@@ -200,7 +200,9 @@ final class EquipmentChapter {
                     "Fill-rate limit, against all of the entry's lead",
                     new Margin(Kind.SPEED, line.accumulator().fillRateLimit(), over)));
             hand.storage()
-                    .ifPresent(storage -> rows.add(new Held("Capacity for a joint of mean time", storage.capacity())));
+                    .ifPresent(storage -> rows.add(new Held(
+                            "Capacity for a joint of mean time",
+                            storage.toRunThrough().capacity())));
         }
         return table("Accumulator: strands, stroke and speeds", rows);
     }

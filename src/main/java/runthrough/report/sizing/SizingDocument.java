@@ -117,7 +117,8 @@ final class SizingDocument {
                     "Capacity needed for one joint of mean time from a full accumulator.",
                     sizing -> sizing.handCalculation()
                             .storage()
-                            .map(storage -> OptionalDouble.of(storage.capacity().needed()))
+                            .map(storage -> OptionalDouble.of(
+                                    storage.toRunThrough().capacity().needed()))
                             .orElse(OptionalDouble.empty()))
             .list("curve", "Share against capacity, smallest capacity first.", POINT, Sizing::curve)
             .optional("none_is_enough", "Why no capacity is enough, if none is.", NONE, Sizing::noneEnough);

@@ -2,7 +2,6 @@ package runthrough.report.sizing;
 
 import java.util.ArrayList;
 import java.util.List;
-import runthrough.handcalc.Storage;
 import runthrough.quantity.Kind;
 import runthrough.report.Figure;
 import runthrough.report.Texts;
@@ -33,7 +32,7 @@ final class SizingFigures {
         sizing.present().ifPresent(this::present);
         sizing.handCalculation()
                 .storage()
-                .map(Storage::capacity)
+                .map(storage -> storage.toRunThrough().capacity())
                 .ifPresent(margin -> figures.add(Figure.of(
                         "hand calculation", length(margin.needed()), "one joint of mean time, accumulator full")));
         return figures;

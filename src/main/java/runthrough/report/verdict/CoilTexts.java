@@ -2,7 +2,6 @@ package runthrough.report.verdict;
 
 import java.util.List;
 import java.util.Optional;
-import runthrough.handcalc.Bearable;
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Margin;
 import runthrough.handcalc.Storage;
@@ -110,7 +109,7 @@ final class CoilTexts {
 
     /** What a full accumulator bears before the process slows, or else stops, against what a joint takes. */
     private String bears(Storage storage) {
-        Margin joint = storage.withoutSlowing().map(Bearable::jointCycleTime).orElse(storage.jointCycleTime());
+        Margin joint = storage.toRunThrough().jointCycleTime();
         return "it bears a joint of " + texts.time(Math.max(0, joint.given()))
                 + (storage.withoutSlowing().isPresent() ? " before the process slows" : "") + ", and the joint takes "
                 + texts.time(joint.needed()) + " on average"

@@ -110,12 +110,16 @@ final class HandChapter {
     Table limits() {
         List<List<Cell>> rows = new ArrayList<>();
         hand.storage().ifPresent(storage -> {
-            if (storage.withoutSlowing().isEmpty()) {
-                Bearable borne = new Bearable(storage.capacity(), storage.jointCycleTime(), storage.speed());
-                borne("", borne, rows);
-            }
-            storage.withoutSlowing().ifPresent(borne -> borne(WITHOUT_SLOWING, borne, rows));
+            boolean slows = storage.withoutSlowing().isPresent();
+            borne(slows ? WITHOUT_SLOWING : "", storage.toRunThrough(), rows);
             storage.withoutStop().ifPresent(borne -> borne(", without a stop", borne, rows));
+            if (slows && storage.withoutStop().isEmpty()) {
+                rows.add(List.of(
+                        Cell.of("without a stop"),
+                        Cell.of("no closed form: see the margins"),
+                        Cell.none(),
+                        Cell.none()));
+            }
             storage.coilStrip().ifPresent(strip -> rows.add(limit("strip of a coil to refill on", strip)));
         });
         rows.addAll(preparation());

@@ -78,8 +78,12 @@ public record LineLevers(Line line, UnitSystem system) {
     /** By what is adjustable of it: stroke, sag, diameter or the capacity itself. */
     public Varied continuousCapacity() {
         double now = line.accumulator().capacity();
-        double needed =
-                HandCalculation.of(line).storage().orElseThrow().capacity().needed();
+        double needed = HandCalculation.of(line)
+                .storage()
+                .orElseThrow()
+                .toRunThrough()
+                .capacity()
+                .needed();
         double reference = Math.min(now, needed);
         return new Varied(
                 Lever.of(Lever.What.CAPACITY),

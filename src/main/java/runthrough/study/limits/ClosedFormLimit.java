@@ -67,7 +67,7 @@ final class ClosedFormLimit {
         }
         HandCalculation hand = HandCalculation.of(line);
         Storage storage = hand.storage().orElseThrow();
-        return storage.capacity().isEnough()
+        return storage.toRunThrough().capacity().isEnough()
                 && storage.coilStrip().map(Margin::isEnough).orElse(false)
                 && hand.preparationTime().isEnough()
                 && !hand.preparation().grows();

@@ -24,7 +24,9 @@ public record ClosedFormPoint(double capacity, double refill, double preparation
         HandCalculation hand = HandCalculation.of(line);
         Optional<Storage> storage = hand.storage();
         return new ClosedFormPoint(
-                storage.map(Storage::capacity).map(ClosedFormPoint::spare).orElse(FLOOR),
+                storage.map(any -> any.toRunThrough().capacity())
+                        .map(ClosedFormPoint::spare)
+                        .orElse(FLOOR),
                 storage.flatMap(Storage::coilStrip).map(ClosedFormPoint::spare).orElse(FLOOR),
                 spare(hand.preparationTime()));
     }

@@ -2,7 +2,6 @@ package runthrough.study.map;
 
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Margin;
-import runthrough.handcalc.Storage;
 import runthrough.plant.Line;
 import runthrough.plant.LineFigure;
 
@@ -28,7 +27,7 @@ public record UsualRange(double from, double to) {
     static UsualRange ofJointCycleTime(Line line, double now) {
         return HandCalculation.of(line)
                 .storage()
-                .map(Storage::jointCycleTime)
+                .map(storage -> storage.toRunThrough().jointCycleTime())
                 .map(limit -> about(now, limit))
                 .orElseGet(() -> about(now));
     }
@@ -37,7 +36,7 @@ public record UsualRange(double from, double to) {
     static UsualRange ofRatedSpeed(Line line, double now) {
         UsualRange range = HandCalculation.of(line)
                 .storage()
-                .map(Storage::speed)
+                .map(storage -> storage.toRunThrough().speed())
                 .map(limit -> about(now, limit))
                 .orElseGet(() -> about(now));
         return new UsualRange(range.from, Math.min(range.to, line.entry().topSpeed()));

@@ -92,7 +92,8 @@ final class SlowedCourse {
             double acceleration = ramping ? -line.process().deceleration() : 0;
             double rate = entrySpeed - processSpeed;
             double bend = (entryAcceleration - acceleration) / 2;
-            double step = untilTheyMeet ? -rate / (2 * bend) : left;
+            // A process that slows at once may be slower than the entry then: they have met.
+            double step = untilTheyMeet ? Math.max(0, -rate / (2 * bend)) : left;
             boolean isLast = true;
             if (!slowed) {
                 double above = level - slowLevel;

@@ -73,7 +73,12 @@ final class SizingRun {
     }
 
     private static Accumulator ample(Accumulator now, HandCalculation handCalculation) {
-        double needed = handCalculation.storage().orElseThrow().capacity().needed();
+        double needed = handCalculation
+                .storage()
+                .orElseThrow()
+                .toRunThrough()
+                .capacity()
+                .needed();
         return now.resizedTo(AMPLE * Math.max(needed, now.capacity()));
     }
 
@@ -94,7 +99,12 @@ final class SizingRun {
      * would size then is the strip that is lacking from one downtime to the next.
      */
     private Optional<Sizing> onlyByDowntime(Crossing crossing) {
-        double usual = handCalculation.storage().orElseThrow().capacity().needed();
+        double usual = handCalculation
+                .storage()
+                .orElseThrow()
+                .toRunThrough()
+                .capacity()
+                .needed();
         boolean isHuge = crossing.value().orElseThrow() > HUGE * usual;
         if (!isHuge || ample.process().downtime().isEmpty()) {
             return Optional.empty();

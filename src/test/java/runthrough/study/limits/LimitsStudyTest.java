@@ -170,6 +170,26 @@ class LimitsStudyTest {
     }
 
     @Test
+    void ofALineThatSlows_closedFormAndSimulationAgreeOnRunningThrough() {
+        // Rule FORM-7. 120 m, slows below 40 m; joint 60 s at 1.5 m/s, ramps 0.3 and 0.4 m/s2: 90 + 2.25/0.8 + 2.25/0.6
+        // + 40 = 136.5625 m
+        // are needed. Everything is given: simulation and closed form are one number, but for the digits of the search.
+        Line line = new PlainLine()
+                .coils(PlainLine.coil(2000))
+                .entry(2.5, 0.3, 0.4)
+                .process(1.5, 0.2, 0.25)
+                .capacity(120)
+                .slowing(0.5, 40, 60)
+                .join(60)
+                .build();
+
+        LineLimit capacity = limit(limits(request(line, 5, 1), 0.9), What.CAPACITY);
+
+        assertThat(capacity.neighbour().orElseThrow().value()).isCloseTo(136.5625, within(1e-6));
+        assertThat(value(capacity)).isCloseTo(136.5625, parts(136.5625, 2e-3));
+    }
+
+    @Test
     void byShifts_theLargestShiftIsCounted_andTheOthersFollowIt() {
         // One uncoiler: preparing, 200 s from T1 on, then joining, 60 s, take 260 s however many are there; 200 m last
         // 133 s at 1.5
