@@ -1,9 +1,16 @@
 package runthrough.cli;
 
+import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.ExitCode;
+import runthrough.plant.SimulationRequest;
 import runthrough.report.limits.LimitsAnswer;
+import runthrough.study.Goal;
+import runthrough.study.StudyListener;
+import runthrough.study.lever.LeverStudy;
+import runthrough.study.lever.Levers;
 import runthrough.study.limits.LimitsStudy;
 
 /** How far can the line be driven? */
@@ -29,7 +36,14 @@ final class LimitsCommand extends StudyCommand {
     @Override
     Study study(Scenario asked, double target) {
         LimitsStudy study = new LimitsStudy(asked.request(), target);
-        return (threads, listener, warnings, provenance) ->
-                LimitsAnswer.of(study.run(threads, listener), warnings, provenance);
+        return (threads, listener, warnings, provenance) -> LimitsAnswer.of(
+                study.run(threads, listener), withoutStop(asked.request(), threads, listener), warnings, provenance);
+    }
+
+    /** What would meet the target without a stop, where the line has one: the answers of the levers, as everywhere. */
+    private static Optional<Levers> withoutStop(SimulationRequest request, int threads, StudyListener listener) {
+        return request.run().targetWithoutStop().stream()
+                .mapToObj(target -> new LeverStudy(request, List.of(Goal.withoutStop(target))).run(threads, listener))
+                .findFirst();
     }
 }

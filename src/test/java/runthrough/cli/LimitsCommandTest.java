@@ -142,6 +142,32 @@ class LimitsCommandTest {
                 .isEqualTo("limit,unit,now,value,low,high,shown to meet,hand calculation,limiting factor");
     }
 
+    /**
+     * 100 m at 1 m/s, slows below 40 m to 0.5 m/s, all at once: a joint of T runs through up to 60 s, and goes without a stop up to 60 s
+     * + 40 m / 0.5 m/s = 140 s. With 180 s it takes 40 s off, or 20 m less at the slowed speed: 40 s at 1 m/s are 40 m of capacity.
+     */
+    @Test
+    void ofALineThatSlows_theTargetWithoutAStopHasItsLeversToo() {
+        session.write("slows.yaml", """
+                title: Slow line (invented)
+                coil: {thickness: 2 mm, width: 1 m, density: 7850 kg/m3, length: 2000 m}
+                entry: {top-speed: 2 m/s}
+                accumulator: {capacity: 100 m}
+                process: {speed: 1 m/s, slowing: {speed: 0.5 m/s, level: 40 m}}
+                coil-change: {crew: 2, join: [{weld: 180 s}]}
+                run: {coil-changes: 5, replications: 1, target: 99 %, target-without-stop: 99 %}
+                """);
+
+        Session.Done done = session.run("limits", "slows.yaml", "--no-report");
+
+        assertThat(done.code()).as(done.err()).isZero();
+        assertThat(done.out())
+                .contains("smallest capacity               220 m")
+                .contains("What would meet the target without a stop, each change on its own")
+                .containsPattern("accumulator capacity +100 m +140 m")
+                .containsPattern("joint cycle time, off every pass +0 s +40 s");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"0%", "100%", "101%"})
     void aTargetThatMakesNoSenseIsRefusedBeforeAnythingIsRun(String target) {

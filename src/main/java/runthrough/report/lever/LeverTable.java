@@ -20,12 +20,21 @@ public final class LeverTable {
 
     /** The table of {@code levers}. */
     public static Table of(Levers levers) {
+        return of("What would meet the target, each change on its own", levers);
+    }
+
+    /** The table of {@code levers} of the target without a stop alone, beside an answer about the target to run through. */
+    public static Table withoutStop(Levers levers) {
+        return of("What would meet the target without a stop, each change on its own", levers);
+    }
+
+    private static Table of(String caption, Levers levers) {
         UnitSystem system = levers.request().resultsIn();
         LeverWords words = new LeverWords(system);
         boolean several =
                 levers.answers().stream().map(LeverAnswer::goal).distinct().count() > 1;
-        TableMaker<LeverAnswer> table = TableMaker.<LeverAnswer>of("What would meet the target, each change on its own")
-                .words("lever", answer -> LeverWords.name(answer.lever()));
+        TableMaker<LeverAnswer> table =
+                TableMaker.<LeverAnswer>of(caption).words("lever", answer -> LeverWords.name(answer.lever()));
         if (several) {
             table.pageWords("target", answer -> goal(answer.goal()));
         }

@@ -2,6 +2,7 @@ package runthrough.report.limits;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runthrough.chart.limits.LimitsChart;
@@ -12,9 +13,12 @@ import runthrough.report.Figure;
 import runthrough.report.Provenance;
 import runthrough.report.StudyWords;
 import runthrough.report.Subject;
+import runthrough.report.Table;
 import runthrough.report.Texts;
 import runthrough.report.described.InputTables;
+import runthrough.report.lever.LeverTable;
 import runthrough.study.Evaluation;
+import runthrough.study.lever.Levers;
 import runthrough.study.limits.CountLimit;
 import runthrough.study.limits.Limits;
 import runthrough.study.limits.LineLimit;
@@ -26,18 +30,25 @@ public final class LimitsAnswer {
             new AnswerFormat("limits", 3, Subject.OF_LINES, () -> LimitsDocument.SHAPE);
 
     private final Limits limits;
+    private final Optional<Levers> withoutStop;
     private final StudyWords words;
     private final LimitValues values;
 
-    private LimitsAnswer(Limits limits) {
+    private LimitsAnswer(Limits limits, Optional<Levers> withoutStop) {
         this.limits = limits;
+        this.withoutStop = withoutStop;
         this.words = StudyWords.of(limits.request().resultsIn(), limits.chance());
         this.values = new LimitValues(limits, words.texts());
     }
 
-    /** The answer of {@code limits}. */
-    public static Answer of(Limits limits, List<String> warnings, Provenance provenance) {
-        return new LimitsAnswer(limits).answer(warnings, provenance);
+    /** The answer of {@code limits}, with the levers of the target without a stop where the line has one. */
+    public static Answer of(Limits limits, Optional<Levers> withoutStop, List<String> warnings, Provenance provenance) {
+        return new LimitsAnswer(limits, withoutStop).answer(warnings, provenance);
+    }
+
+    private List<Table> tables() {
+        return Stream.concat(new LimitsTables(values).all().stream(), withoutStop.map(LeverTable::withoutStop).stream())
+                .toList();
     }
 
     private Answer answer(List<String> warnings, Provenance provenance) {
@@ -51,8 +62,7 @@ public final class LimitsAnswer {
                 new LimitsHeadline(values, words).headline(),
                 advice(),
                 figures(),
-                new Answer.Body(
-                        LimitsChart.of(limits, values.rows(), reading()), new LimitsTables(values).all(), account()),
+                new Answer.Body(LimitsChart.of(limits, values.rows(), reading()), tables(), account()),
                 () -> LimitsDocument.SHAPE.fields(limits, limits.chance()),
                 warnings,
                 provenance);

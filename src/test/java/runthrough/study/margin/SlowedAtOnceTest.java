@@ -43,7 +43,7 @@ class SlowedAtOnceTest {
         Line line = line(90.5, 0.5);
         assertThat(change(line).outcome()).isEqualTo(Outcome.SLOWED);
         assertThat(margin(90.5, 0.5)).isCloseTo(0.5, within(1e-9));
-        // A level counts as crossed when it is 1e-10 of the capacity below (NUM-1).
+        // A level counts as crossed when it is 1e-10 of the capacity below (NUM-3).
         assertThat(change(line).lowestLevel()).isCloseTo(0.5, within(1.01e-10 * 100));
     }
 
