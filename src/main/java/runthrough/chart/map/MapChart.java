@@ -120,7 +120,7 @@ public final class MapChart {
         hatchMet();
     }
 
-    /** Lines falling to the right, so that a grey print tells where the target is met from where it nearly is. */
+    /** Lines falling to the right, so that where the target is met differs in a grey print from where it nearly is. */
     private void hatchMet() {
         Path2D hatch = new Path2D.Double();
         for (int column = 0; column < map.shares().columns() - 1; column++) {

@@ -27,6 +27,10 @@ final class ProductsChart {
     private static final int MOST = 14;
     private static final double HALF_HEIGHT = 0.34;
     private static final int LONGEST_NAME = 26;
+    private static final double MOST_SHARE = 100;
+    /** A bar of 100 % and the number behind it. */
+    private static final double ALL_WITH_ITS_NUMBER = 115;
+
     private static final String TITLE = "Coil changes that did not run through, by product";
 
     private final ChartContext context;
@@ -55,7 +59,10 @@ final class ProductsChart {
         rows.setRange(-0.6, products.size() - 0.4);
         NumberAxis share = context.style().axis("share of the product's coil changes, %");
         double most = products.stream().mapToDouble(p -> 100 * failed(p)).max().orElse(0);
-        share.setRange(0, Math.max(1, 1.28 * most));
+        share.setRange(0, Math.max(1, Math.min(ALL_WITH_ITS_NUMBER, 1.28 * most)));
+        if (share.getUpperBound() > MOST_SHARE) {
+            share.setTickUnit(new NumberTickUnit(20));
+        }
         XYPlot plot = context.style().plot(share, rows);
         plot.setRangeGridlinesVisible(false);
         LegendItemCollection legend = new LegendItemCollection();
@@ -108,11 +115,15 @@ final class ProductsChart {
     private static Color colour(Cause cause) {
         return switch (cause) {
             case PRACTICE, NOT_THE_JOINT -> Palette.OTHER;
-            case WAITING_FOR_PREPARATION, BOTH_WAITS -> Palette.SLOWED;
+            case WAITING_FOR_PREPARATION -> Palette.SLOWED;
             case WAITING_FOR_PEOPLE -> Palette.TAIL;
+            case BOTH_WAITS -> Palette.PROCESS;
             case ACCUMULATOR_NOT_FULL -> Palette.PREPARE;
-            case JOINT_MADE_AGAIN, OCCASIONAL_ELEMENT -> Palette.JOIN;
-            case ELEMENT_TOOK_LONG, SEVERAL_TOGETHER, USUAL_JOINT_TOO_LONG -> Palette.SHORT;
+            case JOINT_MADE_AGAIN -> Palette.JOIN;
+            case OCCASIONAL_ELEMENT -> Palette.SECONDARY;
+            case ELEMENT_TOOK_LONG -> Palette.SHORT;
+            case SEVERAL_TOGETHER -> Palette.ENTRY;
+            case USUAL_JOINT_TOO_LONG -> Palette.LEVEL;
         };
     }
 

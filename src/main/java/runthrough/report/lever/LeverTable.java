@@ -2,6 +2,7 @@ package runthrough.report.lever;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import runthrough.plant.Line;
 import runthrough.quantity.Notation;
 import runthrough.quantity.UnitSystem;
 import runthrough.report.Cell;
@@ -40,7 +41,9 @@ public final class LeverTable {
         }
         return table.fileWords("target", answer -> goal(answer.goal()))
                 .pageWords("now", words::present)
-                .pageWords("needed", answer -> needed(answer, words))
+                .pageWords(
+                        "needed",
+                        answer -> needed(answer, words, levers.request().line()))
                 .fileWords("answer", answer -> LeverWords.words(answer.status()))
                 .fileNumber("now (SI)", Notation.PLAIN, LeverAnswer::present)
                 .with(file("value (SI)"), answer -> cell(answer.value()))
@@ -75,9 +78,20 @@ public final class LeverTable {
         return goal.what() == Goal.What.RUN_THROUGH ? "run through" : "without a stop";
     }
 
-    private static String needed(LeverAnswer answer, LeverWords words) {
+    private static String needed(LeverAnswer answer, LeverWords words, Line line) {
         return answer.status() == LeverAnswer.Status.ENOUGH
                 ? words.value(answer, answer.value().orElseThrow()) + words.interval(answer, "")
-                : LeverWords.words(answer.status());
+                : LeverWords.words(answer.status()) + slowest(answer, words, line);
+    }
+
+    /** A process that slows has to be faster than its slowed speed: below it nothing is tried. */
+    private static String slowest(LeverAnswer answer, LeverWords words, Line line) {
+        boolean isTriedInVain = answer.lever().what() == Lever.What.PROCESS_SPEED
+                && answer.status() == LeverAnswer.Status.NONE_IS_ENOUGH;
+        return line.process()
+                .slowing()
+                .filter(slowing -> isTriedInVain)
+                .map(slowing -> " above the slowed speed, " + words.number(answer.lever(), slowing.speed()))
+                .orElse("");
     }
 }

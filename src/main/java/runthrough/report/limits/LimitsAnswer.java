@@ -177,8 +177,7 @@ public final class LimitsAnswer {
         account.add(
                 "The hand calculation is the closed form for the kind of coil that is hardest on the line, with mean times: the"
                         + " hardest value at which capacity, refill and preparation are each enough.");
-        account.add(
-                "The factor on joint cycle time is on all work while the strip stands; more time is the same for every joint.");
+        account.add("Seconds of joint cycle time are added to, or taken off, every pass of the join work.");
         return account;
     }
 }

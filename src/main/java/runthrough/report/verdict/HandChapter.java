@@ -136,7 +136,7 @@ final class HandChapter {
         hand.standstill().ifPresent(standstill -> {
             rows.add(fact("strip stands at a coil change", Kind.TIME, standstill.standing()));
             rows.add(fact("strip not run at a coil change", Kind.LENGTH, standstill.lostMetres()));
-            rows.add(fact("output", Kind.RATE_LENGTH, standstill.output()));
+            rows.add(fact("gross output", Kind.RATE_LENGTH, standstill.output()));
         });
         rows.add(fact("from one coil change to the next", Kind.TIME, hand.coilRun()));
         hand.limitingFactor()

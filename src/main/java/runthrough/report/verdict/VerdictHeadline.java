@@ -35,8 +35,7 @@ final class VerdictHeadline {
             return new Headline(
                     Tone.STOPS,
                     "STOPS",
-                    "Every coil change stops the process, each for "
-                            + texts.time(verdict.joint().time().mean().mean()) + " on average.");
+                    "Every coil change stops the process, and costs " + texts.time(lostPerStop()) + " on average.");
         }
         return switch (verdict.answer()) {
             case MEETS -> headline(Tone.RUNS_THROUGH, "RUNS THROUGH", counted());
@@ -58,6 +57,12 @@ final class VerdictHeadline {
                                         " and stops ",
                                         verdict.changes().stopped()));
         };
+    }
+
+    /** Its ramps and the restart delay are in it, not only the time that the strip stands for the joint (s). */
+    private double lostPerStop() {
+        Verdict.Stoppages stoppages = verdict.stoppages();
+        return stoppages.lostTimePerShift().mean() / stoppages.starvedPerShift().mean();
     }
 
     /**

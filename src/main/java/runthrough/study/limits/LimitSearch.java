@@ -10,8 +10,10 @@ import runthrough.quantity.UnitSystem;
 import runthrough.study.Evaluation;
 import runthrough.study.Goal;
 import runthrough.study.cause.CauseCounts;
+import runthrough.study.lever.Lever;
 import runthrough.study.lever.LeverRun;
 import runthrough.study.lever.LeverSearch;
+import runthrough.study.lever.LineLevers;
 import runthrough.study.lever.Varied;
 import runthrough.study.limits.LineLimit.Neighbour;
 import runthrough.study.search.Crossing;
@@ -35,7 +37,7 @@ final class LimitSearch {
     }
 
     LineLimit limit() {
-        ClosedFormLimit closedForms = new ClosedFormLimit(driven);
+        ClosedFormLimit closedForms = new ClosedFormLimit(continuous());
         Optional<Neighbour> neighbour = closedForms.find();
         Found closedForm = closedForms.found();
         boolean deterministic = driven.line().isDeterministic();
@@ -53,6 +55,13 @@ final class LimitSearch {
                 differences(crossing, closedForm, neighbour, beyond),
                 beyond,
                 notFeasible(crossing));
+    }
+
+    /** A closed form knows no strands: it gives the capacity that is needed, as everywhere. */
+    private Varied continuous() {
+        return driven.lever().what() == Lever.What.CAPACITY
+                ? new LineLevers(driven.line(), units).continuousCapacity()
+                : driven;
     }
 
     private Optional<Message> notFeasible(Crossing crossing) {
