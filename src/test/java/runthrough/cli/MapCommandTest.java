@@ -45,6 +45,35 @@ class MapCommandTest {
         assertThat(done.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
     }
 
+    /** 57 s at 1 m/s draw 57 m; the points of a map lie some metres apart. */
+    @Test
+    void aCapacityOnStrandsIsGivenInWholeOnesToo() {
+        session.write("strands.yaml", """
+                title: Strands (invented)
+                coil: {thickness: 2 mm, width: 1 m, density: 7850 kg/m3, length: 2000 m}
+                entry: {top-speed: 2 m/s}
+                accumulator: {strands: 10, stroke: 10 m}
+                process: {speed: 1 m/s}
+                coil-change: {crew: 2, join: [{weld: 57 s}]}
+                run: {coil-changes: 5, replications: 1, target: 99 %}
+                """);
+
+        Session.Done done = session.run(
+                "map",
+                "strands.yaml",
+                "--no-report",
+                "--points",
+                "300",
+                "--x",
+                "usable-capacity=30m..150m",
+                "--y",
+                "rated-speed=0.8m/s..1.2m/s");
+
+        assertThat(done.code()).as(done.err()).isZero();
+        assertThat(done.out().replace('\n', ' '))
+                .containsPattern("lost at about [56]\\d(\\.\\d)? m, .* less, which takes [67] whole strands of 10 m");
+    }
+
     @Test
     void anyTwoNumbersAreMapped() throws IOException {
         Session.Done done = session.run(

@@ -3,6 +3,8 @@ package runthrough.report.map;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import runthrough.plant.LineFigure;
+import runthrough.plant.StorageForm;
 import runthrough.report.Texts;
 import runthrough.study.map.MapAxis;
 import runthrough.study.map.MapPoint;
@@ -35,6 +37,11 @@ final class MapAdvice {
         } else {
             advice.add("The line as it is does not lie on this map.");
         }
+        if (Stream.of(words.x(), words.y()).anyMatch(axis -> axis.name().equals(LineFigure.JOINT_CYCLE_TIME.path()))) {
+            advice.add(
+                    "On the map all work at the joint is scaled by one factor. Seconds off every pass, and the other changes"
+                            + " that would meet the target, are given by run --levers.");
+        }
         if (map.request().line().practice().isOneStrip()) {
             advice.add("Without an accumulator every coil change stops the process, whatever the numbers.");
         } else {
@@ -57,13 +64,24 @@ final class MapAdvice {
                 .filter(way -> way.isAlongX() == alongX)
                 .flatMapToDouble(way -> map.limit(way).stream())
                 .mapToObj(limit -> "at about " + MapWords.text(axis, limit) + ", "
-                        + MapWords.text(axis, Math.abs(limit - now)) + (limit < now ? " less" : " more"))
+                        + MapWords.text(axis, Math.abs(limit - now)) + (limit < now ? " less" : " more")
+                        + inStrands(axis, limit))
                 .toList();
         String changed = "With " + MapWords.called(axis) + " changed alone, the target is ";
         return limits.isEmpty()
                 ? changed + (meets ? "met" : "missed") + " all the way from " + MapWords.text(axis, axis.from())
                         + " to " + MapWords.text(axis, axis.to()) + "."
                 : changed + (meets ? "lost " : "met ") + String.join(", or ", limits) + ".";
+    }
+
+    /** A capacity on strands as it can be built. */
+    private String inStrands(MapAxis axis, double limit) {
+        if (!axis.name().equals(LineFigure.USABLE_CAPACITY.path())
+                || !(map.request().line().accumulator().form() instanceof StorageForm.Strands strands)) {
+            return "";
+        }
+        long number = (long) Math.ceil(limit / strands.stroke());
+        return ", which takes " + number + " whole strands of " + MapWords.text(axis, strands.stroke());
     }
 
     /** Where the closed forms say something else than the simulation, and why. */
