@@ -41,6 +41,7 @@ final class CrewCheck {
         for (int i = 0; i < shifts.size(); i++) {
             String path = LinePart.SHIFTS.element(i);
             check.breaks(path, shifts.get(i));
+            check.nobody(path, shifts.get(i));
             check.smallCrew(path, shifts.get(i));
         }
     }
@@ -88,6 +89,22 @@ final class CrewCheck {
                         people(one.crew()) + "; should be at most the crew of the shift, " + people(shift.crew()),
                         "Nobody comes for a break: give how many of the shift stay.");
             }
+        }
+    }
+
+    /** By the clock nobody is ever there; that a break is put off while a coil change lasts is no way to staff a shift. */
+    private void nobody(String path, Shift shift) {
+        double away = shift.breaks().stream()
+                .filter(one -> one.crew() == 0)
+                .mapToDouble(Break::length)
+                .sum();
+        if (away >= shift.hours()) {
+            messages.warning(
+                    path + ".breaks",
+                    "nobody is there in " + shift.name() + " at any time: its breaks take all of its "
+                            + in.time(shift.hours()) + "; should leave some time with people",
+                    "Joints and coils wait for the next shift, but for a break that is put off because a coil change is going"
+                            + " on: give shorter breaks, or people who stay.");
         }
     }
 

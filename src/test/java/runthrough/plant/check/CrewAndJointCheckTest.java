@@ -86,6 +86,35 @@ class CrewAndJointCheckTest {
     }
 
     @Test
+    void shiftWhoseBreaksTakeAllOfIt_isWarnedOf() {
+        // By the clock nobody is there from 8 h to 16 h: two breaks of 4 h. Where somebody stays, or is there for a
+        // minute, all is well.
+        Shift early = new Shift("early", 8 * HOUR, 2, List.of());
+        assertThat(found(shifts(
+                        early,
+                        new Shift(
+                                "late",
+                                8 * HOUR,
+                                1,
+                                List.of(new Break(0, 4 * HOUR, 0), new Break(4 * HOUR, 4 * HOUR, 0))))))
+                .containsExactly(
+                        "warning coil-change.shifts[2].breaks = nobody is there in late at any time: its breaks"
+                                + " take all of its 8 h; should leave some time with people. Joints and coils wait for the next"
+                                + " shift, but for a break that is put off because a coil change is going on: give shorter"
+                                + " breaks, or people who stay.");
+        assertThat(found(shifts(
+                        early,
+                        new Shift(
+                                "late",
+                                8 * HOUR,
+                                2,
+                                List.of(new Break(0, 4 * HOUR, 0), new Break(4 * HOUR, 4 * HOUR, 1))))))
+                .isEmpty();
+        assertThat(found(shifts(early, new Shift("late", 8 * HOUR, 1, List.of(new Break(60, 8 * HOUR - 60, 0))))))
+                .isEmpty();
+    }
+
+    @Test
     void breaksMustLieWithinTheirShift() {
         // Rule CHECK-27.
         // 7.75 h + 0.5 h = 8.25 h in a shift of 8 h.
