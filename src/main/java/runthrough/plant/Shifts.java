@@ -1,5 +1,6 @@
 package runthrough.plant;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -38,6 +39,28 @@ public record Shifts(List<Shift> list) {
         Ranges.atLeastOne("crew", people);
         int more = people - largestCrew();
         return new Shifts(list.stream().map(shift -> shift.withMore(more)).toList());
+    }
+
+    /** The same with a crew of {@code people}, {@code >= 1}, in the shift at {@code place}, from 0; its breaks as they are. */
+    public Shifts withCrewOf(int place, int people) {
+        List<Shift> others = new ArrayList<>(list);
+        others.set(place, list.get(place).withMore(people - list.get(place).crew()));
+        return new Shifts(others);
+    }
+
+    /** The same without any break. */
+    public Shifts withoutBreaks() {
+        return new Shifts(list.stream()
+                .map(shift -> new Shift(shift.name(), shift.hours(), shift.crew(), List.of()))
+                .toList());
+    }
+
+    /** How long all breaks of all shifts take together (s). */
+    public double breakTime() {
+        return list.stream()
+                .flatMap(shift -> shift.breaks().stream())
+                .mapToDouble(Break::length)
+                .sum();
     }
 
     /** How many people are paid for at a time, on average over all hours; breaks included. Rule CREW-16. */

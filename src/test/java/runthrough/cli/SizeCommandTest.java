@@ -57,7 +57,7 @@ class SizeCommandTest {
     void capacityOfALineWithoutChanceIsExact_toAThousandth() throws IOException {
         JsonNode size = json("size", "quick.yaml", "--no-report", "--json");
 
-        assertThat(size.at("/format").asText()).isEqualTo("runthrough-size/2");
+        assertThat(size.at("/format").asText()).isEqualTo("runthrough-size/3");
         assertThat(size.at("/answer").asText()).isEqualTo("found");
         assertThat(size.at("/random").asBoolean()).isFalse();
         assertThat(size.at("/smallest/capacity_m").asDouble()).isBetween(60.0, 60.06);
@@ -87,7 +87,39 @@ class SizeCommandTest {
         assertThat(done.out().replace('\n', ' '))
                 .contains("NO SIZE IS ENOUGH. However large the accumulator, it runs empty in the long run")
                 .contains("the entry cannot bring back what a joint takes")
-                .contains("Each of these alone would let some capacity be enough: entry top speed");
+                .contains("Each of these alone would let some capacity be enough:")
+                .contains("an entry that reaches 63.83 m/min, instead of 61 m/min");
+    }
+
+    /**
+     * The strip of 1000 m lasts 1000 s at 1 m/s, and 100 m bear 100 s. The first joint begins at 1000 s, 260 s before a break of all
+     * ends: it takes 320 s and stops the process. Then all is some 220 s later, and a joint in the break of 3000 s later waits for
+     * less than 40 s. One of 20 fails, for lack of people; 99 % need about 320 m.
+     */
+    @Test
+    void aCapacityForWaitsOfPeople_isGivenWithWhereElseToLook() throws IOException {
+        session.write(
+                "break.yaml",
+                Session.LINE
+                        .replace(
+                                "coil-change:",
+                                "coil-change:\n  shifts: [{hours: 3000 s, crew: 1, breaks: [{begin: 960 s, length: 300 s, crew: 0}]}]")
+                        .replace("95 %", "99 %"));
+
+        Session.Done done = session.run("size", "break.yaml", "--no-report");
+
+        assertThat(done.out().replace('\n', ' '))
+                .contains("TOO SMALL. The smallest accumulator")
+                .contains(
+                        "Yet as the line is, waiting for people is the cause of 1 of 1 coil change that did not run through."
+                                + " People and breaks are the cheaper place to look.")
+                .contains("is named by run --levers.");
+        JsonNode size = json("size", "break.yaml", "--no-report", "--json");
+        assertThat(size.at("/smallest/capacity_m").asDouble()).isBetween(300.0, 340.0);
+        assertThat(size.at("/failures/0/cause").asText()).isEqualTo("waiting-for-people");
+        assertThat(size.at("/failures")).hasSize(1);
+        // Joints alone are to blame: nothing to say.
+        assertThat(session.run("size", "luck.yaml", "--no-report").out()).doesNotContain("cheaper place");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package runthrough.report.lever;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Numbers;
@@ -35,15 +36,17 @@ public record LeverWords(UnitSystem system) {
 
     /** A value of a lever as a person would write it. */
     public String number(Lever lever, double si) {
-        return figure(lever, si)
-                + lever.what().kind().map(kind -> " " + unit(kind).symbol()).orElse("");
+        return number(lever.what().kind(), si);
+    }
+
+    /** A value of such a kind, or a number of people or uncoilers. */
+    public String number(Optional<Kind> kind, double si) {
+        return figure(kind, si) + kind.map(known -> " " + unit(known).symbol()).orElse("");
     }
 
     /** The same without its unit. */
-    private String figure(Lever lever, double si) {
-        return lever.what()
-                .kind()
-                .map(kind -> Numbers.text(unit(kind).fromSi(si), DIGITS))
+    private String figure(Optional<Kind> kind, double si) {
+        return kind.map(known -> Numbers.text(unit(known).fromSi(si), DIGITS))
                 .orElseGet(() -> Long.toString(Math.round(si)));
     }
 
@@ -53,25 +56,33 @@ public record LeverWords(UnitSystem system) {
 
     /** A value of {@code answer}'s lever; seconds off a pass without their sign. */
     public String value(LeverAnswer answer, double si) {
-        return number(answer.lever(), unsigned(answer, si));
+        return value(answer.lever(), si);
+    }
+
+    /** A value of {@code lever}; seconds off a pass without their sign. */
+    public String value(Lever lever, double si) {
+        return number(lever, unsigned(lever, si));
     }
 
     private String figure(LeverAnswer answer, double si) {
-        return figure(answer.lever(), unsigned(answer, si));
+        return figure(answer.lever().what().kind(), unsigned(answer.lever(), si));
     }
 
-    private static double unsigned(LeverAnswer answer, double si) {
-        return isTimeOff(answer.lever()) ? Math.abs(si) : si;
+    private static double unsigned(Lever lever, double si) {
+        return isTimeOff(lever) ? Math.abs(si) : si;
     }
 
     /** The present value, as it is known and not in steps. */
     public String present(LeverAnswer answer) {
-        return answer.lever()
-                .what()
+        return present(answer.lever(), answer.present());
+    }
+
+    private String present(Lever lever, double si) {
+        return lever.what()
                 .kind()
-                .map(kind -> Numbers.text(unit(kind).fromSi(answer.present())) + " "
-                        + unit(kind).symbol())
-                .orElseGet(() -> number(answer.lever(), answer.present()));
+                .map(kind ->
+                        Numbers.text(unit(kind).fromSi(si)) + " " + unit(kind).symbol())
+                .orElseGet(() -> number(lever, si));
     }
 
     private static boolean isTimeOff(Lever lever) {
@@ -86,10 +97,19 @@ public record LeverWords(UnitSystem system) {
     }
 
     private String change(LeverAnswer answer, double value) {
-        String text = value(answer, value);
-        String instead = ", instead of " + present(answer);
-        return switch (answer.lever().what()) {
-            case CAPACITY -> "an accumulator that holds " + text + strands(answer, value) + instead;
+        return change(answer.lever(), answer.present(), value, strands(answer, value));
+    }
+
+    /** {@code lever} set to {@code value} where it is {@code present} now: "a crew of 3, instead of 2". */
+    public String change(Lever lever, double present, double value) {
+        return change(lever, present, value, "");
+    }
+
+    private String change(Lever lever, double present, double value, String strands) {
+        String text = value(lever, value);
+        String instead = ", instead of " + present(lever, present);
+        return switch (lever.what()) {
+            case CAPACITY -> "an accumulator that holds " + text + strands + instead;
             case JOINT_CYCLE_TIME ->
                 value <= 0 ? text + " off every pass of the join work" : text + " more on every pass of the join work";
             case PROCESS_SPEED -> "a process speed of " + text + instead;
@@ -98,8 +118,7 @@ public record LeverWords(UnitSystem system) {
             case UNCOILERS -> text + " uncoilers" + instead;
             case ENTRY_TOP_SPEED -> "an entry that reaches " + text + instead;
             case COIL_LENGTH -> "coils of " + text + " on average" + instead;
-            case ELEMENT ->
-                text + " off \"" + answer.lever().element().orElseThrow().name() + "\" each time that it is done";
+            case ELEMENT -> text + " off \"" + lever.element().orElseThrow().name() + "\" each time that it is done";
         };
     }
 

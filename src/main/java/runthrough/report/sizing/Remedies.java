@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
-import runthrough.report.Cell;
+import runthrough.quantity.UnitSystem;
 import runthrough.report.Table;
 import runthrough.report.TableMaker;
 import runthrough.report.Texts;
-import runthrough.report.Value;
-import runthrough.study.cause.Cause;
+import runthrough.report.lever.LeverWords;
 import runthrough.study.sizing.Remedy;
 import runthrough.study.sizing.Sizing;
 
@@ -19,20 +17,40 @@ import runthrough.study.sizing.Sizing;
  * Says why no capacity is enough, and what would free it.
  *
  * @param none what was found
+ * @param hasShifts whether people come in shifts
  * @param texts for its numbers
+ * @param words for values of levers
  */
-record Remedies(Sizing.NoneEnough none, Texts texts) {
+record Remedies(Sizing.NoneEnough none, boolean hasShifts, Texts texts, LeverWords words) {
     private static final String FILE = "what-would-free-it.csv";
+
+    /** Those of {@code sizing}; none where some capacity is enough. */
+    static Optional<Remedies> of(Sizing sizing, Texts texts) {
+        return sizing.noneEnough()
+                .map(none -> new Remedies(
+                        none,
+                        sizing.request().line().change().shifts().isPresent(),
+                        texts,
+                        new LeverWords(sizing.request().resultsIn())));
+    }
 
     /** Why, in a sentence. */
     String reason() {
-        String why = none.cause() == Cause.WAITING_FOR_PREPARATION
-                ? "joints wait for their coils to be prepared, longer than the entry can make up for"
-                : "between coil changes the entry cannot bring back what a joint takes";
         return "However large the accumulator, it runs empty "
-                + (none.byDowntime() ? "while the process runs" : "in the long run") + ": " + why
+                + (none.byDowntime() ? "while the process runs" : "in the long run") + ": " + why()
                 + ". After each coil change "
                 + texts.length(none.growth().mean()) + " more strip is lacking than after the one before.";
+    }
+
+    private String why() {
+        return switch (none.cause()) {
+            case WAITING_FOR_PREPARATION ->
+                "joints wait for their coils to be prepared, longer than the entry can make up for";
+            case WAITING_FOR_PEOPLE -> "joints wait for people, longer than the entry can make up for";
+            case BOTH_WAITS ->
+                "joints wait for their coils to be prepared and for people, together longer than the entry can make up for";
+            default -> "between coil changes the entry cannot bring back what a joint takes";
+        };
     }
 
     /** What would help and what would not, each on its own. */
@@ -51,13 +69,13 @@ record Remedies(Sizing.NoneEnough none, Texts texts) {
             advice.add("Each of these alone would let some capacity be enough: "
                     + useful.stream().map(this::instead).collect(Collectors.joining("; ")) + ".");
         }
-        List<Remedy> useless =
-                none.remedies().stream().filter(r -> r.needed().isEmpty()).toList();
+        List<Remedy> useless = none.remedies().stream()
+                .filter(r -> r.needed().isEmpty() && isWorthARow(r))
+                .toList();
         if (!useless.isEmpty()) {
             advice.add("Not enough alone: "
                     + useless.stream()
-                            .map(r -> name(r.what()) + ", tried as far as "
-                                    + value(r, r.tried()).text())
+                            .map(r -> name(r) + ", tried as far as " + value(r, r.tried(), words))
                             .collect(Collectors.joining("; "))
                     + ".");
         }
@@ -65,51 +83,66 @@ record Remedies(Sizing.NoneEnough none, Texts texts) {
     }
 
     private String instead(Remedy remedy) {
-        return name(remedy.what()) + " "
-                + value(remedy, remedy.needed().orElseThrow()).text() + " instead of "
-                + value(remedy, remedy.now()).text();
+        double needed = remedy.needed().orElseThrow();
+        return remedy.lever()
+                        .map(lever -> words.change(lever, remedy.now(), needed))
+                        .orElseGet(() -> noLever(remedy, needed))
+                + (remedy.what() == Remedy.What.CREW && hasShifts
+                        ? " in the largest shift, and as many more in every other"
+                        : "");
+    }
+
+    private String noLever(Remedy remedy, double needed) {
+        String text = value(remedy, needed, words);
+        String now = value(remedy, remedy.now(), words);
+        return switch (remedy.what()) {
+            case CREW_OF_SHIFT ->
+                "a crew of " + text + " in " + remedy.shift().orElseThrow() + " alone, instead of " + now;
+            case BREAKS -> "no breaks, instead of " + now + " of them in all shifts together";
+            default -> name(remedy) + " " + text + ", instead of " + now;
+        };
     }
 
     /** One row for each change; none where some capacity is enough. */
-    static Table table(Optional<Remedies> remedies, Texts texts) {
+    static Table table(Optional<Remedies> remedies, UnitSystem system) {
+        LeverWords words = new LeverWords(system);
         return TableMaker.<Remedy>of("What would free it, each change alone")
                 .intoFile(FILE)
-                .words("change", remedy -> name(remedy.what()))
-                .cell("now", remedy -> Cell.of(value(remedy, remedy.now(), texts)))
-                .cell(
-                        "needed",
-                        remedy -> new Cell.Quantity(
-                                value(remedy, remedy.needed().orElse(Double.NaN), texts), "does not help"))
-                .cell("tried as far as", remedy -> Cell.of(value(remedy, remedy.tried(), texts)))
-                .of(remedies.map(found -> found.none.remedies()).orElse(List.of()));
+                .words("change", Remedies::name)
+                .pageWords("now", remedy -> value(remedy, remedy.now(), words))
+                .pageWords("needed", remedy -> needed(remedy, words))
+                .pageWords("tried as far as", remedy -> value(remedy, remedy.tried(), words))
+                .fileNumber("now (SI)", Notation.PLAIN, Remedy::now)
+                .fileNumber(
+                        "needed (SI)", Notation.PLAIN, remedy -> remedy.needed().orElse(Double.NaN))
+                .fileNumber("tried as far as (SI)", Notation.PLAIN, Remedy::tried)
+                .of(remedies.map(found -> found.none.remedies()).orElse(List.of()).stream()
+                        .filter(Remedies::isWorthARow)
+                        .toList());
     }
 
-    private static String name(Remedy.What what) {
-        return switch (what) {
-            case ENTRY_TOP_SPEED -> "entry top speed";
+    /** Elements that are not enough on their own are many and say nothing. */
+    private static boolean isWorthARow(Remedy remedy) {
+        return remedy.what() != Remedy.What.ELEMENT || remedy.needed().isPresent();
+    }
+
+    private static String name(Remedy remedy) {
+        return remedy.lever().map(LeverWords::name).orElseGet(() -> switch (remedy.what()) {
             case FILL_RATE_LIMIT -> "fastest filling";
             case PREPARATION_TIME -> "mean time to prepare a coil";
-            case JOINT_WORK -> "mean work at a joint";
-            case UNCOILERS -> "uncoilers";
-            case CREW -> "crew";
-            case PROCESS_SPEED -> "process speed";
-        };
+            case CREW_OF_SHIFT -> "crew of " + remedy.shift().orElseThrow() + " alone";
+            case BREAKS -> "breaks of all shifts";
+            default -> throw new IllegalArgumentException(remedy.what() + " is a lever");
+        });
     }
 
-    private Value value(Remedy remedy, double si) {
-        return value(remedy, si, texts);
+    private static String needed(Remedy remedy, LeverWords words) {
+        return remedy.needed().isPresent() ? value(remedy, remedy.needed().getAsDouble(), words) : "does not help";
     }
 
-    private static Value value(Remedy remedy, double si, Texts texts) {
-        return Value.of(
-                si, kind(remedy.what()).map(kind -> texts.notation(kind, si)).orElse(Notation.PLAIN));
-    }
-
-    static Optional<Kind> kind(Remedy.What what) {
-        return switch (what) {
-            case ENTRY_TOP_SPEED, FILL_RATE_LIMIT, PROCESS_SPEED -> Optional.of(Kind.SPEED);
-            case PREPARATION_TIME, JOINT_WORK -> Optional.of(Kind.TIME);
-            case UNCOILERS, CREW -> Optional.empty();
-        };
+    private static String value(Remedy remedy, double si, LeverWords words) {
+        return remedy.lever()
+                .map(lever -> words.value(lever, si))
+                .orElseGet(() -> words.number(remedy.what().kind(), si));
     }
 }

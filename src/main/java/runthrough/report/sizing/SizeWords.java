@@ -9,6 +9,7 @@ import runthrough.quantity.Notation;
 import runthrough.report.StudyWords;
 import runthrough.report.Texts;
 import runthrough.report.Value;
+import runthrough.study.TargetStatus;
 import runthrough.study.sizing.Size;
 import runthrough.study.sizing.Sizing;
 
@@ -26,6 +27,14 @@ record SizeWords(Sizing sizing, StudyWords words) {
 
     Texts texts() {
         return words.texts();
+    }
+
+    /** Whether the accumulator as it is meets the target. */
+    TargetStatus present() {
+        return sizing.present()
+                .flatMap(Sizing.Point::share)
+                .map(share -> words.against(sizing.target(), share))
+                .orElse(TargetStatus.MISSES);
     }
 
     /** How lengths of strip, strokes and sags are written. */

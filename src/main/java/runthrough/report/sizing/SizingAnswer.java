@@ -23,7 +23,7 @@ import runthrough.study.statistics.RelativeHalfWidth;
 /** How large the accumulator must be. */
 public final class SizingAnswer {
     /** Of the JSON. */
-    public static final AnswerFormat FORMAT = new AnswerFormat("size", 2, Subject.OF_LINES, () -> SizingDocument.SHAPE);
+    public static final AnswerFormat FORMAT = new AnswerFormat("size", 3, Subject.OF_LINES, () -> SizingDocument.SHAPE);
 
     private static final String CURVE = "share-against-capacity.csv";
 
@@ -43,7 +43,7 @@ public final class SizingAnswer {
     }
 
     private Answer answer(List<String> warnings, Provenance provenance) {
-        Optional<Remedies> remedies = sizing.noneEnough().map(none -> new Remedies(none, texts));
+        Optional<Remedies> remedies = Remedies.of(sizing, texts);
         return new Answer(
                 new Answer.Question(
                         FORMAT,
@@ -54,7 +54,10 @@ public final class SizingAnswer {
                 new SizingHeadline(words).headline(),
                 advice(remedies),
                 new SizingFigures(words).all(),
-                new Answer.Body(CapacityChart.of(sizing), List.of(Remedies.table(remedies, texts), curve()), account()),
+                new Answer.Body(
+                        CapacityChart.of(sizing),
+                        List.of(Remedies.table(remedies, sizing.request().resultsIn()), curve()),
+                        account()),
                 () -> SizingDocument.SHAPE.fields(sizing, sizing.chance()),
                 warnings,
                 provenance);
@@ -96,6 +99,7 @@ public final class SizingAnswer {
             advice.add(
                     "To size one, give the scenario an accumulator of any size and joins instead of threading anew.");
         }
+        new FailuresNow(sizing, words.present()).advice().ifPresent(advice::add);
         remedies.ifPresent(found -> advice.addAll(found.advice()));
         sizing.capacity().filter(found -> sizing.chance()).ifPresent(found -> {
             advice.add(

@@ -1,11 +1,14 @@
 package runthrough.report.sizing;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.OptionalDouble;
 import runthrough.plant.StorageForm;
 import runthrough.plant.StorageForm.Adjustable;
 import runthrough.quantity.Kind;
 import runthrough.report.JsonShape;
 import runthrough.study.cause.Cause;
+import runthrough.study.cause.Reason;
 import runthrough.study.search.Crossing;
 import runthrough.study.sizing.Remedy;
 import runthrough.study.sizing.Size;
@@ -57,9 +60,15 @@ final class SizingDocument {
 
     private static final JsonShape<Remedy> REMEDY = JsonShape.<Remedy>named("remedy")
             .word("change", "What is changed.", Remedy.What.class, Remedy::what)
+            .optionalText(
+                    "element",
+                    "The work element that is shortened, as list/name; null for other changes.",
+                    remedy -> remedy.element().map(Reason.Element::path))
+            .optionalText("shift", "The shift whose crew it is; null for other changes.", Remedy::shift)
             .text(
                     "unit",
-                    "Unit of the values: m/s, s, or nothing for a number of people or uncoilers.",
+                    "Unit of the values: m/s, s, 1 for a share, or nothing for a number of people or uncoilers."
+                            + " joint-cycle-time is seconds on every pass of the join work, those off it negative.",
                     SizingDocument::unit)
             .optionalNumber("now", "Present value; null when there is no limit.", remedy -> finite(remedy.now()))
             .optionalNumber(
@@ -71,8 +80,8 @@ final class SizingDocument {
     private static final JsonShape<Sizing.NoneEnough> NONE = JsonShape.<Sizing.NoneEnough>named("none_is_enough")
             .word(
                     "cause",
-                    "refill: the entry brings less in the long run than the process uses; preparation: it would bring"
-                            + " enough if joints did not wait for their coils.",
+                    "What makes it so: a wait without which some capacity would be enough, or accumulator-not-full, where the"
+                            + " entry brings less in the long run than the process uses.",
                     Cause.class,
                     Sizing.NoneEnough::cause)
             .estimate(
@@ -80,6 +89,13 @@ final class SizingDocument {
                     "By how much the shortfall of strip grows from one coil change to the next.",
                     Sizing.NoneEnough::growth)
             .list("remedies", "Changes of the line, each on its own.", REMEDY, Sizing.NoneEnough::remedies);
+
+    /** So many coil changes of one cause. */
+    private record Failures(Cause cause, long count) {}
+
+    private static final JsonShape<Failures> FAILURES = JsonShape.<Failures>named("failures")
+            .word("cause", "Why they did not run through.", Cause.class, Failures::cause)
+            .count("coil_changes", "How many they are.", Failures::count);
 
     static final JsonShape<Sizing> SHAPE = JsonShape.<Sizing>named("sizing")
             .word("answer", "What came of it.", Sizing.Answer.class, Sizing::answer)
@@ -106,6 +122,12 @@ final class SizingDocument {
                     "The smallest capacity in whole strands of the present stroke; null where there are none.",
                     sizing -> sizing.strands().map(Crossing::answer).orElse(OptionalDouble.empty()))
             .optional("present", "The accumulator as it is.", POINT, Sizing::present)
+            .list(
+                    "failures",
+                    "Coil changes that do not run through with the accumulator as it is, by cause; those of the replications of"
+                            + " the scenario.",
+                    FAILURES,
+                    SizingDocument::failures)
             .optional("precision", "Whether the interval is as narrow as asked for.", PRECISION, Sizing::interval)
             .optionalCount(
                     "coil_changes_to_show_target",
@@ -129,9 +151,17 @@ final class SizingDocument {
         return size.form().adjustable().orElseThrow();
     }
 
+    private static List<Failures> failures(Sizing sizing) {
+        return Arrays.stream(Cause.values())
+                .map(cause -> new Failures(cause, sizing.causes().count(cause)))
+                .filter(failures -> failures.count() > 0)
+                .toList();
+    }
+
     private static String unit(Remedy remedy) {
-        return Remedies.kind(remedy.what())
-                .map(kind -> kind == Kind.SPEED ? "m/s" : "s")
+        return remedy.what()
+                .kind()
+                .map(kind -> kind == Kind.SPEED ? "m/s" : kind == Kind.SHARE ? "1" : "s")
                 .orElse("");
     }
 

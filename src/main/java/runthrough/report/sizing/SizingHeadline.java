@@ -3,7 +3,6 @@ package runthrough.report.sizing;
 import runthrough.report.Headline;
 import runthrough.report.Headline.Tone;
 import runthrough.report.Value;
-import runthrough.study.TargetStatus;
 import runthrough.study.sizing.Sizing;
 
 /** Says how large the accumulator must be, and whether it is. */
@@ -19,7 +18,7 @@ final class SizingHeadline {
     Headline headline() {
         return switch (sizing.answer()) {
             case FOUND ->
-                switch (present()) {
+                switch (words.present()) {
                     case MEETS -> new Headline(Tone.RUNS_THROUGH, "LARGE ENOUGH", found());
                     case MISSES -> new Headline(Tone.STOPS, "TOO SMALL", found());
                     case UNDECIDED -> new Headline(Tone.MARGINAL, "MARGINAL", found());
@@ -28,7 +27,7 @@ final class SizingHeadline {
                 new Headline(
                         Tone.STOPS,
                         "NO SIZE IS ENOUGH",
-                        new Remedies(sizing.noneEnough().orElseThrow(), words.texts()).reason());
+                        Remedies.of(sizing, words.texts()).orElseThrow().reason());
             case NOT_APPLICABLE ->
                 new Headline(
                         Tone.MARGINAL,
@@ -36,14 +35,6 @@ final class SizingHeadline {
                         "Entry and process of this line are one strip, and every coil change stops it: there is no"
                                 + " accumulator.");
         };
-    }
-
-    /** Whether the accumulator as it is meets the target. */
-    private TargetStatus present() {
-        return sizing.present()
-                .flatMap(Sizing.Point::share)
-                .map(share -> words.words().against(sizing.target(), share))
-                .orElse(TargetStatus.MISSES);
     }
 
     private String found() {
@@ -54,7 +45,11 @@ final class SizingHeadline {
         return "The smallest accumulator with which " + words.texts().share(sizing.target())
                 + " of coil changes run through holds "
                 + interval(words.capacity().orElseThrow()) + setting + ". "
-                + asItIs();
+                + asItIs()
+                + new FailuresNow(sizing, words.present())
+                        .sentence()
+                        .map(most -> " " + most)
+                        .orElse("");
     }
 
     private static String interval(Value value) {

@@ -25,6 +25,11 @@ public record CauseCounts(Map<Cause, Long> counts) {
         return counts.getOrDefault(cause, 0L);
     }
 
+    /** How many there are. */
+    public long total() {
+        return counts.values().stream().mapToLong(Long::longValue).sum();
+    }
+
     /** What most of them are attributed to, in case of a tie the first of {@link Cause}; empty when all ran through. */
     public Optional<Cause> main() {
         return counts.keySet().stream()

@@ -5,22 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
-import runthrough.plant.CoilChange.Reject;
-import runthrough.plant.Line;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
-import runthrough.plant.WorkElement;
-import runthrough.simulation.random.SourceNames;
-import runthrough.simulation.records.WorkRecord.WorkList;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
 import runthrough.study.Goal;
 import runthrough.study.ProgressCounter;
 import runthrough.study.StudyListener;
 import runthrough.study.TargetStatus;
-import runthrough.study.cause.Reason;
 import runthrough.study.search.Crossing;
 
 /**
@@ -64,7 +56,7 @@ public final class LeverStudy {
         if (request.line().practice().isOneStrip()) {
             return new Levers(request, List.of());
         }
-        List<Supplier<Varied>> levers = levers();
+        List<Supplier<Varied>> levers = LeverList.of(request.line(), request.resultsIn());
         ProgressCounter steps = new ProgressCounter(listener, EXPECTED_TRIALS * levers.size());
         LeverRun run = new LeverRun(request, new Evaluator(threads, listener::cancelled), steps);
         Evaluation present = run.present();
@@ -83,35 +75,8 @@ public final class LeverStudy {
                         .toList());
     }
 
-    private List<Supplier<Varied>> levers() {
-        LineLevers of = new LineLevers(request.line(), request.resultsIn());
-        Stream<Supplier<Varied>> general = Stream.of(
-                of::capacity,
-                of::jointCycleTime,
-                of::processSpeed,
-                of::rejects,
-                of::crew,
-                of::uncoilers,
-                of::entryTopSpeed);
-        return Stream.concat(general, elements(request.line()).map(element -> () -> of.element(element)))
-                .toList();
-    }
-
-    private static Stream<Reason.Element> elements(Line line) {
-        return Stream.of(
-                        elements(line, WorkList.PREPARE, line.change().prepare()),
-                        elements(line, WorkList.TAIL, line.change().tail()),
-                        elements(line, WorkList.JOIN, line.change().join()))
-                .flatMap(list -> list);
-    }
-
-    private static Stream<Reason.Element> elements(Line line, WorkList list, List<WorkElement> elements) {
-        List<String> names = SourceNames.elements(line.practice(), list, elements);
-        return IntStream.range(0, names.size()).mapToObj(place -> new Reason.Element(list, place, names.get(place)));
-    }
-
     private LeverAnswer answer(Varied varied, Goal goal, Evaluation present, LeverSearch search) {
-        if (isNothing(varied)) {
+        if (varied.isNothing()) {
             return answer(varied, goal, LeverAnswer.Status.DOES_NOT_APPLY, Optional.empty());
         }
         if (present.answer(goal) == TargetStatus.MEETS) {
@@ -127,13 +92,6 @@ public final class LeverStudy {
                 goal,
                 isAsItIs ? LeverAnswer.Status.NONE_NEEDED : LeverAnswer.Status.ENOUGH,
                 Optional.of(crossing));
-    }
-
-    /** Whether the line has nothing that could be varied there to its relief. */
-    private static boolean isNothing(Varied varied) {
-        return varied.present() == varied.easiest()
-                || (varied.lever().what() == Lever.What.REJECTS
-                        && varied.line().change().reject() instanceof Reject.Never);
     }
 
     private static LeverAnswer answer(

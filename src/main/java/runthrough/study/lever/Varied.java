@@ -1,6 +1,7 @@
 package runthrough.study.lever;
 
 import java.util.function.DoubleFunction;
+import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Line;
 import runthrough.study.search.Crossing.Harder;
 import runthrough.study.search.Scale;
@@ -33,5 +34,11 @@ public record Varied(
     /** The value that asks least of the line. */
     public double easiest() {
         return isHarderWhenLarger() ? scale.from() : scale.to();
+    }
+
+    /** Whether the line has nothing that could be varied there to its relief. */
+    public boolean isNothing() {
+        return present == easiest()
+                || (lever.what() == Lever.What.REJECTS && line.change().reject() instanceof Reject.Never);
     }
 }

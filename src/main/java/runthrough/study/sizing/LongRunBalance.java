@@ -1,7 +1,10 @@
 package runthrough.study.sizing;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.check.LineCheck;
@@ -9,6 +12,8 @@ import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.study.Evaluator;
 import runthrough.study.cause.Cause;
+import runthrough.study.cause.Reason;
+import runthrough.study.cause.Without;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Estimators;
 import runthrough.study.statistics.Interval;
@@ -20,9 +25,10 @@ import runthrough.study.statistics.Interval;
  *
  * @param growth how much lower the level is at the start of a coil change than at that before (m), over the later half
  * @param refilled share of coil changes of the later half after which the accumulator was full again
- * @param waited strip (m) that the process used per coil change while joints waited for their coils
+ * @param waitedForPreparation time (s) per coil change that joints waited for their coils
+ * @param waitedForPeople the same for people (s)
  */
-record LongRunBalance(Estimate growth, double refilled, double waited) {
+record LongRunBalance(Estimate growth, double refilled, double waitedForPreparation, double waitedForPeople) {
     /** Long enough to tell a drift from a run of unfavourable random numbers, see {@link #lasts}. */
     private static final int CHANGES = 1000;
 
@@ -31,26 +37,28 @@ record LongRunBalance(Estimate growth, double refilled, double waited) {
     /** When the accumulator is full again more often than this, a falling level is chance. */
     private static final double SELDOM = 0.01;
 
-    /** A drift (m) less than this is rounding. */
+    /** A drift (m), or a wait (s), less than this is rounding. */
     private static final double ROUNDING = 1e-6;
 
     /** What is seen in one replication. */
-    private record Seen(double growth, int refilled, int changes, double waited) {}
+    private record Seen(
+            double growth, int refilled, int changes, double waitedForPreparation, double waitedForPeople) {}
 
     /** Watches {@code ample}, whose accumulator holds more than is ever drawn. */
     static LongRunBalance of(Line ample, long seed, Evaluator evaluator) {
         int replications = ample.isDeterministic() ? 1 : REPLICATIONS;
         RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(CHANGES), 0, replications, seed, 1);
-        List<Seen> seen = evaluator.observe(
-                ample, plan, IntStream.range(0, replications).toArray(), replication -> look(ample, replication));
+        List<Seen> seen =
+                evaluator.observe(ample, plan, IntStream.range(0, replications).toArray(), LongRunBalance::look);
         double changes = seen.stream().mapToInt(Seen::changes).sum();
         return new LongRunBalance(
                 Estimators.mean(seen.stream().mapToDouble(Seen::growth).toArray()),
                 seen.stream().mapToInt(Seen::refilled).sum() / changes,
-                seen.stream().mapToDouble(Seen::waited).sum() / changes);
+                seen.stream().mapToDouble(Seen::waitedForPreparation).sum() / changes,
+                seen.stream().mapToDouble(Seen::waitedForPeople).sum() / changes);
     }
 
-    private static Seen look(Line line, Replication replication) {
+    private static Seen look(Replication replication) {
         List<ChangeRecord> changes = replication.changes();
         List<ChangeRecord> later = changes.subList(changes.size() / 2, changes.size());
         double fallen =
@@ -58,11 +66,12 @@ record LongRunBalance(Estimate growth, double refilled, double waited) {
         int refilled = (int) later.stream()
                 .filter(change -> !Double.isNaN(change.refillTime()))
                 .count();
-        double waited = later.stream()
-                .mapToDouble(change ->
-                        change.waiting() * line.ratedSpeed(line.coils().get(change.tailCoil())))
-                .sum();
-        return new Seen(fallen / (later.size() - 1), refilled, later.size(), waited);
+        return new Seen(
+                fallen / (later.size() - 1),
+                refilled,
+                later.size(),
+                later.stream().mapToDouble(ChangeRecord::waitingForPreparation).sum(),
+                later.stream().mapToDouble(ChangeRecord::waitingForPeople).sum());
     }
 
     /** Whether {@code line} passes its own check and some capacity is enough for it. */
@@ -76,8 +85,29 @@ record LongRunBalance(Estimate growth, double refilled, double waited) {
         return refilled >= SELDOM || least <= ROUNDING;
     }
 
-    /** Why none is, when none is. */
-    Cause cause() {
-        return growth.mean() <= waited ? Cause.WAITING_FOR_PREPARATION : Cause.ACCUMULATOR_NOT_FULL;
+    /**
+     * Why none is, when none is, found by taking out of {@code ample}, which this was seen of, what joints waited for: of one wait that
+     * is enough by itself the longer, else both together, else the refill.
+     */
+    Cause cause(Line ample, long seed, Evaluator evaluator) {
+        Comparator<Cause> longer = Comparator.comparingDouble(this::waited);
+        return Stream.of(Cause.WAITING_FOR_PREPARATION, Cause.WAITING_FOR_PEOPLE)
+                .filter(wait -> waited(wait) > ROUNDING && lastsWithout(wait, ample, seed, evaluator))
+                .max(longer)
+                .orElseGet(() -> waitedForPreparation > ROUNDING
+                                && waitedForPeople > ROUNDING
+                                && lastsWithout(Cause.BOTH_WAITS, ample, seed, evaluator)
+                        ? Cause.BOTH_WAITS
+                        : Cause.ACCUMULATOR_NOT_FULL);
+    }
+
+    private double waited(Cause wait) {
+        return wait == Cause.WAITING_FOR_PEOPLE ? waitedForPeople : waitedForPreparation;
+    }
+
+    private static boolean lastsWithout(Cause cause, Line ample, long seed, Evaluator evaluator) {
+        return Without.of(ample, new Reason(cause, Optional.empty()))
+                .filter(line -> lasts(line, seed, evaluator))
+                .isPresent();
     }
 }

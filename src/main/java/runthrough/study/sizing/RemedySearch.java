@@ -1,81 +1,143 @@
 package runthrough.study.sizing;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
-import java.util.function.Function;
+import java.util.function.DoublePredicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Line;
+import runthrough.plant.Shifts;
+import runthrough.quantity.UnitSystem;
 import runthrough.study.Evaluator;
+import runthrough.study.lever.LeverList;
+import runthrough.study.lever.LeverRun;
+import runthrough.study.lever.Varied;
 import runthrough.study.sizing.Remedy.What;
 
-/** Looks for what would let some capacity be enough for a line for which none is: each change on its own. */
+/**
+ * Looks for what would let some capacity be enough for a line for which none is: each change on its own. First the levers of
+ * the line, which are those of every other study, then what is no lever: people of one shift, breaks, fill rate, preparation
+ * as a whole.
+ */
 final class RemedySearch {
-    /** How far an entry or a carriage may be speeded up. */
+    /** How far a carriage may be speeded up. */
     private static final double MUCH_FASTER = 4;
 
-    /** How far work may be shortened. */
+    /** How far preparation may be shortened. */
     private static final double HARDLY_ANY = 0.01;
 
-    /** How far a process may be slowed. */
-    private static final double MUCH_SLOWER = 0.2;
-
-    private static final int MORE_UNCOILERS = 3;
-
-    /** Relative precision of what is needed. */
+    /** Relative precision of what is needed, where a factor is varied. */
     private static final double PRECISION = 0.005;
 
     private final Line ample;
+    private final UnitSystem system;
     private final long seed;
     private final Evaluator evaluator;
+    private final boolean isFeasible;
 
-    RemedySearch(Line ample, long seed, Evaluator evaluator) {
+    RemedySearch(Line ample, UnitSystem system, long seed, Evaluator evaluator) {
         this.ample = ample;
+        this.system = system;
         this.seed = seed;
         this.evaluator = evaluator;
+        this.isFeasible = LeverRun.isFeasible(ample);
     }
 
     /** All remedies that there are for this line, those that do not help included. */
     List<Remedy> remedies() {
-        HandCalculation hand = HandCalculation.of(ample);
-        double fillRate = ample.accumulator().fillRateLimit();
-        return Stream.of(
-                        Stream.of(
-                                scaled(What.ENTRY_TOP_SPEED, ample.entry().topSpeed(), MUCH_FASTER, this::entryFaster)),
-                        fillRate < Double.POSITIVE_INFINITY
-                                ? Stream.of(scaled(
-                                        What.FILL_RATE_LIMIT,
-                                        fillRate,
-                                        MUCH_FASTER,
-                                        f -> ample.with(ample.accumulator().fillingTimesAsFast(f))))
-                                : Stream.<Remedy>empty(),
-                        hand.preparation().needed() > 0
-                                ? Stream.of(scaled(
-                                        What.PREPARATION_TIME,
-                                        hand.preparation().needed(),
-                                        HARDLY_ANY,
-                                        f -> ample.with(ample.change().withPreparationTimes(f))))
-                                : Stream.<Remedy>empty(),
-                        Stream.of(
-                                scaled(
-                                        What.JOINT_WORK,
-                                        hand.joint().work(),
-                                        HARDLY_ANY,
-                                        f -> ample.with(ample.change().withStandingWorkTimes(f))),
-                                uncoilers(),
-                                scaled(
-                                        What.PROCESS_SPEED,
-                                        ample.fastestRatedSpeed(),
-                                        MUCH_SLOWER,
-                                        ample::withRatedSpeedsTimes)),
-                        ample.change().crew() == 1 ? Stream.of(crew()) : Stream.<Remedy>empty())
-                .flatMap(Function.identity())
-                .toList();
+        List<Remedy> remedies = new ArrayList<>(LeverList.of(ample, system).stream()
+                .map(lever -> lever.get())
+                .filter(varied -> !varied.isNothing())
+                .flatMap(varied -> What.of(varied.lever().what()).map(what -> moved(what, varied)).stream())
+                .toList());
+        ample.change().shifts().ifPresent(shifts -> {
+            if (shifts.list().size() > 1) {
+                crews(shifts).forEach(remedies::add);
+            }
+            if (shifts.breakTime() > 0) {
+                remedies.add(withoutBreaks(shifts));
+            }
+        });
+        factors().forEach(remedies::add);
+        return remedies;
     }
 
-    private Line entryFaster(double factor) {
-        return ample.with(ample.entry().withTopSpeed(ample.entry().topSpeed() * factor));
+    /** A lever: what is needed is a step of its scale, or the value that asks least. */
+    private Remedy moved(What what, Varied varied) {
+        DoublePredicate lasts = value -> lasts(varied.variant().apply(value));
+        return new Remedy(
+                what,
+                varied.lever().element(),
+                Optional.empty(),
+                varied.present(),
+                nearest(varied, lasts),
+                varied.easiest());
+    }
+
+    /** The step nearest to the present value that lasts; it is known that the present one does not. */
+    private static OptionalDouble nearest(Varied varied, DoublePredicate lasts) {
+        double good = varied.easiest();
+        if (!lasts.test(good)) {
+            return OptionalDouble.empty();
+        }
+        double bad = varied.present();
+        double step = varied.scale().step();
+        double middle = Math.rint((good + bad) / 2 / step) * step;
+        while (Math.min(good, bad) < middle && middle < Math.max(good, bad)) {
+            if (lasts.test(middle)) {
+                good = middle;
+            } else {
+                bad = middle;
+            }
+            middle = Math.rint((good + bad) / 2 / step) * step;
+        }
+        return OptionalDouble.of(good);
+    }
+
+    /** More people in one shift alone. */
+    private Stream<Remedy> crews(Shifts shifts) {
+        int useful = ample.change().usefulCrew();
+        return IntStream.range(0, shifts.list().size())
+                .filter(place -> shifts.list().get(place).crew() < useful)
+                .mapToObj(place -> {
+                    int now = shifts.list().get(place).crew();
+                    OptionalDouble needed = IntStream.rangeClosed(now + 1, useful)
+                            .filter(people ->
+                                    lasts(ample.with(ample.change().withShifts(shifts.withCrewOf(place, people)))))
+                            .asDoubleStream()
+                            .findFirst();
+                    String name = shifts.list().get(place).name();
+                    return new Remedy(What.CREW_OF_SHIFT, Optional.empty(), Optional.of(name), now, needed, useful);
+                });
+    }
+
+    private Remedy withoutBreaks(Shifts shifts) {
+        boolean helps = lasts(ample.with(ample.change().withShifts(shifts.withoutBreaks())));
+        return new Remedy(What.BREAKS, shifts.breakTime(), helps ? OptionalDouble.of(0) : OptionalDouble.empty(), 0);
+    }
+
+    private Stream<Remedy> factors() {
+        double fillRate = ample.accumulator().fillRateLimit();
+        double preparation = HandCalculation.of(ample).preparation().needed();
+        Stream<Remedy> filling = fillRate < Double.POSITIVE_INFINITY
+                ? Stream.of(scaled(
+                        What.FILL_RATE_LIMIT,
+                        fillRate,
+                        MUCH_FASTER,
+                        factor -> ample.with(ample.accumulator().fillingTimesAsFast(factor))))
+                : Stream.empty();
+        Stream<Remedy> preparing = preparation > 0
+                ? Stream.of(scaled(
+                        What.PREPARATION_TIME,
+                        preparation,
+                        HARDLY_ANY,
+                        factor -> ample.with(ample.change().withPreparationTimes(factor))))
+                : Stream.empty();
+        return Stream.concat(filling, preparing);
     }
 
     /** A remedy that consists of a factor, 1 now. */
@@ -103,23 +165,8 @@ final class RemedySearch {
         return OptionalDouble.of(good);
     }
 
-    private Remedy uncoilers() {
-        int now = ample.entry().uncoilers();
-        for (int number = now + 1; number <= now + MORE_UNCOILERS; number++) {
-            if (lasts(ample.with(ample.entry().withUncoilers(number)))) {
-                return new Remedy(What.UNCOILERS, now, OptionalDouble.of(number), now + MORE_UNCOILERS);
-            }
-        }
-        return new Remedy(What.UNCOILERS, now, OptionalDouble.empty(), now + MORE_UNCOILERS);
-    }
-
-    /** More than two people do no more than two. */
-    private Remedy crew() {
-        boolean helps = lasts(ample.with(ample.change().withCrew(2)));
-        return new Remedy(What.CREW, 1, helps ? OptionalDouble.of(2) : OptionalDouble.empty(), 2);
-    }
-
+    /** Rule LEVER-2: what the carriage cannot follow is not enough, unless the line as it is goes beyond it already. */
     private boolean lasts(Line line) {
-        return LongRunBalance.lasts(line, seed, evaluator);
+        return (!isFeasible || LeverRun.isFeasible(line)) && LongRunBalance.lasts(line, seed, evaluator);
     }
 }

@@ -6,6 +6,7 @@ import runthrough.handcalc.HandCalculation;
 import runthrough.plant.SimulationRequest;
 import runthrough.study.Verdict;
 import runthrough.study.cause.Cause;
+import runthrough.study.cause.CauseCounts;
 import runthrough.study.search.Crossing;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.RelativeHalfWidth;
@@ -28,6 +29,7 @@ import runthrough.study.statistics.RelativeHalfWidth;
  * @param sure the accumulator of the upper end of the interval; empty with it
  * @param possible the accumulator of the lower end of the interval; empty with it
  * @param present the accumulator as it is and what share runs through with it; empty where it does not apply
+ * @param causes of the coil changes that do not run through with the accumulator as it is; none where it does not apply
  * @param interval whether the interval is as narrow as was asked for, its half-width being a part of the capacity; empty unless
  *     {@link Answer#FOUND}
  * @param resolution how many coil changes it takes to show the target met at all; its {@code toDecide} is empty here
@@ -48,6 +50,7 @@ public record Sizing(
         Optional<Size> sure,
         Optional<Size> possible,
         Optional<Point> present,
+        CauseCounts causes,
         Optional<RelativeHalfWidth> interval,
         Verdict.Resolution resolution,
         List<Point> curve,
@@ -101,8 +104,9 @@ public record Sizing(
     /**
      * Why no capacity is enough.
      *
-     * @param cause {@link Cause#REFILL}: the entry brings less strip in the long run than the process uses; or {@link
-     *     Cause#PREPARATION}: it would bring enough if the joints did not wait for their coils
+     * @param cause {@link Cause#WAITING_FOR_PREPARATION}, {@link Cause#WAITING_FOR_PEOPLE} or {@link Cause#BOTH_WAITS}: some
+     *     capacity would be enough if the joints did not wait for that; else {@link Cause#ACCUMULATOR_NOT_FULL}: the entry brings
+     *     less strip in the long run than the process uses
      * @param growth how much more strip (m) is missing after each coil change than after the one before, {@code > 0}
      * @param byDowntime whether only process downtime lets an accumulator of some size fill again: growth and remedies are those
      *     of the line without downtime

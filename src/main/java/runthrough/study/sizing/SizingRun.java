@@ -193,8 +193,9 @@ final class SizingRun {
     }
 
     private Sizing noneEnough(Line line, LongRunBalance endurance, boolean byDowntime) {
-        List<Remedy> remedies = new RemedySearch(line, plan.seed(), evaluator).remedies();
-        NoneEnough none = new NoneEnough(endurance.cause(), endurance.growth(), byDowntime, remedies);
+        List<Remedy> remedies = new RemedySearch(line, request.resultsIn(), plan.seed(), evaluator).remedies();
+        NoneEnough none =
+                new NoneEnough(endurance.cause(line, plan.seed(), evaluator), endurance.growth(), byDowntime, remedies);
         return sizing(Answer.NONE_IS_ENOUGH, Optional.empty(), Optional.of(none));
     }
 
@@ -217,6 +218,7 @@ final class SizingRun {
                 capacity.flatMap(crossing -> size(crossing.sure())),
                 capacity.flatMap(crossing -> size(crossing.possible())),
                 Optional.of(curve.point(now)),
+                present.causes(),
                 capacity.map(this::halfWidth),
                 new Verdict.Resolution(present.resolution(options.target()).leastToShow(), Optional.empty()),
                 points,

@@ -7,6 +7,7 @@ import runthrough.plant.SimulationRequest;
 import runthrough.study.Evaluator;
 import runthrough.study.StudyListener;
 import runthrough.study.Verdict;
+import runthrough.study.cause.CauseCounts;
 import runthrough.study.sizing.Sizing.Answer;
 
 /**
@@ -53,6 +54,7 @@ public final class SizingStudy {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                CauseCounts.none(),
                 Optional.empty(),
                 new Verdict.Resolution(Optional.empty(), Optional.empty()),
                 List.of(),

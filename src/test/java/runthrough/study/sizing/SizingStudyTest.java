@@ -2,6 +2,7 @@ package runthrough.study.sizing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -14,10 +15,13 @@ import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
+import runthrough.plant.Shifts.Break;
+import runthrough.plant.Shifts.Shift;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.PlainLine;
+import runthrough.simulation.records.WorkRecord.WorkList;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.cause.Cause;
@@ -282,12 +286,13 @@ class SizingStudyTest {
         assertThat(remedy(none, Remedy.What.ENTRY_TOP_SPEED).now()).isEqualTo(1.5);
         assertThat(remedy(none, Remedy.What.ENTRY_TOP_SPEED).needed().orElseThrow())
                 .isBetween(1.7647, 1.7647 * 1.006);
-        // Neither uncoilers nor quicker work make an entry faster that is no faster than the process.
+        // Uncoilers do not make an entry faster that is no faster than the process, nor does quicker work, but for no
+        // work at all.
         assertThat(remedy(none, Remedy.What.UNCOILERS).needed()).isEmpty();
-        assertThat(remedy(none, Remedy.What.JOINT_WORK).needed()).isEmpty();
-        // 600 (1 - v/1.5) = 60 v at v = 1.3043 m/s.
+        assertThat(remedy(none, Remedy.What.JOINT_CYCLE_TIME).needed()).hasValue(-60);
+        // 600 (1 - v/1.5) = 60 v at v = 30/23 m/s; in steps of 0.01 m/min.
         assertThat(remedy(none, Remedy.What.PROCESS_SPEED).needed().orElseThrow())
-                .isBetween(1.3043 / 1.006, 1.3043);
+                .isBetween(30 / 23.0 - 0.0101 / 60, 30 / 23.0);
         assertThat(none.remedies()).extracting(Remedy::what).doesNotContain(Remedy.What.FILL_RATE_LIMIT);
     }
 
@@ -365,6 +370,72 @@ class SizingStudyTest {
 
         assertThat(none.cause()).isEqualTo(Cause.WAITING_FOR_PREPARATION);
         assertThat(remedy(none, Remedy.What.CREW).needed()).hasValue(2);
+    }
+
+    /**
+     * The joint takes two people and 60 s; 1000 s with two of them, then 1000 s with one. In 2000 s 3000 m are used, and come: no
+     * more than 2.5 m/s x 1000 s and a coil of 600 m on its way when the second leaves, less 2.5 m/s x 60 s for each of three joints
+     * at least. With two at all hours 600 m come in 240 s + 60 s, 2 m/s.
+     */
+    @Test
+    void jointsThatWaitForPeople_areHeldApartFromThoseThatWaitForTheirCoils() {
+        Line line = new PlainLine()
+                .crew(2)
+                .prepare(10)
+                .join(PlainLine.once(60).withPeople(2))
+                .shifts(new Shift("day", 1000, 2, List.of()), new Shift("night", 1000, 1, List.of()))
+                .build();
+        Sizing.NoneEnough none = size(line, 0.9).noneEnough().orElseThrow();
+
+        assertThat(none.cause()).isEqualTo(Cause.WAITING_FOR_PEOPLE);
+        // Rule LEVER-7: the largest crew; two by night are three by day.
+        assertThat(remedy(none, Remedy.What.CREW).now()).isEqualTo(2);
+        assertThat(remedy(none, Remedy.What.CREW).needed()).hasValue(3);
+        assertThat(none.remedies())
+                .filteredOn(remedy -> remedy.what() == Remedy.What.CREW_OF_SHIFT)
+                .extracting(
+                        remedy -> remedy.shift().orElseThrow(),
+                        remedy -> remedy.needed().orElse(Double.NaN))
+                .containsExactly(tuple("day", Double.NaN), tuple("night", 2.0));
+        assertThat(none.remedies()).extracting(Remedy::what).doesNotContain(Remedy.What.BREAKS);
+    }
+
+    @Test
+    void breaksThatAreTooLong_areNamed() {
+        // The same, but the second person is on a break of 1000 s.
+        Line line = new PlainLine()
+                .crew(2)
+                .join(PlainLine.once(60).withPeople(2))
+                .shifts(new Shift("day", 2000, 2, List.of(new Break(1000, 1000, 1))))
+                .build();
+        Sizing.NoneEnough none = size(line, 0.9).noneEnough().orElseThrow();
+
+        assertThat(none.cause()).isEqualTo(Cause.WAITING_FOR_PEOPLE);
+        assertThat(remedy(none, Remedy.What.BREAKS).now()).isEqualTo(1000);
+        assertThat(remedy(none, Remedy.What.BREAKS).needed()).hasValue(0);
+        assertThat(none.remedies()).extracting(Remedy::what).doesNotContain(Remedy.What.CREW_OF_SHIFT);
+    }
+
+    @Test
+    void workOfAJointThatTakesTooLong_isGivenAsSecondsOffEveryPass() {
+        // Rules LEVER-4, LEVER-9. A coil gains 600 (1 - 1.5/2.5) = 240 m, 160 s of standing; 200 s of work: 40 s off
+        // it, in steps of
+        // 0.01 s.
+        // Of the tail alone not even all of it is enough.
+        Line line = new PlainLine().crew(5).tail(30).join(100, 70).build();
+        Sizing.NoneEnough none = size(line, 0.9).noneEnough().orElseThrow();
+
+        assertThat(none.cause()).isEqualTo(Cause.ACCUMULATOR_NOT_FULL);
+        Remedy joint = remedy(none, Remedy.What.JOINT_CYCLE_TIME);
+        assertThat(joint.now()).isZero();
+        assertThat(joint.needed().orElseThrow()).isBetween(-40.0101, -40.0);
+        assertThat(joint.tried()).isEqualTo(-170);
+        assertThat(none.remedies())
+                .filteredOn(remedy -> remedy.what() == Remedy.What.ELEMENT)
+                .extracting(
+                        remedy -> remedy.element().orElseThrow().list(),
+                        remedy -> remedy.needed().isPresent())
+                .containsExactly(tuple(WorkList.TAIL, false), tuple(WorkList.JOIN, true), tuple(WorkList.JOIN, true));
     }
 
     @Test
