@@ -56,6 +56,7 @@ public final class FolderWriter implements Outlet, AutoCloseable {
                 throw new FileAlreadyExistsException(folder.toString());
             }
             Path absolute = folder.toAbsolutePath().normalize();
+            Staging.refuseFolder(absolute.resolve(HTML));
             return new FolderWriter(absolute, Staging.beside(absolute), wrapper);
         } catch (IOException e) {
             throw failed(folder, e);

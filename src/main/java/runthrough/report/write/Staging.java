@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.CopyOption;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -74,6 +75,9 @@ public final class Staging {
             made.clear();
             return;
         }
+        for (String file : files) {
+            refuseFolder(folder.resolve(file));
+        }
         Path old = Files.createDirectory(path.resolve("old"));
         List<String> replaced = new ArrayList<>();
         List<String> moved = new ArrayList<>();
@@ -96,6 +100,13 @@ public final class Staging {
             throw e;
         }
         made.clear();
+    }
+
+    /** A file replaces an earlier file, never a folder that somebody has put in its place. */
+    static void refuseFolder(Path file) throws IOException {
+        if (Files.isDirectory(file)) {
+            throw new FileSystemException(file.toString(), null, "it is a folder, and must be a file");
+        }
     }
 
     private static void move(Path from, Path to) throws IOException {

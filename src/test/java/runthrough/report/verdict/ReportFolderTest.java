@@ -71,6 +71,21 @@ class ReportFolderTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"report.html", "causes.csv"})
+    void folderInThePlaceOfAFile_isNotReplaced(String name) throws IOException {
+        Path folder = Files.createDirectory(disk.resolve("tube"));
+        Files.createDirectory(folder.resolve(name));
+        Files.writeString(folder.resolve("verdict.json"), "an earlier one");
+        assertThatThrownBy(() -> write(folder, AS_IT_IS))
+                .isInstanceOf(ReportFolderException.class)
+                .hasMessageContaining("tube cannot take the report; ")
+                .hasMessageContaining(name + ": it is a folder, and must be a file. Nothing was written.");
+        assertThat(names(disk)).containsExactlyInAnyOrder("tube", "tube/" + name, "tube/verdict.json");
+        assertThat(folder.resolve(name)).isEmptyDirectory();
+        assertThat(folder.resolve("verdict.json")).hasContent("an earlier one");
+    }
+
+    @ParameterizedTest
     @ValueSource(ints = {0, 100, 1000, 10_000, 60_000, 100_000, 200_000})
     void fullDiskLeavesNothingHalfWritten(int bytes) throws IOException {
         assertThatThrownBy(() -> write(disk.resolve("reports/tube"), new FullDisk(bytes)::open))
