@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.ToLongFunction;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.Line;
+import runthrough.plant.RunPlan;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.Totals;
 import runthrough.study.cause.NamedCauses;
@@ -46,7 +47,7 @@ final class Aggregation {
             causes.add(replication.changes().get(i), reason);
             coils.add(replication.changes().get(i), reason.map(Reason::cause));
         }
-        shifts.add(replication);
+        shifts.add(replication, statistics.byShift());
         pools.join(statistics.pools());
         waited.add(statistics.waited());
         stops.add(statistics.stops());
@@ -90,8 +91,8 @@ final class Aggregation {
     }
 
     /** What came of them shift by shift; empty without shifts. */
-    List<ShiftOutcome> shifts() {
-        return shifts.outcomes();
+    List<ShiftOutcome> shifts(RunPlan plan) {
+        return shifts.outcomes(plan);
     }
 
     NamedCauses causes() {

@@ -1,5 +1,6 @@
 package runthrough.study;
 
+import java.util.Optional;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.study.margin.StripMargin;
 import runthrough.study.statistics.Pool;
@@ -12,6 +13,7 @@ final class ChangePools {
     private final Pool waitingForPeople;
     private final Pool stripDrawn;
     private final Pool refillTime;
+    private final Pool marginToStop;
     private final MarginPools margin;
     /** Empty where the process cannot slow: then it is the margin. */
     private final MarginPools marginWithoutStop;
@@ -24,12 +26,29 @@ final class ChangePools {
         this.waitingForPeople = new Pool(changes);
         this.stripDrawn = new Pool(changes);
         this.refillTime = new Pool(changes);
+        this.marginToStop = new Pool(changes);
         this.margin = new MarginPools(changes);
         this.marginWithoutStop = new MarginPools(changes);
     }
 
+    /**
+     * Takes up a coil change.
+     *
+     * @param storage for its margins, where there is an accumulator
+     * @param slows whether the process can slow
+     */
+    void add(ChangeRecord change, Optional<StripMargin> storage, boolean slows) {
+        addJoint(change);
+        storage.ifPresent(margins -> {
+            addStorage(change, margins);
+            if (slows) {
+                addWithoutStop(change, margins);
+            }
+        });
+    }
+
     /** Takes up what every line has. */
-    void addJoint(ChangeRecord change) {
+    private void addJoint(ChangeRecord change) {
         jointCycleTime.add(change.jointCycleTime());
         waiting.add(change.waiting());
         waitingForPreparation.add(change.waitingForPreparation());
@@ -37,15 +56,16 @@ final class ChangePools {
     }
 
     /** Takes up what a line with an accumulator has. */
-    void addStorage(ChangeRecord change, StripMargin spare) {
+    private void addStorage(ChangeRecord change, StripMargin spare) {
         stripDrawn.add(change.stripDrawn());
         refillTime.add(change.refillTime());
+        marginToStop.add(spare.toStop(change));
         double metres = spare.metres(change);
         margin.add(metres, spare.seconds(change, metres), spare.speed(change));
     }
 
     /** Takes up what a line has whose process can slow. */
-    void addWithoutStop(ChangeRecord change, StripMargin margins) {
+    private void addWithoutStop(ChangeRecord change, StripMargin margins) {
         double metres = margins.metresWithoutStop(change);
         marginWithoutStop.add(metres, margins.seconds(change, metres), margins.speedWithoutStop(change));
     }
@@ -57,6 +77,7 @@ final class ChangePools {
         waitingForPeople.endReplication();
         stripDrawn.endReplication();
         refillTime.endReplication();
+        marginToStop.endReplication();
         margin.endReplication();
         marginWithoutStop.endReplication();
     }
@@ -69,6 +90,7 @@ final class ChangePools {
         waitingForPeople.join(later.waitingForPeople);
         stripDrawn.join(later.stripDrawn);
         refillTime.join(later.refillTime);
+        marginToStop.join(later.marginToStop);
         margin.join(later.margin);
         marginWithoutStop.join(later.marginWithoutStop);
     }
@@ -95,6 +117,11 @@ final class ChangePools {
 
     Pool refillTime() {
         return refillTime;
+    }
+
+    /** The margins above the stop level (m), the process at its rated speed. Rule MARGIN-1. */
+    Pool marginToStopMetres() {
+        return marginToStop;
     }
 
     /** The margins to running through (m). */

@@ -17,34 +17,42 @@ import runthrough.study.margin.StripMargin;
  * @param replication that it is of
  * @param reasons why each of its coil changes did not run through; empty for those that did
  * @param pools of its coil changes
+ * @param byShift of those that began in each shift; empty without shifts
  * @param waited how many of them waited
  * @param stops how many starved stops belong to them
  */
 record ReplicationStatistics(
-        Replication replication, List<Optional<Reason>> reasons, ChangePools pools, Waited waited, long stops) {
+        Replication replication,
+        List<Optional<Reason>> reasons,
+        ChangePools pools,
+        List<ChangePools> byShift,
+        Waited waited,
+        long stops) {
 
     static ReplicationStatistics of(Line line, CauseFinder finder, Replication replication) {
-        boolean oneStrip = line.practice().isOneStrip();
-        StripMargin spare = new StripMargin(line);
-        boolean slows = !oneStrip && line.process().slowing().isPresent();
+        Optional<StripMargin> storage =
+                line.practice().isOneStrip() ? Optional.empty() : Optional.of(new StripMargin(line));
         int changes = replication.changes().size();
         List<Optional<Reason>> reasons = new ArrayList<>(changes);
         ChangePools pools = new ChangePools(changes);
+        boolean slows = line.process().slowing().isPresent();
+        List<ChangePools> byShift = line.change().shifts().stream()
+                .flatMap(shifts -> shifts.list().stream())
+                .map(shift -> new ChangePools(0))
+                .toList();
         Waited waited = Waited.NONE;
         long stops = 0;
         for (ChangeRecord change : replication.changes()) {
             reasons.add(finder.reasonOf(change));
-            pools.addJoint(change);
-            if (!oneStrip) {
-                pools.addStorage(change, spare);
-            }
-            if (slows) {
-                pools.addWithoutStop(change, spare);
+            pools.add(change, storage, slows);
+            if (!byShift.isEmpty()) {
+                byShift.get(change.shift()).add(change, storage, slows);
             }
             waited = waited.with(change);
             stops += change.starvedStops();
         }
         pools.endReplication();
-        return new ReplicationStatistics(replication, reasons, pools, waited, stops);
+        byShift.forEach(ChangePools::endReplication);
+        return new ReplicationStatistics(replication, reasons, pools, byShift, waited, stops);
     }
 }

@@ -7,6 +7,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
 import java.util.stream.IntStream;
 import runthrough.plant.Line;
+import runthrough.plant.RunPlan;
 import runthrough.plant.Shifts.Shift;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
@@ -23,10 +24,16 @@ final class ShiftTallies {
     private final List<Shift> shifts;
     /** Of each shift one for each replication. */
     private final List<List<Tally>> tallies;
+    /** Of each shift one, for all replications. */
+    private final List<ChangePools> pools;
+    /** Whether a margin without a stop is another than the margin to run through. */
+    private final boolean slows;
 
     ShiftTallies(Line line) {
         shifts = line.change().shifts().map(given -> given.list()).orElse(List.of());
         tallies = shifts.stream().<List<Tally>>map(shift -> new ArrayList<>()).toList();
+        pools = shifts.stream().map(shift -> new ChangePools(0)).toList();
+        slows = line.process().slowing().isPresent();
     }
 
     /** What a shift had in one replication; times in seconds. */
@@ -38,6 +45,7 @@ final class ShiftTallies {
         double jointCycleTime;
         double waitingForPreparation;
         double waitingForPeople;
+        long starvedStops;
         double lostTime;
 
         Tally(double paidTime) {
@@ -51,6 +59,7 @@ final class ShiftTallies {
             jointCycleTime += change.jointCycleTime();
             waitingForPreparation += change.waitingForPreparation();
             waitingForPeople += change.waitingForPeople();
+            starvedStops += change.starvedStops();
             lostTime += change.lostTime();
         }
 
@@ -59,7 +68,8 @@ final class ShiftTallies {
         }
     }
 
-    void add(Replication replication) {
+    /** Takes up a replication, and what its coil changes were in each shift. */
+    void add(Replication replication, List<ChangePools> byShift) {
         if (shifts.isEmpty()) {
             return;
         }
@@ -67,17 +77,37 @@ final class ShiftTallies {
                 .map(Tally::new)
                 .toList();
         replication.changes().forEach(change -> here.get(change.shift()).add(change));
-        IntStream.range(0, shifts.size()).forEach(shift -> tallies.get(shift).add(here.get(shift)));
+        IntStream.range(0, shifts.size()).forEach(shift -> {
+            tallies.get(shift).add(here.get(shift));
+            pools.get(shift).join(byShift.get(shift));
+        });
     }
 
-    /** Shift by shift, in the order of the description; empty without shifts. */
-    List<ShiftOutcome> outcomes() {
+    /** Shift by shift, in the order of the description, with the margins at the targets of {@code plan}; empty without shifts. */
+    List<ShiftOutcome> outcomes(RunPlan plan) {
         return IntStream.range(0, shifts.size())
-                .mapToObj(shift -> outcome(shifts.get(shift).name(), tallies.get(shift)))
+                .mapToObj(
+                        shift -> outcome(shifts.get(shift).name(), tallies.get(shift), storage(pools.get(shift), plan)))
                 .toList();
     }
 
-    private static ShiftOutcome outcome(String name, List<Tally> replications) {
+    private Optional<ShiftOutcome.Storage> storage(ChangePools changes, RunPlan plan) {
+        if (changes.stripDrawn().count() == 0) {
+            return Optional.empty();
+        }
+        double failures = 1 - plan.targetWithoutStop().orElse(plan.target());
+        return Optional.of(new ShiftOutcome.Storage(
+                changes.marginAt(1 - plan.target()),
+                slows || plan.targetWithoutStop().isPresent()
+                        ? Optional.of(changes.marginWithoutStopAt(failures))
+                        : Optional.empty(),
+                changes.stripDrawn().mean(),
+                changes.refillTime().count() == 0
+                        ? Optional.empty()
+                        : Optional.of(changes.refillTime().mean())));
+    }
+
+    private static ShiftOutcome outcome(String name, List<Tally> replications, Optional<ShiftOutcome.Storage> storage) {
         List<Tally> any = replications.stream().filter(one -> one.changes > 0).toList();
         return new ShiftOutcome(
                 name,
@@ -87,6 +117,8 @@ final class ShiftTallies {
                         sum(replications, one -> one.slowed),
                         sum(replications, one -> one.stopped)),
                 any.isEmpty() ? Optional.empty() : Optional.of(means(any)),
+                storage,
+                sum(replications, one -> one.starvedStops),
                 replications.stream().mapToDouble(one -> one.lostTime).sum(),
                 replications.stream().mapToDouble(one -> one.paidTime).sum());
     }

@@ -191,8 +191,9 @@ public record Verdict(
     /**
      * What the accumulator goes through.
      *
-     * @param margin of each coil change to the level at which the process slows, or stops where it cannot slow (m), see
-     *     {@link runthrough.study.margin.StripMargin}
+     * @param margin of each coil change above the stop level, the process at its rated speed (m), see {@link
+     *     runthrough.study.margin.StripMargin}
+     * @param marginToSlowing the same above the level at which the process slows (m); where it can slow
      * @param marginWithoutStop of each coil change to the target without a stop (m); where the process can slow
      * @param stripDrawn level at the start of each coil change minus lowest level (m)
      * @param refillTime from the release of the joint until the accumulator is full again (s), of those refilled; empty when
@@ -206,6 +207,7 @@ public record Verdict(
      */
     public record Storage(
             Summary margin,
+            Optional<Summary> marginToSlowing,
             Optional<Summary> marginWithoutStop,
             Summary stripDrawn,
             Optional<Summary> refillTime,
@@ -214,5 +216,11 @@ public record Verdict(
             double lowestLevel,
             double overtravel,
             long overfull,
-            long stripBreaks) {}
+            long stripBreaks) {
+
+        /** The margin of the target to run through: where the process can slow, that to slowing. */
+        public Summary marginToRunThrough() {
+            return marginToSlowing.orElse(margin);
+        }
+    }
 }

@@ -48,7 +48,7 @@ final class VerdictMaker {
                 estimates.output(),
                 joint(),
                 oneStrip ? Optional.empty() : Optional.of(storage()),
-                aggregation.shifts());
+                aggregation.shifts(request.run()));
     }
 
     private Optional<Verdict.WithoutStop> withoutStop(boolean chance, Verdict.Changes changes, boolean oneStrip) {
@@ -84,7 +84,11 @@ final class VerdictMaker {
 
     private Verdict.Storage storage() {
         return new Verdict.Storage(
-                summary(aggregation.pools().marginMetres()),
+                summary(aggregation.pools().marginToStopMetres()),
+                request.line()
+                        .process()
+                        .slowing()
+                        .map(any -> summary(aggregation.pools().marginMetres())),
                 summaryOfAny(aggregation.pools().marginWithoutStopMetres()),
                 summary(aggregation.pools().stripDrawn()),
                 aggregation.pools().refillTime().count() == 0

@@ -67,7 +67,7 @@ class DescribingCommandsTest {
         assertThat(done.code()).isZero();
         assertThat(done.out())
                 .startsWith("{")
-                .contains("runthrough-verdict/2", "Share of coil changes that the process ran through.");
+                .contains("runthrough-verdict/3", "Share of coil changes that the process ran through.");
         assertThat(session.run("schema", "verdcit").err())
                 .contains("OF = verdcit; must be one of scenario, verdict, ")
                 .contains("Did you mean verdict?");

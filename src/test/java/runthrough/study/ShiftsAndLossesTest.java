@@ -70,6 +70,23 @@ class ShiftsAndLossesTest {
         assertThat(night.means().orElseThrow().jointCycleTime().mean()).isCloseTo(419, within(1e-9));
         assertThat(night.means().orElseThrow().waitingForPeople().mean()).isCloseTo(399, within(1e-9));
         assertThat(night.means().orElseThrow().waitingForPreparation().mean()).isZero();
+        // Rules MARGIN-1, FORM-5. T0 to T2 takes 22 s, by night 421 s, with 600 m held, 1 m left on the coil and 1 m of
+        // ramp up: 578 m
+        // stay,
+        // 577 m above the stop level of 1 m; by night 399 m fewer. Refilled from 2 s after T2: 2 s up and 2 s down gain
+        // 2 m, the
+        // rest 1 m/s.
+        ShiftOutcome.Storage byDay = day.storage().orElseThrow();
+        ShiftOutcome.Storage byNight = night.storage().orElseThrow();
+        assertThat(byDay.spare().metres()).isCloseTo(577, within(1e-9));
+        assertThat(byNight.spare().metres()).isCloseTo(178, within(1e-9));
+        assertThat(byNight.spare().seconds()).isCloseTo(178, within(1e-9));
+        assertThat(byNight.spareWithoutStop()).isEmpty();
+        assertThat(byDay.stripDrawn().mean()).isCloseTo(22, within(1e-9));
+        assertThat(byNight.stripDrawn().mean()).isCloseTo(421, within(1e-9));
+        assertThat(byDay.refillTime().orElseThrow().mean()).isCloseTo(26, within(1e-9));
+        assertThat(byNight.refillTime().orElseThrow().mean()).isCloseTo(425, within(1e-9));
+        assertThat(night.starvedStops()).isZero();
         // Until T0 of the fourth at 3999 s: day 1500 + 1499 s, night 1000 s, two people each; 2 x 8 h paid in 8 h.
         assertThat(day.paidTime()).isCloseTo(2 * 2999, within(1e-9));
         assertThat(night.paidTime()).isCloseTo(2 * 1000, within(1e-9));
@@ -82,12 +99,44 @@ class ShiftsAndLossesTest {
     }
 
     @Test
+    void starvedStopsAndMarginsBelongToTheShiftOfTheirCoilChange() {
+        // Rule CREW-17. The same with 400 m and a process that slows at 100 m: by night 178 - 200 = -22 m above the
+        // stop level, and
+        // 99 m less to slowing: it slows and stops. By day 377 m and 278 m.
+        Verdict verdict = run(
+                line().capacity(400)
+                        .process(1, 0.5, 0.5)
+                        .slowing(0.9, 100, 200)
+                        .join(weldOfTwo())
+                        .shift("day", 1500, 2)
+                        .shift("night", 1000, 2, new Break(450, 450, 1)),
+                2);
+
+        ShiftOutcome day = verdict.shifts().get(0);
+        ShiftOutcome night = verdict.shifts().get(1);
+        assertThat(day.storage().orElseThrow().spare().metres()).isCloseTo(278, within(1e-9));
+        assertThat(night.storage().orElseThrow().spare().metres()).isCloseTo(-121, within(1e-9));
+        assertThat(day.starvedStops()).isZero();
+        // One of the two changes at 90 % each: without a stop by day is the whole margin.
+        assertThat(day.storage().orElseThrow().spareWithoutStop().orElseThrow().metres())
+                .isCloseTo(377, within(1e-9));
+        assertThat(List.of(night.changes().stopped(), night.starvedStops())).containsExactly(1L, 1L);
+        // Of all coil changes: two margins of one name each.
+        Verdict.Storage storage = verdict.storage().orElseThrow();
+        assertThat(storage.margin().least()).isCloseTo(-22, within(1e-9));
+        assertThat(storage.marginToSlowing().orElseThrow().least()).isCloseTo(-121, within(1e-9));
+        assertThat(storage.marginToRunThrough())
+                .isEqualTo(storage.marginToSlowing().orElseThrow());
+    }
+
+    @Test
     void aShiftInWhichNoCoilChangeBegins_hasNoMeans() {
         // Rule CREW-17. T0 at 999 s, in the first shift.
         Verdict verdict = run(line().join(weldOfTwo()).shift("day", 1500, 2).shift("night", 1000, 2), 1);
 
         assertThat(verdict.shifts().get(1).changes().total()).isZero();
         assertThat(verdict.shifts().get(1).means()).isEmpty();
+        assertThat(verdict.shifts().get(1).storage()).isEmpty();
         assertThat(run(line().join(weldOfTwo()).crew(2), 1).shifts()).isEmpty();
     }
 

@@ -34,6 +34,25 @@ final class LossDocument {
                     "The part of it that is waiting for people.",
                     ShiftOutcome.Means::waitingForPeople);
 
+    private static final JsonShape<ShiftOutcome.Storage> STORAGE = JsonShape.<ShiftOutcome.Storage>named(
+                    "shift_storage")
+            .in(
+                    "margin_at_target",
+                    "What all but the share 1 - target of them have as margin; negative for a shortfall.",
+                    OperationDocument.MARGIN,
+                    ShiftOutcome.Storage::spare)
+            .optional(
+                    "margin_without_stop_at_target",
+                    "The same without a stop; null where the process cannot slow and no such target is set.",
+                    OperationDocument.MARGIN,
+                    ShiftOutcome.Storage::spareWithoutStop)
+            .estimateInFull(
+                    "strip_drawn_m", "Level at the start minus lowest level, mean.", ShiftOutcome.Storage::stripDrawn)
+            .optionalEstimate(
+                    "refill_time_s",
+                    "From the release of the joint until full again, mean; null when that never came.",
+                    ShiftOutcome.Storage::refillTime);
+
     static final JsonShape<ShiftOutcome> SHIFT = JsonShape.<ShiftOutcome>named("shift")
             .text("name", "Its name.", ShiftOutcome::name)
             .in(
@@ -42,6 +61,16 @@ final class LossDocument {
                     ChangesDocument.CHANGES,
                     ShiftOutcome::changes)
             .optional("means", "Means of them; null where none began in it.", MEANS, ShiftOutcome::means)
+            .optional(
+                    "storage",
+                    "What the accumulator went through at them; null where none began in it, or entry and process are one"
+                            + " strip.",
+                    STORAGE,
+                    ShiftOutcome::storage)
+            .count(
+                    "starved_stops",
+                    "Starved stops that belong to them, in all replications.",
+                    ShiftOutcome::starvedStops)
             .number("lost_s", "Lost time that belongs to them, in all replications.", ShiftOutcome::lostTime)
             .number(
                     "paid_s",

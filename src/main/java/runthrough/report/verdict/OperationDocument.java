@@ -115,10 +115,15 @@ final class OperationDocument {
     static final JsonShape<Verdict.Storage> STORAGE = JsonShape.<Verdict.Storage>named("storage")
             .in(
                     "margin_m",
-                    "What would be left above the level at which the process slows, or stops where it cannot slow, had it kept its"
-                            + " rated speed; negative for what would lack.",
+                    "What would be left above the stop level, had the process kept its rated speed; negative for what would"
+                            + " lack.",
                     DISTRIBUTION,
                     Verdict.Storage::margin)
+            .optional(
+                    "margin_to_slowing_m",
+                    "The same above the level at which the process slows; null where it cannot slow.",
+                    DISTRIBUTION,
+                    Verdict.Storage::marginToSlowing)
             .optional(
                     "margin_without_stop_m",
                     "Lowest level above the stop level with the process slowing as it does; null where it cannot slow.",

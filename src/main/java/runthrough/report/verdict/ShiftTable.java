@@ -15,6 +15,7 @@ import runthrough.report.TableMaker;
 import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.study.ShiftOutcome;
+import runthrough.study.Verdict;
 import runthrough.study.statistics.Estimate;
 
 /**
@@ -52,13 +53,48 @@ final class ShiftTable {
         mean(table, "Waiting for preparation", ShiftOutcome.Means::waitingForPreparation);
         mean(table, "Waiting for people", ShiftOutcome.Means::waitingForPeople);
         Notation lost = time(ShiftOutcome::lostTime);
-        return table.with(
+        table.with(
                         new Column("Lost time", Column.Holds.NUMBERS, Optional.of(lost), Column.Place.PAGE),
                         shift -> Cell.of(Value.of(shift.lostTime(), lost)))
                 .fileNumber("Lost time", Notation.SECONDS, ShiftOutcome::lostTime)
                 .number("Paid hours", Notation.of(Unit.HOUR), ShiftOutcome::paidTime)
-                .intoFile("shifts.csv")
-                .of(shifts);
+                .fileNumber("Starved stops", Notation.PLAIN, ShiftOutcome::starvedStops)
+                .fileNumber("Mean strip drawn", texts.notation(Kind.LENGTH), stripDrawn())
+                .fileNumber("Mean refill time", Notation.SECONDS, refillTime());
+        margin(table, result.margin(), storage -> Optional.of(storage.spare()));
+        if (shifts.stream()
+                .anyMatch(shift -> shift.storage()
+                        .flatMap(ShiftOutcome.Storage::spareWithoutStop)
+                        .isPresent())) {
+            margin(table, "margin without a stop", ShiftOutcome.Storage::spareWithoutStop);
+        }
+        return table.intoFile("shifts.csv").of(shifts);
+    }
+
+    private static ToDoubleFunction<ShiftOutcome> stripDrawn() {
+        return shift ->
+                shift.storage().map(storage -> storage.stripDrawn().mean()).orElse(Double.NaN);
+    }
+
+    private static ToDoubleFunction<ShiftOutcome> refillTime() {
+        return shift -> shift.storage()
+                .flatMap(ShiftOutcome.Storage::refillTime)
+                .map(Estimate::mean)
+                .orElse(Double.NaN);
+    }
+
+    /** The margin at the target, as strip, as time and as speed. */
+    private void margin(
+            TableMaker<ShiftOutcome> table, String name, Function<ShiftOutcome.Storage, Optional<Verdict.Spare>> of) {
+        String heading = name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + " at the target";
+        table.fileNumber(heading, texts.notation(Kind.LENGTH), at(of, Verdict.Spare::metres))
+                .fileNumber(heading + " as time", Notation.SECONDS, at(of, Verdict.Spare::seconds))
+                .fileNumber(heading + " as speed", texts.notation(Kind.SPEED), at(of, Verdict.Spare::speed));
+    }
+
+    private static ToDoubleFunction<ShiftOutcome> at(
+            Function<ShiftOutcome.Storage, Optional<Verdict.Spare>> of, ToDoubleFunction<Verdict.Spare> value) {
+        return shift -> shift.storage().flatMap(of).map(value::applyAsDouble).orElse(Double.NaN);
     }
 
     private void mean(TableMaker<ShiftOutcome> table, String heading, Function<ShiftOutcome.Means, Estimate> of) {

@@ -19,7 +19,7 @@ import runthrough.report.lever.LeverTable;
 public final class VerdictAnswer {
     /** Of the JSON. */
     public static final AnswerFormat FORMAT =
-            new AnswerFormat("verdict", 2, Subject.OF_LINES, () -> VerdictDocument.SHAPE);
+            new AnswerFormat("verdict", 3, Subject.OF_LINES, () -> VerdictDocument.SHAPE);
 
     private final RunThroughResult result;
     private final Diagnosis diagnosis;

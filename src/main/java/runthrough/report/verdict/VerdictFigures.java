@@ -190,8 +190,8 @@ final class VerdictFigures {
                 "at " + texts.share(storage.shareRefilled().mean()) + " of coil changes" + refill.orElse("")));
         rows.add(row(
                 result.margin(),
-                "least " + texts.length(storage.margin().least()) + ", median "
-                        + texts.length(storage.margin().p50())));
+                "least " + texts.length(storage.marginToRunThrough().least()) + ", median "
+                        + texts.length(storage.marginToRunThrough().p50())));
         storage.marginWithoutStop()
                 .ifPresent(margin -> rows.add(row(
                         "margin without a stop",

@@ -225,7 +225,8 @@ final class VerdictTables {
                 "waiting for people", Kind.TIME, verdict.joint().forPeople().time()));
         verdict.storage().ifPresent(storage -> {
             rows.add(spread("strip drawn", Kind.LENGTH, storage.stripDrawn()));
-            rows.add(spread(result.margin(), Kind.LENGTH, storage.margin()));
+            rows.add(spread("margin", Kind.LENGTH, storage.margin()));
+            storage.marginToSlowing().ifPresent(margin -> rows.add(spread("margin to slowing", Kind.LENGTH, margin)));
             storage.marginWithoutStop()
                     .ifPresent(margin -> rows.add(spread("margin without a stop", Kind.LENGTH, margin)));
             storage.refillTime().ifPresent(refill -> rows.add(spread("refill time", Kind.TIME, refill)));

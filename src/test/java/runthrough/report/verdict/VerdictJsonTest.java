@@ -21,7 +21,7 @@ class VerdictJsonTest {
     @Test
     void namesItsShapeFirst() {
         assertThat(json(Invented.result(Invented.rethread())))
-                .startsWith("{\n  \"format\" : \"runthrough-verdict/2\",\n");
+                .startsWith("{\n  \"format\" : \"runthrough-verdict/3\",\n");
     }
 
     @Test
