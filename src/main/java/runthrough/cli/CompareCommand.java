@@ -16,11 +16,10 @@ import runthrough.study.comparison.ComparisonStudy;
 /** Which alternative is worth what? */
 @Command(
         name = "compare",
-        description = {
-            "Runs the alternatives of a scenario under the same random numbers and compares each with the one called today:"
-                    + " share run",
-            "through, stops, lost time, output, scrap, crew time at the joint; and marks the differences that are statistically significant."
-        },
+        description =
+                "Runs the alternatives of a scenario under the same random numbers and compares each with the one called today:"
+                        + " share run through, stops, lost time, output, scrap, crew time at the joint; and marks the differences that are"
+                        + " statistically significant.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
         footerHeading = "%nExamples:%n",

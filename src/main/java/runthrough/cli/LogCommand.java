@@ -25,8 +25,7 @@ import runthrough.study.logged.LogStudy;
         name = "log",
         description = {
             "Reads the line's own log of events and shows whether the model fits the line: the share of coil changes"
-                    + " run",
-            "through, stops, joint cycle times and coil runs of the log, against simulated logs of the same length.",
+                    + " run through, stops, joint cycle times and coil runs of the log, against simulated logs of the same length.",
             "",
             "The log is a CSV file with a header and the columns time, event and, if there is one, coil. Events are:",
             "  tail stopped     the tail of a coil has come to rest in the joiner",
@@ -34,10 +33,8 @@ import runthrough.study.logged.LogStudy;
             "  line stopped     the process stands",
             "  line running     the process moves again",
             "Times are seconds, h:mm:ss, or dates like 2026-03-01T06:13:05, in order; a clock that steps back by more"
-                    + " than",
-            "half a day has passed midnight. A column reason with strip or own marks process downtime (own), which"
-                    + " is",
-            "then left out. A coil change that the log holds in part only is left out."
+                    + " than half a day has passed midnight. A column reason with strip or own marks process downtime (own), which"
+                    + " is then left out. A coil change that the log holds in part only is left out."
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},

@@ -15,11 +15,9 @@ import runthrough.study.speed.SpeedStudy;
 /** What comes out at which process speed? */
 @Command(
         name = "speeds",
-        description = {
-            "Runs the line slower and faster than it is, and shows what comes out: where output peaks, and beyond"
-                    + " which",
-            "speed the target is lost."
-        },
+        description =
+                "Runs the line slower and faster than it is, and shows what comes out: where output peaks, and beyond"
+                        + " which speed the target is lost.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
         footerHeading = "%nExamples:%n",

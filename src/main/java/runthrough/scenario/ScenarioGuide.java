@@ -1,12 +1,13 @@
 package runthrough.scenario;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.text.WordUtils;
@@ -92,19 +93,25 @@ public final class ScenarioGuide {
                 section.name().isEmpty()
                         ? "Top level: " + section.meaning()
                         : section.name() + ": " + section.meaning());
-        TreeSet<String> elsewhere = new TreeSet<>();
-        for (Key<?> key : section.keys()) {
-            String home = listed.putIfAbsent(key.name() + "|" + key.meaning(), section.name());
-            if (home == null) {
-                key(key);
-            } else {
-                elsewhere.add(home);
-            }
-        }
-        elsewhere.forEach(home -> out.append("  and the keys of ").append(home).append('\n'));
+        section.keys().forEach(key -> listed.putIfAbsent(id(key), section.name()));
+        Map<String, List<Key<?>>> byHome = section.keys().stream()
+                .collect(Collectors.groupingBy(key -> listed.get(id(key)), TreeMap::new, Collectors.toList()));
+        // What another section lists is not listed again, where it is all of that.
+        byHome.keySet()
+                .removeIf(home -> home.equals(section.name())
+                        || byHome.get(home).size() < Collections.frequency(listed.values(), home));
+        section.keys().stream()
+                .filter(key -> !byHome.containsKey(listed.get(id(key))))
+                .forEach(this::key);
+        byHome.keySet()
+                .forEach(home -> out.append("  and the keys of ").append(home).append('\n'));
         for (Ways ways : section.ways()) {
             paragraph("  ", (ways.required() ? "Give exactly one of: " : "Give at most one of: ") + ways.words() + ".");
         }
+    }
+
+    private static String id(Key<?> key) {
+        return key.name() + "|" + key.meaning();
     }
 
     private void key(Key<?> key) {

@@ -3,6 +3,7 @@ package runthrough.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,6 +60,38 @@ class CommandLineTest {
                         line -> assertThat(line).hasSizeLessThanOrEqualTo(80).doesNotStartWith("write"));
         assertThat(session.run("run", "--help").out().lines())
                 .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+    }
+
+    @Test
+    void everyCommandIsListedWithAWholeSentence() {
+        String help = session.run("--help").out();
+        String commands = help.substring(help.indexOf("Commands:\n") + 10, help.indexOf("\nExit codes:"));
+
+        assertThat(commands.split("\n(?=  \\w)"))
+                .hasSizeGreaterThan(15)
+                .allSatisfy(command -> assertThat(command.strip()).endsWith("."));
+    }
+
+    /** A line of the description ends where the next word does not fit, or with a sentence. */
+    @ParameterizedTest
+    @ValueSource(strings = {"size", "speeds", "compare", "log", "draws", "serve", "map"})
+    void noSentenceOfADescriptionIsBrokenMidLine(String command) {
+        List<String> lines = session.run(command, "--help")
+                .out()
+                .lines()
+                .dropWhile(line -> line.startsWith("Usage") || line.startsWith("   "))
+                .takeWhile(line -> !line.startsWith("   "))
+                .toList();
+
+        assertThat(lines).isNotEmpty();
+        for (int i = 1; i < lines.size(); i++) {
+            String next = lines.get(i).replaceAll(" .*", "");
+            assertThat(lines.get(i - 1).length() + 1 + next.length() >= 80
+                            || next.isEmpty()
+                            || Character.isUpperCase(next.charAt(0)))
+                    .as(lines.get(i - 1) + " | " + lines.get(i))
+                    .isTrue();
+        }
     }
 
     @Test

@@ -82,6 +82,14 @@ class ScenarioGuideTest {
     }
 
     @Test
+    void aKeyThatAnotherSectionHasTooIsListedWhereItsOthersAreNotAllowed() {
+        // A row of travel speeds has a thickness, as a coil has, and nothing else of a coil.
+        assertThat(ScenarioGuide.text("travel"))
+                .contains("  thickness: ", "  speed: ")
+                .doesNotContain("and the keys of");
+    }
+
+    @Test
     void aPartComesWithThoseWithinIt() {
         assertThat(ScenarioGuide.names()).contains("units", "top level", "process", "process.downtime", "run");
         assertThat(ScenarioGuide.text("process"))
