@@ -12,6 +12,9 @@ public final class TextLines {
     /** Columns of a table with many of them. */
     public static final int WIDEST = 100;
 
+    /** Begins each line of a name after its first. */
+    private static final String CONTINUED = "  ";
+
     private final List<String> lines = new ArrayList<>();
 
     /** An empty line. */
@@ -61,6 +64,30 @@ public final class TextLines {
             }
         }
         lines.add(line.toString());
+    }
+
+    /** A name in lines of up to {@code width}, broken between words or behind the points and hyphens of a path. */
+    public static List<String> broken(String name, int width) {
+        List<String> parts = new ArrayList<>();
+        String rest = name;
+        String start = "";
+        while (start.length() + rest.length() > width) {
+            int end = end(rest, width - start.length());
+            parts.add(start + rest.substring(0, end).stripTrailing());
+            rest = rest.substring(end).stripLeading();
+            start = CONTINUED;
+        }
+        parts.add(start + rest);
+        return parts;
+    }
+
+    private static int end(String text, int most) {
+        for (int end = most; end > 0; end--) {
+            if (text.charAt(end) == ' ' || ".-".indexOf(text.charAt(end - 1)) >= 0) {
+                return end;
+            }
+        }
+        return most;
     }
 
     /** All lines so far as one text, each ended by a line feed. */

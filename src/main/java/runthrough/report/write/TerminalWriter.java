@@ -1,10 +1,12 @@
 package runthrough.report.write;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import runthrough.report.Answer;
 import runthrough.report.Column;
 import runthrough.report.Figure;
@@ -91,8 +93,8 @@ public final class TerminalWriter {
     }
 
     /**
-     * Columns as wide as their widest cell; numbers stand at the right. Where that is too wide, long names are cut; where it
-     * is still too wide, each row is written below its name. A table without a caption goes on with the figures.
+     * Columns as wide as their widest cell; numbers stand at the right. Where that is too wide, long names take several lines; where
+     * it is still too wide, each row is written below its name. A table without a caption goes on with the figures.
      */
     private void table(Table.Page table) {
         if (!table.caption().isEmpty()) {
@@ -108,7 +110,8 @@ public final class TerminalWriter {
         boolean endsInWords = table.columns().get(head.size() - 1).holds() == Column.Holds.WORDS;
         if (width(head, rows) > TextLines.WIDTH) {
             boolean isPair = !endsInWords && table.columns().get(1).holds() == Column.Holds.WORDS;
-            rows = rows.stream().map(row -> cut(row, isPair)).toList();
+            int longest = isPair ? SHORT_NAMES : longest(besideName(head, rows), endsInWords);
+            rows = rows.stream().flatMap(row -> broken(row, isPair, longest)).toList();
         }
         if (width(head, rows) > (endsInWords ? TextLines.WIDTH : TextLines.WIDEST)) {
             table.rows().forEach(row -> belowItsName(head, row));
@@ -134,15 +137,32 @@ public final class TerminalWriter {
         return IntStream.of(widths(head, rows)).sum() + BETWEEN.length() * (head.size() - 1);
     }
 
-    /** The name of the row cut where it is long, both where it is named by a pair. */
-    private static List<String> cut(List<String> row, boolean isPair) {
-        List<String> cells = new ArrayList<>(row);
-        int longest = isPair ? SHORT_NAMES : SHORT_NAME;
-        for (int i = 0; i <= (isPair ? 1 : 0); i++) {
-            String name = row.get(i);
-            cells.set(i, name.length() <= longest ? name : name.substring(0, longest - 1) + "…");
-        }
-        return cells;
+    /** As long as a name may be beside columns of so much, in a table of 80 columns where that can be. */
+    private static int longest(int beside, boolean endsInWords) {
+        int room = TextLines.WIDTH - beside;
+        return room >= SHORT_NAME || endsInWords
+                ? Math.max(SHORT_NAME, room)
+                : Math.max(SHORT_NAME, TextLines.WIDEST - beside);
+    }
+
+    private static int besideName(List<String> head, List<List<String>> rows) {
+        return width(head, rows) - widths(head, rows)[0];
+    }
+
+    /** The row in as many lines as its name takes, or the longer of its two names; its numbers stand on the first. */
+    private static Stream<List<String>> broken(List<String> row, boolean isPair, int longest) {
+        List<List<String>> names = row.stream()
+                .limit(isPair ? 2 : 1)
+                .map(name -> TextLines.broken(name, longest))
+                .toList();
+        int most = names.stream().mapToInt(List::size).max().orElse(1);
+        return IntStream.range(0, most).mapToObj(line -> {
+            List<String> cells = new ArrayList<>(line == 0 ? row : Collections.nCopies(row.size(), ""));
+            for (int i = 0; i < names.size(); i++) {
+                cells.set(i, line < names.get(i).size() ? names.get(i).get(line) : "");
+            }
+            return cells;
+        });
     }
 
     private void belowItsName(List<String> head, List<String> row) {
