@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Coil;
@@ -57,8 +58,7 @@ final class LineWords {
     }
 
     private String joiner() {
-        String time = texts.time(hand.joint().total()) + " by mean times, crew of "
-                + line.change().crew();
+        String time = texts.time(hand.joint().total()) + " by mean times, " + crew();
         if (!line.practice().hasJoiner()) {
             return "No joiner: the line is threaded anew in " + time + ".";
         }
@@ -70,6 +70,16 @@ final class LineWords {
                                 + given.text(Kind.LENGTH, creep.length()))
                         .orElse("")
                 + ".";
+    }
+
+    private String crew() {
+        return line.change()
+                .shifts()
+                .map(shifts -> "crews of "
+                        + shifts.list().stream()
+                                .map(shift -> shift.crew() + " (" + shift.name() + ")")
+                                .collect(Collectors.joining(", ")))
+                .orElse("crew of " + line.change().crew());
     }
 
     private String accumulator() {
