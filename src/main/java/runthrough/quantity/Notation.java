@@ -27,10 +27,15 @@ public record Notation(Optional<Unit> unit, String symbol, Rounding rounding) {
     public static final Notation PROBABILITY = PLAIN.with(Rounding.PROBABILITY);
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+    /** Less than this part of an interval is the rounding of the computer's own. */
+    private static final double NEGLIGIBLE = 1e-9;
+
     private static final int DIGITS = 3;
     private static final double MOST_COUNT = 1e15;
     private static final double MOST_SECONDS = 90;
-    private static final double MOST_MINUTES = 3 * 3600;
+    /** Times up to this (s) are minutes and seconds, longer ones hours. */
+    public static final double MOST_MINUTES = 3 * 3600;
+
     private static final double MOST_GIVEN_SECONDS = 600;
     private static final Notation CLOCK = new Notation(Optional.of(Unit.SECOND), "min", Rounding.CLOCK);
 
@@ -122,8 +127,20 @@ public record Notation(Optional<Unit> unit, String symbol, Rounding rounding) {
 
     /** From {@code low} to {@code high}, in digits that tell the two apart: "2.1 to 2.9 m". */
     public String range(double low, double high) {
-        double half = Math.abs(high - low) / 2;
-        return number(low, half) + " to " + text(high, half);
+        return range(low, high, Math.abs(high - low) / 2);
+    }
+
+    /** The same in digits for an interval of half the width {@code half}. */
+    public String range(double low, double high, double half) {
+        return end(low, half) + " to " + written(end(high, half));
+    }
+
+    /** An end of an interval without its unit: never none for what is not, since its sign may decide. */
+    public String end(double si, double half) {
+        boolean seemsNone = rounding == Rounding.CERTAIN
+                && Numbers.roundsToNothing(value(si), value(half))
+                && Math.abs(si) > NEGLIGIBLE * half;
+        return seemsNone && !this.equals(SHARE) ? Numbers.text(value(si), 1) : number(si, half);
     }
 
     /** The unit behind a number that was written. */

@@ -29,8 +29,17 @@ public record StudyWords(Texts texts) {
 
     /** A share with its interval in brackets, where there is one. */
     public String known(Estimate share) {
-        return texts.mean(Kind.SHARE, share)
-                + texts.interval(Kind.SHARE, share)
+        return known(texts.value(Kind.SHARE, share));
+    }
+
+    /** The same of a share held against {@code target}. */
+    public String known(Estimate share, double target) {
+        return known(texts.value(Kind.SHARE, share).besides(target));
+    }
+
+    private static String known(Value share) {
+        return share.text()
+                + share.range()
                         .map(interval -> " (95 % interval " + interval + ")")
                         .orElse("");
     }

@@ -40,7 +40,16 @@ public record Texts(UnitSystem system, boolean random) {
 
     /** A mean with its interval. */
     public Value value(Kind kind, Estimate estimate) {
-        return value(notation(kind, estimate.mean()), estimate);
+        return value(notation(kind, kind == Kind.TIME ? longest(estimate) : estimate.mean()), estimate);
+    }
+
+    /** A mean time or the end of its interval, which has the same unit (s). */
+    private double longest(Estimate time) {
+        return known(time.interval())
+                .map(Interval::high)
+                .filter(Double::isFinite)
+                .map(high -> Math.max(high, Math.abs(time.mean())))
+                .orElse(time.mean());
     }
 
     /** A mean with its interval, in a given notation. */

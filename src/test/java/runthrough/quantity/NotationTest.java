@@ -55,4 +55,14 @@ class NotationTest {
         assertThat(Notation.of(Unit.METRE_PER_SECOND_SQUARED).text(0.3)).isEqualTo("0.3 m/s²");
         assertThat(Unit.METRE_PER_SECOND_SQUARED.symbol()).isEqualTo("m/s2");
     }
+
+    @Test
+    void anEndOfAnIntervalThatIsNotNoneIsNotWrittenAsNone() {
+        // Half of 0.56 leaves the hundredths certain: 0.0003 would be 0.00.
+        assertThat(Notation.of(Unit.METRE).range(0.0003, 0.56)).isEqualTo("0.0003 to 0.56 m");
+        assertThat(Notation.of(Unit.METRE).range(-0.56, -0.0003)).isEqualTo("-0.56 to -0.0003 m");
+        assertThat(Notation.of(Unit.METRE).range(0, 0.56)).isEqualTo("0 to 0.56 m");
+        // The rounding of the computer's own is none.
+        assertThat(Notation.of(Unit.METRE).range(1e-17, 0.56)).isEqualTo("0.00 to 0.56 m");
+    }
 }

@@ -94,4 +94,40 @@ class TextsTest {
         return new Estimate(
                 mean, 20, OptionalDouble.of(1), Optional.of(new Interval(low, high, Interval.Method.STUDENT_T)));
     }
+
+    @Test
+    void aTimeAndItsIntervalHaveOneUnit() {
+        assertThat(TEXTS.value(Kind.TIME, estimate(80.2, 70.2, 95.4)).text()).isEqualTo("1:20 min");
+        assertThat(TEXTS.interval(Kind.TIME, estimate(80.2, 70.2, 95.4))).contains("1:10 to 1:35 min");
+        assertThat(TEXTS.mean(Kind.TIME, estimate(80.2, 75.2, 85.4))).isEqualTo("80 s");
+    }
+
+    @Test
+    void aShareBesideItsTargetShowsOnWhichSideItLies() {
+        // Half of 0.07 leaves whole per cents certain: 94.86 % would be 95 %, the target.
+        Value share = TEXTS.value(Kind.SHARE, estimate(0.9486, 0.9, 0.97));
+        assertThat(share.text()).isEqualTo("95 %");
+        assertThat(share.besides(0.95).text()).isEqualTo("94.9 %");
+        assertThat(share.besides(0.95).range()).contains("90.0 to 97.0 %");
+        assertThat(share.besides(0.99).text()).isEqualTo("95 %");
+        // So do the ends of its interval.
+        assertThat(TEXTS.value(Kind.SHARE, estimate(0.96, 0.9496, 0.97))
+                        .besides(0.95)
+                        .range())
+                .contains("94.96 to 97.00 %");
+        assertThat(TEXTS.value(Kind.SHARE, estimate(0.95, 0.9, 0.97))
+                        .besides(0.95)
+                        .text())
+                .isEqualTo("95 %");
+    }
+
+    @Test
+    void aNameIsBrokenBetweenWordsOrBehindThePointsOfAPath() {
+        assertThat(TextLines.broken("joint made again", 16)).containsExactly("joint made again");
+        assertThat(TextLines.broken("waiting for preparation: load coil", 24))
+                .containsExactly("waiting for preparation:", "  load coil");
+        assertThat(TextLines.broken("coil-change.join.weld.travel[1].speed", 22))
+                .containsExactly("coil-change.join.weld.", "  travel[1].speed");
+        assertThat(TextLines.broken("x".repeat(12), 5)).containsExactly("xxxxx", "  xxx", "  xxx", "  x");
+    }
 }

@@ -91,7 +91,9 @@ public final class SensitivityAnswer {
         if (sensitivity.swings().measure() == ChangeMeasure.MARGIN) {
             figures.add(Figure.of(
                     "share run through",
-                    words.texts().value(Kind.SHARE, sensitivity.swings().share()),
+                    words.texts()
+                            .value(Kind.SHARE, sensitivity.swings().share())
+                            .besides(sensitivity.target()),
                     "target " + words.texts().share(sensitivity.target())));
         }
         variance.figure().ifPresent(figures::add);

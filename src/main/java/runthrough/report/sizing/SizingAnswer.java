@@ -6,6 +6,7 @@ import java.util.Optional;
 import runthrough.chart.sizing.CapacityChart;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
+import runthrough.quantity.Rounding;
 import runthrough.quantity.Unit;
 import runthrough.report.Answer;
 import runthrough.report.AnswerFormat;
@@ -67,7 +68,13 @@ public final class SizingAnswer {
         Optional<Sizing.Point> adjustable = sizing.curve().stream()
                 .filter(point -> SizeWords.adjusted(point.size()).isPresent())
                 .findFirst();
-        Notation length = words.length();
+        // Capacities may lie closer together than three digits show.
+        boolean apart = sizing.curve().stream()
+                        .map(point -> words.length().number(point.size().capacity()))
+                        .distinct()
+                        .count()
+                == sizing.curve().size();
+        Notation length = apart ? words.length() : words.length().with(Rounding.GIVEN);
         TableMaker<Sizing.Point> table = TableMaker.<Sizing.Point>of(
                         "Share run through against capacity, in the replications of the scenario")
                 .intoFile(CURVE)

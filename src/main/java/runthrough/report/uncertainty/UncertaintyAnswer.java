@@ -136,7 +136,10 @@ public final class UncertaintyAnswer {
     }
 
     private String shares(UncertainFigure.Band band) {
-        return words.texts().range(Kind.SHARE, band.low(), band.high());
+        return value(Kind.SHARE, known.share(), band)
+                .besides(known.target())
+                .range()
+                .orElseGet(() -> words.texts().share(band.low()));
     }
 
     private String lengths(UncertainFigure.Band band) {
@@ -155,9 +158,12 @@ public final class UncertaintyAnswer {
         List<Figure> figures = new ArrayList<>();
         figures.add(Figure.of(
                 "run through",
-                value(Kind.SHARE, share, share.all()),
+                value(Kind.SHARE, share, share.all()).besides(known.target()),
                 "times not known exactly; target " + words.texts().share(known.target())));
-        figures.add(Figure.of("share, times known", value(Kind.SHARE, share, share.simulation()), NOISE));
+        figures.add(Figure.of(
+                "share, times known",
+                value(Kind.SHARE, share, share.simulation()).besides(known.target()),
+                NOISE));
         known.capacity().ifPresent(capacity -> {
             figures.add(Figure.of(
                     "capacity for the target",

@@ -15,6 +15,7 @@ import runthrough.report.verdict.AnswerSheet.Named;
 import runthrough.report.verdict.AnswerSheet.Which;
 import runthrough.study.TargetStatus;
 import runthrough.study.Verdict;
+import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
 import runthrough.study.statistics.Summary;
 
@@ -40,7 +41,7 @@ final class VerdictFigures {
                 Which.SHARE,
                 Figure.of(
                         "run through",
-                        texts.value(Kind.SHARE, verdict.shareRunThrough()),
+                        texts.value(Kind.SHARE, verdict.shareRunThrough()).besides(verdict.target()),
                         result.isOneStrip()
                                 ? "entry and process are one strip"
                                 : verdict.chance() ? "" : "nothing is random")));
@@ -60,22 +61,26 @@ final class VerdictFigures {
                         texts.value(Kind.TIME, stoppages.lostTimePerShift()),
                         texts.length(stoppages.lostMetresPerShift().mean()) + " of strip" + few(stoppages))));
         Summary joint = verdict.joint().time();
+        // One unit for the mean and its percentiles, no longer than minutes where the mean is not.
+        Notation times =
+                texts.notation(Kind.TIME, Math.max(joint.mean().mean(), Math.min(joint.p99(), Notation.MOST_MINUTES)));
+        Estimate good = verdict.output().speed();
+        Value grossOutput = texts.value(
+                texts.notation(Kind.RATE_LENGTH, good.mean()), verdict.output().grossSpeed());
         figures.add(new Named(
                 Which.JOINT,
                 Figure.of(
                         result.joint() + ", mean",
-                        texts.value(Kind.TIME, joint.mean()),
-                        "90 % at most " + texts.time(joint.p90()) + ", 95 % " + texts.time(joint.p95()) + ", 99 % "
-                                + texts.time(joint.p99()))));
+                        texts.value(times, joint.mean()),
+                        "90 % at most " + times.text(joint.p90()) + ", 95 % " + times.text(joint.p95()) + ", 99 % "
+                                + times.text(joint.p99()))));
         figures.add(new Named(
                 Which.OUTPUT,
                 Figure.of(
                         "good output",
-                        texts.value(Kind.RATE_LENGTH, verdict.output().speed()),
+                        texts.value(Kind.RATE_LENGTH, good),
                         texts.of(Kind.RATE_MASS, verdict.output().massFlow().mean()) + "; gross "
-                                + texts.of(
-                                        Kind.RATE_LENGTH,
-                                        verdict.output().grossSpeed().mean()) + ", yield "
+                                + grossOutput.textLike(texts.value(Kind.RATE_LENGTH, good)) + ", yield "
                                 + texts.share(verdict.output().goodShare().mean()) + ", "
                                 + texts.share(verdict.output().utilisation().mean()) + " of rated")));
         return figures;
@@ -97,8 +102,15 @@ final class VerdictFigures {
                 ? "target " + texts.share(second.target().getAsDouble()) + ", "
                         + second.answer().map(VerdictFigures::words).orElse("")
                 : "run through or slowed";
+        Value share = texts.value(Kind.SHARE, second.share());
         figures.add(new Named(
-                Which.WITHOUT_STOP, Figure.of("without a stop", texts.value(Kind.SHARE, second.share()), target)));
+                Which.WITHOUT_STOP,
+                Figure.of(
+                        "without a stop",
+                        second.target().isPresent()
+                                ? share.besides(second.target().getAsDouble())
+                                : share,
+                        target)));
         second.spare()
                 .ifPresent(
                         margin -> figures.add(new Named(Which.MARGIN_WITHOUT_STOP, margin("without a stop", margin))));

@@ -125,7 +125,7 @@ final class VerdictHeadline {
         String seen = all
                 ? interval.map(ends -> "At least " + texts.share(ends.low()) + " run through with 95 % confidence")
                         .orElse("100 % run through")
-                : result.words().known(verdict.shareRunThrough()) + " of coil changes run through";
+                : result.words().known(verdict.shareRunThrough(), verdict.target()) + " of coil changes run through";
         return seen + "; " + against(all) + " " + texts.share(verdict.target()) + ".";
     }
 

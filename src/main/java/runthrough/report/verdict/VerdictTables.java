@@ -68,6 +68,12 @@ final class VerdictTables {
     /** Causes by named element, those of most coil changes first; where the practice is the only one it says nothing new. */
     Table causes() {
         long failed = verdict.changes().failed();
+        Notation lost = texts.notation(
+                Kind.TIME,
+                verdict.namedCauses().stream()
+                        .mapToDouble(NamedCauses.Count::lostTime)
+                        .max()
+                        .orElse(0));
         boolean isPractice =
                 verdict.namedCauses().stream().allMatch(count -> count.reason().cause() == Cause.PRACTICE);
         return TableMaker.<NamedCauses.Count>of("Causes of the coil changes that did not run through")
@@ -75,7 +81,10 @@ final class VerdictTables {
                 .count("Changes", NamedCauses.Count::changes)
                 .number("Share", Notation.SHARE, count -> (double) count.changes() / failed)
                 .count("Stops", NamedCauses.Count::starvedStops)
-                .number("Lost time", texts.notation(Kind.TIME), NamedCauses.Count::lostTime)
+                .with(
+                        new Column("Lost time", Column.Holds.NUMBERS, Optional.of(lost), Column.Place.PAGE),
+                        count -> Cell.of(Value.of(count.lostTime(), lost)))
+                .fileNumber("Lost time", Notation.SECONDS, NamedCauses.Count::lostTime)
                 .shownUpTo(MAIN_CAUSES)
                 .fileWords("cause", count -> count.reason().cause().words())
                 .fileWords("list", count -> element(count, element -> list(element)))
@@ -253,7 +262,7 @@ final class VerdictTables {
     }
 
     private Spread spread(String name, Kind kind, Summary summary) {
-        return new Spread(name, texts.notation(kind, summary.p95()), summary);
+        return new Spread(name, texts.notation(kind, kind == Kind.TIME ? summary.p99() : summary.p95()), summary);
     }
 
     /** A column whose unit stands with the name of the row. */

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
@@ -130,6 +131,57 @@ class VerdictTextTest {
                 .containsPattern("longest joint cycle time, without slowing +8:18 min +20 s +7:58 min\n")
                 .containsPattern("longest joint cycle time, without a stop +11:38 min +20 s +11:18 min\n")
                 .containsPattern("accumulator capacity, without a stop +600 m +100 m +500 m\n");
+    }
+
+    @Test
+    void meanAndPercentilesOfOneFigureHaveOneUnit() {
+        // 25 s of 48 s apart from it in nine of ten joints, 125 s in the tenth: 83 s on average, 99 % at most 173 s.
+        String text = text(
+                        Invented.result(Invented.line(Distribution.observed(
+                                List.of(25.0, 25.0, 25.0, 25.0, 25.0, 25.0, 25.0, 25.0, 25.0, 125.0)))),
+                        false)
+                .replaceAll("\\s+", " ");
+        assertThat(text)
+                .containsPattern(
+                        "joint cycle time, mean 1:2[0-9.]+ min \\([0-9:.]+ to [0-9:.]+ min; 90 % at most [0-9:]+ min, "
+                                + "95 % 2:53 min, 99 % 2:53 min\\)");
+    }
+
+    @Test
+    void grossOutputHasTheDigitsOfGoodOutput() {
+        SimulationRequest request = new SimulationRequest(
+                "Line (invented)",
+                List.of(),
+                Invented.line(Distribution.lognormal(40, 8)),
+                new RunPlan(new RunPlan.Extent.Changes(400), 0, 20, 7, 0.99),
+                UnitSystem.METRIC);
+        String text = text(Invented.result(request, List.of()), false).replaceAll("\\s+", " ");
+        // Half an interval of some 0.5 m/h leaves the tenths certain.
+        assertThat(text).containsPattern("good output [0-9]+\\.[0-9] m/h .* gross [0-9]+\\.[0-9] m/h");
+    }
+
+    @Test
+    void namesOfCausesStandInFull() {
+        // Two long elements, each of which alone takes too long at times: 69 m above the stop level bear 89 s at 0.75
+        // m/s.
+        Line line = Invented.line(Distribution.constant(5));
+        Distribution times = Distribution.observed(List.of(10.0, 10.0, 10.0, 10.0, 100.0));
+        CoilChange change = new CoilChange(
+                2,
+                line.change().prepare(),
+                line.change().tail(),
+                List.of(
+                        Invented.timed("set the spare trimmer heads of the left", times),
+                        Invented.timed("set the spare trimmer heads of the right", times)),
+                new Reject.Never());
+        List<String> lines =
+                text(Invented.result(line.with(change)), false).lines().toList();
+        int head = lines.indexOf("Causes of the coil changes that did not run through") + 1;
+        assertThat(String.join(" ", lines.subList(head, head + 8)).replaceAll("  +", " "))
+                .contains("trimmer heads of the left", "trimmer heads of the right")
+                .doesNotContain("…");
+        // Above 3 h of lost time in hours, above 90 s in minutes and seconds.
+        assertThat(lines.get(head)).containsPattern("Lost time, (h|min:s)$");
     }
 
     @Test
