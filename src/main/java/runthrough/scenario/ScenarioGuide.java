@@ -97,9 +97,9 @@ public final class ScenarioGuide {
         Map<String, List<Key<?>>> byHome = section.keys().stream()
                 .collect(Collectors.groupingBy(key -> listed.get(id(key)), TreeMap::new, Collectors.toList()));
         // What another section lists is not listed again, where it is all of that.
-        byHome.keySet()
-                .removeIf(home -> home.equals(section.name())
-                        || byHome.get(home).size() < Collections.frequency(listed.values(), home));
+        byHome.entrySet()
+                .removeIf(shared -> shared.getKey().equals(section.name())
+                        || shared.getValue().size() < Collections.frequency(listed.values(), shared.getKey()));
         section.keys().stream()
                 .filter(key -> !byHome.containsKey(listed.get(id(key))))
                 .forEach(this::key);

@@ -144,7 +144,7 @@ class SizeCommandTest {
         assertThat(session.files()).hasSize(2 + 2 * FILES.size());
         String page = Files.readString(folder.resolve("one/report.html"));
         // Compared as a truth value, so that a failure does not print the fonts in the page.
-        assertThat(List.of("TOO SMALL", "target: 95 %", "smallest that meets the target", "as it is: 100 m"))
+        assertThat(List.of("TOO SMALL", "target: at most 5 %", "smallest that meets the target", "as it is: 100 m"))
                 .allMatch(page::contains);
         assertThat(page.contains("<script")).isFalse();
         assertThat(DocumentBuilderFactory.newInstance()
