@@ -107,7 +107,7 @@ public record Table(
             return columns.stream().map(Column::title).toList();
         }
 
-        /** The text of every cell. */
+        /** The text of every cell, with blanks alone between words. */
         public List<List<String>> rows() {
             List<List<String>> texts = new ArrayList<>();
             for (List<Cell> row : cells) {
@@ -115,6 +115,7 @@ public record Table(
                         .mapToObj(i -> columns.get(i).notation().isPresent()
                                 ? row.get(i).bare()
                                 : row.get(i).text())
+                        .map(text -> text.replace('\u00a0', ' '))
                         .toList());
             }
             return texts;

@@ -3,6 +3,7 @@ package runthrough.report.verdict;
 import java.util.List;
 import java.util.Optional;
 import runthrough.study.cause.Cause;
+import runthrough.study.cause.Reason;
 
 /** The causes of a verdict as rows, for a front door that shows them itself. */
 public final class CauseRows {
@@ -15,7 +16,7 @@ public final class CauseRows {
      * @param changes that did not run through because of it
      * @param stops that belong to them
      * @param lostSeconds of them
-     * @param worth how many fewer stops in a year without it, with its interval
+     * @param worth how many fewer stops in a year without it, with its interval, and what else goes with it
      */
     public record Row(String name, long changes, long stops, double lostSeconds, Optional<String> worth) {}
 
@@ -30,7 +31,11 @@ public final class CauseRows {
                         count.lostTime(),
                         result.worth(count.reason())
                                 .map(worth ->
-                                        result.texts().plain(worth.stops()).known())))
+                                        result.texts().plain(worth.stops()).known() + more(count.reason()))))
                 .toList();
+    }
+
+    private static String more(Reason reason) {
+        return reason.removed().equals(reason) ? "" : ", all preparation";
     }
 }

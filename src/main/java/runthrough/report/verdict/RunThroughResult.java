@@ -52,9 +52,11 @@ public record RunThroughResult(
                 study, handCalculation, precision, worths, Optional.of(known), warnings, provenance);
     }
 
-    /** What it would be worth to remove {@code reason}. */
+    /** What it would be worth to remove {@code reason}, and what goes with it. */
     Optional<CauseWorth> worth(Reason reason) {
-        return worths.stream().filter(worth -> worth.reason().equals(reason)).findFirst();
+        return worths.stream()
+                .filter(worth -> worth.reason().equals(reason.removed()))
+                .findFirst();
     }
 
     /** The result of {@code study}, with its hand calculation. */

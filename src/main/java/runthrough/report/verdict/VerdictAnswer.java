@@ -78,7 +78,7 @@ public final class VerdictAnswer {
         List<Table> tables = new ArrayList<>();
         VerdictTables verdictTables = new VerdictTables(result);
         tables.add(verdictTables.causes());
-        tables.add(verdictTables.worths());
+        tables.add(WorthTable.of(result));
         result.levers().map(levers -> LeverTable.of(levers)).ifPresent(tables::add);
         tables.add(hand.limits().in(Table.Seen.TERMINAL));
         tables.add(new VerdictFigures(result).details());

@@ -19,7 +19,6 @@ import runthrough.study.Verdict;
 import runthrough.study.cause.Cause;
 import runthrough.study.cause.NamedCauses;
 import runthrough.study.cause.Reason;
-import runthrough.study.lever.CauseWorth;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Summary;
 
@@ -92,40 +91,6 @@ final class VerdictTables {
                 .intoFile("causes.csv")
                 .of(verdict.namedCauses())
                 .in(isPractice ? Table.Seen.PAGE : Table.Seen.FIRST);
-    }
-
-    /** What it would be worth to remove the causes that matter most, in a year. */
-    Table worths() {
-        Notation time = Notation.of(Unit.HOUR);
-        Notation length = texts.notation(Kind.LENGTH);
-        boolean known = verdict.chance();
-        return TableMaker.<CauseWorth>of("Worth of removing a cause, in a year of "
-                        + texts.of(Kind.TIME, result.study().request().run().yearlyTime())
-                        + ": the verdict again without it")
-                .words("without", worth -> worth.reason().words())
-                .estimate("fewer stops", Notation.PLAIN, known, "", worth -> texts.plain(worth.stops()))
-                .number("less time lost", time, worth -> worth.lostTime().mean())
-                .with(ends(time), worth -> new Cell.Ends(value(worth.lostTime(), time)))
-                .number("more good strip", length, worth -> worth.goodOutput().mean())
-                .with(ends(length), worth -> new Cell.Ends(value(worth.goodOutput(), length)))
-                .fileNumber(
-                        "more run through",
-                        Notation.POINTS,
-                        worth -> worth.shareRunThrough().mean())
-                .with(ends(Notation.POINTS), worth -> new Cell.Ends(value(worth.shareRunThrough(), Notation.POINTS)))
-                .fileNumber("replications", Notation.PLAIN, CauseWorth::replications)
-                .intoFile("worth.csv")
-                .of(result.worths())
-                .in(Table.Seen.FIRST);
-    }
-
-    /** A column for the ends of an interval, which only files have. */
-    private static Column ends(Notation notation) {
-        return new Column("95 % interval", Column.Holds.ENDS, Optional.of(notation), Column.Place.FILE);
-    }
-
-    private static Value value(Estimate estimate, Notation notation) {
-        return new Value(estimate.mean(), notation, estimate.interval());
     }
 
     private static String element(NamedCauses.Count count, Function<Reason.Element, String> of) {

@@ -32,6 +32,11 @@ public record Reason(Cause cause, Optional<Element> element) {
         return cause.words() + element.map(named -> ": " + named.name()).orElse("");
     }
 
+    /** What is removed with it: where the next coil was not prepared, all preparation, whatever element was waited for. */
+    public Reason removed() {
+        return cause == Cause.WAITING_FOR_PREPARATION ? of(cause) : this;
+    }
+
     static Reason of(Cause cause) {
         return new Reason(cause, Optional.empty());
     }

@@ -8,7 +8,7 @@ import runthrough.study.statistics.Estimate;
  *
  * <p>Rules WORTH-1, WORTH-4.
  *
- * @param reason that is removed
+ * @param reason that is removed; all preparation where that was not done in time
  * @param replications that were held against those with it
  * @param stops how many fewer starved stops in a year
  * @param shareRunThrough how much more of the coil changes run through

@@ -1,0 +1,82 @@
+package runthrough.report.verdict;
+
+import java.util.Optional;
+import java.util.function.Function;
+import runthrough.quantity.Kind;
+import runthrough.quantity.Notation;
+import runthrough.quantity.Unit;
+import runthrough.report.Cell;
+import runthrough.report.Column;
+import runthrough.report.Table;
+import runthrough.report.TableMaker;
+import runthrough.report.Texts;
+import runthrough.report.Value;
+import runthrough.study.cause.Cause;
+import runthrough.study.cause.Reason;
+import runthrough.study.lever.CauseWorth;
+import runthrough.study.statistics.Estimate;
+
+/** What it would be worth to remove the causes that matter most, in a year, beside the stops that a year has. */
+final class WorthTable {
+    private static final double SHIFT = 8 * 3600.0;
+
+    private final RunThroughResult result;
+    private final Texts texts;
+    private final TableMaker<CauseWorth> table;
+
+    private WorthTable(RunThroughResult result) {
+        this.result = result;
+        this.texts = result.texts();
+        this.table = TableMaker.of(caption());
+    }
+
+    static Table of(RunThroughResult result) {
+        return new WorthTable(result).table();
+    }
+
+    private Table table() {
+        table.pageWords(texts.random() ? "without (95 % interval)" : "without", worth -> name(worth.reason()));
+        table.fileWords("without", worth -> name(worth.reason()));
+        column("fewer stops", Notation.PLAIN, CauseWorth::stops);
+        column("less time lost", Notation.of(Unit.HOUR), CauseWorth::lostTime);
+        column("more good strip", texts.notation(Kind.LENGTH), CauseWorth::goodOutput);
+        file("more run through", Notation.POINTS, CauseWorth::shareRunThrough);
+        return table.fileNumber("replications", Notation.PLAIN, CauseWorth::replications)
+                .intoFile("worth.csv")
+                .of(result.worths())
+                .in(Table.Seen.FIRST);
+    }
+
+    /** What there is in a year stands in it, since no cause can be worth more; and over what the worth was found. */
+    private String caption() {
+        double year = result.study().request().run().yearlyTime();
+        double stops = result.verdict().stoppages().starvedPerShift().mean() * year / SHIFT;
+        int replications = result.study().totals().size();
+        return "Worth of removing a cause, of " + Notation.PLAIN.number(stops) + " stops in a year of "
+                + texts.of(Kind.TIME, year)
+                + (texts.random() ? "; " + Texts.count(replications, "replication") : "");
+    }
+
+    private static String name(Reason reason) {
+        return reason.cause() == Cause.WAITING_FOR_PREPARATION ? "all preparation" : reason.words();
+    }
+
+    /** A number with its interval in brackets for people, in two columns for a file. */
+    private void column(String heading, Notation notation, Function<CauseWorth, Estimate> value) {
+        table.with(
+                new Column(heading, Column.Holds.NUMBERS, Optional.of(notation), Column.Place.PAGE),
+                worth -> new Cell.Known(texts.value(notation, value.apply(worth)), ""));
+        file(heading, notation, value);
+    }
+
+    private void file(String heading, Notation notation, Function<CauseWorth, Estimate> value) {
+        table.fileNumber(heading, notation, worth -> value.apply(worth).mean());
+        table.with(
+                new Column("95 % interval", Column.Holds.ENDS, Optional.of(notation), Column.Place.FILE),
+                worth -> new Cell.Ends(file(value.apply(worth), notation)));
+    }
+
+    private static Value file(Estimate estimate, Notation notation) {
+        return new Value(estimate.mean(), notation, estimate.interval());
+    }
+}
