@@ -66,6 +66,9 @@ class CompareCommandTest {
         // One person by default.
         assertThat(written.at("/figures/crew_person_s_per_change/mean").asDouble())
                 .isCloseTo(60, within(1e-9));
+        // Paid for all of the 4000 h, though the joint takes a minute of 1000 s: one person for 4000 h.
+        assertThat(written.at("/per_year/paid_person_s_per_year/mean").asDouble())
+                .isCloseTo(4000 * 3600, within(1e-3));
         assertThat(answer.at("/alternatives/1/figures/output_m_per_s/less_today/mean")
                         .asDouble())
                 .isCloseTo(lessSlow, within(1e-9));

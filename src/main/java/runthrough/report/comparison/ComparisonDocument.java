@@ -90,7 +90,12 @@ final class ComparisonDocument {
                             + " crew; waiting for the next coil is not in it.",
                     ComparisonMeasure.CREW_TIME_PER_CHANGE,
                     false),
-            new Member("crew_person_s_per_8_h", "The same in 8 h.", ComparisonMeasure.CREW_TIME, false));
+            new Member("crew_person_s_per_8_h", "The same in 8 h.", ComparisonMeasure.CREW_TIME, false),
+            new Member(
+                    "paid_person_s_per_8_h",
+                    "What people are paid for: crew times time, whether they are at the joint or not.",
+                    ComparisonMeasure.PAID_TIME,
+                    false));
 
     private static final List<Member> YEAR = List.of(
             new Member("stops_per_year", "Starved stops.", ComparisonMeasure.STOPS, true),
@@ -102,7 +107,12 @@ final class ComparisonDocument {
             new Member("output_m_per_year", "Strip processed.", ComparisonMeasure.OUTPUT_LENGTH, true),
             new Member("output_kg_per_year", "The same by mass.", ComparisonMeasure.OUTPUT_MASS, true),
             new Member("scrap_kg_per_year", "Crops and strip scrapped by stops.", ComparisonMeasure.SCRAP_MASS, true),
-            new Member("crew_person_s_per_year", "Crew time at the joint.", ComparisonMeasure.CREW_TIME, true));
+            new Member("crew_person_s_per_year", "Crew time at the joint.", ComparisonMeasure.CREW_TIME, true),
+            new Member(
+                    "paid_person_s_per_year",
+                    "What people are paid for: crew times time.",
+                    ComparisonMeasure.PAID_TIME,
+                    true));
 
     private static final JsonShape<Compared> ALTERNATIVE = JsonShape.<Compared>named("alternative")
             .text("name", "What it is called.", one -> one.alternative().name())

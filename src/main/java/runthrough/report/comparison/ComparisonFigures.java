@@ -39,7 +39,8 @@ record ComparisonFigures(List<ComparisonFigure> all) {
                         ComparisonMeasure.JOINT_CYCLE_TIME,
                         time(comparison, ComparisonMeasure.JOINT_CYCLE_TIME)),
                 now("crew time at the joint, at a coil change", ComparisonMeasure.CREW_TIME_PER_CHANGE, CREW_MINUTES),
-                now("crew time at the joint per 8 h", ComparisonMeasure.CREW_TIME, CREW_MINUTES));
+                now("crew time at the joint per 8 h", ComparisonMeasure.CREW_TIME, CREW_MINUTES),
+                now("paid hours per 8 h", ComparisonMeasure.PAID_TIME, CREW_HOURS));
     }
 
     private static Stream<ComparisonFigure> yearly(Texts texts) {
@@ -50,6 +51,7 @@ record ComparisonFigures(List<ComparisonFigure> all) {
                 yearly("time lost in a year", ComparisonMeasure.LOST_TIME, Notation.of(Unit.HOUR)),
                 yearly("starved stops in a year", ComparisonMeasure.STOPS, Notation.PLAIN),
                 yearly("scrap of a year", ComparisonMeasure.SCRAP_MASS, mass),
+                yearly("paid hours of a year", ComparisonMeasure.PAID_TIME, CREW_HOURS),
                 yearly("crew time at the joint in a year", ComparisonMeasure.CREW_TIME, CREW_HOURS));
     }
 

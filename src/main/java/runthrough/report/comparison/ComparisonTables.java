@@ -48,7 +48,8 @@ final class ComparisonTables {
         column(table, "stops", figures.now(ComparisonMeasure.STOPS));
         column(table, "lost", figures.now(ComparisonMeasure.LOST_TIME));
         column(table, "joint", figures.now(ComparisonMeasure.JOINT_CYCLE_TIME));
-        column(table, "crew", figures.now(ComparisonMeasure.CREW_TIME));
+        column(table, "paid", figures.now(ComparisonMeasure.PAID_TIME));
+        column(table, "at the joint", figures.now(ComparisonMeasure.CREW_TIME));
         return table.of(comparison.all());
     }
 
@@ -78,7 +79,8 @@ final class ComparisonTables {
         column(table, "stops", figures.yearly(ComparisonMeasure.STOPS));
         column(table, "lost", figures.yearly(ComparisonMeasure.LOST_TIME));
         column(table, "scrap", figures.yearly(ComparisonMeasure.SCRAP_MASS));
-        column(table, "crew", figures.yearly(ComparisonMeasure.CREW_TIME));
+        column(table, "paid", figures.yearly(ComparisonMeasure.PAID_TIME));
+        column(table, "at the joint", figures.yearly(ComparisonMeasure.CREW_TIME));
         return table.of(comparison.all());
     }
 
@@ -96,6 +98,7 @@ final class ComparisonTables {
                         figures.yearly(ComparisonMeasure.LOST_TIME),
                         figures.now(ComparisonMeasure.RUN_THROUGH),
                         figures.yearly(ComparisonMeasure.SCRAP_MASS),
+                        figures.yearly(ComparisonMeasure.PAID_TIME),
                         figures.yearly(ComparisonMeasure.CREW_TIME))
                 .map(this::differences);
     }

@@ -188,7 +188,10 @@ public final class DocumentMaker {
                 texts.share(share.mean()));
     }
 
-    /** What a change takes on average, and at the target, where the process is kept at its rated speed. */
+    /**
+     * What a change takes on average, and at the target, where the process is kept at its rated speed. Where it may slow, what
+     * was drawn is less than that, and only what the target needs is pointed at.
+     */
     private SummaryData.Strip strip(Verdict.Storage storage, Verdict verdict) {
         Line line = request.line();
         double lowest = line.process()
@@ -197,17 +200,22 @@ public final class DocumentMaker {
                 .orElse(line.stopLevel(line.fastestRatedSpeed()));
         double usable = line.accumulator().capacity() - lowest;
         List<SummaryData.Mark> marks = new ArrayList<>();
-        double mean = storage.stripDrawn().mean().mean();
-        marks.add(mark(mean, verdict.chance() ? " on average" : " every time"));
-        double needed = verdict.spare().map(spare -> usable - spare.metres()).orElse(mean);
-        if (verdict.chance()) {
-            marks.add(mark(needed, " for the target of " + texts.share(verdict.target())));
+        double drawn = storage.stripDrawn().mean().mean();
+        double needed = verdict.spare().map(spare -> usable - spare.metres()).orElse(drawn);
+        boolean slows = line.process().slowing().isPresent() && verdict.spare().isPresent();
+        if (!slows) {
+            marks.add(mark(drawn, verdict.chance() ? " on average" : " every time"));
+        }
+        if (slows || verdict.chance()) {
+            marks.add(mark(
+                    needed,
+                    (slows ? " at the rated speed" : "") + " for the target of " + texts.share(verdict.target())));
         }
         return new SummaryData.Strip(
                 usable,
                 "a full accumulator gives " + texts.length(usable)
                         + (line.process().slowing().isPresent() ? " without slowing" : ""),
-                Math.max(mean, needed),
+                slows ? needed : Math.max(drawn, needed),
                 marks);
     }
 

@@ -35,7 +35,9 @@ public enum ComparisonMeasure {
      */
     CREW_TIME_PER_CHANGE(Better.LESS, Per.NOTHING),
     /** The same per shift (person-seconds). */
-    CREW_TIME(Better.LESS, Per.SHIFT);
+    CREW_TIME(Better.LESS, Per.SHIFT),
+    /** What people are paid for, people times the hours of their shift whether they are at the joint or not, per shift (person-seconds). */
+    PAID_TIME(Better.LESS, Per.SHIFT);
 
     /** A shift (s). */
     private static final double SHIFT = 8 * 3600.0;
@@ -94,6 +96,7 @@ public enum ComparisonMeasure {
             case JOINT_CYCLE_TIME -> totals.jointSeconds() / totals.changes();
             case CREW_TIME_PER_CHANGE -> crew * workSeconds(totals) / totals.changes();
             case CREW_TIME -> perShift(totals, crew * workSeconds(totals));
+            case PAID_TIME -> perShift(totals, totals.paidSeconds());
         };
     }
 
@@ -109,6 +112,7 @@ public enum ComparisonMeasure {
             case YIELD -> evaluation.output().goodShare();
             case SCRAP_MASS -> evaluation.output().scrapKilogramsPerShift();
             case SCRAP_SHARE -> evaluation.output().scrapShare();
+            case PAID_TIME -> evaluation.output().paidTimePerShift();
             default -> evaluation.amount(totals -> of(totals, crew));
         };
     }

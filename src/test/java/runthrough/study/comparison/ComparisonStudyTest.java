@@ -100,6 +100,9 @@ class ComparisonStudyTest {
         assertExact(second, ComparisonMeasure.LOST_TIME, (600 / 5000.0 - 6000 / 10_400.0) * 28_800);
         assertExact(second, ComparisonMeasure.CREW_TIME_PER_CHANGE, 120 - 1200);
         assertExact(second, ComparisonMeasure.CREW_TIME, (1200 / 5000.0 - 12_000 / 10_400.0) * 28_800);
+        // Two people are paid for 8 h of every shift, however long a joint takes.
+        assertThat(second.figure(ComparisonMeasure.PAID_TIME).value().mean()).isCloseTo(2 * 28_800, within(1e-8));
+        assertThat(difference(second, ComparisonMeasure.PAID_TIME).mean()).isCloseTo(0, within(1e-8));
         assertExact(second, ComparisonMeasure.JOINT_CYCLE_TIME, -540);
         assertThat(difference(second, ComparisonMeasure.RUN_THROUGH).significance())
                 .isEqualTo(Significance.NONE);
