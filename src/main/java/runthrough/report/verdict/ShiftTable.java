@@ -59,8 +59,8 @@ final class ShiftTable {
                 .fileNumber("Lost time", Notation.SECONDS, ShiftOutcome::lostTime)
                 .number("Paid hours", Notation.of(Unit.HOUR), ShiftOutcome::paidTime)
                 .fileNumber("Starved stops", Notation.PLAIN, ShiftOutcome::starvedStops)
-                .fileNumber("Mean strip drawn", texts.notation(Kind.LENGTH), stripDrawn())
-                .fileNumber("Mean refill time", Notation.SECONDS, refillTime());
+                .fileNumber("Mean strip drawn", texts.notation(Kind.LENGTH), ShiftTable::stripDrawn)
+                .fileNumber("Mean refill time", Notation.SECONDS, ShiftTable::refillTime);
         margin(table, result.margin(), storage -> Optional.of(storage.spare()));
         if (shifts.stream()
                 .anyMatch(shift -> shift.storage()
@@ -71,13 +71,12 @@ final class ShiftTable {
         return table.intoFile("shifts.csv").of(shifts);
     }
 
-    private static ToDoubleFunction<ShiftOutcome> stripDrawn() {
-        return shift ->
-                shift.storage().map(storage -> storage.stripDrawn().mean()).orElse(Double.NaN);
+    private static double stripDrawn(ShiftOutcome shift) {
+        return shift.storage().map(storage -> storage.stripDrawn().mean()).orElse(Double.NaN);
     }
 
-    private static ToDoubleFunction<ShiftOutcome> refillTime() {
-        return shift -> shift.storage()
+    private static double refillTime(ShiftOutcome shift) {
+        return shift.storage()
                 .flatMap(ShiftOutcome.Storage::refillTime)
                 .map(Estimate::mean)
                 .orElse(Double.NaN);
