@@ -183,7 +183,7 @@ final class RunOverrides {
     /** Up to the largest whole number that JSON and every other tool can hold exactly. */
     static final class Seed extends WholeNumber {
         Seed() {
-            super(0, RunPlan.LARGEST_SEED);
+            super(0, (1L << 53) - 1);
         }
     }
 

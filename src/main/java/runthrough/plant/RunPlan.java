@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * @param leaveOut the first coil changes left out of the totals, {@code >= 0}; fewer than are run, or the plan is refused when a
  *     line is to be run under it
  * @param replications independent repetitions, {@code >= 1}
- * @param seed of the random numbers, in [0, {@link #LARGEST_SEED}]: its 64 bits are their key (rule RANDOM-2)
+ * @param seed of the random numbers; any number, also a negative one: its 64 bits are their key (rule RANDOM-2)
  * @param target share of coil changes that should run through at rated speed, in (0, 1]
  * @param yearlyTime running time that is scheduled in a year (s), in (0, {@link #LONGEST_YEAR}]; only yearly results
  *     depend on it
@@ -30,9 +30,6 @@ public record RunPlan(
     /** All hours of a leap year (s). */
     public static final double LONGEST_YEAR = 366 * 24 * 3600.0;
 
-    /** The largest whole number that JSON and every other tool can hold exactly. */
-    public static final long LARGEST_SEED = (1L << 53) - 1;
-
     /** A plan with the usual year. */
     public RunPlan(Extent extent, int leaveOut, int replications, long seed, double target) {
         this(extent, leaveOut, replications, seed, target, USUAL_YEAR);
@@ -47,9 +44,6 @@ public record RunPlan(
         Ranges.atLeastOne("replications", replications);
         if (leaveOut < 0) {
             throw new IllegalArgumentException("leave-out = " + leaveOut + "; must be 0 or more");
-        }
-        if (seed < 0 || seed > LARGEST_SEED) {
-            throw new IllegalArgumentException("seed = " + seed + "; must be a whole number from 0 to " + LARGEST_SEED);
         }
         checkTarget("target", target);
         targetWithoutStop.ifPresent(given -> checkTarget("target without a stop", given));

@@ -16,13 +16,15 @@ import runthrough.scenario.grammar.Ways.Way;
 final class RunKeys {
 
     private static final int DEFAULT_CHANGES = 200;
+    /** The largest whole number that JSON and every other tool can hold exactly. */
+    private static final long LARGEST_SEED = 9_007_199_254_740_991L;
+
     static final Key<Integer> COIL_CHANGES = Key.optional(
                     "coil-changes",
                     "how many coil changes a replication runs",
                     new Count(1, 1_000_000).map(Math::toIntExact),
                     "200")
             .withDefaultWords(DEFAULT_CHANGES + " when no time is given");
-
     static final Key<Double> TIME =
             Key.optional("time", "how long a replication runs", Amount.positive(Dimension.TIME), "8 h");
     static final Key<Integer> LEAVE_OUT = Key.optional(
@@ -40,7 +42,7 @@ final class RunKeys {
     static final Key<Long> SEED = Key.optional(
                     "seed",
                     "the number that the random numbers depend on; the same seed gives the same results",
-                    new Count(0, RunPlan.LARGEST_SEED),
+                    new Count(0, LARGEST_SEED),
                     "7")
             .orElse("1");
     static final Key<Double> TARGET = Key.optional(

@@ -53,7 +53,7 @@ class VerdictTextTest {
                 "A title that is much longer than a terminal is wide, since users write what they like into it",
                 List.of(),
                 busy,
-                new RunPlan(new RunPlan.Extent.Time(8 * 3600.0), 2, 12, RunPlan.LARGEST_SEED, 0.995),
+                new RunPlan(new RunPlan.Extent.Time(8 * 3600.0), 2, 12, Long.MIN_VALUE, 0.995),
                 UnitSystem.US_CUSTOMARY);
         return Invented.result(request, List.of("one", "two", "three"));
     }
