@@ -52,7 +52,8 @@ class SlowingProcess:
         self.look()
         while dt > 0:
             a = -self.line.process_down if self.slowed and self.v > self.slow_speed else 0.0
-            step = (self.v - v_e) / (a_e - a) if until_met else dt
+            # A process that slows at once may be slower than the entry then: they have met.
+            step = max(0.0, (self.v - v_e) / (a_e - a)) if until_met else dt
             last = True
             level = (self.level, v_e - self.v, (a_e - a) / 2)
             if not self.slowed:
