@@ -98,8 +98,9 @@ public final class ChartStyle {
         int from = (int) Math.floor(Math.log10(least));
         int to = Math.max(from + 1, (int) Math.ceil(Math.log10(greatest)));
         axis.setRange(Math.pow(10, from), Math.pow(10, to));
-        axis.setNumberFormatOverride(numbers("0.######"));
-        axis.setTickUnit(new NumberTickUnit(1, numbers("0.######"), 9));
+        DecimalFormat format = numbers("0.######");
+        axis.setNumberFormatOverride(format);
+        axis.setTickUnit(new NumberTickUnit(1, format, 9));
         axis.setMinorTickMarksVisible(true);
         styled(axis);
         return axis;

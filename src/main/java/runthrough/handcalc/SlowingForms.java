@@ -81,12 +81,12 @@ public record SlowingForms(ClosedForms forms, double level, double slowedSpeed) 
     }
 
     /** From T1 until the process slows (s), while the entry stands. */
-    private double untilSlowed(StopAndGo at) {
+    double untilSlowed(StopAndGo at) {
         return (forms.capacity() - level - at.stoppingLength() - at.missedCreeping()) / at.speed();
     }
 
     /** At V_slow until T2 (s), after slowing from {@code speed} (m/s). */
-    private double atSlowedSpeed(double speed) {
+    double atSlowedSpeed(double speed) {
         double stopLevel = forms.reserve() + speed * speed / (2 * forms.processDeceleration());
         double start = slowedSpeed * slowedSpeed / (2 * forms.entry().acceleration());
         return (level - stopLevel - start) / slowedSpeed;

@@ -54,10 +54,8 @@ final class SlowingWorking {
 
     /** In steps: until the level of slowing at V, down to V_slow, down to the stop level at V_slow. */
     private void withoutStop(Bearable borne, Term capacity, Term joint, Term level, Stopping stopping) {
-        double v = speed.value();
-        double slow = forms.slowedSpeed();
         double deceleration = stopping.deceleration().value();
-        Term slowed = sheet.given("V_slow", "slowed process speed", slow, Kind.SPEED);
+        Term slowed = sheet.given("V_slow", "slowed process speed", forms.slowedSpeed(), Kind.SPEED);
         Term stop = sheet.step(
                 new Term(
                         "x_stop",
@@ -65,16 +63,11 @@ final class SlowingWorking {
                         forms.forms().reserve() + forms.forms().processStoppingLength(),
                         Kind.LENGTH),
                 new Sum().plus("{}", stopping.reserve()).plusRamp(speed, stopping.deceleration()));
-        double creep = forms.forms().entry().missedCreeping();
         Term first = sheet.step(
                 new Term(
                         "T_1",
                         "from the tail's stop until the process slows",
-                        (capacity.value()
-                                        - level.value()
-                                        - forms.forms().entry().stoppingLength()
-                                        - creep)
-                                / v,
+                        forms.untilSlowed(forms.forms().entry()),
                         Kind.TIME),
                 running(capacity, level).over(speed));
         Sum longest = new Sum().plus("{}", first);
@@ -85,12 +78,7 @@ final class SlowingWorking {
                 new Term(
                         "T_3",
                         "at the slowed speed down to the stop level",
-                        (level.value()
-                                        - stop.value()
-                                        - slow
-                                                * slow
-                                                / (2 * forms.forms().entry().acceleration()))
-                                / slow,
+                        forms.atSlowedSpeed(speed.value()),
                         Kind.TIME),
                 new Sum()
                         .plus("{}", level)

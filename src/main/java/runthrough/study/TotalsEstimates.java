@@ -16,8 +16,8 @@ import runthrough.study.statistics.SplitValues;
  */
 public final class TotalsEstimates {
     /** A shift (s). */
-    /** A shift (s), for figures per shift. */
-    static final double SHIFT = 8 * 3600.0;
+    /** A shift (s), for figures per shift: 8 h. */
+    public static final double SHIFT = 8 * 3600.0;
 
     private final List<Totals> totals;
     private final long[] stopsOfChanges;

@@ -12,6 +12,7 @@ import runthrough.report.Value;
 import runthrough.report.verdict.AnswerSheet;
 import runthrough.report.verdict.RunThroughResult;
 import runthrough.simulation.records.Totals;
+import runthrough.study.TotalsEstimates;
 import runthrough.study.Verdict;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
@@ -50,8 +51,6 @@ record AnswerView(
         List<FigureView> figures,
         List<CauseView> causes,
         @Nullable MarginView margin) {
-
-    private static final double SHIFT = 8 * 3600;
 
     AnswerView {
         help = List.copyOf(help);
@@ -209,8 +208,8 @@ record AnswerView(
         boolean chance = result.study().verdict().chance();
         ToDoubleFunction<Totals> of = switch (named.which()) {
             case SHARE -> Totals::shareRunThrough;
-            case STOPS -> one -> one.starvedStops() * SHIFT / one.duration();
-            case LOST -> one -> one.lostTime() * SHIFT / one.duration();
+            case STOPS -> one -> one.starvedStops() * TotalsEstimates.SHIFT / one.duration();
+            case LOST -> one -> one.lostTime() * TotalsEstimates.SHIFT / one.duration();
             case JOINT -> one -> one.jointSeconds() / one.changes();
             case OUTPUT -> Totals::goodSpeed;
             case WITHOUT_STOP -> one -> 1 - (double) one.stoppedChanges() / one.changes();

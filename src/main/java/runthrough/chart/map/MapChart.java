@@ -122,15 +122,10 @@ public final class MapChart {
 
     /** Lines falling to the right, so that where the target is met differs in a grey print from where it nearly is. */
     private void hatchMet() {
-        Path2D hatch = new Path2D.Double();
-        for (int column = 0; column < map.shares().columns() - 1; column++) {
-            for (int row = 0; row < map.shares().rows() - 1; row++) {
-                if ((column + row) % EVERY == 0 && isWhole(map.shares(), column, row, map.target())) {
-                    line(hatch, List.of(new Position(column, row + 1), new Position(column + 1, row)));
-                }
-            }
-        }
-        plot.addAnnotation(new XYShapeAnnotation(hatch, Palette.THIN, HATCH_OF_MET, null));
+        hatch(
+                (column, row) -> (column + row) % EVERY == 0 && isWhole(map.shares(), column, row, map.target()),
+                false,
+                HATCH_OF_MET);
     }
 
     /** Grey, and hatched so that no print takes it for a share. */
@@ -139,16 +134,33 @@ public final class MapChart {
             return;
         }
         plot.setBackgroundPaint(NOT_POSSIBLE);
+        hatch(
+                (column, row) ->
+                        map.shares().part(column, row, Double.NEGATIVE_INFINITY).isEmpty(),
+                true,
+                HATCH);
+        legend.add(ChartStyle.box("not possible", NOT_POSSIBLE));
+    }
+
+    /** A square of the map, by the place of its lower left corner. */
+    @FunctionalInterface
+    private interface Square {
+        boolean isHatched(int column, int row);
+    }
+
+    /** A diagonal through every {@code square} that is hatched, rising to the right or falling. */
+    private void hatch(Square square, boolean rises, Color colour) {
         Path2D hatch = new Path2D.Double();
         for (int column = 0; column < map.shares().columns() - 1; column++) {
             for (int row = 0; row < map.shares().rows() - 1; row++) {
-                if (map.shares().part(column, row, Double.NEGATIVE_INFINITY).isEmpty()) {
-                    line(hatch, List.of(new Position(column, row), new Position(column + 1, row + 1)));
+                if (square.isHatched(column, row)) {
+                    int from = rises ? row : row + 1;
+                    int to = rises ? row + 1 : row;
+                    line(hatch, List.of(new Position(column, from), new Position(column + 1, to)));
                 }
             }
         }
-        plot.addAnnotation(new XYShapeAnnotation(hatch, Palette.THIN, HATCH, null));
-        legend.add(ChartStyle.box("not possible", NOT_POSSIBLE));
+        plot.addAnnotation(new XYShapeAnnotation(hatch, Palette.THIN, colour, null));
     }
 
     /** All squares where {@code field} is at least {@code level}; whole ones that stand side by side as one. */

@@ -50,13 +50,8 @@ final class ProductsChart {
     }
 
     private Chart chart() {
-        SymbolAxis rows = new SymbolAxis(
-                null, products.stream().map(p -> shortened(name(p))).toArray(String[]::new));
-        context.style().styled(rows);
-        rows.setTickUnit(new NumberTickUnit(1));
-        rows.setInverted(true);
-        rows.setGridBandsVisible(false);
-        rows.setRange(-0.6, products.size() - 0.4);
+        SymbolAxis rows = context.style()
+                .rows(products.stream().map(p -> shortened(name(p))).toList());
         NumberAxis share = context.style().axis("share of the product's coil changes, %");
         double most = products.stream().mapToDouble(p -> 100 * failed(p)).max().orElse(0);
         share.setRange(0, Math.max(1, Math.min(ALL_WITH_ITS_NUMBER, 1.28 * most)));

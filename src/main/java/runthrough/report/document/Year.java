@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import runthrough.plant.handover.Money;
 import runthrough.report.Texts;
+import runthrough.study.TotalsEstimates;
 import runthrough.study.Verdict;
 import runthrough.study.benefit.Benefit;
 
@@ -18,15 +19,13 @@ import runthrough.study.benefit.Benefit;
  * @param texts for its numbers
  */
 record Year(Verdict verdict, double time, List<Benefit> benefits, Optional<Money> money, Texts texts) {
-    private static final double SHIFT = 8 * 3600.0;
-
     Year {
         benefits = List.copyOf(benefits);
     }
 
     /** How many shifts of 8 h it has. */
     double shifts() {
-        return time / SHIFT;
+        return time / TotalsEstimates.SHIFT;
     }
 
     /** Those alternatives that the user gave a price. */

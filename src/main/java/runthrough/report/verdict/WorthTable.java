@@ -11,6 +11,7 @@ import runthrough.report.Table;
 import runthrough.report.TableMaker;
 import runthrough.report.Texts;
 import runthrough.report.Value;
+import runthrough.study.TotalsEstimates;
 import runthrough.study.cause.Cause;
 import runthrough.study.cause.Reason;
 import runthrough.study.lever.CauseWorth;
@@ -18,8 +19,6 @@ import runthrough.study.statistics.Estimate;
 
 /** What it would be worth to remove the causes that matter most, in a year, beside the stops that a year has. */
 final class WorthTable {
-    private static final double SHIFT = 8 * 3600.0;
-
     private final RunThroughResult result;
     private final Texts texts;
     private final TableMaker<CauseWorth> table;
@@ -50,7 +49,7 @@ final class WorthTable {
     /** What there is in a year stands in it, since no cause can be worth more; and over what the worth was found. */
     private String caption() {
         double year = result.study().request().run().yearlyTime();
-        double stops = result.verdict().stoppages().starvedPerShift().mean() * year / SHIFT;
+        double stops = result.verdict().stoppages().starvedPerShift().mean() * year / TotalsEstimates.SHIFT;
         int replications = result.study().totals().size();
         return "Worth of removing a cause, of " + Notation.PLAIN.number(stops) + " stops in a year of "
                 + texts.of(Kind.TIME, year)

@@ -3,6 +3,7 @@ package runthrough.study.comparison;
 import java.util.OptionalDouble;
 import runthrough.simulation.records.Totals;
 import runthrough.study.Evaluation;
+import runthrough.study.TotalsEstimates;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.SplitValues;
 
@@ -39,9 +40,6 @@ public enum ComparisonMeasure {
     /** What people are paid for, people times the hours of their shift whether they are at the joint or not, per shift (person-seconds). */
     PAID_TIME(Better.LESS, Per.SHIFT);
 
-    /** A shift (s). */
-    private static final double SHIFT = 8 * 3600.0;
-
     private final Better better;
     private final Per per;
 
@@ -77,7 +75,7 @@ public enum ComparisonMeasure {
         return switch (per) {
             case NOTHING -> OptionalDouble.empty();
             case SECOND -> OptionalDouble.of(yearlyTime);
-            case SHIFT -> OptionalDouble.of(yearlyTime / SHIFT);
+            case SHIFT -> OptionalDouble.of(yearlyTime / TotalsEstimates.SHIFT);
         };
     }
 
@@ -133,7 +131,7 @@ public enum ComparisonMeasure {
     }
 
     private static double perShift(Totals totals, double value) {
-        return value / totals.duration() * SHIFT;
+        return value / totals.duration() * TotalsEstimates.SHIFT;
     }
 
     private static double workSeconds(Totals totals) {

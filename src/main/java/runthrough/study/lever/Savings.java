@@ -28,9 +28,6 @@ import runthrough.study.statistics.SplitValues;
  * <p>Rule WORTH-1.
  */
 final class Savings {
-    /** Per shift, as stops and lost time are counted (s). */
-    private static final double SHIFT = 8 * 3600.0;
-
     /** Of events of which none was seen, with 95 % confidence no more than so many were to be expected. */
     private static final double RULE_OF_THREE = 3;
 
@@ -70,14 +67,17 @@ final class Savings {
         return new CauseWorth(
                 reason,
                 with.replications().size(),
-                more(now.starvedStops(), then.starvedStops(), year / SHIFT, without, stops()),
+                more(now.starvedStops(), then.starvedStops(), year / TotalsEstimates.SHIFT, without, stops()),
                 share(without),
-                more(now.lostTime(), then.lostTime(), year / SHIFT, without, time()),
+                more(now.lostTime(), then.lostTime(), year / TotalsEstimates.SHIFT, without, time()),
                 more(then.speed(), now.speed(), year, without, strip()));
     }
 
     private Possible stops() {
-        Estimate thereIs = with.estimates().starvedStops().times(year / SHIFT).mean(0, Double.POSITIVE_INFINITY);
+        Estimate thereIs = with.estimates()
+                .starvedStops()
+                .times(year / TotalsEstimates.SHIFT)
+                .mean(0, Double.POSITIVE_INFINITY);
         return new Possible(
                 -yearly(one -> one.changes() - one.stoppedChanges()), high(thereIs), yearly(Totals::changes));
     }
