@@ -81,12 +81,7 @@ final class AlternativesReader {
                     "Change something, or leave it out."));
             return Optional.empty();
         }
-        return Optional.of(new Alternative(
-                one.name(),
-                own.stream()
-                        .map(setting -> setting.path() + ": " + setting.value().text())
-                        .toList(),
-                accepted.request()));
+        return Optional.of(new Alternative(one.name(), accepted.request()));
     }
 
     private static boolean isSame(SimulationRequest one, SimulationRequest other) {

@@ -16,7 +16,7 @@ import runthrough.cli.terminal.ExitCode;
 
 /** {@code compare}: which alternative is worth what, told in plain language, as JSON and in a folder. */
 class CompareCommandTest {
-    private static final List<String> FILES = List.of("alternatives.csv", "compare.json", "report.html");
+    private static final List<String> FILES = List.of("alternatives.csv", "changes.csv", "compare.json", "report.html");
 
     private static final String ALTERNATIVES = """
         alternatives:
@@ -46,7 +46,7 @@ class CompareCommandTest {
         assertThat(done.code()).as(done.err()).isZero();
         JsonNode answer = new ObjectMapper().readTree(done.out());
 
-        assertThat(answer.at("/format").asText()).isEqualTo("runthrough-compare/2");
+        assertThat(answer.at("/format").asText()).isEqualTo("runthrough-compare/3");
         assertThat(answer.at("/today/name").asText()).isEqualTo("rethread");
         assertThat(answer.at("/year_s").asDouble()).isEqualTo(4000 * 3600);
         // A coil takes 1000 s. 21 of them and 20 rethreads: 21000 m in 31000 s; joined all run through at 1 m/s. A
@@ -69,6 +69,10 @@ class CompareCommandTest {
         // Paid for all of the 4000 h, though the joint takes a minute of 1000 s: one person for 4000 h.
         assertThat(written.at("/per_year/paid_person_s_per_year/mean").asDouble())
                 .isCloseTo(4000 * 3600, within(1e-3));
+        // The accumulator of the line as written is none of the rethreading one.
+        assertThat(answer.at("/changes").findValuesAsText("what")).contains("practice", "accumulator capacity");
+        assertThat(answer.at("/changes/0/today").asText()).isEqualTo("rethread");
+        assertThat(answer.at("/changes/0/alternatives/0/value").asText()).isEqualTo("join with accumulator");
         assertThat(answer.at("/alternatives/1/figures/output_m_per_s/less_today/mean")
                         .asDouble())
                 .isCloseTo(lessSlow, within(1e-9));
@@ -117,7 +121,10 @@ class CompareCommandTest {
         assertThat(Files.readString(folder.resolve("today/alternatives.csv")))
                 .startsWith("alternative,figure,unit,value,low,high,less today's")
                 .contains("\r\nrethread,output of a year,t,", ",none\r\n", ",significant\r\n");
+        assertThat(Files.readAllLines(folder.resolve("today/changes.csv")))
+                .contains("accumulator capacity,100 m,none,,120 m", "uncoilers,2,none,3,");
         assertThat(Files.readString(folder.resolve("today/report.html")))
+                .doesNotContain("accumulator.capacity", "entry.uncoilers: 3")
                 .contains("<svg", "20 m more", "id=\"alternatives\"", "id=\"gain\"");
     }
 

@@ -186,9 +186,9 @@ class CoverageTest {
         for (long seed = 1; seed <= SEEDS; seed++) {
             RunPlan plan = plan(replications, changes, 1000 * seed);
             Comparison comparison = new ComparisonStudy(
-                            new Alternative("today", List.of(), request(line(60, Distribution.constant(60), p), plan)),
+                            new Alternative("today", request(line(60, Distribution.constant(60), p), plan)),
                             List.of(new Alternative(
-                                    "larger", List.of(), request(line(capacity, Distribution.constant(60), p), plan))),
+                                    "larger", request(line(capacity, Distribution.constant(60), p), plan))),
                             0.9)
                     .run(1, StudyListener.NONE);
             double before = COIL + 30 * p;

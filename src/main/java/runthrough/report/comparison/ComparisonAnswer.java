@@ -30,7 +30,7 @@ import runthrough.study.statistics.Difference.Significance;
 public final class ComparisonAnswer {
     /** Of the JSON. */
     public static final AnswerFormat FORMAT =
-            new AnswerFormat("compare", 2, Subject.OF_LINES, () -> ComparisonDocument.SHAPE);
+            new AnswerFormat("compare", 3, Subject.OF_LINES, () -> ComparisonDocument.SHAPE);
 
     private final Comparison comparison;
     private final SimulationRequest written;

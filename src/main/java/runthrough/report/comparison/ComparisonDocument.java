@@ -3,7 +3,9 @@ package runthrough.report.comparison;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import runthrough.report.JsonShape;
+import runthrough.report.described.LineDifferences;
 import runthrough.study.TargetStatus;
 import runthrough.study.cause.Cause;
 import runthrough.study.comparison.Compared;
@@ -116,10 +118,6 @@ final class ComparisonDocument {
 
     private static final JsonShape<Compared> ALTERNATIVE = JsonShape.<Compared>named("alternative")
             .text("name", "What it is called.", one -> one.alternative().name())
-            .texts(
-                    "changes",
-                    "What it changes in the scenario as written, a path and a value each.",
-                    one -> one.alternative().changes())
             .flag("random", "Whether anything in it is random; if not, it is exact.", Compared::chance)
             .word("answer", "Whether the target is met.", TargetStatus.class, Compared::answer)
             .count("coil_changes_run", "Coil changes of all replications.", Compared::changes)
@@ -135,6 +133,21 @@ final class ComparisonDocument {
             .in("figures", "What it gives.", shape("figures", FIGURES), one -> one)
             .in("per_year", "What that comes to in a year.", shape("per_year", YEAR), one -> one);
 
+    private static final JsonShape<Changed> CHANGED = JsonShape.<Changed>named("changed")
+            .text("name", "Of the alternative.", Changed::name)
+            .text("value", "With its unit, or in words.", Changed::value);
+
+    private static final JsonShape<Change> CHANGE = JsonShape.<Change>named("change")
+            .text(
+                    "what",
+                    "Is changed, in the terms of the trade.",
+                    change -> change.row().what())
+            .text(
+                    "today",
+                    "With the alternative called today; none where it has no such part.",
+                    change -> change.row().present())
+            .list("alternatives", "Those that have it otherwise.", CHANGED, Change::changed);
+
     static final JsonShape<Comparison> SHAPE = JsonShape.<Comparison>named("compare")
             .number("target", "Share of coil changes that should run through.", Comparison::target)
             .count(
@@ -147,7 +160,14 @@ final class ComparisonDocument {
                     "Confidence of each difference's interval: those of all alternatives hold together with 0.95.",
                     Comparison::confidence)
             .in("today", "The alternative that the others are compared with.", ALTERNATIVE, Comparison::today)
-            .list("alternatives", "All others.", ALTERNATIVE, Comparison::others);
+            .list("alternatives", "All others.", ALTERNATIVE, Comparison::others)
+            .list(
+                    "changes",
+                    "What the others change, by what it is called.",
+                    CHANGE,
+                    comparison -> ComparisonTables.changed(comparison).stream()
+                            .map(row -> new Change(comparison, row))
+                            .toList());
 
     private ComparisonDocument() {}
 
@@ -155,6 +175,19 @@ final class ComparisonDocument {
     private record Shown(Figure figure, boolean chance) {
         Optional<Interval> interval() {
             return figure.value().interval().filter(any -> chance);
+        }
+    }
+
+    private record Changed(String name, String value) {}
+
+    private record Change(Comparison comparison, LineDifferences.Row row) {
+        List<Changed> changed() {
+            return IntStream.range(0, row.others().size())
+                    .filter(i -> !row.others().get(i).isEmpty())
+                    .mapToObj(i -> new Changed(
+                            comparison.others().get(i).alternative().name(),
+                            row.others().get(i)))
+                    .toList();
         }
     }
 

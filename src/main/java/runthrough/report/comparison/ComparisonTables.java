@@ -11,6 +11,7 @@ import runthrough.report.Table;
 import runthrough.report.TableMaker;
 import runthrough.report.Texts;
 import runthrough.report.Value;
+import runthrough.report.described.LineDifferences;
 import runthrough.study.cause.Cause;
 import runthrough.study.comparison.Compared;
 import runthrough.study.comparison.Comparison;
@@ -21,6 +22,7 @@ import runthrough.study.statistics.Interval;
 /** The tables of a comparison: all side by side, every difference with its interval and its word, what is changed, the file. */
 final class ComparisonTables {
     private static final String FILE = "alternatives.csv";
+    private static final String CHANGES = "changes.csv";
 
     private final Comparison comparison;
     private final ComparisonFigures figures;
@@ -126,14 +128,26 @@ final class ComparisonTables {
     }
 
     private Table changes() {
-        return TableMaker.<Compared>of("What each changes in the scenario as written")
-                .words("", ComparisonTables::name)
-                .words(
-                        "",
-                        one -> one.alternative().changes().isEmpty()
-                                ? "nothing"
-                                : String.join("; ", one.alternative().changes()))
-                .of(comparison.all());
+        TableMaker<LineDifferences.Row> table = TableMaker.<LineDifferences.Row>of("What each alternative changes")
+                .intoFile(CHANGES)
+                .words("", LineDifferences.Row::what)
+                .words("\"" + name(comparison.today()) + "\"", LineDifferences.Row::present);
+        for (int i = 0; i < comparison.others().size(); i++) {
+            int other = i;
+            table.words(
+                    "\"" + name(comparison.others().get(i)) + "\"",
+                    row -> row.others().get(other));
+        }
+        return table.of(changed(comparison));
+    }
+
+    /** What the alternatives have otherwise than the one called today. */
+    static List<LineDifferences.Row> changed(Comparison comparison) {
+        return LineDifferences.of(
+                comparison.today().alternative().request(),
+                comparison.others().stream()
+                        .map(one -> one.alternative().request())
+                        .toList());
     }
 
     private static String name(Compared one) {

@@ -21,6 +21,12 @@ import runthrough.report.TableMaker;
 
 /** The work of a coil change as described, element by element. */
 public final class WorkTable {
+    /** What is done while the line runs. */
+    static final String PREPARE = "prepare";
+
+    /** What is done without a joiner. */
+    static final String STANDING = "strip standing";
+
     private final InputTexts texts;
     private final boolean redone;
     /** Whether any element takes more than one person or may not be put down. */
@@ -37,19 +43,27 @@ public final class WorkTable {
     }
 
     /** An element of the work as the table has it. */
-    private record Row(String list, String name, Cell time, String done, boolean again, String people) {}
+    record Row(String list, String name, Cell time, String done, boolean again, String people) {}
 
     public static Table of(Line line, InputTexts texts) {
+        return read(line, texts).table();
+    }
+
+    /** The same as values. */
+    static List<Row> rows(Line line, InputTexts texts) {
+        return List.copyOf(read(line, texts).rows);
+    }
+
+    private static WorkTable read(Line line, InputTexts texts) {
         WorkTable table = new WorkTable(line.change(), texts);
-        table.list("prepare", line.change().prepare());
+        table.list(PREPARE, line.change().prepare());
         if (line.practice() instanceof Practice.Rethread rethread) {
-            table.rows.add(new Row(
-                    "strip standing", "rethread", texts.cell(Kind.TIME, rethread.time()), "always", false, "1"));
+            table.rows.add(new Row(STANDING, "rethread", texts.cell(Kind.TIME, rethread.time()), "always", false, "1"));
         } else {
-            table.list("tail, strip standing", line.change().tail());
-            table.list("join, strip standing", line.change().join());
+            table.list("tail, " + STANDING, line.change().tail());
+            table.list("join, " + STANDING, line.change().join());
         }
-        return table.table();
+        return table;
     }
 
     private Table table() {
@@ -122,7 +136,7 @@ public final class WorkTable {
         return "always";
     }
 
-    private static String ordinal(int n) {
+    static String ordinal(int n) {
         int tens = n % 100;
         String end = tens >= 11 && tens <= 13
                 ? "th"

@@ -36,7 +36,7 @@ class BenefitTest {
     private static Alternative alternative(String name, Line line) {
         RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(10), 0, 2, 1, 0.9, 1000 * 3600.0);
         return new Alternative(
-                name, List.of(), new SimulationRequest("Line (invented)", List.of(), line, plan, UnitSystem.METRIC));
+                name, new SimulationRequest("Line (invented)", List.of(), line, plan, UnitSystem.METRIC));
     }
 
     private static Comparison comparison() {

@@ -41,7 +41,7 @@ class ComparisonStudyTest {
 
     private static Alternative alternative(String name, Line line, RunPlan plan) {
         return new Alternative(
-                name, List.of(), new SimulationRequest("Line (invented)", List.of(), line, plan, UnitSystem.METRIC));
+                name, new SimulationRequest("Line (invented)", List.of(), line, plan, UnitSystem.METRIC));
     }
 
     private static Alternative alternative(String name, Line line) {
