@@ -27,6 +27,8 @@ import runthrough.study.statistics.Interval;
 /** What comes out against the rated process speed, above the share of coil changes run through. */
 public final class OutputChart {
     private static final int HEIGHT = 640;
+    /** Beside the range, as a part of it. */
+    private static final double MARGIN = 0.025;
 
     private final ChartContext context;
     private final SpeedCurve curve;
@@ -61,7 +63,9 @@ public final class OutputChart {
         LegendItemCollection legend = new LegendItemCollection();
         String fastest = curve.scaledAlike() ? "fastest rated process speed, " : "rated process speed, ";
         NumberAxis domain = context.style().axis(fastest + speed.symbol());
-        domain.setRange(speed.fromSi(curve.from()), speed.fromSi(curve.to()));
+        // A mark at an end of the range stands inside the frame.
+        double margin = MARGIN * (curve.to() - curve.from());
+        domain.setRange(speed.fromSi(curve.from() - margin), speed.fromSi(curve.to() + margin));
         CombinedDomainXYPlot both = context.style().combined(domain);
         output(both, legend);
         share(both, legend);

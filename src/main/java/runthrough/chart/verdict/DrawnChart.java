@@ -31,7 +31,7 @@ import runthrough.study.statistics.Sample;
 final class DrawnChart {
     /** Points nearer to each other than this share of the picture look like one. */
     private static final double GRAIN = 1.0 / 220;
-    /** Joint cycle times this many times the longest that ran through stand at the right edge. */
+    /** Joint cycle times beyond this many times the longest that ran through stand at the right edge. */
     private static final double FAR = 1.4;
 
     private final ChartContext context;
@@ -137,17 +137,17 @@ final class DrawnChart {
         plot.setRenderer(renderer);
     }
 
-    /** The points of one kind, those left out that would hide behind another or lie beyond the right edge. */
+    /** The points of one kind, those left out that would hide behind another; what lies beyond the right edge stands at it. */
     private XYSeries series(XYPlot plot, OutcomeStyle kind) {
         double grainX = plot.getDomainAxis().getRange().getLength() * GRAIN;
         double grainY = plot.getRangeAxis().getRange().getLength() * GRAIN;
+        double atTheEdge = longestShown + room() / 2;
         XYSeries series = new XYSeries(kind, false, true);
         Set<Long> seen = new HashSet<>();
         for (ChangeRecord change : changes) {
-            double x = clock.fromSi(change.jointCycleTime());
+            double x = clock.fromSi(Math.min(change.jointCycleTime(), atTheEdge));
             double y = unit.fromSi(change.stripDrawn());
             if (OutcomeStyle.of(change.outcome()) == kind
-                    && change.jointCycleTime() <= longestShown
                     && seen.add(Math.round(x / grainX) << 32 | Math.round(y / grainY))) {
                 series.add(x, y);
             }

@@ -8,6 +8,7 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.StandardXYBarPainter;
 import org.jfree.chart.renderer.xy.XYBarRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XYIntervalSeries;
 import org.jfree.data.xy.XYIntervalSeriesCollection;
 import org.jfree.data.xy.XYSeries;
@@ -15,7 +16,6 @@ import org.jfree.data.xy.XYSeriesCollection;
 import runthrough.chart.Chart;
 import runthrough.chart.ChartContext;
 import runthrough.chart.ChartStyle;
-import runthrough.chart.ChartUnits;
 import runthrough.chart.OutcomeStyle;
 import runthrough.chart.Palette;
 import runthrough.quantity.Unit;
@@ -24,8 +24,8 @@ import runthrough.simulation.records.Outcome;
 
 /**
  * The whole run at a glance: a bar for each coil change from the level at its start down to the lowest level, and the stop
- * level. With more coil changes than a picture can show, a bar stands for several: from the lowest level at a start down to
- * the lowest of all.
+ * level. Where there are more than have room side by side, or shifts to be compared, they stand in the order of {@link RunOrder},
+ * as heights above the stop level, and a bar may stand for several: from the lowest level at a start down to the lowest of all.
  */
 final class RunChart {
     static final int MOST_BARS = 240;
@@ -33,48 +33,116 @@ final class RunChart {
     private static final int FEW = 80;
 
     private static final double HALF_WIDTH = 0.36;
+    /** Between the coil changes of two shifts, as a part of all. */
+    private static final double GAP = 0.02;
 
-    private RunChart() {}
+    private static final int HEIGHT = 420;
+
+    private final ChartContext context;
+    private final RunOrder order;
+    private final List<ChangeRecord> changes;
+    private final Unit unit;
+    private final double gap;
+
+    private RunChart(ChartContext context, List<ChangeRecord> changes) {
+        this.context = context;
+        this.order = RunOrder.of(context.line(), changes, MOST_BARS);
+        this.changes = order.all();
+        this.unit = context.units().length();
+        this.gap = Math.ceil(GAP * changes.size());
+    }
 
     /** The chart of the coil changes of one replication. */
     static Chart of(ChartContext context, List<ChangeRecord> changes) {
+        return new RunChart(context, changes).chart();
+    }
+
+    private Chart chart() {
         ChartStyle style = context.style();
-        ChartUnits units = context.units();
-        Unit unit = units.length();
-        double capacity = context.line().accumulator().capacity();
-        int together = (changes.size() + MOST_BARS - 1) / MOST_BARS;
-        double top = Math.max(capacity, most(changes, ChangeRecord::levelAtStart));
-        double bottom = Math.min(0, -most(changes, c -> -c.lowestLevel()));
-        NumberAxis domain = style.axis("coil change");
-        domain.setRange(
-                changes.get(0).number() - 1.0, changes.get(changes.size() - 1).number() + 1.0);
-        NumberAxis range = style.axis("level, " + unit.symbol());
-        range.setRange(unit.fromSi(bottom - 0.03 * top), unit.fromSi(1.08 * top));
-        XYPlot plot = style.plot(domain, range);
+        XYPlot plot = style.plot(changeAxis(), levelAxis());
+        plot.setDomainGridlinesVisible(!order.isByShift());
         LegendItemCollection legend = new LegendItemCollection();
-        lines(plot, changes, capacity, unit, legend);
-        bars(plot, changes, together, unit, legend);
-        String title = context.ofFirst("Level over the whole run, at the start of each coil change and lowest");
-        String reading = reading(context, changes);
+        lines(plot, legend);
+        bars(plot, legend);
+        if (order.isByShift()) {
+            nameShifts(plot);
+        }
+        String title = context.ofFirst(
+                order.inTime()
+                        ? "Level over the whole run, at the start of each coil change and lowest"
+                        : "Lowest level of each coil change above the stop level, "
+                                + (order.isByShift() ? "shift by shift" : "lowest first"));
+        String reading = reading();
         return new Chart(
                 "run",
                 title,
                 reading,
-                "One bar for each " + (together == 1 ? "coil change" : together + " coil changes")
+                "One bar for each " + (together() == 1 ? "coil change" : together() + " coil changes")
                         + ", from the level at its start down to the lowest level, with the stop level as a line. "
                         + reading,
-                style.picture(title, plot, legend, 420));
+                style.picture(title, plot, legend, HEIGHT));
     }
 
-    private static void lines(
-            XYPlot plot, List<ChangeRecord> changes, double capacity, Unit unit, LegendItemCollection legend) {
+    /** So many coil changes share a bar. */
+    private int together() {
+        return (changes.size() + MOST_BARS - 1) / MOST_BARS;
+    }
+
+    private NumberAxis changeAxis() {
+        NumberAxis axis = context.style().axis(order.axis());
+        axis.setRange(
+                place(0, 0) - 1, place(order.groups().size() - 1, lastGroup().size() - 1) + 1);
+        axis.setTickLabelsVisible(!order.isByShift());
+        axis.setTickMarksVisible(!order.isByShift());
+        return axis;
+    }
+
+    private List<ChangeRecord> lastGroup() {
+        return order.groups().get(order.groups().size() - 1);
+    }
+
+    private NumberAxis levelAxis() {
+        double top = Math.max(order.inTime() ? capacity() : 0, most(changes, c -> shown(c, c.levelAtStart())));
+        double bottom = Math.min(0, -most(changes, c -> -shown(c, c.lowestLevel())));
+        NumberAxis axis =
+                context.style().axis((order.inTime() ? "level, " : "level above the stop level, ") + unit.symbol());
+        axis.setRange(unit.fromSi(bottom - 0.03 * (top - bottom)), unit.fromSi(top + 0.1 * (top - bottom)));
+        return axis;
+    }
+
+    private double capacity() {
+        return context.line().accumulator().capacity();
+    }
+
+    /** A level as it is shown: in another order than that of time, above the stop level, which may differ from coil to coil. */
+    private double shown(ChangeRecord change, double level) {
+        return order.inTime() ? level : level - change.stopLevel();
+    }
+
+    /** Where the coil change {@code index} of {@code group} stands on the axis. */
+    private double place(int group, int index) {
+        List<ChangeRecord> changesOf = order.groups().get(group);
+        if (order.inTime()) {
+            return changesOf.get(index).number();
+        }
+        int before =
+                order.groups().subList(0, group).stream().mapToInt(List::size).sum();
+        return before + group * gap + index + 1;
+    }
+
+    private void lines(XYPlot plot, LegendItemCollection legend) {
         XYSeries stop = new XYSeries("stop level", false, true);
         XYSeries full = new XYSeries("capacity", false, true);
-        for (ChangeRecord change : changes) {
-            for (double half : new double[] {-0.5, 0.5}) {
-                stop.add(change.number() + half, unit.fromSi(change.stopLevel()));
-                full.add(change.number() + half, unit.fromSi(capacity));
+        if (order.inTime()) {
+            for (ChangeRecord change : changes) {
+                for (double half : new double[] {-0.5, 0.5}) {
+                    stop.add(change.number() + half, unit.fromSi(change.stopLevel()));
+                    full.add(change.number() + half, unit.fromSi(capacity()));
+                }
             }
+        } else {
+            stop.add(plot.getDomainAxis().getLowerBound(), 0);
+            stop.add(plot.getDomainAxis().getUpperBound(), 0);
         }
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
         renderer.setDrawSeriesLineAsPath(true);
@@ -87,26 +155,20 @@ final class RunChart {
         plot.setDataset(0, data);
         plot.setRenderer(0, renderer);
         legend.add(ChartStyle.line("stop level", Palette.LIMIT, Palette.LONG_DASHES));
-        legend.add(ChartStyle.line("capacity", Palette.FAINT, Palette.DOTS));
+        if (order.inTime()) {
+            legend.add(ChartStyle.line("capacity", Palette.FAINT, Palette.DOTS));
+        }
     }
 
-    private static void bars(
-            XYPlot plot, List<ChangeRecord> changes, int together, Unit unit, LegendItemCollection legend) {
+    private void bars(XYPlot plot, LegendItemCollection legend) {
         XYIntervalSeriesCollection data = new XYIntervalSeriesCollection();
         XYBarRenderer renderer = new XYBarRenderer();
         renderer.setUseYInterval(true);
         renderer.setBarPainter(new StandardXYBarPainter());
         renderer.setShadowVisible(false);
         renderer.setDrawBarOutline(changes.size() <= FEW);
-        Outcome[] outcomes = Outcome.values();
-        for (Outcome outcome : outcomes) {
-            XYIntervalSeries series = new XYIntervalSeries(outcome, false, true);
-            for (int i = 0; i < changes.size(); i += together) {
-                List<ChangeRecord> group = changes.subList(i, Math.min(changes.size(), i + together));
-                if (worst(group) == outcome) {
-                    add(series, group, unit);
-                }
-            }
+        for (Outcome outcome : Outcome.values()) {
+            XYIntervalSeries series = bars(outcome);
             if (series.getItemCount() > 0) {
                 OutcomeStyle style = OutcomeStyle.of(outcome);
                 renderer.setSeriesOutlinePaint(data.getSeriesCount(), Palette.EDGE);
@@ -120,12 +182,37 @@ final class RunChart {
         plot.setRenderer(1, renderer);
     }
 
-    private static void add(XYIntervalSeries series, List<ChangeRecord> group, Unit unit) {
-        double first = group.get(0).number() - HALF_WIDTH;
-        double last = group.get(group.size() - 1).number() + HALF_WIDTH;
-        double high = unit.fromSi(-most(group, c -> -c.levelAtStart()));
-        double low = unit.fromSi(-most(group, c -> -c.lowestLevel()));
+    private XYIntervalSeries bars(Outcome outcome) {
+        XYIntervalSeries series = new XYIntervalSeries(outcome, false, true);
+        int together = together();
+        for (int group = 0; group < order.groups().size(); group++) {
+            List<ChangeRecord> all = order.groups().get(group);
+            for (int i = 0; i < all.size(); i += together) {
+                int end = Math.min(all.size(), i + together);
+                List<ChangeRecord> some = all.subList(i, end);
+                if (worst(some) == outcome) {
+                    add(series, some, place(group, i) - HALF_WIDTH, place(group, end - 1) + HALF_WIDTH);
+                }
+            }
+        }
+        return series;
+    }
+
+    private void add(XYIntervalSeries series, List<ChangeRecord> some, double first, double last) {
+        double high = unit.fromSi(-most(some, c -> -shown(c, c.levelAtStart())));
+        double low = unit.fromSi(-most(some, c -> -shown(c, c.lowestLevel())));
         series.add((first + last) / 2, first, last, high, low, high);
+    }
+
+    /** The name of each shift and how many coil changes it has, over them. */
+    private void nameShifts(XYPlot plot) {
+        double top = plot.getRangeAxis().getUpperBound();
+        for (int group = 0; group < order.groups().size(); group++) {
+            int count = order.groups().get(group).size();
+            String name = order.names().get(group) + ": " + count;
+            double middle = (place(group, 0) + place(group, count - 1)) / 2;
+            context.style().name(plot, name, middle, top, TextAnchor.TOP_CENTER);
+        }
     }
 
     private static Outcome worst(List<ChangeRecord> group) {
@@ -136,7 +223,7 @@ final class RunChart {
         return changes.stream().mapToDouble(value).max().orElseThrow();
     }
 
-    private static String reading(ChartContext context, List<ChangeRecord> changes) {
+    private String reading() {
         long failed =
                 changes.stream().filter(c -> c.outcome() != Outcome.RAN_THROUGH).count();
         ChangeRecord worst = FeaturedChange.of(context, changes);

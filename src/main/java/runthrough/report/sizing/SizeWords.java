@@ -92,13 +92,12 @@ record SizeWords(Sizing sizing, StudyWords words) {
                         : Optional.empty());
     }
 
-    /** What it is made of: so many strands of such a stroke. */
-    String ofStrands() {
-        StorageForm.Strands now =
-                (StorageForm.Strands) sizing.request().line().accumulator().form();
-        double capacity = sizing.strands().orElseThrow().answer().orElseThrow();
-        return Math.round(capacity / now.stroke()) + " strands of " + texts().length(now.stroke()) + "; now "
-                + now.strands();
+    /** What {@code capacity} (m) is made of: so many strands of such a stroke; empty where there are none. */
+    Optional<String> ofStrands(double capacity) {
+        return sizing.request().line().accumulator().form() instanceof StorageForm.Strands now
+                ? Optional.of(Math.round(capacity / now.stroke()) + " strands of " + texts().length(now.stroke())
+                        + "; now " + now.strands())
+                : Optional.empty();
     }
 
     /** What is set to give it, with its interval; empty where that is the capacity itself. */

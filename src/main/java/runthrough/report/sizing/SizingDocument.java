@@ -3,6 +3,7 @@ package runthrough.report.sizing;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import runthrough.handcalc.Storage;
 import runthrough.plant.StorageForm;
 import runthrough.plant.StorageForm.Adjustable;
 import runthrough.quantity.Kind;
@@ -121,6 +122,11 @@ final class SizingDocument {
                     "in_whole_strands_m",
                     "The smallest capacity in whole strands of the present stroke; null where there are none.",
                     sizing -> sizing.strands().map(Crossing::answer).orElse(OptionalDouble.empty()))
+            .optionalNumber(
+                    "without_stop_m",
+                    "The smallest capacity that meets the target without a stop, in whole strands where there are some; null"
+                            + " where the scenario sets no such target, or no capacity is enough.",
+                    sizing -> sizing.withoutStop().map(Crossing::answer).orElse(OptionalDouble.empty()))
             .optional("present", "The accumulator as it is.", POINT, Sizing::present)
             .list(
                     "failures",
@@ -141,6 +147,15 @@ final class SizingDocument {
                             .storage()
                             .map(storage -> OptionalDouble.of(
                                     storage.toRunThrough().capacity().needed()))
+                            .orElse(OptionalDouble.empty()))
+            .optionalNumber(
+                    "without_stop_by_closed_form_m",
+                    "Capacity needed for the same joint so that the process slows and does not stop; null where it cannot slow,"
+                            + " or no closed form holds.",
+                    sizing -> sizing.handCalculation()
+                            .storage()
+                            .flatMap(Storage::withoutStop)
+                            .map(borne -> OptionalDouble.of(borne.capacity().needed()))
                             .orElse(OptionalDouble.empty()))
             .list("curve", "Share against capacity, smallest capacity first.", POINT, Sizing::curve)
             .optional("none_is_enough", "Why no capacity is enough, if none is.", NONE, Sizing::noneEnough);

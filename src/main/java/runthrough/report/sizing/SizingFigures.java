@@ -2,10 +2,13 @@ package runthrough.report.sizing;
 
 import java.util.ArrayList;
 import java.util.List;
+import runthrough.handcalc.Storage;
 import runthrough.quantity.Kind;
+import runthrough.report.Cell;
 import runthrough.report.Figure;
 import runthrough.report.Texts;
 import runthrough.report.Value;
+import runthrough.study.search.Crossing;
 import runthrough.study.sizing.Sizing;
 
 /** The numbers of a sizing that matter most: the smallest accumulator, the present one, what lies between, hand calculation. */
@@ -28,14 +31,38 @@ final class SizingFigures {
         words.set()
                 .ifPresent(set -> figures.add(Figure.of(
                         SizeWords.setting(sizing.smallest().orElseThrow().form()), set)));
-        words.strands().ifPresent(strands -> figures.add(Figure.of("in whole strands", strands, words.ofStrands())));
+        words.strands()
+                .ifPresent(strands -> figures.add(Figure.of(
+                        "in whole strands",
+                        strands,
+                        words.ofStrands(strands.si()).orElseThrow())));
         sizing.present().ifPresent(this::present);
         sizing.handCalculation()
                 .storage()
                 .map(storage -> storage.toRunThrough().capacity())
                 .ifPresent(margin -> figures.add(Figure.of(
                         "hand calculation", length(margin.needed()), "one joint of mean time, accumulator full")));
+        sizing.withoutStop().ifPresent(this::withoutStop);
         return figures;
+    }
+
+    private void withoutStop(Crossing found) {
+        String target = texts.share(sizing.request().run().targetWithoutStop().orElseThrow()) + " without a stop";
+        String name = "capacity without a stop";
+        found.answer()
+                .ifPresentOrElse(
+                        capacity -> figures.add(Figure.of(
+                                name,
+                                texts.found(words.length(), capacity, found.low(), found.high()),
+                                words.ofStrands(capacity)
+                                        .map(strands -> strands + "; " + target)
+                                        .orElse(target))),
+                        () -> figures.add(new Figure(name, Cell.of("no capacity is enough"), target)));
+        sizing.handCalculation()
+                .storage()
+                .flatMap(Storage::withoutStop)
+                .ifPresent(borne -> figures.add(Figure.of(
+                        "hand calculation, no stop", length(borne.capacity().needed()), "the process slows")));
     }
 
     private void present(Sizing.Point now) {

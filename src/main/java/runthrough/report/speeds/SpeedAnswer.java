@@ -27,6 +27,9 @@ public final class SpeedAnswer {
     public static final AnswerFormat FORMAT =
             new AnswerFormat("speeds", 2, Subject.OF_LINES, () -> SpeedDocument.SHAPE);
 
+    /** A range of speeds narrower than this, as a part of the best speed, is one speed to whoever sets it. */
+    private static final double WORTH_SAYING = 0.01;
+
     private final SpeedCurve curve;
     private final StudyWords words;
     private final Texts texts;
@@ -79,7 +82,9 @@ public final class SpeedAnswer {
                 .filter(any -> curve.targetLost().isPresent())
                 .ifPresent(advice::add);
         Peak peak = curve.peak();
-        if (words.random() && peak.asGoodTo() > peak.asGoodFrom()) {
+        if (words.random()
+                && peak.asGoodTo() - peak.asGoodFrom()
+                        > WORTH_SAYING * peak.at().speed()) {
             advice.add("From " + texts.speed(peak.asGoodFrom()) + " to " + texts.speed(peak.asGoodTo())
                     + " no difference in output is shown.");
         }
@@ -141,10 +146,12 @@ public final class SpeedAnswer {
         curve.targetLost()
                 .filter(crossing -> crossing.answered() == Crossing.Found.CROSSED)
                 .ifPresent(crossing -> figures.add(Figure.of("target met up to", limit(crossing))));
-        figures.add(Figure.of(
-                "lost at the fastest",
-                Value.of(headline.lostAtFastest(), Notation.SHARE),
-                "of the most, at " + texts.speed(curve.peak().fastest())));
+        if (curve.peak().where() != SpeedCurve.Where.AT_FASTEST) {
+            figures.add(Figure.of(
+                    "lost at the fastest",
+                    Value.of(headline.lostAtFastest(), Notation.SHARE),
+                    "of the most, at " + texts.speed(curve.peak().fastest())));
+        }
         return figures;
     }
 

@@ -73,8 +73,8 @@ final class SpeedTables {
                         false,
                         "not possible",
                         row -> row.value(point -> texts.value(output, point.output())))
-                .number("mass", notation(Kind.RATE_MASS, SpeedTables::mass), row -> row.number(SpeedTables::mass))
-                .fileNumber(
+                .fileNumber("mass", notation(Kind.RATE_MASS, SpeedTables::mass), row -> row.number(SpeedTables::mass))
+                .number(
                         "yield",
                         Notation.SHARE,
                         row -> row.number(point -> point.goodShare().mean()))

@@ -38,6 +38,8 @@ import runthrough.study.statistics.RelativeHalfWidth;
  *     joint cycle time
  * @param noneEnough why no capacity is enough and what would free it; only with {@link Answer#NONE_IS_ENOUGH}
  * @param strands the smallest capacity (m) in whole strands, where the accumulator has some: {@code answer()} of it
+ * @param withoutStop the smallest capacity (m) that meets the plan's target without a stop, in whole strands where there are some:
+ *     {@code answer()} of it, empty where none is enough; empty without such a target
  */
 public record Sizing(
         SimulationRequest request,
@@ -56,7 +58,8 @@ public record Sizing(
         List<Point> curve,
         HandCalculation handCalculation,
         Optional<NoneEnough> noneEnough,
-        Optional<Crossing> strands) {
+        Optional<Crossing> strands,
+        Optional<Crossing> withoutStop) {
 
     /** Two shares closer than this are the same but for rounding. */
     private static final double ROUNDING = 1e-12;

@@ -16,6 +16,7 @@ import runthrough.study.ProgressCounter;
 import runthrough.study.StudyListener;
 import runthrough.study.Verdict;
 import runthrough.study.lever.LeverRun;
+import runthrough.study.lever.LeverSearch;
 import runthrough.study.lever.LineLevers;
 import runthrough.study.lever.Varied;
 import runthrough.study.search.Crossing;
@@ -57,6 +58,8 @@ final class SizingRun {
     private final HandCalculation handCalculation;
     private final Line ample;
     private final StripDemand needs;
+    private final Varied asLever;
+    private final LeverSearch alongLever;
     private RunPlan plan;
 
     SizingRun(SimulationRequest request, SizingOptions options, Evaluator evaluator, StudyListener listener) {
@@ -70,6 +73,8 @@ final class SizingRun {
         this.ample = request.line().with(ample(request.line().accumulator(), handCalculation));
         this.needs = new StripDemand(ample);
         this.capacities = new Capacities(request.line(), evaluator, needs);
+        this.asLever = new LineLevers(request.line(), request.resultsIn()).capacity();
+        this.alongLever = new LeverRun(request, evaluator, steps).along(asLever);
     }
 
     private static Accumulator ample(Accumulator now, HandCalculation handCalculation) {
@@ -224,18 +229,25 @@ final class SizingRun {
                 points,
                 handCalculation,
                 none,
-                inStrands());
+                inStrands(),
+                withoutStop());
     }
 
     /** The same question in whole strands, as everybody else answers it. */
     private Optional<Crossing> inStrands() {
-        if (!(request.line().accumulator().form() instanceof StorageForm.Strands)) {
-            return Optional.empty();
-        }
-        Varied capacity = new LineLevers(request.line(), request.resultsIn()).capacity();
-        return Optional.of(new LeverRun(request, evaluator, steps)
-                .along(capacity)
-                .find(Goal.runThrough(options.target()), capacity.present()));
+        return request.line().accumulator().form() instanceof StorageForm.Strands
+                ? Optional.of(asLever(Goal.runThrough(options.target())))
+                : Optional.empty();
+    }
+
+    private Optional<Crossing> withoutStop() {
+        return request.run().targetWithoutStop().stream()
+                .mapToObj(target -> asLever(Goal.withoutStop(target)))
+                .findFirst();
+    }
+
+    private Crossing asLever(Goal goal) {
+        return alongLever.find(goal, asLever.present());
     }
 
     private Optional<Size> size(OptionalDouble capacity) {

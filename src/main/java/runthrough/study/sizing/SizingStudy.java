@@ -60,6 +60,7 @@ public final class SizingStudy {
                 List.of(),
                 HandCalculation.of(request.line()),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 }

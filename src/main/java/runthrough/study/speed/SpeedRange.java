@@ -39,6 +39,9 @@ public record SpeedRange(double from, double to, int points) {
     /** A little faster than a speed at which the line's check refuses. */
     private static final double ABOVE = 1.001;
 
+    /** A speed this close to another, as a part of the step from one to the next, adds nothing to it. */
+    private static final double NEXT_TO = 0.2;
+
     /** Enough halvings to come within a millionth of the range. */
     private static final int HALVINGS = 20;
 
@@ -125,10 +128,16 @@ public record SpeedRange(double from, double to, int points) {
         return LineCheck.notFeasible(line.withRatedSpeedsTimes(speed / line.fastestRatedSpeed()), units);
     }
 
-    /** The speeds, slowest first. */
-    DoubleStream speeds() {
+    /** The speeds, slowest first; one within the range that is next to the present speed {@code now} (m/s) gives way to it. */
+    DoubleStream speeds(double now) {
+        double step = (to - from) / (points - 1);
         return IntStream.range(0, points)
-                .mapToDouble(i -> i == points - 1 ? to : from + (to - from) * i / (points - 1));
+                .mapToDouble(i -> i == points - 1 ? to : from + step * i)
+                .map(speed -> isInside(speed) && Math.abs(speed - now) < NEXT_TO * step ? now : speed);
+    }
+
+    private boolean isInside(double speed) {
+        return from < speed && speed < to;
     }
 
     /** Refuses the range when {@code line} does not pass its check at one of its ends. */

@@ -67,7 +67,7 @@ public final class SpeedStudy {
             return evaluator.evaluate(line.withRatedSpeedsTimes(speed / now), request.run());
         });
         SpeedPoint present = speeds.point(now);
-        range.speeds().forEach(speeds::attempt);
+        range.speeds(now).forEach(speeds::attempt);
         double precision = line.isDeterministic() ? EXACT : FINE;
         SpeedCurve.Peak peak = new PeakSearch(speeds, range, precision).peak();
         Optional<Crossing> lost = line.practice().isOneStrip() ? Optional.empty() : Optional.of(targetLost(speeds));
@@ -104,7 +104,7 @@ public final class SpeedStudy {
         // Steps of the lever, so that all who ask for the fastest speed get the same one.
         Scale scale = new Scale(Harder.LARGER, range.from(), range.to(), step, 0);
         Goal goal = Goal.runThrough(target);
-        double guess = range.speeds()
+        double guess = range.speeds(request.line().fastestRatedSpeed())
                 .filter(speed -> speeds.attempt(speed).filter(goal::isSeenMet).isPresent())
                 .max()
                 .orElse(range.from());

@@ -81,7 +81,7 @@ final class Speeds {
     /** The points of {@code range} at which the line can be run, and the present speed where it lies in it. */
     List<SpeedPoint> points(SpeedRange range) {
         return DoubleStream.concat(
-                        range.speeds(),
+                        range.speeds(now),
                         DoubleStream.of(now).filter(speed -> range.from() <= speed && speed <= range.to()))
                 .map(this::exactly)
                 .sorted()

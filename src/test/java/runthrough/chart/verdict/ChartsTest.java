@@ -369,7 +369,9 @@ class ChartsTest {
         for (int i = 0; i < bars.getItemCount(0); i++) {
             lowest = Math.min(lowest, bars.getStartYValue(0, i));
         }
-        assertThat(lowest).isEqualTo(run.changes().get(777).lowestLevel());
+        // More than have room stand lowest first, as heights above the stop level.
+        assertThat(lowest).isEqualTo(run.changes().get(777).lowestAboveStopLevel());
+        assertThat(bars.getStartYValue(0, 0)).isEqualTo(lowest);
     }
 
     @Test

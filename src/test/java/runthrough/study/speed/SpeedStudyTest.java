@@ -61,6 +61,16 @@ class SpeedStudyTest {
     }
 
     @Test
+    void aSpeedNextToThePresentOneGivesWayToIt() {
+        // Steps of 0.05 m/s from 1.2 to 1.9: 1.5 is one of them. From 1.205 on 1.505 is, a tenth of a step off.
+        SpeedCurve curve = curve(request(TUNED, 20, 1), 1.205, 1.905, 15);
+        assertThat(curve.points()).hasSize(15).extracting(SpeedPoint::speed).contains(1.5);
+
+        // 1.525 lies half a step off: both are shown.
+        assertThat(curve(request(TUNED, 20, 1), 1.225, 1.925, 15).points()).hasSize(16);
+    }
+
+    @Test
     void aTunedLineThatIsSpedUpGivesLess_andThePeakIsWhereItStillRunsThrough() {
         SpeedCurve curve = curve(request(TUNED, 200, 1), 1.2, 1.9, 15);
 
