@@ -5,9 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import runthrough.plant.Distribution;
 import runthrough.plant.WorkElement;
-import runthrough.quantity.Kind;
-import runthrough.quantity.UnitSystem;
-import runthrough.quantity.Units;
+import runthrough.quantity.Notation;
 import runthrough.scenario.source.FlowText;
 import runthrough.scenario.source.Raw;
 
@@ -42,12 +40,15 @@ record WorkView(String name, String distribution, double mean, List<Double> spar
                 written instanceof Raw.Mapping mapping && mapping.entries().size() == 1
                         ? FlowText.of(mapping.entries().get(0).value())
                         : FlowText.of(written);
-        Units units = Units.of(UnitSystem.METRIC);
         String words = distribution.isConstant()
-                ? "always " + units.text(Kind.TIME, distribution.mean())
-                : "half within " + units.text(Kind.TIME, distribution.quantile(0.5)) + ", 95 % within "
-                        + units.text(Kind.TIME, distribution.quantile(0.95));
+                ? "always " + time(distribution.mean())
+                : "half within " + time(distribution.quantile(0.5)) + ", 95 % within "
+                        + time(distribution.quantile(0.95));
         return new WorkView(element.name(), text, distribution.mean(), density(distribution), words);
+    }
+
+    private static String time(double seconds) {
+        return Notation.time(seconds).text(seconds);
     }
 
     /** By differences of the distribution function, which observed values have, too. */

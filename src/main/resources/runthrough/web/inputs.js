@@ -10,7 +10,7 @@ const DISTRIBUTIONS = {
   "normal: mean, sd": (m) => `{normal: [${m} s, ${n(m * 0.15)} s]}`,
   "exponential: mean": (m) => `{exponential: ${m} s}`,
 };
-const n = (value) => digits(value, 3);
+const n = (value) => digits(value);
 const LISTS = { prepare: "Prepare, while the line runs", tail: "Tail, strip standing", join: "Join, strip standing" };
 const GROUPS = { coil: "Coil", coils: "Coils", entry: "Entry", "coil-change": "Coil change", accumulator: "Accumulator", process: "Process", run: "Run" };
 
@@ -85,7 +85,7 @@ export class Inputs {
 
   slid(path, si) {
     const field = this.line.fields.find((one) => one.path === path);
-    const value = field.whole ? String(Math.round(si)) : `${digits(si * field.per, 3)}${field.symbol ? ` ${field.symbol}` : ""}`;
+    const value = field.whole ? String(Math.round(si)) : `${digits(si * field.per)}${field.symbol ? ` ${field.symbol}` : ""}`;
     for (const one of this.fields.get(path)) one.box.value = value;
     this.change([{ path, value }]);
   }
@@ -99,7 +99,7 @@ export class Inputs {
         shown.note.textContent = field.written === field.shown ? "" : `in the file: ${field.written}`;
         const opened = this.opened.get(field.path);
         const moved = opened && field.si !== null ? field.si / opened - 1 : 0;
-        shown.change.textContent = Math.abs(moved) > 5e-4 ? `${moved > 0 ? "+" : "−"}${digits(100 * Math.abs(moved), 3)} %` : "";
+        shown.change.textContent = Math.abs(moved) > 5e-4 ? `${moved > 0 ? "+" : "−"}${digits(100 * Math.abs(moved))} %` : "";
       }
     }
     this.updateWork(line);

@@ -117,7 +117,7 @@ export class Player {
     if (s.entryState === "standing") {
       const rest = change ? change.released - s.time : 0;
       return stored
-        ? `Strip stands at the joiner for another ${this.words.time(rest)}; the process lives on what is stored.`
+        ? `Strip stands at the joiner for another ${this.words.time(rest)}; the process runs on stored strip.`
         : `Strip stands for another ${this.words.time(rest)}, and the process with it.`;
     }
     if (s.processState === "joint-passage") return "A joint passes the process, which runs slower for it.";

@@ -20,14 +20,17 @@ export class Words {
     return this.of("speed", si);
   }
 
+  /** Seconds up to 90 s, minutes and seconds up to 3 h, hours beyond. */
   time(si) {
-    if (si < 120) return `${digits(si, 3)}\u00a0s`;
-    return si < 7200 ? `${digits(si / 60, 3)}\u00a0min` : `${digits(si / 3600, 3)}\u00a0h`;
+    if (si <= 90) return `${digits(si)}\u00a0s`;
+    if (si > 10800) return `${digits(si / 3600)}\u00a0h`;
+    const whole = Math.round(si);
+    return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, "0")}\u00a0min`;
   }
 }
 
-/** Three or four digits that matter, without a tail of noughts. */
-export function digits(value, wanted = 4) {
+/** Three digits that matter, whole digits always, without a tail of noughts. */
+export function digits(value, wanted = 3) {
   if (!Number.isFinite(value)) return "–";
   const size = Math.abs(value);
   if (size < 1e-9) return "0";

@@ -131,7 +131,7 @@ class PageInMotionTest {
         seek(1033.7, "No joint is on its way.");
         seek(1033.8, "Joint 1: 20.3 m of strip to the process");
         assertThat(joint(0).get(0)).isCloseTo(JOINER, within(1.0));
-        seek(1050, "Joint 1: 8.108 m of strip to the process, there in 10.8 s.");
+        seek(1050, "Joint 1: 8.11 m of strip to the process, there in 10.8 s.");
         assertJointIsAt(0.7178);
         assertThat(browser.text("#drawing")).contains("joint 1", "joint on its way to the process");
         browser.picture("joint-in-the-accumulator");

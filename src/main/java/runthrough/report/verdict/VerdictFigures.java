@@ -61,8 +61,8 @@ final class VerdictFigures {
                         texts.value(Kind.TIME, stoppages.lostTimePerShift()),
                         texts.length(stoppages.lostMetresPerShift().mean()) + " of strip" + few(stoppages))));
         Summary joint = verdict.joint().time();
-        // One unit for the mean and its percentiles, no longer than minutes where the mean is not.
-        Notation times =
+        // One unit for the percentiles, no longer than minutes where the mean is not.
+        Notation percentiles =
                 texts.notation(Kind.TIME, Math.max(joint.mean().mean(), Math.min(joint.p99(), Notation.MOST_MINUTES)));
         Estimate good = verdict.output().speed();
         Value grossOutput = texts.value(
@@ -71,9 +71,9 @@ final class VerdictFigures {
                 Which.JOINT,
                 Figure.of(
                         result.joint() + ", mean",
-                        texts.value(times, joint.mean()),
-                        "90 % at most " + times.text(joint.p90()) + ", 95 % " + times.text(joint.p95()) + ", 99 % "
-                                + times.text(joint.p99()))));
+                        texts.value(Kind.TIME, joint.mean()),
+                        "90 % at most " + percentiles.text(joint.p90()) + ", 95 % " + percentiles.text(joint.p95())
+                                + ", 99 % " + percentiles.text(joint.p99()))));
         figures.add(new Named(
                 Which.OUTPUT,
                 Figure.of(

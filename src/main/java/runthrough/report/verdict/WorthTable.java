@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
+import runthrough.quantity.Rounding;
 import runthrough.quantity.Unit;
 import runthrough.report.Cell;
 import runthrough.report.Column;
@@ -19,6 +20,8 @@ import runthrough.study.statistics.Estimate;
 
 /** What it would be worth to remove the causes that matter most, in a year, beside the stops that a year has. */
 final class WorthTable {
+    private static final double THOUSAND = 1000;
+
     private final RunThroughResult result;
     private final Texts texts;
     private final TableMaker<CauseWorth> table;
@@ -36,9 +39,9 @@ final class WorthTable {
     private Table table() {
         table.pageWords(texts.random() ? "without (95 % interval)" : "without", worth -> name(worth.reason()));
         table.fileWords("without", worth -> name(worth.reason()));
-        column("fewer stops", Notation.PLAIN, CauseWorth::stops);
+        column("fewer stops", Notation.PLAIN.with(Rounding.AMOUNT), CauseWorth::stops);
         column("less time lost", Notation.of(Unit.HOUR), CauseWorth::lostTime);
-        column("more good strip", texts.notation(Kind.LENGTH), CauseWorth::goodOutput);
+        strip(texts.notation(Kind.LENGTH));
         file("more run through", Notation.POINTS, CauseWorth::shareRunThrough);
         return table.fileNumber("replications", Notation.PLAIN, CauseWorth::replications)
                 .intoFile("worth.csv")
@@ -51,7 +54,8 @@ final class WorthTable {
         double year = result.study().request().run().yearlyTime();
         double stops = result.verdict().stoppages().starvedPerShift().mean() * year / TotalsEstimates.SHIFT;
         int replications = result.study().totals().size();
-        return "Worth of removing a cause, of " + Notation.PLAIN.number(stops) + " stops in a year of "
+        return "Worth of removing a cause, of "
+                + Notation.PLAIN.with(Rounding.AMOUNT).number(stops) + " stops in a year of "
                 + texts.of(Kind.TIME, year)
                 + (texts.random() ? "; " + Texts.count(replications, "replication") : "");
     }
@@ -60,12 +64,24 @@ final class WorthTable {
         return reason.cause() == Cause.WAITING_FOR_PREPARATION ? "all preparation" : reason.words();
     }
 
+    /** Strip of a year, for people in thousands: millions of metres have more digits than anybody reads. */
+    private void strip(Notation length) {
+        String heading = "more good strip";
+        String thousands = length.symbol().equals("m") ? "km" : "1000 " + length.symbol();
+        page(heading, length.called(thousands), worth -> worth.goodOutput().times(1 / THOUSAND));
+        file(heading, length, CauseWorth::goodOutput);
+    }
+
     /** A number with its interval in brackets for people, in two columns for a file. */
     private void column(String heading, Notation notation, Function<CauseWorth, Estimate> value) {
+        page(heading, notation, value);
+        file(heading, notation, value);
+    }
+
+    private void page(String heading, Notation notation, Function<CauseWorth, Estimate> value) {
         table.with(
                 new Column(heading, Column.Holds.NUMBERS, Optional.of(notation), Column.Place.PAGE),
                 worth -> new Cell.Known(texts.value(notation, value.apply(worth)), ""));
-        file(heading, notation, value);
     }
 
     private void file(String heading, Notation notation, Function<CauseWorth, Estimate> value) {
