@@ -37,9 +37,9 @@ class WorthTableTest {
     @Test
     void captionSaysOfWhatAndOverWhat_andEveryNumberHasItsInterval() {
         String terminal = TerminalWriter.render(VerdictAnswer.inWords(result()), false);
-        String known = " +[0-9. ]+ \\([0-9. ]+ to [0-9. ]+\\)";
+        String known = " +[0-9.\\h]+ \\([0-9.\\h]+ to [0-9.\\h]+\\)";
         assertThat(terminal)
-                .containsPattern("Worth of removing a cause, of [0-9 ]+ stops in a year of [0-9]+ h; 5 replications");
+                .containsPattern("Worth of removing a cause, of [0-9\\h]+ stops in a year of [0-9]+ h; 5 replications");
         assertThat(terminal).containsPattern("\nall preparation" + known + known + known + "\n");
     }
 
