@@ -39,13 +39,17 @@ public record SlowingForms(ClosedForms forms, double level, double slowedSpeed) 
                 forms.usable());
     }
 
-    /**
-     * Whether {@link #longestWithoutStop} holds: the process slows while the entry stands, and has its slowed speed before the joint
-     * is released. Of a V that is not slowed nothing is assumed.
-     */
+    /** Whether {@link #longestWithoutStop} holds. */
     public boolean holdsWithoutStop() {
-        double speed = forms.entry().speed();
-        return speed <= slowedSpeed || (untilSlowed(forms.entry()) >= 0 && atSlowedSpeed(speed) >= 0);
+        return holdsWithoutStop(forms.capacity(), forms.entry().speed());
+    }
+
+    /**
+     * Whether the forms without a stop hold with a capacity of {@code capacity} (m) and a V of {@code speed} (m/s): the process slows
+     * while the entry stands, and has its slowed speed before the joint is released. Of a V that is not slowed nothing is assumed.
+     */
+    public boolean holdsWithoutStop(double capacity, double speed) {
+        return speed <= slowedSpeed || (untilSlowed(capacity, at(speed)) >= 0 && atSlowedSpeed(speed) >= 0);
     }
 
     /** The fastest V (m/s) at which a joint of {@code joint} seconds runs through. */
@@ -65,24 +69,28 @@ public record SlowingForms(ClosedForms forms, double level, double slowedSpeed) 
 
     /**
      * The capacity (m) at which a joint of {@code joint} seconds is the longest without a stop: with V metres less it is a second less.
-     * Not less than the level at which it slows, below which a full accumulator would slow it already.
      */
     public double capacityWithoutStop(double joint) {
-        double speed = forms.entry().speed();
-        double needed = forms.capacity() - speed * (longestWithoutStop() - joint);
-        return speed <= slowedSpeed ? needed : Math.max(level, needed);
+        return forms.capacity() - forms.entry().speed() * (longestWithoutStop() - joint);
     }
 
     private double longestWithoutStop(double speed) {
-        StopAndGo strip = forms.entry();
-        StopAndGo at = new StopAndGo(speed, strip.acceleration(), strip.deceleration(), strip.creep());
         double ramp = (speed - slowedSpeed) / forms.processDeceleration();
-        return untilSlowed(at) + ramp + atSlowedSpeed(speed);
+        return untilSlowed(forms.capacity(), at(speed)) + ramp + atSlowedSpeed(speed);
+    }
+
+    private StopAndGo at(double speed) {
+        StopAndGo strip = forms.entry();
+        return new StopAndGo(speed, strip.acceleration(), strip.deceleration(), strip.creep());
     }
 
     /** From T1 until the process slows (s), while the entry stands. */
-    double untilSlowed(StopAndGo at) {
-        return (forms.capacity() - level - at.stoppingLength() - at.missedCreeping()) / at.speed();
+    double untilSlowed() {
+        return untilSlowed(forms.capacity(), forms.entry());
+    }
+
+    private double untilSlowed(double capacity, StopAndGo at) {
+        return (capacity - level - at.stoppingLength() - at.missedCreeping()) / at.speed();
     }
 
     /** At V_slow until T2 (s), after slowing from {@code speed} (m/s). */

@@ -13,7 +13,7 @@ final class SlowingWorking {
     private final Sheet sheet;
     private final SlowingForms forms;
     private final Bearable withoutSlowing;
-    private final Optional<Bearable> withoutStop;
+    private final Optional<BearableSlowed> withoutStop;
     private final Term speed;
     private final Ramps ramps;
 
@@ -53,7 +53,7 @@ final class SlowingWorking {
     }
 
     /** In steps: until the level of slowing at V, down to V_slow, down to the stop level at V_slow. */
-    private void withoutStop(Bearable borne, Term capacity, Term joint, Term level, Stopping stopping) {
+    private void withoutStop(BearableSlowed borne, Term capacity, Term joint, Term level, Stopping stopping) {
         double deceleration = stopping.deceleration().value();
         Term slowed = sheet.given("V_slow", "slowed process speed", forms.slowedSpeed(), Kind.SPEED);
         Term stop = sheet.step(
@@ -64,11 +64,7 @@ final class SlowingWorking {
                         Kind.LENGTH),
                 new Sum().plus("{}", stopping.reserve()).plusRamp(speed, stopping.deceleration()));
         Term first = sheet.step(
-                new Term(
-                        "T_1",
-                        "from the tail's stop until the process slows",
-                        forms.untilSlowed(forms.forms().entry()),
-                        Kind.TIME),
+                new Term("T_1", "from the tail's stop until the process slows", forms.untilSlowed(), Kind.TIME),
                 running(capacity, level).over(speed));
         Sum longest = new Sum().plus("{}", first);
         if (Double.isFinite(deceleration)) {
@@ -93,14 +89,11 @@ final class SlowingWorking {
                         Kind.TIME),
                 borne.jointCycleTime(),
                 longest.plus("{}", last));
-        sheet.step(
-                new Term(
-                        "C_stop",
-                        "capacity needed without a stop",
-                        borne.capacity().needed(),
-                        Kind.LENGTH),
-                borne.capacity(),
-                new Sum().plus("max({}, {} - {} * ({} - {}))", level, capacity, speed, result, joint));
+        borne.capacity()
+                .ifPresent(margin -> sheet.step(
+                        new Term("C_stop", "capacity needed without a stop", margin.needed(), Kind.LENGTH),
+                        margin,
+                        new Sum().plus("{} - {} * ({} - {})", capacity, speed, result, joint)));
     }
 
     /** What the process runs on at V before it slows, less what the entry lets it miss while it stops (m). */

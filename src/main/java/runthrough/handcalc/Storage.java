@@ -23,7 +23,7 @@ public record Storage(
         double stripDrawn,
         Margin capacity,
         Optional<Bearable> withoutSlowing,
-        Optional<Bearable> withoutStop,
+        Optional<BearableSlowed> withoutStop,
         Margin jointCycleTime,
         Margin speed,
         Optional<Refill> refill,

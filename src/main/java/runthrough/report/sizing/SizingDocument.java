@@ -3,6 +3,7 @@ package runthrough.report.sizing;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import runthrough.handcalc.BearableSlowed;
 import runthrough.handcalc.Storage;
 import runthrough.plant.StorageForm;
 import runthrough.plant.StorageForm.Adjustable;
@@ -155,7 +156,8 @@ final class SizingDocument {
                     sizing -> sizing.handCalculation()
                             .storage()
                             .flatMap(Storage::withoutStop)
-                            .map(borne -> OptionalDouble.of(borne.capacity().needed()))
+                            .flatMap(BearableSlowed::capacity)
+                            .map(margin -> OptionalDouble.of(margin.needed()))
                             .orElse(OptionalDouble.empty()))
             .list("curve", "Share against capacity, smallest capacity first.", POINT, Sizing::curve)
             .optional("none_is_enough", "Why no capacity is enough, if none is.", NONE, Sizing::noneEnough);

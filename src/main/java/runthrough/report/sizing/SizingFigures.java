@@ -2,6 +2,7 @@ package runthrough.report.sizing;
 
 import java.util.ArrayList;
 import java.util.List;
+import runthrough.handcalc.BearableSlowed;
 import runthrough.handcalc.Storage;
 import runthrough.quantity.Kind;
 import runthrough.report.Cell;
@@ -61,8 +62,9 @@ final class SizingFigures {
         sizing.handCalculation()
                 .storage()
                 .flatMap(Storage::withoutStop)
-                .ifPresent(borne -> figures.add(Figure.of(
-                        "hand calculation, no stop", length(borne.capacity().needed()), "the process slows")));
+                .flatMap(BearableSlowed::capacity)
+                .ifPresent(margin -> figures.add(
+                        Figure.of("hand calculation, no stop", length(margin.needed()), "the process slows")));
     }
 
     private void present(Sizing.Point now) {

@@ -3,8 +3,10 @@ package runthrough.report.verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import runthrough.handcalc.Bearable;
+import runthrough.handcalc.BearableSlowed;
 import runthrough.handcalc.CoherentUnits;
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Limit;
@@ -31,6 +33,7 @@ final class HandChapter {
     private static final int COLUMN = 24;
     private static final int INDENT = 6;
     private static final String WITHOUT_SLOWING = ", without slowing";
+    private static final String WITHOUT_STOP = ", without a stop";
 
     private final RunThroughResult result;
     private final HandCalculation hand;
@@ -112,13 +115,9 @@ final class HandChapter {
         hand.storage().ifPresent(storage -> {
             boolean slows = storage.withoutSlowing().isPresent();
             borne(slows ? WITHOUT_SLOWING : "", storage.toRunThrough(), rows);
-            storage.withoutStop().ifPresent(borne -> borne(", without a stop", borne, rows));
+            storage.withoutStop().ifPresent(borne -> borne(borne, rows));
             if (slows && storage.withoutStop().isEmpty()) {
-                rows.add(List.of(
-                        Cell.of("without a stop"),
-                        Cell.of("no closed form: see the margins"),
-                        Cell.none(),
-                        Cell.none()));
+                rows.add(noForm("without a stop"));
             }
             storage.coilStrip().ifPresent(strip -> rows.add(limit("strip of a coil to refill on", strip)));
         });
@@ -180,6 +179,21 @@ final class HandChapter {
         rows.add(limit("accumulator capacity" + target, borne.capacity()));
         rows.add(limit("longest " + result.joint() + (isOne ? ", and mean" : target), borne.jointCycleTime()));
         rows.add(limit("fastest process speed" + (isOne ? ", and rated" : target), borne.speed()));
+    }
+
+    private void borne(BearableSlowed borne, List<List<Cell>> rows) {
+        rows.add(limit("accumulator capacity" + WITHOUT_STOP, borne.capacity()));
+        rows.add(limit("longest " + result.joint() + WITHOUT_STOP, borne.jointCycleTime()));
+        rows.add(limit("fastest process speed" + WITHOUT_STOP, borne.speed()));
+    }
+
+    private List<Cell> limit(String name, Optional<Margin> margin) {
+        return margin.map(there -> limit(name, there)).orElseGet(() -> noForm(name));
+    }
+
+    /** The closed form assumes when the process slows; where that is not so, the simulation says what is borne. */
+    private static List<Cell> noForm(String name) {
+        return List.of(Cell.of(name), Cell.of("no closed form"), Cell.none(), Cell.none());
     }
 
     /** Of the two sets of a process that slows, the one for running through at the rated speed asks for more. */

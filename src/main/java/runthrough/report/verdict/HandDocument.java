@@ -2,6 +2,7 @@ package runthrough.report.verdict;
 
 import java.util.OptionalDouble;
 import runthrough.handcalc.Bearable;
+import runthrough.handcalc.BearableSlowed;
 import runthrough.handcalc.CoherentUnits;
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Limit;
@@ -35,6 +36,23 @@ final class HandDocument {
                     "The fastest that the accumulator bears, and the process's speed.",
                     HELD,
                     Bearable::speed);
+
+    private static final JsonShape<BearableSlowed> BEARABLE_SLOWED = JsonShape.<BearableSlowed>named("bearable_slowed")
+            .optional(
+                    "capacity_m",
+                    "Capacity, and what a coil change takes of it; null where no closed form holds at that capacity.",
+                    HELD,
+                    BearableSlowed::capacity)
+            .in(
+                    "joint_cycle_time_s",
+                    "The longest that the accumulator bears, and what the joint takes.",
+                    HELD,
+                    BearableSlowed::jointCycleTime)
+            .optional(
+                    "speed_m_per_s",
+                    "The fastest that the accumulator bears, and the process's speed; null where no closed form holds at it.",
+                    HELD,
+                    BearableSlowed::speed);
 
     private static final JsonShape<Term> GIVEN = JsonShape.<Term>named("given")
             .text("symbol", "As it stands in the formulas.", Term::symbol)
@@ -78,8 +96,9 @@ final class HandDocument {
                     hand -> hand.storage().flatMap(Storage::withoutSlowing))
             .optional(
                     "without_stop",
-                    "What the accumulator bears with the process slowing; null where it cannot slow.",
-                    BEARABLE,
+                    "What the accumulator bears with the process slowing; null where it cannot slow, and where no closed form"
+                            + " holds.",
+                    BEARABLE_SLOWED,
                     hand -> hand.storage().flatMap(Storage::withoutStop))
             .optional(
                     "capacity_m",

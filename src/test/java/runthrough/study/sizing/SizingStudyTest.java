@@ -155,6 +155,7 @@ class SizingStudyTest {
                         .withoutStop()
                         .orElseThrow()
                         .capacity()
+                        .orElseThrow()
                         .needed())
                 .isCloseTo(60, within(1e-9));
         assertThat(size(plain, new SizingOptions(0.99, 0.01, 1)).withoutStop()).isEmpty();
