@@ -101,8 +101,8 @@ final class CrewCheck {
         if (away >= shift.hours()) {
             messages.warning(
                     path + ".breaks",
-                    "nobody is there in " + shift.name() + " at any time: its breaks take all of its "
-                            + in.time(shift.hours()) + "; should leave some time with people",
+                    "all of the " + in.time(shift.hours()) + " of " + shift.name()
+                            + ", in which nobody is there at any time; should leave some time with people",
                     "Joints and coils wait for the next shift, but for a break that is put off because a coil change is going"
                             + " on: give shorter breaks, or people who stay.");
         }

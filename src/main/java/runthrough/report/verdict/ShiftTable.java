@@ -52,12 +52,8 @@ final class ShiftTable {
                 ShiftOutcome.Means::jointCycleTime);
         mean(table, "Waiting for preparation", ShiftOutcome.Means::waitingForPreparation);
         mean(table, "Waiting for people", ShiftOutcome.Means::waitingForPeople);
-        Notation lost = time(ShiftOutcome::lostTime);
-        table.with(
-                        new Column("Lost time", Column.Holds.NUMBERS, Optional.of(lost), Column.Place.PAGE),
-                        shift -> Cell.of(Value.of(shift.lostTime(), lost)))
-                .fileNumber("Lost time", Notation.SECONDS, ShiftOutcome::lostTime)
-                .number("Paid hours", Notation.of(Unit.HOUR), ShiftOutcome::paidTime)
+        time(table, "Lost time", ShiftOutcome::lostTime);
+        table.number("Paid hours", Notation.of(Unit.HOUR), ShiftOutcome::paidTime)
                 .fileNumber("Starved stops", Notation.PLAIN, ShiftOutcome::starvedStops)
                 .fileNumber("Mean strip drawn", texts.notation(Kind.LENGTH), ShiftTable::stripDrawn)
                 .fileNumber("Mean refill time", Notation.SECONDS, ShiftTable::refillTime);
@@ -97,7 +93,16 @@ final class ShiftTable {
     }
 
     private void mean(TableMaker<ShiftOutcome> table, String heading, Function<ShiftOutcome.Means, Estimate> of) {
-        table.number(heading, time(shift -> mean(shift, of)), shift -> mean(shift, of));
+        time(table, heading, shift -> mean(shift, of));
+    }
+
+    /** A time, for people in one notation for all shifts, in the file always in seconds. */
+    private void time(TableMaker<ShiftOutcome> table, String heading, ToDoubleFunction<ShiftOutcome> of) {
+        Notation shown = time(of);
+        table.with(
+                        new Column(heading, Column.Holds.NUMBERS, Optional.of(shown), Column.Place.PAGE),
+                        shift -> Cell.of(Value.of(of.applyAsDouble(shift), shown)))
+                .fileNumber(heading, Notation.SECONDS, of);
     }
 
     /** Not a number where no coil change began in the shift. */

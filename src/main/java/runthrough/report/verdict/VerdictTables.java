@@ -52,7 +52,7 @@ final class VerdictTables {
     private Table outcomes() {
         Verdict.Changes changes = verdict.changes();
         List<Outcome> rows = new ArrayList<>(List.of(
-                new Outcome("Ran through: the process held its rated speed", changes.ranThrough()),
+                new Outcome("Ran through: no stop and no slowing for lack of strip", changes.ranThrough()),
                 new Outcome("Slowed: the process ran slower on a low level", changes.slowed()),
                 new Outcome("Stopped: " + result.stops(), changes.stopped())));
         rows.add(new Outcome("All", changes.total()));
