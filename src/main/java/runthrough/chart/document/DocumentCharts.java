@@ -47,6 +47,14 @@ public final class DocumentCharts {
                         .append(": ")
                         .append(share.text())
                         .append('.'));
+        data.years()
+                .forEach(year -> text.append(' ')
+                        .append(year.name())
+                        .append(": ")
+                        .append(year.lost().text())
+                        .append(" lost and ")
+                        .append(year.good().text())
+                        .append(" of good output in a year."));
         data.strip().ifPresent(strip -> {
             text.append(" Strip that a coil change takes: ");
             text.append(String.join(

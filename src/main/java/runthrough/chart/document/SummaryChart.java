@@ -16,8 +16,9 @@ import runthrough.quantity.Numbers;
 import runthrough.quantity.Units;
 
 /**
- * The whole answer in one picture, large enough for the back of a room: the share that runs through against the target, and
- * what a coil change takes from the accumulator against what it can give.
+ * The whole answer in one picture, large enough for the back of a room: the share that runs through against the target,
+ * or what a year comes to where no change can run through, and what a coil change takes from the accumulator against what it can
+ * give.
  */
 final class SummaryChart implements Picture.Drawing {
     static final int WIDTH = 1600;
@@ -62,6 +63,9 @@ final class SummaryChart implements Picture.Drawing {
     }
 
     private static int bodyHeight(SummaryData data) {
+        if (!data.years().isEmpty()) {
+            return YearBars.height(data);
+        }
         return (int) (70 + shown(data).size() * row(data) + 70 + (data.strip().isPresent() ? 168 : 0));
     }
 
@@ -84,7 +88,7 @@ final class SummaryChart implements Picture.Drawing {
             headline(pen);
             y = HEADLINE + Math.max(BELOW_HEADLINE, (SLIDE_HEIGHT - HEADLINE - bodyHeight(data)) / 2.0);
         }
-        y = shares(pen, y);
+        y = data.years().isEmpty() ? shares(pen, y) : new YearBars(pen, data.years()).draw(y);
         double from = y;
         data.strip().ifPresent(strip -> strip(pen, strip, from + 46));
     }

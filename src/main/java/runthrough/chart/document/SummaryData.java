@@ -13,7 +13,8 @@ import runthrough.quantity.UnitSystem;
  * @param sentence of the verdict
  * @param target share of coil changes that should run through
  * @param system units of the user
- * @param shares the line as it is, and its alternatives
+ * @param shares the line as it is, and its alternatives; none where years are given
+ * @param years the same, where every coil change stops the process by design and shares say nothing
  * @param strip what coil changes draw; empty where nothing is stored
  */
 public record SummaryData(
@@ -24,10 +25,12 @@ public record SummaryData(
         double target,
         UnitSystem system,
         List<Share> shares,
+        List<InYear> years,
         Optional<Strip> strip) {
 
     public SummaryData {
         shares = List.copyOf(shares);
+        years = List.copyOf(years);
     }
 
     /**
@@ -41,6 +44,26 @@ public record SummaryData(
      * @param text the mean in words
      */
     public record Share(String name, boolean today, double mean, double low, double high, String text) {}
+
+    /**
+     * What a year comes to.
+     *
+     * @param name of the variant
+     * @param today whether it is the line as it is
+     * @param lost time lost to coil changes (s)
+     * @param good output (kg)
+     */
+    public record InYear(String name, boolean today, Amount lost, Amount good) {}
+
+    /**
+     * An amount (SI).
+     *
+     * @param mean at least 0
+     * @param low end of its interval, or the mean
+     * @param high end of its interval, or the mean
+     * @param text the mean in words
+     */
+    public record Amount(double mean, double low, double high, String text) {}
 
     /**
      * Strip that a coil change takes.

@@ -89,17 +89,13 @@ final class BenefitChapter {
                 .words("", Yearly::name)
                 .estimate("Mean", Yearly::value)
                 .of(List.of(
-                        yearly(
-                                "Lost time (starved)",
-                                Kind.TIME,
-                                year.verdict().stoppages().lostTimePerShift(),
-                                shifts),
+                        new Yearly(year.stopsByDesign() ? "Lost time" : "Lost time (starved)", year.lostTime()),
                         yearly(
                                 "Strip not processed while starved, slowed or recovering from it",
                                 Kind.LENGTH,
                                 year.verdict().stoppages().lostMetresPerShift(),
                                 shifts),
-                        yearly("Good output", Kind.MASS, year.verdict().output().massFlow(), year.time()),
+                        new Yearly("Good output", year.goodOutput()),
                         yearly(
                                 "Yield: good output of gross",
                                 Kind.SHARE,
@@ -113,13 +109,7 @@ final class BenefitChapter {
     }
 
     private Yearly yearly(String name, Kind kind, Estimate estimate, double factor) {
-        double mean = estimate.mean() * factor;
-        return new Yearly(
-                name,
-                new Value(
-                        mean,
-                        notation(kind, mean),
-                        year.texts().known(estimate.interval()).map(ends -> ends.times(factor))));
+        return new Yearly(name, year.value(kind, estimate, factor));
     }
 
     private Table gains() {
@@ -140,7 +130,7 @@ final class BenefitChapter {
                 .mapToDouble(benefit -> Math.abs(of.apply(benefit).mean()))
                 .max()
                 .orElse(0);
-        Notation notation = notation(kind, most);
+        Notation notation = year.notation(kind, most);
         table.with(column(heading, notation), benefit -> GainValues.of(of.apply(benefit), notation));
     }
 
@@ -190,12 +180,6 @@ final class BenefitChapter {
 
     private static Column column(String heading, Notation notation) {
         return new Column(heading, Column.Holds.NUMBERS, Optional.of(notation), Column.Place.EVERYWHERE);
-    }
-
-    private Notation notation(Kind kind, double size) {
-        return kind == Kind.TIME
-                ? GainValues.HOURS
-                : year.texts().notation(kind, size).with(Rounding.AMOUNT);
     }
 
     private String uncertain() {

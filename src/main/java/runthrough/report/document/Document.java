@@ -14,6 +14,7 @@ import runthrough.report.Figure;
  * @param cover what stands under the title: date, number, by whom and for whom, as far as given
  * @param running what stands on every page
  * @param report verdict, messages, charts, hand calculation, results
+ * @param figures the numbers of the page to decide on
  * @param summary the picture of the whole answer
  * @param slide the same for a slide, with its headline
  * @param worth what the change is worth, a sentence each
@@ -27,6 +28,7 @@ public record Document(
         List<Figure> cover,
         Running running,
         Answer report,
+        List<Figure> figures,
         Chart summary,
         Chart slide,
         List<String> worth,
@@ -37,6 +39,7 @@ public record Document(
 
     public Document {
         cover = List.copyOf(cover);
+        figures = List.copyOf(figures);
         worth = List.copyOf(worth);
         chapters = List.copyOf(chapters);
         glossary = List.copyOf(glossary);

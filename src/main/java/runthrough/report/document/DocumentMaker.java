@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import runthrough.chart.document.DocumentCharts;
 import runthrough.chart.document.SummaryData;
-import runthrough.plant.Alternative;
-import runthrough.plant.Line;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.handover.Handover;
 import runthrough.report.Answer;
@@ -19,12 +17,8 @@ import runthrough.report.Texts;
 import runthrough.report.comparison.ComparisonAnswer;
 import runthrough.report.verdict.RunThroughResult;
 import runthrough.report.verdict.VerdictAnswer;
-import runthrough.study.Verdict;
 import runthrough.study.benefit.Benefit;
 import runthrough.study.comparison.Comparison;
-import runthrough.study.comparison.ComparisonMeasure;
-import runthrough.study.statistics.Estimate;
-import runthrough.study.statistics.Interval;
 
 /** Puts everything that is known of a line into the document. */
 public final class DocumentMaker {
@@ -81,13 +75,15 @@ public final class DocumentMaker {
     }
 
     private Document document() {
-        SummaryData summary = summary();
+        Decision decision = new Decision(request, report, comparison, year);
+        SummaryData summary = decision.picture();
         List<String> parts = LineWords.of(request, result.handCalculation());
         return new Document(
                 request.title(),
                 cover(),
                 running(request.title()),
                 report,
+                decision.figures(),
                 DocumentCharts.summary(summary),
                 DocumentCharts.slide(summary),
                 new WorthWords(year).sentences(),
@@ -144,83 +140,6 @@ public final class DocumentMaker {
                 List.of(),
                 tables,
                 List.of());
-    }
-
-    private SummaryData summary() {
-        Verdict verdict = result.study().verdict();
-        return new SummaryData(
-                request.title(),
-                report.headline().tone().sign(),
-                report.headline().word(),
-                report.headline().sentence(),
-                verdict.target(),
-                request.resultsIn(),
-                shares(verdict),
-                verdict.storage().map(storage -> strip(storage, verdict)));
-    }
-
-    private List<SummaryData.Share> shares(Verdict verdict) {
-        List<SummaryData.Share> shares = new ArrayList<>();
-        shares.add(share(
-                comparison.isPresent() ? Alternative.AS_WRITTEN : "as it is",
-                true,
-                verdict.shareRunThrough(),
-                verdict.chance()));
-        comparison.ifPresent(all -> all.all().stream()
-                .filter(one -> !one.alternative().name().equals(Alternative.AS_WRITTEN))
-                .map(one -> share(
-                        one.alternative().name(),
-                        false,
-                        one.figure(ComparisonMeasure.RUN_THROUGH).value(),
-                        one.chance()))
-                .forEach(shares::add));
-        return shares;
-    }
-
-    private SummaryData.Share share(String name, boolean today, Estimate share, boolean chance) {
-        Optional<Interval> interval = share.interval().filter(any -> chance);
-        return new SummaryData.Share(
-                name,
-                today,
-                share.mean(),
-                interval.map(Interval::low).orElse(share.mean()),
-                Math.min(1, interval.map(Interval::high).orElse(share.mean())),
-                texts.share(share.mean()));
-    }
-
-    /**
-     * What a change takes on average, and at the target, where the process is kept at its rated speed. Where it may slow, what
-     * was drawn is less than that, and only what the target needs is pointed at.
-     */
-    private SummaryData.Strip strip(Verdict.Storage storage, Verdict verdict) {
-        Line line = request.line();
-        double lowest = line.process()
-                .slowing()
-                .map(slowing -> slowing.level())
-                .orElse(line.stopLevel(line.fastestRatedSpeed()));
-        double usable = line.accumulator().capacity() - lowest;
-        List<SummaryData.Mark> marks = new ArrayList<>();
-        double drawn = storage.stripDrawn().mean().mean();
-        double needed = verdict.spare().map(spare -> usable - spare.metres()).orElse(drawn);
-        boolean slows = line.process().slowing().isPresent() && verdict.spare().isPresent();
-        if (!slows) {
-            marks.add(mark(drawn, verdict.chance() ? " on average" : " every time"));
-        }
-        if (slows || verdict.chance()) {
-            marks.add(mark(
-                    needed,
-                    (slows ? " at the rated speed" : "") + " for the target of " + texts.share(verdict.target())));
-        }
-        return new SummaryData.Strip(
-                usable,
-                "a full accumulator gives " + texts.length(usable)
-                        + (line.process().slowing().isPresent() ? " without slowing" : ""),
-                slows ? needed : Math.max(drawn, needed),
-                marks);
-    }
-
-    private SummaryData.Mark mark(double metres, String what) {
-        return new SummaryData.Mark(metres, texts.length(metres) + what);
     }
 
     private Document.Running running(String title) {

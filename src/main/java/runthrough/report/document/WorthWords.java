@@ -47,7 +47,8 @@ final class WorthWords {
 
     private List<String> withoutPrices() {
         List<String> sentences = new ArrayList<>();
-        sentences.add("Starved stops and slowing cost " + hours(lostTime()) + " of " + hours(year.time()) + " a year."
+        sentences.add((year.stopsByDesign() ? "Coil changes" : "Starved stops and slowing") + " cost "
+                + hours(lostTime()) + " of " + hours(year.time()) + " a year."
                 + (year.benefits().isEmpty() ? "" : " " + bestInTime()));
         sentences.add(year.money()
                 .map(values -> "At the values given that is "

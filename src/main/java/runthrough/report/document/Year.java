@@ -4,10 +4,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import runthrough.plant.handover.Money;
+import runthrough.quantity.Kind;
+import runthrough.quantity.Notation;
+import runthrough.quantity.Rounding;
 import runthrough.report.Texts;
+import runthrough.report.Value;
 import runthrough.study.TotalsEstimates;
 import runthrough.study.Verdict;
 import runthrough.study.benefit.Benefit;
+import runthrough.study.statistics.Estimate;
 
 /**
  * What is known of a year of a line, for the page to decide on and for the chapter on what it is worth.
@@ -26,6 +31,33 @@ record Year(Verdict verdict, double time, List<Benefit> benefits, Optional<Money
     /** How many shifts of 8 h it has. */
     double shifts() {
         return time / TotalsEstimates.SHIFT;
+    }
+
+    /** Whether entry and process are one strip, so that every coil change stops the process by design. */
+    boolean stopsByDesign() {
+        return verdict.storage().isEmpty();
+    }
+
+    /** Time that starved stops, slowing and coil changes without an accumulator cost in it (s). */
+    Value lostTime() {
+        return value(Kind.TIME, verdict.stoppages().lostTimePerShift(), shifts());
+    }
+
+    /** Good output of it (kg). */
+    Value goodOutput() {
+        return value(Kind.MASS, verdict.output().massFlow(), time);
+    }
+
+    /** {@code estimate}, {@code factor} times in a year. */
+    Value value(Kind kind, Estimate estimate, double factor) {
+        double mean = estimate.mean() * factor;
+        return new Value(
+                mean, notation(kind, mean), texts.known(estimate.interval()).map(ends -> ends.times(factor)));
+    }
+
+    /** How an amount of a year of such a size (SI) is written. */
+    Notation notation(Kind kind, double size) {
+        return kind == Kind.TIME ? GainValues.HOURS : texts.notation(kind, size).with(Rounding.AMOUNT);
     }
 
     /** Those alternatives that the user gave a price. */
