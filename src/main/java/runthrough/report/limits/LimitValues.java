@@ -36,11 +36,11 @@ record LimitValues(Limits limits, Texts texts) {
     DrivenNumber of(LineLimit limit) {
         Crossing crossing = limit.crossing();
         return new DrivenNumber(
-                LimitWords.name(limit.what()),
+                LimitWords.name(limit),
                 present(limit),
                 found(limit, crossing.answered(), crossing.answer(), true),
-                value(limit, texts.random() ? crossing.low() : OptionalDouble.empty()),
-                value(limit, texts.random() ? crossing.high() : OptionalDouble.empty()),
+                value(limit, texts.random() ? low(limit) : OptionalDouble.empty()),
+                value(limit, texts.random() ? high(limit) : OptionalDouble.empty()),
                 value(limit, crossing.sure()),
                 found(limit, limit.closedForm(), handCalculation(limit), false),
                 LimitWords.limitingFactor(limit).orElse(""));
@@ -56,7 +56,30 @@ record LimitValues(Limits limits, Texts texts) {
     }
 
     private Value value(LineLimit limit, OptionalDouble si) {
-        return Value.of(si, notation(limit));
+        return Value.of(shown(limit, si), notation(limit));
+    }
+
+    /** What comes off a joint is shown as such, without a sign. */
+    private static double shown(LineLimit limit, double si) {
+        // Not -si: none is written as 0.
+        return LimitWords.isTakenOff(limit) ? 0 - si : si;
+    }
+
+    private static OptionalDouble shown(LineLimit limit, OptionalDouble si) {
+        return si.isPresent() ? OptionalDouble.of(shown(limit, si.getAsDouble())) : si;
+    }
+
+    /** The end of the interval that is shown as the lower one. */
+    private static OptionalDouble low(LineLimit limit) {
+        return LimitWords.isTakenOff(limit)
+                ? limit.crossing().high()
+                : limit.crossing().low();
+    }
+
+    private static OptionalDouble high(LineLimit limit) {
+        return LimitWords.isTakenOff(limit)
+                ? limit.crossing().low()
+                : limit.crossing().high();
     }
 
     /** The same for all values of a limit, so that they can be compared. */
@@ -82,26 +105,27 @@ record LimitValues(Limits limits, Texts texts) {
     }
 
     private Value withInterval(LineLimit limit) {
-        Crossing crossing = limit.crossing();
-        double si = crossing.answer().orElseThrow();
-        return texts.found(notation(limit), si, crossing.low(), crossing.high());
+        return texts.found(
+                notation(limit),
+                shown(limit, limit.crossing().answer().orElseThrow()),
+                shown(limit, low(limit)),
+                shown(limit, high(limit)));
     }
 
     /** What is known of the interval where the run could not find both ends of it; may be empty. */
     Optional<String> openInterval(LineLimit limit) {
         Crossing crossing = limit.crossing();
-        boolean isWhole = crossing.low().isPresent() && crossing.high().isPresent();
+        OptionalDouble low = low(limit);
+        OptionalDouble high = high(limit);
+        boolean isWhole = low.isPresent() && high.isPresent();
         if (!texts.random() || crossing.answered() != Found.CROSSED || isWhole) {
             return Optional.empty();
         }
-        if (crossing.low().isPresent()) {
-            return Optional.of(
-                    "95 % interval from " + value(limit, crossing.low()).text());
+        if (low.isPresent()) {
+            return Optional.of("95 % interval from " + value(limit, low).text());
         }
         return Optional.of(
-                crossing.high().isPresent()
-                        ? "95 % interval up to " + value(limit, crossing.high()).text()
-                        : "95 % interval not known");
+                high.isPresent() ? "95 % interval up to " + value(limit, high).text() : "95 % interval not known");
     }
 
     private static OptionalDouble handCalculation(LineLimit limit) {

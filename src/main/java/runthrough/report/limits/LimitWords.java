@@ -19,10 +19,10 @@ final class LimitWords {
 
     private LimitWords() {}
 
-    static String name(Lever.What what) {
-        return switch (what) {
+    static String name(LineLimit limit) {
+        return switch (limit.what()) {
             case PROCESS_SPEED -> "fastest process speed";
-            case JOINT_CYCLE_TIME -> "longest joint, seconds on every pass";
+            case JOINT_CYCLE_TIME -> isTakenOff(limit) ? "off every join pass" : "added to every join pass";
             case CAPACITY -> "smallest capacity";
             case REJECTS -> "most rejected joints";
             case CREW -> "smallest crew";
@@ -31,6 +31,12 @@ final class LimitWords {
             case ENTRY_TOP_SPEED -> "lowest entry top speed";
             case COIL_LENGTH -> "shortest coil";
         };
+    }
+
+    /** Whether the limit is a time that must come off every pass of the join work, rather than one that may be added to it. */
+    static boolean isTakenOff(LineLimit limit) {
+        return limit.what() == Lever.What.JOINT_CYCLE_TIME
+                && !(limit.crossing().answer().orElse(Double.NEGATIVE_INFINITY) > 0);
     }
 
     static String name(CountLimit.What what) {

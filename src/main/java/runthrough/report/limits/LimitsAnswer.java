@@ -96,7 +96,7 @@ public final class LimitsAnswer {
         }
         limits.limits()
                 .forEach(limit -> limit.notFeasible()
-                        .ifPresent(message -> advice.add("Beyond the " + LimitWords.name(limit.what()) + ", "
+                        .ifPresent(message -> advice.add("Beyond the " + LimitWords.name(limit) + ", "
                                 + values.value(limit).text() + ", the line is not feasible: " + message.text())));
         limits.request().line().change().shifts().ifPresent(shifts -> advice.add(crewOf(shifts)));
         double fall = limits.limits().stream()

@@ -58,7 +58,7 @@ final class LimitsTables {
     private Table why() {
         Map<LineLimit.Difference, List<String>> concerned = new EnumMap<>(LineLimit.Difference.class);
         List<String> agreeing = new ArrayList<>();
-        limits.limits().forEach(limit -> sort(LimitWords.name(limit.what()), limit.differences(), concerned, agreeing));
+        limits.limits().forEach(limit -> sort(LimitWords.name(limit), limit.differences(), concerned, agreeing));
         limits.counts().forEach(limit -> sort(LimitWords.name(limit.what()), limit.differences(), concerned, agreeing));
         int all = limits.limits().size() + limits.counts().size();
         String allowed = values.texts().share(1 - limits.target());
