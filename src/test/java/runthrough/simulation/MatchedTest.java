@@ -1,6 +1,7 @@
 package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static runthrough.simulation.Near.assertNear;
 import static runthrough.simulation.PlainLine.AT_ONCE;
 import static runthrough.simulation.PlainLine.coil;
@@ -61,6 +62,19 @@ class MatchedTest {
         assertNear(course.takesUp(EntryState.MATCHED, 2), 103);
         assertNear(course.level(105), 201.5);
         assertNear(run.totals().overtravel(), 1.5);
+    }
+
+    @Test
+    void overtravelOfNoMoreThanTenTimesTheToleranceIsNotReported() {
+        // Rule NUM-3. Of 200 m the tolerance is 2e-8 m. An entry that slows at 0.5 m/s2 while the process slows at d_p
+        // brings 2.25 -
+        // 2.25/(2 d_p) m too much: 1.5e-7 m with d_p = 0.5 (1 + 6.7e-8), 3e-7 m with twice as much.
+        assertThat(overtravel(1.5e-7)).isZero();
+        assertThat(overtravel(3e-7)).isCloseTo(3e-7, within(1e-12));
+    }
+
+    private static double overtravel(double excess) {
+        return line(0.4, 2.25 / (2 * (2.25 - excess)), 20).runFor(110).totals().overtravel();
     }
 
     @Test

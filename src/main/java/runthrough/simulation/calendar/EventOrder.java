@@ -41,7 +41,7 @@ public enum EventOrder {
     /** 13: end of a run of given time. */
     RUN_ENDS;
 
-    /** Its place in the order, from 1. */
+    /** Its priority: its place among these constants, from 1, of which several may belong to one rule. */
     @SuppressWarnings("EnumOrdinal") // the order in which the constants stand is what they say
     public int place() {
         return ordinal() + 1;

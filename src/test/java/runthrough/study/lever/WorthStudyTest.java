@@ -3,6 +3,7 @@ package runthrough.study.lever;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
@@ -23,6 +24,7 @@ import runthrough.study.StudyOptions;
 import runthrough.study.StudyResult;
 import runthrough.study.Verdict;
 import runthrough.study.cause.Cause;
+import runthrough.study.cause.NamedCauses;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
 
@@ -230,6 +232,43 @@ class WorthStudyTest {
             assertThat(worth.reason().element()).isEmpty();
             assertThat(worth.stops().mean()).isCloseTo(stops(result), within(1e-9 * stops(result)));
         });
+    }
+
+    @Test
+    void theAccumulatorRefillsAtTwentyTimesTheTopSpeed() {
+        // Rule WORTH-2. A joint draws up to 90 m of 100 m, a coil has 110 m. At 2.5 m/s it takes 225 m of coil to have
+        // them back, and
+        // at twice that still 128 m; at 50 m/s 93 m do.
+        savesAll(
+                line().coils(PlainLine.coil(110))
+                        .capacity(100)
+                        .join(Distribution.uniform(58, 60))
+                        .build(),
+                Cause.ACCUMULATOR_NOT_FULL);
+    }
+
+    @Test
+    void fiveCausesAreTriedThoseOfMostCoilChangesFirst() {
+        // Rule WORTH-4. 50 s, and 80 s more for each of six elements at every 3rd, 4th, ... coil change: 130 s of 100
+        // s. Of several at
+        // once the first of the list is the cause: of 60 changes 20, 10, 8, 4, 6 and 2 are left for them.
+        PlainLine six = line().join(50);
+        for (int every : new int[] {3, 4, 5, 6, 7, 11}) {
+            six.join(PlainLine.every(every, 80));
+        }
+        StudyResult result = result(six.join(Distribution.uniform(0, 1)).build());
+        List<Long> changes = result.verdict().namedCauses().stream()
+                .map(NamedCauses.Count::changes)
+                .toList();
+        assertThat(changes).hasSizeGreaterThan(5);
+        assertThat(worths(result))
+                .extracting(CauseWorth::reason)
+                .containsExactlyElementsOf(result.verdict().namedCauses().stream()
+                        .sorted(Comparator.comparingLong(NamedCauses.Count::changes)
+                                .reversed())
+                        .limit(5)
+                        .map(count -> count.reason().removed())
+                        .toList());
     }
 
     @Test

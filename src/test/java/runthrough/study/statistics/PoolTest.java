@@ -94,6 +94,21 @@ class PoolTest {
     }
 
     @Test
+    void aWholeNumberOfValuesIsNotLostToRounding() {
+        // Rule MARGIN-4. A tenth of ten is one value, though 10 (1 - 0.9) is a little less than 1 to a computer.
+        Pool pool = new Pool();
+        for (double value : new double[] {7, 2, 9, 4, 1, 8, 3, 10, 6, 5}) {
+            pool.add(value);
+        }
+        pool.endReplication();
+
+        assertThat(10 * (1 - 0.9)).isLessThan(1);
+        assertThat(pool.lastOfShare(1 - 0.9)).isEqualTo(2);
+        assertThat(pool.lastOfShare(0)).isEqualTo(1);
+        assertThat(pool.lastOfShare(1)).isEqualTo(10);
+    }
+
+    @Test
     void poolsPutTogetherAreOnePool() {
         Pool one = new Pool();
         Pool first = new Pool(0);
