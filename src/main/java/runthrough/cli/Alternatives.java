@@ -10,32 +10,58 @@ import runthrough.plant.check.LineCheck;
 import runthrough.plant.check.Message;
 import runthrough.scenario.AlternativesReading;
 import runthrough.scenario.ScenarioReading;
+import runthrough.scenario.source.Problem;
+import runthrough.study.comparison.Comparison;
 
 /**
- * The alternatives of a scenario, all of which can be run.
+ * The alternatives of a scenario that can be run.
  *
- * @param all the scenario as written first
+ * @param all of them, the scenario as written first
+ * @param notRun those that describe a line that cannot be run
  * @param today name of the one that the scenario holds the others against
  * @param warnings one line each, but for those of the scenario as written
  */
-record Alternatives(List<Alternative> all, String today, List<String> warnings) {
+record Alternatives(List<Alternative> all, List<Comparison.NotRun> notRun, String today, List<String> warnings) {
 
     Alternatives {
         all = List.copyOf(all);
+        notRun = List.copyOf(notRun);
         warnings = List.copyOf(warnings);
     }
 
     /**
-     * Those of {@code asked}, each with what the command line says otherwise.
+     * Those of {@code asked}, each with what the command line says otherwise; all of them can be run.
      *
      * @throws BadInputException with everything that is wrong with any of them
      */
     static Alternatives of(Scenario asked, RunOverrides overrides) {
+        return of(asked, overrides, false);
+    }
+
+    /**
+     * Those of {@code asked} that can be run, and which cannot.
+     *
+     * @throws BadInputException when one does not describe a line, or only the scenario as written can be run
+     */
+    static Alternatives runnable(Scenario asked, RunOverrides overrides) {
+        return of(asked, overrides, true);
+    }
+
+    private static Alternatives of(Scenario asked, RunOverrides overrides, boolean withoutRefused) {
         if (!(asked.file().with(asked.settings()) instanceof ScenarioReading.Accepted written)) {
             throw new IllegalStateException("the scenario was accepted before");
         }
         AlternativesReading reading = asked.file().alternatives(asked.settings(), written);
-        List<String> errors = new ArrayList<>(Scenario.texts(reading.problems()).toList());
+        List<AlternativesReading.Refused> refused =
+                withoutRefused && reading.alternatives().size() > 1 ? reading.refused() : List.of();
+        List<Problem> left = refused.stream()
+                .filter(one -> !one.name().equals(reading.today()))
+                .flatMap(one -> one.problems().stream())
+                .toList();
+        List<String> errors = new ArrayList<>(Scenario.texts(reading.problems().stream()
+                        .filter(problem -> !left.contains(problem))
+                        .toList())
+                .toList());
         List<Alternative> all = new ArrayList<>(List.of(Alternative.asWritten(asked.request())));
         reading.alternatives().stream().skip(1).forEach(one -> {
             SimulationRequest request = one.request();
@@ -54,7 +80,12 @@ record Alternatives(List<Alternative> all, String today, List<String> warnings) 
             throw new BadInputException(errors);
         }
         return new Alternatives(
-                all, reading.today(), Scenario.texts(reading.warnings()).toList());
+                all,
+                refused.stream()
+                        .map(one -> new Comparison.NotRun(one.name(), one.why()))
+                        .toList(),
+                reading.today(),
+                Scenario.texts(reading.warnings()).toList());
     }
 
     private static Stream<Message> newErrors(SimulationRequest request, SimulationRequest changed) {

@@ -50,14 +50,21 @@ final class CompareCommand extends StudyCommand {
             throw new BadInputException("--alternative = " + name
                     + "; compare runs all alternatives. To compare the others with it, give --today \"" + name + "\".");
         });
-        Alternatives alternatives = Alternatives.of(asked, overrides());
+        Alternatives alternatives = Alternatives.runnable(asked, overrides());
         alternatives.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
+        alternatives.notRun().stream()
+                .filter(one -> one.name().equals(today == null ? "" : today.strip()))
+                .findFirst()
+                .ifPresent(one -> {
+                    throw new BadInputException("--today = " + one.name() + "; cannot be run: " + one.why() + ".");
+                });
         Alternative reference = named(today == null ? alternatives.today() : today.strip(), alternatives.all());
         ComparisonStudy study = new ComparisonStudy(
                 reference,
                 alternatives.all().stream()
                         .filter(one -> !one.equals(reference))
                         .toList(),
+                alternatives.notRun(),
                 target);
         return (threads, listener, warnings, provenance) -> ComparisonAnswer.of(
                 study.run(threads, listener),

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runthrough.plant.Alternative;
 import runthrough.plant.SimulationRequest;
@@ -28,6 +29,7 @@ final class AlternativesReader {
     private final List<Setting> settings;
     private final Raw.Mapping root;
     private final List<Problem> problems = new ArrayList<>();
+    private final List<AlternativesReading.Refused> refusals = new ArrayList<>();
     private final List<Problem> warnings = new ArrayList<>();
 
     /** A reader of alternatives in {@code root}, each with {@code settings} besides. */
@@ -44,7 +46,7 @@ final class AlternativesReader {
         String today = today(
                 Stream.concat(Stream.of(Alternative.AS_WRITTEN), named.stream().map(AlternativeKeys.Written::name))
                         .toList());
-        return new AlternativesReading(all, today, sorted(problems), sorted(warnings));
+        return new AlternativesReading(all, today, sorted(problems), refusals, sorted(warnings));
     }
 
     /** The alternatives of a scenario, none if it has none or if they cannot be read. */
@@ -64,7 +66,13 @@ final class AlternativesReader {
                         settings.stream().filter(setting -> !changed.contains(setting.path())), own.stream())
                 .toList());
         if (reading instanceof ScenarioReading.Refused refused) {
-            refused.problems().forEach(problem -> problems.add(named(problem, one)));
+            List<Problem> named = refused.problems().stream()
+                    .map(problem -> named(problem, one))
+                    .toList();
+            problems.addAll(named);
+            if (refused.described()) {
+                refusals.add(new AlternativesReading.Refused(one.name(), why(refused), named));
+            }
             return Optional.empty();
         }
         ScenarioReading.Accepted accepted = (ScenarioReading.Accepted) reading;
@@ -86,6 +94,14 @@ final class AlternativesReader {
 
     private static boolean isSame(SimulationRequest one, SimulationRequest other) {
         return one.line().equals(other.line()) && one.run().equals(other.run());
+    }
+
+    private static String why(ScenarioReading.Refused refused) {
+        return refused.problems().stream()
+                .map(problem -> problem.path()
+                        + (problem.value().isEmpty() ? "; " : " = " + problem.value() + "; ")
+                        + problem.rule())
+                .collect(Collectors.joining(". "));
     }
 
     /** A problem with its alternative named; what is not wrong in the alternative itself is reported at the alternative's name. */

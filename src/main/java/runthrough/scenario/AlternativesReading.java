@@ -11,14 +11,33 @@ import runthrough.scenario.source.Problem;
  *     run
  * @param today name of the one that the others are compared with
  * @param problems all that is wrong, in the order of files, lines and columns; each names its alternative
+ * @param refused those that describe a line that cannot be run; their problems are among the others
  * @param warnings what the user should know besides, but for what holds for the scenario as written
  */
 public record AlternativesReading(
-        List<Alternative> alternatives, String today, List<Problem> problems, List<Problem> warnings) {
+        List<Alternative> alternatives,
+        String today,
+        List<Problem> problems,
+        List<Refused> refused,
+        List<Problem> warnings) {
 
     public AlternativesReading {
         alternatives = List.copyOf(alternatives);
         problems = List.copyOf(problems);
+        refused = List.copyOf(refused);
         warnings = List.copyOf(warnings);
+    }
+
+    /**
+     * An alternative that cannot be run.
+     *
+     * @param name that the user calls it by
+     * @param why it cannot
+     * @param problems the same, each with its place
+     */
+    public record Refused(String name, String why, List<Problem> problems) {
+        public Refused {
+            problems = List.copyOf(problems);
+        }
     }
 }

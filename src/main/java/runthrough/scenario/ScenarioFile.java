@@ -88,7 +88,7 @@ public final class ScenarioFile {
      */
     public ScenarioReading with(List<Setting> settings) {
         if (root.isEmpty()) {
-            return new ScenarioReading.Refused(unreadable, 0, List.of());
+            return new ScenarioReading.Refused(unreadable, 0, List.of(), false);
         }
         Problems problems = new Problems();
         List<Setting> scaled = figures.stream()
@@ -100,7 +100,8 @@ public final class ScenarioFile {
         Optional<SimulationRequest> request = reader.request(changed);
         return request.isPresent() && problems.none()
                 ? new ScenarioReading.Accepted(request.get(), problems.warnings(), reader.handover())
-                : new ScenarioReading.Refused(problems.errors(), problems.further(), problems.warnings());
+                : new ScenarioReading.Refused(
+                        problems.errors(), problems.further(), problems.warnings(), request.isPresent());
     }
 
     /** The scenario with {@code settings} in it, but for those of {@code figures}, which are collected. */

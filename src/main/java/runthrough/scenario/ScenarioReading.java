@@ -26,8 +26,10 @@ public sealed interface ScenarioReading {
      * @param problems all that is wrong, in the order of files, lines and columns; at least one
      * @param further how many more there are than are listed
      * @param warnings what the user should know besides
+     * @param described whether it describes a line, which cannot be run; otherwise it cannot be read
      */
-    record Refused(List<Problem> problems, int further, List<Problem> warnings) implements ScenarioReading {
+    record Refused(List<Problem> problems, int further, List<Problem> warnings, boolean described)
+            implements ScenarioReading {
         public Refused {
             problems = List.copyOf(problems);
             warnings = List.copyOf(warnings);

@@ -216,4 +216,32 @@ class CompareCommandTest {
         assertThat(done.err()).contains(message);
         assertThat(session.files()).isEqualTo(before);
     }
+
+    /** At 150 m/min the process outruns the entry of 120 m/min: refused, and the other is compared all the same. */
+    @Test
+    void oneThatCannotRunIsNamedAndTheOthersAreCompared() throws IOException {
+        String faster = "  too fast: {process.speed: 150 m/min}\n";
+        session.write("part.yaml", Session.LINE + ALTERNATIVES + faster);
+        session.write("none.yaml", Session.LINE + "alternatives:\n" + faster);
+
+        Session.Done done = session.run("compare", "part.yaml", "--no-report");
+        assertThat(done.code()).as(done.err()).isZero();
+        assertThat(done.out().replaceAll("\\s+", " "))
+                .contains("\"too fast\" cannot be run, and is not compared: entry.top-speed = ", "\"third uncoiler\"");
+        JsonNode answer = new ObjectMapper()
+                .readTree(session.run("compare", "part.yaml", "--no-report", "--json")
+                        .out());
+        assertThat(answer.at("/alternatives")).hasSize(3);
+        assertThat(answer.at("/cannot_run/0/name").asText()).isEqualTo("too fast");
+        assertThat(answer.at("/cannot_run/0/why").asText()).startsWith("entry.top-speed");
+
+        // What the others are held against has to run, and so has one of the others.
+        assertThat(session.run("compare", "part.yaml", "--no-report", "--today", "too fast")
+                        .err())
+                .contains("--today = too fast; cannot be run: entry.top-speed");
+        Session.Done none = session.run("compare", "none.yaml", "--no-report");
+        assertThat(none.code()).isEqualTo(2);
+        assertThat(none.err()).contains("alternative \"too fast\": entry.top-speed");
+        assertThat(session.run("check", "part.yaml").err()).contains("alternative \"too fast\": entry.top-speed");
+    }
 }

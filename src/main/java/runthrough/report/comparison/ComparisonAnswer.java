@@ -139,6 +139,10 @@ public final class ComparisonAnswer {
         comparison.others().stream()
                 .filter(one -> best.filter(one::equals).isEmpty())
                 .forEach(one -> advice.add(sentence(one)));
+        comparison
+                .notRun()
+                .forEach(one ->
+                        advice.add("\"" + one.name() + "\" cannot be run, and is not compared: " + one.why() + "."));
         advice.add(targets());
         comparison.all().stream()
                 .filter(one -> one.stripBreaks() > 0)

@@ -148,6 +148,10 @@ final class ComparisonDocument {
                     change -> change.row().present())
             .list("alternatives", "Those that have it otherwise.", CHANGED, Change::changed);
 
+    private static final JsonShape<Comparison.NotRun> NOT_RUN = JsonShape.<Comparison.NotRun>named("not_run")
+            .text("name", "What it is called.", Comparison.NotRun::name)
+            .text("why", "It cannot be run.", Comparison.NotRun::why);
+
     static final JsonShape<Comparison> SHAPE = JsonShape.<Comparison>named("compare")
             .number("target", "Share of coil changes that should run through.", Comparison::target)
             .count(
@@ -161,6 +165,7 @@ final class ComparisonDocument {
                     Comparison::confidence)
             .in("today", "The alternative that the others are compared with.", ALTERNATIVE, Comparison::today)
             .list("alternatives", "All others.", ALTERNATIVE, Comparison::others)
+            .list("cannot_run", "Alternatives that cannot be run, and are not compared.", NOT_RUN, Comparison::notRun)
             .list(
                     "changes",
                     "What the others change, by what it is called.",

@@ -12,13 +12,29 @@ import java.util.stream.Stream;
  * @param confidence of each difference's interval, so that those of one measure hold together with 95 %
  * @param today what the others are held against
  * @param others at least one, in the order given
+ * @param notRun those besides that cannot be run
  */
 public record Comparison(
-        double target, int replications, double yearlyTime, double confidence, Compared today, List<Compared> others) {
+        double target,
+        int replications,
+        double yearlyTime,
+        double confidence,
+        Compared today,
+        List<Compared> others,
+        List<NotRun> notRun) {
 
     public Comparison {
         others = List.copyOf(others);
+        notRun = List.copyOf(notRun);
     }
+
+    /**
+     * An alternative that cannot be run.
+     *
+     * @param name that the user calls it by
+     * @param why it cannot, without a full stop
+     */
+    public record NotRun(String name, String why) {}
 
     /** All of them, today's first. */
     public List<Compared> all() {

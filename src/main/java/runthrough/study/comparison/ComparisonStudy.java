@@ -1,5 +1,6 @@
 package runthrough.study.comparison;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -16,12 +17,14 @@ import runthrough.study.Share;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.comparison.Compared.Figure;
+import runthrough.study.comparison.Comparison.NotRun;
 import runthrough.study.statistics.Pairs;
 
 /** Runs alternatives under the same random numbers and holds them against the one called today. */
 public final class ComparisonStudy {
     private final Alternative today;
     private final List<Alternative> others;
+    private final List<NotRun> notRun;
     private final double target;
 
     /**
@@ -34,6 +37,11 @@ public final class ComparisonStudy {
      * @throws StudyException when that is not so, or there is nothing to compare
      */
     public ComparisonStudy(Alternative today, List<Alternative> others, double target) {
+        this(today, others, List.of(), target);
+    }
+
+    /** The same beside alternatives of which it is known that they cannot be run. */
+    public ComparisonStudy(Alternative today, List<Alternative> others, List<NotRun> notRun, double target) {
         if (others.isEmpty()) {
             throw new StudyException("there is nothing to compare " + today.name()
                     + " with. Add alternatives to the scenario, such as \"alternatives: {second uncoiler:"
@@ -48,6 +56,7 @@ public final class ComparisonStudy {
                 });
         this.today = today;
         this.others = List.copyOf(others);
+        this.notRun = List.copyOf(notRun);
         this.target = Share.target(target);
     }
 
@@ -57,34 +66,64 @@ public final class ComparisonStudy {
     }
 
     /**
-     * Runs it.
+     * Runs it. An alternative of which a replication cannot go on is left out, and named.
      *
      * @param threads how many replications run at once, {@code >= 1}; does not change the answer
-     * @throws StudyException when a replication of an alternative cannot go on; it names the alternative
+     * @throws StudyException when a replication of today's line cannot go on, or one of every other; it names the alternative
      * @throws java.util.concurrent.CancellationException when the listener or an interrupt gave it up
      */
     public Comparison run(int threads, StudyListener listener) {
         ProgressCounter steps = new ProgressCounter(listener, 1 + others.size());
         Evaluator evaluator = new Evaluator(threads, listener::cancelled);
-        List<Evaluated> all = Stream.concat(Stream.of(today), others.stream())
-                .map(alternative -> evaluate(alternative, evaluator, steps))
-                .toList();
-        Evaluated reference = all.get(0);
+        Evaluated reference = evaluate(today, evaluator, steps);
+        List<NotRun> leftOut = new ArrayList<>(notRun);
+        List<Evaluated> ran = ran(evaluator, steps, leftOut);
         Comparison comparison = new Comparison(
                 target,
-                all.stream()
+                Stream.concat(Stream.of(reference), ran.stream())
                         .mapToInt(one -> one.evaluation().replications().size())
                         .max()
                         .orElseThrow(),
                 yearlyTime(),
-                Pairs.of(others.size()).confidence(),
+                Pairs.of(ran.size()).confidence(),
                 compared(reference, Optional.empty()),
-                all.stream()
-                        .skip(1)
-                        .map(one -> compared(one, Optional.of(reference)))
-                        .toList());
+                ran.stream()
+                        .map(one -> compared(
+                                one,
+                                Optional.of(new AgainstToday(
+                                        one.evaluation(),
+                                        one.crew(),
+                                        reference.evaluation(),
+                                        reference.crew(),
+                                        ran.size(),
+                                        yearlyTime()))))
+                        .toList(),
+                leftOut);
         steps.finish();
         return comparison;
+    }
+
+    private List<Evaluated> ran(Evaluator evaluator, ProgressCounter steps, List<NotRun> leftOut) {
+        List<Evaluated> ran = new ArrayList<>();
+        List<StudyException> why = new ArrayList<>();
+        for (Alternative other : others) {
+            try {
+                ran.add(evaluate(other, evaluator, steps));
+            } catch (StudyException e) {
+                why.add(e);
+                leftOut.add(new NotRun(other.name(), reason(e)));
+            }
+        }
+        if (ran.isEmpty()) {
+            throw why.get(0);
+        }
+        return ran;
+    }
+
+    /** What kept it from going on, without the alternative's name and without a full stop. */
+    private static String reason(StudyException e) {
+        Throwable cause = e.getCause() == null ? e : e.getCause();
+        return String.valueOf(cause.getMessage()).replaceFirst("\\.$", "");
     }
 
     private double yearlyTime() {
@@ -114,10 +153,8 @@ public final class ComparisonStudy {
         }
     }
 
-    private Compared compared(Evaluated one, Optional<Evaluated> reference) {
+    private Compared compared(Evaluated one, Optional<AgainstToday> against) {
         Evaluation evaluation = one.evaluation();
-        Optional<AgainstToday> against = reference.map(today -> new AgainstToday(
-                evaluation, one.crew(), today.evaluation(), today.crew(), others.size(), yearlyTime()));
         Map<ComparisonMeasure, Figure> figures = new EnumMap<>(ComparisonMeasure.class);
         for (ComparisonMeasure measure : ComparisonMeasure.values()) {
             figures.put(

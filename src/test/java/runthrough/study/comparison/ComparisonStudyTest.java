@@ -310,9 +310,22 @@ class ComparisonStudyTest {
                 .join(60)
                 .build();
 
-        assertThatThrownBy(() -> compare(1, alternative("75 m", random(75)), alternative("short coils", tooShort)))
+        Alternative today = alternative("75 m", random(75));
+        Alternative shortCoils = alternative("short coils", tooShort);
+
+        assertThatThrownBy(() -> compare(1, today, shortCoils))
                 .isInstanceOf(StudyException.class)
                 .hasMessageStartingWith("alternative \"short coils\": replication");
+        // Beside another it is left out; one difference alone is judged, so at 95 %.
+        Comparison comparison = compare(1, today, shortCoils, alternative("76 m", random(76)));
+        assertThat(comparison.others())
+                .extracting(one -> one.alternative().name())
+                .containsExactly("76 m");
+        assertThat(comparison.confidence()).isCloseTo(0.95, within(1e-12));
+        assertThat(comparison.notRun()).singleElement().satisfies(one -> {
+            assertThat(one.name()).isEqualTo("short coils");
+            assertThat(one.why()).startsWith("replication").doesNotEndWith(".");
+        });
     }
 
     @Test
