@@ -22,17 +22,34 @@ import org.junit.jupiter.api.Test;
 class GivenUpWordsTest {
 
     private static final List<String> COVERED =
-            List.of("src/main", "src/docs", "scenarios", "DEVELOPERS.md", "pom.xml");
+            List.of("src", "scenarios", "README.md", "DEVELOPERS.md", "pom.xml", "reports");
+
+    private static final String OWN_STOP = "own stop*";
+    private static final String JOINT_TIME = "joint time*";
+    private static final String SPOILT = "spoilt";
+    private static final String LUCK = "luck*";
 
     /**
-     * By the end of a file's path, the words that may stand in it: what an old key or command is called now, and the names of
-     * sources of random numbers, from which the numbers follow.
+     * By the end of a file's path, the words that may stand in it: what an old key or command is called now, the names of sources of
+     * random numbers, from which the numbers follow, and the names that the second engine has chosen for itself.
      */
-    private static final Map<String, Set<String>> EXCEPTIONS = Map.of(
-            "scenario/grammar/FormerNames.java", Set.of("own stop*", "spoilt", "joint time*"),
-            "cli/FormerCommands.java", Set.of("luck*"),
-            "simulation/random/SourceNames.java", Set.of("own stop*"),
-            "src/docs/model.md", Set.of("own stop*"));
+    private static final Map<String, Set<String>> EXCEPTIONS = Map.ofEntries(
+            entry("scenario/grammar/FormerNames.java", OWN_STOP, SPOILT, JOINT_TIME),
+            entry("scenario/BadScenarioTest.java", OWN_STOP, SPOILT),
+            entry("scenario/ScenarioFileTest.java", OWN_STOP, JOINT_TIME),
+            entry("cli/FormerCommands.java", LUCK),
+            entry("cli/CommandLineTest.java", LUCK),
+            entry("simulation/random/SourceNames.java", OWN_STOP),
+            entry("simulation/random/SourceNumbersTest.java", OWN_STOP),
+            entry("simulation/random/RandomNumbersTest.java", OWN_STOP),
+            entry("simulation/DrawTableTest.java", OWN_STOP),
+            entry("src/docs/model.md", OWN_STOP),
+            entry("crosscheck/DescribedLine.java", OWN_STOP, SPOILT),
+            entry("crosscheck/Disagreement.java", OWN_STOP, SPOILT));
+
+    private static Map.Entry<String, Set<String>> entry(String file, String... words) {
+        return Map.entry(file, Set.of(words));
+    }
 
     /** An author's name and the title of a paper. */
     private static final Pattern CITATIONS = Pattern.compile("A\\. M\\. Law\\b|\\| Law[ ,]|law of succession");
@@ -47,6 +64,9 @@ class GivenUpWordsTest {
         List<String> found = new ArrayList<>();
         for (String place : COVERED) {
             for (Path file : files(Path.of(place))) {
+                if (file.endsWith("GivenUpWordsTest.java")) {
+                    continue;
+                }
                 String text = Files.readString(file);
                 find(file.toString(), file.equals(TERMS) ? text.substring(0, text.indexOf(TABLE)) : text, found);
             }

@@ -42,8 +42,8 @@ public final class Sources {
                     + "reward), worked out here",
             DERIVED_HERE);
 
-    public static final Reference MECHANICS = new Reference(
-            "Uniform acceleration, elementary mechanics: any text on it; worked by hand here", DERIVED_HERE);
+    public static final Reference MECHANICS =
+            new Reference("Uniform acceleration, elementary mechanics: any text on it; hand calculation", DERIVED_HERE);
 
     public static final Reference COIL_GEOMETRY = new Reference(
             "Annulus, L = pi (OD^2 - ID^2) / 4t, worked out here; the formula as seen on public pages", DERIVED_HERE);
@@ -66,7 +66,7 @@ public final class Sources {
 
     public static final Reference BENDING = new Reference(
             "Elementary bending: the outer fibre yields when t/2 over the radius is the yield strain, so radius = E t / 2 s_y; "
-                    + "worked by hand here",
+                    + "hand calculation",
             DERIVED_HERE);
 
     public static final Reference NIST_SP_811 = new Reference(
@@ -80,7 +80,7 @@ public final class Sources {
             SECOND_HAND);
 
     public static final Reference CONVERSIONS =
-            new Reference("Worked by hand from the exact factors of inch, foot and pound", DERIVED_HERE);
+            new Reference("Hand calculation from the exact factors of inch, foot and pound", DERIVED_HERE);
 
     public static final Reference PHILOX = new Reference(
             "J. K. Salmon, M. A. Moraes, R. O. Dror, D. E. Shaw, Parallel random numbers: as easy as 1, 2, 3, SC11, 2011: the "
@@ -126,8 +126,8 @@ public final class Sources {
             "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.14, Anderson-Darling test; as seen in a copy",
             SECOND_HAND);
 
-    public static final Reference GOODNESS_OF_FIT_LAWS = new Reference(
-            "Laws of the Kolmogorov-Smirnov and Anderson-Darling statistics with all parameters known, at high precision",
+    public static final Reference GOODNESS_OF_FIT_DISTRIBUTIONS = new Reference(
+            "Distributions of the Kolmogorov-Smirnov and Anderson-Darling statistics with all parameters known, at high precision",
             DERIVED_HERE);
 
     public static final Reference NIST_RELIABILITY = new Reference(

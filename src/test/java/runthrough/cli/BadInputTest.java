@@ -107,7 +107,7 @@ class BadInputTest {
     }
 
     @Test
-    void checkTellsOfAllFiles_andRunsNothing() {
+    void checkSaysOfAllFiles_andRunsNothing() {
         session.write("bad.yaml", Session.LINE.replace("capacity", "capcity"));
 
         Session.Done done = session.run("check", "line.yaml", "bad.yaml", "nowhere.yaml");

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import runthrough.cli.terminal.ExitCode;
 
-/** {@code compare}: which alternative is worth what, told in plain language, as JSON and in a folder. */
+/** {@code compare}: which alternative is worth what, said in plain language, as JSON and in a folder. */
 class CompareCommandTest {
     private static final List<String> FILES = List.of("alternatives.csv", "changes.csv", "compare.json", "report.html");
 
@@ -36,7 +36,7 @@ class CompareCommandTest {
                 .write(
                         "exact.yaml",
                         Session.LINE + ALTERNATIVES.replaceAll("(?m)^  20 m more.*\n", "") + "today: rethread\n")
-                .write("luck.yaml", Session.MARGINAL + ALTERNATIVES)
+                .write("random.yaml", Session.MARGINAL + ALTERNATIVES)
                 .write("plain.yaml", Session.LINE);
     }
 
@@ -81,7 +81,7 @@ class CompareCommandTest {
     @Test
     void theAnswerComesFirst_andEveryDifferenceHasItsWord() {
         Session.Done done =
-                session.run("compare", "luck.yaml", "--no-report", "--replications", "20", "--coil-changes", "60");
+                session.run("compare", "random.yaml", "--no-report", "--replications", "20", "--coil-changes", "60");
 
         assertThat(done.code()).as(done.err()).isZero();
         assertThat(done.out().lines().skip(1).findFirst().orElseThrow()).startsWith("MOST OUTPUT: 20 M MORE.");
@@ -103,15 +103,15 @@ class CompareCommandTest {
 
     @Test
     void theSameComesOutWithAnyNumberOfThreads() {
-        assertThat(session.run("compare", "luck.yaml", "--no-report", "--json", "--threads", "3")
+        assertThat(session.run("compare", "random.yaml", "--no-report", "--json", "--threads", "3")
                         .out())
-                .isEqualTo(session.run("compare", "luck.yaml", "--no-report", "--json", "--threads", "1")
+                .isEqualTo(session.run("compare", "random.yaml", "--no-report", "--json", "--threads", "1")
                         .out());
     }
 
     @Test
     void aFolderHoldsPageNumbersAndDocument() throws IOException {
-        Session.Done done = session.run("compare", "luck.yaml", "--out", "today");
+        Session.Done done = session.run("compare", "random.yaml", "--out", "today");
 
         assertThat(done.code()).as(done.err()).isZero();
         try (var files = Files.list(folder.resolve("today"))) {
@@ -145,7 +145,7 @@ class CompareCommandTest {
 
     @Test
     void anotherOneMayBeCalledToday() throws IOException {
-        Session.Done done = session.run("compare", "luck.yaml", "--today", "20 m more", "--no-report", "--json");
+        Session.Done done = session.run("compare", "random.yaml", "--today", "20 m more", "--no-report", "--json");
 
         assertThat(new ObjectMapper().readTree(done.out()).at("/today/name").asText())
                 .isEqualTo("20 m more");
@@ -155,7 +155,7 @@ class CompareCommandTest {
     void optionsHoldForAllOfThem() throws IOException {
         Session.Done done = session.run(
                 "compare",
-                "luck.yaml",
+                "random.yaml",
                 "--no-report",
                 "--json",
                 "--coil-changes",
@@ -175,7 +175,7 @@ class CompareCommandTest {
 
     @Test
     void anAlternativeMayBeRunByAnyOtherCommand() throws IOException {
-        Session.Done done = session.run("run", "luck.yaml", "--alternative", "20 m more", "--no-report", "--json");
+        Session.Done done = session.run("run", "random.yaml", "--alternative", "20 m more", "--no-report", "--json");
 
         assertThat(done.code()).as(done.err()).isZero();
         // 120 m bear every joint of up to 110 s.
@@ -188,19 +188,19 @@ class CompareCommandTest {
     }
 
     @Test
-    void whatCannotBeComparedIsToldBeforeAnythingIsComputed() {
+    void whatCannotBeComparedIsSaidBeforeAnythingIsComputed() {
         assertRefused("there is nothing to compare as written with", "compare", "plain.yaml");
         assertRefused(
                 "--today = 20 m mroe; is not an alternative of this scenario. Did you mean 20 m more?",
                 "compare",
-                "luck.yaml",
+                "random.yaml",
                 "--today",
                 "20 m mroe");
-        assertRefused("compare runs all alternatives", "compare", "luck.yaml", "--alternative", "20 m more");
+        assertRefused("compare runs all alternatives", "compare", "random.yaml", "--alternative", "20 m more");
         assertRefused(
                 "--alternative 20 m mroe; is not an alternative of this scenario. Did you mean 20 m more?",
                 "run",
-                "luck.yaml",
+                "random.yaml",
                 "--alternative",
                 "20 m mroe");
         session.write("bad.yaml", Session.LINE + "alternatives: {a: {entry.uncoilers: 0}, b: {coil.with: 1 m}}\n");

@@ -29,7 +29,7 @@ class LogCommandTest {
     }
 
     @Test
-    void tellsWhetherTheModelFits_andWritesItsFiles() throws IOException {
+    void saysWhetherTheModelFits_andWritesItsFiles() throws IOException {
         Session.Done done = session().run("log", "line.yaml", "log.csv");
 
         assertThat(done.code()).as(done.err()).isZero();

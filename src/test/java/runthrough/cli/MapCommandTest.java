@@ -16,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import runthrough.cli.terminal.ExitCode;
 
-/** {@code map}: where the target is met, over two numbers; told first, drawn, and taken up again when interrupted. */
+/** {@code map}: where the target is met, over two numbers; said first, drawn, and taken up again when interrupted. */
 class MapCommandTest {
     private static final List<String> FILES = List.of("map-points.csv", "map.json", "report.html");
 
@@ -27,7 +27,7 @@ class MapCommandTest {
 
     @BeforeEach
     void writeScenarios() {
-        session = new Session(folder).write("line.yaml", Session.LINE).write("luck.yaml", Session.MARGINAL);
+        session = new Session(folder).write("line.yaml", Session.LINE).write("random.yaml", Session.MARGINAL);
     }
 
     /** 100 m bear joints of 100 s at 60 m/min, and 100 m/min at joints of 60 s. */
@@ -124,7 +124,7 @@ class MapCommandTest {
 
     @Test
     void theReportHoldsTheMapAsAPictureThatIsNotLarge() throws IOException {
-        Session.Done done = session.run("map", "luck.yaml", "--out", "report", "--points", "400");
+        Session.Done done = session.run("map", "random.yaml", "--out", "report", "--points", "400");
 
         assertThat(done.code()).as(done.err()).isZero();
         assertThat(session.files())
@@ -142,7 +142,7 @@ class MapCommandTest {
 
     @Test
     void aMapThatWasGivenUpLeavesItsPointsAndComesOutTheSame() throws IOException {
-        String[] command = {"map", "luck.yaml", "--out", "report", "--points", "100"};
+        String[] command = {"map", "random.yaml", "--out", "report", "--points", "100"};
         session.run(command);
         byte[] whole = Files.readAllBytes(folder.resolve("report/map.json"));
         Files.delete(folder.resolve("report/map.json"));
@@ -191,7 +191,7 @@ class MapCommandTest {
         assertThat(done.code()).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(done.err()).contains(message);
         assertThat(done.out()).isEmpty();
-        assertThat(session.files()).containsExactly("line.yaml", "luck.yaml");
+        assertThat(session.files()).containsExactly("line.yaml", "random.yaml");
     }
 
     @Test

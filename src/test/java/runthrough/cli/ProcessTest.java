@@ -93,7 +93,7 @@ class ProcessTest {
     }
 
     @Test
-    void aFullDiskIsTold() throws IOException, InterruptedException {
+    void aFullDiskIsSaid() throws IOException, InterruptedException {
         Path full = Path.of("/dev/full");
         org.junit.jupiter.api.Assumptions.assumeTrue(Files.exists(full), "a device that is always full");
         Process process =

@@ -49,7 +49,7 @@ class RunCommandTest {
     void printsTheVerdictAndTheHandCalculation() {
         Session.Done done = done("run", "line.yaml", "--no-report");
 
-        // 60 s at 1 m/s: 60 m of 100 m, and 40 s to spare.
+        // 60 s at 1 m/s: 60 m of 100 m, and 40 s of margin.
         assertThat(done.out())
                 .startsWith("Quick line (invented)\nRUNS THROUGH. ")
                 .contains("60: 60 ran through, 0 slowed, 0 stopped", "40 m (40 s of joint cycle time");
@@ -92,7 +92,7 @@ class RunCommandTest {
     }
 
     @Test
-    void seedDecidesTheLuck() {
+    void seedDecidesTheRandomNumbers() {
         String seven = done("run", "marginal.yaml", "--no-report").out();
 
         assertThat(done("run", "marginal.yaml", "--no-report", "--seed", "7").out())

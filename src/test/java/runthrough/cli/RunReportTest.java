@@ -48,7 +48,7 @@ class RunReportTest {
     }
 
     @Test
-    void orWhereTold_foldersAndAll() {
+    void orWhereSaid_foldersAndAll() {
         session.run("run", "lines/quick.yaml", "--out", "a/b");
 
         assertThat(filesBesideTheScenario()).containsExactlyElementsOf(ReportFiles.in("a/b"));

@@ -28,7 +28,7 @@ class SensitivityCommandTest {
 
     @BeforeEach
     void writeScenarios() {
-        session = new Session(folder).write("quick.yaml", Session.LINE).write("luck.yaml", Session.MARGINAL);
+        session = new Session(folder).write("quick.yaml", Session.LINE).write("random.yaml", Session.MARGINAL);
     }
 
     private JsonNode json(String... command) throws IOException {
@@ -46,7 +46,7 @@ class SensitivityCommandTest {
 
     /** Joints of 60 s at 1 m/s take 60 m of the 100 m. 10 % more capacity gives 10 m, 10 % of speed or joint costs 6 m. */
     @Test
-    void whatMovesTheMarginMostIsToldFirst() {
+    void whatMovesTheMarginMostIsSaidFirst() {
         Session.Done done = session.run("sensitivity", "quick.yaml", "--no-report");
 
         assertThat(done.code()).as(done.err()).isZero();
@@ -62,7 +62,7 @@ class SensitivityCommandTest {
         assertThat(done.out().lines())
                 .allSatisfy(
                         line -> assertThat(line).hasSizeLessThanOrEqualTo(80).doesNotEndWith("..."));
-        assertThat(session.files()).containsExactly("luck.yaml", "quick.yaml");
+        assertThat(session.files()).containsExactly("random.yaml", "quick.yaml");
     }
 
     /** A range stated need not hold the present value. */
@@ -98,7 +98,7 @@ class SensitivityCommandTest {
 
     @Test
     void theOnlySourceOfChanceCarriesAllVariance() throws IOException {
-        JsonNode answer = json("sensitivity", "luck.yaml", "--no-report", "--json", "--samples", "60");
+        JsonNode answer = json("sensitivity", "random.yaml", "--no-report", "--json", "--samples", "60");
 
         assertThat(answer.at("/samples").asInt()).isEqualTo(60);
         assertThat(answer.at("/randomness")).hasSize(3);
@@ -130,7 +130,7 @@ class SensitivityCommandTest {
 
     /** An entry as fast as the process could not refill; 10 % slower than 120 m/min it can, at 50 m/min it is refused. */
     @Test
-    void whatTheLineDoesNotAllowIsToldWithItsReason() throws IOException {
+    void whatTheLineDoesNotAllowIsSaidWithItsReason() throws IOException {
         JsonNode answer = json(
                 "sensitivity", "quick.yaml", "--no-report", "--json", "--range", "entry.top-speed=50m/min..130m/min");
 
@@ -161,7 +161,7 @@ class SensitivityCommandTest {
     void folderHoldsPageChartsTablesAndJson_theSameForAnyNumberOfThreads() throws IOException {
         session.run(
                 "sensitivity",
-                "luck.yaml",
+                "random.yaml",
                 "--replications",
                 "30",
                 "--samples",
@@ -172,7 +172,7 @@ class SensitivityCommandTest {
                 "1");
         session.run(
                 "sensitivity",
-                "luck.yaml",
+                "random.yaml",
                 "--replications",
                 "30",
                 "--samples",
@@ -246,7 +246,7 @@ class SensitivityCommandTest {
         assertThat(done.code()).isEqualTo(2);
         assertThat(done.err()).startsWith(message).doesNotContain("Exception");
         assertThat(done.out()).isEmpty();
-        assertThat(session.files()).containsExactly("luck.yaml", "quick.yaml");
+        assertThat(session.files()).containsExactly("random.yaml", "quick.yaml");
     }
 
     @Test

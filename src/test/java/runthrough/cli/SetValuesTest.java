@@ -35,7 +35,7 @@ class SetValuesTest {
 
     /** 100 m of strip last 100 s at 1 m/s: 60 s run through, 110 s do not. */
     @Test
-    void aValueThatIsSetChangesTheAnswerAndIsTold() {
+    void aValueThatIsSetChangesTheAnswerAndIsSaid() {
         assertThat(session.run("run", "line.yaml", "--no-report").out()).contains("RUNS THROUGH");
 
         Session.Done done = session.run("run", "line.yaml", "--no-report", "--set", "joint-cycle-time=110s");

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** {@code speeds}: what comes out at which speed, told in plain language, as JSON and in a folder. */
+/** {@code speeds}: what comes out at which speed, said in plain language, as JSON and in a folder. */
 class SpeedsCommandTest {
     private static final List<String> FILES = List.of("output-against-speed.csv", "report.html", "speeds.json");
 
@@ -34,11 +34,11 @@ class SpeedsCommandTest {
 
     @BeforeEach
     void writeScenarios() {
-        session = new Session(folder).write("dear.yaml", DEAR_STOPS).write("luck.yaml", Session.MARGINAL);
+        session = new Session(folder).write("dear.yaml", DEAR_STOPS).write("random.yaml", Session.MARGINAL);
     }
 
     @Test
-    void outputThatFallsWhenTheLineIsSpedUpIsToldFirst() {
+    void outputThatFallsWhenTheLineIsSpedUpIsSaidFirst() {
         Session.Done done = session.run("speeds", "dear.yaml", "--no-report", "--from", "60m/min", "--to", "115m/min");
 
         assertThat(done.code()).as(done.err()).isZero();
@@ -48,7 +48,7 @@ class SpeedsCommandTest {
         assertThat(done.out().lines())
                 .allSatisfy(
                         line -> assertThat(line).hasSizeLessThanOrEqualTo(80).doesNotEndWith("..."));
-        assertThat(session.files()).containsExactly("dear.yaml", "luck.yaml");
+        assertThat(session.files()).containsExactly("dear.yaml", "random.yaml");
     }
 
     @Test
@@ -98,8 +98,8 @@ class SpeedsCommandTest {
 
     @Test
     void folderHasPageAndNumbers_theSameBytesForAnyNumberOfThreads() throws IOException {
-        session.run("speeds", "luck.yaml", "--points", "5", "--out", "one", "--threads", "1");
-        session.run("speeds", "luck.yaml", "--points", "5", "--out", "three", "--threads", "3");
+        session.run("speeds", "random.yaml", "--points", "5", "--out", "one", "--threads", "1");
+        session.run("speeds", "random.yaml", "--points", "5", "--out", "three", "--threads", "3");
 
         for (String file : FILES) {
             assertThat(folder.resolve("one").resolve(file))
@@ -134,6 +134,6 @@ class SpeedsCommandTest {
         assertThat(done.code()).isEqualTo(2);
         assertThat(done.err()).startsWith(message).doesNotContain("Exception");
         assertThat(done.out()).isEmpty();
-        assertThat(session.files()).containsExactly("dear.yaml", "luck.yaml");
+        assertThat(session.files()).containsExactly("dear.yaml", "random.yaml");
     }
 }

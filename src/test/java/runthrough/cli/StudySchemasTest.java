@@ -109,7 +109,7 @@ class StudySchemasTest {
     }
 
     @Test
-    void schemaTellsWhatTheyWouldNot() throws IOException {
+    void schemaSaysWhatTheyWouldNot() throws IOException {
         Session session = new Session(folder).write("quick.yaml", Session.LINE);
         String answer =
                 session.run("size", "quick.yaml", "--json", "--no-report").out();

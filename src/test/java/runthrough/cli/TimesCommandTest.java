@@ -30,7 +30,7 @@ class TimesCommandTest {
     }
 
     @Test
-    void theShippedSheetIsToldInPlainLanguage() {
+    void theShippedSheetIsSaidInPlainLanguage() {
         Session.Done done = session.run("times", "sheet.csv", "--no-report", "--fragment", "work.yaml");
 
         assertThat(done.code()).as(done.err()).isZero();
@@ -133,10 +133,10 @@ class TimesCommandTest {
 
     @Test
     void rowsAreLeftOutOnlyWhereNamed() {
-        String told = session.run("times", "sheet.csv", "--no-report", "--leave-out", "17,22,44")
+        String said = session.run("times", "sheet.csv", "--no-report", "--leave-out", "17,22,44")
                 .out();
 
-        assertThat(told).contains("57 coil changes were timed", "Left out, as asked: rows 17, 22, 44.");
+        assertThat(said).contains("57 coil changes were timed", "Left out, as asked: rows 17, 22, 44.");
         assertThat(session.run("times", "sheet.csv", "--no-report", "--leave-out", "61")
                         .errLines())
                 .containsExactly(
@@ -145,7 +145,7 @@ class TimesCommandTest {
     }
 
     @Test
-    void aBadSheetIsToldWholeAndNothingIsWritten() {
+    void aBadSheetIsSaidWholeAndNothingIsWritten() {
         Session.Done done = session.write("bad.csv", "weld,shear\n=1+1,8\n-3,x\n")
                 .run("times", "bad.csv", "--out", "report", "--fragment", "work.yaml");
 

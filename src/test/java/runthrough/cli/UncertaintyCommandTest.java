@@ -21,7 +21,7 @@ class UncertaintyCommandTest {
     }
 
     @Test
-    void tellsHowWellTheAnswerIsKnown_andWritesItsFiles() {
+    void saysHowWellTheAnswerIsKnown_andWritesItsFiles() {
         Session.Done done = session().run("uncertainty", "line.yaml", "--resamples", "50");
 
         assertThat(done.code()).as(done.err()).isZero();

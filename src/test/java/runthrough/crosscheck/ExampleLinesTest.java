@@ -32,7 +32,7 @@ import runthrough.simulation.records.WorkRecord;
 class ExampleLinesTest {
 
     @TestFactory
-    Stream<DynamicTest> asCalculatedByHand() throws IOException {
+    Stream<DynamicTest> asInTheHandCalculation() throws IOException {
         return SecondEngine.exampleLines().stream()
                 .filter(one -> one.document().has("expect"))
                 .map(one -> DynamicTest.dynamicTest(one.toString(), () -> check(one)));

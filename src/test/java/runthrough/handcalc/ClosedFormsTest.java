@@ -35,7 +35,7 @@ class ClosedFormsTest {
     }
 
     private static void check(CheckBook book, String id, String what, String unit, double expected, double got) {
-        book.check(KINEMATICS, id, "by hand: " + what)
+        book.check(KINEMATICS, id, "hand calculation: " + what)
                 .source(Sources.MECHANICS)
                 .unit(unit)
                 .expected(expected)
@@ -113,7 +113,7 @@ class ClosedFormsTest {
         // Rule FORM-3.
         ClosedForms forms = forms(1.5, 2.5, 0.4, 0.5, 200, 600);
         check(book, "K08", "strip drawn by a joint of no time", "m", 5.0625, forms.stripDrawn(0));
-        book.check(KINEMATICS, "K08", "by hand: chance that a joint runs out, exponential time")
+        book.check(KINEMATICS, "K08", "hand calculation: chance that a joint runs out, exponential time")
                 .source(Sources.MECHANICS)
                 .expected(0.114638426)
                 .within(5e-10, "half of the last digit")

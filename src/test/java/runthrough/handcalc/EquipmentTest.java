@@ -18,7 +18,7 @@ import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
 
-/** What the equipment must do, against examples worked by hand. */
+/** What the equipment must do, against worked examples. */
 class EquipmentTest {
     private static final double AT_ONCE = Double.POSITIVE_INFINITY;
 
@@ -78,7 +78,7 @@ class EquipmentTest {
     }
 
     @Test
-    void ofCoilsThatTakeTheSameTheFirstIsTold() {
+    void ofCoilsThatTakeTheSameTheFirstIsSaid() {
         assertThat(CoilDrive.of(line().coils(tonne("first", 1), tonne("second", 1))
                                 .build())
                         .orElseThrow()
@@ -101,7 +101,7 @@ class EquipmentTest {
     }
 
     @Test
-    void coilThatTakesMostIsTold() {
+    void coilThatTakesMostIsSaid() {
         assertThat(CoilDrive.of(line().coils(tonne("light", 0.5), tonne("heavy", 1), tonne("middling", 0.8))
                                 .build())
                         .orElseThrow()
@@ -111,7 +111,7 @@ class EquipmentTest {
     }
 
     @Test
-    void nothingIsToldWhereSpeedsChangeAtOnceOrCoilsHaveNoDiameters() {
+    void nothingIsSaidWhereSpeedsChangeAtOnceOrCoilsHaveNoDiameters() {
         assertThat(CoilDrive.of(line().coils(tonne("coil", 1))
                         .entry(2, 2.5, AT_ONCE, 0.5)
                         .build()))

@@ -72,7 +72,7 @@ class HandCalculationTest {
     }
 
     @Nested
-    class Binding {
+    class LimitingFactor {
 
         @Test
         void mostLoadedLimit_isNearest() {
@@ -108,7 +108,7 @@ class HandCalculationTest {
         }
 
         @Test
-        void entryThatNeverRefills_bindsByRefill() {
+        void entryThatNeverRefills_isLimitedByRefill() {
             HandCalculation calculation =
                     HandCalculation.of(line().topSpeed(1.5).build());
             assertThat(calculation.limitingFactor()).contains(Limit.REFILL);
@@ -117,7 +117,7 @@ class HandCalculationTest {
         }
 
         @Test
-        void waitingThatTheAccumulatorDoesNotBear_bindsByPreparation() {
+        void waitingThatTheAccumulatorDoesNotBear_isLimitedByPreparation() {
             // One uncoiler: 120 s less the 10 s of tail work are waited for, 200 s of joint in all, 305 m of strip
             // drawn.
             HandCalculation calculation = HandCalculation.of(line().uncoilers(1).build());
@@ -130,7 +130,7 @@ class HandCalculationTest {
 
         @Test
         void waitingThatTheAccumulatorBears_isNoFailure() {
-            // 30 s: 20 s of them waited for, of the 38.46 s that the accumulator has to spare.
+            // 30 s: 20 s of them waited for, of the 38.46 s that the accumulator has as a margin.
             HandCalculation calculation = HandCalculation.of(
                     line().uncoilers(1).prepare(timed("load", 30)).build());
             assertThat(calculation.preparation().waiting()).isEqualTo(20);

@@ -13,7 +13,7 @@ class MarginTest {
     }
 
     @Test
-    void enough_isToSpare() {
+    void enough_isAMargin() {
         assertThat(margin(200, 150).spare()).isEqualTo(50);
         assertThat(margin(200, 150).load()).isEqualTo(0.75);
         assertThat(margin(200, 150).relative()).isEqualTo(0.25);

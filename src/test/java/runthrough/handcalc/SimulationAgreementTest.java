@@ -152,9 +152,9 @@ class SimulationAgreementTest {
     }
 
     /** Asserts that both ways agree, and returns the difference over the value and 1. */
-    private static double assertClose(String what, double simulated, double byHand) {
-        assertThat(simulated).as(what).isCloseTo(byHand, within(TOLERANCE * (1 + Math.abs(byHand))));
-        return Math.abs(simulated - byHand) / (1 + Math.abs(byHand));
+    private static double assertClose(String what, double simulated, double handCalculated) {
+        assertThat(simulated).as(what).isCloseTo(handCalculated, within(TOLERANCE * (1 + Math.abs(handCalculated))));
+        return Math.abs(simulated - handCalculated) / (1 + Math.abs(handCalculated));
     }
 
     private static double greatest(double... errors) {
@@ -168,7 +168,7 @@ class SimulationAgreementTest {
                 .errors("random line", errors);
     }
 
-    /** Both ways: what runs through by hand does so in the simulation with the same numbers, what does not does not. */
+    /** Both ways: what runs through in the hand calculation does so in the simulation with the same numbers, what does not does not. */
     @Test
     void withAnAccumulator(CheckBook book) {
         // Rules FORM-11, MARGIN-6.
@@ -220,7 +220,7 @@ class SimulationAgreementTest {
                 errors);
     }
 
-    /** By hand the metres from uncoiler to joiner run at the process's speed; where the accumulator still fills, they do not. */
+    /** In the hand calculation the metres from uncoiler to joiner run at the process's speed; where the accumulator still fills, they do not. */
     private static boolean leavesUncoilerAboveProcessSpeed(Line line, Storage storage) {
         double runOut = line.runOutLength(line.fastestRatedSpeed());
         return line.entry().uncoilerPath()

@@ -169,7 +169,7 @@ class DistributionTest {
         book.check(RANDOM_NUMBERS, "D1", "means of the distributions of random times")
                 .source(Sources.COMMONS_STATISTICS)
                 .within(1e-10, "1e-10 of the value")
-                .errors("law", means);
+                .errors("distribution", means);
         book.check(
                         RANDOM_NUMBERS,
                         "D2",

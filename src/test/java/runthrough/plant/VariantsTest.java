@@ -95,7 +95,7 @@ class VariantsTest {
     }
 
     @Test
-    void aScaledDistributionScalesAllThatItTells() {
+    void aScaledDistributionScalesAllThatItSays() {
         Distribution distribution = Distribution.lognormal(20, 6);
         Distribution scaled = distribution.scaled(1.5);
 

@@ -107,12 +107,12 @@ class AlternativesTest {
                 "today: rethraed | line.yaml:8:8 today = rethraed; is not the name of an alternative of this scenario."
                         + " There are: as written.",
             })
-    void whatIsWrongIsToldWithItsPlaceAndItsAlternative(String section, String message) {
+    void whatIsWrongIsSaidWithItsPlaceAndItsAlternative(String section, String message) {
         assertThat(problems(section)).hasSize(1).first().asString().contains(message);
     }
 
     @Test
-    void theNearestNameOfTodayIsTold() {
+    void theNearestNameOfTodayIsSaid() {
         assertThat(problems("alternatives: {rethread: {entry.uncoilers: 2}}", "today: rethraed"))
                 .hasSize(1)
                 .first()
@@ -121,7 +121,7 @@ class AlternativesTest {
     }
 
     @Test
-    void everyProblemOfEveryAlternativeIsTold() {
+    void everyProblemOfEveryAlternativeIsSaid() {
         assertThat(problems(
                         "alternatives: {a: {entry.uncoilers: 0, accumulator.capacity: -1 m}, b: {coil.width: 0 m}}"))
                 .hasSize(3);

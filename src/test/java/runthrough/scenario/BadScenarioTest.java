@@ -361,7 +361,7 @@ class BadScenarioTest {
     }
 
     @Test
-    void everythingThatIsWrongIsToldAtOnceInTheOrderOfTheFile() {
+    void everythingThatIsWrongIsSaidAtOnceInTheOrderOfTheFile() {
         assertThat(refusal(
                         "coil: {thickness: 2, width: 240 mm, density: 7850 kg/m3, length: -1 m}",
                         "entry: {top-speed: 90 mm}",

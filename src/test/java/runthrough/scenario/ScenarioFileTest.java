@@ -149,7 +149,7 @@ class ScenarioFileTest {
     }
 
     @Test
-    void elementsOfOneNameAreToldApartByNumber() {
+    void elementsOfOneNameAreDistinguishedByNumber() {
         ScenarioFile file = opened(Written.with("coil-change: {join: [{weld: 20 s}, {wait: 5 s}, {weld: 30 s}]}"));
 
         assertThat(file.inputs())
@@ -237,7 +237,7 @@ class ScenarioFileTest {
 
     /** Tube line: 8 + 20 + 24 + 6 + 10 s once, and 2 in 98 times again; 60 s are 60 / 69.388 of that. */
     @Test
-    void jointTimeAsAWholeScalesAllStandingWork() {
+    void jointCycleTimeAsAWholeScalesAllStandingWork() {
         ScenarioFile file = ScenarioFile.open(Path.of("scenarios", "tube-line.yaml"));
         Input joint = input(file, "joint-cycle-time");
 
@@ -252,7 +252,7 @@ class ScenarioFileTest {
 
     /** Preparing again after a reject is not part of what is scaled, and the strip stands for it: 1 in 5 times 30 s. */
     @Test
-    void jointTimeMustLeaveRoomForPreparingAgainAfterRejects() {
+    void jointCycleTimeMustLeaveRoomForPreparingAgainAfterRejects() {
         ScenarioFile file = opened(
                 Written.with(
                         "coil-change: {prepare: [{feed: {constant: 30 s, redo: yes}}], join: [{join: 50 s}], reject: {every: 5}}"));
@@ -369,7 +369,7 @@ class ScenarioFileTest {
     }
 
     @Test
-    void anUnknownPathIsToldWithTheNearest() {
+    void anUnknownPathIsSaidWithTheNearest() {
         ScenarioFile file = ScenarioFile.open(Path.of("scenarios", "tube-line.yaml"));
 
         assertThat(refusal(file, setting("entry.topspeed", "100 m/min")))
@@ -388,7 +388,7 @@ class ScenarioFileTest {
     }
 
     @Test
-    void aWrongValueIsToldAtThePlaceWhereItWasSet() {
+    void aWrongValueIsSaidAtThePlaceWhereItWasSet() {
         ScenarioFile file = ScenarioFile.open(Path.of("scenarios", "tube-line.yaml"));
 
         assertThat(refusal(file, setting("entry.top-speed", "100 kg")).get(0))
@@ -417,7 +417,7 @@ class ScenarioFileTest {
     }
 
     @Test
-    void whatIsNoSingleNumberIsToldWithTheNumbersWithin() {
+    void whatIsNoSingleNumberIsSaidWithTheNumbersWithin() {
         ScenarioFile file = ScenarioFile.open(Path.of("scenarios", "tube-line.yaml"));
 
         assertThat(noInput(file, "coil-change.join.fit up"))
@@ -473,7 +473,7 @@ class ScenarioFileTest {
     }
 
     @Test
-    void aValueThatIsNotYamlIsToldWhereItWasWritten() {
+    void aValueThatIsNotYamlIsSaidWhereItWasWritten() {
         Problems problems = new Problems();
 
         assertThat(Setting.written("coil-change.join", "[{weld: 3 s}", "--set", problems))

@@ -163,7 +163,7 @@ class ScheduleReaderTest {
     }
 
     @Test
-    void aMissingColumnIsToldOnceAndNotForEveryRow() {
+    void aMissingColumnIsSaidOnceAndNotForEveryRow() {
         assertThat(refusal("id,thickness [mm],density [kg/m3],length [m]\nA1,2,7850,900\nA2,2,7850,900\n"))
                 .containsExactly("coils.csv:1:1: the column width is missing. Add it, or give the value for all coils "
                         + "under coils.defaults of the scenario.");
@@ -263,7 +263,7 @@ class ScheduleReaderTest {
     }
 
     @Test
-    void aBadRowAmongRowsLikeItIsToldLikeAnyOther() {
+    void aBadRowAmongRowsLikeItIsSaidLikeAnyOther() {
         String good = "A1,2,240,7850,900\n";
         assertThat(refusal(HEADER + good.repeat(20_000) + "A2,2,-240,7850,900\n" + good + "A3,2,24O,7850,900\n"))
                 .containsExactly(
@@ -273,7 +273,7 @@ class ScheduleReaderTest {
     }
 
     @Test
-    void aHundredProblemsAreToldAndTheOthersCounted() {
+    void aHundredProblemsAreSaidAndTheOthersCounted() {
         ScenarioReading reading = written.read(scenario(HEADER + "A1,x,240,7850,900\n".repeat(3000), ""));
 
         assertThat(((ScenarioReading.Refused) reading).problems()).hasSize(100);
@@ -325,7 +325,7 @@ class ScheduleReaderTest {
     }
 
     @Test
-    void problemsOfScenarioAndScheduleAreToldTogether() {
+    void problemsOfScenarioAndScheduleAreSaidTogether() {
         written.file("coils.csv", HEADER + "A1,2,x,7850,900\n");
 
         assertThat(written.refusal(Written.without("coil").replace("target: 90 %", "target: 900 %")

@@ -70,7 +70,7 @@ class SheetTimesTest {
     }
 
     @Test
-    void whatIsWrongWithASheetIsToldOnceThoughSeveralElementsReferToIt() {
+    void whatIsWrongWithASheetIsSaidOnceThoughSeveralElementsReferToIt() {
         written.file("times.csv", "tail: shear [s],join: fit up [s]\n8,twenty\n");
 
         assertThat(written.refusal(change("{fit up: {sheet: times.csv}}")))

@@ -100,7 +100,7 @@ final class AccountReferee {
         }
     }
 
-    /** Slowing that begins during an own stop, which the trace shows instead: the level falls through the slow level. */
+    /** Slowing that begins during a downtime, which the trace shows instead: the level falls through the slow level. */
     private boolean slowsUnseen(Point point) {
         return point.processState() == ProcessState.DOWNTIME
                 && Math.abs(point.level() - slowLevel) < 1e-6
@@ -155,7 +155,7 @@ final class AccountReferee {
         return lowest;
     }
 
-    /** A change that ran through saw no state but running and own stops, unless those were there before the first change. */
+    /** A change that ran through saw no state but running and downtimes, unless those were there before the first change. */
     private void judgeOutcome(ChangeRecord change, double next) {
         boolean starvedSeen = seen(ProcessState.STARVED, change.start(), next);
         boolean slowedSeen = seen(ProcessState.SLOWED, change.start(), next);
@@ -170,7 +170,7 @@ final class AccountReferee {
                     .isTrue();
         }
         if (change.outcome() == Outcome.STOPPED && !starvedSeen) {
-            // It starved while an own stop hid it.
+            // It starved while a downtime hid it.
             assertThat(seen(ProcessState.DOWNTIME, change.start(), next)).isTrue();
         }
         assertThat(change.starvedStops() == 0 || change.outcome() == Outcome.STOPPED)

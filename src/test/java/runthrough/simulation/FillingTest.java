@@ -200,7 +200,7 @@ class FillingTest {
     @Test
     void s12_withoutAcceleration_headsForAProcessThatSpeedsUp_noFasterThanTheCoilAllows() {
         // Rules ENTRY-6, ENTRY-22.
-        // Own stop with 5.5 m left: down at 0.25 m/s2 with 4.5 m, up at 0.05 m/s2: T0 at 1 - v^2/0.1 = v^2/1.0. A joint
+        // Downtime with 5.5 m left: down at 0.25 m/s2 with 4.5 m, up at 0.05 m/s2: T0 at 1 - v^2/0.1 = v^2/1.0. A joint
         // of 1 s draws
         // little, and the process has 22.5 m to gain: the entry would jump to its present speed, 1.1 v + 0.05 = 0.38
         // m/s, but coil 2

@@ -163,7 +163,8 @@ class JointBreakTest {
     @Test
     void s07_duringTheRampOfAStarvedStop_theBreakComesFirstUntilItEnds() {
         // Rules PASS-5, BREAK-6, REPORT-6.
-        // Starved at 4.5 m; the break falls due 1 m later, at v = sqrt(2.25 - 0.5). Lost for strip: until then, and
+        // Starved at 4.5 m; the break falls due 1 m later, at v = sqrt(2.25 - 0.5). Lost for lack of strip: until then,
+        // and
         // from the
         // end of the repair until it runs at 1.5 m/s again; what lies between by the break.
         // Until 5 s after the restart: then the next joint breaks.
@@ -195,7 +196,7 @@ class JointBreakTest {
     }
 
     @Test
-    void s09_starvedWhileItRecoversFromTheBreak_isLostForStrip() {
+    void s09_starvedWhileItRecoversFromTheBreak_isLostForLackOfStrip() {
         // Rules PASS-5, REPORT-7.
         // Joints of 130 s. The break at 50 m, x_stop 0, ends while the entry stands: up at 0.01 m/s2 the process has
         // used the

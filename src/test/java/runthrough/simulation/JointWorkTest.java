@@ -340,7 +340,7 @@ class JointWorkTest {
     }
 
     @Test
-    void s18_tailWorkIsToldApartFromJoinWork() {
+    void s18_tailWorkIsDistinguishedFromJoinWork() {
         Replication run = line().tail(30).join(60).run(1);
 
         assertThat(run.work()).extracting(WorkRecord::list).contains(WorkList.TAIL, WorkList.JOIN);

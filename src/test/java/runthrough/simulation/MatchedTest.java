@@ -12,7 +12,7 @@ import runthrough.plant.Distribution;
 import runthrough.simulation.records.Trace.EntryState;
 
 /**
- * A matched entry and the process's ramps: it follows them exactly where its own rates allow. Own stops after 100 s of
+ * A matched entry and the process's ramps: it follows them exactly where its own rates allow. Downtimes after 100 s of
  * running, long before the coil of 600 m ends, make the process ramp from 1.5 m/s to 0 and up again. Entry 2.5 m/s, 0.4 m/s2
  * up, 0.5 m/s2 down, unless said otherwise.
  */

@@ -138,7 +138,7 @@ class MeasuredRowsTest {
     }
 
     @Test
-    void rowsKeepTheirLuckWhenOtherElementsComeAndGo() {
+    void rowsKeepTheirRandomNumbersWhenOtherElementsComeAndGo() {
         Map<Integer, Double> alone = times(line().run(50), WorkList.TAIL);
         Map<Integer, Double> withOthers = times(
                 line().prepare(PlainLine.element(Distribution.exponential(60)))

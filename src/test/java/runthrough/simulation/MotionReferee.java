@@ -196,7 +196,7 @@ final class MotionReferee {
         }
         boolean starves = from.processState() != ProcessState.STARVED && to.processState() == ProcessState.STARVED;
         if (starves && from.processState() == ProcessState.DOWNTIME && to.processSpeed() == 0) {
-            // Held after an own stop, or a starved stop that outlasts it.
+            // Held after a downtime, or a starved stop that outlasts it.
             assertThat(to.entryState()).isNotNull();
         } else if (starves) {
             assertThat(spare(from, time)).as("g at a starved stop").isLessThan(slack);

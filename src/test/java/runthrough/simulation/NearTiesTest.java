@@ -80,7 +80,7 @@ class NearTiesTest {
 
     @ParameterizedTest
     @MethodSource("seeds")
-    void ownStopFallsDueAsTheCoilChangeStarts(int seed) {
+    void downtimeFallsDueAsTheCoilChangeStarts(int seed) {
         SplittableRandom random = new SplittableRandom(seed);
         for (int i = 0; i < 100; i++) {
             double speed = random.nextDouble(0.5, 2);

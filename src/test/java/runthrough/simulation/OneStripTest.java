@@ -115,7 +115,7 @@ class OneStripTest {
     }
 
     @Test
-    void s07_join_ownStopStopsBothAndPutsTheChangeOff() {
+    void s07_join_downtimeStopsBothAndPutsTheChangeOff() {
         // Rule PRACTICE-4.
         // At 300 s: 6 s down with 4.5 m, 100 s, 5 s up with 3.75 m.
         Replication run = join().join(60).downtime(constant(300), constant(100)).run(1);
@@ -125,9 +125,9 @@ class OneStripTest {
     }
 
     @Test
-    void s08_join_ownStopWhileSlowingForTheChange_isTakenAtOnce_andStandsBesideTheJoint() {
+    void s08_join_downtimeWhileSlowingForTheChange_isTakenAtOnce_andStandsBesideTheJoint() {
         // Rule PRACTICE-4.
-        // Due 3 s after T0 = 397 s; at rest at 403 s, own stop until 503 s, joint until 463 s.
+        // Due 3 s after T0 = 397 s; at rest at 403 s, downtime until 503 s, joint until 463 s.
         Replication run = join().join(60).downtime(constant(400), constant(100)).run(1);
         Course course = Course.of(run);
 
@@ -135,12 +135,12 @@ class OneStripTest {
         assertNear(run.changes().get(0).tailStopped(), 403);
         assertNear(run.changes().get(0).released(), 463);
         assertNear(course.takesUp(ProcessState.RUNNING, 2), 503);
-        // Lost for want of strip: 3 s of slowing, 0.25 9/2; after the own stop 3.75 m.
+        // Lost for lack of strip: 3 s of slowing, 0.25 9/2; after the downtime 3.75 m.
         assertNear(run.changes().get(0).lostMetres(), 1.125 + 3.75);
     }
 
     @Test
-    void s09_join_ownStopWhileCreeping_isTakenAtOnce_andTheTailIsBroughtOnAfterIt() {
+    void s09_join_downtimeWhileCreeping_isTakenAtOnce_andTheTailIsBroughtOnAfterIt() {
         // T0 = 390.67 s; creeping 4 s later; due 10 s after T0 with r = 10 - 0.5 6 = 7: 2 s down to r = 6.5; 50 s; up
         // at 0.3 m/s2 to
         // 0.5 m/s: 1.667 s, 0.41667 m; creeps (6.5 - 0.41667 - 0.5)/0.5 s; 2 s down.
@@ -162,7 +162,7 @@ class OneStripTest {
 
     @Test
     void s10_join_startsAgainWithinTheCreepLength_noFasterThanCreepSpeed() {
-        // Own stop at r = 14.25, before T0 at 14: 6 s and 4.5 m later r = 9.75. Up to 0.5 m/s, which is T0.
+        // Downtime at r = 14.25, before T0 at 14: 6 s and 4.5 m later r = 9.75. Up to 0.5 m/s, which is T0.
         double due = 585.75 / 1.5;
         Replication run = join().creep(0.5, 10)
                 .join(60)

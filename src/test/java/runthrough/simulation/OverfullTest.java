@@ -13,13 +13,13 @@ class OverfullTest {
     @Test
     void aLevelThatComesBackWithinTheAllowanceAndLeavesItAgainIsOverfullTwice() {
         // Rule ACC-9.
-        // From 2 m/s the process stops at 0.1 m/s2 over 20 m, the entry at 0.05 m/s2 over 40 m: the own stop at 100 s
+        // From 2 m/s the process stops at 0.1 m/s2 over 20 m, the entry at 0.05 m/s2 over 40 m: the downtime at 100 s
         // leaves
         // 20 m above the capacity of 100 m, past the allowance of 8 m. Both start again at 220 s, and 398 m into the
         // coil,
         // at 299 s, the entry slows to 1 m/s for its tail, which takes 20 s and draws 10 m. At 320 s the level is 109 m
         // and
-        // the next own stop begins: t seconds on the level is 109 - t + 0.05 t^2, down to 104 m and up to 109 m again
+        // the next downtime begins: t seconds on the level is 109 - t + 0.05 t^2, down to 104 m and up to 109 m again
         // before the process has come to rest.
         Totals totals = new PlainLine()
                 .coils(PlainLine.coil(468))

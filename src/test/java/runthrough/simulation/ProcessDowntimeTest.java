@@ -76,11 +76,11 @@ class ProcessDowntimeTest {
     }
 
     @Test
-    void s05_dueWhileRampingDownForWantOfStrip_isTakenAtOnce_andStandsFromRest() {
+    void s05_dueWhileRampingDownForLackOfStrip_isTakenAtOnce_andStandsFromRest() {
         // Rules DOWN-3, REPORT-6.
-        // x_stop = 4.5: starved from 400 + 195.5/1.5 = 530.33 s, at rest 6 s later. Own stop due at 532.33 s stands
+        // x_stop = 4.5: starved from 400 + 195.5/1.5 = 530.33 s, at rest 6 s later. Downtime due at 532.33 s stands
         // from rest for
-        // 100 s. The accumulator has 4.5 + 20 m for a restart 9.8 s after T2 = 560 s: the own stop ends later.
+        // 100 s. The accumulator has 4.5 + 20 m for a restart 9.8 s after T2 = 560 s: the downtime ends later.
         Replication run =
                 line(400 + 195.5 / 1.5 + 2, 100).process(1.5, 0.5, 0.25).runFor(700);
         Course course = Course.of(run);
@@ -91,7 +91,7 @@ class ProcessDowntimeTest {
         assertNear(course.takesUp(ProcessState.RUNNING, 2), rest + 100);
         assertThat(run.totals().starvedStops()).isEqualTo(1);
         assertThat(run.totals().downtimes()).isEqualTo(1);
-        // Lost for want of strip: the first 2 s of the ramp, 0.25 2^2/2; then the own stop's time; then 1.5^2/1.0
+        // Lost for lack of strip: the first 2 s of the ramp, 0.25 2^2/2; then the downtime's time; then 1.5^2/1.0
         // speeding up.
         assertNear(run.totals().lostMetres(), 0.5 + 2.25);
         assertThat(run.changes().get(0).outcome()).isEqualTo(Outcome.STOPPED);
@@ -117,7 +117,7 @@ class ProcessDowntimeTest {
         // Rules DOWN-3, ORDER-1.
         // One strip, 1 m/s and 0.5 m/s2: T0 = 512 s, at rest at 514 s, just as 514 s of running time are over. The
         // ramp's end comes
-        // first. T2 = 574 s: the strip would move, and the own stop is taken.
+        // first. T2 = 574 s: the strip would move, and the downtime is taken.
         Replication run = new PlainLine()
                 .withoutAccumulator()
                 .coils(PlainLine.coil(513))
@@ -143,7 +143,7 @@ class ProcessDowntimeTest {
     @Test
     void s09_restartDelayAndDowntimeRunConcurrently_delayLonger() {
         // Rule DOWN-4.
-        // As 05: delay of 90 s from 569.8 s, own stop until rest + 100 = 636.33 s.
+        // As 05: delay of 90 s from 569.8 s, downtime until rest + 100 = 636.33 s.
         Replication run = line(400 + 195.5 / 1.5 + 2, 100)
                 .process(1.5, 0.5, 0.25)
                 .restart(Double.NaN, constant(90))
@@ -178,7 +178,7 @@ class ProcessDowntimeTest {
         assertThat(change.starvedStops()).isEqualTo(0);
         assertThat(run.totals().starvedStops()).isEqualTo(0);
         assertThat(change.outcome()).isEqualTo(Outcome.STOPPED);
-        // From the own stop's end: 24.4 s standing, 2.25 m speeding up.
+        // From the downtime's end: 24.4 s standing, 2.25 m speeding up.
         assertNear(change.lostMetres(), 1.5 * 24.4 + 2.25);
         assertNear(run.totals().starvedSeconds(), 24.4);
     }
@@ -194,7 +194,7 @@ class ProcessDowntimeTest {
     }
 
     @Test
-    void s13_ownStopOnly_ranThrough_nothingLostForWantOfStrip() {
+    void s13_downtimeOnly_ranThrough_nothingLostForLackOfStrip() {
         // Rule REPORT-3.
         Replication run =
                 new PlainLine().join(60).downtime(constant(450), constant(30)).run(1);

@@ -19,7 +19,7 @@ import runthrough.simulation.records.Trace;
 import runthrough.simulation.records.Trace.Point;
 
 /**
- * One coil change, simulated, against elementary mechanics: uniform acceleration, worked by hand. Expected values have ten
+ * One coil change, simulated, against elementary mechanics: uniform acceleration, hand calculation. Expected values have ten
  * digits, hence 1e-9 of the value or half a digit of the last place given.
  */
 @RecordsChecks

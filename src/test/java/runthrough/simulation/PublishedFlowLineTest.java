@@ -19,12 +19,12 @@ import runthrough.simulation.records.Totals;
 /**
  * The line as a continuous-flow line of two unreliable machines with a finite buffer, against its exact solution.
  *
- * <p>Machine 1 is the entry (speed w, a joint every 1/p1 time units of full speed, repair rate r1), machine 2 the process (v, own
- * stops at p2, r2), the buffer the accumulator (N). All times are exponential, speeds change at once. Boundary rules: with the
+ * <p>Machine 1 is the entry (speed w, a joint every 1/p1 time units of full speed, repair rate r1), machine 2 the process (v,
+ * downtimes at p2, r2), the buffer the accumulator (N). All times are exponential, speeds change at once. Boundary rules: with the
  * level at 0 and the entry down the process stands; at N and the process down the entry stands; a repair goes on in calendar
  * time whatever the other does; after a run-out the process starts the instant the entry does (restart level 0, no delay); N = 0
  * couples them rigidly, which is joining without an accumulator. Failures are operation dependent: coil lengths are
- * exponential, so that joints come per metre, and the clock of own stops runs with the process; since w &gt;= v the process is
+ * exponential, so that joints come per metre, and the clock of downtimes runs with the process; since w &gt;= v the process is
  * never slowed, so that per running minute is per metre.
  *
  * <p>Model: J. Wijngaard, "The effect of interstage buffer storage on the output of two unreliable production units in
@@ -80,7 +80,11 @@ class PublishedFlowLineTest {
         if (line.p2 > 0) {
             Mean.of(totals, share(Totals::downtimeSeconds))
                     .agrees(
-                            check(book, line.id, "share of time in own stops", exact * line.p2 / (line.v * line.r2)),
+                            check(
+                                    book,
+                                    line.id,
+                                    "share of time in process downtime",
+                                    exact * line.p2 / (line.v * line.r2)),
                             0.003);
         }
     }
@@ -195,7 +199,7 @@ class PublishedFlowLineTest {
         "F06, 2.5, 0.004, 0.02, 1.5, 0.001, 0.01, 120, 1.313732942, 1.309428861, 1.327031006",
         "F16, 160, 0.177777778, 0.5, 100, 0.0166666667, 0.1, 400, 81.23502393, 80.61246063, 81.74498447"
     })
-    void anotherClockIsToldApart(
+    void anotherClockIsDistinguished(
             String id,
             double w,
             double p1,

@@ -203,7 +203,7 @@ class ReportedNumbersTest {
     @Test
     void s07_whatBeginsBeforeTheFirstChange_isInTheTotalsOnly() {
         // Rules REPORT-4, PROC-2.
-        // Own stop from 100 to 110 s; matched again at 0.4 m/s2 the entry falls behind by 2.8125 m: slowed below 199 m
+        // Downtime from 100 to 110 s; matched again at 0.4 m/s2 the entry falls behind by 2.8125 m: slowed below 199 m
         // to 0.5 m/s.
         // It resumes when full, well before T0.
         Replication run = line().entry(2.5, 0.4, AT_ONCE)
@@ -261,7 +261,7 @@ class ReportedNumbersTest {
     @Test
     void s11_utilisationIsMetresProcessedOverMetresAtRatedSpeed() {
         // Rule REPORT-8.
-        // Own stops of 100 s after 300 s each: three quarters.
+        // Downtimes of 100 s after 300 s each: three quarters.
         Replication run = line().join(0).downtime(constant(300), constant(100)).runFor(4000);
 
         assertNear(run.totals().ratedMetres(), 6000);
@@ -272,7 +272,7 @@ class ReportedNumbersTest {
     @Test
     void s12_scrapIsCropsAndWhatEachStopSpoils_ofWhateverKind() {
         // Rule REPORT-9.
-        // Change at 400 s: 3 m of crops. Starved at 533.33 s, own stop after 550 s of running: 2 m each.
+        // Change at 400 s: 3 m of crops. Starved at 533.33 s, downtime after 550 s of running: 2 m each.
         Replication run = line().coils(cropped(603, 1, 2))
                 .scrapPerStop(2)
                 .join(160)
@@ -289,7 +289,7 @@ class ReportedNumbersTest {
     }
 
     @Test
-    void s13_ownStopTakenDuringAStarvedRamp_isOneStopToTheStrip() {
+    void s13_downtimeTakenDuringAStarvedRamp_isOneStopToTheStrip() {
         // Rule REPORT-9.
         Replication run = line().scrapPerStop(2)
                 .process(1.5, 0.5, 0.25)
@@ -341,7 +341,7 @@ class ReportedNumbersTest {
     @Test
     void s17_overtravelIsTheLargestSeen_overfullCountsEachPassing() {
         // Rules ACC-9, ENTRY-23, REPORT-10.
-        // Own stops: process down at once, entry at 0.5 m/s2: 2.25 m above; it starts at 0.4 m/s2 slower than the
+        // Downtimes: process down at once, entry at 0.5 m/s2: 2.25 m above; it starts at 0.4 m/s2 slower than the
         // process, which
         // takes 2.8125 m: below the capacity again, and full. Allowance of 2 m is passed at 100 s and 210 s.
         PlainLine line = line().entry(2.5, 0.4, 0.5).join(0).downtime(constant(100), constant(10));
@@ -369,7 +369,7 @@ class ReportedNumbersTest {
     @Test
     void s19_timesOfEachState() {
         // Rule REPORT-11.
-        // As 12 without spoiling: joint 160 s; starved 34.67 s; own stop 40 s. Waiting 100 s of it for preparation.
+        // As 12 without spoiling: joint 160 s; starved 34.67 s; downtime 40 s. Waiting 100 s of it for preparation.
         Replication run = line().uncoilers(1, 0)
                 .prepare(100)
                 .join(60)
@@ -386,7 +386,7 @@ class ReportedNumbersTest {
     @Test
     void s20_downtimeDuringAStarvedStop_countsAsDowntimeNotAsStarved() {
         // Rules REPORT-6, REPORT-11.
-        // One strip, coil change from 397 s: an own stop falls due at 400 s and lasts until 503 s, the joint until 603
+        // One strip, coil change from 397 s: a downtime falls due at 400 s and lasts until 503 s, the joint until 603
         // s.
         Replication run = line().withoutAccumulator()
                 .entry(2.5, 0.4, 0.5)
@@ -404,7 +404,7 @@ class ReportedNumbersTest {
     @Test
     void s21_recoveryEndsWhenTheRatedSpeedIsReached_losesNothingAfterwards() {
         // Rule REPORT-6.
-        // Restart at 568 s at 0.5 m/s2: 3 s. Own stops after that lose nothing for want of strip.
+        // Restart at 568 s at 0.5 m/s2: 3 s. Downtimes after that lose nothing for lack of strip.
         Replication run = line().process(1.5, 0.5, AT_ONCE)
                 .join(160)
                 .downtime(constant(600), constant(40))
@@ -414,9 +414,9 @@ class ReportedNumbersTest {
     }
 
     @Test
-    void s22_ownStopDuringRecovery_isLeftOut_theRestOfTheRecoveryIsNot() {
+    void s22_downtimeDuringRecovery_isLeftOut_theRestOfTheRecoveryIsNot() {
         // Rule REPORT-6.
-        // Restart at 568 s; own stop due 1 s later at 0.5 m/s, at rest at once, 40 s; then 3 s up from nought.
+        // Restart at 568 s; downtime due 1 s later at 0.5 m/s, at rest at once, 40 s; then 3 s up from nought.
         Replication run = line().process(1.5, 0.5, AT_ONCE)
                 .join(160)
                 .downtime(constant(400 + 200 / 1.5 + 1), constant(40))
@@ -439,7 +439,7 @@ class ReportedNumbersTest {
 
     /** Starved before the first coil change, which starts while the restart delay of 300 s runs. */
     private static PlainLine starvedBeforeTheFirstChange() {
-        // Own stop with 5 m left; after it v_p = 1.5 at once, v_e = 0.1 t: 8 - 1.5 t + 0.05 t^2 = 0 at t = 6.94 s, 2.41
+        // Downtime with 5 m left; after it v_p = 1.5 at once, v_e = 0.1 t: 8 - 1.5 t + 0.05 t^2 = 0 at t = 6.94 s, 2.41
         // m of coil. The
         // process is at rest; 0.8 m are soon there; T0 when the other 2.59 m are through.
         return line().entry(2.5, 0.1, AT_ONCE)

@@ -58,7 +58,7 @@ class RunLengthTest {
                 .downtime(Distribution.constant(1100), Distribution.constant(30));
         Totals totals = line.totals(5, 2, 1, 7).get(0);
 
-        // The own stop at 1100 s, before T0 of change 3 at 1230 s, is left out; the next is at 1130 + 1100 = 2230 s.
+        // The downtime at 1100 s, before T0 of change 3 at 1230 s, is left out; the next is at 1130 + 1100 = 2230 s.
         assertNear(totals.duration(), 1200 + 30);
         assertThat(totals.changes()).isEqualTo(3);
         assertThat(totals.downtimes()).isEqualTo(1);
@@ -109,7 +109,7 @@ class RunLengthTest {
     @Test
     void s07_whatFallsOnTheLastInstantOfATimeStillHappens() {
         // Rules TIME-4, ORDER-13.
-        // T0 and an own stop at 400 s exactly, and the end of the joint of change 1 at 460 s.
+        // T0 and a downtime at 400 s exactly, and the end of the joint of change 1 at 460 s.
         assertThat(new PlainLine()
                         .downtime(Distribution.constant(400), Distribution.constant(1))
                         .join(60)

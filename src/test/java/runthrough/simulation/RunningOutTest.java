@@ -98,7 +98,7 @@ class RunningOutTest {
     @Test
     void s06_processStandsWhileTheTailRunsOut_whatIsPushedAboveIsOvertravel() {
         // Rules ENTRY-18, ENTRY-23.
-        // Own stop at 399 s, 0.5 s after T0: x = 200 - 0.5 0.5^2/2 = 199.9375, v_e = 1.25: 1.25^2/1.0 = 1.5625 m more.
+        // Downtime at 399 s, 0.5 s after T0: x = 200 - 0.5 0.5^2/2 = 199.9375, v_e = 1.25: 1.25^2/1.0 = 1.5625 m more.
         Replication run = line().join(90).downtime(constant(399), constant(60)).runFor(420);
 
         assertNear(run.totals().overtravel(), 1.5);
@@ -200,7 +200,7 @@ class RunningOutTest {
     @Test
     void s14_tailComesNearWhileTheLineSlows_entrySpeedsUpToNoMoreThanCreepSpeed() {
         // Rule ENTRY-16.
-        // Own stop at r = 14.25; down at 0.25 m/s2: r = 9.75 + 2 v^2 stays above what creep needs, 9.75 + v^2, and
+        // Downtime at r = 14.25; down at 0.25 m/s2: r = 9.75 + 2 v^2 stays above what creep needs, 9.75 + v^2, and
         // passes 10 m at
         // v^2 = 0.125, below creep speed. It stands with 9.75 m. Up at 0.2 m/s2: creep speed after 2.5 s with 9.125 m:
         // T0.
@@ -271,9 +271,9 @@ class RunningOutTest {
     }
 
     @Test
-    void s18_ownStopAtTheVeryEndOfTheCoil_coilChangeStartsWhenTheLineRunsAgain() {
+    void s18_downtimeAtTheVeryEndOfTheCoil_coilChangeStartsWhenTheLineRunsAgain() {
         // Rules ORDER-4, ORDER-6.
-        // Speeds jump: T0 would be at 400 s with nothing left, but the own stop due then comes first.
+        // Speeds jump: T0 would be at 400 s with nothing left, but the downtime due then comes first.
         Replication run = line().entry(2.5, AT_ONCE, AT_ONCE)
                 .join(60)
                 .downtime(constant(400), constant(50))
@@ -286,8 +286,8 @@ class RunningOutTest {
     }
 
     @Test
-    void s19_ownStopAtTheVeryEndOfTheCoil_entryThatMustSlow_isAlreadyRunningOut() {
-        // T0 = 398.5 s = own stop due; the process stops at once, the entry runs out in 3 s with 2.25 m of overtravel.
+    void s19_downtimeAtTheVeryEndOfTheCoil_entryThatMustSlow_isAlreadyRunningOut() {
+        // T0 = 398.5 s = downtime due; the process stops at once, the entry runs out in 3 s with 2.25 m of overtravel.
         Replication run =
                 line().join(60).downtime(constant(398.5), constant(50)).runFor(440);
 

@@ -13,7 +13,7 @@ import runthrough.simulation.records.Trace.EntryState;
  * X decides.
  *
  * <p>The line is that of {@link FillingTest}: from 497.75 s on the entry fills at 2.5 m/s, the level then being 61.1875 m and
- * rising by 1 m/s. Own stops change v*: they fall due once, after {@code stopAt} seconds of running, and stand for {@code
+ * rising by 1 m/s. Downtimes change v*: they fall due once, after {@code stopAt} seconds of running, and stand for {@code
  * standing} seconds.
  */
 class SettlingTest {
@@ -198,7 +198,7 @@ class SettlingTest {
     @Test
     void s10_releasedWhileTheProcessSpeedsUp_headsForItsPresentSpeedFromBelow() {
         // Rules ENTRY-6, ENTRY-21.
-        // Coil of 602 m, entry stops at once. Own stop at 400 s, 2 m being left; the process starts again at 410 s at
+        // Coil of 602 m, entry stops at once. Downtime at 400 s, 2 m being left; the process starts again at 410 s at
         // 0.01 m/s2,
         // the matched entry with it: 2 = 0.005 t^2, T0 = 430 s at 0.2 m/s. Joint 5 s: drawn 0.2 5 + 0.005 25 = 1.125 m.
         // At T2 X = 198.875 - 1.5^2/0.8 + 1.25^2/0.02 > 200: it speeds up at 0.4 until 0.4 t = 0.25 + 0.01 t, and
@@ -304,7 +304,7 @@ class SettlingTest {
     @Test
     void s15_standingBesideTheStandingProcess_bothStartTogether() {
         // Rules ENTRY-6, ENTRY-21.
-        // 1 m/s: T0 = T1 = 512; own stop from 520 to 576 s; joint until 576 s, which ends first: x = 192, v_e = v_p =
+        // 1 m/s: T0 = T1 = 512; downtime from 520 to 576 s; joint until 576 s, which ends first: x = 192, v_e = v_p =
         // 0. Then the process
         // starts at 0.05 m/s2 and X = 192 - 1/0.8 + 1/0.1 > 200: the entry follows from the start.
         Replication run = new PlainLine()

@@ -18,7 +18,7 @@ import runthrough.simulation.records.WorkRecord;
 /**
  * What goes first when two things happen at one instant, where that makes a difference; and what becomes of runs that get
  * nowhere. Numbers are exact in binary, so that the instants are the same to the last digit. The other pairs have their tests
- * where their rules do: ramp's end before own stop, own stop before coil change, coil change before restart.
+ * where their rules do: ramp's end before downtime, downtime before coil change, coil change before restart.
  */
 class SimultaneousEventsTest {
 
@@ -107,7 +107,7 @@ class SimultaneousEventsTest {
     @Test
     void s07_jointEndsAsDowntimeDoes_theLineStartsAsOne() {
         // Rules ORDER-4, ORDER-6, ORDER-14.
-        // Own stop at 400 s, at T0: the coil change waits for its end. Joint from 464 to 528 s.
+        // Downtime at 400 s, at T0: the coil change waits for its end. Joint from 464 to 528 s.
         Replication run = new PlainLine()
                 .coils(coil(512))
                 .process(1, AT_ONCE, AT_ONCE)

@@ -125,7 +125,7 @@ class SlowingTest {
     @Test
     void s07_beginsAlsoDuringARamp_ofDowntime() {
         // Rule PROC-7.
-        // d_p = 0.25: own stop due at 464 s with x = 104; 4.5 m to rest at 470 s: 99.5 m. After it the process starts
+        // d_p = 0.25: downtime due at 464 s with x = 104; 4.5 m to rest at 470 s: 99.5 m. After it the process starts
         // to 0.5 m/s.
         Replication run = line(120)
                 .process(1.5, AT_ONCE, 0.25)
@@ -137,7 +137,7 @@ class SlowingTest {
         assertNear(course.takesUp(ProcessState.SLOWED, 1), 490);
         assertNear(course.processSpeed(495), 0.5);
         assertThat(run.totals().slowings()).isEqualTo(1);
-        // Lost only from the own stop's end.
+        // Lost only from the downtime's end.
         double resumes = 520 + (120 - (99.5 - 0.5 * 30)) / 2;
         assertNear(run.changes().get(0).lostMetres(), 1.0 * (resumes - 490));
     }

@@ -130,7 +130,7 @@ class SpeedByCoilTest {
     @Test
     void s07_duringDowntime_startsToTheNewSpeed() {
         // Rule SPEED-2.
-        // The joint is 200 m from the process at 400 s; own stop at 500 s; it would reach the process at 533.33 s of
+        // The joint is 200 m from the process at 400 s; downtime at 500 s; it would reach the process at 533.33 s of
         // running.
         Replication run = line().coils(coilAt(600, 1.5), coilAt(600, 0.5))
                 .downtime(Distribution.constant(500), Distribution.constant(100))

@@ -14,7 +14,7 @@ import runthrough.simulation.records.SimulationException;
 import runthrough.simulation.records.Trace.ProcessState;
 
 /**
- * The process stops in time for want of strip and starts again by rule. Coils of 600 m, 200 m of accumulator, process 1.5
+ * The process stops in time for lack of strip and starts again by rule. Coils of 600 m, 200 m of accumulator, process 1.5
  * m/s, entry 2.5 m/s with speeds that jump: the tail stops at 400 s, and with a joint of 160 s T2 = 560 s.
  */
 class StarvedStopTest {

@@ -123,7 +123,7 @@ class CoilOutcomesTest {
             }
         }
 
-        // Wilson, 1 of 1: at least 20.7 %; 12 of 20: at least 38.7 % (Newcombe 1998, method 3, worked by hand).
+        // Wilson, 1 of 1: at least 20.7 %; 12 of 20: at least 38.7 % (Newcombe 1998, method 3, hand calculation).
         assertThat(outcomes.hardest(5)).containsExactly(2, 1, 0);
         assertThat(outcomes.hardest(2)).containsExactly(2, 1);
         assertThat(outcomes.of(1).interval().low()).isCloseTo(1 - 0.7812, within(5e-4));

@@ -54,8 +54,8 @@ class EvaluatorTest {
     }
 
     @Test
-    void variantsSeeTheSameLuck_soThatTheirDifferenceIsKnownBetterThanEither() {
-        // Independent lucks would differ by 1.4 times the spread of one.
+    void variantsMeetTheSameRandomNumbers_soThatTheirDifferenceIsKnownBetterThanEither() {
+        // Independent random numbers would differ by 1.4 times the spread of one.
         Evaluation here = evaluator(2).evaluate(RANDOM.with(Accumulator.ofCapacity(51)), PLAN);
         Evaluation there = evaluator(2).evaluate(RANDOM, PLAN);
 
@@ -94,7 +94,7 @@ class EvaluatorTest {
     }
 
     @Test
-    void aLineWithNothingLeftToChanceIsRunOnce() {
+    void aLineWithNothingRandomIsRunOnce() {
         Evaluation evaluation = evaluator(2).evaluate(HandMade.line(Distribution.constant(40)), PLAN);
 
         assertThat(evaluation.replications()).hasSize(1);

@@ -25,7 +25,7 @@ import runthrough.simulation.records.Totals;
 import runthrough.simulation.records.WorkDone;
 
 /**
- * An invented line of round numbers, and coil changes and replications of it made by hand: 1 m/s, entry 2 m/s, all ramps
+ * An invented line of round numbers, and coil changes and replications of it hand-made: 1 m/s, entry 2 m/s, all ramps
  * 0.5 m/s2, 50 m of strip. So T0 to T1 takes 2 s, the stop level is 1^2/(2 * 0.5) = 1 m, and a joint of T seconds needs
  * T + 1 + 1 metres.
  */

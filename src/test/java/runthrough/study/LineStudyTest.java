@@ -52,7 +52,7 @@ class LineStudyTest {
     }
 
     @Test
-    void aLineWithNothingLeftToChanceGivesTheClosedForms() {
+    void aLineWithNothingRandomGivesTheClosedForms() {
         // Joint of 40 s: drawn 40 + 1 + 1, margin 50 - 42 - 1. Refill: 1 m/s up takes 2 s, gains 1 m; so does down; 40
         // m
         // at 1 m/s; and from T2 until 1 m/s is reached 2 s.
@@ -108,7 +108,7 @@ class LineStudyTest {
     }
 
     @Test
-    void aLineOfTooLittleCapacityIsLaidToCapacity() {
+    void aLineOfTooLittleCapacityIsAttributedToCapacity() {
         Verdict verdict = run(HandMade.request(RANDOM, 50, 10));
 
         assertThat(verdict.answer()).isEqualTo(TargetStatus.MISSES);
@@ -118,7 +118,7 @@ class LineStudyTest {
     }
 
     @Test
-    void aLineThatWaitsForItsCoilsIsLaidToPreparation() {
+    void aLineThatWaitsForItsCoilsIsAttributedToPreparation() {
         // One uncoiler, so preparing (60 s) begins when the tail has stopped; the joint of 30 s alone would take 32 m.
         Verdict verdict = run(HandMade.request(varied(1, List.of(timed("load", 60)), 30, 1000), 50, 4));
 
@@ -130,7 +130,7 @@ class LineStudyTest {
     }
 
     @Test
-    void aLineOfShortCoilsIsLaidToRefill() {
+    void aLineOfShortCoilsIsAttributedToRefill() {
         // Each joint of 40 s takes 42 m. Of 60 m of coil the entry uses 1 m to stop and 4 m to reach 2 m/s, and at 2
         // m/s gains
         // no more than half of the rest: less than was taken.

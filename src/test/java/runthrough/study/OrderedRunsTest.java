@@ -108,12 +108,12 @@ class OrderedRunsTest {
                         .run(
                                 1,
                                 i -> {
-                                    throw new OutOfMemoryError("made by hand");
+                                    throw new OutOfMemoryError("hand-made");
                                 },
                                 i -> {},
                                 () -> false))
                 .isInstanceOf(OutOfMemoryError.class)
-                .hasMessage("made by hand");
+                .hasMessage("hand-made");
     }
 
     @Test

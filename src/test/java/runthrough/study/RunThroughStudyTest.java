@@ -27,7 +27,7 @@ import runthrough.study.cause.NamedCauses;
 import runthrough.study.statistics.Interval;
 import runthrough.study.statistics.Wilson;
 
-/** Verdicts on replications made by hand, see {@link HandMade}: two of an hour and four coil changes each. */
+/** Verdicts on replications hand-made, see {@link HandMade}: two of an hour and four coil changes each. */
 class RunThroughStudyTest {
     private static final Line LINE = HandMade.line(Distribution.uniform(20, 70));
     private static final StudyOptions ONE_THREAD = StudyOptions.plain().withThreads(1);
@@ -98,7 +98,7 @@ class RunThroughStudyTest {
     }
 
     @Test
-    void whatIsMissingAtTheTarget() {
+    void shortfallAtTheTarget() {
         // Rule MARGIN-4.
         // Margins: 37, 27, 17, 7 and 27 m; shortfalls: 30 - 42 - 1 = -13, 50 - 62 - 1 = -13 twice. One in ten of eight
         // may
@@ -121,7 +121,7 @@ class RunThroughStudyTest {
         // 0 and 60 m, lost in 0 and 60 s.
         assertThat(stoppages.lostMetresPerShift().mean()).isCloseTo(240, within(1e-12));
         assertThat(stoppages.lostTimePerShift().mean()).isCloseTo(240, within(1e-12));
-        // No own stop in a quarter of a shift: up to 3 / 0.25.
+        // No downtime in a quarter of a shift: up to 3 / 0.25.
         assertThat(stoppages.downtimesPerShift().mean()).isZero();
         assertThat(stoppages.downtimesPerShift().interval())
                 .contains(new Interval(0, 12, Interval.Method.RULE_OF_THREE));
@@ -205,7 +205,7 @@ class RunThroughStudyTest {
     }
 
     @Test
-    void aLineWithNothingLeftToChance_shareIsExactlyOneAndTheBoundIsBelowOne() {
+    void aLineWithNothingRandom_shareIsExactlyOneAndTheBoundIsBelowOne() {
         Verdict exact = study(HandMade.line(Distribution.constant(40)), GOOD).verdict();
 
         assertThat(exact.chance()).isFalse();

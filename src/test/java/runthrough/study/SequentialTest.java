@@ -95,7 +95,7 @@ class SequentialTest {
     }
 
     @Test
-    void aLineWithNothingLeftToChanceIsKnownAtOnce() {
+    void aLineWithNothingRandomIsKnownAtOnce() {
         SimulationRequest request = HandMade.request(HandMade.line(Distribution.constant(40)), 10, 3);
         SequentialResult result = until(request, 1e-6, 100, 1);
 

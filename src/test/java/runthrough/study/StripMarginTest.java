@@ -45,7 +45,7 @@ class StripMarginTest {
     }
 
     @Test
-    void speedToSpareIsTheRootOfTheClosedForm() {
+    void marginAsSpeedIsTheRootOfTheClosedForm() {
         // Rule MARGIN-5.
         // 3 V^2 + 40 V - 50 = 0: V = (sqrt(2200) - 40) / 6 = 1.150693; of 60 s (sqrt(4200) - 60) / 6 = 0.801234.
         assertThat(spare.speed(HandMade.ranThrough(40))).isCloseTo(0.150693, within(1e-6));
@@ -53,7 +53,7 @@ class StripMarginTest {
     }
 
     @Test
-    void speedToSpareCountsTheStripHeldAtTheStart() {
+    void marginAsSpeedCountsTheStripHeldAtTheStart() {
         // Rule MARGIN-5.
         // 3 V^2 + 40 V - 30 = 0: V = (sqrt(1960) - 40) / 6 = 0.711981
         assertThat(spare.speed(HandMade.change(30, 40, 0, 0.5, STOPPED))).isCloseTo(-0.288019, within(1e-6));

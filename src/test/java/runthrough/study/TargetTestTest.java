@@ -99,7 +99,7 @@ class TargetTestTest {
     }
 
     @Test
-    void aShareEqualToTheTargetIsNeverToldFromIt() {
+    void aShareEqualToTheTargetIsNeverDistinguishedFromIt() {
         TargetTest test = held(0.995, 1000, 5);
 
         assertThat(test.answer()).isEqualTo(TargetStatus.UNDECIDED);
@@ -127,7 +127,7 @@ class TargetTestTest {
     }
 
     @Test
-    void withNothingLeftToChanceTheShareIsExact() {
+    void withNothingRandomTheShareIsExact() {
         // Rule REPORT-16.
         Estimate all = Estimators.share(new long[] {5}, new long[] {5});
         Estimate most = Estimators.share(new long[] {4}, new long[] {5});

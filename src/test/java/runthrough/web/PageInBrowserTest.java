@@ -111,7 +111,7 @@ class PageInBrowserTest {
         assertThat(browser.text("#clock")).isEqualTo(stopped);
     }
 
-    /** The level that the drawing tells is that of the engine: 72 m while matched. */
+    /** The level that the drawing shows is that of the engine: 72 m while matched. */
     @Test
     void theDrawingShowsTheEnginesLevel() throws IOException {
         browser.click("#next");
@@ -122,7 +122,7 @@ class PageInBrowserTest {
     }
 
     @Test
-    void badInputIsToldAtItsFieldAndTheLastAnswerStays() throws IOException {
+    void badInputIsSaidAtItsFieldAndTheLastAnswerStays() throws IOException {
         browser.type("#full-accumulator-stroke", "-9 m");
         browser.await(
                 "the fault",

@@ -265,7 +265,7 @@ class PageInMotionTest {
     /** No line makes the page wider than a phone. */
     @ParameterizedTest
     @CsvSource({"galvanising-line", "slitter-widths", "roll-former", "stamping-rethread"})
-    void thePageIsNoWiderThanAPhone(String name) throws IOException {
+    void thePageFitsAPhone(String name) throws IOException {
         visit(390, 844, true);
         browser.choose("#shipped", name);
         browser.await("another line", () -> !browser.text("#title").contains("Kestrel Road"));

@@ -197,7 +197,7 @@ class PageServerTest {
     }
 
     @Test
-    void whatIsWrongIsToldWithItsPathInTheWordsOfTheCommandLine() throws IOException, InterruptedException {
+    void whatIsWrongIsSaidWithItsPathInTheWordsOfTheCommandLine() throws IOException, InterruptedException {
         String text = shipped("tube-line");
 
         JsonNode problems =

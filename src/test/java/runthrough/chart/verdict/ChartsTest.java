@@ -245,7 +245,7 @@ class ChartsTest {
 
     @Test
     void closeUpSaysHowLongTheJointTookAndTheRefill() {
-        // Refill as drawn by hand: to V + u = 1.5 m/s in 5 s, hold, and back to 0.75 m/s in 1.875 s.
+        // Refill as drawn: to V + u = 1.5 m/s in 5 s, hold, and back to 0.75 m/s in 1.875 s.
         Replication run = HandMadeRun.of(60);
         double refill = run.changes().get(0).refillTime();
         assertThat(CloseUpChart.of(context(), run).reading())

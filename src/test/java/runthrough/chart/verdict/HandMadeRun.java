@@ -27,7 +27,7 @@ import runthrough.simulation.records.WorkRecord;
 import runthrough.simulation.records.WorkRecord.WorkList;
 
 /**
- * A run put together by hand, phase by phase, so that charts can be checked against numbers that no engine made: 72 m of
+ * A run put together here, phase by phase, so that charts can be checked against numbers that no engine made: 72 m of
  * storage, process at 0.75 m/s, entry up to 1.5 m/s, as many coil changes as joint cycle times are given, 400 s apart once full.
  */
 public final class HandMadeRun {

@@ -57,7 +57,7 @@ class WorkBarsTest {
     }
 
     @Test
-    void workOfAnotherChangeIsToldApart() {
+    void workOfAnotherChangeIsDistinguished() {
         ChangeRecord first = run.changes().get(0);
         ChangeRecord second = run.changes().get(1);
         WorkBars bars = new WorkBars(HandMadeRun.line(), first, run.work(), first.start(), second.released());

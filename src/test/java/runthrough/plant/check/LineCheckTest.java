@@ -159,7 +159,7 @@ class LineCheckTest {
         }
 
         @Test
-        void whateverIsLeftToChance_isSeen() {
+        void whateverIsRandom_isSeen() {
             Distribution distribution = Distribution.uniform(50, 60);
             WorkElement rare = new WorkElement(
                     "clean",

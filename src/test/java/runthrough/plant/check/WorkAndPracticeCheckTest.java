@@ -87,7 +87,7 @@ class WorkAndPracticeCheckTest {
         }
 
         @Test
-        void ownStopsWithoutRunningTime_areRefused() {
+        void downtimesWithoutRunningTime_areRefused() {
             // Rule CHECK-20.
             assertError(
                     line().downtime(Distribution.constant(0), Distribution.constant(60)),

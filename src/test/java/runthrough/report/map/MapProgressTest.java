@@ -106,7 +106,7 @@ class MapProgressTest {
     }
 
     @Test
-    void aDamagedLineIsToldOfAndRunAgain() throws IOException {
+    void aDamagedLineIsSaidOfAndRunAgain() throws IOException {
         leave(ONE, BARE);
         Files.writeString(file(), Files.readString(file()).replace("2000", "3000"));
 

@@ -57,7 +57,7 @@ class CoilReportTest {
     }
 
     @Test
-    void theDocumentForMachinesTellsProductsAndCoils() throws IOException {
+    void theDocumentForMachinesSaysProductsAndCoils() throws IOException {
         JsonNode coils = JsonMapper.builder()
                 .build()
                 .readTree(JsonWriter.render(VerdictAnswer.inWords(result())))

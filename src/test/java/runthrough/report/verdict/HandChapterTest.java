@@ -27,7 +27,7 @@ class HandChapterTest {
     }
 
     @Test
-    void withOneUncoiler_theTimeUntilTheJointWaitsIsToldBesideThatUntilTheProcessStops() {
+    void withOneUncoiler_theTimeUntilTheJointWaitsIsSaidBesideThatUntilTheProcessStops() {
         // Rules FORM-9, FORM-12. Crew of 2, no strip path: until the joint waits there are p + t = 0 + 8 s of tail work
         // for 120 s of
         // preparing, 112 s short. Longest joint: (72 - 2)/0.75 - 0.75/0.8 - 0.75/0.6 - 0.75/0.5 = 89.646 s; beside the

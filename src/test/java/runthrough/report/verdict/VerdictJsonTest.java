@@ -74,7 +74,7 @@ class VerdictJsonTest {
 
     @Test
     void givesShiftsPassagesBreaksAndBothWaits() throws IOException {
-        // Rule CREW-17. The waits as by hand in ShiftsAndLossesTest: in the first night 399 s for people.
+        // Rule CREW-17. The waits as in ShiftsAndLossesTest: in the first night 399 s for people.
         JsonNode verdict = MAPPER.readTree(json(Invented.result(Invented.inShifts())));
         assertThat(verdict.at("/shifts/0/name").asText()).isEqualTo("day");
         assertThat(verdict.at("/shifts/1/means/waiting_for_people_s/mean").asDouble())

@@ -185,7 +185,7 @@ class VerdictTextTest {
     }
 
     @Test
-    void limitsByHandFollow() {
+    void limitsOfTheHandCalculationFollow() {
         String text = text(Invented.result(Invented.line(Distribution.constant(25))), false);
         assertThat(text).containsPattern("accumulator capacity +72 m +59.5 m +12.5 m\n");
     }

@@ -90,7 +90,7 @@ class LineLogReaderTest {
     }
 
     @Test
-    void theProcesssDowntimeIsLeftOutWhereTheLogTellsIt() {
+    void theProcesssDowntimeIsLeftOutWhereTheLogSaysIt() {
         LineLog log = log("""
                 time,event,reason
                 0,tail stopped,
@@ -115,7 +115,7 @@ class LineLogReaderTest {
         150,lunch,A                | log.csv:4:5 event = lunch; is not a known event. Known events are: tail stopped, joint released, line stopped, line running.
         150,tail stopped,A         | log.csv:4:5 event = tail stopped; the same came before, on line 3, without joint released between. Add what is missing, or take out the row that is one too many.
         """)
-    void aBadRowIsToldWithItsPlaceAndHowToMendIt(String row, String message) {
+    void aBadRowIsSaidWithItsPlaceAndHowToMendIt(String row, String message) {
         assertThat(refusal(HEADER + "10,line running,\n100,tail stopped,A\n" + row + "\n"))
                 .contains(message);
     }

@@ -241,7 +241,7 @@ class TimeSheetReaderTest {
     }
 
     @Test
-    void everythingThatIsWrongIsToldAtOnce() {
+    void everythingThatIsWrongIsSaidAtOnce() {
         assertThat(refusal("weld,weld [min],rating\n41,x,300\n-1,2\n=3,4,100,7\n"))
                 .extracting(text -> text.replaceFirst("; .*", ""))
                 .containsExactly(
@@ -283,7 +283,7 @@ class TimeSheetReaderTest {
     }
 
     @Test
-    void tenThousandColumnsAreToldInOneLine() {
+    void tenThousandColumnsAreSaidInOneLine() {
         String header = IntStream.range(0, 10_000).mapToObj(i -> "e" + i).collect(Collectors.joining(","));
         String row = IntStream.range(0, 10_000).mapToObj(i -> "x").collect(Collectors.joining(","));
 
@@ -321,7 +321,7 @@ class TimeSheetReaderTest {
     }
 
     @Test
-    void otherEncodingsAreToldByName() {
+    void otherEncodingsAreSaidByName() {
         assertThat(refusal(reading("weld,Fläche\n41,8\n".getBytes(StandardCharsets.ISO_8859_1))))
                 .containsExactly("times.csv:1:8: the text is not UTF-8; it looks like the older encoding of a"
                         + " spreadsheet (Windows-1252, Latin-1). Save the file with the encoding UTF-8.");

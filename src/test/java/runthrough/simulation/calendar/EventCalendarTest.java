@@ -22,7 +22,7 @@ class EventCalendarTest {
     }
 
     @Test
-    void soonestFirst() {
+    void earliestFirst() {
         timer("late", 1).start(2);
         timer("early", 9).start(1);
         calendar.run();

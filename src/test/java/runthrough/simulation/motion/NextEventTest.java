@@ -39,7 +39,7 @@ class NextEventTest {
     }
 
     @Test
-    void soonestComes() {
+    void earliestComes() {
         // Rule MOTION-2.
         runWith(event(EventOrder.STARVES, 3), event(EventOrder.SLOWS, 2), event(EventOrder.RESUMES, 4));
 

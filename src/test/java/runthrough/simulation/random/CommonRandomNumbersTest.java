@@ -89,7 +89,7 @@ class CommonRandomNumbersTest {
     }
 
     @Test
-    void ownStopsRestartDelaysAndRandomCoils_leaveTheWorkItsDraws() {
+    void downtimesRestartDelaysAndRandomCoils_leaveTheWorkItsDraws() {
         // Rule RANDOM-3.
         assertUnmoved(line().downtime(Distribution.exponential(300), Distribution.exponential(60)));
         assertUnmoved(line().capacity(100).restart(Double.NaN, Distribution.exponential(60)));

@@ -87,7 +87,7 @@ class RandomNumbersTest {
 
     /** Two elements: what the one and the other give in A and B is the same taken the other way round. */
     @Test
-    void anExchangedSourceMeetsTheOtherReplicationsLuck_andNothingElseDoes() {
+    void anExchangedSourceMeetsTheOtherReplicationsNumbers_andNothingElseDoes() {
         // Rule RANDOM-5.
         Line line = line().build();
         List<ChangeRecord> a = changes(line, NUMBERS);

@@ -2,7 +2,7 @@ package runthrough.simulation.records;
 
 import java.util.List;
 
-/** Totals made by hand, for tests of what is done with them. */
+/** Totals hand-made, for tests of what is done with them. */
 public final class PlainTotals {
     private PlainTotals() {}
 

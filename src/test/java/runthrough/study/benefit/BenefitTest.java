@@ -175,7 +175,7 @@ class BenefitTest {
 
     @ParameterizedTest
     @CsvSource({"OUTPUT,900", "SCRAP,320", "LABOUR,45", "PRICE,2000000", "UPKEEP,9000"})
-    void theLeastCertainInputIsToldAsItWasGiven(Uncertain uncertain, double given) {
+    void theLeastCertainInputIsSaidAsItWasGiven(Uncertain uncertain, double given) {
         Worth worth = benefit(Optional.of(money(uncertain, 2_000_000))).worth().orElseThrow();
 
         assertThat(worth.leastCertainValue().orElseThrow()).isCloseTo(given, within(1e-9));

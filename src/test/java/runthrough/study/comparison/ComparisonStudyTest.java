@@ -65,7 +65,7 @@ class ComparisonStudyTest {
     }
 
     @Test
-    void whereNothingIsLeftToChanceDifferencesAreThoseOfTheHandCalculation() {
+    void whereNothingIsRandomDifferencesAreThoseOfTheHandCalculation() {
         RunPlan plan = plan(1, 10);
         Line rethread = new PlainLine().rethread(Distribution.constant(600)).build();
         Line without = new PlainLine().withoutAccumulator().join(60).build();
@@ -134,7 +134,7 @@ class ComparisonStudyTest {
     }
 
     @Test
-    void commonLuckMakesDifferencesFarSharperThanLuckOfTheirOwn() {
+    void commonRandomNumbersMakeDifferencesFarSharperThanNumbersOfTheirOwn() {
         Difference paired = difference(
                 compare(2, alternative("75 m", random(75)), alternative("78 m", random(78)))
                         .others()
@@ -293,8 +293,8 @@ class ComparisonStudyTest {
         assertThatThrownBy(() -> new ComparisonStudy(today, List.of(today), 0))
                 .isInstanceOf(StudyException.class)
                 .hasMessageContaining("target = 0 %");
-        Alternative otherLuck = alternative("other seed", random(75), plan(2, 50));
-        assertThatThrownBy(() -> new ComparisonStudy(today, List.of(otherLuck), 0.9))
+        Alternative otherSeed = alternative("other seed", random(75), plan(2, 50));
+        assertThatThrownBy(() -> new ComparisonStudy(today, List.of(otherSeed), 0.9))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("other seed has another seed");
     }

@@ -80,7 +80,7 @@ class GoodnessOfFitTest {
                 book,
                 "C1",
                 "share of samples of 50 beyond the asymptotic 5 % limit of D (√n + 0.12 + 0.11/√n)",
-                Sources.GOODNESS_OF_FIT_LAWS,
+                Sources.GOODNESS_OF_FIT_DISTRIBUTIONS,
                 distance -> distance.kolmogorovSmirnov() * (Math.sqrt(50) + 0.12 + 0.11 / Math.sqrt(50)),
                 1.358099);
         double[][] exact = {{10, 0.409246}, {20, 0.294075}, {50, 0.188406}};
@@ -91,7 +91,7 @@ class GoodnessOfFitTest {
                             book,
                             "C2",
                             "share of samples of " + n + " beyond the exact 5 % limit of D",
-                            Sources.GOODNESS_OF_FIT_LAWS,
+                            Sources.GOODNESS_OF_FIT_DISTRIBUTIONS,
                             GoodnessOfFit::kolmogorovSmirnov,
                             limit[1]);
         }
@@ -104,7 +104,7 @@ class GoodnessOfFitTest {
                         book,
                         "C3",
                         "share of samples of 50 beyond the 5 % limit of A2",
-                        Sources.GOODNESS_OF_FIT_LAWS,
+                        Sources.GOODNESS_OF_FIT_DISTRIBUTIONS,
                         GoodnessOfFit::andersonDarling,
                         2.492367);
     }

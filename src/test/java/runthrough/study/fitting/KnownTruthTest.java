@@ -119,7 +119,7 @@ class KnownTruthTest {
     }
 
     @Test
-    void shiftedExponential_byHand() {
+    void shiftedExponential_asInTheHandCalculation() {
         // Least 10, mean 16, 4 times: threshold 10 - 6 / 3 = 8, mean above it 8.
         FittedDistribution distribution =
                 Threshold.fit(Family.EXPONENTIAL, Durations.of(10, 12, 18, 24)).orElseThrow();
@@ -156,15 +156,15 @@ class KnownTruthTest {
     @Test
     void fewEqualAndOutlyingTimesAreTakenAsTheyAre() {
         double[] few = MadeSheets.drawn(Distribution.lognormal(30, 6), 19, new Draws(38, 0, 0));
-        double[] spoilt = MadeSheets.drawn(Distribution.normal(30, 2), 60, new Draws(39, 0, 0));
-        spoilt[3] = 95;
-        spoilt[40] = 120;
+        double[] disturbed = MadeSheets.drawn(Distribution.normal(30, 2), 60, new Draws(39, 0, 0));
+        disturbed[3] = 95;
+        disturbed[40] = 120;
         double[] coarse = new double[30];
         Arrays.setAll(coarse, i -> 60.0 * (1 + i % 2));
 
         assertThat(fits(few).recommendation().reason()).isEqualTo(Reason.TOO_FEW);
-        assertThat(fits(spoilt).recommendation().reason()).isEqualTo(Reason.NOTHING_FITS);
-        assertThat(fits(spoilt).distribution()).isEqualTo(fits(spoilt).observed());
+        assertThat(fits(disturbed).recommendation().reason()).isEqualTo(Reason.NOTHING_FITS);
+        assertThat(fits(disturbed).distribution()).isEqualTo(fits(disturbed).observed());
         assertThat(fits(coarse).recommendation().reason()).isEqualTo(Reason.TOO_COARSE);
         assertThat(fits(8, 8, 8, 8).recommendation().reason()).isEqualTo(Reason.CONSTANT);
         assertThat(fits(8, 8, 8, 8).distribution()).isEqualTo(Distribution.constant(8));

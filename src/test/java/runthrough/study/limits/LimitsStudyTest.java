@@ -112,7 +112,8 @@ class LimitsStudyTest {
     void withoutChance_theSlowestEntryAndTheShortestCoilAreThoseThatJustRefill() {
         // 60 s take 90 m. Entry: 600 (1 - 1.5/v) = 90 at v = 1.7647 m/s. Coil: L (1 - 1.5/2.5) = 90 at L = 225 m. Just
         // beyond,
-        // a little more is missing after each coil, so in 3,000 coil changes the 110 m to spare are used up in the end.
+        // a little more is missing after each coil, so in 3,000 coil changes the margin of 110 m are used up in the
+        // end.
         Line line = new PlainLine().join(60).build();
         Limits limits = limits(request(line, 3000, 1), 1);
 
@@ -130,7 +131,7 @@ class LimitsStudyTest {
 
     @Test
     void aLackThatGrowsIsSeenInTheLongRun_howeverShortThePlan() {
-        // In ten coil changes 110 m to spare would make up for 11 m each that are not refilled.
+        // In ten coil changes margin of 110 m would make up for 11 m each that are not refilled.
         Line line = new PlainLine().join(60).build();
         LineLimit coil = limit(limits(request(line, 10, 1), 1), What.COIL_LENGTH);
 
@@ -229,7 +230,7 @@ class LimitsStudyTest {
     }
 
     @Test
-    void preparationBindsTheShortestCoil() {
+    void preparationLimitsTheShortestCoil() {
         // A coil must last the 300 s that the next takes to prepare: 450 m.
         Line line = new PlainLine().prepare(300).join(60).build();
         LineLimit coil = limit(limits(request(line, 3000, 1), 1), What.COIL_LENGTH);
@@ -322,7 +323,7 @@ class LimitsStudyTest {
 
     @Test
     void coilsWithSpeedsAndLengthsOfTheirOwnAreScaledAlike() {
-        // The faster coil binds: 200 m / 60 s = 3.333 m/s; entry 5 m/s.
+        // The faster coil limits: 200 m / 60 s = 3.333 m/s; entry 5 m/s.
         CoilSource coilSource =
                 new CoilSource.Schedule(List.of(PlainLine.coilAt(6000, 1.5), PlainLine.coilAt(3000, 2)));
         Line line = new PlainLine()

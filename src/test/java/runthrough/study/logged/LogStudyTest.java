@@ -21,7 +21,7 @@ import runthrough.study.StudyListener;
 import runthrough.study.logged.LogComparison.Fit;
 
 /**
- * Process 1.5 m/s, speed changes at once, 105 m hold 70 s. Joints of 45 to 75 s, evenly spread: 25/30 run through by hand, the
+ * Process 1.5 m/s, speed changes at once, 105 m hold 70 s. Joints of 45 to 75 s, evenly spread: 25/30 run through in the hand calculation, the
  * other sixth takes longer than the accumulator lasts.
  */
 class LogStudyTest {
@@ -55,7 +55,7 @@ class LogStudyTest {
     }
 
     @Test
-    void aSimulatedLogTellsWhatTheSimulationKnows() {
+    void aSimulatedLogSaysWhatTheSimulationKnows() {
         Replication run = run(LINE, CHANGES, 5);
 
         LineLog log = SimulatedLog.of(run, false);
@@ -94,7 +94,7 @@ class LogStudyTest {
     }
 
     @Test
-    void slowJointsAreSeen_andWithTheJointTimesOfTheLogTheRestFits() {
+    void slowJointsAreSeen_andWithTheJointCycleTimesOfTheLogTheRestFits() {
         LineLog slow = log(line(105, 66).build(), CHANGES, 4);
 
         LogComparison asDescribed = compare(LINE, slow);
@@ -107,7 +107,7 @@ class LogStudyTest {
     }
 
     @Test
-    void withTheJointTimesOfTheLogAnAccumulatorThatDiffersIsStillSeen() {
+    void withTheJointCycleTimesOfTheLogAnAccumulatorThatDiffersIsStillSeen() {
         LineLog log = log(line(91.5, 60).build(), CHANGES, 4);
 
         assertThat(new LogStudy(request(LINE), log, true, 100)
@@ -117,7 +117,7 @@ class LogStudyTest {
     }
 
     @Test
-    void stopsOfTheProcesssOwnCountUnlessTheLogTellsThemApart() {
+    void stopsOfTheProcesssOwnCountUnlessTheLogDistinguishesThem() {
         Line line = line(200, 60)
                 .downtime(Distribution.exponential(900), Distribution.constant(60))
                 .build();
@@ -136,7 +136,7 @@ class LogStudyTest {
     }
 
     @Test
-    void withNothingLeftToChanceTheLoggedShareIsHeldAgainstTheExactOne() {
+    void withNothingRandomTheLoggedShareIsHeldAgainstTheExactOne() {
         Line sure = new PlainLine()
                 .coils(PlainLine.coil(900))
                 .capacity(105)

@@ -10,7 +10,7 @@ import runthrough.study.UnseenStops;
 import runthrough.study.cause.Cause;
 import runthrough.study.cause.CauseCounts;
 
-/** Evaluations of a given share, made by hand. */
+/** Evaluations of a given share, hand-made. */
 public final class MadeUp {
 
     private static final UnseenStops NO_STOPS = new UnseenStops(0, 0, 0, 0);

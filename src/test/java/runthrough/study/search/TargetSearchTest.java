@@ -146,7 +146,7 @@ class TargetSearchTest {
     }
 
     @Test
-    void whereTheLineGetsWorseWhenItIsMadeEasier_noValueIsToldThatWasNotSeenToBeGood() {
+    void whereTheLineGetsWorseWhenItIsMadeEasier_noValueIsSaidThatWasNotSeenToBeGood() {
         // Good from 40 on, but for a hole from 42 to 48 in which only 8 of 10 run through.
         DoubleFunction<Optional<Evaluation>> holed =
                 value -> Optional.of(MadeUp.certain(value < 40 ? 5 : value > 42 && value < 48 ? 8 : 10, 10));

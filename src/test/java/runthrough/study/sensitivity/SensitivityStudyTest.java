@@ -57,7 +57,7 @@ class SensitivityStudyTest {
     }
 
     @Test
-    void whereNothingIsLeftToChance_whatIsSeenIsExact() {
+    void whereNothingIsRandom_whatIsSeenIsExact() {
         Sensitivity sensitivity = study(
                 line().join(60).build(),
                 0.9,
@@ -98,7 +98,7 @@ class SensitivityStudyTest {
 
     /** Always refilled and under the same random numbers: 10 m of capacity are 10 m of margin, at any quantile. */
     @Test
-    void underTheSameLuck_whatShiftsEveryCoilChangeAlikeIsKnownExactly() {
+    void underTheSameRandomNumbers_whatShiftsEveryCoilChangeAlikeIsKnownExactly() {
         Sensitivity sensitivity = study(
                 line().join(JOINT).build(),
                 0.9,
@@ -219,7 +219,7 @@ class SensitivityStudyTest {
                 .containsExactly("stroke", "joint-cycle-time");
     }
 
-    /** Coils of 5 m are used up by crops: that end cannot go on, and the others are told all the same. */
+    /** Coils of 5 m are used up by crops: that end cannot go on, and the others are said all the same. */
     @Test
     void anEndAtWhichARunCannotGoOnIsNotPossible() {
         // One coil in two is shorter than its crops, which the checks only warn of.

@@ -54,7 +54,7 @@ class SobolIndicesTest {
     /**
      * T. Ishigami and T. Homma, "An importance quantification technique in uncertainty analysis for computer models",
      * Proceedings of the First International Symposium on Uncertainty Modeling and Analysis, IEEE, 1990, with a = 7 and b =
-     * 0.1, from memory. By hand: V1 = (1 + b pi^4/5)^2/2, V2 = a^2/8, V13 = b^2 pi^8 (1/18 - 1/50); so S = 0.3139, 0.4424, 0
+     * 0.1, from memory. Hand calculation: V1 = (1 + b pi^4/5)^2/2, V2 = a^2/8, V13 = b^2 pi^8 (1/18 - 1/50); so S = 0.3139, 0.4424, 0
      * and total 0.5576, 0.4424, 0.2437.
      */
     @Test

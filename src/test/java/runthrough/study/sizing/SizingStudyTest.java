@@ -162,7 +162,7 @@ class SizingStudyTest {
     }
 
     @Test
-    void theSizeIsToldByWhatIsAdjustable() {
+    void theSizeIsSaidByWhatIsAdjustable() {
         Line line = new PlainLine().join(60).build();
         StorageForm strands = new StorageForm.Strands(6, 30, 1, 1, false);
         Sizing sizing = size(line.with(Accumulator.of(strands)), 0.9);
@@ -271,15 +271,15 @@ class SizingStudyTest {
             for (int i = 0; i < 30; i++) {
                 var tally = needs.known(i, capacity);
                 var truth = run.replication(i).orElseThrow();
-                tally.ifPresent(told -> {
-                    assertThat(told.totals())
+                tally.ifPresent(said -> {
+                    assertThat(said.totals())
                             .usingRecursiveComparison()
                             .withComparatorForType(SizingStudyTest::nearly, Double.class)
                             .isEqualTo(truth.totals());
-                    assertThat(told.causes()).isEqualTo(truth.causes());
+                    assertThat(said.causes()).isEqualTo(truth.causes());
                 });
                 known += tally.isPresent() ? 1 : 0;
-                // Told for every replication in which all run through: 10^-6 above the need rounds no matter here.
+                // Said for every replication in which all run through: 10^-6 above the need rounds no matter here.
                 assertThat(tally.isPresent()).isEqualTo(truth.totals().starvedStops() == 0);
             }
         }

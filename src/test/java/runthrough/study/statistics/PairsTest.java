@@ -49,7 +49,7 @@ class PairsTest {
     }
 
     @Test
-    void whereNothingIsLeftToChanceTheDifferenceIsExact() {
+    void whereNothingIsRandomTheDifferenceIsExact() {
         assertThat(Difference.exact(5, 3, 0.95).significance()).isEqualTo(Significance.SIGNIFICANT);
         assertThat(Difference.exact(5, 3, 0.95).mean()).isEqualTo(2);
         assertThat(Difference.exact(5, 3, 0.95).interval()).isEmpty();
@@ -90,7 +90,7 @@ class PairsTest {
     }
 
     @Test
-    void pairsThatAllDifferByTheSameAreRealWhenThereAreEnough() {
+    void pairsThatAllDifferByTheSameAreSignificantWhenThereAreEnough() {
         double[] five = new double[5];
         double[] six = new double[6];
         Arrays.fill(five, 2);

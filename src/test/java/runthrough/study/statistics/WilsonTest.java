@@ -76,7 +76,7 @@ class WilsonTest {
     }
 
     @Test
-    void trialsToTell_noNumberTellsAShareFromItself() {
+    void trialsToTell_noNumberDistinguishesAShareFromItself() {
         assertThat(Wilson.trialsToTell(0.9, 0.9)).isInfinite();
         assertThat(Wilson.trialsToTell(1, 1)).isInfinite();
     }

@@ -10,7 +10,7 @@ import runthrough.checks.RecordsChecks;
 import runthrough.checks.Sources;
 import runthrough.timestudy.StandardTime;
 
-/** Time study by the book of the International Labour Office, and worked by hand. */
+/** Time study by the book of the International Labour Office; hand calculation. */
 @RecordsChecks
 class SampleSizeTest {
     private static final double EXACT = 1e-9;

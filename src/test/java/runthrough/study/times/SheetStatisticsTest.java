@@ -14,7 +14,7 @@ import runthrough.simulation.random.Draws;
 import runthrough.timestudy.Observation;
 import runthrough.timestudy.TimeSheet;
 
-/** What a sheet tells, by hand calculation and against known truth. */
+/** What a sheet says; hand calculation and against known truth. */
 class SheetStatisticsTest {
     private static final long SEED = 1;
 
@@ -82,7 +82,7 @@ class SheetStatisticsTest {
     }
 
     @Test
-    void aCrewThatSpeedsUpIsSeen_byHand() {
+    void aCrewThatSpeedsUpIsSeen_asInTheHandCalculation() {
         // Ten times that fall without exception: score -45, variance 10 x 9 x 25 / 18 = 125, z = 44 / 11.180 = 3.9355;
         // the slopes
         // are -2 but across the one step of 1 from 92 to 91.
@@ -116,7 +116,7 @@ class SheetStatisticsTest {
     }
 
     @Test
-    void rankCorrelationByHand() {
+    void rankCorrelationAsInTheHandCalculation() {
         // Ranks of 10 20 30 40 50 60 70 80 and of 1 2 4 3 5 6 8 7: four differences of 1, so 1 - 6 x 4 / (8 x 63) =
         // 0.952381.
         double[] x = {10, 20, 30, 40, 50, 60, 70, 80};
@@ -145,7 +145,7 @@ class SheetStatisticsTest {
     }
 
     @Test
-    void manyPairsByLuckAreAllowedFor() {
+    void manyPairsByChanceAreAllowedFor() {
         // 8 elements drawn apart make 28 pairs; some have p < 0.05, but hardly ever one that is shown.
         Draws draws = new Draws(3, 0, 0);
         int shown = 0;
@@ -199,7 +199,7 @@ class SheetStatisticsTest {
     }
 
     @Test
-    void aTrendIsFoundWithItsSlopeAndLuckIsNotCalledOne() {
+    void aTrendIsFoundWithItsSlopeAndChanceIsNotCalledOne() {
         Draws draws = new Draws(4, 0, 0);
         int covered = 0;
         int shown = 0;

@@ -24,7 +24,7 @@ import runthrough.study.TargetStatus;
 
 /**
  * Process 1.5 m/s, speed changes at once: 105 m hold 70 s. Joints are a tail element and a join element, the second twice as
- * long as the first, together uniform from 40 s to 80 s: the truth is that 3/4 run through, by hand. A capacity for 75 % is
+ * long as the first, together uniform from 40 s to 80 s: the truth is that 3/4 run through, by the hand calculation. A capacity for 75 % is
  * 1.5 x 70 = 105 m.
  */
 class UncertaintyStudyTest {
