@@ -2,10 +2,12 @@ package runthrough.report.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import runthrough.chart.Chart;
 import runthrough.report.Answer;
 import runthrough.report.Figure;
+import runthrough.report.Table;
 
 /**
  * All that the document says. Tables hold values; sentences have their numbers as text, in the user's units.
@@ -14,6 +16,7 @@ import runthrough.report.Figure;
  * @param cover what stands under the title: date, number, by whom and for whom, as far as given
  * @param running what stands on every page
  * @param report verdict, messages, charts, hand calculation, results
+ * @param causes what misses the target comes from, for the page to decide on; none where there is none
  * @param figures the numbers of the page to decide on
  * @param summary the picture of the whole answer
  * @param slide the same for a slide, with its headline
@@ -28,6 +31,7 @@ public record Document(
         List<Figure> cover,
         Running running,
         Answer report,
+        Optional<Table> causes,
         List<Figure> figures,
         Chart summary,
         Chart slide,

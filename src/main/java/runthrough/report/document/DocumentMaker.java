@@ -15,6 +15,7 @@ import runthrough.report.Table;
 import runthrough.report.TableMaker;
 import runthrough.report.Texts;
 import runthrough.report.comparison.ComparisonAnswer;
+import runthrough.report.verdict.MainCauses;
 import runthrough.report.verdict.RunThroughResult;
 import runthrough.report.verdict.VerdictAnswer;
 import runthrough.study.benefit.Benefit;
@@ -83,6 +84,7 @@ public final class DocumentMaker {
                 cover(),
                 running(request.title()),
                 report,
+                MainCauses.of(result),
                 decision.figures(),
                 DocumentCharts.summary(summary),
                 DocumentCharts.slide(summary),

@@ -53,6 +53,17 @@ final class Diagnosis {
         return main.reason().words() + ", at " + which + " that did not run through.";
     }
 
+    /** Why the removal of a cause may show more stops in a year; empty where none does. */
+    Optional<String> moreStops() {
+        boolean isMore =
+                result.worths().stream().anyMatch(worth -> worth.stops().mean() < 0);
+        return isMore
+                ? Optional.of(
+                        "Fewer stops below 0: without that cause less time is lost, so that more coil changes come in a"
+                                + " year, and with them a few more stops.")
+                : Optional.empty();
+    }
+
     /** The margin or shortfall at the target; empty where entry and process are one strip. */
     Optional<String> margin() {
         return verdict.spare().map(spare -> {

@@ -69,6 +69,7 @@ public final class VerdictAnswer {
     private List<String> advice() {
         List<String> advice = new ArrayList<>();
         advice.add("Limiting factor: " + diagnosis.limiting());
+        diagnosis.moreStops().ifPresent(advice::add);
         CoilTexts.of(result).flatMap(CoilTexts::worst).ifPresent(worst -> advice.add("Worst coil: " + worst));
         CoilTexts.of(result).flatMap(CoilTexts::notSeen).ifPresent(advice::add);
         return advice;

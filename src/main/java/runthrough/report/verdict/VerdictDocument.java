@@ -40,7 +40,8 @@ final class VerdictDocument {
                     "So many would decide if the share stayed what it is; null unless undecided.",
                     Verdict.Resolution::toDecide);
 
-    private static final JsonShape<Verdict> VERDICT = JsonShape.<Verdict>named("numbers")
+    /** The figures of the headline. */
+    private static final JsonShape<Verdict> HEADLINE = JsonShape.<Verdict>named("headline")
             .estimateInFull(
                     "share_run_through",
                     "Share of coil changes that the process ran through.",
@@ -51,12 +52,6 @@ final class VerdictDocument {
                     "Coil changes of all replications, by what came of them.",
                     ChangesDocument.CHANGES,
                     Verdict::changes)
-            .in("causes", "Coil changes that did not run through, by cause.", ChangesDocument.CAUSES, Verdict::causes)
-            .list(
-                    "named_causes",
-                    "The same by cause and named work element, those of most coil changes first.",
-                    ChangesDocument.NAMED_CAUSE,
-                    Verdict::namedCauses)
             .optional(
                     "margin_at_target",
                     "What all but the share 1 - target of coil changes have as margin; negative for a shortfall; null where"
@@ -70,6 +65,20 @@ final class VerdictDocument {
                     OperationDocument.WITHOUT_STOP,
                     Verdict::withoutStop)
             .in("stoppages", "Stops, and what they cost.", OperationDocument.STOPPAGES, Verdict::stoppages)
+            .in("joint", "The strip standing at the joiner.", OperationDocument.JOINT, Verdict::joint)
+            .in("output", "What comes out, and what is lost as scrap.", OperationDocument.OUTPUT, Verdict::output);
+
+    /** What they come from, first thing after them. */
+    private static final JsonShape<Verdict> CAUSES = JsonShape.<Verdict>named("causes_of_all")
+            .in("causes", "Coil changes that did not run through, by cause.", ChangesDocument.CAUSES, Verdict::causes)
+            .list(
+                    "named_causes",
+                    "The same by cause and named work element, those of most coil changes first.",
+                    ChangesDocument.NAMED_CAUSE,
+                    Verdict::namedCauses);
+
+    /** What else the run shows. */
+    private static final JsonShape<Verdict> DETAILS = JsonShape.<Verdict>named("details")
             .optional(
                     "joint_passages",
                     "What joints cost that pass the process at less than its rated speed; null where they do not.",
@@ -80,8 +89,6 @@ final class VerdictDocument {
                     "What joints cost that break in the process; null where none can.",
                     LossDocument.BREAKS,
                     Verdict::breaks)
-            .in("output", "What comes out, and what is lost as scrap.", OperationDocument.OUTPUT, Verdict::output)
-            .in("joint", "The strip standing at the joiner.", OperationDocument.JOINT, Verdict::joint)
             .optional(
                     "storage",
                     "What the accumulator goes through; null where entry and process are one strip.",
@@ -112,13 +119,15 @@ final class VerdictDocument {
                     "Whether the share is known as well as was asked for; null when no precision was asked for.",
                     PRECISION,
                     RunThroughResult::precision)
-            .and(VERDICT, RunThroughResult::verdict)
+            .and(HEADLINE, RunThroughResult::verdict)
+            .and(CAUSES, RunThroughResult::verdict)
             .list(
                     "worth_of_causes",
                     "What it would be worth to remove the causes of most coil changes, five at most: the line again without it,"
                             + " under the same random numbers. Empty where no coil change failed, or it was not asked.",
                     ChangesDocument.WORTH,
                     RunThroughResult::worths)
+            .and(DETAILS, RunThroughResult::verdict)
             .list(
                     "levers",
                     "What would meet the targets, each change on its own. Empty where it was not asked.",

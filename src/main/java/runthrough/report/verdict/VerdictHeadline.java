@@ -107,11 +107,9 @@ final class VerdictHeadline {
                 : (verdict.chance() ? "at about " : "at ") + Texts.odds((double) some / all) + " coil changes";
     }
 
+    /** How often coil changes come that did not run through. */
     private String howOften() {
-        return verdict.changes().ranThrough() == 0
-                ? "at every coil change"
-                : (verdict.chance() ? "at about " : "at ")
-                        + Texts.odds(1 - verdict.shareRunThrough().mean()) + " coil changes";
+        return howOften(verdict.changes().failed());
     }
 
     private String target() {

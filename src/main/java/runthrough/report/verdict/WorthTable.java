@@ -67,9 +67,18 @@ final class WorthTable {
     /** Strip of a year, for people in thousands: millions of metres have more digits than anybody reads. */
     private void strip(Notation length) {
         String heading = "more good strip";
-        String thousands = length.symbol().equals("m") ? "km" : "1000 " + length.symbol();
-        page(heading, length.called(thousands), worth -> worth.goodOutput().times(1 / THOUSAND));
+        page(heading, thousands(length), WorthTable::thousands);
         file(heading, length, CauseWorth::goodOutput);
+    }
+
+    /** How {@link #thousands(CauseWorth)} is written, {@code length} being the user's unit. */
+    static Notation thousands(Notation length) {
+        return length.called(length.symbol().equals("m") ? "km" : "1000 " + length.symbol());
+    }
+
+    /** Good strip of a year, by the thousand. */
+    static Estimate thousands(CauseWorth worth) {
+        return worth.goodOutput().times(1 / THOUSAND);
     }
 
     /** A number with its interval in brackets for people, in two columns for a file. */

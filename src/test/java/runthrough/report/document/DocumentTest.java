@@ -135,6 +135,7 @@ class DocumentTest {
         assertThat(pages(PAGES).get(0))
                 .contains(DOCUMENT.title(), DOCUMENT.report().headline().word())
                 .contains("Limiting factor: ", "What to change", "What it is worth")
+                .contains("coil changes that did not run through")
                 .contains("Share of coil changes that run through");
     }
 

@@ -3,14 +3,19 @@ package runthrough.report.verdict;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
+import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
+import runthrough.plant.builder.LineBuilder;
 import runthrough.quantity.UnitSystem;
 import runthrough.report.Headline;
 import runthrough.report.Headline.Tone;
+import runthrough.report.Texts;
+import runthrough.study.Verdict;
 
 class VerdictHeadlineTest {
     private static final Line SAFE = Invented.line(Distribution.lognormal(20, 2));
@@ -63,6 +68,27 @@ class VerdictHeadlineTest {
         assertThat(headline.sentence()).isEqualTo("Every coil change stops the process, and costs 76.4 s on average.");
         double lost = HandCalculation.of(line).standstill().orElseThrow().lostMetres();
         assertThat(lost / line.fastestRatedSpeed()).isCloseTo(76.4, within(0.05));
+    }
+
+    /** Replications of equal time have unlike numbers of coil changes, so that the mean of their shares is not the share of all. */
+    @Test
+    void howOftenIsWhatWasCounted_failuresOfAllCoilChanges() {
+        RunPlan plan = new RunPlan(new RunPlan.Extent.Time(6000), 0, 60, 7, 0.99);
+        Line line = new LineBuilder()
+                .coil("strip", 0.002, 0.25, 8000, Distribution.uniform(300, 1800))
+                .entry(2, 0.5, 0.5)
+                .uncoilers(2)
+                .capacity(100)
+                .process(1, 0.5, 0.5)
+                .join("weld", Distribution.uniform(60, 100))
+                .describe();
+        SimulationRequest request = new SimulationRequest("x", List.of(), line, plan, UnitSystem.METRIC);
+        RunThroughResult result = Invented.result(request);
+
+        Verdict.Changes changes = result.verdict().changes();
+        String counted = Texts.odds((double) changes.failed() / changes.total());
+        assertThat(Texts.odds(1 - result.verdict().shareRunThrough().mean())).isNotEqualTo(counted);
+        assertThat(VerdictHeadline.of(result).sentence()).contains("at about " + counted + " coil changes; target");
     }
 
     private static Headline headline(Line line, double target) {

@@ -54,6 +54,23 @@ class WorthTableTest {
                         "without,fewer stops,fewer stops low,fewer stops high,less time lost (h),less time lost low (h)");
     }
 
+    /** One removal is one row: the two elements together are all that failed. */
+    @Test
+    void aPageToDecideOnHasOneRowForAllPreparation() {
+        RunThroughResult result = result();
+        long failed = result.verdict().changes().failed();
+
+        assertThat(MainCauses.of(result).orElseThrow().page().rows())
+                .singleElement()
+                .satisfies(row -> {
+                    assertThat(row.get(0))
+                            .startsWith("waiting for preparation: ")
+                            .contains("open")
+                            .contains("turn");
+                    assertThat(row.get(1).replace('\u00a0', ' ')).isEqualTo(failed + ", 100 %");
+                });
+    }
+
     @Test
     void bothElementsThatWereWaitedForSayThatAllPreparationGoes() {
         assertThat(CauseRows.of(result()))
