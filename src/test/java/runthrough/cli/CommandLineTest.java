@@ -107,7 +107,7 @@ class CommandLineTest {
                     --vresion                             | --vresion is not an option of runthrough. Did you mean --version?
                     rnu line.yaml                         | rnu is not a command. Did you mean run?
                     frobnicate                            | frobnicate is not a command.
-                    random line.yaml                        | The command luck is now called draws.
+                    luck line.yaml                        | The command luck is now called draws.
                     run line.yaml --jsno                  | --jsno is not an option of runthrough run. Did you mean --json?
                     run line.yaml --replication=3         | --replication is not an option of runthrough run. Did you mean --replications?
                     run line.yaml other.yaml              | other.yaml is one argument too many for runthrough run.

@@ -36,7 +36,7 @@ class CompareCommandTest {
                 .write(
                         "exact.yaml",
                         Session.LINE + ALTERNATIVES.replaceAll("(?m)^  20 m more.*\n", "") + "today: rethread\n")
-                .write("random.yaml", Session.MARGINAL + ALTERNATIVES)
+                .write("marginal.yaml", Session.MARGINAL + ALTERNATIVES)
                 .write("plain.yaml", Session.LINE);
     }
 
@@ -81,7 +81,7 @@ class CompareCommandTest {
     @Test
     void theAnswerComesFirst_andEveryDifferenceHasItsWord() {
         Session.Done done =
-                session.run("compare", "random.yaml", "--no-report", "--replications", "20", "--coil-changes", "60");
+                session.run("compare", "marginal.yaml", "--no-report", "--replications", "20", "--coil-changes", "60");
 
         assertThat(done.code()).as(done.err()).isZero();
         assertThat(done.out().lines().skip(1).findFirst().orElseThrow()).startsWith("MOST OUTPUT: 20 M MORE.");
@@ -103,15 +103,15 @@ class CompareCommandTest {
 
     @Test
     void theSameComesOutWithAnyNumberOfThreads() {
-        assertThat(session.run("compare", "random.yaml", "--no-report", "--json", "--threads", "3")
+        assertThat(session.run("compare", "marginal.yaml", "--no-report", "--json", "--threads", "3")
                         .out())
-                .isEqualTo(session.run("compare", "random.yaml", "--no-report", "--json", "--threads", "1")
+                .isEqualTo(session.run("compare", "marginal.yaml", "--no-report", "--json", "--threads", "1")
                         .out());
     }
 
     @Test
     void aFolderHoldsPageNumbersAndDocument() throws IOException {
-        Session.Done done = session.run("compare", "random.yaml", "--out", "today");
+        Session.Done done = session.run("compare", "marginal.yaml", "--out", "today");
 
         assertThat(done.code()).as(done.err()).isZero();
         try (var files = Files.list(folder.resolve("today"))) {
@@ -145,7 +145,7 @@ class CompareCommandTest {
 
     @Test
     void anotherOneMayBeCalledToday() throws IOException {
-        Session.Done done = session.run("compare", "random.yaml", "--today", "20 m more", "--no-report", "--json");
+        Session.Done done = session.run("compare", "marginal.yaml", "--today", "20 m more", "--no-report", "--json");
 
         assertThat(new ObjectMapper().readTree(done.out()).at("/today/name").asText())
                 .isEqualTo("20 m more");
@@ -155,7 +155,7 @@ class CompareCommandTest {
     void optionsHoldForAllOfThem() throws IOException {
         Session.Done done = session.run(
                 "compare",
-                "random.yaml",
+                "marginal.yaml",
                 "--no-report",
                 "--json",
                 "--coil-changes",
@@ -175,7 +175,7 @@ class CompareCommandTest {
 
     @Test
     void anAlternativeMayBeRunByAnyOtherCommand() throws IOException {
-        Session.Done done = session.run("run", "random.yaml", "--alternative", "20 m more", "--no-report", "--json");
+        Session.Done done = session.run("run", "marginal.yaml", "--alternative", "20 m more", "--no-report", "--json");
 
         assertThat(done.code()).as(done.err()).isZero();
         // 120 m bear every joint of up to 110 s.
@@ -193,14 +193,14 @@ class CompareCommandTest {
         assertRefused(
                 "--today = 20 m mroe; is not an alternative of this scenario. Did you mean 20 m more?",
                 "compare",
-                "random.yaml",
+                "marginal.yaml",
                 "--today",
                 "20 m mroe");
-        assertRefused("compare runs all alternatives", "compare", "random.yaml", "--alternative", "20 m more");
+        assertRefused("compare runs all alternatives", "compare", "marginal.yaml", "--alternative", "20 m more");
         assertRefused(
                 "--alternative 20 m mroe; is not an alternative of this scenario. Did you mean 20 m more?",
                 "run",
-                "random.yaml",
+                "marginal.yaml",
                 "--alternative",
                 "20 m mroe");
         session.write("bad.yaml", Session.LINE + "alternatives: {a: {entry.uncoilers: 0}, b: {coil.with: 1 m}}\n");

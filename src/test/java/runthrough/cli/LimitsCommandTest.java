@@ -26,7 +26,7 @@ class LimitsCommandTest {
 
     @BeforeEach
     void writeScenarios() {
-        session = new Session(folder).write("quick.yaml", Session.LINE).write("random.yaml", Session.MARGINAL);
+        session = new Session(folder).write("quick.yaml", Session.LINE).write("marginal.yaml", Session.MARGINAL);
     }
 
     private JsonNode limit(String what, String... args) throws IOException {
@@ -54,7 +54,7 @@ class LimitsCommandTest {
                 .anySatisfy(line -> assertThat(line).contains("added to every join", " 0 s", " 40 s"))
                 .anySatisfy(line -> assertThat(line).contains("fewest uncoilers", "2 ", " 1 "))
                 .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
-        assertThat(session.files()).containsExactly("random.yaml", "quick.yaml");
+        assertThat(session.files()).containsExactly("marginal.yaml", "quick.yaml");
     }
 
     @Test
@@ -73,7 +73,7 @@ class LimitsCommandTest {
     @Test
     void intervalHoldsTheLimit_andTheHandCalculationWithMeanTimesDoesNot() throws IOException {
         JsonNode speed =
-                limit("process-speed", "limits", "random.yaml", "--no-report", "--json", "--coil-changes", "200");
+                limit("process-speed", "limits", "marginal.yaml", "--no-report", "--json", "--coil-changes", "200");
 
         assertThat(speed.path("low").asDouble()).isLessThan(100 / 107.0);
         assertThat(speed.path("high").asDouble()).isGreaterThan(100 / 107.0);
@@ -85,7 +85,7 @@ class LimitsCommandTest {
     @Test
     void aTargetBeyondWhatTheRunCanShowIsSaid_withHowManyWouldDo() {
         // Wilson: z^2 t / (1 - t) = 3.8415 x 9999 = 38,411 coil changes must all run through.
-        Session.Done done = session.run("limits", "random.yaml", "--no-report", "--target", "99.99%");
+        Session.Done done = session.run("limits", "marginal.yaml", "--no-report", "--target", "99.99%");
 
         assertThat(done.out().replace('\n', ' '))
                 .contains("A target of 99.99 % is beyond what 60 coil changes can show")
@@ -127,8 +127,8 @@ class LimitsCommandTest {
 
     @Test
     void folderHasPageAndNumbers_theSameBytesForAnyNumberOfThreads() throws IOException {
-        session.run("limits", "random.yaml", "--out", "one", "--threads", "1");
-        session.run("limits", "random.yaml", "--out", "three", "--threads", "3");
+        session.run("limits", "marginal.yaml", "--out", "one", "--threads", "1");
+        session.run("limits", "marginal.yaml", "--out", "three", "--threads", "3");
 
         for (String file : FILES) {
             assertThat(folder.resolve("one").resolve(file))
@@ -177,6 +177,6 @@ class LimitsCommandTest {
 
         assertThat(done.code()).isEqualTo(2);
         assertThat(done.err()).startsWith("--target = " + target + "; must be more than 0 % and less than 100 %");
-        assertThat(session.files()).containsExactly("random.yaml", "quick.yaml");
+        assertThat(session.files()).containsExactly("marginal.yaml", "quick.yaml");
     }
 }

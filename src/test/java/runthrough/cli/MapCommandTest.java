@@ -27,7 +27,7 @@ class MapCommandTest {
 
     @BeforeEach
     void writeScenarios() {
-        session = new Session(folder).write("line.yaml", Session.LINE).write("random.yaml", Session.MARGINAL);
+        session = new Session(folder).write("line.yaml", Session.LINE).write("marginal.yaml", Session.MARGINAL);
     }
 
     /** 100 m bear joints of 100 s at 60 m/min, and 100 m/min at joints of 60 s. */
@@ -124,7 +124,7 @@ class MapCommandTest {
 
     @Test
     void theReportHoldsTheMapAsAPictureThatIsNotLarge() throws IOException {
-        Session.Done done = session.run("map", "random.yaml", "--out", "report", "--points", "400");
+        Session.Done done = session.run("map", "marginal.yaml", "--out", "report", "--points", "400");
 
         assertThat(done.code()).as(done.err()).isZero();
         assertThat(session.files())
@@ -142,7 +142,7 @@ class MapCommandTest {
 
     @Test
     void aMapThatWasGivenUpLeavesItsPointsAndComesOutTheSame() throws IOException {
-        String[] command = {"map", "random.yaml", "--out", "report", "--points", "100"};
+        String[] command = {"map", "marginal.yaml", "--out", "report", "--points", "100"};
         session.run(command);
         byte[] whole = Files.readAllBytes(folder.resolve("report/map.json"));
         Files.delete(folder.resolve("report/map.json"));
@@ -191,7 +191,7 @@ class MapCommandTest {
         assertThat(done.code()).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(done.err()).contains(message);
         assertThat(done.out()).isEmpty();
-        assertThat(session.files()).containsExactly("line.yaml", "random.yaml");
+        assertThat(session.files()).containsExactly("line.yaml", "marginal.yaml");
     }
 
     @Test

@@ -22,7 +22,7 @@ class PrecisionTest {
 
     @BeforeEach
     void writeScenarios() {
-        session = new Session(folder).write("quick.yaml", Session.LINE).write("random.yaml", Session.MARGINAL);
+        session = new Session(folder).write("quick.yaml", Session.LINE).write("marginal.yaml", Session.MARGINAL);
     }
 
     private JsonNode json(String... args) throws IOException {
@@ -34,15 +34,15 @@ class PrecisionTest {
     /** Five of six run through: of n coil changes the half-width is about 1.96 x sqrt(0.139 / n), so 2 % takes about 1,300. */
     @Test
     void runsUntilTheShareIsKnownAsWellAsAskedFor() throws IOException {
-        JsonNode verdict =
-                json("run", "random.yaml", "--no-report", "--json", "--half-width", "2%", "--max-replications", "400");
+        JsonNode verdict = json(
+                "run", "marginal.yaml", "--no-report", "--json", "--half-width", "2%", "--max-replications", "400");
 
         assertThat(verdict.at("/precision/reached").asBoolean()).isTrue();
         double half = verdict.at("/share_run_through/interval_high").asDouble()
                 - verdict.at("/share_run_through/interval_low").asDouble();
         assertThat(half / 2).isLessThanOrEqualTo(0.02);
         assertThat(verdict.at("/scenario/replications").asInt()).isBetween(40, 100);
-        assertThat(session.run("run", "random.yaml", "--no-report", "--half-width", "2%", "--max-replications", "400")
+        assertThat(session.run("run", "marginal.yaml", "--no-report", "--half-width", "2%", "--max-replications", "400")
                         .out()
                         .replace('\n', ' '))
                 .contains("The share is known to plus or minus 2 %, as asked for.");
@@ -50,13 +50,13 @@ class PrecisionTest {
 
     @Test
     void saysThatItWasNotReached_andHowManyWouldDo() throws IOException {
-        String[] asked = {"run", "random.yaml", "--no-report", "--half-width", "0.5%", "--max-replications", "30"};
+        String[] asked = {"run", "marginal.yaml", "--no-report", "--half-width", "0.5%", "--max-replications", "30"};
 
         String text = session.run(asked).out().replace('\n', ' ');
         assertThat(text)
                 .contains(
                         " only, not to plus or minus 0.5 % as asked for: the 30 replications allowed are used up; about ");
-        JsonNode verdict = json("run", "random.yaml", "--no-report", "--json", "--half-width", "0.5%");
+        JsonNode verdict = json("run", "marginal.yaml", "--no-report", "--json", "--half-width", "0.5%");
         assertThat(verdict.at("/precision/reached").asBoolean()).isFalse();
         // Ten times the three replications of the scenario.
         assertThat(verdict.at("/precision/replications_allowed").asInt()).isEqualTo(30);
@@ -78,7 +78,7 @@ class PrecisionTest {
 
     @Test
     void theSameBytesForAnyNumberOfThreads() {
-        String[] asked = {"run", "random.yaml", "--no-report", "--json", "--half-width", "3%", "--threads", "1"};
+        String[] asked = {"run", "marginal.yaml", "--no-report", "--json", "--half-width", "3%", "--threads", "1"};
         String alone = session.run(asked).out();
         asked[asked.length - 1] = "3";
 
@@ -87,11 +87,11 @@ class PrecisionTest {
 
     @Test
     void coilChangesAtTheStartAreLeftOutOnRequest() throws IOException {
-        JsonNode verdict = json("run", "random.yaml", "--no-report", "--json", "--leave-out", "5");
+        JsonNode verdict = json("run", "marginal.yaml", "--no-report", "--json", "--leave-out", "5");
 
         assertThat(verdict.at("/scenario/left_out").asInt()).isEqualTo(5);
         assertThat(verdict.at("/coil_changes/total").asInt()).isEqualTo(3 * 15);
-        assertThat(json("limits", "random.yaml", "--no-report", "--json", "--leave-out", "5")
+        assertThat(json("limits", "marginal.yaml", "--no-report", "--json", "--leave-out", "5")
                         .at("/present/coil_changes")
                         .asInt())
                 .isEqualTo(3 * 15);
@@ -99,20 +99,20 @@ class PrecisionTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-                    run random.yaml --half-width 0%             | precision = 0 %; must be more than 0 % and less than 100 %
-                    run random.yaml --half-width 100%           | precision = 100 %; must be more than 0 % and less than 100 %
-                    run random.yaml --half-width 2              | --half-width = 2; the unit is missing
-                    run random.yaml --half-width 1% --max-replications 0 | --max-replications = 0; must be a whole number from 1
-                    run random.yaml --max-replications 40       | --max-replications = 40; has no effect without --half-width
-                    run random.yaml --leave-out 20              | with the options given, run.leave-out = 20 coil changes; must be less
-                    size random.yaml --leave-out -1             | --leave-out = -1; must be a whole number from 0
+                    run marginal.yaml --half-width 0%             | precision = 0 %; must be more than 0 % and less than 100 %
+                    run marginal.yaml --half-width 100%           | precision = 100 %; must be more than 0 % and less than 100 %
+                    run marginal.yaml --half-width 2              | --half-width = 2; the unit is missing
+                    run marginal.yaml --half-width 1% --max-replications 0 | --max-replications = 0; must be a whole number from 1
+                    run marginal.yaml --max-replications 40       | --max-replications = 40; has no effect without --half-width
+                    run marginal.yaml --leave-out 20              | with the options given, run.leave-out = 20 coil changes; must be less
+                    size marginal.yaml --leave-out -1             | --leave-out = -1; must be a whole number from 0
                     """)
     void whatCannotBeAskedIsRefusedBeforeAnythingIsRun(String command, String message) {
         Session.Done done = session.run(command.split(" "));
 
         assertThat(done.code()).isEqualTo(2);
         assertThat(done.err()).startsWith(message).doesNotContain("Exception");
-        assertThat(session.files()).containsExactly("quick.yaml", "random.yaml");
+        assertThat(session.files()).containsExactly("marginal.yaml", "quick.yaml");
     }
 
     @ParameterizedTest
@@ -131,7 +131,7 @@ class PrecisionTest {
     @ParameterizedTest
     @CsvSource({"size", "limits", "speeds"})
     void aTargetBeyondWhatTheRunCanShowIsSaid_withHowManyWouldDo(String study) {
-        String[] asked = {study, "random.yaml", "--no-report", "--target", "99.99%", "--replications", "2"};
+        String[] asked = {study, "marginal.yaml", "--no-report", "--target", "99.99%", "--replications", "2"};
 
         assertThat(session.run(asked).out().replace('\n', ' '))
                 .contains("38 411")

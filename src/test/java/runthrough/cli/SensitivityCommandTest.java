@@ -28,7 +28,7 @@ class SensitivityCommandTest {
 
     @BeforeEach
     void writeScenarios() {
-        session = new Session(folder).write("quick.yaml", Session.LINE).write("random.yaml", Session.MARGINAL);
+        session = new Session(folder).write("quick.yaml", Session.LINE).write("marginal.yaml", Session.MARGINAL);
     }
 
     private JsonNode json(String... command) throws IOException {
@@ -62,7 +62,7 @@ class SensitivityCommandTest {
         assertThat(done.out().lines())
                 .allSatisfy(
                         line -> assertThat(line).hasSizeLessThanOrEqualTo(80).doesNotEndWith("..."));
-        assertThat(session.files()).containsExactly("random.yaml", "quick.yaml");
+        assertThat(session.files()).containsExactly("marginal.yaml", "quick.yaml");
     }
 
     /** A range stated need not hold the present value. */
@@ -98,7 +98,7 @@ class SensitivityCommandTest {
 
     @Test
     void theOnlySourceOfChanceCarriesAllVariance() throws IOException {
-        JsonNode answer = json("sensitivity", "random.yaml", "--no-report", "--json", "--samples", "60");
+        JsonNode answer = json("sensitivity", "marginal.yaml", "--no-report", "--json", "--samples", "60");
 
         assertThat(answer.at("/samples").asInt()).isEqualTo(60);
         assertThat(answer.at("/randomness")).hasSize(3);
@@ -161,7 +161,7 @@ class SensitivityCommandTest {
     void folderHoldsPageChartsTablesAndJson_theSameForAnyNumberOfThreads() throws IOException {
         session.run(
                 "sensitivity",
-                "random.yaml",
+                "marginal.yaml",
                 "--replications",
                 "30",
                 "--samples",
@@ -172,7 +172,7 @@ class SensitivityCommandTest {
                 "1");
         session.run(
                 "sensitivity",
-                "random.yaml",
+                "marginal.yaml",
                 "--replications",
                 "30",
                 "--samples",
@@ -246,7 +246,7 @@ class SensitivityCommandTest {
         assertThat(done.code()).isEqualTo(2);
         assertThat(done.err()).startsWith(message).doesNotContain("Exception");
         assertThat(done.out()).isEmpty();
-        assertThat(session.files()).containsExactly("random.yaml", "quick.yaml");
+        assertThat(session.files()).containsExactly("marginal.yaml", "quick.yaml");
     }
 
     @Test

@@ -29,7 +29,7 @@ class SizeCommandTest {
 
     @BeforeEach
     void writeScenarios() {
-        session = new Session(folder).write("quick.yaml", Session.LINE).write("random.yaml", Session.MARGINAL);
+        session = new Session(folder).write("quick.yaml", Session.LINE).write("marginal.yaml", Session.MARGINAL);
     }
 
     private JsonNode json(String... args) throws IOException {
@@ -50,7 +50,7 @@ class SizeCommandTest {
                         "LARGE ENOUGH. The smallest accumulator with which 95 % of coil changes run",
                         "through holds 60 m. The present one, 100 m, runs through 100 %.");
         assertThat(done.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
-        assertThat(session.files()).containsExactly("random.yaml", "quick.yaml");
+        assertThat(session.files()).containsExactly("marginal.yaml", "quick.yaml");
     }
 
     @Test
@@ -68,7 +68,7 @@ class SizeCommandTest {
     @Test
     void intervalHoldsTheQuantileOfTheStripNeeded() throws IOException {
         JsonNode size =
-                json("size", "random.yaml", "--no-report", "--json", "--coil-changes", "200", "--precision", "1%");
+                json("size", "marginal.yaml", "--no-report", "--json", "--coil-changes", "200", "--precision", "1%");
 
         assertThat(size.at("/verdict").asText()).isEqualTo("TOO SMALL");
         assertThat(size.at("/interval_low/capacity_m").asDouble()).isLessThan(107);
@@ -119,7 +119,7 @@ class SizeCommandTest {
         assertThat(size.at("/failures/0/cause").asText()).isEqualTo("waiting-for-people");
         assertThat(size.at("/failures")).hasSize(1);
         // Joints alone are to blame: nothing to say.
-        assertThat(session.run("size", "random.yaml", "--no-report").out()).doesNotContain("cheaper place");
+        assertThat(session.run("size", "marginal.yaml", "--no-report").out()).doesNotContain("cheaper place");
     }
 
     @Test
@@ -134,8 +134,8 @@ class SizeCommandTest {
 
     @Test
     void folderHasPageAndNumbers_theSameBytesForAnyNumberOfThreads() throws Exception {
-        session.run("size", "random.yaml", "--coil-changes", "200", "--out", "one", "--threads", "1");
-        session.run("size", "random.yaml", "--coil-changes", "200", "--out", "three", "--threads", "3");
+        session.run("size", "marginal.yaml", "--coil-changes", "200", "--out", "one", "--threads", "1");
+        session.run("size", "marginal.yaml", "--coil-changes", "200", "--out", "three", "--threads", "3");
 
         for (String file : FILES) {
             assertThat(folder.resolve("one").resolve(file))
@@ -184,7 +184,7 @@ class SizeCommandTest {
         assertThat(done.code()).isEqualTo(2);
         assertThat(done.err()).startsWith(message).doesNotContain("Exception");
         assertThat(done.out()).isEmpty();
-        assertThat(session.files()).containsExactly("random.yaml", "quick.yaml");
+        assertThat(session.files()).containsExactly("marginal.yaml", "quick.yaml");
     }
 
     @Test

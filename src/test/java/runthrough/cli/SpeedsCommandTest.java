@@ -34,7 +34,7 @@ class SpeedsCommandTest {
 
     @BeforeEach
     void writeScenarios() {
-        session = new Session(folder).write("dear.yaml", DEAR_STOPS).write("random.yaml", Session.MARGINAL);
+        session = new Session(folder).write("dear.yaml", DEAR_STOPS).write("marginal.yaml", Session.MARGINAL);
     }
 
     @Test
@@ -48,7 +48,7 @@ class SpeedsCommandTest {
         assertThat(done.out().lines())
                 .allSatisfy(
                         line -> assertThat(line).hasSizeLessThanOrEqualTo(80).doesNotEndWith("..."));
-        assertThat(session.files()).containsExactly("dear.yaml", "random.yaml");
+        assertThat(session.files()).containsExactly("dear.yaml", "marginal.yaml");
     }
 
     @Test
@@ -98,8 +98,8 @@ class SpeedsCommandTest {
 
     @Test
     void folderHasPageAndNumbers_theSameBytesForAnyNumberOfThreads() throws IOException {
-        session.run("speeds", "random.yaml", "--points", "5", "--out", "one", "--threads", "1");
-        session.run("speeds", "random.yaml", "--points", "5", "--out", "three", "--threads", "3");
+        session.run("speeds", "marginal.yaml", "--points", "5", "--out", "one", "--threads", "1");
+        session.run("speeds", "marginal.yaml", "--points", "5", "--out", "three", "--threads", "3");
 
         for (String file : FILES) {
             assertThat(folder.resolve("one").resolve(file))
@@ -134,6 +134,6 @@ class SpeedsCommandTest {
         assertThat(done.code()).isEqualTo(2);
         assertThat(done.err()).startsWith(message).doesNotContain("Exception");
         assertThat(done.out()).isEmpty();
-        assertThat(session.files()).containsExactly("dear.yaml", "random.yaml");
+        assertThat(session.files()).containsExactly("dear.yaml", "marginal.yaml");
     }
 }

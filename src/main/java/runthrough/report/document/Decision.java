@@ -104,7 +104,7 @@ final class Decision {
                 share.mean(),
                 interval.map(Interval::low).orElse(share.mean()),
                 Math.min(1, interval.map(Interval::high).orElse(share.mean())),
-                texts.share(share.mean()));
+                texts.value(Kind.SHARE, share).text());
     }
 
     private List<SummaryData.InYear> years() {

@@ -45,7 +45,9 @@ final class VerdictFigures {
                         result.isOneStrip()
                                 ? "entry and process are one strip"
                                 : verdict.chance() ? "" : "nothing is random")));
-        verdict.spare().ifPresent(margin -> figures.add(new Named(Which.MARGIN, margin("at the target", margin))));
+        verdict.spare()
+                .ifPresent(margin ->
+                        figures.add(new Named(Which.MARGIN, margin("at the target", margin, " of " + result.joint()))));
         verdict.withoutStop().ifPresent(second -> withoutStop(second, figures));
         Verdict.Stoppages stoppages = verdict.stoppages();
         figures.add(new Named(
@@ -112,8 +114,8 @@ final class VerdictFigures {
                                 : share,
                         target)));
         second.spare()
-                .ifPresent(
-                        margin -> figures.add(new Named(Which.MARGIN_WITHOUT_STOP, margin("without a stop", margin))));
+                .ifPresent(margin -> figures.add(
+                        new Named(Which.MARGIN_WITHOUT_STOP, margin("without a stop", margin, " at the rated speed"))));
     }
 
     private static String words(TargetStatus answer) {
@@ -124,12 +126,16 @@ final class VerdictFigures {
         };
     }
 
-    private Figure margin(String of, Verdict.Spare margin) {
+    /** A speed by a closed form that does not hold at this coil change can point the other way: then it is left out. */
+    private Figure margin(String of, Verdict.Spare margin, String time) {
+        boolean isMargin = margin.metres() >= 0;
+        boolean agrees = isMargin == (margin.speed() >= 0);
         return Figure.of(
-                (margin.metres() >= 0 ? "margin " : "shortfall ") + of,
+                (isMargin ? "margin " : "shortfall ") + of,
                 texts.value(Kind.LENGTH, Math.abs(margin.metres())),
-                texts.time(Math.abs(margin.seconds())) + " of " + result.joint() + "; "
-                        + texts.speed(Math.abs(margin.speed())));
+                texts.time(Math.abs(margin.seconds()))
+                        + time
+                        + (agrees ? "; " + texts.speed(Math.abs(margin.speed())) : ""));
     }
 
     /** What a terminal shows beside the figures; pages have it in their tables. */
