@@ -6,13 +6,26 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import runthrough.handcalc.Margin;
 import runthrough.plant.SimulationRequest;
+import runthrough.plant.handover.Handover;
+import runthrough.quantity.Notation;
+import runthrough.quantity.Rounding;
 import runthrough.report.Answer;
+import runthrough.report.Cell;
+import runthrough.report.Figure;
 import runthrough.report.Provenance;
+import runthrough.report.Table;
+import runthrough.report.Texts;
+import runthrough.report.document.Document;
+import runthrough.report.document.DocumentMaker;
 import runthrough.report.lever.LeverWords;
 import runthrough.report.verdict.RunThroughResult;
 import runthrough.report.verdict.VerdictAnswer;
@@ -130,9 +143,56 @@ class OneNumberTest {
                 .isEqualTo(levers.enough().stream()
                         .map(lever -> lever.value().orElseThrow())
                         .toList());
+        inDocument(levers, result, answer);
         // One margin: of the figure, of the JSON and of the verdict.
         assertThat(json.at("/margin_at_target/strip_m").asDouble())
                 .isEqualTo(result.study().verdict().spare().orElseThrow().metres());
+    }
+
+    /** Every number of the document that the run names, too, is the same; and the levers, causes and closed form are. */
+    private static void inDocument(Levers levers, RunThroughResult result, Answer run) {
+        Document document = DocumentMaker.of(result, Handover.NONE, List.of(), Optional.empty(), Optional.empty());
+        Map<String, Figure> said = run.figures().stream().collect(Collectors.toMap(Figure::name, figure -> figure));
+        List<Figure> shared = Stream.concat(document.figures().stream(), document.report().figures().stream())
+                .filter(figure -> said.containsKey(figure.name()))
+                .toList();
+        assertThat(shared)
+                .hasSizeGreaterThan(8)
+                .allSatisfy(figure -> assertThat(figure).isEqualTo(said.get(figure.name())));
+        assertThat(document.report().headline()).isEqualTo(run.headline());
+        Texts texts =
+                new Texts(levers.request().resultsIn(), result.study().verdict().chance());
+        LeverWords words = new LeverWords(levers.request().resultsIn());
+        String cells = Stream.concat(
+                        document.report().shownTables().stream(), document.report().body().tables().stream())
+                .flatMap(table -> table.rows().stream())
+                .flatMap(List::stream)
+                .map(Cell::text)
+                .collect(Collectors.joining(" | "));
+        assertThat(levers.enough())
+                .allSatisfy(lever -> assertThat(cells)
+                        .contains(words.value(lever, lever.value().orElseThrow())));
+
+        Table equipment = document.chapters().stream()
+                .flatMap(chapter -> chapter.tables().stream())
+                .filter(table -> table.caption().startsWith("Accumulator:"))
+                .findFirst()
+                .orElseThrow();
+        Margin capacity =
+                result.handCalculation().storage().orElseThrow().toRunThrough().capacity();
+        assertThat(equipment.rows())
+                .filteredOn(row -> row.get(0).text().equals("Capacity for a joint of mean time"))
+                .singleElement()
+                .satisfies(row -> assertThat(row)
+                        .extracting(Cell::text)
+                        .anySatisfy(text -> assertThat(text).contains(texts.length(capacity.needed()))));
+        document.causes()
+                .ifPresent(causes -> assertThat(causes.rows())
+                        .hasSizeLessThanOrEqualTo(5)
+                        .allSatisfy(row -> assertThat(result.worths())
+                                .anySatisfy(worth -> assertThat(row.get(2).text())
+                                        .isEqualTo(texts.value(Notation.PLAIN.with(Rounding.AMOUNT), worth.stops())
+                                                .text()))));
     }
 
     private static void onThePage(Levers levers, Fixes fixes) {
