@@ -105,9 +105,10 @@ public record CashFlow(List<Double> flows) {
         return changes;
     }
 
-    /** Simple payback (years) of a price by the same gain every year: price over gain; empty where it never comes back. */
+    /** Simple payback (years) of a price by the same gain every year: price over gain; empty where it never comes back, as
+     * what costs more every year does not, even for no price. */
     public static OptionalDouble simplePayback(double price, double yearly) {
-        return price == 0
+        return price == 0 && yearly >= 0
                 ? OptionalDouble.of(0)
                 : yearly > 0 ? OptionalDouble.of(price / yearly) : OptionalDouble.empty();
     }

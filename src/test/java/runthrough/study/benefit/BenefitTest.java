@@ -171,6 +171,9 @@ class BenefitTest {
 
         assertThat(worth.simplePayback(100)).hasValue(0);
         assertThat(worth.discountedPayback(100)).hasValue(0);
+        // What costs more every year never is.
+        assertThat(worth.simplePayback(-100)).isEmpty();
+        assertThat(worth.discountedPayback(-100)).isEmpty();
     }
 
     @ParameterizedTest
