@@ -2,7 +2,10 @@ package runthrough.simulation.motion;
 
 import runthrough.simulation.records.Trace.EntryState;
 
-/** What an entry section that feeds an accumulator is doing; settling has five forms. */
+/**
+ * What an entry section that feeds an accumulator is doing. Settling has the specification's four forms, of which the one "to v*"
+ * is two here: what arrives full is set to C exactly.
+ */
 enum EntryMode {
     /** Ramps to, and holds, the greatest speed allowed. */
     FILLING(EntryState.FILLING),
