@@ -49,6 +49,17 @@ class SpecificationTest {
         assertEquals("", missing(citations(CLASSES, JAVADOC)), "rules that no class under " + CLASSES + " cites");
     }
 
+    /** So that the class that decides a rule is found among few: those that only use or show what it says do not cite it. */
+    @Test
+    void noRuleIsCitedByMoreThanTwoClasses() {
+        SortedMap<String, NavigableSet<String>> classes = new TreeMap<>();
+        citations(CLASSES, JAVADOC)
+                .forEach((file, cited) -> cited.forEach(rule ->
+                        classes.computeIfAbsent(rule, any -> new TreeSet<>()).add(file)));
+        classes.values().removeIf(files -> files.size() <= 2);
+        assertEquals(Map.of(), classes, "rules that more than two classes cite");
+    }
+
     @Test
     void everyRuleIsCitedByATest() {
         assertEquals("", missing(citations(TESTS, COMMENT)), "rules that no test under " + TESTS + " cites");

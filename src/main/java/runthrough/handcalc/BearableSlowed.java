@@ -4,9 +4,7 @@ import java.util.Optional;
 
 /**
  * What an accumulator bears without a stop, the process slowing on a low level. The closed form assumes that it slows while the entry
- * stands and has its slowed speed before the joint is released; what it would give where that is not so is left out.
- *
- * <p>Rule FORM-13.
+ * stands and has its slowed speed before the joint is released; what it would give where that is not so is left out. {@link SlowingForms} hold the form.
  *
  * @param capacity C against what is needed (m); empty where the form does not hold at that capacity
  * @param jointCycleTime the longest that the accumulator bears against T (s)

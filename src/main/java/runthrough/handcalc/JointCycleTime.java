@@ -8,7 +8,7 @@ import runthrough.plant.MeanWork;
 /**
  * How long the strip stands at the joiner, on average over coil changes; each part in seconds, {@code >= 0}.
  *
- * <p>Rules CHANGE-11, CHANGE-14.
+ * <p>Rule CHANGE-14.
  *
  * @param tail work on the tail
  * @param join work that needs both coils

@@ -11,7 +11,6 @@ import runthrough.quantity.Kind;
 /**
  * The numbers of the hand calculation for one kind of coil, as if every coil were of that kind.
  *
- * @param joints at which a coil of this kind may end
  * @param work of a joint, without waiting for the next coil
  * @param idealCycle from one coil change to the next, without waiting for the next coil (s)
  * @param leaving time from when the tail leaves its uncoiler until it stops in the joiner (s)
@@ -20,7 +19,6 @@ record LineCase(
         Line line,
         int kind,
         ClosedForms forms,
-        Joints joints,
         JointCycleTime work,
         double idealCycle,
         double leaving,
@@ -35,7 +33,7 @@ record LineCase(
         double leaving = leaving(line, forms, cycle - work.total());
         double needed = MeanWork.total(line.change().prepare(), joints);
         Preparation preparation = Preparation.of(line, needed, cycle, work.total(), work.tail(), leaving);
-        return new LineCase(line, kind, forms, joints, work, cycle, leaving, preparation);
+        return new LineCase(line, kind, forms, work, cycle, leaving, preparation);
     }
 
     /** A coil no longer than the path counts as gone when the joint at its head is released. */
@@ -53,6 +51,11 @@ record LineCase(
         return line.practice().waitsRestartDelayAfterJoint()
                 ? line.process().restartDelay().mean()
                 : 0;
+    }
+
+    /** At which a coil of this kind may end. */
+    Joints joints() {
+        return line.coilSource().joints(kind);
     }
 
     Coil coil() {
@@ -103,11 +106,9 @@ record LineCase(
         Optional<Refill> refill = forms.refill(joint);
         return new Storage(
                 forms.stripDrawn(joint),
-                new Margin(Kind.LENGTH, forms.capacity(), forms.capacityNeeded(joint)),
+                bearable(joint, forms.capacityNeeded(joint), forms.longestJoint(), forms.fastestSpeed(joint)),
                 withoutSlowing(joint),
                 withoutStop(joint),
-                new Margin(Kind.TIME, forms.longestJoint(), joint),
-                new Margin(Kind.SPEED, forms.fastestSpeed(joint), forms.entry().speed()),
                 refill,
                 refill.map(this::coilStrip));
     }

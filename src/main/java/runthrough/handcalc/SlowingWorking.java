@@ -4,10 +4,8 @@ import java.util.Optional;
 import runthrough.quantity.Kind;
 
 /**
- * Works out what an accumulator bears where the process slows on a low level, for each of the two targets. The fastest speed
- * without a stop has no closed form and is no step.
- *
- * <p>Rules FORM-7, FORM-13.
+ * Works out what {@link SlowingForms} give: what an accumulator bears where the process slows on a low level, for each of the two
+ * targets. The fastest speed without a stop has no closed form and is no step.
  */
 final class SlowingWorking {
     private final Sheet sheet;

@@ -33,8 +33,11 @@ final class StorageWorking {
                 sheet.step(new Term("D", "strip drawn", storage.stripDrawn(), Kind.LENGTH), ramps.missed(speed, joint));
         sheet.step(
                 new Term(
-                        "C_min", "capacity needed" + without, storage.capacity().needed(), Kind.LENGTH),
-                storage.capacity(),
+                        "C_min",
+                        "capacity needed" + without,
+                        storage.atRatedSpeed().capacity().needed(),
+                        Kind.LENGTH),
+                storage.atRatedSpeed().capacity(),
                 new Sum().plus("{}", drawn).plus("{}", reserve).plusRamp(speed, stopping));
         longestJoint(capacity, reserve, stopping, without);
         fastestSpeed(capacity, reserve, stopping, joint, without);
@@ -56,9 +59,9 @@ final class StorageWorking {
                 new Term(
                         "T_max",
                         "longest joint cycle time" + without,
-                        storage.jointCycleTime().given(),
+                        storage.atRatedSpeed().jointCycleTime().given(),
                         Kind.TIME),
-                storage.jointCycleTime(),
+                storage.atRatedSpeed().jointCycleTime(),
                 inBrackets.over(speed));
     }
 
@@ -88,9 +91,9 @@ final class StorageWorking {
                 new Term(
                         "V_max",
                         "fastest process speed" + without,
-                        storage.speed().given(),
+                        storage.atRatedSpeed().speed().given(),
                         Kind.SPEED),
-                storage.speed(),
+                storage.atRatedSpeed().speed(),
                 root);
     }
 

@@ -116,7 +116,7 @@ public record CoilChange(
         return elements.stream().map(element -> element.takingTimes(factor)).toList();
     }
 
-    /** How many people are paid for at a time, whatever they do; where there are shifts on average over all hours. Rule CREW-16. */
+    /** How many people are paid for at a time, whatever they do; where there are shifts on average over all hours. */
     public double paidPeople() {
         return shifts.map(Shifts::paidPeople).orElse((double) crew);
     }

@@ -111,8 +111,6 @@ public sealed interface Distribution
 
     /**
      * This distribution with {@code shift} added to each draw; a draw that ends below 0 is an error when it is drawn.
-     *
-     * <p>Rule DIST-10.
      */
     default Distribution shifted(double shift) {
         return shift == 0 ? this : new DerivedDistributions.Shifted(this, shift);

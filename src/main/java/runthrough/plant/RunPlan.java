@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * @param leaveOut the first coil changes left out of the totals, {@code >= 0}; fewer than are run, or the plan is refused when a
  *     line is to be run under it
  * @param replications independent repetitions, {@code >= 1}
- * @param seed of the random numbers; any number, also a negative one: its 64 bits are their key (rule RANDOM-2)
+ * @param seed of the random numbers; any number, also a negative one: its 64 bits are their key
  * @param target share of coil changes that should run through at rated speed, in (0, 1]
  * @param yearlyTime running time that is scheduled in a year (s), in (0, {@link #LONGEST_YEAR}]; only yearly results
  *     depend on it

@@ -73,7 +73,7 @@ public sealed interface StorageForm {
     /**
      * Strands that lengthen between fixed rolls and a carriage, horizontal or vertical: {@code C = n stroke}.
      *
-     * <p>Rules ACC-2, ACC-6, ACC-7.
+     * <p>Rules ACC-2, ACC-7.
      *
      * @param strands how many lengthen, {@code >= 1}
      * @param stroke carriage travel (m), {@code >= 0}

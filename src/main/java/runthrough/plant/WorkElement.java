@@ -40,7 +40,7 @@ public record WorkElement(
         this(name, time, occurrence, redo, 1, true);
     }
 
-    /** What is taken off the time of an element each time it is done. Rules LEVER-9, WORTH-2. */
+    /** What is taken off the time of an element each time it is done. Rule LEVER-9. */
     public sealed interface Shortening {
 
         /** What is left (s) of {@code seconds} that {@code element} would take at {@code joint}. */

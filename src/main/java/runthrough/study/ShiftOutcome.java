@@ -6,8 +6,6 @@ import runthrough.study.statistics.Estimate;
 /**
  * What came of the coil changes that began in one shift, all of its turns and all replications together.
  *
- * <p>Rule CREW-17.
- *
  * @param name how the user calls the shift
  * @param changes that began in it, by what came of them
  * @param means of them; empty where none began in it

@@ -12,7 +12,7 @@ import runthrough.study.statistics.SplitValues;
 /**
  * What the totals of independent replications tell: stops and output, as means over replications. A shift is 8 h.
  *
- * <p>Rules REPORT-8, REPORT-9, REPORT-14, REPORT-17.
+ * <p>Rules REPORT-8, REPORT-9, REPORT-14.
  */
 public final class TotalsEstimates {
     /** A shift (s). */

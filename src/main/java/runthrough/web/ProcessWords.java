@@ -12,7 +12,7 @@ import runthrough.simulation.records.Trace.ProcessState;
  * here the restart delay, in which nothing is waited for but the time, has its own word. It runs from when the process stands,
  * the joint is released and the restart level is reached.
  *
- * <p>Rules PROC-2, PROC-4, PRACTICE-2.
+ * <p>Rule PROC-2.
  */
 final class ProcessWords {
     private static final String RESTART_DELAY = "restart-delay";

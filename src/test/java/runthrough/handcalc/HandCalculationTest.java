@@ -38,14 +38,14 @@ class HandCalculationTest {
         assertThat(calculation.joint().total()).isEqualTo(90);
         assertThat(calculation.coilRun()).isEqualTo(400);
         assertThat(storage.stripDrawn()).isEqualTo(140.0625);
-        assertThat(storage.capacity().given()).isEqualTo(200);
-        assertThat(storage.capacity().needed()).isEqualTo(142.3125);
+        assertThat(storage.atRatedSpeed().capacity().given()).isEqualTo(200);
+        assertThat(storage.atRatedSpeed().capacity().needed()).isEqualTo(142.3125);
         assertThat(storage.withoutSlowing()).isEmpty();
         // (200 - 142.3125)/1.5 s more than 90 s
-        assertThat(storage.jointCycleTime().spare()).isCloseTo(38.4583333, within(1e-7));
-        assertThat(storage.speed().needed()).isEqualTo(1.5);
+        assertThat(storage.atRatedSpeed().jointCycleTime().spare()).isCloseTo(38.4583333, within(1e-7));
+        assertThat(storage.atRatedSpeed().speed().needed()).isEqualTo(1.5);
         // V^2 (1 + 1.25 + 1) + 90 V - 200 = 0
-        double fastest = storage.speed().given();
+        double fastest = storage.atRatedSpeed().speed().given();
         assertThat(3.25 * fastest * fastest + 90 * fastest).isCloseTo(200, within(1e-9));
         assertThat(storage.refill().orElseThrow().time()).isEqualTo(142.3125);
         assertThat(storage.coilStrip().orElseThrow().spare()).isCloseTo(1.5 * 160.9375, within(1e-9));
@@ -63,7 +63,7 @@ class HandCalculationTest {
         HandCalculation calculation = HandCalculation.of(
                 line().slowing(1, 70, Double.NaN).topSpeed(1.6).build());
         Storage storage = calculation.storage().orElseThrow();
-        assertThat(storage.capacity().isEnough()).isTrue();
+        assertThat(storage.atRatedSpeed().capacity().isEnough()).isTrue();
         assertThat(storage.withoutSlowing().orElseThrow().capacity().needed()).isEqualTo(210.0625);
         assertThat(storage.withoutSlowing().orElseThrow().capacity().isEnough()).isFalse();
         // The entry is so slow that it is not refilled in time, but that comes after.
@@ -122,7 +122,12 @@ class HandCalculationTest {
             // drawn.
             HandCalculation calculation = HandCalculation.of(line().uncoilers(1).build());
             assertThat(calculation.joint().waiting()).isEqualTo(110);
-            assertThat(calculation.storage().orElseThrow().capacity().isEnough())
+            assertThat(calculation
+                            .storage()
+                            .orElseThrow()
+                            .atRatedSpeed()
+                            .capacity()
+                            .isEnough())
                     .isFalse();
             assertThat(calculation.limitingFactor()).contains(Limit.PREPARATION);
             assertThat(calculation.preparationTime().isEnough()).isFalse();
@@ -136,7 +141,12 @@ class HandCalculationTest {
             assertThat(calculation.preparation().waiting()).isEqualTo(20);
             assertThat(calculation.preparationTime().given()).isCloseTo(10 + 38.4583333, within(1e-7));
             assertThat(calculation.preparationTime().isEnough()).isTrue();
-            assertThat(calculation.storage().orElseThrow().capacity().isEnough())
+            assertThat(calculation
+                            .storage()
+                            .orElseThrow()
+                            .atRatedSpeed()
+                            .capacity()
+                            .isEnough())
                     .isTrue();
         }
     }

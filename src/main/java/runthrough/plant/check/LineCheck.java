@@ -56,8 +56,8 @@ public final class LineCheck {
     }
 
     /**
-     * Why {@code line} cannot be as described: the first thing that is refused, else the warning that it is not feasible as given
-     * (rule CHECK-18); empty where it can.
+     * Why {@code line} cannot be as described: the first thing that is refused, else the warning that it is not feasible as given;
+     * empty where it can.
      *
      * @param units in which values are named
      */

@@ -39,7 +39,7 @@ import runthrough.study.margin.StripMargin;
  * work element, for each replication. Numbers are in full, in the user's units, which the header names; times are in
  * seconds. What does not apply is empty. The time of a work element leaves out while it was put down.
  *
- * <p>Rules REPORT-1, MARGIN-1, MARGIN-2, MARGIN-3.
+ * <p>Rule REPORT-1.
  */
 public final class CsvFiles implements StudyListener, Closeable {
     static final String CHANGES = "coil-changes.csv";

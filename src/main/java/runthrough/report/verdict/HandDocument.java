@@ -104,17 +104,17 @@ final class HandDocument {
                     "capacity_m",
                     "Capacity, and what a coil change takes of it; here and below as if the process did not slow.",
                     HELD,
-                    hand -> hand.storage().map(Storage::capacity))
+                    hand -> hand.storage().map(storage -> storage.atRatedSpeed().capacity()))
             .optional(
                     "joint_cycle_time_s",
                     "The longest that the accumulator bears, and what the joint takes.",
                     HELD,
-                    hand -> hand.storage().map(Storage::jointCycleTime))
+                    hand -> hand.storage().map(storage -> storage.atRatedSpeed().jointCycleTime()))
             .optional(
                     "speed_m_per_s",
                     "The fastest that the accumulator bears, and the process's speed.",
                     HELD,
-                    hand -> hand.storage().map(Storage::speed))
+                    hand -> hand.storage().map(storage -> storage.atRatedSpeed().speed()))
             .optional(
                     "strip_before_change_m",
                     "Strip of a coil before its change begins, and what passes until the accumulator is full.",

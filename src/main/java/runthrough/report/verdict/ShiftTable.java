@@ -20,8 +20,6 @@ import runthrough.study.statistics.Estimate;
 
 /**
  * Coil changes by the shift in which they begin. Counts, lost time and paid hours are those of all replications together.
- *
- * <p>Rule CREW-17.
  */
 final class ShiftTable {
     private final RunThroughResult result;

@@ -15,7 +15,7 @@ import runthrough.simulation.records.WorkDone;
  * Keeps the sums of a replication and hands what belongs to a coil change to its {@link ChangeBook}. It is shown the line
  * before and after each stretch between two events, and never moves it. SI units.
  *
- * <p>Rules TIME-3, PROC-10, BREAK-3, ACC-9, ENTRY-19, ENTRY-23, REPORT-4, REPORT-6, REPORT-7, REPORT-8, REPORT-9, REPORT-10,
+ * <p>Rules TIME-3, PROC-10, BREAK-3, ACC-9, ENTRY-19, ENTRY-23, REPORT-4, REPORT-6, REPORT-8, REPORT-9, REPORT-10,
  * REPORT-11.
  */
 public final class RunStatistics {

@@ -6,7 +6,7 @@ import java.util.Optional;
  * The random numbers that one replication meets. They belong to what they are for: each is a function of seed, source, replication,
  * index and repeat, see {@link SourceNumbers}. Two variants of a line under one seed therefore differ by nothing but themselves.
  *
- * <p>Rules RANDOM-2, RANDOM-5.
+ * <p>Rule RANDOM-5.
  *
  * @param seed of the run; any number, its 64 bits are the key of the random numbers
  * @param replication {@code >= 0}

@@ -12,7 +12,7 @@ import runthrough.simulation.records.WorkDone;
  * everything begins that can: first the work on the standing strip, for which a preparation is put down where people lack, then
  * preparation.
  *
- * <p>Rules CHANGE-2, CHANGE-7, CHANGE-9, CHANGE-11, CREW-1, CREW-2, CREW-3, CREW-4, CREW-6, CREW-7, CREW-8, CREW-9,
+ * <p>Rules CHANGE-2, CHANGE-7, CHANGE-11, CREW-1, CREW-2, CREW-3, CREW-4, CREW-6, CREW-7, CREW-8, CREW-9,
  * CREW-12, CREW-13.
  */
 public final class ChangeWork {

@@ -41,7 +41,7 @@ sealed class WorkSequence permits JointSequence {
     private int change;
     private int pass;
     private int element;
-    /** What is still to come off this pass (s), see rule LEVER-4. */
+    /** What is still to come off this pass (s), see {@link runthrough.plant.CoilChange#withJoinShorterBy}. */
     private double toSave;
 
     private double begun;

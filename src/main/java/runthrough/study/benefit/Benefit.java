@@ -12,7 +12,7 @@ import runthrough.study.statistics.Difference;
 /**
  * What an alternative gains in a year over the line called today.
  *
- * <p>People are paid for all scheduled hours, whatever they do in them (rule CREW-16): the crew that an alternative saves or needs
+ * <p>People are paid for all scheduled hours, whatever they do in them: the crew that an alternative saves or needs
  * more counts with all of these, and not with its work at the joint. Rule REPORT-18.
  *
  * @param name of the alternative

@@ -16,7 +16,7 @@ import runthrough.plant.WorkElement.Shortening;
 /**
  * A line without the cause of its stops, all else as it is.
  *
- * <p>Rules WORTH-2, LEVER-9.
+ * <p>Rule WORTH-2.
  */
 public final class Without {
     /** So many times its top speed an entry needs to have refilled the accumulator in next to no time. */

@@ -8,7 +8,7 @@ import runthrough.study.search.Crossing;
 /**
  * What one lever has to be set to, all else as it is, so that a target is met.
  *
- * <p>Rules LEVER-2, LEVER-10, LEVER-11.
+ * <p>Rule LEVER-10.
  *
  * @param lever that is varied
  * @param goal that is to be reached

@@ -64,7 +64,7 @@ public final class LeverRun {
         return isFeasible && !isFeasible(variant) ? Optional.empty() : evaluator.attempt(variant, under);
     }
 
-    /** Rule CHECK-18: what the carriage cannot follow is no limit to go to, unless the line as it is goes beyond it already. */
+    /** What the carriage cannot follow is no limit to go to, unless the line as it is goes beyond it already. */
     public static boolean isFeasible(Line line) {
         return LineCheck.notFeasible(line, UnitSystem.METRIC).isEmpty();
     }

@@ -12,7 +12,7 @@ import runthrough.study.search.TargetSearch.Guess;
 /**
  * Finds where along one lever a target is met.
  *
- * <p>Rules LEVER-2, LEVER-12.
+ * <p>Rule LEVER-12.
  */
 public final class LeverSearch {
     private final Varied varied;

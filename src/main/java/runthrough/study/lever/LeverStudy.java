@@ -18,7 +18,7 @@ import runthrough.study.search.Crossing;
 /**
  * What would meet the targets of a line: the smallest change of each lever, all else as it is.
  *
- * <p>Rules LEVER-1, LEVER-2, LEVER-9, LEVER-10, LEVER-11.
+ * <p>Rule LEVER-10.
  */
 public final class LeverStudy {
     /** About so many variants are tried for one lever. */

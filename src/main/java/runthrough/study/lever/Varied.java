@@ -9,8 +9,6 @@ import runthrough.study.search.Scale;
 /**
  * A lever of a line, and the line with other values of it.
  *
- * <p>Rule LEVER-2.
- *
  * @param lever that is varied
  * @param line as it is
  * @param present value of the lever

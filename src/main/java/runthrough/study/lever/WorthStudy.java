@@ -18,7 +18,7 @@ import runthrough.study.cause.Without;
  * What it would be worth to remove each cause of a verdict. All replications are run again for each: of the first few alone more
  * might be saved than there is on average of all.
  *
- * <p>Rules WORTH-2, WORTH-3, WORTH-4.
+ * <p>Rules WORTH-3, WORTH-4.
  */
 public final class WorthStudy {
     /** So many causes at most. */

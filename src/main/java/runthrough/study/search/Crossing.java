@@ -78,12 +78,12 @@ public record Crossing(
         return answer().isPresent() ? found : Found.MISSED_THROUGHOUT;
     }
 
-    /** Lower end of the 95 % interval; empty where it lies beyond the range. */
+    /** Lower end of the 95 % interval; empty where it lies beyond the range. Rule LEVER-11. */
     public OptionalDouble low() {
         return harder == Harder.LARGER ? sure : possible;
     }
 
-    /** Upper end of the 95 % interval; empty where it lies beyond the range. */
+    /** Upper end of the 95 % interval; empty where it lies beyond the range. Rule LEVER-11. */
     public OptionalDouble high() {
         return harder == Harder.LARGER ? possible : sure;
     }

@@ -165,7 +165,7 @@ final class RemedySearch {
         return OptionalDouble.of(good);
     }
 
-    /** Rule LEVER-2: what the carriage cannot follow is not enough, unless the line as it is goes beyond it already. */
+    /** As of a lever, what the carriage cannot follow is not enough, unless the line as it is goes beyond it already. */
     private boolean lasts(Line line) {
         return (!isFeasible || LeverRun.isFeasible(line)) && LongRunBalance.lasts(line, seed, evaluator);
     }

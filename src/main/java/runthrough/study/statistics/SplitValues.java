@@ -15,8 +15,6 @@ import java.util.stream.IntStream;
  *
  * <p>Source: G. Y. Zou and A. Donner, "Construction of confidence limits about effect measures: a general approach", Statistics
  * in Medicine 27, 2008 (from memory): limits of a sum from those of its parts.
- *
- * <p>Rule REPORT-17.
  */
 public final class SplitValues {
     private final double[] values;
