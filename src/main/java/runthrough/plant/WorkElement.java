@@ -7,7 +7,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * One element of the work of a coil change.
+ * One element of the work of a coil change. The file is long because the three closed choices of an element stand in it, each
+ * with what differs: at which coil changes it is done, how long it takes, what is taken off.
  *
  * @param name how the user calls it
  * @param time how long it takes

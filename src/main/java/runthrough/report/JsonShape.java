@@ -18,6 +18,7 @@ import runthrough.study.statistics.Interval;
 /**
  * What a kind of JSON object holds: of each member its name, its meaning and where its value comes from. Documents and their
  * JSON Schema are both made from it, so that the two cannot part. Immutable; every method that adds a member gives a new shape.
+ * It is long because each kind of member has such a method, with what both need of it side by side.
  *
  * <p>A member's name carries its unit, see {@link JsonFields}. A member is null only where it is said to be optional.
  *

@@ -7,20 +7,17 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
-import java.io.InputStream;
 import java.net.BindException;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import runthrough.chart.ChartFonts;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.report.verdict.RunThroughResult;
@@ -41,34 +38,10 @@ public final class PageServer implements AutoCloseable {
 
     private static final String LOOPBACK = "127.0.0.1";
     private static final long LARGEST_REQUEST = 1_000_000;
-    private static final String UPLOT = "/META-INF/resources/webjars/uplot/1.6.30/dist/";
 
     private static final String POLICY =
             "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
                     + " font-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
-
-    /** Files of the page by their address. */
-    private static final Map<String, String> TYPES = Map.of(
-            "html", "text/html; charset=utf-8",
-            "js", "text/javascript; charset=utf-8",
-            "css", "text/css; charset=utf-8",
-            "svg", "image/svg+xml");
-
-    private static final List<String> PAGE = List.of(
-            "page.css",
-            "main.js",
-            "api.js",
-            "dom.js",
-            "trace.js",
-            "drawing.js",
-            "player.js",
-            "charts.js",
-            "inputs.js",
-            "answer.js",
-            "jobs.js",
-            "words.js",
-            "handover.js",
-            "favicon.svg");
 
     private final JsonMapper json = JsonMapper.builder()
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -141,12 +114,7 @@ public final class PageServer implements AutoCloseable {
             http.setRequestHeaderSize(16 * 1024);
         });
         config.routes.before(this::guard);
-        config.routes.get("/", context -> send(context, "index.html"));
-        PAGE.forEach(name -> config.routes.get("/" + name, context -> send(context, name)));
-        config.routes.get("/uplot/uPlot.esm.js", context -> resource(context, UPLOT + "uPlot.esm.js"));
-        config.routes.get("/uplot/uPlot.min.css", context -> resource(context, UPLOT + "uPlot.min.css"));
-        config.routes.get("/font/regular.woff2", context -> font(context, ChartFonts.regularForWeb()));
-        config.routes.get("/font/bold.woff2", context -> font(context, ChartFonts.boldForWeb()));
+        PageFiles.serve(config.routes);
         config.routes.get("/api/lines", context -> reply(context, shipped.lines()));
         config.routes.post("/api/line", context -> {
             PageRequest ask = ask(context);
@@ -279,23 +247,5 @@ public final class PageServer implements AutoCloseable {
     private void refuse(Context context, int status, String message) {
         byte[] said = json.createObjectNode().put("message", message).toString().getBytes(StandardCharsets.UTF_8);
         context.status(status).contentType("application/json").result(said);
-    }
-
-    private static void send(Context context, String name) throws IOException {
-        resource(context, "/runthrough/web/" + name);
-    }
-
-    private static void resource(Context context, String name) throws IOException {
-        try (InputStream in = PageServer.class.getResourceAsStream(name)) {
-            if (in == null) {
-                throw new Refusal(404, "There is no such file.");
-            }
-            String type = TYPES.getOrDefault(name.substring(name.lastIndexOf('.') + 1), "application/octet-stream");
-            context.contentType(type).result(in.readAllBytes());
-        }
-    }
-
-    private static void font(Context context, String base64) {
-        context.contentType("font/woff2").result(Base64.getDecoder().decode(base64));
     }
 }

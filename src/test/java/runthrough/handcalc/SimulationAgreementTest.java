@@ -180,7 +180,7 @@ class SimulationAgreementTest {
             Storage storage = hand.storage().orElseThrow();
             List<ChangeRecord> changes = simulate(line);
             String what = "seed " + seed;
-            if (!storage.capacity().isEnough()) {
+            if (!storage.atRatedSpeed().capacity().isEnough()) {
                 // Not at each change: strip left above the capacity by one stop may see the process through the next.
                 cases.merge("runs out", 1, Integer::sum);
                 assertThat(changes)
@@ -240,12 +240,15 @@ class SimulationAgreementTest {
         return greatest(
                 assertClose(what, change.jointCycleTime(), hand.joint().total()),
                 assertClose(what, change.waiting(), hand.joint().waiting()),
-                assertClose(what, change.levelAtStart(), storage.capacity().given()),
+                assertClose(
+                        what,
+                        change.levelAtStart(),
+                        storage.atRatedSpeed().capacity().given()),
                 assertClose(what, change.stripDrawn(), storage.stripDrawn()),
                 assertClose(
                         what,
                         new StripMargin(line).toStop(change),
-                        storage.capacity().spare()),
+                        storage.atRatedSpeed().capacity().spare()),
                 assertClose(
                         what,
                         change.refillTime(),
@@ -314,8 +317,8 @@ class SimulationAgreementTest {
             Line line = lineWithAccumulator(new RandomForms(seed));
             HandCalculation hand = HandCalculation.of(line);
             Storage storage = hand.storage().orElseThrow();
-            double longest = storage.jointCycleTime().given();
-            double fastest = storage.speed().given();
+            double longest = storage.atRatedSpeed().jointCycleTime().given();
+            double fastest = storage.atRatedSpeed().speed().given();
             String what = "seed " + seed;
             if (longest > 1 && hand.preparation().rule() == Preparation.Rule.WHOLE_CYCLE) {
                 assertThat(firstOutcome(withJoint(line, longest * (1 - 1e-7))))

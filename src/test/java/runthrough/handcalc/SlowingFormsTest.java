@@ -110,6 +110,7 @@ class SlowingFormsTest {
                 .isEqualTo(HandCalculation.of(line(0.7))
                         .storage()
                         .orElseThrow()
+                        .atRatedSpeed()
                         .jointCycleTime()
                         .given());
     }

@@ -187,7 +187,12 @@ class RunThroughStudyTest {
     @Test
     void theHandCalculationStandsBesideIt() {
         // The mean joint is 45 s: 47 m needed above the stop level of 1 m.
-        assertThat(result.handCalculation().storage().orElseThrow().capacity().needed())
+        assertThat(result.handCalculation()
+                        .storage()
+                        .orElseThrow()
+                        .atRatedSpeed()
+                        .capacity()
+                        .needed())
                 .isCloseTo(48, within(1e-12));
     }
 

@@ -12,6 +12,9 @@ import runthrough.simulation.records.WorkDone;
  * everything begins that can: first the work on the standing strip, for which a preparation is put down where people lack, then
  * preparation.
  *
+ * <p>It is long because joint and preparation compete for the same people: whether one may begin depends on the phase of the other,
+ * so that what a phase allows stands in one place.
+ *
  * <p>Rules CHANGE-2, CHANGE-7, CHANGE-11, CREW-1, CREW-2, CREW-3, CREW-4, CREW-6, CREW-7, CREW-8, CREW-9,
  * CREW-12, CREW-13.
  */

@@ -104,7 +104,12 @@ class SizingStudyTest {
         assertThat(capacity.sure()).isEqualTo(capacity.value());
         assertThat(capacity.possible()).isEqualTo(capacity.value());
         assertThat(sizing.interval()).contains(RelativeHalfWidth.exact(0.01, 1));
-        assertThat(sizing.handCalculation().storage().orElseThrow().capacity().needed())
+        assertThat(sizing.handCalculation()
+                        .storage()
+                        .orElseThrow()
+                        .atRatedSpeed()
+                        .capacity()
+                        .needed())
                 .isCloseTo(exact, within(1e-9));
         assertThat(sizing.noneEnough()).isEmpty();
         assertThat(sizing.fall()).isZero();
