@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 class GivenUpWordsTest {
 
     private static final List<String> COVERED =
-            List.of("src", "scenarios", "README.md", "DEVELOPERS.md", "pom.xml", "reports");
+            List.of("src", "scenarios", "README.md", "DEVELOPERS.md", "pom.xml", "reports/validation.html");
 
     private static final String OWN_STOP = "own stop*";
     private static final String JOINT_TIME = "joint time*";

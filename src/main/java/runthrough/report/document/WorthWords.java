@@ -42,7 +42,20 @@ final class WorthWords {
                 : "never paid back";
         return opening + " Against the one called today it brings " + amount(worth.yearly()) + " a year for "
                 + money(Rounding.GIVEN_AMOUNT).text(worth.offer().price()) + ": " + payback
-                + ", net present value " + amount(value) + ".";
+                + ", net present value " + amount(value) + "." + byTheYear(best, worth);
+    }
+
+    /** Another comes first where lives of different length are counted alike; empty where none does. */
+    private String byTheYear(Benefit best, Worth worth) {
+        return year.benefits().stream()
+                .filter(benefit -> benefit.worth().isPresent())
+                .max(Comparator.comparingDouble(benefit ->
+                        benefit.worth().orElseThrow().annualEquivalent().mean()))
+                .filter(other -> !other.equals(best))
+                .map(other -> " Spread evenly over its life \"" + other.name() + "\" is worth more: "
+                        + amount(other.worth().orElseThrow().annualEquivalent()) + " a year against "
+                        + amount(worth.annualEquivalent()) + " (annual equivalent).")
+                .orElse("");
     }
 
     private List<String> withoutPrices() {

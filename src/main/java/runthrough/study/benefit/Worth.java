@@ -42,6 +42,11 @@ public record Worth(Money money, Money.Offer offer, YearlySum gains, double paid
         return yearly().times(factor()).less(offer.price());
     }
 
+    /** The same as a level amount a year over its life: what counts lives of different length alike. */
+    public Gain annualEquivalent() {
+        return presentValue().times(1 / factor());
+    }
+
     /** Internal rate of return for a gain of {@code yearly}. */
     public OptionalDouble internalRate(double yearly) {
         return CashFlow.level(offer.price(), yearly, offer.life()).internalRate();

@@ -99,10 +99,32 @@ class WorthWordsTest {
                 .endsWith("No alternative is shown to lose less than the one called today.");
     }
 
+    /**
+     * 100 000 EUR (90 000 to 110 000) a year at 8 %: over 15 years 8.5595 times that less 600 000 EUR are 256 000 EUR, 29 902 EUR for
+     * each of them; over 5 years 3.9927 times that less 250 000 EUR are 149 000 EUR, but 37 386 EUR for each.
+     */
+    @Test
+    void livesOfDifferentLengthAreCountedAlike() {
+        Benefit longLived = priced("higher tower", 1000, 900, 1100, new Money.Offer(600_000, 0, 15));
+        Benefit shortLived = priced("quicker weld", 1000, 900, 1100, new Money.Offer(250_000, 0, 5));
+
+        assertThat(said(Optional.of(MONEY), longLived, shortLived))
+                .singleElement()
+                .asString()
+                .startsWith("Of the alternatives with a price, \"higher tower\" is worth most.")
+                .endsWith(
+                        "Spread evenly over its life \"quicker weld\" is worth more: 37 000 EUR (27 000 to 47 000) a year"
+                                + " against 30 000 EUR (20 000 to 40 000) (annual equivalent).");
+    }
+
     private static Benefit priced(String name, double hours, double low, double high, double price) {
+        return priced(name, hours, low, high, new Money.Offer(price, 0, 10));
+    }
+
+    private static Benefit priced(String name, double hours, double low, double high, Money.Offer offer) {
         Gain output = new Gain(100 * hours, 100 * low, 100 * high);
         YearlySum sum = (second, kilogram, scrap) -> output;
-        Worth worth = new Worth(MONEY, new Money.Offer(price, 0, 10), sum, 0);
+        Worth worth = new Worth(MONEY, offer, sum, 0);
         return new Benefit(
                 name, new Gain(hours * HOUR, low * HOUR, high * HOUR), NONE, NONE, 0, sum, Optional.of(worth));
     }
