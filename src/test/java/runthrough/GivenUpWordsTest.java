@@ -35,8 +35,8 @@ class GivenUpWordsTest {
      */
     private static final Map<String, Set<String>> EXCEPTIONS = Map.ofEntries(
             entry("scenario/grammar/FormerNames.java", OWN_STOP, SPOILT, JOINT_TIME),
-            entry("scenario/BadScenarioTest.java", OWN_STOP, SPOILT),
-            entry("scenario/ScenarioFileTest.java", OWN_STOP, JOINT_TIME),
+            entry("scenario/BadKeysTest.java", OWN_STOP, SPOILT),
+            entry("scenario/SettingMessagesTest.java", OWN_STOP, JOINT_TIME),
             entry("cli/FormerCommands.java", LUCK),
             entry("cli/CommandLineTest.java", LUCK),
             entry("simulation/random/SourceNames.java", OWN_STOP),

@@ -7,23 +7,15 @@ import static runthrough.plant.SoundLine.coil;
 import static runthrough.plant.SoundLine.line;
 import static runthrough.plant.SoundLine.timed;
 
-import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
-import runthrough.handcalc.Preparation.Rule;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Bending;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSize;
-import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
-import runthrough.plant.Line;
-import runthrough.plant.SoundLine;
 import runthrough.plant.StorageForm;
-import runthrough.plant.WorkElement;
-import runthrough.plant.WorkElement.Occurrence;
-import runthrough.plant.WorkElement.WorkTime;
 
 /**
  * The hand calculation of whole lines. The line changed here draws 140.0625 m at its 90 s of joint (K06 of the closed forms),
@@ -148,195 +140,6 @@ class HandCalculationTest {
                             .capacity()
                             .isEnough())
                     .isTrue();
-        }
-    }
-
-    /** The strip stops in 3 s after T0; a path of 2.25 m is left 3 s before the tail stops. */
-    @Nested
-    class Preparing {
-
-        private Preparation of(SoundLine line) {
-            return HandCalculation.of(line.build()).preparation();
-        }
-
-        @Test
-        void oneUncoilerTwoPeople_fromTailLeavingUntilTailWorkDone() {
-            // Rule FORM-9.
-            Preparation preparation = of(line().uncoilers(1).uncoilerPath(2.25));
-            assertThat(preparation.rule()).isEqualTo(Rule.UNTIL_TAIL_WORK_DONE);
-            assertThat(preparation.withoutWaiting()).isCloseTo(3 + 10, within(1e-12));
-            assertThat(preparation.waiting()).isCloseTo(107, within(1e-12));
-            assertThat(preparation.grows()).isFalse();
-        }
-
-        @Test
-        void twoUncoilersTwoPeople_aWholeCycle() {
-            // Rule FORM-9.
-            Preparation preparation = of(line().prepare(timed("load", 399)));
-            assertThat(preparation.rule()).isEqualTo(Rule.WHOLE_CYCLE);
-            assertThat(preparation.withoutWaiting()).isEqualTo(400);
-            assertThat(preparation.waiting()).isZero();
-        }
-
-        @Test
-        void moreWorkThanCycle_waitsLongerAndLonger() {
-            Preparation preparation = of(line().prepare(timed("load", 401)));
-            assertThat(preparation.grows()).isTrue();
-            assertThat(preparation.waiting()).isZero();
-        }
-
-        @Test
-        void onePersonTwoUncoilers_whatTheJointLeavesOfACycle() {
-            // Rule FORM-9.
-            Preparation preparation = of(line().crew(1).prepare(timed("load", 310)));
-            assertThat(preparation.rule()).isEqualTo(Rule.BETWEEN_JOINTS);
-            assertThat(preparation.withoutWaiting()).isEqualTo(400 - 90);
-            assertThat(preparation.grows()).isFalse();
-            assertThat(of(line().crew(1).prepare(timed("load", 311))).grows()).isTrue();
-        }
-
-        @Test
-        void onePersonOneUncoiler_waitsForAllOfIt() {
-            // Rule FORM-9.
-            Preparation preparation = of(line().crew(1).uncoilers(1));
-            assertThat(preparation.rule()).isEqualTo(Rule.UNTIL_TAIL_STOPS);
-            assertThat(preparation.withoutWaiting()).isZero();
-            assertThat(preparation.waiting()).isEqualTo(120);
-        }
-
-        @Test
-        void onePersonWithTwoUncoilers_hasACycleLessTheJoint_howeverEarlyAnUncoilerIsFreed() {
-            // Rule FORM-9.
-            // 400 s of cycle less 90 s of joint; 120 s to prepare are put down for the joint and taken up again.
-            Preparation preparation = of(line().crew(1).uncoilerPath(2.25));
-            assertThat(preparation.rule()).isEqualTo(Rule.BETWEEN_JOINTS);
-            assertThat(preparation.withoutWaiting()).isCloseTo(310, within(1e-9));
-            assertThat(preparation.waiting()).isZero();
-        }
-
-        @Test
-        void onePersonWithOneUncoiler_hasTheTimeThatTheTailTakesToTheJoiner() {
-            // Rule FORM-9.
-            Preparation preparation = of(line().crew(1).uncoilers(1).uncoilerPath(2.25));
-            assertThat(preparation.rule()).isEqualTo(Rule.UNTIL_TAIL_STOPS);
-            assertThat(preparation.withoutWaiting()).isCloseTo(3, within(1e-12));
-            assertThat(preparation.waiting()).isCloseTo(117, within(1e-12));
-        }
-
-        @Test
-        void elementsForSeveralPeopleMayLeaveNobodyForTheJoint() {
-            // Rule FORM-9.
-            Line two = line().crew(2).uncoilers(1).uncoilerPath(2.25).build();
-            Line loadByTwo = two.with(two.change()
-                    .withWork(
-                            two.change().prepare().stream()
-                                    .map(element -> element.withPeople(2))
-                                    .toList(),
-                            two.change().tail(),
-                            two.change().join()));
-            assertThat(HandCalculation.of(two).preparation().rule()).isEqualTo(Rule.UNTIL_TAIL_WORK_DONE);
-            assertThat(HandCalculation.of(loadByTwo).preparation().rule()).isEqualTo(Rule.UNTIL_TAIL_STOPS);
-        }
-
-        @Test
-        void coilWithinThePath_isGoneWhenItsJointIsReleased() {
-            // 400 s of cycle less 90 s of joint.
-            Preparation preparation = of(line().uncoilers(1).uncoilerPath(600));
-            assertThat(preparation.withoutWaiting()).isCloseTo(310 + 10, within(1e-9));
-        }
-
-        /** The accumulator bears 38.4583333 s of waiting: (200 - 142.3125) m at 1.5 m/s. */
-        @Test
-        void waitingThatIsBorne_isTimeToPrepareToo() {
-            // Alone at one uncoiler there is no other time.
-            assertThat(timeToPrepare(line().crew(1).uncoilers(1))).isCloseTo(38.4583333, within(1e-7));
-            assertThat(timeToPrepare(line().crew(1).uncoilers(1).uncoilerPath(2.25)))
-                    .isCloseTo(3 + 38.4583333, within(1e-7));
-            // With a second one the joint leaves 310 s of a cycle, whenever it is free.
-            assertThat(timeToPrepare(line().crew(1).uncoilerPath(2.25))).isCloseTo(310, within(1e-9));
-            assertThat(timeToPrepare(line().crew(1).uncoilerPath(450))).isCloseTo(310, within(1e-9));
-        }
-
-        private double timeToPrepare(SoundLine line) {
-            return HandCalculation.of(line.build()).preparationTime().given();
-        }
-
-        @Test
-        void nothingToPrepare_waitsForNothing() {
-            Preparation preparation = of(line().uncoilers(1).prepare());
-            assertThat(preparation.needed()).isZero();
-            assertThat(preparation.waiting()).isZero();
-        }
-    }
-
-    @Nested
-    class HardestCoil {
-
-        @Test
-        void fastestCoilNeedsTheMostStrip() {
-            // Rule FORM-12.
-            HandCalculation calculation =
-                    HandCalculation.of(line().coils(coil(600), atSpeed(coil(600), 1.8), atSpeed(coil(600), 1.2))
-                            .build());
-            assertThat(calculation.kind()).isEqualTo(1);
-            assertThat(calculation.kinds()).isEqualTo(3);
-            assertThat(calculation.speed()).isEqualTo(1.8);
-        }
-
-        @Test
-        void shortestCoilLeavesTheLeastTimeToRefill() {
-            // Rule FORM-12.
-            HandCalculation calculation = HandCalculation.of(
-                    line().capacity(400).coils(coil(600), coil(450), coil(900)).build());
-            assertThat(calculation.coil().meanLength()).isEqualTo(450);
-        }
-
-        @Test
-        void ofEqualCoils_theFirst() {
-            assertThat(HandCalculation.of(line().coils(coil(600), coil(600)).build())
-                            .kind())
-                    .isZero();
-        }
-
-        @Test
-        void withoutAccumulator_theOneThatLosesTheMost() {
-            HandCalculation calculation = HandCalculation.of(line().withoutAccumulator()
-                    .coils(coil(600), coil(300), coil(900))
-                    .build());
-            assertThat(calculation.kind()).isEqualTo(1);
-        }
-
-        @Test
-        void anyOtherCoil_canBeAskedFor() {
-            Line line = line().coils(coil(600), atSpeed(coil(600), 1.8)).build();
-            assertThat(HandCalculation.of(line, 0).speed()).isEqualTo(1.5);
-        }
-
-        @Test
-        void weldCrossesTheWiderOfTwoStrips() {
-            WorkElement weld = new WorkElement(
-                    "weld", new WorkTime.Travel(0.01, Distribution.constant(0)), new Occurrence.Always(), true);
-            Coil narrow = wide(0.5);
-            Coil broad = wide(1.5);
-            // In a schedule the coil that follows is known: 0.5 to 1.5 m, 1.5 to 0.5 m, 0.5 to 0.5 m.
-            SoundLine scheduled = line().tail().join(weld).coils(narrow, broad, narrow);
-            assertThat(HandCalculation.of(scheduled.build(), 0).joint().total()).isCloseTo(150, within(1e-9));
-            assertThat(HandCalculation.of(scheduled.build(), 1).joint().total()).isCloseTo(150, within(1e-9));
-            assertThat(HandCalculation.of(scheduled.build(), 2).joint().total()).isCloseTo(50, within(1e-9));
-            // In a mix a quarter of those that follow a narrow coil are wide: (3 * 50 + 150)/4 s.
-            SoundLine mixed = line().tail()
-                    .join(weld)
-                    .coilSource(new CoilSource.Mix(
-                            List.of(new CoilSource.Share(narrow, 3), new CoilSource.Share(broad, 1))));
-            assertThat(HandCalculation.of(mixed.build(), 0).joint().total()).isCloseTo(75, within(1e-9));
-            assertThat(HandCalculation.of(mixed.build(), 1).joint().total()).isCloseTo(150, within(1e-9));
-        }
-
-        private Coil wide(double width) {
-            return new Coil(
-                    width + " m",
-                    new Coil.Strip(0.002, width, 7850),
-                    new CoilSize.ByLength(Distribution.constant(600)));
         }
     }
 

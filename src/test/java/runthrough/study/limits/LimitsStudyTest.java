@@ -3,25 +3,25 @@ package runthrough.study.limits;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static runthrough.study.limits.LimitsRun.RAMPED;
+import static runthrough.study.limits.LimitsRun.high;
+import static runthrough.study.limits.LimitsRun.limit;
+import static runthrough.study.limits.LimitsRun.limits;
+import static runthrough.study.limits.LimitsRun.low;
+import static runthrough.study.limits.LimitsRun.parts;
+import static runthrough.study.limits.LimitsRun.request;
+import static runthrough.study.limits.LimitsRun.value;
 
 import java.util.List;
-import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import runthrough.handcalc.Limit;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Coil;
-import runthrough.plant.CoilChange;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
-import runthrough.plant.RunPlan;
-import runthrough.plant.Shifts;
-import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
-import runthrough.plant.WorkElement;
-import runthrough.quantity.UnitSystem;
 import runthrough.simulation.PlainLine;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
@@ -37,176 +37,6 @@ import runthrough.study.search.Crossing.Found;
  * m/s, 200 m of accumulator, speeds change at once.
  */
 class LimitsStudyTest {
-
-    private static SimulationRequest request(Line line, int changes, int replications) {
-        return new SimulationRequest(
-                "Line (invented)",
-                List.of(),
-                line,
-                new RunPlan(new RunPlan.Extent.Changes(changes), 0, replications, 11, 0.9),
-                UnitSystem.METRIC);
-    }
-
-    private static Limits limits(SimulationRequest request, double target) {
-        return new LimitsStudy(request, target).run(2, StudyListener.NONE);
-    }
-
-    private static LineLimit limit(Limits limits, What what) {
-        return limits.limit(what).orElseThrow();
-    }
-
-    private static double value(LineLimit limit) {
-        return limit.crossing().answer().orElseThrow();
-    }
-
-    private static Offset<Double> parts(double value, double part) {
-        return within(value * part);
-    }
-
-    /** Ramps throughout, 3 m of reserve, 120 m, a joint of 60 s of work. */
-    private static final Line RAMPED = new PlainLine()
-            .coils(PlainLine.coil(2000))
-            .entry(2.5, 0.3, 0.4)
-            .process(1.5, 0.2, 0.25)
-            .reserve(3)
-            .capacity(120)
-            .tail(10)
-            .join(50)
-            .build();
-
-    /** Metres per (m/s)^2 that all ramps take together. */
-    private static final double RAMPS = 1 / 0.8 + 1 / 0.6 + 1 / 0.5;
-
-    @Test
-    void withoutChance_theFastestSpeedIsTheClosedForm() {
-        // k V^2 + 60 V = 117.
-        double exact = (-60 + Math.sqrt(3600 + 4 * RAMPS * 117)) / (2 * RAMPS);
-        LineLimit speed = limit(limits(request(RAMPED, 40, 3), 0.995), What.PROCESS_SPEED);
-
-        assertThat(speed.present()).isEqualTo(1.5);
-        assertThat(speed.scaledAlike()).isFalse();
-        assertThat(value(speed)).isBetween(exact * (1 - 1.1e-4), exact * (1 + 1e-9));
-        assertThat(speed.crossing().found()).isEqualTo(Found.CROSSED);
-        assertThat(speed.crossing().sure()).isEqualTo(speed.crossing().value());
-        assertThat(speed.neighbour().orElseThrow().value()).isCloseTo(exact, parts(exact, 1e-9));
-        assertThat(speed.neighbour().orElseThrow().limitingFactor()).contains(Limit.CAPACITY);
-        assertThat(speed.differences()).isEmpty();
-        assertThat(speed.beyond().orElseThrow().count(Cause.USUAL_JOINT_TOO_LONG))
-                .isPositive();
-    }
-
-    @Test
-    void withoutChance_theLongestJointIsTheClosedForm() {
-        double longest = (117 - RAMPS * 2.25) / 1.5;
-        Limits limits = limits(request(RAMPED, 40, 3), 0.995);
-
-        LineLimit added = limit(limits, What.JOINT_CYCLE_TIME);
-        // To 0.01 % of the 60 s of work.
-        assertThat(value(added)).isCloseTo(longest - 60, within(0.0061));
-        assertThat(added.present()).isZero();
-        assertThat(added.neighbour().orElseThrow().value()).isCloseTo(longest - 60, within(1e-9));
-        assertThat(added.differences()).isEmpty();
-    }
-
-    @Test
-    void withoutChance_theSlowestEntryAndTheShortestCoilAreThoseThatJustRefill() {
-        // 60 s take 90 m. Entry: 600 (1 - 1.5/v) = 90 at v = 1.7647 m/s. Coil: L (1 - 1.5/2.5) = 90 at L = 225 m. Just
-        // beyond,
-        // a little more is missing after each coil, so in 3,000 coil changes the margin of 110 m are used up in the
-        // end.
-        Line line = new PlainLine().join(60).build();
-        Limits limits = limits(request(line, 3000, 1), 1);
-
-        LineLimit entry = limit(limits, What.ENTRY_TOP_SPEED);
-        assertThat(value(entry)).isCloseTo(600 / (600 - 90.0) * 1.5, parts(1.7647, 1e-3));
-        assertThat(entry.neighbour().orElseThrow().value()).isCloseTo(600 / (600 - 90.0) * 1.5, within(1e-9));
-        assertThat(entry.neighbour().orElseThrow().limitingFactor()).contains(Limit.REFILL);
-        LineLimit coil = limit(limits, What.COIL_LENGTH);
-        assertThat(coil.present()).isEqualTo(600);
-        assertThat(value(coil)).isCloseTo(225, parts(225, 1e-3));
-        assertThat(coil.neighbour().orElseThrow().value()).isCloseTo(225, within(1e-6));
-        assertThat(coil.beyond().orElseThrow().count(Cause.ACCUMULATOR_NOT_FULL))
-                .isPositive();
-    }
-
-    @Test
-    void aLackThatGrowsIsSeenInTheLongRun_howeverShortThePlan() {
-        // In ten coil changes margin of 110 m would make up for 11 m each that are not refilled.
-        Line line = new PlainLine().join(60).build();
-        LineLimit coil = limit(limits(request(line, 10, 1), 1), What.COIL_LENGTH);
-
-        assertThat(value(coil)).isCloseTo(225, parts(225, 2e-4));
-        assertThat(coil.neighbour().orElseThrow().value()).isCloseTo(225, within(1e-6));
-        assertThat(coil.differences()).isEmpty();
-    }
-
-    @Test
-    void anElementForTwoBesideAnElementForOneTakesAThirdPerson() {
-        // Coil 2000 m, entry 2.5 m/s, process 1.5 m/s, 150 m: 100 s at 1.5 m/s. One uncoiler: loading, 50 s for two,
-        // begins with the
-        // tail work, 50 s for one; then 20 s to join. Two people: 50 + 50 + 20 = 120 s > 100 s. Three: 50 + 20 = 70 s.
-        WorkElement load = new WorkElement(
-                "load",
-                new WorkElement.WorkTime.Timed(Distribution.constant(50)),
-                new WorkElement.Occurrence.Always(),
-                false,
-                2,
-                true);
-        Line line = new PlainLine()
-                .coils(PlainLine.coil(2000))
-                .uncoilers(1, 0)
-                .capacity(150)
-                .crew(2)
-                .tail(50)
-                .join(20)
-                .build();
-        CoilChange change = line.change();
-        Line two = line.with(change.withWork(List.of(load), change.tail(), change.join()));
-
-        CountLimit crew = limits(request(two, 10, 1), 1).counts().get(0);
-
-        assertThat(crew.smallest()).hasValue(3);
-        assertThat(crew.closedForm()).hasValue(3);
-        assertThat(crew.tried()).extracting(CountLimit.Tried::count).containsExactly(2, 3);
-    }
-
-    @Test
-    void ofALineThatSlows_closedFormAndSimulationAgreeOnRunningThrough() {
-        // Rule FORM-7. 120 m, slows below 40 m; joint 60 s at 1.5 m/s, ramps 0.3 and 0.4 m/s2: 90 + 2.25/0.8 + 2.25/0.6
-        // + 40 = 136.5625 m
-        // are needed. Everything is given: simulation and closed form are one number, but for the digits of the search.
-        Line line = new PlainLine()
-                .coils(PlainLine.coil(2000))
-                .entry(2.5, 0.3, 0.4)
-                .process(1.5, 0.2, 0.25)
-                .capacity(120)
-                .slowing(0.5, 40, 60)
-                .join(60)
-                .build();
-
-        LineLimit capacity = limit(limits(request(line, 5, 1), 0.9), What.CAPACITY);
-
-        assertThat(capacity.neighbour().orElseThrow().value()).isCloseTo(136.5625, within(1e-6));
-        assertThat(value(capacity)).isCloseTo(136.5625, parts(136.5625, 2e-3));
-    }
-
-    @Test
-    void byShifts_theLargestShiftIsCounted_andTheOthersFollowIt() {
-        // One uncoiler: preparing, 200 s from T1 on, then joining, 60 s, take 260 s however many are there; 200 m last
-        // 133 s at 1.5
-        // m/s: no crew does. Two can be at work at once. Shifts of 3 and 1: two in the smaller one are four in the
-        // larger.
-        Line line = new PlainLine().uncoilers(1, 0).prepare(200).join(60).build();
-        Shifts shifts = new Shifts(List.of(
-                new Shifts.Shift("day", 28_800, 3, List.of()), new Shifts.Shift("night", 28_800, 1, List.of())));
-        CountLimit crew = limits(request(line.with(line.change().withShifts(shifts)), 10, 1), 1)
-                .counts()
-                .get(0);
-
-        assertThat(crew.present()).isEqualTo(3);
-        assertThat(crew.smallest()).isEmpty();
-        assertThat(crew.tried()).extracting(CountLimit.Tried::count).containsExactly(1, 2, 3, 4);
-    }
 
     @Test
     void theFastestSpeedIsNoneThatTheCarriageCannotFollow() {
@@ -227,18 +57,6 @@ class LimitsStudyTest {
         assertThat(value(bound)).isBetween(1.6 * (1 - 1.1e-4), 1.6);
         assertThat(bound.neighbour().orElseThrow().value()).isCloseTo(1.6, within(1e-9));
         assertThat(bound.notFeasible().orElseThrow().path()).isEqualTo("accumulator.emptying-speed");
-    }
-
-    @Test
-    void preparationLimitsTheShortestCoil() {
-        // A coil must last the 300 s that the next takes to prepare: 450 m.
-        Line line = new PlainLine().prepare(300).join(60).build();
-        LineLimit coil = limit(limits(request(line, 3000, 1), 1), What.COIL_LENGTH);
-
-        assertThat(value(coil)).isCloseTo(450, parts(450, 1e-3));
-        assertThat(coil.neighbour().orElseThrow().limitingFactor()).contains(Limit.PREPARATION);
-        assertThat(coil.beyond().orElseThrow().count(Cause.WAITING_FOR_PREPARATION))
-                .isPositive();
     }
 
     @Test
@@ -274,14 +92,6 @@ class LimitsStudyTest {
         assertThat(200 / 114.0).isBetween(low(speed), high(speed));
         assertThat(limits.chance()).isTrue();
         assertThat(limits.present().orElseThrow().answer(0.9)).isEqualTo(TargetStatus.MEETS);
-    }
-
-    private static double low(LineLimit limit) {
-        return limit.crossing().low().orElseThrow();
-    }
-
-    private static double high(LineLimit limit) {
-        return limit.crossing().high().orElseThrow();
     }
 
     @Test
@@ -365,25 +175,6 @@ class LimitsStudyTest {
         // 50 m above the level at which it slows bear 0.833 m/s only.
         assertThat(crossing.from()).isBetween(1.0, 1.01);
         assertThat(crossing.found()).isEqualTo(Found.MISSED_THROUGHOUT);
-    }
-
-    @Test
-    void theSmallestCountsThatDo() {
-        // One uncoiler: each joint would wait 300 s and take 540 m. One person has 300 + 60 s of work in 400 s.
-        Line line = new PlainLine().prepare(300).join(60).build();
-        Limits limits = limits(request(line, 50, 1), 0.9);
-
-        CountLimit crew = limits.counts().get(0);
-        assertThat(crew.what()).isEqualTo(CountLimit.What.CREW);
-        assertThat(crew.present()).isEqualTo(2);
-        assertThat(crew.smallest()).hasValue(1);
-        assertThat(crew.sure()).hasValue(1);
-        CountLimit uncoilers = limits.counts().get(1);
-        assertThat(uncoilers.smallest()).hasValue(2);
-        assertThat(uncoilers.tried()).extracting(CountLimit.Tried::count).containsExactly(1, 2, 3);
-        assertThat(uncoilers.tried().get(0).evaluation().ranThrough()).isZero();
-        assertThat(uncoilers.tried().get(0).evaluation().causes().count(Cause.WAITING_FOR_PREPARATION))
-                .isPositive();
     }
 
     @ParameterizedTest

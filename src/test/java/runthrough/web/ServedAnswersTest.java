@@ -1,0 +1,114 @@
+package runthrough.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+
+/** What the server answers about a line. */
+class ServedAnswersTest extends ServedPage {
+
+    @Test
+    void theSameTextGivesTheSameAnswer() throws IOException, InterruptedException {
+        ObjectNode body = body(shipped("stamping-joiner")).put("effort", 1);
+
+        assertThat(post("/api/answer", body).body())
+                .isEqualTo(post("/api/answer", body).body());
+    }
+
+    @Test
+    void moreEffortNarrowsTheInterval() throws IOException, InterruptedException {
+        ObjectNode body = body(shipped("stamping-joiner"));
+
+        JsonNode quick = ask("/api/answer", body.deepCopy().put("effort", 0)).get("share");
+        JsonNode sure = ask("/api/answer", body.deepCopy().put("effort", 3)).get("share");
+
+        assertThat(sure.get("high").asDouble() - sure.get("low").asDouble())
+                .isLessThan((quick.get("high").asDouble() - quick.get("low").asDouble()) / 2);
+    }
+
+    @Test
+    void whatWouldFixALineFixesIt() throws IOException, InterruptedException {
+        String text = shipped("tube-line");
+
+        JsonNode fixes = done("fixes", body(text)).get("fixes");
+
+        assertThat(fixes.size()).isGreaterThanOrEqualTo(2);
+        for (JsonNode fix : fixes) {
+            if (fix.get("changes").isEmpty()) {
+                // A shorter element is for people to bring about; the page has no field for it.
+                continue;
+            }
+            ObjectNode edit = body(text);
+            edit.set("changes", fix.get("changes"));
+            String fixed = ask("/api/edit", edit).get("text").asText();
+            assertThat(ask("/api/answer", body(fixed).put("effort", 2))
+                            .get("style")
+                            .asText())
+                    .as(fix.get("words").asText())
+                    .isIn("runs-through", "marginal");
+        }
+    }
+
+    private static JsonNode done(String kind, ObjectNode body) throws IOException, InterruptedException {
+        String id = ask("/api/job/" + kind, body).get("id").asText();
+        while (true) {
+            JsonNode state = ask("/api/job", JSON.createObjectNode().put("id", id));
+            assertThat(state.get("failed").isNull()).as(state.toString()).isTrue();
+            if (!state.get("result").isNull()) {
+                return state.get("result");
+            }
+            Thread.sleep(100);
+        }
+    }
+
+    @Test
+    void theCurveOfCapacitiesReachesTheTarget() throws IOException, InterruptedException {
+        JsonNode curve = done("curve", body(shipped("tube-line")));
+
+        assertThat(curve.get("points").size()).isGreaterThan(5);
+        assertThat(curve.get("words").asText()).contains("The target takes");
+    }
+
+    @Test
+    void aMapIsDrawnOverTwoNumbersOfTheLine() throws IOException, InterruptedException {
+        JsonNode map =
+                done("map", body(shipped("tube-line")).put("x", "rated-speed").put("y", "usable-capacity"));
+
+        assertThat(map.get("svg").asText()).contains("<svg").doesNotContain("<script");
+        assertThat(map.get("words").asText()).contains("The target of 99.5 %");
+    }
+
+    @Test
+    void aMapOverWhatIsNotThereIsRefused() throws IOException, InterruptedException {
+        String id = ask(
+                        "/api/job/map",
+                        body(shipped("tube-line")).put("x", "rated-speed").put("y", "no.such"))
+                .get("id")
+                .asText();
+        JsonNode state;
+        do {
+            state = ask("/api/job", JSON.createObjectNode().put("id", id));
+        } while (state.get("failed").isNull());
+
+        assertThat(state.get("failed").asText()).contains("no.such");
+    }
+
+    @Test
+    void reportAndTablesCanBeTakenAway() throws IOException, InterruptedException {
+        HttpResponse<byte[]> report = post("/api/report", body(shipped("tube-line")));
+        HttpResponse<byte[]> tables = post("/api/tables", body(shipped("tube-line")));
+
+        assertThat(new String(report.body(), StandardCharsets.UTF_8))
+                .startsWith("<!")
+                .contains("Kestrel Road");
+        assertThat(tables.headers().firstValue("Content-Type")).contains("application/zip");
+        assertThat(new String(tables.body(), StandardCharsets.ISO_8859_1))
+                .startsWith("PK")
+                .contains("scenario.yaml", "verdict.json");
+    }
+}

@@ -1,0 +1,184 @@
+package runthrough.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Lines that the server offers, reads and changes. */
+class ServedLinesTest extends ServedPage {
+
+    static Stream<String> names() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
+            return files
+                    .map(file -> file.getFileName().toString())
+                    .filter(name -> name.endsWith(".yaml"))
+                    .map(name -> name.replace(".yaml", ""))
+                    .sorted()
+                    .toList()
+                    .stream();
+        }
+    }
+
+    @Test
+    void everyShippedLineIsOffered() throws IOException, InterruptedException {
+        JsonNode lines = JSON.readTree(send(to("/api/lines")).body());
+
+        assertThat(lines)
+                .extracting(line -> line.get("name").asText())
+                .containsExactlyInAnyOrderElementsOf(names().toList());
+        assertThat(lines.get(0).get("name").asText()).isEqualTo("tube-line");
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void everyShippedLineIsReadAnsweredAndFollowed(String name) throws IOException, InterruptedException {
+        String text = shipped(name);
+
+        JsonNode line = ask("/api/line", body(text));
+        JsonNode answer = ask("/api/answer", body(text).put("effort", 0));
+        JsonNode course = ask("/api/course", body(text));
+
+        assertThat(line.get("problems")).isEmpty();
+        assertThat(line.get("fields")).isNotEmpty();
+        assertThat(answer.get("word").asText()).isNotEmpty();
+        assertThat(answer.get("figures")).isNotEmpty();
+        assertThat(course.get("t").size()).isEqualTo(course.get("x").size()).isGreaterThan(10);
+        assertThat(course.get("changes")).isNotEmpty();
+    }
+
+    /** Each field set to what it shows is the same line: showing loses nothing. */
+    @ParameterizedTest
+    @ValueSource(strings = {"metric", "us"})
+    void unitsAreSwitchedWithoutLosingAnything(String units) throws IOException, InterruptedException {
+        String text = shipped("tube-line");
+
+        JsonNode line = ask("/api/line", body(text).put("units", units));
+        JsonNode speed = field(line, "rated-speed");
+
+        assertThat(speed.get("shown").asText()).isEqualTo(units.equals("us") ? "147.6 ft/min" : "45 m/min");
+        assertThat(speed.get("si").asDouble()).isEqualTo(0.75);
+        assertThat(field(line, "entry.top-speed").get("written").asText()).isEqualTo("90 m/min");
+    }
+
+    private static JsonNode field(JsonNode line, String path) {
+        for (JsonNode field : line.get("fields")) {
+            if (field.get("path").asText().equals(path)) {
+                return field;
+            }
+        }
+        throw new AssertionError("no field " + path);
+    }
+
+    private static ObjectNode edit(String text, String path, @Nullable String value) {
+        ObjectNode body = body(text);
+        ObjectNode change = body.putArray("changes").addObject().put("path", path);
+        if (value != null) {
+            change.put("value", value);
+        }
+        return body;
+    }
+
+    @Test
+    void aChangeIsWrittenIntoTheFileAndComments_stay() throws IOException, InterruptedException {
+        String text = shipped("tube-line");
+
+        String now = ask("/api/edit", edit(text, "accumulator.stroke", "16 m"))
+                .get("text")
+                .asText();
+
+        assertThat(now).isEqualTo(text.replace("stroke: 9 m", "stroke: 16 m"));
+    }
+
+    /** 8 strands hold 160 m with a stroke of 20 m. */
+    @Test
+    void aCapacityIsWrittenAsWhatGivesIt() throws IOException, InterruptedException {
+        String text = shipped("tube-line");
+
+        String now = ask("/api/edit", edit(text, "usable-capacity", "160 m"))
+                .get("text")
+                .asText();
+
+        assertThat(now).isEqualTo(text.replace("stroke: 9 m", "stroke: 20 m"));
+    }
+
+    @Test
+    void aJointCycleTimeIsWrittenIntoEveryElementOfTheStandingWork() throws IOException, InterruptedException {
+        String text = shipped("tube-line");
+        double before = field(ask("/api/line", body(text)), "joint-cycle-time")
+                .get("si")
+                .asDouble();
+
+        JsonNode edited = ask("/api/edit", edit(text, "joint-cycle-time", before / 2 + " s"));
+
+        assertThat(field(edited.get("line"), "joint-cycle-time").get("si").asDouble())
+                .isCloseTo(before / 2, org.assertj.core.data.Offset.offset(1e-9));
+        assertThat(edited.get("text").asText())
+                .contains("shear tail: 4 s", "travel: 1200 mm/min", "triangular: [60 s, 90 s, 240 s]");
+    }
+
+    @Test
+    void elementsOfWorkAreAddedAndRemoved() throws IOException, InterruptedException {
+        String text = shipped("tube-line");
+
+        String more = ask("/api/edit", edit(text, "coil-change.join[+]", "{grind: 15 s}"))
+                .get("text")
+                .asText();
+        String fewer = ask("/api/edit", edit(more, "coil-change.join[3]", null))
+                .get("text")
+                .asText();
+
+        assertThat(more).contains("- inspect: 10 s\n    - {grind: 15 s}\n");
+        assertThat(fewer).contains("- {grind: 15 s}").doesNotContain("inspect");
+    }
+
+    @Test
+    void whatIsWrongIsSaidWithItsPathInTheWordsOfTheCommandLine() throws IOException, InterruptedException {
+        String text = shipped("tube-line");
+
+        JsonNode problems =
+                ask("/api/edit", edit(text, "accumulator.stroke", "-9 m")).at("/line/problems");
+
+        assertThat(problems.get(0).get("path").asText()).isEqualTo("accumulator.stroke");
+        assertThat(problems.get(0).get("message").asText()).contains("-9 m", "must be more than 0 m");
+    }
+
+    @Test
+    void aScenarioNamesNoFilesOfTheMachine() throws IOException, InterruptedException {
+        String text = shipped("slitter").replaceAll("schedule: \\S+", "schedule: /etc/passwd");
+
+        JsonNode problems = ask("/api/line", body(text)).get("problems");
+
+        assertThat(problems).hasSize(1);
+        assertThat(problems.get(0).get("message").asText())
+                .contains("only files of the lines that come with the program");
+    }
+
+    /** A figure is worked out of the line, for which its files would be read. */
+    @Test
+    void anEditReadsNoFilesOfTheMachine() throws IOException, InterruptedException {
+        String text = shipped("slitter");
+        String foreign = text.replaceAll("schedule: \\S+", "schedule: /etc/passwd");
+
+        JsonNode given = ask("/api/edit", edit(foreign, "joint-cycle-time", "40 s"));
+        JsonNode set = ask("/api/edit", edit(text, "coils.schedule", "/etc/passwd"));
+
+        for (JsonNode answer : List.of(given, set)) {
+            JsonNode problems = answer.get("line").get("problems");
+            assertThat(problems).hasSize(1);
+            assertThat(problems.get(0).get("message").asText())
+                    .contains("only files of the lines that come with the program");
+        }
+        assertThat(set.get("text").asText()).isEqualTo(text);
+    }
+}
