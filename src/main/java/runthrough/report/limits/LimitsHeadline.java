@@ -73,8 +73,8 @@ final class LimitsHeadline {
         return switch (limit.what()) {
             case PROCESS_SPEED -> "with the process at up to " + value.text() + now;
             case JOINT_CYCLE_TIME ->
-                value.si() < 0
-                        ? "with " + value.notation().text(-value.si()) + " off every pass of the join work"
+                LimitWords.isTakenOff(limit)
+                        ? "with " + value.text() + " off every pass of the join work"
                         : "with up to " + value.text() + " more on every pass of the join work";
             case CAPACITY -> "with an accumulator of " + value.text() + now;
             case ENTRY_TOP_SPEED -> "with an entry of at least " + value.text() + now;

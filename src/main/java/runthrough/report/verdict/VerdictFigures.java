@@ -21,6 +21,9 @@ import runthrough.study.statistics.Summary;
 
 /** The numbers of a verdict that matter most, and those that a terminal shows beside them. */
 final class VerdictFigures {
+    /** Less strip than this (m) is the rounding of the computer's own. */
+    private static final double NOTHING = 1e-6;
+
     private final RunThroughResult result;
     private final Verdict verdict;
     private final Texts texts;
@@ -127,7 +130,8 @@ final class VerdictFigures {
     }
 
     /** A speed by a closed form that does not hold at this coil change can point the other way: then it is left out. */
-    private Figure margin(String of, Verdict.Spare margin, String time) {
+    private Figure margin(String of, Verdict.Spare found, String time) {
+        Verdict.Spare margin = Math.abs(found.metres()) < NOTHING ? new Verdict.Spare(0, 0, 0) : found;
         boolean isMargin = margin.metres() >= 0;
         boolean agrees = isMargin == (margin.speed() >= 0);
         return Figure.of(

@@ -13,7 +13,6 @@ import runthrough.report.TableMaker;
 import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.study.TotalsEstimates;
-import runthrough.study.cause.Cause;
 import runthrough.study.cause.Reason;
 import runthrough.study.lever.CauseWorth;
 import runthrough.study.statistics.Estimate;
@@ -61,7 +60,11 @@ final class WorthTable {
     }
 
     private static String name(Reason reason) {
-        return reason.cause() == Cause.WAITING_FOR_PREPARATION ? "all preparation" : reason.words();
+        return switch (reason.cause()) {
+            case WAITING_FOR_PREPARATION -> "all preparation";
+            case SEVERAL_TOGETHER -> "all causes together";
+            default -> reason.words();
+        };
     }
 
     /** Strip of a year, for people in thousands: millions of metres have more digits than anybody reads. */
