@@ -101,8 +101,7 @@ final class CrewCheck {
         if (away >= shift.hours()) {
             messages.warning(
                     path + ".breaks",
-                    "all of the " + in.time(shift.hours()) + " of " + shift.name()
-                            + ", in which nobody is there at any time; should leave some time with people",
+                    "nobody there in all of its " + in.time(shift.hours()) + "; should leave some time with people",
                     "Joints and coils wait for the next shift, but for a break that is put off because a coil change is going"
                             + " on: give shorter breaks, or people who stay.");
         }

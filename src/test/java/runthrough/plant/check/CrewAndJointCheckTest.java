@@ -98,7 +98,7 @@ class CrewAndJointCheckTest {
                                 1,
                                 List.of(new Break(0, 4 * HOUR, 0), new Break(4 * HOUR, 4 * HOUR, 0))))))
                 .containsExactly(
-                        "warning coil-change.shifts[2].breaks = all of the 8 h of late, in which nobody is there at any time;"
+                        "warning coil-change.shifts[2].breaks = nobody there in all of its 8 h;"
                                 + " should leave some time with people. Joints and coils wait for the next"
                                 + " shift, but for a break that is put off because a coil change is going on: give shorter"
                                 + " breaks, or people who stay.");

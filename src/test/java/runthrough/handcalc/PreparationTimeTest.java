@@ -14,7 +14,7 @@ import runthrough.plant.SoundLine;
  * The time there is to prepare a coil, and what waiting costs. The line changed here is that of {@link HandCalculationTest}. The
  * strip stops in 3 s after T0; a path of 2.25 m is left 3 s before the tail stops.
  */
-class PreparationTest {
+class PreparationTimeTest {
 
     private Preparation of(SoundLine line) {
         return HandCalculation.of(line.build()).preparation();
