@@ -97,11 +97,10 @@ class CrewAndJointCheckTest {
                                 8 * HOUR,
                                 1,
                                 List.of(new Break(0, 4 * HOUR, 0), new Break(4 * HOUR, 4 * HOUR, 0))))))
-                .containsExactly(
-                        "warning coil-change.shifts[2].breaks = nobody there in all of its 8 h;"
-                                + " should leave some time with people. Joints and coils wait for the next"
-                                + " shift, but for a break that is put off because a coil change is going on: give shorter"
-                                + " breaks, or people who stay.");
+                .containsExactly("warning coil-change.shifts[2].breaks = nobody there in all of its 8 h;"
+                        + " should leave some time with people. Joints and coils wait for the next"
+                        + " shift, but for a break that is put off because a coil change is going on: give shorter"
+                        + " breaks, or people who stay.");
         assertThat(found(shifts(
                         early,
                         new Shift(
