@@ -15,14 +15,11 @@ package runthrough.plant;
 public record Accumulator(StorageForm form, double ownFillRateLimit, double reserve, double overtravelAllowance) {
 
     public Accumulator {
-        if (!(ownFillRateLimit > 0)) {
-            throw new IllegalArgumentException("fill-rate limit = " + ownFillRateLimit + " m/s; must be more than 0");
-        }
-        Ranges.notNegative("reserve", reserve);
-        if (!(overtravelAllowance >= 0)) {
-            throw new IllegalArgumentException(
-                    "overtravel allowance = " + overtravelAllowance + " m; must be 0 or more");
-        }
+        Ranges.of("accumulator")
+                .positive("fill-rate limit", ownFillRateLimit, Ranges.Of.SPEED)
+                .notNegative("reserve", reserve, Ranges.Of.LENGTH)
+                .notBelowZero("overtravel allowance", overtravelAllowance, Ranges.Of.LENGTH)
+                .refuse();
     }
 
     /** An accumulator of given capacity (m) without limits or reserve. */

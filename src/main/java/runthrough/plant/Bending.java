@@ -12,9 +12,11 @@ package runthrough.plant;
  */
 public record Bending(double modulus, double yield, double radius) {
     public Bending {
-        Ranges.finitePositive("modulus", modulus);
-        Ranges.finitePositive("yield", yield);
-        Ranges.finitePositive("radius", radius);
+        Ranges.of("bending")
+                .finitePositive("modulus", modulus, Ranges.Of.STRESS)
+                .finitePositive("yield", yield, Ranges.Of.STRESS)
+                .finitePositive("radius", radius, Ranges.Of.LENGTH)
+                .refuse();
     }
 
     /** Smallest radius (m) over which strip of {@code thickness} (m) stays elastic. */

@@ -12,7 +12,7 @@ public final class BoundedDistributions {
     /** Always {@code value}. Rule DIST-1. */
     public record Constant(double value) implements Distribution {
         public Constant {
-            Ranges.notNegative("value", value);
+            Ranges.of("").notNegative("value", value, Ranges.Of.NUMBER).refuse();
         }
 
         @Override
@@ -54,10 +54,10 @@ public final class BoundedDistributions {
     /** Equally likely between {@code min} and {@code max}. Rule DIST-2. */
     public record Uniform(double min, double max) implements Distribution {
         public Uniform {
-            Ranges.notNegative("min", min);
-            if (!(max >= min && max < Double.POSITIVE_INFINITY)) {
-                throw new IllegalArgumentException("max = " + max + "; must be min (" + min + ") or more");
-            }
+            Ranges.of("")
+                    .notNegative("min", min, Ranges.Of.NUMBER)
+                    .from(min, "min", "max", max, Ranges.Of.NUMBER)
+                    .refuse();
         }
 
         @Override
@@ -107,11 +107,11 @@ public final class BoundedDistributions {
     /** Rises from {@code min} to {@code mode} and falls to {@code max}. Rule DIST-3. */
     public record Triangular(double min, double mode, double max) implements Distribution {
         public Triangular {
-            Ranges.notNegative("min", min);
-            if (!(mode >= min && max >= mode && max < Double.POSITIVE_INFINITY)) {
-                throw new IllegalArgumentException("triangular " + min + ", " + mode + ", " + max
-                        + "; must be in the order least, most likely, greatest");
-            }
+            Ranges.of("")
+                    .notNegative("min", min, Ranges.Of.NUMBER)
+                    .from(min, "min", "mode", mode, Ranges.Of.NUMBER)
+                    .from(mode, "mode", "max", max, Ranges.Of.NUMBER)
+                    .refuse();
         }
 
         @Override

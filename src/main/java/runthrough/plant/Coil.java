@@ -27,7 +27,9 @@ public record Coil(
         Optional<Core> core) {
 
     public Coil {
-        processSpeed.ifPresent(speed -> Ranges.finitePositive("process speed", speed));
+        processSpeed.ifPresent(speed -> Ranges.of("coil")
+                .finitePositive("process speed", speed, Ranges.Of.SPEED)
+                .refuse());
         if (core.isPresent() && size instanceof CoilSize.ByDiameters) {
             throw new IllegalArgumentException("inner diameter given twice, by the size and beside it; give it once");
         }
@@ -42,9 +44,11 @@ public record Coil(
      */
     public record Strip(double thickness, double width, double density) {
         public Strip {
-            Ranges.finitePositive("thickness", thickness);
-            Ranges.finitePositive("width", width);
-            Ranges.finitePositive("density", density);
+            Ranges.of("coil")
+                    .finitePositive("thickness", thickness, Ranges.Of.LENGTH)
+                    .finitePositive("width", width, Ranges.Of.LENGTH)
+                    .finitePositive("density", density, Ranges.Of.DENSITY)
+                    .refuse();
         }
     }
 
@@ -59,8 +63,10 @@ public record Coil(
         public static final Crops NONE = new Crops(0, 0);
 
         public Crops {
-            Ranges.notNegative("head crop", head);
-            Ranges.notNegative("tail crop", tail);
+            Ranges.of("coil")
+                    .notNegative("head crop", head, Ranges.Of.LENGTH)
+                    .notNegative("tail crop", tail, Ranges.Of.LENGTH)
+                    .refuse();
         }
     }
 
@@ -72,8 +78,10 @@ public record Coil(
      */
     public record Core(double diameter, double windingFactor) {
         public Core {
-            Ranges.finitePositive("inner diameter", diameter);
-            Ranges.windingFactor(windingFactor);
+            Ranges.of("coil")
+                    .finitePositive("inner diameter", diameter, Ranges.Of.LENGTH)
+                    .positiveShare("winding factor", windingFactor)
+                    .refuse();
         }
     }
 

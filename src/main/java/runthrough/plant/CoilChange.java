@@ -30,8 +30,10 @@ public record CoilChange(
         double joinShorterBy) {
 
     public CoilChange {
-        Ranges.atLeastOne("crew", crew);
-        Ranges.notNegative("join work shorter by", joinShorterBy);
+        Ranges.of("")
+                .atLeastOne("crew", crew)
+                .notNegative("join shorter by", joinShorterBy, Ranges.Of.TIME)
+                .refuse();
         prepare = List.copyOf(prepare);
         tail = List.copyOf(tail);
         join = List.copyOf(join);
@@ -169,9 +171,7 @@ public record CoilChange(
         /** Each pass with the chance {@code p}, in [0, 1). */
         record Chance(double p) implements Reject {
             public Chance {
-                if (!(p >= 0 && p < 1)) {
-                    throw new IllegalArgumentException("reject chance = " + p + "; must be 0 or more and below 1");
-                }
+                Ranges.of("reject").shareBelowOne("chance", p).refuse();
             }
 
             @Override
@@ -188,7 +188,7 @@ public record CoilChange(
         /** Once on coil changes n, 2n, 3n ...; {@code n >= 1}. */
         record Every(int n) implements Reject {
             public Every {
-                Ranges.atLeastOne("every", n);
+                Ranges.of("reject").atLeastOne("every", n).refuse();
             }
 
             @Override

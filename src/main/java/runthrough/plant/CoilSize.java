@@ -85,12 +85,11 @@ public sealed interface CoilSize {
      */
     record ByDiameters(double outer, double inner, double windingFactor) implements CoilSize {
         public ByDiameters {
-            Ranges.finitePositive("inner diameter", inner);
-            if (!(outer > inner && outer < Double.POSITIVE_INFINITY)) {
-                throw new IllegalArgumentException(
-                        "outer diameter = " + outer + " m; must be more than the inner diameter, " + inner + " m");
-            }
-            Ranges.windingFactor(windingFactor);
+            Ranges.of("coil")
+                    .finitePositive("inner diameter", inner, Ranges.Of.LENGTH)
+                    .above(inner, "inner diameter", "outer diameter", outer, Ranges.Of.LENGTH)
+                    .positiveShare("winding factor", windingFactor)
+                    .refuse();
         }
 
         /** The inner diameter is that of the mandrel and stays. */

@@ -104,7 +104,7 @@ public sealed interface CoilSource {
      */
     record Share(Coil coil, double weight) {
         public Share {
-            Ranges.finitePositive("weight", weight);
+            Ranges.of("coil").finitePositive("weight", weight, Ranges.Of.NUMBER).refuse();
         }
     }
 

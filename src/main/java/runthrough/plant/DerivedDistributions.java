@@ -57,7 +57,7 @@ public final class DerivedDistributions {
     /** {@code parent} with each draw multiplied by {@code factor}. */
     public record Scaled(Distribution parent, double factor) implements Distribution {
         public Scaled {
-            Ranges.finitePositive("factor", factor);
+            Ranges.of("").finitePositive("factor", factor, Ranges.Of.NUMBER).refuse();
         }
 
         @Override

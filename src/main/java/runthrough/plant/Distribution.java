@@ -81,17 +81,22 @@ public sealed interface Distribution
      * <p>Rule DIST-11.
      */
     static Distribution normal(double mean, double sd) {
-        return sd == 0 ? constant(Ranges.finitePositive("mean", mean)) : new NormalDistributions.Normal(mean, sd);
+        return sd == 0 ? constant(positive(mean)) : new NormalDistributions.Normal(mean, sd);
     }
 
     /** Lognormal with the mean and standard deviation of the quantity itself, not of its logarithm; {@code sd >= 0}. */
     static Distribution lognormal(double mean, double sd) {
-        return sd == 0 ? constant(Ranges.finitePositive("mean", mean)) : new NormalDistributions.Lognormal(mean, sd);
+        return sd == 0 ? constant(positive(mean)) : new NormalDistributions.Lognormal(mean, sd);
     }
 
     /** Gamma with mean and standard deviation; {@code mean > 0}, {@code sd >= 0}. */
     static Distribution gamma(double mean, double sd) {
-        return sd == 0 ? constant(Ranges.finitePositive("mean", mean)) : new LifetimeDistributions.Gamma(mean, sd);
+        return sd == 0 ? constant(positive(mean)) : new LifetimeDistributions.Gamma(mean, sd);
+    }
+
+    private static double positive(double mean) {
+        Ranges.of("").finitePositive("mean", mean, Ranges.Of.NUMBER).refuse();
+        return mean;
     }
 
     /** Weibull with shape (no unit) and scale (the quantity's unit), both {@code > 0}. */

@@ -23,11 +23,13 @@ public record Entry(
         double uncoilerPath) {
 
     public Entry {
-        Ranges.atLeastOne("uncoilers", uncoilers);
-        Ranges.finitePositive("top speed", topSpeed);
-        Ranges.positive("acceleration", acceleration);
-        Ranges.positive("deceleration", deceleration);
-        Ranges.notNegative("uncoiler path", uncoilerPath);
+        Ranges.of("entry")
+                .atLeastOne("uncoilers", uncoilers)
+                .finitePositive("top speed", topSpeed, Ranges.Of.SPEED)
+                .positive("acceleration", acceleration, Ranges.Of.ACCELERATION)
+                .positive("deceleration", deceleration, Ranges.Of.ACCELERATION)
+                .notNegative("uncoiler path", uncoilerPath, Ranges.Of.LENGTH)
+                .refuse();
     }
 
     /** The same with another number of uncoilers, {@code >= 1}. */
@@ -48,8 +50,10 @@ public record Entry(
      */
     public record Creep(double speed, double length) {
         public Creep {
-            Ranges.finitePositive("creep speed", speed);
-            Ranges.finitePositive("creep length", length);
+            Ranges.of("creep")
+                    .finitePositive("speed", speed, Ranges.Of.SPEED)
+                    .finitePositive("length", length, Ranges.Of.LENGTH)
+                    .refuse();
         }
     }
 }

@@ -25,8 +25,10 @@ public final class LifetimeDistributions {
         private static final int DIGITS = 15;
 
         public Gamma {
-            Ranges.finitePositive("mean", mean);
-            Ranges.finitePositive("sd", sd);
+            Ranges.of("")
+                    .finitePositive("mean", mean, Ranges.Of.NUMBER)
+                    .finitePositive("sd", sd, Ranges.Of.NUMBER)
+                    .refuse();
         }
 
         @Override
@@ -62,8 +64,10 @@ public final class LifetimeDistributions {
     /** Weibull distribution. Rule DIST-7. */
     public record Weibull(double shape, double scale) implements FromZero {
         public Weibull {
-            Ranges.finitePositive("shape", shape);
-            Ranges.finitePositive("scale", scale);
+            Ranges.of("")
+                    .finitePositive("shape", shape, Ranges.Of.NUMBER)
+                    .finitePositive("scale", scale, Ranges.Of.NUMBER)
+                    .refuse();
         }
 
         @Override
@@ -105,7 +109,7 @@ public final class LifetimeDistributions {
     /** Exponential distribution. Rule DIST-8. */
     public record Exponential(double mean) implements FromZero {
         public Exponential {
-            Ranges.finitePositive("mean", mean);
+            Ranges.of("").finitePositive("mean", mean, Ranges.Of.NUMBER).refuse();
         }
 
         @Override

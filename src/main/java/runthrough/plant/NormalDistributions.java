@@ -17,8 +17,10 @@ public final class NormalDistributions {
      */
     public record Normal(double parentMean, double parentSd) implements FromZero {
         public Normal {
-            Ranges.finitePositive("mean", parentMean);
-            Ranges.finitePositive("sd", parentSd);
+            Ranges.of("")
+                    .finitePositive("mean", parentMean, Ranges.Of.NUMBER)
+                    .finitePositive("sd", parentSd, Ranges.Of.NUMBER)
+                    .refuse();
         }
 
         @Override
@@ -74,8 +76,10 @@ public final class NormalDistributions {
     /** Lognormal distribution of which {@code mean} and {@code sd} are those of the quantity itself. Rule DIST-5. */
     public record Lognormal(double mean, double sd, double mu, double sigma) implements FromZero {
         public Lognormal {
-            Ranges.finitePositive("mean", mean);
-            Ranges.finitePositive("sd", sd);
+            Ranges.of("")
+                    .finitePositive("mean", mean, Ranges.Of.NUMBER)
+                    .finitePositive("sd", sd, Ranges.Of.NUMBER)
+                    .refuse();
         }
 
         Lognormal(double mean, double sd) {

@@ -17,7 +17,9 @@ public record ObservedDistribution(List<Double> values, double mean, double sd) 
         if (values.isEmpty()) {
             throw new IllegalArgumentException("no observed values; give at least one");
         }
-        values.forEach(value -> Ranges.notNegative("observed value", value));
+        Ranges ranges = Ranges.of("");
+        values.forEach(value -> ranges.notNegative("observed value", value, Ranges.Of.NUMBER));
+        ranges.refuse();
         return values.stream().sorted().toList();
     }
 

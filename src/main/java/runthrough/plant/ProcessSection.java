@@ -23,7 +23,7 @@ public record ProcessSection(
         JointsInProcess joints) {
 
     public ProcessSection {
-        Ranges.notNegative("path", path);
+        Ranges.of("process").notNegative("path", path, Ranges.Of.LENGTH).refuse();
     }
 
     /** A process section that only runs: no restart delay, no slowing, no downtime, no scrap; joints run like any other strip. */
@@ -127,9 +127,11 @@ public record ProcessSection(
      */
     public record Drive(double speed, double acceleration, double deceleration) {
         public Drive {
-            Ranges.finitePositive("speed", speed);
-            Ranges.positive("acceleration", acceleration);
-            Ranges.positive("deceleration", deceleration);
+            Ranges.of("process")
+                    .finitePositive("speed", speed, Ranges.Of.SPEED)
+                    .positive("acceleration", acceleration, Ranges.Of.ACCELERATION)
+                    .positive("deceleration", deceleration, Ranges.Of.ACCELERATION)
+                    .refuse();
         }
 
         /** The same with another rated speed (m/s), {@code > 0}. */
@@ -146,7 +148,7 @@ public record ProcessSection(
      */
     public record Restart(double level, Distribution delay) {
         public Restart {
-            Ranges.optionalLevel("restart level", level);
+            Ranges.of("restart").optionalLevel("level", level).refuse();
         }
     }
 
@@ -158,8 +160,10 @@ public record ProcessSection(
      */
     public record Scrap(double perStop, double perJoint) {
         public Scrap {
-            Ranges.notNegative("scrap per stop", perStop);
-            Ranges.notNegative("scrap per joint", perJoint);
+            Ranges.of("process")
+                    .notNegative("scrap per stop", perStop, Ranges.Of.LENGTH)
+                    .notNegative("scrap per joint", perJoint, Ranges.Of.LENGTH)
+                    .refuse();
         }
     }
 
@@ -180,9 +184,11 @@ public record ProcessSection(
      */
     public record Slowing(double speed, double level, double resumeLevel) {
         public Slowing {
-            Ranges.finitePositive("slowed speed", speed);
-            Ranges.notNegative("slowing level", level);
-            Ranges.optionalLevel("resume level", resumeLevel);
+            Ranges.of("slowing")
+                    .finitePositive("speed", speed, Ranges.Of.SPEED)
+                    .notNegative("level", level, Ranges.Of.LENGTH)
+                    .optionalLevel("resume", resumeLevel)
+                    .refuse();
         }
     }
 
@@ -209,9 +215,11 @@ public record ProcessSection(
      */
     public record JointPassage(double speed, double before, double after) {
         public JointPassage {
-            Ranges.finitePositive("joint passage speed", speed);
-            Ranges.notNegative("strip before the joint", before);
-            Ranges.notNegative("strip after the joint", after);
+            Ranges.of("joint passage")
+                    .finitePositive("speed", speed, Ranges.Of.SPEED)
+                    .notNegative("before", before, Ranges.Of.LENGTH)
+                    .notNegative("after", after, Ranges.Of.LENGTH)
+                    .refuse();
         }
     }
 
@@ -225,11 +233,11 @@ public record ProcessSection(
      */
     public record JointBreak(double chance, double length, Distribution repair, double scrap) {
         public JointBreak {
-            if (!(chance >= 0 && chance < 1)) {
-                throw new IllegalArgumentException("break chance = " + chance + "; must be 0 or more and below 1");
-            }
-            Ranges.finitePositive("length of the process section", length);
-            Ranges.notNegative("scrap of a break", scrap);
+            Ranges.of("joint break")
+                    .shareBelowOne("chance", chance)
+                    .finitePositive("length", length, Ranges.Of.LENGTH)
+                    .notNegative("scrap", scrap, Ranges.Of.LENGTH)
+                    .refuse();
         }
     }
 }

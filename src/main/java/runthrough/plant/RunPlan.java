@@ -41,22 +41,13 @@ public record RunPlan(
     }
 
     public RunPlan {
-        Ranges.atLeastOne("replications", replications);
-        if (leaveOut < 0) {
-            throw new IllegalArgumentException("leave-out = " + leaveOut + "; must be 0 or more");
-        }
-        checkTarget("target", target);
-        targetWithoutStop.ifPresent(given -> checkTarget("target without a stop", given));
-        if (!(yearlyTime > 0 && yearlyTime <= LONGEST_YEAR)) {
-            throw new IllegalArgumentException(
-                    "time per year = " + yearlyTime + " s; must be more than 0 and at most " + LONGEST_YEAR + " s");
-        }
-    }
-
-    private static void checkTarget(String what, double target) {
-        if (!(target > 0 && target <= 1)) {
-            throw new IllegalArgumentException(what + " = " + target + "; must be more than 0 and at most 1");
-        }
+        Ranges.of("")
+                .atLeastOne("replications", replications)
+                .count("leave-out", leaveOut)
+                .positiveShare("target", target)
+                .positiveShare("target without a stop", targetWithoutStop.orElse(1))
+                .upTo(LONGEST_YEAR, "time per year", yearlyTime, Ranges.Of.TIME)
+                .refuse();
     }
 
     /** The same with another number of replications, {@code >= 1}; those that both plans have are the same. */
@@ -84,14 +75,16 @@ public record RunPlan(
          */
         record Changes(int changes) implements Extent {
             public Changes {
-                Ranges.atLeastOne("coil changes", changes);
+                Ranges.of("").atLeastOne("coil changes", changes).refuse();
             }
         }
 
         /** At a given time (s), {@code > 0}; a coil change under way is cut. Rule TIME-4. */
         record Time(double duration) implements Extent {
             public Time {
-                Ranges.finitePositive("run time", duration);
+                Ranges.of("")
+                        .finitePositive("run time", duration, Ranges.Of.TIME)
+                        .refuse();
             }
         }
     }

@@ -36,7 +36,7 @@ public record Shifts(List<Shift> list) {
      * break as many are away as before; a break that all take is still taken by all.
      */
     public Shifts withLargestCrew(int people) {
-        Ranges.atLeastOne("crew", people);
+        Ranges.of("").atLeastOne("crew", people).refuse();
         int more = people - largestCrew();
         return new Shifts(list.stream().map(shift -> shift.withMore(more)).toList());
     }
@@ -83,8 +83,10 @@ public record Shifts(List<Shift> list) {
      */
     public record Shift(String name, double hours, int crew, List<Break> breaks) {
         public Shift {
-            Ranges.finitePositive("hours of a shift", hours);
-            Ranges.atLeastOne("crew", crew);
+            Ranges.of("shift")
+                    .finitePositive("hours", hours, Ranges.Of.TIME)
+                    .atLeastOne("crew", crew)
+                    .refuse();
             breaks = List.copyOf(breaks);
         }
 
@@ -111,11 +113,11 @@ public record Shifts(List<Shift> list) {
      */
     public record Break(double begin, double length, int crew) {
         public Break {
-            Ranges.notNegative("begin of a break", begin);
-            Ranges.finitePositive("length of a break", length);
-            if (crew < 0) {
-                throw new IllegalArgumentException("crew = " + crew + "; must be 0 or more");
-            }
+            Ranges.of("break")
+                    .notNegative("begin", begin, Ranges.Of.TIME)
+                    .finitePositive("length", length, Ranges.Of.TIME)
+                    .count("crew", crew)
+                    .refuse();
         }
 
         private Break withMore(int more) {

@@ -56,7 +56,9 @@ public sealed interface StorageForm {
     /** Capacity given directly (m). Rule ACC-1. */
     record Direct(double capacity) implements StorageForm {
         public Direct {
-            Ranges.notNegative("capacity", capacity);
+            Ranges.of("accumulator")
+                    .notNegative("capacity", capacity, Ranges.Of.LENGTH)
+                    .refuse();
         }
 
         @Override
@@ -84,10 +86,12 @@ public sealed interface StorageForm {
     record Strands(int strands, double stroke, double fillingSpeed, double emptyingSpeed, boolean vertical)
             implements StorageForm {
         public Strands {
-            Ranges.atLeastOne("strands", strands);
-            Ranges.notNegative("stroke", stroke);
-            Ranges.positive("carriage speed", fillingSpeed);
-            Ranges.positive("carriage speed, emptying", emptyingSpeed);
+            Ranges.of("accumulator")
+                    .atLeastOne("strands", strands)
+                    .notNegative("stroke", stroke, Ranges.Of.LENGTH)
+                    .positive("carriage speed", fillingSpeed, Ranges.Of.SPEED)
+                    .positive("emptying speed", emptyingSpeed, Ranges.Of.SPEED)
+                    .refuse();
         }
 
         @Override
@@ -138,13 +142,12 @@ public sealed interface StorageForm {
      */
     record FreeLoop(int loops, double span, double greatestSag, double leastSag) implements StorageForm {
         public FreeLoop {
-            Ranges.atLeastOne("loops", loops);
-            Ranges.finitePositive("span", span);
-            Ranges.notNegative("least sag", leastSag);
-            if (!(greatestSag >= leastSag && greatestSag < Double.POSITIVE_INFINITY)) {
-                throw new IllegalArgumentException(
-                        "greatest sag = " + greatestSag + " m; must be the least sag, " + leastSag + " m, or more");
-            }
+            Ranges.of("accumulator")
+                    .atLeastOne("loops", loops)
+                    .finitePositive("span", span, Ranges.Of.LENGTH)
+                    .from(leastSag, "least sag", "greatest sag", greatestSag, Ranges.Of.LENGTH)
+                    .notNegative("least sag", leastSag, Ranges.Of.LENGTH)
+                    .refuse();
         }
 
         @Override
@@ -175,12 +178,11 @@ public sealed interface StorageForm {
      */
     record Spiral(double wraps, double fullDiameter, double emptyDiameter) implements StorageForm {
         public Spiral {
-            Ranges.finitePositive("wraps", wraps);
-            Ranges.finitePositive("empty diameter", emptyDiameter);
-            if (!(fullDiameter >= emptyDiameter && fullDiameter < Double.POSITIVE_INFINITY)) {
-                throw new IllegalArgumentException("full diameter = " + fullDiameter
-                        + " m; must be the empty diameter, " + emptyDiameter + " m, or more");
-            }
+            Ranges.of("accumulator")
+                    .finitePositive("wraps", wraps, Ranges.Of.NUMBER)
+                    .from(emptyDiameter, "empty diameter", "full diameter", fullDiameter, Ranges.Of.LENGTH)
+                    .finitePositive("empty diameter", emptyDiameter, Ranges.Of.LENGTH)
+                    .refuse();
         }
 
         @Override

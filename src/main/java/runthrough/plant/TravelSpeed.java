@@ -23,7 +23,7 @@ public sealed interface TravelSpeed {
      */
     record Constant(double speed) implements TravelSpeed {
         public Constant {
-            Ranges.finitePositive("travel speed", speed);
+            Ranges.of("").finitePositive("travel speed", speed, Ranges.Of.SPEED).refuse();
         }
 
         @Override
@@ -100,8 +100,10 @@ public sealed interface TravelSpeed {
      */
     record Row(double thickness, double speed) {
         public Row {
-            Ranges.finitePositive("thickness", thickness);
-            Ranges.finitePositive("travel speed", speed);
+            Ranges.of("")
+                    .finitePositive("thickness", thickness, Ranges.Of.LENGTH)
+                    .finitePositive("travel speed", speed, Ranges.Of.SPEED)
+                    .refuse();
         }
     }
 }

@@ -28,7 +28,7 @@ public record WorkElement(
         Shortening shortening) {
 
     public WorkElement {
-        Ranges.atLeastOne("people", people);
+        Ranges.of("").atLeastOne("people", people).refuse();
     }
 
     /** An element that takes its whole time. */
@@ -58,9 +58,7 @@ public record WorkElement(
         /** So many seconds, {@code >= 0}; with infinitely many it takes no time. It never takes less than none. */
         record By(double off) implements Shortening {
             public By {
-                if (!(off >= 0)) {
-                    throw new IllegalArgumentException("shorter by " + off + " s; must be 0 or more");
-                }
+                Ranges.of("").notBelowZero("shorter by", off, Ranges.Of.TIME).refuse();
             }
 
             @Override
@@ -109,7 +107,7 @@ public record WorkElement(
         /** On coil changes n, 2n, 3n ...; {@code n >= 1}. */
         record Every(int n) implements Occurrence {
             public Every {
-                Ranges.atLeastOne("every", n);
+                Ranges.of("").atLeastOne("every", n).refuse();
             }
 
             @Override
@@ -121,7 +119,7 @@ public record WorkElement(
         /** At random, with the chance {@code p} in [0, 1]. */
         record Chance(double p) implements Occurrence {
             public Chance {
-                Ranges.share("chance", p);
+                Ranges.of("").share("chance", p).refuse();
             }
 
             @Override
@@ -244,7 +242,7 @@ public record WorkElement(
         record FromRows(MeasuredRows rows, int column, double factor) implements WorkTime {
             public FromRows {
                 Objects.checkIndex(column, rows.width());
-                Ranges.finitePositive("factor", factor);
+                Ranges.of("").finitePositive("factor", factor, Ranges.Of.NUMBER).refuse();
             }
 
             /** The distribution of the element by itself; what is drawn where its row is blank. */

@@ -1,49 +1,35 @@
 package runthrough.scenario;
 
-import java.util.List;
-import java.util.Optional;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Distribution;
 import runthrough.plant.Practice;
-import runthrough.plant.check.LineCheck;
-import runthrough.plant.check.Message;
-import runthrough.quantity.UnitSystem;
-import runthrough.scenario.grammar.Values;
 
 /** The practices that a scenario may name; each takes from the file what it needs. */
 enum PracticeWord {
     JOIN_WITH_ACCUMULATOR {
         @Override
-        Practice practice(Values scenario) {
-            return new Practice.JoinWithAccumulator(accumulator(scenario).orElseGet(Accumulator::none));
+        Practice practice(Accumulator accumulator, Distribution rethread) {
+            return new Practice.JoinWithAccumulator(accumulator);
         }
     },
     JOIN_WITHOUT_ACCUMULATOR {
         @Override
-        Practice practice(Values scenario) {
+        Practice practice(Accumulator accumulator, Distribution rethread) {
             return new Practice.JoinWithoutAccumulator();
         }
     },
     RETHREAD {
         @Override
-        Practice practice(Values scenario) {
-            return new Practice.Rethread(rethreadTime(scenario).orElse(Distribution.constant(0)));
+        Practice practice(Accumulator accumulator, Distribution rethread) {
+            return new Practice.Rethread(rethread);
         }
     };
 
-    /** The practice that {@code scenario} describes. */
-    abstract Practice practice(Values scenario);
-
-    /** Warnings of what {@code scenario} describes although {@code practice} makes no use of it. */
-    static List<Message> unused(Practice practice, Values scenario, UnitSystem units) {
-        return LineCheck.unused(practice, accumulator(scenario), rethreadTime(scenario), units);
-    }
-
-    private static Optional<Accumulator> accumulator(Values scenario) {
-        return scenario.find(ScenarioKeys.ACCUMULATOR).flatMap(values -> values).map(AccumulatorKeys::accumulator);
-    }
-
-    private static Optional<Distribution> rethreadTime(Values scenario) {
-        return scenario.get(ScenarioKeys.CHANGE).find(ChangeKeys.RETHREAD);
-    }
+    /**
+     * The practice, with what it needs of both.
+     *
+     * @param accumulator that is described
+     * @param rethread time to thread the line anew (s)
+     */
+    abstract Practice practice(Accumulator accumulator, Distribution rethread);
 }

@@ -3,13 +3,10 @@ package runthrough.scenario;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import runthrough.plant.CoilSource;
-import runthrough.plant.Entry;
-import runthrough.plant.Line;
-import runthrough.plant.ProcessSection;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.check.LineCheck;
 import runthrough.plant.check.Message;
+import runthrough.plant.check.StandIn;
 import runthrough.plant.handover.Handover;
 import runthrough.scenario.grammar.Context;
 import runthrough.scenario.grammar.Key;
@@ -60,13 +57,15 @@ final class ScenarioReader {
         handover = HandoverKeys.handover(scenario, mapping, problems);
         Optional<CoilSourceReader.Found> found = new CoilSourceReader(file, coils, top).read(scenario);
         if (!problems.none() || found.isEmpty()) {
+            tellWhatIsIndependent(scenario, found);
             return Optional.empty();
         }
-        SimulationRequest written = request(scenario, found.get().coilSource());
+        DescribedParts parts =
+                new DescribedParts(scenario, found.map(CoilSourceReader.Found::coilSource), StandIn.MILD);
+        SimulationRequest written = parts.request();
         Optional<SimulationRequest> request = figures.apply(written, top);
         MessagePlaces places = new MessagePlaces(mapping, found.get().places());
-        PracticeWord.unused(written.line().practice(), scenario, written.resultsIn())
-                .forEach(message -> places.tell(message, problems));
+        parts.unused().forEach(message -> places.tell(message, problems));
         List<Message> ofWritten = LineCheck.check(written);
         request.filter(asked -> !asked.equals(written))
                 .map(LineCheck::check)
@@ -76,6 +75,21 @@ final class ScenarioReader {
                     (isOfFigures ? places.at(figures.place()) : places).tell(message, problems);
                 });
         return request;
+    }
+
+    /**
+     * Reports what is wrong between values, of those that could be read. With figures to be set on top of them it is not known what
+     * the values will be.
+     */
+    private void tellWhatIsIndependent(Values scenario, Optional<CoilSourceReader.Found> found) {
+        if (!figures.settings().isEmpty()) {
+            return;
+        }
+        MessagePlaces places = new MessagePlaces(
+                scenario.raw(), found.map(CoilSourceReader.Found::places).orElse(List.of()));
+        StandIn.independent(standIn ->
+                        new DescribedParts(scenario, found.map(CoilSourceReader.Found::coilSource), standIn).messages())
+                .forEach(message -> places.tell(message, problems));
     }
 
     /** What the scenario that was read last says for its document. */
@@ -111,31 +125,5 @@ final class ScenarioReader {
 
     private static boolean isWritten(Values values, Key<?> key) {
         return values.raw().entries().stream().anyMatch(entry -> entry.key().equals(key.name()));
-    }
-
-    private static SimulationRequest request(Values scenario, CoilSource coilSource) {
-        ProcessSection process = ProcessKeys.process(scenario.get(ScenarioKeys.PROCESS));
-        // Without a joiner the strip runs at the process speed from the uncoiler on.
-        double fastest = coilSource.kinds().stream()
-                .mapToDouble(coil -> coil.processSpeed().orElse(process.speed()))
-                .max()
-                .orElse(process.speed());
-        Entry entry = scenario.find(ScenarioKeys.ENTRY)
-                .map(values -> EntryKeys.entry(values, fastest))
-                .orElseGet(() ->
-                        new Entry(1, fastest, process.acceleration(), process.deceleration(), Optional.empty(), 0));
-        Line line = new Line(
-                coilSource,
-                entry,
-                process,
-                ChangeKeys.change(scenario.get(ScenarioKeys.CHANGE)),
-                scenario.get(ScenarioKeys.PRACTICE).practice(scenario),
-                scenario.find(ScenarioKeys.BENDING).map(ScenarioKeys::bending));
-        return new SimulationRequest(
-                scenario.get(ScenarioKeys.TITLE),
-                scenario.get(ScenarioKeys.NOTES),
-                line,
-                scenario.find(ScenarioKeys.RUN).map(RunKeys::run).orElseGet(RunKeys::defaultRun),
-                scenario.get(ScenarioKeys.RESULTS_IN));
     }
 }

@@ -94,8 +94,8 @@ final class LineRun implements Watched, CoilChangeEvents, ChangeWork.Events {
         double usable = feed.usableLength(1);
         double needed = line.runOutLength(line.ratedSpeed(feed.coil(1)));
         if (usable < needed * (1 - ROUNDING)) {
-            throw new SimulationException(feed.describe(1) + " has " + usable
-                    + " m of usable strip, too short to stop in, which takes " + needed
+            throw new SimulationException(feed.describe(1) + " has " + SimulationException.text(usable)
+                    + " m of usable strip, too short to stop in, which takes " + SimulationException.text(needed)
                     + " m. Give longer coils or a faster stop");
         }
         return usable;

@@ -14,6 +14,7 @@ import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.check.CheckedLine;
 import runthrough.plant.check.LineRefusedException;
+import runthrough.quantity.UnitSystem;
 import runthrough.simulation.LineSimulator;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.Detail;
@@ -111,7 +112,7 @@ public final class Evaluator {
             return known;
         }
         try {
-            CheckedLine checked = CheckedLine.of(line);
+            CheckedLine checked = CheckedLine.of(line, UnitSystem.METRIC);
             latest = checked;
             return checked;
         } catch (LineRefusedException e) {

@@ -175,16 +175,16 @@ class CoilTest {
     void whatNoCoilCanBe_isRefusedWithItsValue() {
         // Rule CHECK-1.
         assertThatThrownBy(() -> coil(Double.NaN, 1, 7850, new CoilSize.ByLength(Distribution.constant(1))))
-                .hasMessage("thickness = NaN; must be more than 0 and finite");
+                .hasMessage("coil thickness = NaN m; must be more than 0 and finite");
         assertThatThrownBy(() -> coil(0.001, 0, 7850, new CoilSize.ByLength(Distribution.constant(1))))
-                .hasMessage("width = 0.0; must be more than 0 and finite");
+                .hasMessage("coil width = 0 m; must be more than 0 and finite");
         assertThatThrownBy(() -> SoundLine.coil(Distribution.constant(1), -0.1, 0))
-                .hasMessage("head crop = -0.1; must be 0 or more and finite");
+                .hasMessage("coil head crop = -0.1 m; must be 0 or more and finite");
         assertThatThrownBy(() -> SoundLine.atSpeed(SoundLine.coil(1), Double.POSITIVE_INFINITY))
-                .hasMessage("process speed = Infinity; must be more than 0 and finite");
+                .hasMessage("coil process speed = Infinity m/s; must be more than 0 and finite");
         assertThatThrownBy(() -> new CoilSize.ByDiameters(0.5, 0.5, 1))
-                .hasMessage("outer diameter = 0.5 m; must be more than the inner diameter, 0.5 m");
+                .hasMessage("coil outer diameter = 0.5 m; must be more than the inner diameter, 0.5 m");
         assertThatThrownBy(() -> new CoilSize.ByDiameters(1.5, 0.5, 1.01))
-                .hasMessage("winding factor = 1.01; must be more than 0 and at most 1");
+                .hasMessage("coil winding factor = 1.01; must be more than 0 and at most 1");
     }
 }

@@ -296,21 +296,21 @@ class DistributionTest {
         // Rule CHECK-1.
         assertThatThrownBy(() -> Distribution.constant(Double.NaN))
                 .hasMessage("value = NaN; must be 0 or more and finite");
-        assertThatThrownBy(() -> Distribution.uniform(5, 4)).hasMessage("max = 4.0; must be min (5.0) or more");
+        assertThatThrownBy(() -> Distribution.uniform(5, 4)).hasMessage("max = 4; must be the min, 5, or more");
         assertThatThrownBy(() -> Distribution.triangular(60, 50, 240))
-                .hasMessage("triangular 60.0, 50.0, 240.0; must be in the order least, most likely, greatest");
-        assertThatThrownBy(() -> Distribution.normal(0, 1)).hasMessage("mean = 0.0; must be more than 0 and finite");
-        assertThatThrownBy(() -> Distribution.normal(0, 0)).hasMessage("mean = 0.0; must be more than 0 and finite");
-        assertThatThrownBy(() -> Distribution.lognormal(1, -1)).hasMessage("sd = -1.0; must be more than 0 and finite");
+                .hasMessage("mode = 50; must be the min, 60, or more");
+        assertThatThrownBy(() -> Distribution.normal(0, 1)).hasMessage("mean = 0; must be more than 0 and finite");
+        assertThatThrownBy(() -> Distribution.normal(0, 0)).hasMessage("mean = 0; must be more than 0 and finite");
+        assertThatThrownBy(() -> Distribution.lognormal(1, -1)).hasMessage("sd = -1; must be more than 0 and finite");
         assertThatThrownBy(() -> Distribution.gamma(Double.NaN, 1))
                 .hasMessage("mean = NaN; must be more than 0 and finite");
-        assertThatThrownBy(() -> Distribution.weibull(0, 1)).hasMessage("shape = 0.0; must be more than 0 and finite");
+        assertThatThrownBy(() -> Distribution.weibull(0, 1)).hasMessage("shape = 0; must be more than 0 and finite");
         assertThatThrownBy(() -> Distribution.weibull(1, Double.NaN))
                 .hasMessage("scale = NaN; must be more than 0 and finite");
-        assertThatThrownBy(() -> Distribution.exponential(0)).hasMessage("mean = 0.0; must be more than 0 and finite");
+        assertThatThrownBy(() -> Distribution.exponential(0)).hasMessage("mean = 0; must be more than 0 and finite");
         assertThatThrownBy(() -> Distribution.observed(List.of())).hasMessage("no observed values; give at least one");
         assertThatThrownBy(() -> Distribution.observed(List.of(1.0, -2.0)))
-                .hasMessage("observed value = -2.0; must be 0 or more and finite");
+                .hasMessage("observed value = -2; must be 0 or more and finite");
         assertThatThrownBy(() -> Distribution.constant(1).shifted(Double.NaN))
                 .hasMessage("shift = NaN; must be finite");
     }

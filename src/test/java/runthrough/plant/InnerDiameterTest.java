@@ -35,7 +35,7 @@ class InnerDiameterTest {
         assertThat(coil.outerDiameter().orElseThrow()).isCloseTo(1.398469, within(1e-6));
         assertThat(coil.meanLength()).isEqualTo(600);
         assertThatThrownBy(() -> new Coil.Core(0.508, 1.1))
-                .hasMessage("winding factor = 1.1; must be more than 0 and at most 1");
+                .hasMessage("coil winding factor = 1.1; must be more than 0 and at most 1");
     }
 
     @Test

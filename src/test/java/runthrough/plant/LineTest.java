@@ -200,34 +200,36 @@ class LineTest {
     @Test
     void whatNoLineCanBe_isRefusedWithItsValue() {
         // Rule CHECK-1.
-        assertThatThrownBy(() -> line().uncoilers(0)).hasMessage("uncoilers = 0; must be 1 or more");
+        assertThatThrownBy(() -> line().uncoilers(0)).hasMessage("entry uncoilers = 0; must be 1 or more");
         assertThatThrownBy(() -> line().crew(0)).hasMessage("crew = 0; must be 1 or more");
-        assertThatThrownBy(() -> line().entry(1, 2, 0, 1)).hasMessage("acceleration = 0.0; must be more than 0");
-        assertThatThrownBy(() -> line().entry(1, 2, 1, -1)).hasMessage("deceleration = -1.0; must be more than 0");
+        assertThatThrownBy(() -> line().entry(1, 2, 0, 1))
+                .hasMessage("entry acceleration = 0 m/s2; must be more than 0");
+        assertThatThrownBy(() -> line().entry(1, 2, 1, -1))
+                .hasMessage("entry deceleration = -1 m/s2; must be more than 0");
         assertThatThrownBy(() -> line().process(Double.NaN, 1, 1))
-                .hasMessage("speed = NaN; must be more than 0 and finite");
+                .hasMessage("process speed = NaN m/s; must be more than 0 and finite");
         assertThatThrownBy(() -> line().slowing(0, 20, Double.NaN))
-                .hasMessage("slowed speed = 0.0; must be more than 0 and finite");
+                .hasMessage("slowing speed = 0 m/s; must be more than 0 and finite");
         assertThatThrownBy(() -> line().slowing(1, 20, -1))
-                .hasMessage("resume level = -1.0; must be 0 or more and finite");
-        assertThatThrownBy(() -> line().creep(1, 0)).hasMessage("creep length = 0.0; must be more than 0 and finite");
-        assertThatThrownBy(() -> new Reject.Chance(1)).hasMessage("reject chance = 1.0; must be 0 or more and below 1");
+                .hasMessage("slowing resume = -1 m; must be 0 or more and finite");
+        assertThatThrownBy(() -> line().creep(1, 0)).hasMessage("creep length = 0 m; must be more than 0 and finite");
+        assertThatThrownBy(() -> new Reject.Chance(1)).hasMessage("reject chance = 1; must be 0 or more and below 1");
         assertThatThrownBy(() -> new Reject.Chance(Double.NaN))
                 .hasMessage("reject chance = NaN; must be 0 or more and below 1");
-        assertThatThrownBy(() -> new Reject.Every(0)).hasMessage("every = 0; must be 1 or more");
+        assertThatThrownBy(() -> new Reject.Every(0)).hasMessage("reject every = 0; must be 1 or more");
         assertThatThrownBy(() -> new Occurrence.Chance(1.1)).hasMessage("chance = 1.1; must be from 0 to 1");
         assertThatThrownBy(() -> new CoilSource.Mix(List.of())).hasMessage("a mix without coils; give at least one");
         assertThatThrownBy(() -> new CoilSource.Schedule(List.of()))
                 .hasMessage("a schedule without coils; give at least one");
         assertThatThrownBy(() -> new CoilSource.Share(coil(1), Double.NaN))
-                .hasMessage("weight = NaN; must be more than 0 and finite");
-        assertThatThrownBy(() -> new Bending(1, 1, 0)).hasMessage("radius = 0.0; must be more than 0 and finite");
+                .hasMessage("coil weight = NaN; must be more than 0 and finite");
+        assertThatThrownBy(() -> new Bending(1, 1, 0)).hasMessage("bending radius = 0 m; must be more than 0 and finite");
         assertThatThrownBy(() -> new RunPlan(new RunPlan.Extent.Changes(1), -1, 1, 1, 0.9))
                 .hasMessage("leave-out = -1; must be 0 or more");
         assertThatThrownBy(() -> new RunPlan(new RunPlan.Extent.Changes(1), 0, 1, 1, 1.01))
                 .hasMessage("target = 1.01; must be more than 0 and at most 1");
         assertThatThrownBy(() -> new RunPlan.Extent.Time(0))
-                .hasMessage("run time = 0.0; must be more than 0 and finite");
+                .hasMessage("run time = 0 s; must be more than 0 and finite");
     }
 
     @Test

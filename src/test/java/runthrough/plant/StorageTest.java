@@ -192,18 +192,18 @@ class StorageTest {
     void whatNoAccumulatorCanBe_isRefusedWithBothValues() {
         // Rule CHECK-1.
         assertThatThrownBy(() -> new StorageForm.FreeLoop(1, 4, 0.5, 0.6))
-                .hasMessage("greatest sag = 0.5 m; must be the least sag, 0.6 m, or more");
+                .hasMessage("accumulator greatest sag = 0.5 m; must be the least sag, 0.6 m, or more");
         assertThatThrownBy(() -> new StorageForm.Spiral(20, 2.3, 2.4))
-                .hasMessage("full diameter = 2.3 m; must be the empty diameter, 2.4 m, or more");
+                .hasMessage("accumulator full diameter = 2.3 m; must be the empty diameter, 2.4 m, or more");
         assertThatThrownBy(() -> new StorageForm.Strands(0, 9, 1, 1, false))
-                .hasMessage("strands = 0; must be 1 or more");
+                .hasMessage("accumulator strands = 0; must be 1 or more");
         assertThatThrownBy(() -> new StorageForm.Strands(2, 9, 0, 1, false))
-                .hasMessage("carriage speed = 0.0; must be more than 0");
+                .hasMessage("accumulator carriage speed = 0 m/s; must be more than 0");
         assertThatThrownBy(() -> new Accumulator(new StorageForm.Direct(60), Double.NaN, 0, 0))
-                .hasMessage("fill-rate limit = NaN m/s; must be more than 0");
+                .hasMessage("accumulator fill-rate limit = NaN m/s; must be more than 0");
         assertThatThrownBy(() -> new Accumulator(new StorageForm.Direct(60), 1, -1, 0))
-                .hasMessage("reserve = -1.0; must be 0 or more and finite");
+                .hasMessage("accumulator reserve = -1 m; must be 0 or more and finite");
         assertThatThrownBy(() -> new Accumulator(new StorageForm.Direct(60), 1, 0, Double.NaN))
-                .hasMessage("overtravel allowance = NaN m; must be 0 or more");
+                .hasMessage("accumulator overtravel allowance = NaN m; must be 0 or more");
     }
 }

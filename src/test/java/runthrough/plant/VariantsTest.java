@@ -106,7 +106,7 @@ class VariantsTest {
         assertThat(scaled.quantile(0.9)).isEqualTo(1.5 * distribution.quantile(0.9));
         assertThat(Distribution.constant(4).scaled(2).isConstant()).isTrue();
         assertThat(distribution.scaled(1)).isSameAs(distribution);
-        assertThatThrownBy(() -> distribution.scaled(0)).hasMessage("factor = 0.0; must be more than 0 and finite");
+        assertThatThrownBy(() -> distribution.scaled(0)).hasMessage("factor = 0; must be more than 0 and finite");
     }
 
     @Test

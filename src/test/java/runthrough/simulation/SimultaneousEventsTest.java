@@ -177,8 +177,8 @@ class SimultaneousEventsTest {
 
         assertThatThrownBy(() -> line.run(1))
                 .isInstanceOf(SimulationException.class)
-                .hasMessageMatching("no progress: more than 1000 events at 560\\.0\\d* s, the last '\\w+' and '\\w+': "
-                        + "entry FILLING at .* m/s, process at .* m/s heading for .* m/s, level 9\\.99\\d* m, .* m of coil 2 left, "
+                .hasMessageMatching("no progress: more than 1000 events at 560 s, the last '\\w+' and '\\w+': "
+                        + "entry FILLING at .* m/s, process at .* m/s heading for .* m/s, level (10|9\\.9999\\d*) m, .* m of coil 2 left, "
                         + "joint released");
     }
 
@@ -191,8 +191,8 @@ class SimultaneousEventsTest {
         assertThatThrownBy(() -> line.run(1))
                 .isInstanceOf(SimulationException.class)
                 .hasMessageMatching(
-                        "nothing is left to happen at 640\\.\\d+ s: entry MATCHED at 0\\.0 m/s, process at 0\\.0 m/s heading "
-                                + "for 0\\.0 m/s, level 200\\.0 m, (400\\.0|399\\.99)\\d* m of coil 2 left, joint released");
+                        "nothing is left to happen at 640 s: entry MATCHED at 0 m/s, process at 0 m/s heading "
+                                + "for 0 m/s, level 200 m, 400 m of coil 2 left, joint released");
     }
 
     @Test

@@ -2,14 +2,15 @@ package runthrough.plant.builder;
 
 import java.util.Objects;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import java.util.function.BiFunction;
 import runthrough.plant.Entry;
 import runthrough.plant.check.LinePart;
+import runthrough.plant.check.StandIn;
 
 /** How coils come into the line: the entry section. */
 abstract class EntrySteps<B> extends PartSteps<B> {
     private boolean hasEntry;
-    private Entry entry = new Entry(1, 1, AT_ONCE, AT_ONCE, Optional.empty(), 0);
+    private Twice<Entry> entry = Twice.alike(new Entry(1, 1, AT_ONCE, AT_ONCE, Optional.empty(), 0));
 
     /**
      * The drive of the entry section.
@@ -20,46 +21,31 @@ abstract class EntrySteps<B> extends PartSteps<B> {
      */
     public B entry(double topSpeed, double acceleration, double deceleration) {
         hasEntry = true;
-        refusals.tell(LinePart.TOP_SPEED, () -> entry = entry.withTopSpeed(topSpeed));
-        refusals.tell(
-                LinePart.ENTRY_ACCELERATION,
-                () -> entry = new Entry(
-                        entry.uncoilers(),
-                        entry.topSpeed(),
-                        acceleration,
-                        entry.deceleration(),
-                        entry.creep(),
-                        entry.uncoilerPath()));
-        refusals.tell(
-                LinePart.ENTRY_DECELERATION,
-                () -> entry = new Entry(
-                        entry.uncoilers(),
-                        entry.topSpeed(),
-                        entry.acceleration(),
-                        deceleration,
-                        entry.creep(),
-                        entry.uncoilerPath()));
-        return self();
+        return say((now, numbers) -> new Entry(
+                now.uncoilers(),
+                numbers.of("top speed", topSpeed),
+                numbers.of("acceleration", acceleration),
+                numbers.of("deceleration", deceleration),
+                now.creep(),
+                now.uncoilerPath()));
     }
 
     /** The entry section as a whole, in the place of what was said of it. */
     public B entry(Entry whole) {
         Objects.requireNonNull(whole, "whole");
         hasEntry = true;
-        entry = whole;
+        entry = Twice.alike(whole);
         return self();
     }
 
     /** How many uncoilers, {@code >= 1}. */
     public B uncoilers(int number) {
-        refusals.tell(LinePart.UNCOILERS, () -> entry = entry.withUncoilers(number));
-        return self();
+        return say((now, numbers) -> now.withUncoilers(numbers.of("uncoilers", number)));
     }
 
     /** Strip path from uncoiler to joiner (m), {@code >= 0}. */
     public B uncoilerPath(double path) {
-        refusals.tell(LinePart.UNCOILER_PATH, () -> entry = with(entry.creep(), path));
-        return self();
+        return say((now, numbers) -> with(now, now.creep(), numbers.of("uncoiler path", path)));
     }
 
     /**
@@ -69,18 +55,33 @@ abstract class EntrySteps<B> extends PartSteps<B> {
      * @param length over which it is held (m), {@code > 0}
      */
     public B creep(double speed, double length) {
-        refusals.tell(
-                LinePart.CREEP, () -> entry = with(Optional.of(new Entry.Creep(speed, length)), entry.uncoilerPath()));
+        entry = refusals.step(
+                LinePart.CREEP,
+                entry,
+                (now, numbers) -> with(
+                        now,
+                        Optional.of(new Entry.Creep(numbers.of("speed", speed), numbers.of("length", length))),
+                        now.uncoilerPath()));
         return self();
     }
 
-    private Entry with(Optional<Entry.Creep> creep, double uncoilerPath) {
+    private B say(BiFunction<Entry, StepNumbers, Entry> step) {
+        entry = refusals.step(LinePart.ENTRY, entry, step);
+        return self();
+    }
+
+    private static Entry with(Entry entry, Optional<Entry.Creep> creep, double uncoilerPath) {
         return new Entry(
                 entry.uncoilers(), entry.topSpeed(), entry.acceleration(), entry.deceleration(), creep, uncoilerPath);
     }
 
-    /** The entry section as described; none when its drive was not given. */
-    final @Nullable Entry describedEntry() {
-        return hasEntry ? entry : null;
+    /** Whether its drive was given. */
+    final boolean hasEntry() {
+        return hasEntry;
+    }
+
+    /** The entry section as described; what stands in for it where its drive was not given. */
+    final Entry describedEntry(StandIn standIn) {
+        return hasEntry ? entry.with(standIn) : standIn.entry();
     }
 }

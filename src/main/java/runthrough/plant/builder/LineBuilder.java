@@ -10,20 +10,21 @@ import runthrough.plant.Coil;
 import runthrough.plant.CoilSize;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
-import runthrough.plant.Entry;
 import runthrough.plant.Line;
-import runthrough.plant.Practice;
-import runthrough.plant.ProcessSection;
 import runthrough.plant.check.CheckedLine;
 import runthrough.plant.check.LineCheck;
 import runthrough.plant.check.LinePart;
+import runthrough.plant.check.LineRefusedException;
 import runthrough.plant.check.Message;
+import runthrough.plant.check.StandIn;
 
 /**
  * Describes a line in code, part by part. {@link #build} checks the whole and fails with all messages at once.
  *
  * <p>Units: SI. Lengths and levels in metres, times in seconds, speeds in m/s, accelerations in m/s2, densities in kg/m3. A
- * number out of its range is kept as a message and fails the build, not the call; {@link Double#POSITIVE_INFINITY} as an
+ * number out of its range is kept as a message, with its path, and fails the build, not the call. It hides no message between other
+ * numbers; one that would rest on it comes when it is mended (rule CHECK-35). A record made before it is given, as a {@link Coil} or
+ * a shift's break, checks its own numbers where it is made, and names all that are out of range. {@link Double#POSITIVE_INFINITY} as an
  * acceleration or deceleration means that the speed changes at once. A part that is null fails the call, by its name.
  *
  * <p>Coils, entry and process must be given, and how the line gets from one coil to the next: with an accumulator, {@link
@@ -31,7 +32,9 @@ import runthrough.plant.check.Message;
  * nothing that stops the process but a lack of strip.
  */
 public final class LineBuilder extends WorkSteps<LineBuilder> {
-    private @Nullable CoilSource coils;
+    private static final Twice<Coil.Strip> ANY_STRIP = Twice.alike(new Coil.Strip(1, 1, 1));
+
+    private @Nullable Twice<CoilSource> coils;
     private Optional<Bending> bending = Optional.empty();
 
     @Override
@@ -52,7 +55,14 @@ public final class LineBuilder extends WorkSteps<LineBuilder> {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(length, "length");
         CoilSize size = new CoilSize.ByLength(length);
-        refusals.tell(LinePart.COIL, () -> coil(new Coil(name, new Coil.Strip(thickness, width, density), size)));
+        Twice<Coil.Strip> strip = refusals.step(
+                LinePart.COIL,
+                ANY_STRIP,
+                (now, numbers) -> new Coil.Strip(
+                        numbers.of("thickness", thickness),
+                        numbers.of("width", width),
+                        numbers.of("density", density)));
+        coils = strip.to(any -> new CoilSource.Repeated(new Coil(name, any, size)));
         return this;
     }
 
@@ -65,7 +75,7 @@ public final class LineBuilder extends WorkSteps<LineBuilder> {
     /** Several kinds of coil: a mix drawn at random, or a schedule. */
     public LineBuilder coils(CoilSource source) {
         Objects.requireNonNull(source, "source");
-        coils = source;
+        coils = Twice.alike(source);
         return this;
     }
 
@@ -79,7 +89,7 @@ public final class LineBuilder extends WorkSteps<LineBuilder> {
     /**
      * The line, checked.
      *
-     * @throws runthrough.plant.check.LineRefusedException with all messages, when something is missing or refused
+     * @throws LineRefusedException with all messages, when something is missing or refused
      */
     public CheckedLine build() {
         return CheckedLine.of(describe());
@@ -89,27 +99,37 @@ public final class LineBuilder extends WorkSteps<LineBuilder> {
      * The line as described, of which only its numbers are checked one by one; {@link
      * runthrough.plant.check.LineCheck#check(Line)} says what more is found.
      *
-     * @throws runthrough.plant.check.LineRefusedException with all messages, when something is missing or out of its range
+     * @throws LineRefusedException with all messages, when something is missing or out of its range
      */
     public Line describe() {
-        List<Message> missing = new ArrayList<>();
-        CoilSource source = refusals.given(LinePart.COIL, coils, "Give the coils.", missing);
-        Practice practice = refusals.given(
-                LinePart.ACCUMULATOR,
-                describedPractice(),
-                "Give its capacity, or say how the line does without.",
-                missing);
-        Entry entry = refusals.given(LinePart.TOP_SPEED, describedEntry(), "Give the drive of the entry.", missing);
-        ProcessSection process =
-                refusals.given(LinePart.PROCESS_SPEED, describedProcess(), "Give the drive of the process.", missing);
-        if (source == null || practice == null || entry == null || process == null) {
-            throw refusals.with(missing);
+        List<Message> refused = new ArrayList<>(refusals.messages());
+        refuseMissing(coils != null, LinePart.COIL, "Give the coils.", refused);
+        refuseMissing(
+                hasPractice(), LinePart.ACCUMULATOR, "Give its capacity, or say how the line does without.", refused);
+        refuseMissing(hasEntry(), LinePart.TOP_SPEED, "Give the drive of the entry.", refused);
+        refuseMissing(hasProcess(), LinePart.PROCESS_SPEED, "Give the drive of the process.", refused);
+        crewBesideShifts().ifPresent(refused::add);
+        if (!refused.isEmpty()) {
+            refused.addAll(StandIn.independent(standIn -> LineCheck.check(line(standIn))));
+            throw new LineRefusedException(refused);
         }
-        checkWork();
-        Line line = new Line(source, entry, process, describedWork(), practice, bending);
-        if (refusals.any()) {
-            throw refusals.with(refusals.leaveRelationsToCheck() ? LineCheck.check(line) : List.of());
+        return line(StandIn.MILD);
+    }
+
+    private static void refuseMissing(boolean isThere, LinePart part, String remedy, List<Message> refused) {
+        if (!isThere) {
+            refused.add(new Message(Message.Severity.ERROR, part.path(), "nothing; must be given", remedy));
         }
-        return line;
+    }
+
+    /** What is described; {@code standIn} is there where something is refused or missing. */
+    private Line line(StandIn standIn) {
+        return new Line(
+                coils == null ? standIn.coils() : coils.with(standIn),
+                describedEntry(standIn),
+                describedProcess(standIn),
+                describedWork(standIn),
+                describedPractice(standIn),
+                bending);
     }
 }

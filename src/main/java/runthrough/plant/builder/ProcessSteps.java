@@ -2,17 +2,18 @@ package runthrough.plant.builder;
 
 import java.util.Objects;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import java.util.function.BiFunction;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.ProcessSection.Drive;
 import runthrough.plant.check.LinePart;
+import runthrough.plant.check.StandIn;
 
 /** What must not stop: the process section. */
 abstract class ProcessSteps<B> extends PracticeSteps<B> {
     private boolean hasProcess;
-    private ProcessSection process = ProcessSection.running(1, AT_ONCE, AT_ONCE);
+    private Twice<ProcessSection> process = Twice.alike(ProcessSection.running(1, AT_ONCE, AT_ONCE));
 
     /**
      * The drive of the process section.
@@ -23,21 +24,19 @@ abstract class ProcessSteps<B> extends PracticeSteps<B> {
      */
     public B process(double speed, double acceleration, double deceleration) {
         hasProcess = true;
-        refusals.tell(LinePart.PROCESS_SPEED, () -> drive(process.drive().withSpeed(speed)));
-        refusals.tell(
-                LinePart.PROCESS_ACCELERATION,
-                () -> drive(new Drive(process.speed(), acceleration, process.deceleration())));
-        refusals.tell(
-                LinePart.PROCESS_DECELERATION,
-                () -> drive(new Drive(process.speed(), process.acceleration(), deceleration)));
-        return self();
+        return say(
+                LinePart.PROCESS,
+                (now, numbers) -> now.withDrive(new Drive(
+                        numbers.of("speed", speed),
+                        numbers.of("acceleration", acceleration),
+                        numbers.of("deceleration", deceleration))));
     }
 
     /** The process section as a whole, in the place of what was said of it. */
     public B process(ProcessSection whole) {
         Objects.requireNonNull(whole, "whole");
         hasProcess = true;
-        process = whole;
+        process = Twice.alike(whole);
         return self();
     }
 
@@ -49,9 +48,9 @@ abstract class ProcessSteps<B> extends PracticeSteps<B> {
      */
     public B restart(double level, Distribution delay) {
         Objects.requireNonNull(delay, "delay");
-        refusals.tell(
-                LinePart.RESTART_LEVEL, () -> process = process.withRestart(new ProcessSection.Restart(level, delay)));
-        return self();
+        return say(
+                LinePart.RESTART,
+                (now, numbers) -> now.withRestart(new ProcessSection.Restart(numbers.of("level", level), delay)));
     }
 
     /**
@@ -62,11 +61,10 @@ abstract class ProcessSteps<B> extends PracticeSteps<B> {
      * @param resumeLevel from which full speed is taken up again (m); NaN for the usual one, see {@link Line#resumeLevel}
      */
     public B slowing(double speed, double level, double resumeLevel) {
-        refusals.tell(
+        return say(
                 LinePart.SLOWING,
-                () -> process =
-                        process.withSlowing(Optional.of(new ProcessSection.Slowing(speed, level, resumeLevel))));
-        return self();
+                (now, numbers) -> now.withSlowing(Optional.of(new ProcessSection.Slowing(
+                        numbers.of("speed", speed), numbers.of("level", level), numbers.of("resume", resumeLevel)))));
     }
 
     /**
@@ -78,26 +76,30 @@ abstract class ProcessSteps<B> extends PracticeSteps<B> {
     public B downtime(Distribution running, Distribution standing) {
         Objects.requireNonNull(running, "running");
         Objects.requireNonNull(standing, "standing");
-        process = process.withDowntime(Optional.of(new ProcessSection.Downtime(running, standing)));
-        return self();
+        return say(
+                LinePart.PROCESS,
+                (now, numbers) -> now.withDowntime(Optional.of(new ProcessSection.Downtime(running, standing))));
     }
 
     /** Fixed strip path from accumulator to process (m), {@code >= 0}. */
     public B processPath(double path) {
-        refusals.tell(LinePart.PROCESS_PATH, () -> process = process.withPath(path));
-        return self();
+        return say(LinePart.PROCESS, (now, numbers) -> now.withPath(numbers.of("path", path)));
     }
 
     /** Strip scrapped by each stop of the process (m), {@code >= 0}. */
     public B scrapPerStop(double metres) {
-        refusals.tell(LinePart.SCRAP_PER_STOP, () -> scrap(metres, process.scrapPerJoint()));
-        return self();
+        return say(
+                LinePart.PROCESS,
+                (now, numbers) -> now.withScrap(
+                        new ProcessSection.Scrap(numbers.of("scrap per stop", metres), now.scrapPerJoint())));
     }
 
     /** Strip cut out with each joint after the process (m), {@code >= 0}, half of each coil. */
     public B scrapPerJoint(double metres) {
-        refusals.tell(LinePart.SCRAP_PER_JOINT, () -> scrap(process.scrapPerStop(), metres));
-        return self();
+        return say(
+                LinePart.PROCESS,
+                (now, numbers) -> now.withScrap(
+                        new ProcessSection.Scrap(now.scrapPerStop(), numbers.of("scrap per joint", metres))));
     }
 
     /**
@@ -108,10 +110,12 @@ abstract class ProcessSteps<B> extends PracticeSteps<B> {
      * @param after and so much behind it (m), {@code >= 0}
      */
     public B jointPassage(double speed, double before, double after) {
-        refusals.tell(
+        return say(
                 LinePart.JOINT_PASSAGE,
-                () -> joints(Optional.of(new ProcessSection.JointPassage(speed, before, after)), process.jointBreak()));
-        return self();
+                (now, numbers) -> now.withJoints(new ProcessSection.JointsInProcess(
+                        Optional.of(new ProcessSection.JointPassage(
+                                numbers.of("speed", speed), numbers.of("before", before), numbers.of("after", after))),
+                        now.jointBreak())));
     }
 
     /**
@@ -124,28 +128,29 @@ abstract class ProcessSteps<B> extends PracticeSteps<B> {
      */
     public B jointBreak(double chance, double length, Distribution repair, double scrap) {
         Objects.requireNonNull(repair, "repair");
-        refusals.tell(
+        return say(
                 LinePart.JOINT_BREAK,
-                () -> joints(
-                        process.jointPassage(),
-                        Optional.of(new ProcessSection.JointBreak(chance, length, repair, scrap))));
+                (now, numbers) -> now.withJoints(new ProcessSection.JointsInProcess(
+                        now.jointPassage(),
+                        Optional.of(new ProcessSection.JointBreak(
+                                numbers.of("chance", chance),
+                                numbers.of("length", length),
+                                repair,
+                                numbers.of("scrap", scrap))))));
+    }
+
+    private B say(LinePart path, BiFunction<ProcessSection, StepNumbers, ProcessSection> step) {
+        process = refusals.step(path, process, step);
         return self();
     }
 
-    private void drive(Drive other) {
-        process = process.withDrive(other);
+    /** Whether its drive was given. */
+    final boolean hasProcess() {
+        return hasProcess;
     }
 
-    private void scrap(double perStop, double perJoint) {
-        process = process.withScrap(new ProcessSection.Scrap(perStop, perJoint));
-    }
-
-    private void joints(Optional<ProcessSection.JointPassage> passage, Optional<ProcessSection.JointBreak> breaking) {
-        process = process.withJoints(new ProcessSection.JointsInProcess(passage, breaking));
-    }
-
-    /** The process section as described; none when its drive was not given. */
-    final @Nullable ProcessSection describedProcess() {
-        return hasProcess ? process : null;
+    /** The process section as described; what stands in for it where its drive was not given. */
+    final ProcessSection describedProcess(StandIn standIn) {
+        return hasProcess ? process.with(standIn) : standIn.process();
     }
 }

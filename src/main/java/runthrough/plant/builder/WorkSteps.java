@@ -1,47 +1,50 @@
 package runthrough.plant.builder;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.Shifts;
+import runthrough.plant.Shifts.Shift;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
 import runthrough.plant.check.LinePart;
+import runthrough.plant.check.Message;
+import runthrough.plant.check.StandIn;
 
 /** The people and the work of a coil change. */
 abstract class WorkSteps<B> extends ProcessSteps<B> {
-    private CoilChange change = new CoilChange(1, List.of(), List.of(), List.of(), new Reject.Never());
-    /** 0 where none is given. */
-    private int crewGiven;
+    private Twice<CoilChange> change =
+            Twice.alike(new CoilChange(1, List.of(), List.of(), List.of(), new Reject.Never()));
+    /** Who is there at all hours, where that was said after {@link #change}. */
+    private @Nullable Twice<Integer> crew;
 
+    private int crewGiven;
+    private Twice<List<Shift>> shifts = Twice.alike(List.of());
+    /** Whether shifts were said after {@link #change}. */
     private boolean hasShifts;
-    /** By one call each or as a whole, those that were refused with them. */
-    private int shiftsGiven;
 
     /** All work of a coil change, in the place of what was said of it. */
     public B change(CoilChange whole) {
         Objects.requireNonNull(whole, "whole");
-        crewGiven = 0;
+        crew = null;
         hasShifts = false;
-        shiftsGiven = whole.shifts().map(given -> given.list().size()).orElse(0);
-        return work(whole);
-    }
-
-    private B work(CoilChange whole) {
-        change = whole;
+        shifts = Twice.alike(whole.shifts().map(Shifts::list).orElse(List.of()));
+        change = Twice.alike(whole);
         return self();
     }
 
     /** How many people attend to coil changes, {@code >= 1}, at all hours; not beside shifts. */
     public B crew(int people) {
         crewGiven = people;
-        refusals.tell(
-                LinePart.CREW,
-                () -> change = new CoilChange(people, change.prepare(), change.tail(), change.join(), change.reject()));
+        crew = refusals.step(
+                        LinePart.WORK, change, (now, numbers) -> now.withCrewAlwaysThere(numbers.of("crew", people)))
+                .to(CoilChange::crew);
         return self();
     }
 
@@ -49,8 +52,8 @@ abstract class WorkSteps<B> extends ProcessSteps<B> {
     public B shifts(Shifts whole) {
         Objects.requireNonNull(whole, "whole");
         hasShifts = true;
-        shiftsGiven = whole.list().size();
-        return work(change.withShifts(whole));
+        shifts = Twice.alike(whole.list());
+        return self();
     }
 
     /**
@@ -65,13 +68,12 @@ abstract class WorkSteps<B> extends ProcessSteps<B> {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(breaks, "breaks");
         hasShifts = true;
-        shiftsGiven++;
-        refusals.tell(LinePart.SHIFTS, LinePart.SHIFTS.path() + "[" + shiftsGiven + "]", () -> {
-            List<Shifts.Shift> all =
-                    new ArrayList<>(change.shifts().map(Shifts::list).orElse(List.of()));
-            all.add(new Shifts.Shift(name, hours, people, List.of(breaks)));
-            work(change.withShifts(new Shifts(all)));
-        });
+        int place = shifts.mild().size() + 1;
+        shifts = refusals.step(
+                LinePart.SHIFTS.path() + "[" + place + "]",
+                shifts,
+                (now, numbers) -> and(
+                        now, new Shift(name, numbers.of("hours", hours), numbers.of("crew", people), List.of(breaks))));
         return self();
     }
 
@@ -86,7 +88,9 @@ abstract class WorkSteps<B> extends ProcessSteps<B> {
      * WorkElement#notToBePutDown} and {@link WorkElement.Occurrence}.
      */
     public B prepare(WorkElement element) {
-        return work(and(change.prepare(), element), change.tail(), change.join());
+        Objects.requireNonNull(element, "element");
+        change = change.changed(now -> now.withWork(and(now.prepare(), element), now.tail(), now.join()));
+        return self();
     }
 
     /** Adds work that needs the tail only, strip standing: it takes {@code time} (s) at every coil change and pass. */
@@ -96,7 +100,9 @@ abstract class WorkSteps<B> extends ProcessSteps<B> {
 
     /** Adds work that needs the tail only, strip standing. */
     public B tail(WorkElement element) {
-        return work(change.prepare(), and(change.tail(), element), change.join());
+        Objects.requireNonNull(element, "element");
+        change = change.changed(now -> now.withWork(now.prepare(), and(now.tail(), element), now.join()));
+        return self();
     }
 
     /** Adds work that needs both coils, strip standing: it takes {@code time} (s) at every coil change and pass. */
@@ -106,30 +112,29 @@ abstract class WorkSteps<B> extends ProcessSteps<B> {
 
     /** Adds work that needs both coils, strip standing. */
     public B join(WorkElement element) {
-        return work(change.prepare(), change.tail(), and(change.join(), element));
+        Objects.requireNonNull(element, "element");
+        change = change.changed(now -> now.withWork(now.prepare(), now.tail(), and(now.join(), element)));
+        return self();
     }
 
     /** How often a joint is made again. */
     public B reject(Reject how) {
         Objects.requireNonNull(how, "how");
-        return work(change.withReject(how));
+        change = change.changed(now -> now.withReject(how));
+        return self();
     }
 
     /** Each joint is rejected with this chance, in [0, 1). */
     public B rejectChance(double chance) {
-        refusals.tell(LinePart.REJECT, () -> reject(new Reject.Chance(chance)));
+        change = refusals.step(
+                LinePart.REJECT,
+                change,
+                (now, numbers) -> now.withReject(new Reject.Chance(numbers.of("chance", chance))));
         return self();
     }
 
-    private B work(List<WorkElement> prepare, List<WorkElement> tail, List<WorkElement> join) {
-        return work(change.withWork(prepare, tail, join));
-    }
-
-    private static List<WorkElement> and(List<WorkElement> elements, WorkElement more) {
-        Objects.requireNonNull(more, "element");
-        List<WorkElement> all = new ArrayList<>(elements);
-        all.add(more);
-        return all;
+    private static <T> List<T> and(List<T> all, T more) {
+        return Stream.concat(all.stream(), Stream.of(more)).toList();
     }
 
     private static WorkElement always(String name, Distribution time) {
@@ -138,18 +143,24 @@ abstract class WorkSteps<B> extends ProcessSteps<B> {
         return new WorkElement(name, new WorkTime.Timed(time), new Occurrence.Always(), true);
     }
 
-    /** Refuses a crew beside shifts. Rule CHECK-27. */
-    final void checkWork() {
-        if (crewGiven != 0 && hasShifts) {
-            refusals.refuse(
-                    LinePart.CREW,
-                    crewGiven + "; must not stand beside " + LinePart.SHIFTS.path(),
-                    "Leave out the crew, or the shifts.");
-        }
+    /** What is wrong with crew and shifts together. Rule CHECK-27. */
+    final Optional<Message> crewBesideShifts() {
+        return crew == null || !hasShifts
+                ? Optional.empty()
+                : Optional.of(new Message(
+                        Message.Severity.ERROR,
+                        LinePart.CREW.path(),
+                        crewGiven + "; must not stand beside " + LinePart.SHIFTS.path(),
+                        "Leave out the crew, or the shifts."));
     }
 
-    /** The work as described. */
-    final CoilChange describedWork() {
-        return change;
+    /** The work as described; with crew and shifts both given, each of them is there once. */
+    final CoilChange describedWork(StandIn standIn) {
+        CoilChange described = change.with(standIn);
+        if (crew != null && (!hasShifts || standIn == StandIn.MILD)) {
+            return described.withCrewAlwaysThere(crew.with(standIn));
+        }
+        List<Shift> list = shifts.with(standIn);
+        return list.isEmpty() ? described : described.withShifts(new Shifts(list));
     }
 }

@@ -3,6 +3,7 @@ package runthrough.plant.check;
 import java.util.List;
 import java.util.Optional;
 import runthrough.plant.Line;
+import runthrough.quantity.UnitSystem;
 
 /** A line of which the checks refuse nothing. Only such a line can be run. */
 public final class CheckedLine {
@@ -17,10 +18,23 @@ public final class CheckedLine {
     /**
      * {@code line}, checked.
      *
-     * @throws LineRefusedException with all messages, when something is refused
+     * @throws LineRefusedException with all messages, when something is refused; they name values in SI
      */
     public static CheckedLine of(Line line) {
-        List<Message> messages = LineCheck.check(line);
+        return of(line, LineCheck.check(line));
+    }
+
+    /**
+     * {@code line}, checked.
+     *
+     * @param units in which messages name values
+     * @throws LineRefusedException with all messages, when something is refused
+     */
+    public static CheckedLine of(Line line, UnitSystem units) {
+        return of(line, LineCheck.check(line, units));
+    }
+
+    private static CheckedLine of(Line line, List<Message> messages) {
         if (messages.stream().anyMatch(Message::isError)) {
             throw new LineRefusedException(messages);
         }
@@ -40,7 +54,7 @@ public final class CheckedLine {
         return line;
     }
 
-    /** What is warned of, in the order of the parts; values are named in metric units. */
+    /** What is warned of, in the order of the parts. */
     public List<Message> warnings() {
         return warnings;
     }

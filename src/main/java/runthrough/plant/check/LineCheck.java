@@ -12,27 +12,37 @@ import runthrough.quantity.UnitSystem;
 
 /**
  * What is refused and what is warned of before anything runs. Each record of the description checks its own ranges when it
- * is made; here stands what relates one part of the line to another. All messages come at once, in the order of the parts.
+ * is made; here stands what relates one part of the line to another. All messages come at once, in the order of the parts; {@link StandIn} says which of them hold of a
+ * line of which some numbers are refused.
  */
 public final class LineCheck {
 
     private LineCheck() {}
 
-    /** What is wrong with {@code line}; values are named in metric units. */
+    /** What is wrong with {@code line}; values are named in SI, as the description holds them. */
     public static List<Message> check(Line line) {
-        Messages messages = new Messages(Wording.in(UnitSystem.METRIC));
+        return check(line, Wording.si());
+    }
+
+    /** The same with values named in the units of {@code system}. */
+    public static List<Message> check(Line line, UnitSystem system) {
+        return check(line, Wording.in(system));
+    }
+
+    private static List<Message> check(Line line, Wording wording) {
+        Messages messages = new Messages(wording);
         checkLine(line, messages);
         return messages.list();
     }
 
-    /** What is wrong with {@code line}, and with running it under {@code run}; values are named in metric units. */
+    /** What is wrong with {@code line}, and with running it under {@code run}; values are named in SI. */
     public static List<Message> check(Line line, RunPlan run) {
-        return check(line, run, UnitSystem.METRIC);
+        return check(line, run, Wording.si());
     }
 
     /** What is wrong with what was asked; values are named in the units in which its results are wanted. */
     public static List<Message> check(SimulationRequest request) {
-        return check(request.line(), request.run(), request.resultsIn());
+        return check(request.line(), request.run(), Wording.in(request.resultsIn()));
     }
 
     /**
@@ -62,18 +72,17 @@ public final class LineCheck {
      * @param units in which values are named
      */
     public static Optional<Message> notFeasible(Line line, UnitSystem units) {
-        Messages messages = new Messages(Wording.in(units));
-        checkLine(line, messages);
-        return messages.list().stream()
+        List<Message> messages = check(line, units);
+        return messages.stream()
                 .filter(Message::isError)
                 .findFirst()
-                .or(() -> messages.list().stream()
+                .or(() -> messages.stream()
                         .filter(message -> message.path().equals(LinePart.EMPTYING_SPEED.path()))
                         .findFirst());
     }
 
-    private static List<Message> check(Line line, RunPlan run, UnitSystem units) {
-        Messages messages = new Messages(Wording.in(units));
+    private static List<Message> check(Line line, RunPlan run, Wording wording) {
+        Messages messages = new Messages(wording);
         checkLine(line, messages);
         RunCheck.check(line, run, messages);
         return messages.list();

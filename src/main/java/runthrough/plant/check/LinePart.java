@@ -8,6 +8,7 @@ import runthrough.plant.CoilSource;
  */
 public enum LinePart {
     COIL("coil"),
+    ENTRY("entry"),
     UNCOILERS("entry.uncoilers"),
     TOP_SPEED("entry.top-speed"),
     ENTRY_ACCELERATION("entry.acceleration"),
@@ -21,6 +22,7 @@ public enum LinePart {
     RESERVE("accumulator.reserve"),
     OVERTRAVEL_ALLOWANCE("accumulator.overtravel-allowance"),
     EMPTYING_SPEED("accumulator.emptying-speed"),
+    PROCESS("process"),
     PROCESS_SPEED("process.speed"),
     PROCESS_ACCELERATION("process.acceleration"),
     PROCESS_DECELERATION("process.deceleration"),
@@ -28,6 +30,7 @@ public enum LinePart {
     SLOWING_SPEED("process.slowing.speed"),
     SLOWING_LEVEL("process.slowing.level"),
     RESUME_LEVEL("process.slowing.resume"),
+    RESTART("process.restart"),
     RESTART_LEVEL("process.restart.level"),
     RESTART_DELAY("process.restart.delay"),
     RUNNING_TIME("process.downtime.running"),
@@ -39,6 +42,7 @@ public enum LinePart {
     PROCESS_PATH("process.path"),
     SCRAP_PER_STOP("process.scrap-per-stop"),
     SCRAP_PER_JOINT("process.scrap-per-joint"),
+    WORK("coil-change"),
     CREW("coil-change.crew"),
     SHIFTS("coil-change.shifts"),
     PREPARE("coil-change.prepare"),

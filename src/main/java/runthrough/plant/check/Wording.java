@@ -1,42 +1,62 @@
 package runthrough.plant.check;
 
+import java.util.Optional;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
 
-/** Numbers in messages: SI in, text in the user's units out. */
-record Wording(Units units) {
+/**
+ * Numbers in messages: SI in, text in the user's units out.
+ *
+ * @param units of the user; empty for SI, as a program gives the numbers
+ */
+record Wording(Optional<Units> units) {
+    private static final int DIGITS = 6;
     private static final double MICROMETRE = 1e-6;
 
     static Wording in(UnitSystem system) {
-        return new Wording(Units.of(system));
+        return new Wording(Optional.of(Units.of(system)));
+    }
+
+    /** In SI, a share as a number from 0 to 1. */
+    static Wording si() {
+        return new Wording(Optional.empty());
+    }
+
+    private String text(Kind kind, double value, String si) {
+        return units.map(given -> given.text(kind, value)).orElseGet(() -> text(value, si));
+    }
+
+    private static String text(double value, String si) {
+        String number = Numbers.text(value, DIGITS);
+        return si.isEmpty() || !Double.isFinite(value) ? number : number + " " + si;
     }
 
     /** A length of strip (m); less than a micrometre is rounding, not strip. */
     String length(double metres) {
-        return units.text(Kind.LENGTH, Math.rint(metres / MICROMETRE) * MICROMETRE);
+        return text(Kind.LENGTH, Math.rint(metres / MICROMETRE) * MICROMETRE, "m");
     }
 
     /** Strip thicknesses (m) from {@code least} to {@code greatest}. */
     String thicknesses(double least, double greatest) {
-        String from = units.text(Kind.THICKNESS, least);
-        return least == greatest ? from : from + " to " + units.text(Kind.THICKNESS, greatest);
+        String from = text(Kind.THICKNESS, least, "m");
+        return least == greatest ? from : from + " to " + text(Kind.THICKNESS, greatest, "m");
     }
 
     /** A strip speed (m/s). */
     String speed(double metresPerSecond) {
-        return units.text(Kind.SPEED, metresPerSecond);
+        return text(Kind.SPEED, metresPerSecond, "m/s");
     }
 
     /** A time (s). */
     String time(double seconds) {
-        return units.text(Kind.TIME, seconds);
+        return text(Kind.TIME, seconds, "s");
     }
 
     /** A share of 1. */
     String share(double share) {
-        return units.text(Kind.SHARE, share);
+        return text(Kind.SHARE, share, "");
     }
 
     /** A count. */

@@ -8,7 +8,7 @@
  * <p>Units: SI; in the text of a message those that were asked for.
  *
  * <p>Invariants: each record of the description checks its own ranges when it is made; here stands what relates one part of
- * the line to another. Rules CHECK-2 to CHECK-33.
+ * the line to another. Rules CHECK-2 to CHECK-35.
  */
 @NullMarked
 package runthrough.plant.check;

@@ -127,13 +127,14 @@ record Remedies(Sizing.NoneEnough none, boolean hasShifts, Texts texts, LeverWor
     }
 
     private static String name(Remedy remedy) {
-        return remedy.lever().map(LeverWords::name).orElseGet(() -> switch (remedy.what()) {
+        return switch (remedy.what()) {
             case FILL_RATE_LIMIT -> "fastest filling";
             case PREPARATION_TIME -> "mean time to prepare a coil";
             case CREW_OF_SHIFT -> "crew of " + remedy.shift().orElseThrow() + " alone";
             case BREAKS -> "breaks of all shifts";
-            default -> throw new IllegalArgumentException(remedy.what() + " is a lever");
-        });
+            case JOINT_CYCLE_TIME, PROCESS_SPEED, REJECTS, CREW, UNCOILERS, ENTRY_TOP_SPEED, ELEMENT ->
+                LeverWords.name(remedy.lever().orElseThrow());
+        };
     }
 
     private static String needed(Remedy remedy, LeverWords words) {

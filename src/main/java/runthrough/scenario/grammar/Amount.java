@@ -2,6 +2,7 @@ package runthrough.scenario.grammar;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
+import runthrough.plant.check.StandIn;
 import runthrough.quantity.Dimension;
 import runthrough.quantity.Quantity;
 import runthrough.quantity.QuantityParser;
@@ -55,6 +56,17 @@ public record Amount(Dimension dimension, Range range) implements Shape<Double> 
             return Optional.empty();
         }
         return Optional.of(si);
+    }
+
+    @Override
+    public Optional<Double> standIn(Raw raw, StandIn standIn) {
+        return Optional.of(standIn(standIn));
+    }
+
+    /** What stands in for a number. What cannot change its speed fast demands much of the rest of the line. */
+    double standIn(StandIn standIn) {
+        StandIn end = dimension == Dimension.ACCELERATION ? standIn.other() : standIn;
+        return range.standIn(end, SMALLEST, Range.largest(dimension));
     }
 
     /** Whether {@code si} would be taken, in the SI unit. */

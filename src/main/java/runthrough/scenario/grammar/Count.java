@@ -2,6 +2,7 @@ package runthrough.scenario.grammar;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
+import runthrough.plant.check.StandIn;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -27,6 +28,11 @@ public record Count(long least, long greatest) implements Shape<Long> {
             return Optional.empty();
         }
         return Optional.of(value);
+    }
+
+    @Override
+    public Optional<Long> standIn(Raw raw, StandIn standIn) {
+        return Optional.of(standIn == StandIn.MILD ? least : greatest);
     }
 
     @Override

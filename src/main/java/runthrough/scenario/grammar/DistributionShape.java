@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
 import runthrough.plant.Distribution;
+import runthrough.plant.check.StandIn;
 import runthrough.quantity.Dimension;
 import runthrough.scenario.source.Raw;
 
@@ -30,6 +31,14 @@ public record DistributionShape(Dimension dimension, Range range) implements Sha
         }
         DistributionKeys keys = DistributionKeys.of(dimension, range);
         return keys.section().read(raw, context).flatMap(keys::distribution);
+    }
+
+    /** One that is fixed and small, and one that is random and nowhere near. */
+    @Override
+    public Optional<Distribution> standIn(Raw raw, StandIn standIn) {
+        double value = new Amount(dimension, range).standIn(standIn);
+        return Optional.of(
+                standIn == StandIn.MILD ? Distribution.constant(value) : Distribution.uniform(value / 2, value));
     }
 
     private static String kindOf(Raw.Sequence list) {

@@ -2,6 +2,7 @@ package runthrough.scenario.grammar;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
+import runthrough.plant.check.StandIn;
 import runthrough.quantity.QuantityParser;
 import runthrough.scenario.source.Raw;
 
@@ -28,6 +29,11 @@ public record PlainNumber(Range range) implements Shape<Double> {
             return Optional.empty();
         }
         return value;
+    }
+
+    @Override
+    public Optional<Double> standIn(Raw raw, StandIn standIn) {
+        return Optional.of(range.standIn(standIn, 1 / LARGEST, LARGEST));
     }
 
     /** Whether {@code value} would be taken. */

@@ -1,5 +1,6 @@
 package runthrough.scenario.grammar;
 
+import runthrough.plant.check.StandIn;
 import runthrough.quantity.Dimension;
 import runthrough.quantity.Numbers;
 
@@ -47,6 +48,19 @@ public record Range(double least, boolean leastIncluded, double greatest, boolea
 
     private static String bound(double value, String unit, double unitsPerSi) {
         return Numbers.plain(value * unitsPerSi) + (unit.isEmpty() ? "" : " " + unit);
+    }
+
+    /**
+     * A value that is allowed, near the end that demands little of the rest of the line or near the other.
+     *
+     * @param smallest that is allowed beside 0
+     * @param largest that is allowed
+     */
+    double standIn(StandIn standIn, double smallest, double largest) {
+        if (standIn == StandIn.HARSH) {
+            return greatestIncluded ? greatest : Math.min(largest, greatest * (1 - smallest));
+        }
+        return leastIncluded ? least : Math.max(least * (1 + smallest), smallest);
     }
 
     /** Largest value (SI) of each dimension that any strip line can show: beyond it a unit or a zero has slipped. */

@@ -9,11 +9,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import runthrough.plant.check.StandIn;
 import runthrough.scenario.source.Nearest;
+import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -71,14 +74,42 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
 
     /** Reads what can be read of {@code mapping}; keys with a wrong value are left out, and {@code context} knows why. */
     public Values readPartly(Raw.Mapping mapping, Context context) {
+        return read(mapping, context, (key, raw) -> key.shape().read(raw, context.at(key)));
+    }
+
+    /**
+     * What {@code raw} says, and what stands in for those of its numbers that cannot be read; nothing where more is wrong, as a key
+     * that is unknown or missing.
+     */
+    @Override
+    public Optional<Values> standIn(Raw raw, StandIn standIn) {
+        if (!(raw instanceof Raw.Mapping mapping)) {
+            return Optional.empty();
+        }
+        Problems besides = new Problems();
+        Context context = Context.top(besides);
+        Values values = read(mapping, context, (key, value) -> readOrStandIn(key, value, standIn, context));
+        return besides.none() ? Optional.of(values) : Optional.empty();
+    }
+
+    private static <T> Optional<T> readOrStandIn(Key<T> key, Raw raw, StandIn standIn, Context context) {
+        Optional<T> value = key.shape()
+                .read(raw, Context.top(new Problems()))
+                .or(() -> key.shape().standIn(raw, standIn));
+        if (value.isEmpty()) {
+            context.at(key).wrongShape(raw, key.shape().allowed());
+        }
+        return value;
+    }
+
+    private Values read(Raw.Mapping mapping, Context context, BiFunction<Key<?>, Raw, Optional<?>> reading) {
         Map<String, Raw.Entry> entries = entries(mapping, context);
         Set<String> meant = meant(entries.keySet());
         Map<String, Object> given = new HashMap<>();
         for (Key<?> key : keys) {
             Raw.Entry entry = entries.get(key.name());
             if (entry != null) {
-                Context here = context.at(key);
-                key.shape().read(entry.value(), here).ifPresent(value -> given.put(key.name(), value));
+                reading.apply(key, entry.value()).ifPresent(value -> given.put(key.name(), value));
             } else if (key.need() == Key.Need.REQUIRED && !meant.contains(key.name())) {
                 refuseMissing(key, mapping, context);
             }

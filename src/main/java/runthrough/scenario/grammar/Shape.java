@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import runthrough.plant.check.StandIn;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -16,6 +17,14 @@ public interface Shape<T> {
 
     /** Reads {@code raw}; when it gives nothing it has given {@code context} the reason. */
     Optional<T> read(Raw raw, Context context);
+
+    /**
+     * What stands in for {@code raw}, which cannot be read, so that the rest of the line can still be checked; nothing where this
+     * is no number and holds none.
+     */
+    default Optional<T> standIn(Raw raw, StandIn standIn) {
+        return Optional.empty();
+    }
 
     /** What is allowed, to follow "must be": "a length of more than 0". */
     String allowed();
@@ -50,6 +59,11 @@ public interface Shape<T> {
             @Override
             public Optional<U> read(Raw raw, Context context) {
                 return parent.read(raw, context).map(change);
+            }
+
+            @Override
+            public Optional<U> standIn(Raw raw, StandIn standIn) {
+                return parent.standIn(raw, standIn).map(change);
             }
 
             @Override

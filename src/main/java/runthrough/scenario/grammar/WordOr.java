@@ -3,6 +3,7 @@ package runthrough.scenario.grammar;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
+import runthrough.plant.check.StandIn;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -24,6 +25,11 @@ public record WordOr<T>(String word, T meaning, Shape<T> other) implements Shape
             return Optional.empty();
         }
         return other.read(raw, context);
+    }
+
+    @Override
+    public Optional<T> standIn(Raw raw, StandIn standIn) {
+        return raw instanceof Raw.Scalar ? Optional.empty() : other.standIn(raw, standIn);
     }
 
     @Override

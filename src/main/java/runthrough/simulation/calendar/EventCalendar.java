@@ -69,7 +69,7 @@ public final class EventCalendar {
 
     /** The error {@code what}, with time and state. */
     public SimulationException error(String what) {
-        return new SimulationException(what + " at " + now() + " s: " + line.describe());
+        return new SimulationException(what + " at " + SimulationException.text(now()) + " s: " + line.describe());
     }
 
     private void count(String name) {
@@ -78,8 +78,9 @@ public final class EventCalendar {
             instant = now;
             atThisInstant = 0;
         } else if (++atThisInstant > MOST_AT_ONE_INSTANT) {
-            throw new SimulationException("no progress: more than " + MOST_AT_ONE_INSTANT + " events at " + now
-                    + " s, the last '" + lastEvent + "' and '" + name + "': " + line.describe());
+            throw new SimulationException(
+                    "no progress: more than " + MOST_AT_ONE_INSTANT + " events at " + SimulationException.text(now)
+                            + " s, the last '" + lastEvent + "' and '" + name + "': " + line.describe());
         }
         lastEvent = name;
     }
@@ -112,7 +113,8 @@ public final class EventCalendar {
         /** Goes off {@code delay} seconds from now, {@code >= 0}; must not be pending. */
         public void start(double delay) {
             if (!(delay >= 0 && delay < Double.POSITIVE_INFINITY)) {
-                throw new SimulationException(name + ": time " + delay + " s at " + now() + " s is not a time to wait");
+                throw new SimulationException(name + ": time " + SimulationException.text(delay) + " s at "
+                        + SimulationException.text(now()) + " s is not a time to wait");
             }
             schedule(delay);
         }

@@ -1,5 +1,7 @@
 package runthrough.simulation.motion;
 
+import static runthrough.simulation.records.SimulationException.text;
+
 import runthrough.plant.Line;
 import runthrough.simulation.account.ObservedLine;
 import runthrough.simulation.records.Trace.EntryState;
@@ -241,8 +243,9 @@ public final class LineState implements ObservedLine {
 
     /** How the line stands, for error messages. */
     public String describe(int coil) {
-        return "entry " + entryState + " at " + entry.speed + " m/s, process at " + process.speed
-                + " m/s heading for " + target() + " m/s, level " + level + " m, " + remaining + " m of coil " + coil
+        return "entry " + entryState + " at " + text(entry.speed) + " m/s, process at " + text(process.speed)
+                + " m/s heading for " + text(target()) + " m/s, level " + text(level) + " m, " + text(remaining)
+                + " m of coil " + coil
                 + " left, joint " + (released ? "released" : "under way");
     }
 }

@@ -110,8 +110,9 @@ public final class CoilFeed {
         double share = drawnAt(number);
         double usable = coil.usableLength(share);
         if (!(usable > 0)) {
-            throw new SimulationException(describe(number) + " is " + coil.length(share)
-                    + " m long, no longer than its crops of " + coil.headCrop() + " m and " + coil.tailCrop()
+            throw new SimulationException(describe(number) + " is " + SimulationException.text(coil.length(share))
+                    + " m long, no longer than its crops of " + SimulationException.text(coil.headCrop()) + " m and "
+                    + SimulationException.text(coil.tailCrop())
                     + " m. Give longer coils or shorter crops");
         }
         return usable;

@@ -32,7 +32,8 @@ public final class Sampler {
         double drawn = constant ? value : distribution.quantile(numbers.uniform(index, repeat));
         if (!(drawn >= 0)) {
             throw new SimulationException("draw " + index + (repeat == 0 ? "" : ", repeat " + repeat + ",") + " of '"
-                    + numbers.name() + "' is " + drawn + ", below 0; its shift takes it there. Give a smaller shift");
+                    + numbers.name() + "' is " + SimulationException.text(drawn)
+                    + " s, below 0 s; its shift takes it there. Give a smaller shift");
         }
         return drawn;
     }

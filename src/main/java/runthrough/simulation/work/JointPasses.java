@@ -80,8 +80,9 @@ public final class JointPasses {
         double cut = (pass - 1) * perReject;
         if (!(usable > cut)) {
             throw new SimulationException(
-                    "coil " + next + " ('" + feed.coil(next).name() + "') has " + usable
-                            + " m of usable strip, used up by " + (pass - 1) + " rejected joints of " + perReject
+                    "coil " + next + " ('" + feed.coil(next).name() + "') has " + SimulationException.text(usable)
+                            + " m of usable strip, used up by " + (pass - 1) + " rejected joints of "
+                            + SimulationException.text(perReject)
                             + " m each. Give longer coils, shorter crops or fewer rejects");
         }
         return usable - cut;

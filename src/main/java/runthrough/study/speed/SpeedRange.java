@@ -147,8 +147,9 @@ public record SpeedRange(double from, double to, int points) {
 
     private static void check(Line line, double speed) {
         Line variant = line.withRatedSpeedsTimes(speed / line.fastestRatedSpeed());
-        Optional<Message> refused =
-                LineCheck.check(variant).stream().filter(Message::isError).findFirst();
+        Optional<Message> refused = LineCheck.check(variant, UnitSystem.METRIC).stream()
+                .filter(Message::isError)
+                .findFirst();
         refused.ifPresent(message -> {
             throw new StudyException(
                     "range of speeds = " + Units.of(UnitSystem.METRIC).text(Kind.SPEED, speed)

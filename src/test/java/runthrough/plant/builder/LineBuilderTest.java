@@ -117,9 +117,10 @@ class LineBuilderTest {
                         .jointPassage(0, 5, 5)
                         .jointBreak(1, 40, Distribution.constant(1200), 0)))
                 .containsExactly(
-                        "coil-change.shifts[2].hours = 0.0; must be more than 0 and finite. Give a value in its range.",
-                        "process.joint-passage.speed = 0.0; must be more than 0 and finite. Give a value in its range.",
-                        "process.joint-break.chance = 1.0; must be 0 or more and below 1. Give a value in its range.");
+                        "coil-change.shifts[2].hours = 0 s; must be more than 0 and finite. Give a time in seconds.",
+                        "process.joint-passage.speed = 0 m/s; must be more than 0 and finite. Give a speed in metres per"
+                                + " second.",
+                        "process.joint-break.chance = 1; must be 0 or more and below 1. Give a share of 1, such as 0.02 for 2 %.");
     }
 
     private static WorkElement loading() {
@@ -243,7 +244,7 @@ class LineBuilderTest {
                         "entry.uncoilers",
                         "entry.uncoiler-path",
                         "entry.creep.speed",
-                        "accumulator",
+                        "accumulator.capacity",
                         "accumulator.fill-rate-limit",
                         "accumulator.reserve",
                         "accumulator.overtravel-allowance",
@@ -255,10 +256,12 @@ class LineBuilderTest {
                         "process.path",
                         "process.scrap-per-stop",
                         "coil-change.crew",
-                        "coil-change.reject");
+                        "coil-change.reject.chance");
         assertThat(refused)
-                .hasMessageContaining("entry.acceleration = 0.0; must be more than 0. Give a value in its range.\n")
-                .hasMessageContaining("coil-change.crew = 0; must be 1 or more. Give a value in its range.\n");
+                .hasMessageContaining(
+                        "entry.acceleration = 0 m/s2; must be more than 0. Give it in m/s2, infinite for a speed that"
+                                + " changes at once.\n")
+                .hasMessageContaining("coil-change.crew = 0; must be 1 or more. Give a whole number.\n");
     }
 
     @Test
@@ -274,15 +277,158 @@ class LineBuilderTest {
                 .hasSizeGreaterThanOrEqualTo(3);
         assertThatThrownBy(wrong::build)
                 .isInstanceOf(LineRefusedException.class)
-                .hasMessageStartingWith("entry.top-speed = 72 m/min; must be more than the process speed, 90 m/min.");
+                .hasMessageStartingWith("entry.top-speed = 1.2 m/s; must be more than the process speed, 1.5 m/s.");
+    }
+
+    @Test
+    void everyNumberOfAStepIsNamed_withItsUnit() {
+        // Rule CHECK-1.
+        assertThat(refusals(line().coil("coil", -0.003, 0, NOT_GIVEN, Distribution.constant(600))))
+                .containsExactly(
+                        "coil.thickness = -0.003 m; must be more than 0 and finite. Give a length in metres.",
+                        "coil.width = 0 m; must be more than 0 and finite. Give a length in metres.",
+                        "coil.density = NaN kg/m3; must be more than 0 and finite. Give a density in kg/m3.");
+        assertThat(refusals(line().creep(-1, -2)
+                        .slowing(-1, -2, -3)
+                        .jointPassage(-1, -2, -3)
+                        .jointBreak(2, 0, Distribution.constant(900), -1)
+                        .shift("early", -8, 0)
+                        .process(-1, -2, -3)))
+                .extracting(text -> text.substring(0, text.indexOf(';')))
+                .containsExactly(
+                        "entry.creep.speed = -1 m/s",
+                        "entry.creep.length = -2 m",
+                        "process.slowing.speed = -1 m/s",
+                        "process.slowing.level = -2 m",
+                        "process.slowing.resume = -3 m",
+                        "process.joint-passage.speed = -1 m/s",
+                        "process.joint-passage.before = -2 m",
+                        "process.joint-passage.after = -3 m",
+                        "process.joint-break.chance = 2",
+                        "process.joint-break.length = 0 m",
+                        "process.joint-break.scrap = -1 m",
+                        "coil-change.shifts[1].hours = -8 s",
+                        "coil-change.shifts[1].crew = 0",
+                        "process.speed = -1 m/s",
+                        "process.acceleration = -2 m/s2",
+                        "process.deceleration = -3 m/s2");
+    }
+
+    @Test
+    void formsOfAnAccumulatorAreGivenByTheirNumbers() {
+        assertThat(line().strands(8, 9, 0.2, 0.3).build().line().accumulator().form())
+                .isEqualTo(new StorageForm.Strands(8, 9, 0.2, 0.3, false));
+        assertThat(line().loops(20, 4, 3.5, 0.5).build().line().accumulator().form())
+                .isEqualTo(new StorageForm.FreeLoop(20, 4, 3.5, 0.5));
+        assertThat(line().spiral(40, 4.2, 2.4).build().line().accumulator().form())
+                .isEqualTo(new StorageForm.Spiral(40, 4.2, 2.4));
+
+        // Rule CHECK-1.
+        assertThat(refusals(line().strands(0, -1, -1, 0)))
+                .containsExactly(
+                        "accumulator.strands = 0; must be 1 or more. Give a whole number.",
+                        "accumulator.stroke = -1 m; must be 0 or more and finite. Give a length in metres.",
+                        "accumulator.carriage-speed = -1 m/s; must be more than 0. Give a speed in metres per second.",
+                        "accumulator.emptying-speed = 0 m/s; must be more than 0. Give a speed in metres per second.");
+        assertThat(refusals(line().loops(0, 0, 0.5, 0.6)))
+                .containsExactly(
+                        "accumulator.loops = 0; must be 1 or more. Give a whole number.",
+                        "accumulator.span = 0 m; must be more than 0 and finite. Give a length in metres.",
+                        "accumulator.greatest-sag = 0.5 m; must be the least sag, 0.6 m, or more. Give a length in metres.");
+        assertThat(refusals(line().spiral(0, 2.3, -2.4)))
+                .containsExactly(
+                        "accumulator.wraps = 0; must be more than 0 and finite. Give a value in its range.",
+                        "accumulator.empty-diameter = -2.4 m; must be more than 0 and finite. Give a length in metres.");
+    }
+
+    @Test
+    void aRecordNamesAllThatItDoesNotTake() {
+        assertThatThrownBy(() -> new StorageForm.Strands(0, -1, -1, 0, false))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("accumulator strands = 0; must be 1 or more\n"
+                        + "accumulator stroke = -1 m; must be 0 or more and finite\n"
+                        + "accumulator carriage speed = -1 m/s; must be more than 0\n"
+                        + "accumulator emptying speed = 0 m/s; must be more than 0");
+    }
+
+    @Test
+    void whatIsOutOfRangeHidesNoRelationBetweenTheOthers() {
+        // Rule CHECK-35. The carriage travel is refused; the entry is slower than the process all the same.
+        assertThat(refusals(line().strands(8, -9, 1, 1).entry(1.2, 0.4, 0.5)))
+                .containsExactly(
+                        "accumulator.stroke = -9 m; must be 0 or more and finite. Give a length in metres.",
+                        "entry.top-speed = 1.2 m/s; must be more than the process speed, 1.5 m/s. The entry must outrun"
+                                + " the process: give a higher speed here or a lower one there.");
+        // Of one step the numbers that are taken are held against the others.
+        assertThat(refusals(line().entry(1.2, -0.4, 0.5)))
+                .extracting(text -> text.substring(0, text.indexOf(' ')))
+                .containsExactly("entry.acceleration", "entry.top-speed");
+        // What rests on the refused number is not known: whether 1.2 m/s suffice for a process without a speed.
+        assertThat(refusals(line().entry(1.2, 0.4, 0.5).process(-1, 0.2, 0.5)))
+                .containsExactly(
+                        "process.speed = -1 m/s; must be more than 0 and finite. Give a speed in metres per second.");
+    }
+
+    @Test
+    void whatIsMissingHidesNoRelationBetweenTheOthers() {
+        // Rule CHECK-35.
+        LineBuilder noCoil = new LineBuilder()
+                .entry(1.2, 0.4, 0.5)
+                .capacity(20)
+                .reserve(30)
+                .process(1.5, 0.2, 0.5)
+                .join("weld", Distribution.constant(80));
+        assertThat(refusals(noCoil))
+                .extracting(text -> text.substring(0, text.indexOf(';')))
+                .containsExactly("coil = nothing", "accumulator.reserve = 30 m");
+    }
+
+    @Test
+    void seventeenMistakes_seventeenMessages() {
+        // Rules CHECK-1, CHECK-7, CHECK-8, CHECK-14, CHECK-15, CHECK-26, CHECK-29, CHECK-35.
+        // To stop from 2 m/s takes 2^2 / (2 * 0.5) = 4 m, more than the 3 m of creep.
+        LineBuilder wrong = line().coil("coil", -0.002, -1.25, 7850, Distribution.constant(600))
+                .entry(1.2, -0.4, 0.5)
+                .creep(2, 3)
+                .uncoilers(0)
+                .capacity(50)
+                .reserve(60)
+                .fillRateLimit(-1)
+                .process(1.5, -0.2, 0.5)
+                .slowing(1.6, 70, 60)
+                .jointPassage(1.5, 5, -5)
+                .processPath(-1)
+                .prepare(loading().withPeople(4))
+                .crew(3);
+
+        assertThat(refusals(wrong))
+                .extracting(text -> text.substring(0, text.indexOf(" =")))
+                .containsExactlyInAnyOrder(
+                        "coil.thickness",
+                        "coil.width",
+                        "entry.acceleration",
+                        "entry.uncoilers",
+                        "accumulator.fill-rate-limit",
+                        "process.acceleration",
+                        "process.joint-passage.after",
+                        "process.path",
+                        "entry.top-speed",
+                        "entry.creep.speed",
+                        "entry.creep.length",
+                        "accumulator.reserve",
+                        "process.slowing.speed",
+                        "process.slowing.level",
+                        "process.slowing.resume",
+                        "process.joint-passage.speed",
+                        "coil-change.prepare[1].load.people");
     }
 
     @Test
     void aWrongNumberThatNothingElseDependsOnHidesNoRelation() {
         assertThat(refusals(line().crew(0).entry(1.2, 0.4, 0.5)))
                 .containsExactly(
-                        "coil-change.crew = 0; must be 1 or more. Give a value in its range.",
-                        "entry.top-speed = 72 m/min; must be more than the process speed, 90 m/min. The entry must outrun"
+                        "coil-change.crew = 0; must be 1 or more. Give a whole number.",
+                        "entry.top-speed = 1.2 m/s; must be more than the process speed, 1.5 m/s. The entry must outrun"
                                 + " the process: give a higher speed here or a lower one there.");
     }
 

@@ -34,8 +34,8 @@ class AccumulatorCheckTest {
             // 198 m + 1.5^2/(2 * 0.5) m = 200.25 m
             assertError(
                     line().reserve(198),
-                    "accumulator = 200 m of strip; must hold at least 200.3 m: the reserve, 198 m, and what the"
-                            + " process takes to stop from 90 m/min. Give a larger accumulator, a smaller reserve, a"
+                    "accumulator = 200 m of strip; must hold at least 200.25 m: the reserve, 198 m, and what the"
+                            + " process takes to stop from 1.5 m/s. Give a larger accumulator, a smaller reserve, a"
                             + " lower process speed or a faster stop.");
         }
 
@@ -55,7 +55,7 @@ class AccumulatorCheckTest {
                             .build()))
                     .extracting(Message::text)
                     .containsExactly("accumulator = 8.9 m of strip; must hold at least 9 m: the reserve, 0 m, and what"
-                            + " the process takes to stop from 180 m/min. Give a larger accumulator, a smaller"
+                            + " the process takes to stop from 3 m/s. Give a larger accumulator, a smaller"
                             + " reserve, a lower process speed or a faster stop.");
         }
 
@@ -83,7 +83,7 @@ class AccumulatorCheckTest {
             assertError(
                     line().restart(2, Distribution.constant(0)),
                     "process.restart.level = 2 m; must be at least the level at which the process must stop from"
-                            + " 90 m/min, 2.25 m. The process would restart into its next stop, again and again: give a"
+                            + " 1.5 m/s, 2.25 m. The process would restart into its next stop, again and again: give a"
                             + " higher level.");
         }
 
@@ -92,7 +92,7 @@ class AccumulatorCheckTest {
             assertError(
                     line().restart(2.25, Distribution.constant(0)),
                     "process.restart.level = 2.25 m; must be more than the level at which the process must stop from"
-                            + " 90 m/min, 2.25 m. The process would restart into its next stop, again and again: give a"
+                            + " 1.5 m/s, 2.25 m. The process would restart into its next stop, again and again: give a"
                             + " higher level.");
             SoundLine atOnce = line().entry(2, 2.5, Double.POSITIVE_INFINITY, 0.5);
             assertThat(LineCheck.check(
@@ -107,8 +107,8 @@ class AccumulatorCheckTest {
             StorageForm form = new StorageForm.Strands(4, 50, 1, 0.3, false);
             assertWarning(
                     line().accumulator(Accumulator.of(form)),
-                    "accumulator.emptying-speed = 72 m/min of strip from all strands; should be at least the process"
-                            + " speed, 90 m/min. While the entry stands the carriage cannot follow, so the line is not"
+                    "accumulator.emptying-speed = 1.2 m/s of strip from all strands; should be at least the process"
+                            + " speed, 1.5 m/s. While the entry stands the carriage cannot follow, so the line is not"
                             + " feasible as given: let the carriage run faster or the process slower.");
         }
 
@@ -128,7 +128,7 @@ class AccumulatorCheckTest {
             // Rule CHECK-14.
             assertError(
                     line().slowing(1.5, 20, Double.NaN),
-                    "process.slowing.speed = 90 m/min; must be less than the process speed, 90 m/min. Give a lower"
+                    "process.slowing.speed = 1.5 m/s; must be less than the process speed, 1.5 m/s. Give a lower"
                             + " speed, or leave slowing out.");
         }
 
@@ -147,7 +147,7 @@ class AccumulatorCheckTest {
             assertError(
                     line().slowing(1, 2.25, Double.NaN),
                     "process.slowing.level = 2.25 m; must be more than the level at which the process must stop from"
-                            + " 90 m/min, 2.25 m. Give a higher level, or the process stops before it slows.");
+                            + " 1.5 m/s, 2.25 m. Give a higher level, or the process stops before it slows.");
         }
 
         @Test

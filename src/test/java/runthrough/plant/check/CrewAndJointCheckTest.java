@@ -97,7 +97,7 @@ class CrewAndJointCheckTest {
                                 8 * HOUR,
                                 1,
                                 List.of(new Break(0, 4 * HOUR, 0), new Break(4 * HOUR, 4 * HOUR, 0))))))
-                .containsExactly("warning coil-change.shifts[2].breaks = nobody there in all of its 8 h;"
+                .containsExactly("warning coil-change.shifts[2].breaks = nobody there in all of its 28800 s;"
                         + " should leave some time with people. Joints and coils wait for the next"
                         + " shift, but for a break that is put off because a coil change is going on: give shorter"
                         + " breaks, or people who stay.");
@@ -119,8 +119,8 @@ class CrewAndJointCheckTest {
         // 7.75 h + 0.5 h = 8.25 h in a shift of 8 h.
         assertThat(found(shifts(new Shift("early", 8 * HOUR, 2, List.of(new Break(7.75 * HOUR, 0.5 * HOUR, 1))))))
                 .containsExactly(
-                        "error coil-change.shifts[1].breaks[1] = 7.75 h to 8.25 h after the start of early; must"
-                                + " end within the shift, which lasts 8 h. Let the break begin earlier, or give a shorter one.");
+                        "error coil-change.shifts[1].breaks[1] = 27900 s to 29700 s after the start of early; must"
+                                + " end within the shift, which lasts 28800 s. Let the break begin earlier, or give a shorter one.");
         assertThat(found(shifts(new Shift("early", 8 * HOUR, 2, List.of(new Break(7.5 * HOUR, 0.5 * HOUR, 0))))))
                 .isEmpty();
     }
@@ -133,9 +133,10 @@ class CrewAndJointCheckTest {
                         8 * HOUR,
                         2,
                         List.of(new Break(3 * HOUR, 0.5 * HOUR, 1), new Break(2.75 * HOUR, 0.5 * HOUR, 1))))))
-                .containsExactly("error coil-change.shifts[1].breaks[1] = 3 h to 3.5 h after the start of early; must"
-                        + " begin when the break before it has ended, at 3.25 h or later. Give breaks that do not"
-                        + " overlap.");
+                .containsExactly(
+                        "error coil-change.shifts[1].breaks[1] = 10800 s to 12600 s after the start of early; must"
+                                + " begin when the break before it has ended, at 11700 s or later. Give breaks that do not"
+                                + " overlap.");
         assertThat(found(shifts(new Shift(
                         "early",
                         8 * HOUR,
@@ -147,12 +148,10 @@ class CrewAndJointCheckTest {
     @Test
     void shiftsAreChecked_whereTheyAreMade() {
         assertThatThrownBy(() -> new Shift("early", 0, 1, List.of()))
-                .hasMessage("hours of a shift = 0.0; must be more than 0 and finite");
-        assertThatThrownBy(() -> new Shift("early", 1, 0, List.of())).hasMessage("crew = 0; must be 1 or more");
-        assertThatThrownBy(() -> new Break(-1, 60, 0))
-                .hasMessage("begin of a break = -1.0; must be 0 or more and finite");
-        assertThatThrownBy(() -> new Break(0, 0, 0))
-                .hasMessage("length of a break = 0.0; must be more than 0 and finite");
+                .hasMessage("shift hours = 0 s; must be more than 0 and finite");
+        assertThatThrownBy(() -> new Shift("early", 1, 0, List.of())).hasMessage("shift crew = 0; must be 1 or more");
+        assertThatThrownBy(() -> new Break(-1, 60, 0)).hasMessage("break begin = -1 s; must be 0 or more and finite");
+        assertThatThrownBy(() -> new Break(0, 0, 0)).hasMessage("break length = 0 s; must be more than 0 and finite");
         assertThatThrownBy(() -> new Shifts(List.of())).hasMessage("no shifts; give at least one");
         assertThat(new Shifts(List.of(
                                 new Shift("a", 60, 1, List.of(new Break(0, 10, 3))), new Shift("b", 30, 2, List.of())))
@@ -214,8 +213,8 @@ class CrewAndJointCheckTest {
     void jointPassageAtTheProcessSpeedOrFaster_isRefused() {
         // Rule CHECK-29.
         assertThat(found(passage(1.5, 5, 10)))
-                .containsExactly("error process.joint-passage.speed = 90 m/min; must be less than the process speed, 90"
-                        + " m/min. Give a lower speed, or leave the joint passage out.");
+                .containsExactly("error process.joint-passage.speed = 1.5 m/s; must be less than the process speed, 1.5"
+                        + " m/s. Give a lower speed, or leave the joint passage out.");
         assertThat(found(passage(1.4, 5, 10))).isEmpty();
     }
 
@@ -240,9 +239,9 @@ class CrewAndJointCheckTest {
                 .rethread(Distribution.constant(600));
         assertThat(found(line))
                 .containsExactly(
-                        "error process.joint-passage = 30 m/min; must not be given with the practice of rethreading, which"
+                        "error process.joint-passage = 0.5 m/s; must not be given with the practice of rethreading, which"
                                 + " makes no joint. Leave it out, or choose another practice.",
-                        "error process.joint-break = 1 % of joints; must not be given with the practice of rethreading,"
+                        "error process.joint-break = 0.01 of joints; must not be given with the practice of rethreading,"
                                 + " which makes no joint. Leave it out, or choose another practice.");
     }
 
@@ -260,7 +259,7 @@ class CrewAndJointCheckTest {
         // Rule CHECK-30.
         assertThat(breaking(0.01).build().isDeterministic()).isFalse();
         assertThat(breaking(0).build().isDeterministic()).isTrue();
-        assertThatThrownBy(() -> breaking(1)).hasMessage("break chance = 1.0; must be 0 or more and below 1");
+        assertThatThrownBy(() -> breaking(1)).hasMessage("joint break chance = 1; must be 0 or more and below 1");
     }
 
     private static SoundLine breaking(double chance) {
@@ -282,9 +281,10 @@ class CrewAndJointCheckTest {
         // Rule CHECK-31.
         // The strip is 2 mm thick.
         assertThat(found(weld(0.0025, 0.004)))
-                .containsExactly("warning coil-change.join[1].weld.travel = 2.5 mm to 4 mm of strip; should cover the"
-                        + " thicker strip of every joint, 2 mm. Outside of the table the speed of its nearest row is"
-                        + " taken: add rows.");
+                .containsExactly(
+                        "warning coil-change.join[1].weld.travel = 0.0025 m to 0.004 m of strip; should cover the"
+                                + " thicker strip of every joint, 0.002 m. Outside of the table the speed of its nearest row is"
+                                + " taken: add rows.");
         assertThat(found(weld(0.002, 0.004))).isEmpty();
     }
 
@@ -301,7 +301,8 @@ class CrewAndJointCheckTest {
         assertThat(found(weld(0.002, 0.004).coilSource(mix)))
                 .singleElement()
                 .asString()
-                .contains("2 mm to 4 mm of strip; should cover the thicker strip of every joint, 1 mm to 2 mm.");
+                .contains(
+                        "0.002 m to 0.004 m of strip; should cover the thicker strip of every joint, 0.001 m to 0.002 m.");
     }
 
     private static SoundLine weld(double thinnest, double thickest) {
@@ -322,10 +323,11 @@ class CrewAndJointCheckTest {
         Line random = line().join(timed("weld", Distribution.uniform(60, 90))).build();
         assertThat(LineCheck.check(random, run))
                 .extracting(Message::text)
-                .containsExactly("run.target-without-stop = 99.9 %; 100 coil changes can show 96.3 % at most, if all go"
-                        + " without a stop. Run at least 3838 coil changes in all replications together.");
+                .containsExactly(
+                        "run.target-without-stop = 0.999; 100 coil changes can show 0.963007 at most, if all go"
+                                + " without a stop. Run at least 3838 coil changes in all replications together.");
         assertThatThrownBy(() -> run.withTargetWithoutStop(OptionalDouble.of(0)))
-                .hasMessage("target without a stop = 0.0; must be more than 0 and at most 1");
+                .hasMessage("target without a stop = 0; must be more than 0 and at most 1");
         assertThat(run.withReplications(3).targetWithoutStop()).hasValue(0.999);
     }
 }

@@ -27,7 +27,7 @@ class EntryAndCoilCheckTest {
             // Rule CHECK-6.
             assertError(
                     line().topSpeed(1.4),
-                    "entry.top-speed = 84 m/min; must be more than the process speed, 90 m/min. The entry must outrun"
+                    "entry.top-speed = 1.4 m/s; must be more than the process speed, 1.5 m/s. The entry must outrun"
                             + " the process: give a higher speed here or a lower one there.");
         }
 
@@ -36,7 +36,7 @@ class EntryAndCoilCheckTest {
             // Rule CHECK-6.
             assertWarning(
                     line().topSpeed(1.5),
-                    "entry.top-speed = 90 m/min; must be more than the process speed, 90 m/min. As it is, the"
+                    "entry.top-speed = 1.5 m/s; must be more than the process speed, 1.5 m/s. As it is, the"
                             + " accumulator never refills: give a higher speed here or a lower one there.");
         }
 
@@ -46,7 +46,7 @@ class EntryAndCoilCheckTest {
             assertThat(LineCheck.check(
                             line().coils(coil(600), atSpeed(coil(600), 3)).build()))
                     .extracting(Message::text)
-                    .containsExactly("entry.top-speed = 150 m/min; must be more than the process speed, 180 m/min. The"
+                    .containsExactly("entry.top-speed = 2.5 m/s; must be more than the process speed, 3 m/s. The"
                             + " entry must outrun the process: give a higher speed here or a lower one there.");
         }
 
@@ -57,7 +57,7 @@ class EntryAndCoilCheckTest {
             assertError(
                     line().creep(1, 0.9),
                     "entry.creep.length = 0.9 m; must be at least what it takes to stop from the creep speed"
-                            + " 60 m/min, 1 m. Give more metres of creep or a lower creep speed.");
+                            + " 1 m/s, 1 m. Give more metres of creep or a lower creep speed.");
         }
 
         @Test
@@ -65,7 +65,7 @@ class EntryAndCoilCheckTest {
             // Rule CHECK-7.
             assertError(
                     line().coils(coil(600), atSpeed(coil(600), 0.5)).creep(0.5, 3),
-                    "entry.creep.speed = 30 m/min; must be less than the slowest process speed, 30 m/min. Give a lower"
+                    "entry.creep.speed = 0.5 m/s; must be less than the slowest process speed, 0.5 m/s. Give a lower"
                             + " creep speed, or leave creep out.");
         }
 
@@ -74,7 +74,7 @@ class EntryAndCoilCheckTest {
             // The process slows at 0.1 m/s2: 1^2/(2 * 0.1) = 5 m, where the entry alone would take 1 m.
             assertError(
                     line().withoutAccumulator().process(1.5, 0.2, 0.1).creep(1, 4),
-                    "entry.creep.length = 4 m; must be at least what it takes to stop from the creep speed 60 m/min,"
+                    "entry.creep.length = 4 m; must be at least what it takes to stop from the creep speed 1 m/s,"
                             + " 5 m. Give more metres of creep or a lower creep speed.");
         }
 
@@ -121,7 +121,7 @@ class EntryAndCoilCheckTest {
             assertError(
                     line().coils(coil(2), coil(600)),
                     "coils.schedule[1] = 2 m of usable strip; must be at least what it takes to stop the first coil"
-                            + " from 90 m/min, 2.25 m. Give a longer first coil, a faster stop or a lower process"
+                            + " from 1.5 m/s, 2.25 m. Give a longer first coil, a faster stop or a lower process"
                             + " speed.");
         }
 
@@ -132,7 +132,7 @@ class EntryAndCoilCheckTest {
             assertError(
                     line().coils(coil(4.9)).creep(0.5, 3),
                     "coil = 4.9 m of usable strip; must be at least what it takes to stop the first coil from"
-                            + " 90 m/min, 5 m. Give a longer first coil, a faster stop or a lower process speed.");
+                            + " 1.5 m/s, 5 m. Give a longer first coil, a faster stop or a lower process speed.");
         }
 
         @Test
@@ -142,7 +142,7 @@ class EntryAndCoilCheckTest {
             assertWarning(
                     line().coils(coil(600), coil(2), coil(600), coil(3)),
                     "coils.schedule[2] = 2 m of usable strip (and 1 more like it); should be at least what it takes to reach"
-                            + " 90 m/min and stop from it again, 5.063 m. The entry cannot refill the accumulator from"
+                            + " 1.5 m/s and stop from it again, 5.0625 m. The entry cannot refill the accumulator from"
                             + " such a coil: give longer coils or faster ramps.");
         }
 
@@ -154,7 +154,7 @@ class EntryAndCoilCheckTest {
             assertError(
                     line().coilSource(mix),
                     "coils.mix[2] = 2 m of usable strip; must be at least what it takes to stop the first coil from"
-                            + " 90 m/min, 2.25 m. Give a longer first coil, a faster stop or a lower process speed.");
+                            + " 1.5 m/s, 2.25 m. Give a longer first coil, a faster stop or a lower process speed.");
         }
 
         @Test
@@ -167,7 +167,7 @@ class EntryAndCoilCheckTest {
                     .containsExactly(tuple(
                             Severity.WARNING,
                             "0 m to 22.5 m of usable strip; should always be at least what it takes to stop the first"
-                                    + " coil from 90 m/min, 2.25 m, but is not for 1 coil in 10"));
+                                    + " coil from 1.5 m/s, 2.25 m, but is not for 1 coil in 10"));
         }
 
         @Test
@@ -191,7 +191,7 @@ class EntryAndCoilCheckTest {
                     .withCrops(2, 2);
             assertThat(LineCheck.check(line().coils(light, thin).build()))
                     .extracting(Message::what)
-                    .containsExactly("-0.9045 m of usable strip (and 1 more like it); must be more than 0 after its"
+                    .containsExactly("-0.904459 m of usable strip (and 1 more like it); must be more than 0 after its"
                             + " crops, 6 m");
         }
     }

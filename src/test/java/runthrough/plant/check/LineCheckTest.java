@@ -94,7 +94,7 @@ class LineCheckTest {
                     .extracting(Message::severity, Message::text)
                     .containsExactly(tuple(
                             Severity.WARNING,
-                            "run.target = 99.5 %; 400 coil changes can show 99.05 % at most, if all run through. Run at"
+                            "run.target = 0.995; 400 coil changes can show 0.990488 at most, if all run through. Run at"
                                     + " least 765 coil changes in all replications together."));
             assertThat(checked(random, 769, 5, 1, 0.995)).hasSize(1);
             assertThat(checked(random, 770, 5, 1, 0.995)).isEmpty();
@@ -108,7 +108,7 @@ class LineCheckTest {
                     .extracting(Message::severity, Message::text)
                     .containsExactly(tuple(
                             Severity.WARNING,
-                            "run.target-without-stop = 90 %; should be at least the target to run through, 95 %. A coil"
+                            "run.target-without-stop = 0.9; should be at least the target to run through, 0.95. A coil"
                                     + " change that runs through goes without a stop, so that this target asks nothing"
                                     + " more: give a higher one, or a lower target to run through."));
             assertThat(LineCheck.check(random, run.withTargetWithoutStop(OptionalDouble.of(0.95))))
@@ -136,7 +136,7 @@ class LineCheckTest {
                     .extracting(Message::severity, Message::text)
                     .containsExactly(tuple(
                             Severity.WARNING,
-                            "run.time = 110 s; should be more than it takes to run a coil, 6.667 min. There may be no"
+                            "run.time = 110 s; should be more than it takes to run a coil, 400 s. There may be no"
                                     + " coil change to judge: give a longer time."));
         }
     }

@@ -114,7 +114,7 @@ class WorkAndPracticeCheckTest {
                     false);
             assertWarning(
                     line().prepare().tail().join(weld).reject(new Reject.Chance(0.02)),
-                    "coil-change.reject = 2 % of passes; should have work that is done again. A rejected joint costs no"
+                    "coil-change.reject = 0.02 of passes; should have work that is done again. A rejected joint costs no"
                             + " time: mark the elements that are done again.");
         }
 
@@ -164,7 +164,7 @@ class WorkAndPracticeCheckTest {
             assertThat(LineCheck.check(line.build()))
                     .extracting(Message::text)
                     .containsExactly(
-                            "process.slowing = 60 m/min; has no part in joining without an accumulator" + IGNORED,
+                            "process.slowing = 1 m/s; has no part in joining without an accumulator" + IGNORED,
                             "process.restart.level = 50 m; has no part in joining without an accumulator" + IGNORED);
         }
 
@@ -179,11 +179,11 @@ class WorkAndPracticeCheckTest {
             assertThat(LineCheck.check(line))
                     .extracting(Message::text)
                     .containsExactly(
-                            "entry.creep = 30 m/min; has no part in rethreading" + IGNORED,
+                            "entry.creep = 0.5 m/s; has no part in rethreading" + IGNORED,
                             "process.restart.delay = 60 s on average; has no part in rethreading" + IGNORED,
                             "coil-change.tail = 1 element; has no part in rethreading" + IGNORED,
                             "coil-change.join = 1 element; has no part in rethreading" + IGNORED,
-                            "coil-change.reject = 20 % of passes; has no part in rethreading" + IGNORED);
+                            "coil-change.reject = 0.2 of passes; has no part in rethreading" + IGNORED);
         }
 
         @Test

@@ -91,7 +91,7 @@ class CoilFeedTest {
         assertThat(feed(new PlainLine().coils(cropped(600, 2, 3))).usableLength(1))
                 .isEqualTo(595);
         assertThatThrownBy(() -> feed(new PlainLine().coils(cropped(5, 2, 3))).usableLength(1))
-                .hasMessage("coil 1 ('coil') is 5.0 m long, no longer than its crops of 2.0 m and 3.0 m. "
+                .hasMessage("coil 1 ('coil') is 5 m long, no longer than its crops of 2 m and 3 m. "
                         + "Give longer coils or shorter crops");
     }
 
