@@ -223,7 +223,8 @@ class LineTest {
                 .hasMessage("a schedule without coils; give at least one");
         assertThatThrownBy(() -> new CoilSource.Share(coil(1), Double.NaN))
                 .hasMessage("coil weight = NaN; must be more than 0 and finite");
-        assertThatThrownBy(() -> new Bending(1, 1, 0)).hasMessage("bending radius = 0 m; must be more than 0 and finite");
+        assertThatThrownBy(() -> new Bending(1, 1, 0))
+                .hasMessage("bending radius = 0 m; must be more than 0 and finite");
         assertThatThrownBy(() -> new RunPlan(new RunPlan.Extent.Changes(1), -1, 1, 1, 0.9))
                 .hasMessage("leave-out = -1; must be 0 or more");
         assertThatThrownBy(() -> new RunPlan(new RunPlan.Extent.Changes(1), 0, 1, 1, 1.01))

@@ -345,10 +345,11 @@ class LineBuilderTest {
     void aRecordNamesAllThatItDoesNotTake() {
         assertThatThrownBy(() -> new StorageForm.Strands(0, -1, -1, 0, false))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("accumulator strands = 0; must be 1 or more\n"
-                        + "accumulator stroke = -1 m; must be 0 or more and finite\n"
-                        + "accumulator carriage speed = -1 m/s; must be more than 0\n"
-                        + "accumulator emptying speed = 0 m/s; must be more than 0");
+                .hasMessage("""
+                        accumulator strands = 0; must be 1 or more
+                        accumulator stroke = -1 m; must be 0 or more and finite
+                        accumulator carriage speed = -1 m/s; must be more than 0
+                        accumulator emptying speed = 0 m/s; must be more than 0""");
     }
 
     @Test
