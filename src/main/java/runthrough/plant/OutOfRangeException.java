@@ -3,7 +3,7 @@ package runthrough.plant;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Numbers that a record of the description does not take: all of them, not the first alone. Rule CHECK-1. */
+/** Numbers that a record of the description does not take: all of them, not the first alone. */
 public final class OutOfRangeException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 

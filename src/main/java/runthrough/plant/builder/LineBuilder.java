@@ -23,7 +23,7 @@ import runthrough.plant.check.StandIn;
  *
  * <p>Units: SI. Lengths and levels in metres, times in seconds, speeds in m/s, accelerations in m/s2, densities in kg/m3. A
  * number out of its range is kept as a message, with its path, and fails the build, not the call. It hides no message between other
- * numbers; one that would rest on it comes when it is mended (rule CHECK-35). A record made before it is given, as a {@link Coil} or
+ * numbers; one that would rest on it comes when it is mended. A record made before it is given, as a {@link Coil} or
  * a shift's break, checks its own numbers where it is made, and names all that are out of range. {@link Double#POSITIVE_INFINITY} as an
  * acceleration or deceleration means that the speed changes at once. A part that is null fails the call, by its name.
  *

@@ -9,7 +9,7 @@ import runthrough.plant.check.LinePart;
 import runthrough.plant.check.Message;
 import runthrough.plant.check.Message.Severity;
 
-/** The numbers that are refused while a line is described, every one of each step. Rule CHECK-1. */
+/** The numbers that are refused while a line is described, every one of each step. */
 final class Refusals {
     private final List<Message> messages = new ArrayList<>();
 

@@ -120,11 +120,11 @@ class RefusedNumbersTest {
             double[] bad = good.clone();
             int number = random.nextInt(bad.length);
             bad[number] = BAD;
-            LineBuilder spoilt = described(bad, seed);
-            if (isTaken(spoilt)) {
+            LineBuilder refusing = described(bad, seed);
+            if (isTaken(refusing)) {
                 continue;
             }
-            List<Message> messages = new ArrayList<>(refused(spoilt));
+            List<Message> messages = new ArrayList<>(refused(refusing));
             Message ofTheNumber = messages.remove(0);
             assertThat(ofTheNumber.what()).startsWith("-1");
 
@@ -152,11 +152,11 @@ class RefusedNumbersTest {
             double[] bad = good.clone();
             bad[random.nextInt(bad.length)] = BAD;
             bad[random.nextInt(bad.length)] = BAD;
-            LineBuilder spoilt = described(bad, seed);
-            if (isTaken(spoilt)) {
+            LineBuilder refusing = described(bad, seed);
+            if (isTaken(refusing)) {
                 continue;
             }
-            List<Message> messages = new ArrayList<>(refused(spoilt));
+            List<Message> messages = new ArrayList<>(refused(refusing));
             messages.removeIf(message -> message.what().startsWith("-1"));
             assertThat(LineCheck.check(described(good, seed).describe()))
                     .as("line %d", seed)

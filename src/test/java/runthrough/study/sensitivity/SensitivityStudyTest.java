@@ -233,7 +233,7 @@ class SensitivityStudyTest {
 
         SwingEffect coil = sensitivity.swings().effects().get(0);
         assertThat(coil.low().strip()).isEmpty();
-        assertThat(coil.low().end().note()).contains("5.0 m long, no longer than its crops");
+        assertThat(coil.low().end().note()).contains("5 m long, no longer than its crops");
         assertThat(coil.high().strip()).isPresent();
     }
 
