@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static runthrough.simulation.Near.assertNear;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
 import runthrough.simulation.records.ChangeRecord;
@@ -40,6 +41,23 @@ class ProcessDowntimeTest {
         assertThat(run.totals().downtimes()).isEqualTo(3);
         assertNear(run.totals().downtimeSeconds(), 40 + 40 + 20);
         assertThat(run.totals().starvedStops()).isEqualTo(0);
+    }
+
+    @Test
+    void s01a_runningTimeIsDrawnAnewWhenAStopEnds() {
+        // Rule DOWN-6. Each of 30 running times is 100 or 300 s; of one draw for all of them they would be alike.
+        Replication run = new PlainLine()
+                .coils(PlainLine.coil(100_000))
+                .join(160)
+                .downtime(Distribution.observed(List.of(100.0, 300.0)), constant(40))
+                .runFor(10_000);
+        List<Double> times = Course.of(run).times(ProcessState.DOWNTIME);
+
+        assertThat(times).hasSizeGreaterThan(29);
+        List<Long> running = IntStream.range(1, times.size())
+                .mapToObj(i -> Math.round(times.get(i) - times.get(i - 1) - 40))
+                .toList();
+        assertThat(running).contains(100L, 300L).containsOnly(100L, 300L);
     }
 
     @Test

@@ -46,6 +46,22 @@ class SlowingWordsTest {
     }
 
     @Test
+    void aLineThatStopsAtAsManyChangesAsItSlowsStops() {
+        // 90 s slow it, and 60 s more at every second coil change stop it.
+        Line half = line().capacity(150)
+                .slowing(1, 50, 100)
+                .join(90)
+                .join(PlainLine.every(2, 60))
+                .build();
+        RunThroughResult result = result(half, 0.99, OptionalDouble.empty());
+
+        assertThat(result.verdict().changes().stopped())
+                .isPositive()
+                .isEqualTo(result.verdict().changes().slowed());
+        assertThat(VerdictHeadline.of(result).word()).isEqualTo("STOPS");
+    }
+
+    @Test
     void whereATargetWithoutAStopIsMissedItStops_whereItIsMetItSlows() {
         assertThat(VerdictHeadline.of(result(HALF_SLOW, 0.99, OptionalDouble.of(0.9999)))
                         .word())

@@ -1,6 +1,7 @@
 package runthrough.study.cause;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -76,5 +77,38 @@ class CauseFinderTest {
                         .contains(Reason.of(Cause.ELEMENT_TOOK_LONG, new Reason.Element(WorkList.JOIN, 0, "weld")));
             }
         });
+    }
+
+    @Test
+    void aMarginWithinRoundingOfNothingWouldHaveRunThrough() {
+        // Rule CAUSE-1. Of 300 m 3e-8 m are rounding. The weld alone lacks 1e-8 m, and then 1e-7 m.
+        assertThat(whenNobodyIsThereFirst(150 + 5e-9)).isEqualTo(Cause.WAITING_FOR_PEOPLE);
+        assertThat(whenNobodyIsThereFirst(150 + 5e-8)).isNotEqualTo(Cause.WAITING_FOR_PEOPLE);
+    }
+
+    /** Nobody is there until 150 s after T0. */
+    private static Cause whenNobodyIsThereFirst(double weld) {
+        Shifts.Shift shift = new Shifts.Shift("shift", 100_000, 1, List.of(new Shifts.Break(900, 250, 0)));
+        Line line = line(weld(Distribution.constant(weld)).withShifts(new Shifts(List.of(shift))));
+        return new CauseFinder(line)
+                .reasonOf(run(line, 1).get(0))
+                .map(Reason::cause)
+                .orElseThrow();
+    }
+
+    @Test
+    void ofSeveralTogetherWaitingAfterTheFirstPassCountsOnce() {
+        // Rules CAUSE-7, CAUSE-8. Made twice in 160 s each, and prepared again for 60 s between: 380 s, 230 s too many.
+        // The second pass with its waiting takes 220 s, and the waiting is in it: 10 s too many are left.
+        WorkElement weld =
+                new WorkElement("weld", new WorkTime.Timed(Distribution.constant(160)), new Occurrence.Always(), true);
+        WorkElement load =
+                new WorkElement("load", new WorkTime.Timed(Distribution.constant(60)), new Occurrence.Always(), true);
+        Line line = line(new CoilChange(1, List.of(load), List.of(), List.of(weld), new Reject.Every(1)));
+        ChangeRecord first = run(line, 1).get(0);
+
+        assertThat(first.jointCycleTime()).isCloseTo(380, within(1e-9));
+        assertThat(first.waiting()).isCloseTo(60, within(1e-9));
+        assertThat(new CauseFinder(line).reasonOf(first)).contains(Reason.of(Cause.USUAL_JOINT_TOO_LONG));
     }
 }

@@ -23,8 +23,6 @@ import runthrough.study.lever.LeverAnswer.Status;
 /**
  * What would meet the target, of lines for which it is known. The plain line of {@link PlainLine}: entry 2.5 m/s, process 1.5
  * m/s, speeds change at once; here with coils of 5,000 m, so that the accumulator is always full again.
- *
- * <p>Rules LEVER-1, LEVER-2, LEVER-3, LEVER-4, LEVER-5, LEVER-6, LEVER-7, LEVER-8, LEVER-9, LEVER-10, LEVER-11, LEVER-12.
  */
 class LeverStudyTest {
 
@@ -59,6 +57,7 @@ class LeverStudyTest {
 
     @Test
     void whatIsMissingIsTheSameOfEachLever() {
+        // Rules LEVER-2, LEVER-4, LEVER-5, LEVER-9.
         // 20 s off each pass; 150 m / 120 s = 1.25 m/s; 180 m. Steps: 0.01 s, 0.001 m/min, 0.01 m.
         assertThat(answer(SHORT_OF_30_METRES, Lever.What.JOINT_CYCLE_TIME)
                         .value()
@@ -75,6 +74,7 @@ class LeverStudyTest {
 
     @Test
     void whatDoesNotHelpIsSaidNotToBeEnough_andWhatTheLineHasNotNotToApply() {
+        // Rule LEVER-10.
         assertThat(answer(SHORT_OF_30_METRES, Lever.What.ENTRY_TOP_SPEED).status())
                 .isEqualTo(Status.NONE_IS_ENOUGH);
         assertThat(answer(SHORT_OF_30_METRES, Lever.What.UNCOILERS).status()).isEqualTo(Status.NONE_IS_ENOUGH);
@@ -84,6 +84,7 @@ class LeverStudyTest {
 
     @Test
     void aLineThatMeetsItsTargetNeedsNoChange() {
+        // Rule LEVER-10.
         Line enough = line().capacity(200).join(120).build();
         assertThat(new LeverStudy(request(enough, 1, 1))
                         .run(1, StudyListener.NONE)
@@ -95,6 +96,7 @@ class LeverStudyTest {
 
     @Test
     void secondsComeOffEveryPass_notOffTheMean() {
+        // Rules LEVER-4, LEVER-6.
         // Every second joint is made twice, 50 s each: 100 s take 150 m of 120 m, which bear 80 s. 10 s off each of two
         // passes.
         Line again = line().capacity(120).join(50).reject(new Reject.Every(2)).build();
@@ -107,6 +109,7 @@ class LeverStudyTest {
 
     @Test
     void whatTheFirstElementDoesNotHaveComesOffTheNext_andAPassTakesNoLessThanNothing() {
+        // Rule LEVER-4.
         Line two = line().join(5, 50).build();
         assertThat(jointCycleTime(two, 8)).isCloseTo(47, within(1e-9));
         assertThat(jointCycleTime(two, 70)).isCloseTo(0, within(1e-9));
@@ -124,6 +127,7 @@ class LeverStudyTest {
 
     @Test
     void strandsComeWhole() {
+        // Rule LEVER-3.
         // 180 m: four strands of 40 m are not enough, five are.
         Line strands = line().join(120)
                 .build()
@@ -157,6 +161,7 @@ class LeverStudyTest {
 
     @Test
     void theIntervalHoldsTheExactSeconds_andItsEasyEndIsTheAnswer() {
+        // Rules LEVER-2, LEVER-11, LEVER-12.
         // 150 m bear 100 s. 90 % of joints, uniform from 60 to 120 s, take up to 114 s: 14 s off every pass.
         Line random = line().capacity(150).join(Distribution.uniform(60, 120)).build();
         LeverAnswer seconds = answer(request(random, 40, 0.9), Lever.What.JOINT_CYCLE_TIME);
@@ -174,6 +179,7 @@ class LeverStudyTest {
 
     @Test
     void aRunTooShortToShowItSaysSo() {
+        // Rule LEVER-2.
         // 50 coil changes cannot show 99.9 %.
         Line random = line().capacity(150).join(Distribution.uniform(60, 120)).build();
         LeverAnswer seconds = answer(request(random, 1, 0.999), Lever.What.JOINT_CYCLE_TIME);
@@ -184,6 +190,7 @@ class LeverStudyTest {
 
     @Test
     void oneStripHasNoLever() {
+        // Rule LEVER-1.
         Line none = new PlainLine().join(60).withoutAccumulator().build();
         assertThat(new LeverStudy(request(none, 1, 1))
                         .run(1, StudyListener.NONE)

@@ -31,8 +31,6 @@ import runthrough.study.statistics.Interval;
 /**
  * What it is worth to remove a cause that is the only one: then every coil change runs through. 150 m last for 100 s at 1.5 m/s;
  * coils of 5,000 m, so that the accumulator is always full again.
- *
- * <p>Rules WORTH-1, WORTH-2, WORTH-3, WORTH-4.
  */
 class WorthStudyTest {
 
@@ -76,6 +74,7 @@ class WorthStudyTest {
 
     @Test
     void anOccasionalElementTakesNoTime() {
+        // Rule WORTH-2.
         // 50 s, and 80 s more at every third coil change: 130 s of 100 s.
         WorkElement electrode = new WorkElement(
                 "electrode", new WorkTime.Timed(Distribution.constant(80)), new Occurrence.Every(3), false);
@@ -84,17 +83,20 @@ class WorthStudyTest {
 
     @Test
     void jointsAreNeverRejected() {
+        // Rule WORTH-2.
         savesAll(line().join(70).reject(new Reject.Chance(0.1)).build(), Cause.JOINT_MADE_AGAIN);
     }
 
     @Test
     void anElementNeverTakesLongerThanItsMedian() {
+        // Rule WORTH-2.
         // The median is 80 s; half of the joints take up to 120 s.
         savesAll(line().join(Distribution.uniform(40, 120)).build(), Cause.ELEMENT_TOOK_LONG);
     }
 
     @Test
     void theNextCoilIsAlwaysPrepared() {
+        // Rule WORTH-2.
         // One uncoiler: each joint waits 300 s.
         savesAll(
                 line().uncoilers(1, 0)
@@ -198,6 +200,7 @@ class WorthStudyTest {
 
     @Test
     void whereAllReplicationsSaveTheSameThereIsAnIntervalStill() {
+        // Rule WORTH-1.
         // Every third of 60 coil changes stops: 20 in each of 10 replications. Preparing is random and never waited
         // for. No
         // spread shows how sure that is: three of all 600 coil changes may turn out otherwise, 0.5 % of those of a
@@ -248,6 +251,40 @@ class WorthStudyTest {
     }
 
     @Test
+    void aSingleReplicationHasNoInterval() {
+        // Rule WORTH-1. Every third of 60 coil changes stops, and preparing is random.
+        StudyResult result = result(
+                line().prepare(PlainLine.element(Distribution.uniform(10, 20)))
+                        .join(50)
+                        .join(PlainLine.every(3, 80))
+                        .build(),
+                1);
+        assertThat(result.verdict().chance()).isTrue();
+        assertThat(worths(result))
+                .singleElement()
+                .satisfies(worth -> assertThat(
+                                List.of(worth.stops(), worth.shareRunThrough(), worth.lostTime(), worth.goodOutput()))
+                        .allSatisfy(mean -> assertThat(mean.interval()).isEmpty()));
+    }
+
+    @Test
+    void noMoreIsSavedThanThereIs() {
+        // Rule WORTH-1. 20 of 60 coil changes stop in each of 10 replications. Three of all 600 may turn out otherwise,
+        // but
+        // only to save less: all stops are saved, and how many there are is certain to 0.1 %.
+        StudyResult result = result(line().prepare(PlainLine.element(Distribution.uniform(10, 20)))
+                .join(50)
+                .join(PlainLine.every(3, 80))
+                .build());
+        assertThat(worths(result)).singleElement().satisfies(worth -> {
+            double stops = worth.stops().mean();
+            Interval interval = worth.stops().interval().orElseThrow();
+            assertThat(interval.low()).isCloseTo(stops * (1 - 3 * 0.005), within(1e-3 * stops));
+            assertThat(interval.high()).isCloseTo(stops, within(1e-3 * stops));
+        });
+    }
+
+    @Test
     void fiveCausesAreTriedThoseOfMostCoilChangesFirst() {
         // Rule WORTH-4. 50 s, and 80 s more for each of six elements at every 3rd, 4th, ... coil change: 130 s of 100
         // s. Of several at
@@ -273,6 +310,7 @@ class WorthStudyTest {
 
     @Test
     void aUsualJointTooLongIsNothingToRemove_norIsWhereNothingFails() {
+        // Rule WORTH-3.
         assertThat(worths(result(line().join(120).build()))).isEmpty();
         assertThat(worths(result(line().join(60).build()))).isEmpty();
     }

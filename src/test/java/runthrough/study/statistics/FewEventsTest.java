@@ -112,6 +112,26 @@ class FewEventsTest {
     }
 
     @Test
+    void theUpperLimitAllowsForOneMoreOfTheLargestEffect() {
+        // Rule REPORT-17. One event in each of ten replications, nine of effect 1 and one of 31: mean 4, c^2 among ten
+        // 5.625, with one more of 1 (9 x 5.625 + 1)/10 = 5.1625; f = 0.99; n = 10/6.1525. w = 31/40, more than 1/n.
+        // The quantile 0.975 of a gamma distribution of mean 1.775 and variance 1/n + w^2 = 1.2159 is 4.49780 (worked
+        // out
+        // elsewhere).
+        long[] once = new long[10];
+        long[] trials = new long[10];
+        double[] effects = new double[10];
+        Arrays.fill(once, 1);
+        Arrays.fill(trials, 100);
+        Arrays.fill(effects, 1);
+        effects[3] = 31;
+        EventPart part = EventPart.ofTrials(once, trials, effects, 0);
+
+        assertThat(new FewEvents(0.95).equivalent(part)).isCloseTo(10 / 6.1525, within(1e-9));
+        assertThat(new FewEvents(0.95).limits(part).high()).isCloseTo(17.9912, within(1e-3));
+    }
+
+    @Test
     void manyEventsAreLeftToStudentsT() {
         EventPart part = equal(1, 20, 22, 18, 25, 15, 20, 21, 19, 24, 16);
         Estimate estimate = new SplitValues(part.effects(), List.of(part)).mean(0, NO_END);
