@@ -209,7 +209,7 @@ class RunLengthTest {
                 .isInstanceOf(SimulationException.class)
                 .hasMessage("coil 1 ('coil') has 2.24 m of usable strip, too short to stop in, which "
                         + "takes 2.25 m. Give longer coils or a faster stop");
-        assertThatThrownBy(() -> line.coils(coil(2.99)).creep(0.5, 1).run(1)).hasMessageContaining("which takes 3.0 m");
+        assertThatThrownBy(() -> line.coils(coil(2.99)).creep(0.5, 1).run(1)).hasMessageContaining("which takes 3 m");
     }
 
     @Test

@@ -69,6 +69,6 @@ class NextEventTest {
 
         assertThatThrownBy(() -> next.offer(event(EventOrder.STARVES, Double.NaN)))
                 .isInstanceOf(SimulationException.class)
-                .hasMessage("the time until STARVES is not a number at 0.0 s: state of the line");
+                .hasMessage("the time until STARVES is not a number at 0 s: state of the line");
     }
 }
