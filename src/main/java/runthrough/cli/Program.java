@@ -2,7 +2,6 @@ package runthrough.cli;
 
 import java.util.List;
 import java.util.Set;
-import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.OptionSpec;
@@ -15,38 +14,33 @@ final class Program {
     private static final String DEBUG = "--debug";
     private static final Set<String> ASK_FOR_VERSION = Set.of("--version", "-V");
 
-    /** In the order in which the help lists them; each is made when it is asked for, with all that it brings along. */
-    private static final List<Offer> COMMANDS = List.of(
-            new Offer("run", RunCommand::new),
-            new Offer("size", SizeCommand::new),
-            new Offer("limits", LimitsCommand::new),
-            new Offer("speeds", SpeedsCommand::new),
-            new Offer("compare", CompareCommand::new),
-            new Offer("log", LogCommand::new),
-            new Offer("serve", ServeCommand::new),
-            new Offer("map", MapCommand::new),
-            new Offer("times", TimesCommand::new),
-            new Offer("uncertainty", UncertaintyCommand::new),
-            new Offer("sensitivity", SensitivityCommand::new),
-            new Offer("document", DocumentCommand::new),
-            new Offer("check", CheckCommand::new),
-            new Offer("keys", KeysCommand::new),
-            new Offer("inputs", InputsCommand::new),
-            new Offer("schema", SchemaCommand::new),
-            new Offer("draws", DrawsCommand::new),
-            new Offer("completion", CompletionCommand::new),
-            new Offer("validation", ValidationCommand::new),
-            new Offer("samples", SamplesCommand::new));
-
-    private record Offer(String name, Function<Environment, Object> maker) {}
+    /** In the order in which the help lists them. */
+    private static final List<String> COMMANDS = List.of(
+            "run",
+            "size",
+            "limits",
+            "speeds",
+            "compare",
+            "log",
+            "serve",
+            "map",
+            "times",
+            "uncertainty",
+            "sensitivity",
+            "document",
+            "check",
+            "keys",
+            "inputs",
+            "schema",
+            "draws",
+            "completion",
+            "validation",
+            "samples");
 
     private final Environment environment;
-    private final CommandLine commandLine;
 
     Program(Environment environment) {
         this.environment = environment;
-        this.commandLine = new CommandLine(new RunthroughCommand());
-        addCommonOptions(commandLine);
     }
 
     private static void addCommonOptions(CommandLine command) {
@@ -58,7 +52,34 @@ final class Program {
                         .build());
     }
 
-    private void configure() {
+    /** The command {@code name}, made when it is asked for, with all that it brings along. */
+    private static Object command(String name, Environment environment) {
+        return switch (name) {
+            case "run" -> new RunCommand(environment);
+            case "size" -> new SizeCommand(environment);
+            case "limits" -> new LimitsCommand(environment);
+            case "speeds" -> new SpeedsCommand(environment);
+            case "compare" -> new CompareCommand(environment);
+            case "log" -> new LogCommand(environment);
+            case "serve" -> new ServeCommand(environment);
+            case "map" -> new MapCommand(environment);
+            case "times" -> new TimesCommand(environment);
+            case "uncertainty" -> new UncertaintyCommand(environment);
+            case "sensitivity" -> new SensitivityCommand(environment);
+            case "document" -> new DocumentCommand(environment);
+            case "check" -> new CheckCommand(environment);
+            case "keys" -> new KeysCommand(environment);
+            case "inputs" -> new InputsCommand(environment);
+            case "schema" -> new SchemaCommand(environment);
+            case "draws" -> new DrawsCommand(environment);
+            case "completion" -> new CompletionCommand(environment);
+            case "validation" -> new ValidationCommand(environment);
+            case "samples" -> new SamplesCommand(environment);
+            default -> throw new IllegalArgumentException(name);
+        };
+    }
+
+    private void configure(CommandLine commandLine) {
         commandLine
                 .setOut(environment.out())
                 .setErr(environment.err())
@@ -75,28 +96,41 @@ final class Program {
      * Adds the command that is asked for alone: the others would take half a second to be made. All where it takes all, as for the
      * help, the completion, and to say what somebody may have meant.
      */
-    private void addCommands(List<String> args) {
+    private void addCommands(CommandLine commandLine, List<String> args) {
         String first = args.isEmpty() ? "" : args.get(0);
-        boolean one = !first.equals("completion") && COMMANDS.stream().anyMatch(offer -> offer.name.equals(first));
-        COMMANDS.stream().filter(offer -> !one || offer.name.equals(first)).forEach(offer -> {
-            CommandLine command = new CommandLine(offer.maker.apply(environment));
+        boolean one = !first.equals("completion") && COMMANDS.contains(first);
+        for (String name : one ? List.of(first) : COMMANDS) {
+            CommandLine command = new CommandLine(command(name, environment));
             addCommonOptions(command);
             commandLine.addSubcommand(command);
-        });
+        }
     }
 
     /** Runs the command that {@code args} name and returns the exit code. */
     int run(String... args) {
-        if (!(args.length == 1 && ASK_FOR_VERSION.contains(args[0]))) {
-            addCommands(List.of(args));
+        if (args.length == 1 && ASK_FOR_VERSION.contains(args[0])) {
+            // Asked by scripts, and known without a look at the options.
+            environment.out().println(ProgramVersion.text());
+            return written(ExitCode.DONE);
         }
-        configure();
         try {
-            int code = commandLine.execute(args);
-            return environment.out().checkError() ? outputLost() : code;
+            return written(commandLine(args).execute(args));
         } catch (OutOfMemoryError | StackOverflowError e) {
             return failures(List.of(args)).tell(e);
         }
+    }
+
+    private CommandLine commandLine(String... args) {
+        CommandLine commandLine = new CommandLine(new RunthroughCommand());
+        addCommonOptions(commandLine);
+        addCommands(commandLine, List.of(args));
+        configure(commandLine);
+        return commandLine;
+    }
+
+    /** {@code code}, unless what was answered got lost. */
+    private int written(int code) {
+        return environment.out().checkError() ? outputLost() : code;
     }
 
     private int outputLost() {

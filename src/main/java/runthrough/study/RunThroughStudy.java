@@ -87,9 +87,9 @@ public final class RunThroughStudy {
         new OrderedRuns(options.threads())
                 .run(
                         total - done,
-                        i -> ReplicationStatistics.of(request.line(), causes, replications.run(done + i)),
-                        statistics -> take(
-                                statistics, aggregation, listener, whole.run().replications()),
+                        i -> Seen.of(
+                                ReplicationStatistics.of(request.line(), causes, replications.run(done + i)), listener),
+                        seen -> take(seen, aggregation, listener, whole.run().replications()),
                         listener::cancelled);
     }
 
@@ -110,10 +110,17 @@ public final class RunThroughStudy {
                 aggregation.first());
     }
 
-    private static void take(
-            ReplicationStatistics statistics, Aggregation aggregation, StudyListener listener, int total) {
-        aggregation.add(statistics);
-        listener.replication(statistics.replication());
-        listener.progress(statistics.replication().index() + 1, total);
+    private static void take(Seen seen, Aggregation aggregation, StudyListener listener, int total) {
+        aggregation.add(seen.statistics);
+        seen.rest.run();
+        listener.progress(seen.statistics.replication().index() + 1, total);
+    }
+
+    /** A replication that the listener has seen, and what it wants done in order. */
+    private record Seen(ReplicationStatistics statistics, Runnable rest) {
+
+        static Seen of(ReplicationStatistics statistics, StudyListener listener) {
+            return new Seen(statistics, listener.seen(statistics.replication(), statistics.reasons()));
+        }
     }
 }

@@ -1,5 +1,6 @@
 package runthrough.web;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Semaphore;
@@ -14,6 +15,7 @@ import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
+import runthrough.study.cause.Reason;
 import runthrough.study.lever.WorthStudy;
 
 /** Runs lines for the page: so many at once, each for so long, no more. */
@@ -44,8 +46,8 @@ final class Answers {
         long end = System.nanoTime() + LONGEST_NANOS;
         StudyListener bounded = new StudyListener() {
             @Override
-            public void replication(Replication replication) {
-                listener.replication(replication);
+            public Runnable seen(Replication replication, List<Optional<Reason>> reasons) {
+                return listener.seen(replication, reasons);
             }
 
             @Override

@@ -2,7 +2,9 @@ package runthrough.cli.terminal;
 
 import java.io.PrintWriter;
 import java.time.Duration;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.LongSupplier;
 import me.tongfei.progressbar.DelegatingProgressBarConsumer;
 import me.tongfei.progressbar.ProgressBar;
@@ -11,6 +13,7 @@ import me.tongfei.progressbar.ProgressBarStyle;
 import org.jspecify.annotations.Nullable;
 import runthrough.simulation.Replication;
 import runthrough.study.StudyListener;
+import runthrough.study.cause.Reason;
 
 /**
  * A bar with the time left, on standard error. It appears at a terminal only, and only once a second has gone by; when it is
@@ -50,8 +53,8 @@ public final class Progress implements StudyListener, AutoCloseable {
     }
 
     @Override
-    public void replication(Replication replication) {
-        listener.replication(replication);
+    public Runnable seen(Replication replication, List<Optional<Reason>> reasons) {
+        return listener.seen(replication, reasons);
     }
 
     @Override

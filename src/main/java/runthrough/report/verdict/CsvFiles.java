@@ -30,7 +30,6 @@ import runthrough.simulation.records.WorkRecord;
 import runthrough.simulation.records.WorkRecord.PutDown;
 import runthrough.simulation.records.WorkRecord.WorkList;
 import runthrough.study.StudyListener;
-import runthrough.study.cause.CauseFinder;
 import runthrough.study.cause.Reason;
 import runthrough.study.margin.StripMargin;
 
@@ -42,6 +41,11 @@ import runthrough.study.margin.StripMargin;
  * <p>Rule REPORT-1.
  */
 public final class CsvFiles implements StudyListener, Closeable {
+    /** Rows of a replication of no more coil changes than this are made on its own thread, and held until it is their turn. */
+    private static final int HELD = 2000;
+
+    private static final CSVFormat FORMAT = CSVFormat.RFC4180;
+
     static final String CHANGES = "coil-changes.csv";
     static final String ELEMENTS = "work-elements.csv";
     static final String REPLICATIONS = "replications.csv";
@@ -51,7 +55,6 @@ public final class CsvFiles implements StudyListener, Closeable {
     private final boolean stores;
     private final boolean slows;
     private final StripMargin margins;
-    private final CauseFinder causes;
     private final Map<WorkList, List<String>> names;
     private final List<CSVPrinter> open = new ArrayList<>();
     private final CSVPrinter changes;
@@ -65,7 +68,6 @@ public final class CsvFiles implements StudyListener, Closeable {
         this.stores = !line.practice().isOneStrip();
         this.slows = stores && line.process().slowing().isPresent();
         this.margins = new StripMargin(line);
-        this.causes = new CauseFinder(line);
         this.names = names(line);
         Units units = Units.of(request.resultsIn());
         this.length = units.unit(Kind.LENGTH);
@@ -81,18 +83,50 @@ public final class CsvFiles implements StudyListener, Closeable {
     }
 
     @Override
-    public void replication(Replication replication) {
-        try {
-            for (ChangeRecord change : replication.changes()) {
-                changes.printRecord(row(replication.index() + 1, change));
-            }
-            for (WorkRecord work : replication.work()) {
-                elements.printRecord(row(replication.index() + 1, work));
-            }
-            replications.printRecord(totals.row(replication));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+    public Runnable seen(Replication replication, List<Optional<Reason>> reasons) {
+        if (replication.changes().size() > HELD) {
+            return writing(() -> {
+                write(replication, reasons, changes, elements);
+                replications.printRecord(totals.row(replication));
+            });
         }
+        StringBuilder changeRows = new StringBuilder();
+        StringBuilder elementRows = new StringBuilder();
+        writing(() -> write(replication, reasons, FORMAT.print(changeRows), FORMAT.print(elementRows)))
+                .run();
+        return writing(() -> {
+            changes.getOut().append(changeRows);
+            elements.getOut().append(elementRows);
+            replications.printRecord(totals.row(replication));
+        });
+    }
+
+    private void write(
+            Replication replication, List<Optional<Reason>> reasons, CSVPrinter changeRows, CSVPrinter elementRows)
+            throws IOException {
+        int number = replication.index() + 1;
+        for (int i = 0; i < reasons.size(); i++) {
+            changeRows.printRecord(row(number, replication.changes().get(i), reasons.get(i)));
+        }
+        for (WorkRecord work : replication.work()) {
+            elementRows.printRecord(row(number, work));
+        }
+    }
+
+    /** Something that writes. */
+    @FunctionalInterface
+    private interface Writing {
+        void run() throws IOException;
+    }
+
+    private static Runnable writing(Writing what) {
+        return () -> {
+            try {
+                what.run();
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        };
     }
 
     @Override
@@ -112,8 +146,8 @@ public final class CsvFiles implements StudyListener, Closeable {
     }
 
     private CSVPrinter printer(Outlet outlet, String file, List<String> header) throws IOException {
-        CSVPrinter printer = CSVFormat.RFC4180.print(
-                new BufferedWriter(new OutputStreamWriter(outlet.stream(file), StandardCharsets.UTF_8)));
+        CSVPrinter printer =
+                FORMAT.print(new BufferedWriter(new OutputStreamWriter(outlet.stream(file), StandardCharsets.UTF_8)));
         open.add(printer);
         printer.printRecord(header);
         return printer;
@@ -150,8 +184,7 @@ public final class CsvFiles implements StudyListener, Closeable {
                 "refill time (s)");
     }
 
-    private List<String> row(int replication, ChangeRecord change) {
-        Optional<Reason> reason = causes.reasonOf(change);
+    private List<String> row(int replication, ChangeRecord change, Optional<Reason> reason) {
         return List.of(
                 Integer.toString(replication),
                 Integer.toString(change.number()),

@@ -3,10 +3,13 @@ package runthrough.report.verdict;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import runthrough.plant.SimulationRequest;
 import runthrough.report.write.FolderWriter;
 import runthrough.simulation.Replication;
 import runthrough.study.StudyListener;
+import runthrough.study.cause.Reason;
 
 /**
  * The folder of a verdict's report: the rows of its large CSV files are written while the study runs, so that nothing is kept.
@@ -48,17 +51,20 @@ public final class ReportFolder implements AutoCloseable {
     /**
      * Writes the rows of the CSV files while the study runs.
      *
-     * <p>Its {@link StudyListener#replication} throws {@link runthrough.report.write.ReportFolderException} when it cannot.
+     * <p>Its {@link StudyListener#seen} gives what throws {@link runthrough.report.write.ReportFolderException} when it cannot.
      */
     public StudyListener listener() {
         return new StudyListener() {
             @Override
-            public void replication(Replication replication) {
-                try {
-                    csv.replication(replication);
-                } catch (UncheckedIOException e) {
-                    throw folder.failed(e);
-                }
+            public Runnable seen(Replication replication, List<Optional<Reason>> reasons) {
+                Runnable rows = csv.seen(replication, reasons);
+                return () -> {
+                    try {
+                        rows.run();
+                    } catch (UncheckedIOException e) {
+                        throw folder.failed(e);
+                    }
+                };
             }
         };
     }

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.CompletableFuture;
 import runthrough.report.Answer;
 
 /**
@@ -82,10 +83,12 @@ public final class FolderWriter implements Outlet, AutoCloseable {
     }
 
     private static Map<String, String> texts(Answer answer) {
+        // Beside the pages, of which the pictures take long.
+        CompletableFuture<String> json = CompletableFuture.supplyAsync(() -> JsonWriter.render(answer));
         Map<String, String> files = new TreeMap<>(answer.body().files());
         answer.tables().forEach(table -> table.file().ifPresent(name -> files.put(name, CsvWriter.render(table))));
         files.put(HTML, HtmlWriter.render(answer));
-        files.put(answer.study() + ".json", JsonWriter.render(answer));
+        files.put(answer.study() + ".json", json.join());
         return files;
     }
 

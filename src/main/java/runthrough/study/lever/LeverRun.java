@@ -1,6 +1,7 @@
 package runthrough.study.lever;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
@@ -29,6 +30,8 @@ public final class LeverRun {
     private final Evaluator evaluator;
     private final ProgressCounter steps;
     private final boolean isFeasible;
+    /** What the line as it is gives, once that is known: searches come by it again and again. */
+    private @Nullable Evaluation present;
 
     /** A run of variants of the line of {@code request}, each of which {@code steps} counts. */
     public LeverRun(SimulationRequest request, Evaluator evaluator, ProgressCounter steps) {
@@ -46,7 +49,12 @@ public final class LeverRun {
 
     /** The line as it is. */
     public Evaluation present() {
-        return evaluator.evaluate(line, plan);
+        Evaluation known = present;
+        if (known == null) {
+            known = evaluator.evaluate(line, plan);
+            present = known;
+        }
+        return known;
     }
 
     /** A search along {@code varied}. */
@@ -61,6 +69,10 @@ public final class LeverRun {
     }
 
     private Optional<Evaluation> attempt(Line variant, RunPlan under) {
+        Evaluation known = present;
+        if (known != null && variant.equals(line)) {
+            return Optional.of(known.first(under.replications()));
+        }
         return isFeasible && !isFeasible(variant) ? Optional.empty() : evaluator.attempt(variant, under);
     }
 
