@@ -125,14 +125,14 @@ record LineCase(
 
     /** For the level to stay above the stop level, the process slowing. Rule FORM-13. */
     private Optional<BearableSlowed> withoutStop(double joint) {
-        return slowing().filter(SlowingForms::holdsWithoutStop).map(slowing -> {
+        return slowing().map(slowing -> {
             double speed = forms.entry().speed();
             double capacity = slowing.capacityWithoutStop(joint);
             double fastest = slowing.fastestWithoutStop(joint);
             Bearable all = bearable(joint, capacity, slowing.longestWithoutStop(), fastest);
             return new BearableSlowed(
                     Optional.of(all.capacity()).filter(any -> slowing.holdsWithoutStop(capacity, speed)),
-                    all.jointCycleTime(),
+                    Optional.of(all.jointCycleTime()).filter(any -> slowing.holdsWithoutStop()),
                     Optional.of(all.speed()).filter(any -> slowing.holdsWithoutStop(forms.capacity(), fastest)));
         });
     }

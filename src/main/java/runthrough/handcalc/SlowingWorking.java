@@ -50,9 +50,14 @@ final class SlowingWorking {
         }
     }
 
-    /** In steps: until the level of slowing at V, down to V_slow, down to the stop level at V_slow. */
+    /**
+     * In steps: until the level of slowing at V, down to V_slow, down to the stop level at V_slow; and what must be held for the first
+     * of them to be as long as the joint takes beyond the others.
+     */
     private void withoutStop(BearableSlowed borne, Term capacity, Term joint, Term level, Stopping stopping) {
-        double deceleration = stopping.deceleration().value();
+        if (borne.capacity().isEmpty() && borne.jointCycleTime().isEmpty()) {
+            return;
+        }
         Term slowed = sheet.given("V_slow", "slowed process speed", forms.slowedSpeed(), Kind.SPEED);
         Term stop = sheet.step(
                 new Term(
@@ -61,13 +66,6 @@ final class SlowingWorking {
                         forms.forms().reserve() + forms.forms().processStoppingLength(),
                         Kind.LENGTH),
                 new Sum().plus("{}", stopping.reserve()).plusRamp(speed, stopping.deceleration()));
-        Term first = sheet.step(
-                new Term("T_1", "from the tail's stop until the process slows", forms.untilSlowed(), Kind.TIME),
-                running(capacity, level).over(speed));
-        Sum longest = new Sum().plus("{}", first);
-        if (Double.isFinite(deceleration)) {
-            longest.plus("({} - {}) / {}", speed, slowed, stopping.deceleration());
-        }
         Term last = sheet.step(
                 new Term(
                         "T_3",
@@ -79,19 +77,32 @@ final class SlowingWorking {
                         .minus("{}", stop)
                         .minusRamp(slowed, ramps.acceleration())
                         .over(slowed));
-        Term result = sheet.step(
-                new Term(
-                        "T_stop",
-                        "longest joint cycle time without a stop",
-                        borne.jointCycleTime().given(),
-                        Kind.TIME),
-                borne.jointCycleTime(),
-                longest.plus("{}", last));
-        borne.capacity()
-                .ifPresent(margin -> sheet.step(
-                        new Term("C_stop", "capacity needed without a stop", margin.needed(), Kind.LENGTH),
-                        margin,
-                        new Sum().plus("{} - {} * ({} - {})", capacity, speed, result, joint)));
+        boolean takesTime = Double.isFinite(stopping.deceleration().value());
+        borne.jointCycleTime().ifPresent(margin -> {
+            Term first = sheet.step(
+                    new Term("T_1", "from the tail's stop until the process slows", forms.untilSlowed(), Kind.TIME),
+                    running(capacity, level).over(speed));
+            Sum longest = new Sum().plus("{}", first);
+            if (takesTime) {
+                longest.plus("({} - {}) / {}", speed, slowed, stopping.deceleration());
+            }
+            sheet.step(
+                    new Term("T_stop", "longest joint cycle time without a stop", margin.given(), Kind.TIME),
+                    margin,
+                    longest.plus("{}", last));
+        });
+        borne.capacity().ifPresent(margin -> {
+            Sum needed = new Sum().plus("{}", level).plusRamp(speed, ramps.deceleration());
+            ramps.creep().ifPresent(c -> needed.plus("({} - {}) * {}", speed, c.speed(), c.time()));
+            if (takesTime) {
+                needed.plus(
+                        "{} * ({} - {} - ({} - {}) / {})", speed, joint, last, speed, slowed, stopping.deceleration());
+            } else {
+                needed.plus("{} * ({} - {})", speed, joint, last);
+            }
+            sheet.step(
+                    new Term("C_stop", "capacity needed without a stop", margin.needed(), Kind.LENGTH), margin, needed);
+        });
     }
 
     /** What the process runs on at V before it slows, less what the entry lets it miss while it stops (m). */

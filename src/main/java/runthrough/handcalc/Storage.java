@@ -8,8 +8,7 @@ import java.util.Optional;
  * @param stripDrawn D (m)
  * @param atRatedSpeed what is borne without a stop by a process that keeps its rated speed, even where it slows on a low level
  * @param withoutSlowing what is borne at the rated speed, the process not even slowing; empty where it cannot slow
- * @param withoutStop what is borne without a stop, the process slowing on a low level; empty where it cannot slow, and where the
- *     closed form does not hold
+ * @param withoutStop what is borne without a stop, the process slowing on a low level; empty where it cannot slow
  * @param refill filling up again; empty when the entry cannot run faster than the process
  * @param coilStrip strip of a coil before the next change against what passes until the accumulator is full (m); empty
  *     without refill. The margin runs at V with the accumulator full

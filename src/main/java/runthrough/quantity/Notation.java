@@ -13,10 +13,12 @@ import java.util.Optional;
  * @param unit of the number; empty for a plain number
  * @param symbol behind the number; empty for none
  * @param rounding how many digits it has
+ * @param mode how a result without an interval is rounded: {@link RoundingMode#FLOOR} for what must not be exceeded, {@link
+ *     RoundingMode#CEILING} for the least that is enough, so that whoever sets the number that is written is on the safe side
  */
-public record Notation(Optional<Unit> unit, String symbol, Rounding rounding) {
+public record Notation(Optional<Unit> unit, String symbol, Rounding rounding, RoundingMode mode) {
     /** Numbers without a unit. */
-    public static final Notation PLAIN = new Notation(Optional.empty(), "", Rounding.CERTAIN);
+    public static final Notation PLAIN = new Notation(Optional.empty(), "", Rounding.CERTAIN, RoundingMode.HALF_UP);
     /** A share from 0 to 1 as a percentage. */
     public static final Notation SHARE = of(Unit.PERCENT);
     /** A difference of two shares. */
@@ -37,11 +39,12 @@ public record Notation(Optional<Unit> unit, String symbol, Rounding rounding) {
     public static final double MOST_MINUTES = 3 * 3600;
 
     private static final double MOST_GIVEN_SECONDS = 600;
-    private static final Notation CLOCK = new Notation(Optional.of(Unit.SECOND), "min", Rounding.CLOCK);
+    private static final Notation CLOCK =
+            new Notation(Optional.of(Unit.SECOND), "min", Rounding.CLOCK, RoundingMode.HALF_UP);
 
     /** Numbers of {@code unit}. */
     public static Notation of(Unit unit) {
-        return new Notation(Optional.of(unit), unit.shown(), Rounding.CERTAIN);
+        return new Notation(Optional.of(unit), unit.shown(), Rounding.CERTAIN, RoundingMode.HALF_UP);
     }
 
     /** The usual one for a quantity of {@code kind} whose values go up to {@code greatest} (SI). */
@@ -64,12 +67,22 @@ public record Notation(Optional<Unit> unit, String symbol, Rounding rounding) {
 
     /** The same with another symbol, such as {@code person-min}. */
     public Notation called(String other) {
-        return new Notation(unit, other, rounding);
+        return new Notation(unit, other, rounding, mode);
     }
 
     /** The same with other digits. */
     public Notation with(Rounding other) {
-        return new Notation(unit, symbol, other);
+        return new Notation(unit, symbol, other, mode);
+    }
+
+    /** The same for what must not be exceeded: rounded down. */
+    public Notation atMost() {
+        return new Notation(unit, symbol, rounding, RoundingMode.FLOOR);
+    }
+
+    /** The same for the least that is enough: rounded up. */
+    public Notation atLeast() {
+        return new Notation(unit, symbol, rounding, RoundingMode.CEILING);
     }
 
     /** Whether a time is written as minutes and seconds, such as 2:05. */
@@ -112,7 +125,7 @@ public record Notation(Optional<Unit> unit, String symbol, Rounding rounding) {
                 && si == Math.rint(si)
                 && Math.abs(si) < MOST_COUNT
                 && !(half > 0);
-        return isCount ? Numbers.count((long) si) : rounding.text(value(si), value(half));
+        return isCount ? Numbers.count((long) si) : rounding.text(value(si), value(half), mode);
     }
 
     /** The number with its unit. */

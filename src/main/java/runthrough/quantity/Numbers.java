@@ -13,6 +13,8 @@ public final class Numbers {
     /** Closer than this to nothing or to all counts as rounding of the computer's own. */
     private static final double NEGLIGIBLE_SHARE = 1e-12;
 
+    private static final MathContext CERTAIN = new MathContext(8, RoundingMode.HALF_UP);
+
     private Numbers() {}
 
     /**
@@ -25,19 +27,31 @@ public final class Numbers {
 
     /** The number that {@link #text(double)} writes. */
     public static double rounded(double value) {
-        return Double.isFinite(value) ? rounded(value, DIGITS).doubleValue() : value;
+        return Double.isFinite(value)
+                ? rounded(new BigDecimal(value), DIGITS, RoundingMode.HALF_UP).doubleValue()
+                : value;
     }
 
     /** To {@code digits} significant digits, otherwise like {@link #text(double)}. */
     public static String text(double value, int digits) {
-        return finiteOr(value, () -> trimmed(rounded(value, digits)));
+        return text(value, digits, RoundingMode.HALF_UP);
+    }
+
+    /** The same, rounded to the side that {@code mode} says. */
+    static String text(double value, int digits, RoundingMode mode) {
+        return finiteOr(value, () -> trimmed(rounded(decimal(value, mode), digits, mode)));
+    }
+
+    /** What is to be rounded by {@code mode}: to one side without the computer's own error, which would make 89.9 of 90. */
+    static BigDecimal decimal(double value, RoundingMode mode) {
+        BigDecimal exact = new BigDecimal(value);
+        return mode == RoundingMode.HALF_UP ? exact : exact.round(CERTAIN);
     }
 
     /** To {@code digits} significant digits, whole digits always kept. */
-    private static BigDecimal rounded(double value, int digits) {
-        BigDecimal exact = new BigDecimal(value);
-        BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_UP));
-        return rounded.scale() < 0 ? exact.setScale(0, RoundingMode.HALF_UP) : rounded;
+    private static BigDecimal rounded(BigDecimal exact, int digits, RoundingMode mode) {
+        BigDecimal rounded = exact.round(new MathContext(digits, mode));
+        return rounded.scale() < 0 ? exact.setScale(0, mode) : rounded;
     }
 
     /** With exactly {@code decimals} digits behind the point, for columns. */

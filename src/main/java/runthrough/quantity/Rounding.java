@@ -8,18 +8,21 @@ public enum Rounding {
     /** A result: the digits that half the width of its interval leaves certain, else three. */
     CERTAIN {
         @Override
-        String text(double value, double half) {
+        String text(double value, double half, RoundingMode mode) {
             return half > 0 && value != 0 && Double.isFinite(half)
                     ? Numbers.fixed(value, Math.max(0, -Numbers.lastCertain(half)))
-                    : Numbers.text(value, FEW);
+                    : Numbers.text(value, FEW, mode);
         }
     },
     /** A time in seconds as minutes and seconds: whole seconds, or the decimals that the interval leaves certain. */
     CLOCK {
         @Override
-        String text(double value, double half) {
-            int decimals = half > 0 && Double.isFinite(half) ? Math.max(0, -Numbers.lastCertain(half)) : 0;
-            BigDecimal size = new BigDecimal(Math.abs(value)).setScale(decimals, RoundingMode.HALF_UP);
+        String text(double value, double half, RoundingMode mode) {
+            boolean hasInterval = half > 0 && Double.isFinite(half);
+            int decimals = hasInterval ? Math.max(0, -Numbers.lastCertain(half)) : 0;
+            RoundingMode side = hasInterval ? RoundingMode.HALF_UP : mode;
+            BigDecimal size =
+                    Numbers.decimal(value, side).setScale(decimals, side).abs();
             BigDecimal[] parts = size.divideAndRemainder(BigDecimal.valueOf(60));
             String rest = parts[1].setScale(decimals, RoundingMode.UNNECESSARY).toPlainString();
             boolean isShort = parts[1].compareTo(BigDecimal.TEN) < 0;
@@ -30,42 +33,42 @@ public enum Rounding {
     /** A number as the user described it: to six digits, so that nothing is rounded that was given. */
     GIVEN {
         @Override
-        String text(double value, double half) {
+        String text(double value, double half, RoundingMode mode) {
             return Numbers.text(value, MANY);
         }
     },
     /** An amount that the user gave, such as a price: with every digit, thousands apart. */
     GIVEN_AMOUNT {
         @Override
-        String text(double value, double half) {
+        String text(double value, double half, RoundingMode mode) {
             return Amounts.exact(value);
         }
     },
     /** An amount that may be large, such as money or a year's output: as a result, but rounded before the point, too. */
     AMOUNT {
         @Override
-        String text(double value, double half) {
+        String text(double value, double half, RoundingMode mode) {
             return Amounts.text(value, half);
         }
     },
     /** A probability of a test: two digits, never written as nothing. */
     PROBABILITY {
         @Override
-        String text(double value, double half) {
+        String text(double value, double half, RoundingMode mode) {
             return value < LEAST_PROBABILITY ? "< " + LEAST_PROBABILITY : Numbers.text(value, 2);
         }
     },
     /** An information criterion, of which differences of about 1 count: one decimal. */
     CRITERION {
         @Override
-        String text(double value, double half) {
+        String text(double value, double half, RoundingMode mode) {
             return Numbers.fixed(value, 1);
         }
     },
     /** A correlation: two decimals. */
     CORRELATION {
         @Override
-        String text(double value, double half) {
+        String text(double value, double half, RoundingMode mode) {
             return Numbers.fixed(value, 2);
         }
     };
@@ -85,6 +88,7 @@ public enum Rounding {
      * A number in its unit.
      *
      * @param half half the width of its interval in the same unit; 0 for none
+     * @param mode how a result without an interval is rounded
      */
-    abstract String text(double value, double half);
+    abstract String text(double value, double half, RoundingMode mode);
 }

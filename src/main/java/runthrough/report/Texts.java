@@ -38,6 +38,16 @@ public record Texts(UnitSystem system, boolean random) {
         return Value.of(si, notation(kind, si));
     }
 
+    /** A margin (SI): rounded down, so that all of it may be used; a shortfall is negative, and making it up is enough. */
+    public Value margin(Kind kind, double si) {
+        return Value.of(si, notation(kind, si).atMost());
+    }
+
+    /** What a margin or a shortfall comes to, without its sign, rounded like {@link #margin}. */
+    public Value marginSize(Kind kind, double si) {
+        return si < 0 ? Value.of(-si, notation(kind, si).atLeast()) : margin(kind, si);
+    }
+
     /** A mean with its interval. */
     public Value value(Kind kind, Estimate estimate) {
         return value(notation(kind, kind == Kind.TIME ? longest(estimate) : estimate.mean()), estimate);

@@ -15,6 +15,7 @@ import runthrough.quantity.Dimension;
 import runthrough.scenario.grammar.Amount;
 import runthrough.scenario.grammar.Context;
 import runthrough.scenario.grammar.Count;
+import runthrough.scenario.grammar.Different;
 import runthrough.scenario.grammar.DistributionKeys;
 import runthrough.scenario.grammar.DistributionShape;
 import runthrough.scenario.grammar.Items;
@@ -67,14 +68,14 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
     private static final Key<List<CoilDifference>> WHEN = Key.optional(
             "when",
             "what must differ between the two coils for it to be done; several may be listed, of which any will do",
-            new Items<>(
+            new Different<>(new Items<>(
                     Word.<CoilDifference>choice()
                             .or("width", CoilDifference.WIDTH)
                             .or("thickness", CoilDifference.THICKNESS)
                             .or("product", CoilDifference.PRODUCT),
                     "what differs",
                     1,
-                    true),
+                    true)),
             "[width, product]");
     private static final Key<Integer> PEOPLE = Key.optional(
                     "people", "how many people it takes", new Count(1, 100).map(Math::toIntExact), "2")

@@ -186,7 +186,9 @@ record AnswerView(
 
     private static String needed(Cell needed, Value margin) {
         return "needed " + needed.text() + ", "
-                + (margin.si() < 0 ? "shortfall " + margin.notation().text(-margin.si()) : "margin " + margin.text());
+                + (margin.si() < 0
+                        ? "shortfall " + margin.notation().atLeast().text(-margin.si())
+                        : "margin " + margin.text());
     }
 
     private static String coil(AnswerSheet sheet) {

@@ -41,7 +41,7 @@ class MapCommandTest {
         assertThat(done.out().replace('\n', ' '))
                 .contains("The line as it is, at 60 s and 60 m/min, meets it")
                 .contains("With joint cycle time changed alone, the target is lost at about ")
-                .contains("The hand calculation draws the same line as the simulation.");
+                .contains("The hand calculation draws the same line as the simulation, within a cell");
         assertThat(done.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
     }
 

@@ -80,7 +80,7 @@ class SlowingFormsTest {
 
         assertThat(slowing.jointCycleTime().given()).isCloseTo(103.1389, within(1e-4));
         assertThat(slowing.capacity().needed()).isCloseTo(444.7685, within(1e-4));
-        assertThat(stop.jointCycleTime().given()).isCloseTo(251.1056, within(1e-4));
+        assertThat(stop.jointCycleTime().orElseThrow().given()).isCloseTo(251.1056, within(1e-4));
         assertThat(stop.capacity().orElseThrow().needed()).isCloseTo(198.1574, within(1e-4));
         assertThat(stop.speed().orElseThrow().given()).isGreaterThan(5 / 3.0);
         assertThat(hand.limitingFactor()).contains(Limit.CAPACITY);
@@ -95,7 +95,7 @@ class SlowingFormsTest {
         // Rules FORM-7, FORM-13.
         assertThat(HandCalculation.of(line(5 / 3.0)).steps())
                 .extracting(step -> step.result().symbol())
-                .containsSubsequence("C_slow", "T_slow", "x_stop", "T_1", "T_3", "T_stop", "C_stop");
+                .containsSubsequence("C_slow", "T_slow", "x_stop", "T_3", "T_1", "T_stop", "C_stop");
         // A process no faster than the slowed speed is not slowed.
         assertThat(HandCalculation.of(line(0.7)).steps())
                 .extracting(step -> step.result().symbol())
@@ -106,7 +106,7 @@ class SlowingFormsTest {
                 .orElseThrow()
                 .withoutStop()
                 .orElseThrow();
-        assertThat(slow.jointCycleTime().given())
+        assertThat(slow.jointCycleTime().orElseThrow().given())
                 .isEqualTo(HandCalculation.of(line(0.7))
                         .storage()
                         .orElseThrow()
@@ -122,10 +122,16 @@ class SlowingFormsTest {
         // level, 0, there would be (0.1 - 0 - 0.2^2/(2 0.1))/0.2 = -0.5 s: the slowed speed is not reached before the
         // release.
         HandCalculation hand = HandCalculation.of(atOnce(0.1));
-        assertThat(hand.storage().orElseThrow().withoutStop()).isEmpty();
+        assertThat(hand.storage().orElseThrow().withoutStop().orElseThrow().jointCycleTime())
+                .isEmpty();
         assertThat(hand.storage().orElseThrow().withoutSlowing()).isPresent();
         // At 0.3 m there are 0.5 s, and the form holds.
-        assertThat(HandCalculation.of(atOnce(0.3)).storage().orElseThrow().withoutStop())
+        assertThat(HandCalculation.of(atOnce(0.3))
+                        .storage()
+                        .orElseThrow()
+                        .withoutStop()
+                        .orElseThrow()
+                        .jointCycleTime())
                 .isPresent();
     }
 
@@ -137,13 +143,29 @@ class SlowingFormsTest {
         // Of 140 s: C = 300 - 111.106 V = 114.824 m, less than that: a full accumulator would be slowed before.
         assertThat(weld(150).capacity().orElseThrow().needed()).isCloseTo(131.4907, within(1e-4));
         assertThat(weld(140).capacity()).isEmpty();
-        assertThat(weld(140).jointCycleTime().given()).isCloseTo(251.1056, within(1e-4));
+        assertThat(weld(140).jointCycleTime().orElseThrow().given()).isCloseTo(251.1056, within(1e-4));
         // Of 190 s: 180/V - V/0.8 + (V - 0.8)/0.25 + (120 - 2 V^2 - 1.0667)/0.8 = 190 s at 3.04 m/s. The slowed speed
         // is reached above
         // the stop level up to 2 V^2 = 118.93 m, 7.71 m/s, where a joint may take 41.8 s: of 2 s the form would give
         // more.
         assertThat(weld(190).speed().orElseThrow().given()).isCloseTo(3.04, within(0.01));
         assertThat(weld(2).speed()).isEmpty();
+    }
+
+    @Test
+    void aFormThatHoldsOfTheAnswerIsShown_whereItDoesNotHoldOfTheLineAsItIs() {
+        // Rule FORM-13. Of 122 m, less than x_slow + V^2/(2 d_e) = 123.472 m, slowing begins before the entry stands:
+        // no longest T.
+        // A weld of 150 s takes 131.491 m as above: there it begins while the entry stands.
+        HandCalculation small = HandCalculation.of(line(5 / 3.0, 150, 122));
+        BearableSlowed stop = small.storage().orElseThrow().withoutStop().orElseThrow();
+
+        assertThat(stop.jointCycleTime()).isEmpty();
+        assertThat(stop.capacity().orElseThrow().needed()).isCloseTo(131.4907, within(1e-4));
+        assertThat(small.steps())
+                .extracting(step -> step.result().symbol())
+                .contains("T_3", "C_stop")
+                .doesNotContain("T_1", "T_stop");
     }
 
     private static BearableSlowed weld(double seconds) {
@@ -172,10 +194,14 @@ class SlowingFormsTest {
     }
 
     private static Line line(double speed, double weld) {
+        return line(speed, weld, 300);
+    }
+
+    private static Line line(double speed, double weld, double capacity) {
         return new runthrough.plant.builder.LineBuilder()
                 .coil("strip", 0.0015, 0.3, 7850, Distribution.constant(2000))
                 .entry(2.5, 0.3, 0.4)
-                .capacity(300)
+                .capacity(capacity)
                 .process(speed, 0.2, 0.25)
                 .slowing(FAR.speed(), FAR.level(), FAR.resumeLevel())
                 .join("weld", Distribution.constant(weld))

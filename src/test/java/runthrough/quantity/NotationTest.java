@@ -65,4 +65,21 @@ class NotationTest {
         // The rounding of the computer's own is none.
         assertThat(Notation.of(Unit.METRE).range(1e-17, 0.56)).isEqualTo("0.00 to 0.56 m");
     }
+
+    @Test
+    void whoeverSetsALimitAsItIsWrittenIsOnTheSafeSide() {
+        Notation speed = Notation.of(Unit.METRE_PER_MINUTE);
+        // 151.69 m/min is the fastest, 40.01 m the least that is enough.
+        assertThat(speed.atMost().text(151.69 / 60)).isEqualTo("151 m/min");
+        assertThat(Notation.of(Unit.METRE).atLeast().text(40.01)).isEqualTo("40.1 m");
+        assertThat(Notation.time(123.9).atMost().text(123.9)).isEqualTo("2:03 min");
+        // What is below none is rounded down, too.
+        assertThat(Notation.of(Unit.METRE).atMost().text(-40.01)).isEqualTo("-40.1 m");
+        assertThat(Notation.time(-123.1).atMost().text(-123.1)).isEqualTo("-2:04 min");
+        // What the computer's own rounding leaves below 90 is 90.
+        assertThat(speed.atMost().text(Math.nextDown(1.5))).isEqualTo("90 m/min");
+        assertThat(Notation.of(Unit.METRE).atLeast().text(Math.nextUp(40.0))).isEqualTo("40 m");
+        // Of a number that is known to an interval only, the interval says how well.
+        assertThat(Notation.of(Unit.METRE).atLeast().text(40.01, 2)).isEqualTo("40.0 m");
+    }
 }

@@ -159,6 +159,10 @@ class PeopleAndJointsTest {
 
     @Test
     void unknownDifferenceIsAnsweredWithThoseThereAre() {
+        assertThat(refusal("coil-change: {join: [{weld: {constant: 50 s, when: [width, width]}}]}"))
+                .containsExactly(
+                        "line.yaml:6:60 coil-change.join[1].weld.when[2] = width; must be listed once. Leave one of"
+                                + " the two out.");
         assertThat(refusal("coil-change: {join: [{weld: {constant: 50 s, when: widht}}]}"))
                 .containsExactly(
                         "line.yaml:6:52 coil-change.join[1].weld.when = widht; must be one of: width, thickness,"

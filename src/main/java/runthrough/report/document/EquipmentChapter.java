@@ -235,12 +235,15 @@ final class EquipmentChapter {
                             ? Cell.of("no limit")
                             : Cell.of(Value.of(held.given(), notation(held)));
                 })
-                .cell("Needed", row -> Cell.of(Value.of(margin.apply(row).needed(), notation(margin.apply(row)))))
+                .cell("Needed", row -> {
+                    Margin held = margin.apply(row);
+                    return Cell.of(Value.of(held.needed(), notation(held).atLeast()));
+                })
                 .cell("Margin", row -> {
                     Margin held = margin.apply(row);
                     return Double.isInfinite(held.given())
                             ? Cell.none()
-                            : Cell.of(Value.of(held.spare(), notation(held)));
+                            : Cell.of(Value.of(held.spare(), notation(held).atMost()));
                 });
     }
 

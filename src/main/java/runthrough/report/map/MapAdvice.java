@@ -99,7 +99,7 @@ final class MapAdvice {
                     + " times, and a target below 100 % leaves some coil changes to fail.");
         }
         if (said.isEmpty()) {
-            said.add("The hand calculation draws the same line as the simulation.");
+            said.add("The hand calculation draws the same line as the simulation, within a cell of the map.");
         }
         return said;
     }

@@ -42,6 +42,11 @@ record SizeWords(Sizing sizing, StudyWords words) {
         return texts().notation(Kind.LENGTH);
     }
 
+    /** The same for the least that is enough. */
+    Notation least() {
+        return length().atLeast();
+    }
+
     /** What is set to give an accumulator its capacity. */
     static String set(StorageForm form) {
         if (form instanceof StorageForm.Strands) {
@@ -81,7 +86,7 @@ record SizeWords(Sizing sizing, StudyWords words) {
     Optional<Value> capacity() {
         return sizing.smallest()
                 .flatMap(size -> sizing.capacity()
-                        .map(found -> texts().found(length(), size.capacity(), found.low(), found.high())));
+                        .map(found -> texts().found(least(), size.capacity(), found.low(), found.high())));
     }
 
     /** The smallest capacity in whole strands. */
@@ -105,7 +110,7 @@ record SizeWords(Sizing sizing, StudyWords words) {
         return sizing.smallest()
                 .flatMap(SizeWords::adjusted)
                 .map(adjustable ->
-                        texts().found(length(), adjustable.metres(), end(sizing.possible()), end(sizing.sure())));
+                        texts().found(least(), adjustable.metres(), end(sizing.possible()), end(sizing.sure())));
     }
 
     private static OptionalDouble end(Optional<Size> size) {

@@ -3,6 +3,7 @@ package runthrough.report.sizing;
 import java.util.ArrayList;
 import java.util.List;
 import runthrough.handcalc.BearableSlowed;
+import runthrough.handcalc.Margin;
 import runthrough.handcalc.Storage;
 import runthrough.quantity.Kind;
 import runthrough.report.Cell;
@@ -41,8 +42,8 @@ final class SizingFigures {
         sizing.handCalculation()
                 .storage()
                 .map(storage -> storage.toRunThrough().capacity())
-                .ifPresent(margin -> figures.add(Figure.of(
-                        "hand calculation", length(margin.needed()), "one joint of mean time, accumulator full")));
+                .ifPresent(margin -> figures.add(
+                        Figure.of("hand calculation", least(margin), "one joint of mean time, accumulator full")));
         sizing.withoutStop().ifPresent(this::withoutStop);
         return figures;
     }
@@ -54,7 +55,7 @@ final class SizingFigures {
                 .ifPresentOrElse(
                         capacity -> figures.add(Figure.of(
                                 name,
-                                texts.found(words.length(), capacity, found.low(), found.high()),
+                                texts.found(words.least(), capacity, found.low(), found.high()),
                                 words.ofStrands(capacity)
                                         .map(strands -> strands + "; " + target)
                                         .orElse(target))),
@@ -63,8 +64,8 @@ final class SizingFigures {
                 .storage()
                 .flatMap(Storage::withoutStop)
                 .flatMap(BearableSlowed::capacity)
-                .ifPresent(margin -> figures.add(
-                        Figure.of("hand calculation, no stop", length(margin.needed()), "the process slows")));
+                .ifPresent(margin ->
+                        figures.add(Figure.of("hand calculation, no stop", least(margin), "the process slows")));
     }
 
     private void present(Sizing.Point now) {
@@ -76,9 +77,13 @@ final class SizingFigures {
             double margin = capacity - smallest.capacity();
             figures.add(Figure.of(
                     margin >= 0 ? "margin" : "shortfall",
-                    length(Math.abs(margin)),
+                    texts.marginSize(Kind.LENGTH, margin),
                     texts.share(Math.abs(margin) / capacity) + " of the present capacity"));
         });
+    }
+
+    private Value least(Margin capacity) {
+        return Value.of(capacity.needed(), words.least());
     }
 
     private Value length(double metres) {

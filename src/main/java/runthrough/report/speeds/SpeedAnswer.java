@@ -137,7 +137,7 @@ public final class SpeedAnswer {
         List<Figure> figures = new ArrayList<>();
         figures.add(Figure.of(
                 "most comes out at",
-                texts.value(Kind.SPEED, best.speed()),
+                SpeedTables.speed(texts, best.speed()),
                 texts.share(best.shareRunThrough().mean()) + " run through"));
         figures.add(Figure.of("output there", output(best), yieldAt(best)));
         figures.add(Figure.of("output as it is", output(now), "at " + texts.speed(now.speed()) + ", " + yieldAt(now)));
@@ -166,7 +166,7 @@ public final class SpeedAnswer {
     /** The fastest speed that meets the target. */
     private Value limit(Crossing crossing) {
         double speed = crossing.answer().orElseThrow();
-        return texts.found(texts.notation(Kind.SPEED, speed), speed, crossing.low(), crossing.high());
+        return texts.found(texts.notation(Kind.SPEED, speed).atMost(), speed, crossing.low(), crossing.high());
     }
 
     private List<String> account() {

@@ -39,7 +39,8 @@ record SpeedHeadline(SpeedCurve curve, Texts texts) {
     }
 
     private String inside() {
-        return "Most comes out at a process speed of " + texts.speed(best().speed()) + ": " + most() + ". Faster gives "
+        return "Most comes out at a process speed of "
+                + SpeedTables.speed(texts, best().speed()).text() + ": " + most() + ". Faster gives "
                 + (isLossSure() ? "less" : "no more") + ": at " + texts.speed(fastest()) + " "
                 + texts.share(lostAtFastest()) + " of that is lost.";
     }

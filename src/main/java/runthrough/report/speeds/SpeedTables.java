@@ -50,6 +50,11 @@ final class SpeedTables {
         return new SpeedTables(curve, texts).table();
     }
 
+    /** A speed to be set: rounded down, for a little faster much less may come out. */
+    static Value speed(Texts texts, double speed) {
+        return Value.of(speed, texts.notation(Kind.SPEED, speed).atMost());
+    }
+
     /** The points of the range, and the peak among them. */
     static List<SpeedPoint> points(SpeedCurve curve) {
         return Stream.concat(curve.points().stream(), Stream.of(curve.peak().at()))
@@ -62,7 +67,8 @@ final class SpeedTables {
     private Table table() {
         Notation output = notation(Kind.RATE_LENGTH, point -> point.output().mean());
         Notation speed = texts.notation(
-                Kind.SPEED, rows.stream().mapToDouble(Row::speed).max().orElse(1));
+                        Kind.SPEED, rows.stream().mapToDouble(Row::speed).max().orElse(1))
+                .atMost();
         TableMaker<Row> table = TableMaker.<Row>of("What comes out, in the replications of the scenario")
                 .intoFile(FILE)
                 .number("speed", speed, Row::speed)

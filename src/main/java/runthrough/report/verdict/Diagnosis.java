@@ -9,6 +9,7 @@ import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Limit;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Line;
+import runthrough.quantity.Kind;
 import runthrough.report.Texts;
 import runthrough.report.lever.LeverWords;
 import runthrough.simulation.records.ChangeRecord;
@@ -68,9 +69,9 @@ final class Diagnosis {
     Optional<String> margin() {
         return verdict.spare().map(spare -> {
             boolean enough = spare.metres() >= 0;
-            String lengths = texts.length(Math.abs(spare.metres())) + " of strip, which is "
-                    + texts.time(Math.abs(spare.seconds())) + " of " + result.joint() + " or "
-                    + texts.speed(Math.abs(spare.speed())) + " of process speed";
+            String lengths = texts.marginSize(Kind.LENGTH, spare.metres()).text() + " of strip, which is "
+                    + texts.marginSize(Kind.TIME, spare.seconds()).text() + " of " + result.joint() + " or "
+                    + texts.marginSize(Kind.SPEED, spare.speed()).text() + " of process speed";
             return (enough ? "Margin at the target of " : "Shortfall at the target of ") + texts.share(verdict.target())
                     + ": " + lengths + ".";
         });

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import runthrough.handcalc.Bearable;
 import runthrough.handcalc.BearableSlowed;
@@ -18,6 +19,7 @@ import runthrough.handcalc.Storage;
 import runthrough.handcalc.Term;
 import runthrough.plant.CoilChange;
 import runthrough.quantity.Kind;
+import runthrough.quantity.Notation;
 import runthrough.quantity.Unit;
 import runthrough.report.Cell;
 import runthrough.report.Chapter;
@@ -25,6 +27,7 @@ import runthrough.report.Column;
 import runthrough.report.Table;
 import runthrough.report.TextLines;
 import runthrough.report.Texts;
+import runthrough.report.Value;
 import runthrough.report.verdict.AnswerSheet.Given;
 import runthrough.report.verdict.AnswerSheet.Worked;
 
@@ -32,6 +35,8 @@ import runthrough.report.verdict.AnswerSheet.Worked;
 final class HandChapter {
     private static final int COLUMN = 24;
     private static final int INDENT = 6;
+    private static final String CAPACITY = "accumulator capacity";
+    private static final String SPEED = "fastest process speed";
     private static final String WITHOUT_SLOWING = ", without slowing";
     private static final String WITHOUT_STOP = ", without a stop";
 
@@ -116,9 +121,7 @@ final class HandChapter {
             boolean slows = storage.withoutSlowing().isPresent();
             borne(slows ? WITHOUT_SLOWING : "", storage.toRunThrough(), rows);
             storage.withoutStop().ifPresent(borne -> borne(borne, rows));
-            if (slows && storage.withoutStop().isEmpty()) {
-                rows.add(noForm("without a stop"));
-            }
+            beyondEntry(storage).ifPresent(top -> rows.add(fact("the entry runs no faster than", Kind.SPEED, top)));
             storage.coilStrip().ifPresent(strip -> rows.add(limit("strip of a coil to refill on", strip)));
         });
         rows.addAll(preparation());
@@ -176,19 +179,58 @@ final class HandChapter {
     /** What the accumulator bears: of a process that slows, for one of the two targets. */
     private void borne(String target, Bearable borne, List<List<Cell>> rows) {
         boolean isOne = target.isEmpty();
-        rows.add(limit("accumulator capacity" + target, borne.capacity()));
-        rows.add(limit("longest " + result.joint() + (isOne ? ", and mean" : target), borne.jointCycleTime()));
-        rows.add(limit("fastest process speed" + (isOne ? ", and rated" : target), borne.speed()));
+        rows.add(least(CAPACITY + target, borne.capacity()));
+        rows.add(most(longestJoint() + (isOne ? ", and mean" : target), borne.jointCycleTime()));
+        rows.add(most(SPEED + (isOne ? ", and rated" : target), borne.speed()));
     }
 
     private void borne(BearableSlowed borne, List<List<Cell>> rows) {
-        rows.add(limit("accumulator capacity" + WITHOUT_STOP, borne.capacity()));
-        rows.add(limit("longest " + result.joint() + WITHOUT_STOP, borne.jointCycleTime()));
-        rows.add(limit("fastest process speed" + WITHOUT_STOP, borne.speed()));
+        if (Stream.of(borne.capacity(), borne.jointCycleTime(), borne.speed()).allMatch(Optional::isEmpty)) {
+            rows.add(noForm("without a stop"));
+            return;
+        }
+        String capacity = CAPACITY + WITHOUT_STOP;
+        String joint = longestJoint() + WITHOUT_STOP;
+        String speed = SPEED + WITHOUT_STOP;
+        rows.add(borne.capacity().map(margin -> least(capacity, margin)).orElseGet(() -> noForm(capacity)));
+        rows.add(borne.jointCycleTime().map(margin -> most(joint, margin)).orElseGet(() -> noForm(joint)));
+        rows.add(borne.speed().map(margin -> most(speed, margin)).orElseGet(() -> noForm(speed)));
     }
 
-    private List<Cell> limit(String name, Optional<Margin> margin) {
-        return margin.map(there -> limit(name, there)).orElseGet(() -> noForm(name));
+    private String longestJoint() {
+        return "longest " + result.joint();
+    }
+
+    private List<Cell> least(String name, Margin capacity) {
+        Notation length = texts.notation(Kind.LENGTH);
+        return limit(name, capacity, length, length.atLeast());
+    }
+
+    private List<Cell> most(String name, Margin margin) {
+        return limit(
+                name,
+                margin,
+                texts.notation(margin.kind(), margin.given()).atMost(),
+                texts.notation(margin.kind(), margin.needed()));
+    }
+
+    private List<Cell> limit(String name, Margin margin, Notation given, Notation needed) {
+        return List.of(
+                Cell.of(name),
+                Cell.of(Value.of(margin.given(), given)),
+                Cell.of(Value.of(margin.needed(), needed)),
+                Cell.of(texts.margin(margin.kind(), margin.spare())));
+    }
+
+    /** The entry's top speed where a fastest process speed is beyond it: the closed form knows nothing of it. */
+    private OptionalDouble beyondEntry(Storage storage) {
+        double top = result.study().request().line().entry().topSpeed();
+        return Stream.concat(
+                                Stream.of(storage.toRunThrough().speed()),
+                                storage.withoutStop().flatMap(BearableSlowed::speed).stream())
+                        .anyMatch(speed -> speed.given() > top)
+                ? OptionalDouble.of(top)
+                : OptionalDouble.empty();
     }
 
     /** The closed form assumes when the process slows; where that is not so, the simulation says what is borne. */
@@ -202,11 +244,11 @@ final class HandChapter {
     }
 
     private List<Cell> limit(String name, Margin margin) {
-        return List.of(
-                Cell.of(name),
-                Cell.of(texts.value(margin.kind(), margin.given())),
-                Cell.of(texts.value(margin.kind(), margin.needed())),
-                Cell.of(texts.value(margin.kind(), margin.spare())));
+        return limit(
+                name,
+                margin,
+                texts.notation(margin.kind(), margin.given()).atMost(),
+                texts.notation(margin.kind(), margin.needed()).atLeast());
     }
 
     private List<Cell> fact(String name, Kind kind, double si) {

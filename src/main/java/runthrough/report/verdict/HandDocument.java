@@ -43,9 +43,9 @@ final class HandDocument {
                     "Capacity, and what a coil change takes of it; null where no closed form holds at that capacity.",
                     HELD,
                     BearableSlowed::capacity)
-            .in(
+            .optional(
                     "joint_cycle_time_s",
-                    "The longest that the accumulator bears, and what the joint takes.",
+                    "The longest that the accumulator bears, and what the joint takes; null where no closed form holds.",
                     HELD,
                     BearableSlowed::jointCycleTime)
             .optional(
@@ -96,8 +96,7 @@ final class HandDocument {
                     hand -> hand.storage().flatMap(Storage::withoutSlowing))
             .optional(
                     "without_stop",
-                    "What the accumulator bears with the process slowing; null where it cannot slow, and where no closed form"
-                            + " holds.",
+                    "What the accumulator bears with the process slowing; null where it cannot slow.",
                     BEARABLE_SLOWED,
                     hand -> hand.storage().flatMap(Storage::withoutStop))
             .optional(

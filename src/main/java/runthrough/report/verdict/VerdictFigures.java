@@ -136,10 +136,14 @@ final class VerdictFigures {
         boolean agrees = isMargin == (margin.speed() >= 0);
         return Figure.of(
                 (isMargin ? "margin " : "shortfall ") + of,
-                texts.value(Kind.LENGTH, Math.abs(margin.metres())),
-                texts.time(Math.abs(margin.seconds()))
+                texts.marginSize(Kind.LENGTH, margin.metres()),
+                texts.marginSize(Kind.TIME, margin.seconds()).text()
                         + time
-                        + (agrees ? "; " + texts.speed(Math.abs(margin.speed())) : ""));
+                        + (agrees
+                                ? "; "
+                                        + texts.marginSize(Kind.SPEED, margin.speed())
+                                                .text()
+                                : ""));
     }
 
     /** What a terminal shows beside the figures; pages have it in their tables. */

@@ -42,7 +42,7 @@ class HandChapterTest {
                                 .endsWith("-1:52 min"),
                         row -> assertThat(row)
                                 .startsWith("time to prepare before the process stops | 24.6 s")
-                                .contains("-1:35"));
+                                .contains("-1:36"));
     }
 
     @Test

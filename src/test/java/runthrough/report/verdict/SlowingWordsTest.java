@@ -75,13 +75,13 @@ class SlowingWordsTest {
     void marginAndShortfallSayForWhichTargetTheyAre() {
         // 90 s take 135 m of 150 m: 35 m below the level of 50 m at which it slows. It slows after 66.7 s and draws
         // 23.3 m in the
-        // 23.3 s that are left: 26.7 m remain.
+        // 23.3 s that are left: 26.67 m remain. Margins are rounded down.
         RunThroughResult result =
                 result(line().capacity(150).slowing(1, 50, 100).join(90).build(), 1, OptionalDouble.empty());
 
         assertThat(VerdictHeadline.of(result).word()).isEqualTo("SLOWS");
         assertThat(new Diagnosis(result).margin().orElseThrow())
-                .startsWith("Shortfall at the target of 100 %: 35 m of strip, which is 23.3 s");
+                .startsWith("Shortfall at the target of 100 %: 35 m of strip, which is 23.4 s");
         assertThat(new VerdictFigures(result).all())
                 .anySatisfy(figure -> {
                     assertThat(figure.name()).isEqualTo("shortfall at the target");
@@ -89,10 +89,10 @@ class SlowingWordsTest {
                 })
                 .anySatisfy(figure -> {
                     assertThat(figure.name()).isEqualTo("margin without a stop");
-                    assertThat(figure.value().text()).isEqualTo("26.7 m");
+                    assertThat(figure.value().text()).isEqualTo("26.6 m");
                 });
         assertThat(row(result, "accumulator capacity, without slowing")).endsWith("-35 m");
-        assertThat(row(result, "longest joint cycle time, without slowing")).endsWith("-23.3 s");
+        assertThat(row(result, "longest joint cycle time, without slowing")).endsWith("-23.4 s");
         // With 110 m it slows after 40 s, and the 50 s that are left draw the 50 m below: 40 m less would do.
         assertThat(row(result, "accumulator capacity, without a stop")).endsWith("40 m");
     }
