@@ -1,13 +1,22 @@
 package runthrough.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
+import runthrough.plant.SimulationRequest;
+import runthrough.scenario.ScenarioFile;
+import runthrough.scenario.ScenarioReading;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.SimulationException;
 
@@ -36,6 +45,25 @@ class OrdinaryCourseTest {
         Replication atOnce = simulator.run(0, Detail.CHANGES);
         assertThat(atOnce.changes()).as(name).isEqualTo(byEvents.changes());
         assertThat(atOnce.totals()).as(name).isEqualTo(byEvents.totals());
+    }
+
+    private static List<String> shippedLines() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
+            return files.map(Path::toString)
+                    .filter(name -> name.endsWith(".yaml"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("shippedLines")
+    void shippedLinesRunTheSameBothWays(String file) {
+        SimulationRequest request = assertInstanceOf(
+                        ScenarioReading.Accepted.class,
+                        ScenarioFile.open(Path.of(file)).read())
+                .request();
+        sameBothWays(file, request.line(), request.run().withExtent(new Extent.Changes(2000)));
     }
 
     @ParameterizedTest

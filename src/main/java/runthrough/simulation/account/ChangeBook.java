@@ -1,6 +1,7 @@
 package runthrough.simulation.account;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -9,13 +10,17 @@ import runthrough.simulation.records.Outcome;
 import runthrough.simulation.records.WorkDone;
 
 /**
- * The coil changes of a replication: the latest, and those that are kept. A stop may cost a coil change metres after the next
- * has begun, so records are made at the end.
+ * The coil changes of a replication: the latest, and the records of those that are kept. A stop may cost a coil change metres after
+ * the next has begun, so a record is made when nothing can be lost to it any more: mostly at once, and what was noted of it is
+ * forgotten.
  *
  * <p>Rule REPORT-7.
  */
 final class ChangeBook {
-    private final List<ChangeUnderWay> kept = new ArrayList<>();
+    private final List<ChangeRecord> records = new ArrayList<>();
+    /** Kept, and may still lose metres. */
+    private final List<ChangeUnderWay> open = new ArrayList<>();
+
     private ChangeUnderWay latest = new ChangeUnderWay();
 
     /** The latest coil change begun; before the first one of number 0, of which nothing is kept. */
@@ -28,33 +33,55 @@ final class ChangeBook {
         latest = change;
     }
 
-    /** Keeps the latest coil change, if that has come as far as T2; with its {@code work} if it failed. */
-    void keepLatest(Supplier<Optional<WorkDone>> work) {
+    /**
+     * Keeps the latest coil change, if that has come as far as T2; with its {@code work} if it failed. {@code mayLose} says whether any
+     * may lose metres from here on.
+     */
+    void keepLatest(Supplier<Optional<WorkDone>> work, boolean mayLose) {
         if (latest.isReleased()) {
             if (latest.worst() != Outcome.RAN_THROUGH) {
                 latest.done(work.get());
             }
-            kept.add(latest);
+            open.add(latest);
+        }
+        if (!mayLose) {
+            close();
         }
     }
 
-    /** How many are kept. */
+    /** Nothing can be lost any more. */
+    void close() {
+        for (ChangeUnderWay change : open) {
+            records.add(change.record());
+        }
+        open.clear();
+    }
+
+    /** How many are kept, once closed. */
     int size() {
-        return kept.size();
+        return records.size();
     }
 
     /** How many of those are of this outcome. */
     int counted(Outcome outcome) {
-        return (int) kept.stream().filter(change -> change.worst() == outcome).count();
+        int count = 0;
+        for (ChangeRecord change : records) {
+            count += change.outcome() == outcome ? 1 : 0;
+        }
+        return count;
     }
 
     /** How many of those were refilled before the next. */
     int refilled() {
-        return (int) kept.stream().filter(ChangeUnderWay::isRefilled).count();
+        int count = 0;
+        for (ChangeRecord change : records) {
+            count += Double.isNaN(change.refillTime()) ? 0 : 1;
+        }
+        return count;
     }
 
-    /** The records of those, as they stand. */
+    /** The records of those. */
     List<ChangeRecord> records() {
-        return kept.stream().map(ChangeUnderWay::record).toList();
+        return Collections.unmodifiableList(records);
     }
 }

@@ -130,10 +130,6 @@ final class ChangeUnderWay {
         return starvedStops;
     }
 
-    boolean isRefilled() {
-        return !Double.isNaN(refillTime);
-    }
-
     /** What took time at its joint, where it did not run through. */
     void done(Optional<WorkDone> took) {
         work = took;

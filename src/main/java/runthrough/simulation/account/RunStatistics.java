@@ -206,16 +206,17 @@ public final class RunStatistics {
 
     /** The latest coil change is over; its record is kept if it came as far as T2, with its {@code work} if it failed. */
     public void keepLatestChange(Supplier<Optional<WorkDone>> work) {
-        book.keepLatest(work);
+        book.keepLatest(work, losses.mayLose());
     }
 
-    /** The records kept, in order. */
+    /** The records kept, in order, once the totals are made. */
     public List<ChangeRecord> changes() {
         return book.records();
     }
 
-    /** The totals at {@code time}. */
+    /** The totals at {@code time}, at which the run ends. */
     public Totals totals(double time) {
+        book.close();
         weigh(massPerMetre);
         ProcessedScrap processedScrap = new ProcessedScrap(
                 sums.atStops.metres,

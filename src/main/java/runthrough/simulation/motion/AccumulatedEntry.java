@@ -64,7 +64,11 @@ final class AccumulatedEntry implements EntrySection {
         take(EntryTransition.CHANGE_STARTS);
     }
 
-    private void take(EntryTransition transition) {
+    EntryMode mode() {
+        return mode;
+    }
+
+    void take(EntryTransition transition) {
         mode = transition.next(outlook);
         state.entryState = mode.traced;
     }
@@ -105,10 +109,7 @@ final class AccumulatedEntry implements EntrySection {
     /** Sets the entry's ramp for its mode. */
     private void ramp() {
         switch (mode) {
-            case FILLING -> {
-                double fastest = Math.min(topSpeed, state.target() + fillRateLimit);
-                rampTo(Math.min(fastest, runOut.ceiling()), true);
-            }
+            case FILLING -> rampTo(Math.min(fillingSpeed(), runOut.ceiling()), true);
             case ARRIVING_FULL, ARRIVING_ABOVE ->
                 rampTo(Math.min(state.target(), Math.max(entry.speed, runOut.ceiling())), false);
             case HEADING_FOR_PROCESS -> headForProcess();
@@ -116,6 +117,11 @@ final class AccumulatedEntry implements EntrySection {
             case RUNNING_OUT -> entry.rampTo(runOut.goal());
             case HOLDING, STANDING -> entry.hold(entry.speed);
         }
+    }
+
+    /** The speed (m/s) at which it fills. */
+    double fillingSpeed() {
+        return Math.min(topSpeed, state.target() + fillRateLimit);
     }
 
     /** Ramps to {@code target}; a jump upwards stops short of what would overrun the tail, or overfill. */

@@ -56,6 +56,13 @@ final class JointTracker {
         breaks.release(statistics.latestChange(), mark);
     }
 
+    /** Whether a joint on its way ever brings something about. */
+    boolean mayAct() {
+        return coilsDiffer
+                || line.process().jointPassage().isPresent()
+                || line.process().jointBreak().isPresent();
+    }
+
     /** Offers that the next joint reaches the process section, begins or ends to pass it, or breaks in it. */
     void offerTo(NextEvent next) {
         if (!marks.isEmpty()) {

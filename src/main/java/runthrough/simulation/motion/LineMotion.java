@@ -1,5 +1,6 @@
 package runthrough.simulation.motion;
 
+import org.jspecify.annotations.Nullable;
 import runthrough.plant.Coil;
 import runthrough.plant.Line;
 import runthrough.simulation.account.RunStatistics;
@@ -23,6 +24,10 @@ public final class LineMotion {
     private final LevelWatch levels;
     private final JointTracker joints;
     private final UncoilerWatch uncoiler;
+    private final @Nullable OrdinaryCourse ordinary;
+    /** Whether joints on their way, or a tail on its way, may bring something about. */
+    private final boolean watches;
+
     private boolean wasMatched = true;
 
     /**
@@ -50,12 +55,18 @@ public final class LineMotion {
         next = new NextEvent(calendar);
         process = new ProcessControl(line, state, calendar, statistics, numbers);
         TailWatch tail = new TailWatch(new RunOut(line.tailDeceleration(), line.creep()), state, changes);
-        entry = state.hasAccumulator
-                ? new AccumulatedEntry(line, state, tail)
-                : new OneStripEntry(line, state, process, tail);
+        if (state.hasAccumulator) {
+            AccumulatedEntry accumulated = new AccumulatedEntry(line, state, tail);
+            ordinary = new OrdinaryCourse(line, this, state, accumulated, tail.runOut());
+            entry = accumulated;
+        } else {
+            ordinary = null;
+            entry = new OneStripEntry(line, state, process, tail);
+        }
         levels = new LevelWatch(line, state, process);
         joints = new JointTracker(line, setting.coilsDiffer(), state, statistics, process.jointBreaks());
         uncoiler = new UncoilerWatch(line, state, changes);
+        watches = joints.mayAct() || uncoiler.mayAct();
     }
 
     /** Begins at time 0 with {@code usableLength} (m) of the first coil, at its rated speed. */
@@ -114,6 +125,10 @@ public final class LineMotion {
      * level stays above all that is watched for, and nothing in the calendar comes before.
      */
     public Reached goOn() {
+        Reached reached = ordinary == null ? Reached.SOMETHING_ELSE : ordinary.goOn();
+        if (reached != Reached.SOMETHING_ELSE) {
+            return reached;
+        }
         while (isOrdinary()) {
             entry.plan();
             noteMatching();
@@ -137,8 +152,25 @@ public final class LineMotion {
     }
 
     /** Whether the strip has an ordinary course at present. */
-    private boolean isOrdinary() {
+    boolean isOrdinary() {
         return state.isAtRated() && !statistics.mayLose();
+    }
+
+    /** Goes on for {@code delay} seconds, where nothing else comes before; whether it did. */
+    boolean passes(double delay) {
+        if (watches) {
+            next.clear();
+            joints.offerTo(next);
+            uncoiler.offerTo(next);
+            if (!(delay < next.delay())) {
+                return false;
+            }
+        }
+        if (!mayPass(delay)) {
+            return false;
+        }
+        calendar.goOnAt(calendar.now() + delay, "motion");
+        return true;
     }
 
     private boolean mayPass(double delay) {
@@ -167,7 +199,7 @@ public final class LineMotion {
         return true;
     }
 
-    private void noteMatching() {
+    void noteMatching() {
         boolean isMatched = entry.isMatched();
         if (isMatched) {
             statistics.matched(calendar.now());

@@ -33,6 +33,11 @@ final class UncoilerWatch {
         tailIsOn = false;
     }
 
+    /** Whether a tail leaves its uncoiler before it is in the joiner. */
+    boolean mayAct() {
+        return path > 0;
+    }
+
     void offerTo(NextEvent next) {
         if (tailIsOn && path > 0) {
             next.offer(tailLeaves);
