@@ -19,7 +19,7 @@ import runthrough.simulation.records.Detail;
 
 /**
  * Prints how long whole commands take with two jars, in turn, and how long a coil change takes in the engine, in the bare model and in
- * its draws alone. Medians; processor time (s, ns), which tells more than the clock where others use the machine, and time by the
+ * its draws alone. Medians; processor time (s, ns), which shows more than the clock where others use the machine, and time by the
  * clock (s). Its arguments are the jars: the one to compare with, and the one to measure.
  */
 public final class BarTable {
