@@ -34,7 +34,7 @@ class ShippedAnswersTest {
         "roll-former,      MISSES,    60,   3.2, WAITING_FOR_PREPARATION",
         "coating-line,     MEETS,     99.8, 0,   JOINT_MADE_AGAIN",
         "slitter,          MISSES,    86.4, 8.7, ELEMENT_TOOK_LONG",
-        "perforating-line, MISSES,    0,    9.2, PRACTICE",
+        "perforating-line, MISSES,    0,    9.8, PRACTICE",
         "galvanising-line, MISSES,    96.5, 0.6, WAITING_FOR_PEOPLE",
         "slitter-widths,   MISSES,    95,   1.1, OCCASIONAL_ELEMENT"
     })

@@ -59,6 +59,11 @@ record Wording(Optional<Units> units) {
         return text(Kind.SHARE, share, "");
     }
 
+    /** A share that is about right: two digits. */
+    String roundShare(double share) {
+        return share(Double.parseDouble(Numbers.text(share, 2)));
+    }
+
     /** A count. */
     String count(long count) {
         return Long.toString(count);

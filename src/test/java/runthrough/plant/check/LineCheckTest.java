@@ -124,7 +124,42 @@ class LineCheckTest {
 
         @Test
         void targetOfALineWithoutChance_isShownByOneRun() {
-            assertThat(checked(line().build(), 1, 0, 1, 1)).isEmpty();
+            assertThat(checked(line().build(), 2, 1, 1, 1)).isEmpty();
+        }
+
+        @Test
+        void firstCoilThatIsMuchOfTheRun_isWarnedOfWithWhatMendsIt() {
+            // Rule CHECK-36. 5 coil changes are 6 coils, 1/6 = 17 %; of 99 it is 1 %.
+            assertThat(checked(line().build(), 5, 0, 1, 0.9))
+                    .extracting(Message::severity, Message::text)
+                    .containsExactly(tuple(
+                            Severity.WARNING,
+                            "run.leave-out = 0; the first coil, which runs before any coil change, is about 0.17 of a run"
+                                    + " of 5: stops, lost time and scrap of 8 h or a year are too low by that, output is"
+                                    + " too high. Leave out 1, or run at least 100 coil changes."));
+            assertThat(checked(line().build(), 98, 0, 1, 0.9)).hasSize(1);
+            assertThat(checked(line().build(), 99, 0, 1, 0.9)).isEmpty();
+            assertThat(checked(line().build(), 5, 1, 1, 0.9)).isEmpty();
+        }
+
+        @Test
+        void runOfAFewCoilsThatEndsWithinOne_isWarnedOf() {
+            // Rule CHECK-36. A coil takes 400 s; half of it is 5 % of 4000 s, and 1 % of 20000 s.
+            RunPlan run = new RunPlan(new RunPlan.Extent.Time(4000), 0, 1, 1, 0.9);
+            assertThat(LineCheck.check(line().build(), run))
+                    .extracting(Message::severity, Message::text)
+                    .containsExactly(tuple(
+                            Severity.WARNING,
+                            "run.time = 4000 s; it ends within a coil, so that stops, lost time and scrap of 8 h or a year"
+                                    + " are too low by about 0.05, output is too high. Give at least 20000 s, or in its"
+                                    + " place a number of coil changes with leave-out: 1."));
+            assertThat(LineCheck.check(line().build(), new RunPlan(new RunPlan.Extent.Time(4000), 1, 1, 1, 0.9)))
+                    .singleElement()
+                    .extracting(Message::text)
+                    .asString()
+                    .contains("are too high by about 0.05, output is too low");
+            assertThat(LineCheck.check(line().build(), run.withExtent(new RunPlan.Extent.Time(20001))))
+                    .isEmpty();
         }
 
         @Test
