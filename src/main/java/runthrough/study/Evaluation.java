@@ -1,9 +1,7 @@
 package runthrough.study;
 
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
@@ -13,9 +11,9 @@ import runthrough.plant.Line;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Totals;
-import runthrough.study.cause.Cause;
 import runthrough.study.cause.CauseCounts;
 import runthrough.study.cause.CauseFinder;
+import runthrough.study.cause.NamedCauses;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Estimators;
 import runthrough.study.statistics.Pairs;
@@ -42,17 +40,21 @@ public record Evaluation(boolean chance, UnseenStops unseen, List<Tally> replica
      * @param causes what its coil changes that did not run through are attributed to
      * @param stops how many starved stops belong to its coil changes
      */
-    public record Tally(Totals totals, CauseCounts causes, long stops) {
+    public record Tally(Totals totals, List<NamedCauses.Count> causes, long stops) {
+
+        public Tally {
+            causes = List.copyOf(causes);
+        }
 
         /** What {@code replication} adds up to, with the causes that {@code finder} finds. */
         public static Tally of(CauseFinder finder, Replication replication) {
-            Map<Cause, Long> causes = new EnumMap<>(Cause.class);
+            NamedCauses causes = new NamedCauses();
             long stops = 0;
             for (ChangeRecord change : replication.changes()) {
-                finder.reasonOf(change).ifPresent(reason -> causes.merge(reason.cause(), 1L, Long::sum));
+                causes.add(change, finder.reasonOf(change));
                 stops += change.starvedStops();
             }
-            return new Tally(replication.totals(), new CauseCounts(causes), stops);
+            return new Tally(replication.totals(), causes.list(), stops);
         }
     }
 
@@ -118,7 +120,18 @@ public record Evaluation(boolean chance, UnseenStops unseen, List<Tally> replica
 
     /** What the coil changes that did not run through are attributed to, in all replications. */
     public CauseCounts causes() {
-        return replications.stream().map(Tally::causes).reduce(CauseCounts.none(), CauseCounts::plus);
+        return named().byCause();
+    }
+
+    /** The same by named work element, as {@link NamedCauses#list}. */
+    public List<NamedCauses.Count> namedCauses() {
+        return named().list();
+    }
+
+    private NamedCauses named() {
+        NamedCauses named = new NamedCauses();
+        replications.forEach(one -> named.add(one.causes()));
+        return named;
     }
 
     /** Only the first {@code number} replications, or all if there are no more. */

@@ -268,4 +268,38 @@ class SensitivityCommandTest {
                 .contains("entry.top-sped", "process.speed", "accumulator.capacity")
                 .contains("is given two ranges");
     }
+
+    /**
+     * A cutter is changed for 60 s at coil changes 10 and 20, on top of joints of 50 s to 70 s: 110 m or more of the 100 m, every
+     * time. Nothing else stops the process.
+     */
+    @Test
+    void largestCauseIsPointedTo_sinceWhatComesByPlanHasNoShareOfVariance() throws IOException {
+        session.write(
+                "cutter.yaml",
+                Session.LINE.replace(
+                        "[{join strip: 60 s}]",
+                        "[{join strip: {uniform: [50 s, 70 s]}}, {change cutter: {constant: 60 s, every: 10}}]"));
+        Session.Done done = session.run("sensitivity", "cutter.yaml", "--no-report", "--samples", "10");
+
+        assertThat(done.code()).as(done.err()).isZero();
+        assertThat(done.out().replaceAll("\\s+", " "))
+                .contains(
+                        "Largest cause of coil changes that did not run through: occasional element: change cutter, at 6"
+                                + " of 6; the verdict of this line lists all causes, with what each is worth. It comes by plan and"
+                                + " not at random, so that its coming has no share of variance.");
+        JsonNode answer = json("sensitivity", "cutter.yaml", "--no-report", "--json", "--samples", "10");
+        assertThat(answer.at("/causes/0/element").asText()).isEqualTo("join/change cutter");
+        assertThat(answer.at("/causes/0/coil_changes").asInt()).isEqualTo(6);
+
+        Session.Done compared = session.write(
+                        "both.yaml",
+                        Files.readString(folder.resolve("cutter.yaml"))
+                                + "alternatives: {third: {entry.uncoilers: 3}}\n")
+                .run("compare", "both.yaml", "--no-report");
+        assertThat(compared.out().replaceAll("\\s+", " "))
+                .contains("What most failures are attributed to as written occasional element: change cutter third");
+        assertThat(session.run("limits", "cutter.yaml", "--no-report").out().replaceAll("\\s+", " "))
+                .contains("limited by occasional element: change cutter");
+    }
 }

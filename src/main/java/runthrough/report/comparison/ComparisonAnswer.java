@@ -110,7 +110,8 @@ public final class ComparisonAnswer {
         String over = " a year against " + quoted(comparison.today());
         return switch (difference.significance()) {
             case SIGNIFICANT ->
-                (difference.mean() > 0 ? "gains " : "loses ") + output.size(difference) + over + ", significant";
+                (difference.mean() > 0 ? "gains " : "loses ") + output.size(difference) + over + ", "
+                        + ComparisonFigure.word(difference);
             case NOT_SHOWN -> "is not shown to change the output" + among(output, difference, " a year");
             case NONE -> "changes nothing in the output";
         };
@@ -120,7 +121,8 @@ public final class ComparisonAnswer {
         Difference difference = lost.of(one).difference().orElseThrow();
         return switch (difference.significance()) {
             case SIGNIFICANT ->
-                lost.size(difference) + (difference.mean() > 0 ? " more" : " less") + " is lost, significant";
+                lost.size(difference) + (difference.mean() > 0 ? " more" : " less") + " is lost, "
+                        + ComparisonFigure.word(difference);
             case NOT_SHOWN -> "no change in the time lost is shown" + among(lost, difference, "");
             case NONE -> "the time lost is the same";
         };

@@ -8,6 +8,7 @@ import runthrough.report.JsonShape;
 import runthrough.report.described.LineDifferences;
 import runthrough.study.TargetStatus;
 import runthrough.study.cause.Cause;
+import runthrough.study.cause.Reason;
 import runthrough.study.comparison.Compared;
 import runthrough.study.comparison.Compared.Figure;
 import runthrough.study.comparison.Comparison;
@@ -125,7 +126,11 @@ final class ComparisonDocument {
                     "limiting_factor",
                     "What most coil changes that did not run through are attributed to; null when all did.",
                     Cause.class,
-                    one -> one.causes().main())
+                    one -> one.mainCause().map(Reason::cause))
+            .optionalText(
+                    "limiting_element",
+                    "The work element that it is named by, as list/name; null where it is named by none.",
+                    one -> one.mainCause().flatMap(Reason::element).map(Reason.Element::path))
             .count(
                     "strip_breaks",
                     "Times that the level fell below zero; numbers are not physical then.",

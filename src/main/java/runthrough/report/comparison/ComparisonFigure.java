@@ -65,7 +65,7 @@ record ComparisonFigure(String name, ComparisonMeasure measure, boolean yearly, 
     /** What to say of a difference. */
     static String word(Difference difference) {
         return switch (difference.significance()) {
-            case SIGNIFICANT -> "significant";
+            case SIGNIFICANT -> difference.isExact() ? "exact" : "significant";
             case NOT_SHOWN -> "not shown";
             case NONE -> "none";
         };

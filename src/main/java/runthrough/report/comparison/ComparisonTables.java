@@ -12,7 +12,7 @@ import runthrough.report.TableMaker;
 import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.report.described.LineDifferences;
-import runthrough.study.cause.Cause;
+import runthrough.study.cause.Reason;
 import runthrough.study.comparison.Compared;
 import runthrough.study.comparison.Comparison;
 import runthrough.study.comparison.ComparisonMeasure;
@@ -72,7 +72,7 @@ final class ComparisonTables {
     }
 
     private static String limitingFactor(Compared one) {
-        return one.causes().main().map(Cause::words).orElse("nothing");
+        return one.mainCause().map(Reason::words).orElse("nothing");
     }
 
     private Table year() {

@@ -78,6 +78,7 @@ public final class SensitivityAnswer {
 
     private List<String> advice() {
         List<String> advice = new ArrayList<>();
+        CauseWords.of(sensitivity).ifPresent(advice::add);
         swings.share().ifPresent(advice::add);
         advice.addAll(variance.sentences());
         advice.addAll(swings.remarks());

@@ -5,6 +5,9 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import runthrough.report.JsonShape;
+import runthrough.study.cause.Cause;
+import runthrough.study.cause.NamedCauses;
+import runthrough.study.cause.Reason;
 import runthrough.study.sensitivity.Change;
 import runthrough.study.sensitivity.ChangeMeasure;
 import runthrough.study.sensitivity.Sensitivity;
@@ -98,6 +101,14 @@ final class SensitivityDocument {
                     VarianceShares::isTogetherShown)
             .list("sources", "The one with the greatest total index first.", SOURCE, VarianceShares::sources);
 
+    private static final JsonShape<NamedCauses.Count> CAUSE = JsonShape.<NamedCauses.Count>named("named_cause")
+            .word("cause", "The cause.", Cause.class, count -> count.reason().cause())
+            .optionalText(
+                    "element",
+                    "The work element that it is named by, as list/name; null where it is named by none.",
+                    count -> count.reason().element().map(Reason.Element::path))
+            .count("coil_changes", "Coil changes that did not run through because of it.", NamedCauses.Count::changes);
+
     static final JsonShape<Sensitivity> SHAPE = JsonShape.<Sensitivity>named("sensitivity")
             .number("target", "Share of coil changes that should run through.", Sensitivity::target)
             .word(
@@ -119,6 +130,12 @@ final class SensitivityDocument {
                     "Inputs moved one at a time.",
                     INPUT,
                     sensitivity -> sensitivity.swings().effects())
+            .list(
+                    "causes",
+                    "What the coil changes that did not run through are attributed to, for the line as it is: those of the"
+                            + " verdict.",
+                    CAUSE,
+                    Sensitivity::causes)
             .count("samples", "Replications of each kind behind the shares of variance.", Sensitivity::samples)
             .count("sample_changes", "Coil changes in each of these.", Sensitivity::sampleChanges)
             .list(

@@ -38,6 +38,11 @@ public final class NamedCauses {
                 counts.merge(found, new Count(found, 1, change.starvedStops(), change.lostTime()), Count::plus));
     }
 
+    /** Takes up those that were counted elsewhere, such as in another replication. */
+    public void add(List<Count> others) {
+        others.forEach(other -> counts.merge(other.reason(), other, Count::plus));
+    }
+
     /** The reasons of most coil changes first, of equal ones those that cost most time; then in the order of {@link Cause}. */
     public List<Count> list() {
         return counts.values().stream()

@@ -1,12 +1,14 @@
 package runthrough.study.comparison;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import runthrough.plant.Alternative;
 import runthrough.study.TargetStatus;
-import runthrough.study.cause.CauseCounts;
+import runthrough.study.cause.NamedCauses;
+import runthrough.study.cause.Reason;
 import runthrough.study.statistics.Difference;
 import runthrough.study.statistics.Estimate;
 
@@ -17,7 +19,7 @@ import runthrough.study.statistics.Estimate;
  * @param chance whether anything in it is random; if not, its values are exact
  * @param answer whether the target is met
  * @param changes how many coil changes were run
- * @param causes what those that did not run through are attributed to
+ * @param causes what those that did not run through are attributed to, by named element, most coil changes first
  * @param stripBreaks how often the level fell below 0, in all replications; what follows one is not physical
  * @param figures one for each measure, as {@link ComparisonMeasure} defines it
  * @param yearly the same of a year, for those measures of which a year has a meaning
@@ -28,13 +30,14 @@ public record Compared(
         boolean chance,
         TargetStatus answer,
         long changes,
-        CauseCounts causes,
+        List<NamedCauses.Count> causes,
         long stripBreaks,
         Map<ComparisonMeasure, Figure> figures,
         Map<ComparisonMeasure, Figure> yearly,
         Optional<AgainstToday> against) {
 
     public Compared {
+        causes = List.copyOf(causes);
         figures = Map.copyOf(figures);
         yearly = Map.copyOf(yearly);
     }
@@ -50,6 +53,11 @@ public record Compared(
         private Figure times(double factor) {
             return new Figure(value.times(factor), difference.map(by -> by.times(factor)));
         }
+    }
+
+    /** What most of its coil changes that did not run through are attributed to; empty where all ran through. */
+    public Optional<Reason> mainCause() {
+        return causes.stream().findFirst().map(NamedCauses.Count::reason);
     }
 
     /** What {@code measure} gave. */

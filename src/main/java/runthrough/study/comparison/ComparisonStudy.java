@@ -167,7 +167,7 @@ public final class ComparisonStudy {
                 evaluation.chance(),
                 evaluation.answer(target),
                 evaluation.changes(),
-                evaluation.causes(),
+                evaluation.namedCauses(),
                 (long) DoubleStream.of(evaluation.each(Totals::stripBreaks)).sum(),
                 figures,
                 Compared.yearly(figures, yearlyTime()),

@@ -1,5 +1,6 @@
 package runthrough.study.lever;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -9,7 +10,6 @@ import runthrough.study.Evaluation.Tally;
 import runthrough.study.StudyResult;
 import runthrough.study.TotalsEstimates;
 import runthrough.study.UnseenStops;
-import runthrough.study.cause.CauseCounts;
 import runthrough.study.cause.Reason;
 import runthrough.study.statistics.Difference;
 import runthrough.study.statistics.Estimate;
@@ -39,7 +39,7 @@ final class Savings {
                 result.verdict().chance(),
                 UnseenStops.of(result.request().line()),
                 result.totals().stream()
-                        .map(one -> new Tally(one, CauseCounts.none(), one.starvedStops()))
+                        .map(one -> new Tally(one, List.of(), one.starvedStops()))
                         .toList());
         this.year = result.request().run().yearlyTime();
     }

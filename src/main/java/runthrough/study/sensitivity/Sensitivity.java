@@ -2,6 +2,7 @@ package runthrough.study.sensitivity;
 
 import java.util.List;
 import runthrough.plant.SimulationRequest;
+import runthrough.study.cause.NamedCauses;
 
 /**
  * How much an answer changes with its inputs and its random times.
@@ -12,6 +13,7 @@ import runthrough.plant.SimulationRequest;
  * @param swings inputs moved one at a time
  * @param randomness shares of variance, one for each measure, the margin or the lost time first; empty where nothing in the
  *     line is random
+ * @param causes of the coil changes that did not run through, of the line as it is: those of the verdict
  * @param samples replications of each kind behind them
  * @param sampleChanges coil changes in each of these
  */
@@ -21,10 +23,12 @@ public record Sensitivity(
         boolean chance,
         Swings swings,
         List<VarianceShares> randomness,
+        List<NamedCauses.Count> causes,
         int samples,
         int sampleChanges) {
 
     public Sensitivity {
         randomness = List.copyOf(randomness);
+        causes = List.copyOf(causes);
     }
 }

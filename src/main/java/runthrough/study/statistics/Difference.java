@@ -37,6 +37,11 @@ public record Difference(
                 same ? Significance.NONE : Significance.SIGNIFICANT);
     }
 
+    /** Whether it is one between two values of which nothing is random. */
+    public boolean isExact() {
+        return pairs == 1 && interval.isEmpty() && significance != Significance.NOT_SHOWN;
+    }
+
     /** The same where both gave the same in every pair. */
     Difference asNone() {
         return new Difference(0, pairs, interval, confidence, Significance.NONE);

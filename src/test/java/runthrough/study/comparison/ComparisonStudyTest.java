@@ -26,6 +26,7 @@ import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.TargetStatus;
 import runthrough.study.cause.Cause;
+import runthrough.study.cause.Reason;
 import runthrough.study.comparison.Compared.Figure;
 import runthrough.study.statistics.Difference;
 import runthrough.study.statistics.Difference.Significance;
@@ -90,7 +91,7 @@ class ComparisonStudyTest {
         assertThat(today.figure(ComparisonMeasure.STOPS).value().mean())
                 .isCloseTo(10 / 10_400.0 * 28_800, within(1e-9));
         assertThat(today.answer()).isEqualTo(TargetStatus.MISSES);
-        assertThat(today.causes().main()).contains(Cause.PRACTICE);
+        assertThat(today.mainCause().map(Reason::cause)).contains(Cause.PRACTICE);
         // Two people for 600 s.
         assertThat(today.figure(ComparisonMeasure.CREW_TIME_PER_CHANGE).value().mean())
                 .isCloseTo(1200, within(1e-9));

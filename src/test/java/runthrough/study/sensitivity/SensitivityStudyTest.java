@@ -16,7 +16,9 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.PlainLine;
+import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyListener;
+import runthrough.study.StudyOptions;
 import runthrough.study.sensitivity.Swing.End;
 
 /**
@@ -246,5 +248,17 @@ class SensitivityStudyTest {
         assertThat(coil.low().strip()).isEmpty();
         assertThat(coil.low().end().note()).contains("must be more than 0 after its crops, 6 m");
         assertThat(coil.high().strip()).isPresent();
+    }
+
+    @Test
+    void causesAreThoseOfTheVerdict() {
+        Line line = line().capacity(150).join(JOINT).build();
+        Sensitivity sensitivity = study(line, 0.9, 50, 4);
+        assertThat(sensitivity.causes())
+                .isNotEmpty()
+                .isEqualTo(new RunThroughStudy(sensitivity.request())
+                        .run(StudyOptions.plain(), StudyListener.NONE)
+                        .verdict()
+                        .namedCauses());
     }
 }
