@@ -16,6 +16,7 @@ import runthrough.scenario.Input;
 import runthrough.scenario.ScenarioReading;
 import runthrough.scenario.source.Problem;
 import runthrough.study.StudyListener;
+import runthrough.study.map.JointAxis;
 import runthrough.study.map.MapAxis;
 import runthrough.study.map.MapPlan;
 import runthrough.study.map.MapStore;
@@ -73,9 +74,14 @@ record MapView(String svg, String words) {
     }
 
     private static MapVariants.Variant variant(PageScenario draft, Input across, double x, Input up, double y) {
-        ScenarioReading reading = draft.file().with(List.of(across.setTo(x, "map"), up.setTo(y, "map")));
+        ScenarioReading reading = draft.file()
+                .with(Stream.of(across.setTo(x, "map"), up.setTo(y, "map"))
+                        .filter(setting -> !JointAxis.isNamed(setting.path()))
+                        .toList());
         if (reading instanceof ScenarioReading.Accepted accepted) {
-            return new MapVariants.Variant.Possible(accepted.request().line());
+            MapVariants.Variant variant =
+                    new MapVariants.Variant.Possible(accepted.request().line());
+            return JointAxis.along(across.path(), x, JointAxis.along(up.path(), y, variant));
         }
         Problem first = ((ScenarioReading.Refused) reading).problems().get(0);
         return new MapVariants.Variant.Refused(first.path() + " = " + first.value() + "; " + first.rule());

@@ -16,6 +16,8 @@ import runthrough.study.map.ShareMap.Way;
 final class MapAdvice {
     /** A part of the map that is hardly there is not worth a word. */
     private static final double HARDLY = 0.005;
+    /** A value between points of the grid on both axes may be off by so many steps. */
+    static final int OFF = 2;
 
     private final ShareMap map;
     private final MapWords words;
@@ -39,8 +41,8 @@ final class MapAdvice {
         }
         if (Stream.of(words.x(), words.y()).anyMatch(axis -> axis.name().equals(LineFigure.JOINT_CYCLE_TIME.path()))) {
             advice.add(
-                    "On the map all work at the joint is scaled by one factor. Seconds off every pass, and the other changes"
-                            + " that would meet the target, are given by run --levers.");
+                    "Along joint cycle time every pass of the join work is shorter or longer by the same seconds, as for the"
+                            + " lever of that name, so that it is the mean asked for.");
         }
         if (map.request().line().practice().isOneStrip()) {
             advice.add("Without an accumulator every coil change stops the process, whatever the numbers.");
@@ -71,7 +73,9 @@ final class MapAdvice {
         return limits.isEmpty()
                 ? changed + (meets ? "met" : "missed") + " all the way from " + MapWords.text(axis, axis.from())
                         + " to " + MapWords.text(axis, axis.to()) + "."
-                : changed + (meets ? "lost " : "met ") + String.join(", or ", limits) + ".";
+                : changed + (meets ? "lost " : "met ") + String.join(", or ", limits)
+                        + ". That is read off the grid, and may be off by two of its steps, "
+                        + MapWords.text(axis, OFF * axis.step()) + "; run --levers and limits give the value itself.";
     }
 
     /** A capacity on strands as it can be built. */
@@ -80,8 +84,10 @@ final class MapAdvice {
                 || !(map.request().line().accumulator().form() instanceof StorageForm.Strands strands)) {
             return "";
         }
-        long number = (long) Math.ceil(limit / strands.stroke());
-        return ", which takes " + number + " whole strands of " + MapWords.text(axis, strands.stroke());
+        long fewest = (long) Math.ceil((limit - OFF * axis.step()) / strands.stroke());
+        long most = (long) Math.ceil((limit + OFF * axis.step()) / strands.stroke());
+        return ", which takes " + (fewest == most ? "" : fewest + " to ") + most + " whole strands of "
+                + MapWords.text(axis, strands.stroke());
     }
 
     /** Where the closed forms say something else than the simulation, and why. */

@@ -108,7 +108,10 @@ public final class MapAnswer {
             MapAxis axis = words.along(way);
             map.limit(way)
                     .ifPresent(limit -> figures.add(Figure.of(
-                            "target at " + MapWords.called(axis), MapWords.value(axis, limit), "the other as it is")));
+                            "target at " + MapWords.called(axis),
+                            MapWords.value(axis, limit),
+                            "the other as it is; read off the grid, ± "
+                                    + MapWords.text(axis, MapAdvice.OFF * axis.step()))));
         }
         return figures;
     }

@@ -37,6 +37,11 @@ public record MapAxis(String name, Optional<Unit> unit, double from, double to, 
         return index == points - 1 ? to : from + index * ((to - from) / (points - 1));
     }
 
+    /** From one value to the next (SI). */
+    public double step() {
+        return (to - from) / (points - 1);
+    }
+
     /** Where {@code value} (SI) lies among the points: 0 at the first, {@code points - 1} at the last. */
     public double position(double value) {
         return (value - from) / (to - from) * (points - 1);
