@@ -100,12 +100,17 @@ class LimitsCommandTest {
         assertThat(done.code()).as(done.err()).isZero();
         assertThat(done.out().replaceAll("\\s+", " "))
                 .contains("BEYOND ITS LIMITS", "No value of ", " alone is enough.")
+                // 20 m bear 60 s at 0.333 m/s = 20 m/min, and nothing else comes out.
+                .contains("with the process at up to 20 m/min (now 60 m/min; good output is then 1200 m/h, now ")
                 .contains("lowest entry top speed no value is fast enough (now 120 m/min)")
                 .contains("shortest coil no value is long enough (now 1000 m)")
                 .contains("fewest uncoilers no number is enough (now 2)")
                 .doesNotContain(" none ");
         String page = Files.readString(folder.resolve("short/report.html"));
         String chart = page.substring(page.indexOf("<figure id=\"limits\""), page.indexOf("</figure>"));
+        // Seconds off a pass are 0 now, so that they are no part of the present value.
+        assertThat(chart).contains("times the present value").doesNotContain("off every join pass");
+        assertThat(page).contains("seconds on every pass of the join work; below 0: off it");
         assertThat(chart)
                 .contains("fastest process speed", " alone is enough.")
                 .doesNotContain("lowest entry top speed", "shortest coil", "fewest uncoilers");

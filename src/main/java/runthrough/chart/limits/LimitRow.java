@@ -3,7 +3,7 @@ package runthrough.chart.limits;
 import java.util.OptionalDouble;
 
 /**
- * One limit as it is drawn. All numbers are relative to the present value: 1 is the line as it is.
+ * One limit as it is drawn. All numbers are on the axis of its chart: relative to the present value, or in seconds.
  *
  * @param name of the limit
  * @param text that stands over the bar: the values in the user's units

@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
@@ -31,7 +32,6 @@ import runthrough.chart.ChartContext;
 import runthrough.chart.ChartStyle;
 import runthrough.chart.CurvePlot;
 import runthrough.chart.Palette;
-import runthrough.study.limits.Limits;
 
 /** How far each number of a line can be driven: a bar from the line as it is to the limit, one below the other. */
 public final class LimitsChart {
@@ -45,52 +45,82 @@ public final class LimitsChart {
     private static final double MIDDLE = (TOP + BOTTOM) / 2;
     private static final double TEXT = -0.2;
 
-    /** Limits further away than this are not distinguished by eye; what matters lies near the line as it is. */
-    private static final double FAR = 4;
-
     private static final double ROOM = 0.04;
     private static final Shape RING = new Ellipse2D.Double(-5.5, -5.5, 11, 11);
 
     private final ChartContext context;
+    private final Axis axis;
     private final List<LimitRow> rows;
     private final double from;
     private final double to;
 
-    private LimitsChart(ChartContext context, List<LimitRow> rows) {
+    private LimitsChart(ChartContext context, Axis axis, List<LimitRow> rows) {
         this.context = context;
+        this.axis = axis;
         this.rows = rows;
-        double least = values().min().orElse(1);
-        double greatest = values().max().orElse(1);
-        double room = ROOM * Math.max(greatest - least, 0.2);
-        this.from = Math.max(0, least - 2 * room);
+        double least = values().min().orElse(axis.present());
+        double greatest = values().max().orElse(axis.present());
+        double room = ROOM * Math.max(greatest - least, axis.narrowest());
+        this.from = Math.max(axis.least(), least - 2 * room);
         this.to = greatest + 2 * room;
     }
 
-    /** How far each number can be driven, as {@code rows} say; none where limits do not apply. */
-    public static List<Chart> of(Limits limits, List<LimitRow> rows, String reading) {
-        return rows.isEmpty() ? List.of() : List.of(of(ChartContext.of(limits.request()), rows, reading));
+    /**
+     * What the bars are drawn along.
+     *
+     * @param id of the chart
+     * @param title of the chart
+     * @param label of the axis
+     * @param present where the line as it is lies on it
+     * @param least that it can reach down to
+     * @param far limits beyond this are not distinguished by eye; what matters lies near the line as it is
+     * @param narrowest range of values
+     */
+    private record Axis(
+            String id, String title, String label, double present, double least, double far, double narrowest) {}
+
+    private static final Axis PARTS = new Axis(
+            "limits", "How far each number can be driven, all others kept", "times the present value", 1, 0, 4, 0.2);
+
+    private static final Axis SECONDS = new Axis(
+            "limits-joint",
+            "How far the joint cycle time can be driven, all else kept",
+            "seconds on every pass of the join work; below 0: off it",
+            0,
+            Double.NEGATIVE_INFINITY,
+            Double.POSITIVE_INFINITY,
+            1);
+
+    /** How far each number can be driven, as parts of its present value; none where there is no row. */
+    public static Optional<Chart> ofParts(ChartContext context, List<LimitRow> rows, String reading) {
+        return of(context, PARTS, rows, reading);
     }
 
-    static Chart of(ChartContext context, List<LimitRow> rows, String reading) {
-        return new LimitsChart(context, rows).chart(reading);
+    /** The same of seconds on the work of a joint, of which there are none now. */
+    public static Optional<Chart> ofSeconds(ChartContext context, List<LimitRow> rows, String reading) {
+        return of(context, SECONDS, rows, reading);
+    }
+
+    private static Optional<Chart> of(ChartContext context, Axis axis, List<LimitRow> rows, String reading) {
+        return rows.isEmpty() ? Optional.empty() : Optional.of(new LimitsChart(context, axis, rows).chart(reading));
     }
 
     private DoubleStream values() {
         return DoubleStream.concat(
-                DoubleStream.of(1),
+                DoubleStream.of(axis.present()),
                 rows.stream()
                         .flatMap(row -> Stream.of(row.limit(), row.low(), row.high(), row.closedForm()))
                         .flatMapToDouble(OptionalDouble::stream)
-                        .map(LimitsChart::near));
+                        .map(this::near));
     }
 
-    private static double near(double value) {
-        return Math.min(value, FAR);
+    private double near(double value) {
+        return Math.min(value, axis.far());
     }
 
     private Chart chart(String reading) {
         LegendItemCollection legend = new LegendItemCollection();
-        NumberAxis domain = context.style().axis("times the present value");
+        NumberAxis domain = context.style().axis(axis.label());
         domain.setRange(from, to);
         XYPlot plot = context.style().plot(domain, names());
         plot.setRangeGridlinesVisible(false);
@@ -106,7 +136,7 @@ public final class LimitsChart {
                 true,
                 row -> row.isReached() ? row.limit() : OptionalDouble.empty());
         marks(plot, 3, RING, Palette.LIMIT, false, LimitRow::closedForm);
-        ValueMarker present = new ValueMarker(1, Palette.PROCESS, Palette.SOLID);
+        ValueMarker present = new ValueMarker(axis.present(), Palette.PROCESS, Palette.SOLID);
         present.setAlpha(1);
         plot.addDomainMarker(present, Layer.FOREGROUND);
         for (int row = 0; row < rows.size(); row++) {
@@ -116,14 +146,13 @@ public final class LimitsChart {
         legend.add(
                 ChartStyle.mark("limit, with its 95 % interval where there is one", Palette.EDGE, CurvePlot.DIAMOND));
         legend.add(ChartStyle.ring("limit of the hand calculation", Palette.LIMIT, RING));
-        String title = "How far each number can be driven, all others kept";
         return new Chart(
-                "limits",
-                title,
+                axis.id(),
+                axis.title(),
                 reading,
                 "A bar for each number, from its present value to the limit at which the target is lost, with marks for the"
                         + " limit and for that by closed form. " + reading,
-                context.style().picture(title, plot, legend, AROUND + ROW_HEIGHT * rows.size()));
+                context.style().picture(axis.title(), plot, legend, AROUND + ROW_HEIGHT * rows.size()));
     }
 
     private SymbolAxis names() {
@@ -143,7 +172,9 @@ public final class LimitsChart {
             LimitRow row = rows.get(i);
             if (which.test(row) && row.limit().isPresent()) {
                 double limit = near(row.limit().getAsDouble());
-                series.add((1 + limit) / 2, Math.min(1, limit), Math.max(1, limit), i + MIDDLE, i + TOP, i + BOTTOM);
+                double now = axis.present();
+                series.add(
+                        (now + limit) / 2, Math.min(now, limit), Math.max(now, limit), i + MIDDLE, i + TOP, i + BOTTOM);
             }
         }
         XYIntervalSeriesCollection data = new XYIntervalSeriesCollection();

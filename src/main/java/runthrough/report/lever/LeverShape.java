@@ -1,11 +1,14 @@
 package runthrough.report.lever;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import runthrough.report.JsonShape;
 import runthrough.study.Goal;
 import runthrough.study.cause.Reason;
 import runthrough.study.lever.Lever;
 import runthrough.study.lever.LeverAnswer;
+import runthrough.study.statistics.Estimate;
 
 /** What one lever has to be set to, as JSON. */
 public final class LeverShape {
@@ -45,7 +48,20 @@ public final class LeverShape {
             .flag(
                     "shown",
                     "Whether the target is shown to be met with it; false where the run is too short to show it.",
-                    LeverAnswer::isShown);
+                    LeverAnswer::isShown)
+            .optionalNumber(
+                    "good_output_m_per_s",
+                    "Good output with it; of a process speed that is enough, else null.",
+                    answer -> output(answer.cost(), LeverAnswer.Cost::with))
+            .optionalNumber(
+                    "good_output_now_m_per_s",
+                    "Good output of the line as it is, where that with the value is given.",
+                    answer -> output(answer.cost(), LeverAnswer.Cost::now));
 
     private LeverShape() {}
+
+    /** One side of {@code cost}, for JSON. */
+    public static OptionalDouble output(Optional<LeverAnswer.Cost> cost, Function<LeverAnswer.Cost, Estimate> which) {
+        return cost.map(output -> OptionalDouble.of(which.apply(output).mean())).orElse(OptionalDouble.empty());
+    }
 }

@@ -7,6 +7,7 @@ import runthrough.quantity.Numbers;
 import runthrough.quantity.Unit;
 import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
+import runthrough.report.Texts;
 import runthrough.study.lever.Lever;
 import runthrough.study.lever.LeverAnswer;
 
@@ -92,7 +93,7 @@ public record LeverWords(UnitSystem system) {
     /** What would meet the target: "a process speed of 29.1 m/min, instead of 45 m/min". */
     public String sentence(LeverAnswer answer) {
         return answer.status() == LeverAnswer.Status.ENOUGH
-                ? change(answer, answer.value().orElseThrow()) + interval(answer)
+                ? change(answer, answer.value().orElseThrow()) + interval(answer) + cost(answer.cost())
                 : name(answer.lever()) + ": " + words(answer.status());
     }
 
@@ -126,6 +127,15 @@ public record LeverWords(UnitSystem system) {
         return answer.strand().isEmpty()
                 ? ""
                 : " (" + Math.round(capacity / answer.strand().getAsDouble()) + " strands)";
+    }
+
+    /** What slower running costs; nothing where there is no such cost. */
+    public String cost(Optional<LeverAnswer.Cost> cost) {
+        Texts texts = new Texts(system, true);
+        return cost.map(output -> "; good output is then "
+                        + texts.value(Kind.RATE_LENGTH, output.with()).text() + ", now "
+                        + texts.value(Kind.RATE_LENGTH, output.now()).text())
+                .orElse("");
     }
 
     private String interval(LeverAnswer answer) {

@@ -15,6 +15,7 @@ import runthrough.study.limits.CountLimit;
  * @param high the upper end
  * @param shown the hardest value at which the target is shown to be met
  * @param handCalculation the limit by closed form
+ * @param closedForm the same as a number; none where there is no limit within the range searched
  * @param limitingFactor what keeps the line from going further; may be empty
  */
 record DrivenNumber(
@@ -25,6 +26,7 @@ record DrivenNumber(
         Value high,
         Value shown,
         Cell handCalculation,
+        Value closedForm,
         String limitingFactor) {
     private static final Value NOT_KNOWN = Value.plain(Double.NaN);
 
@@ -37,6 +39,7 @@ record DrivenNumber(
                 NOT_KNOWN,
                 value(limit.sure()),
                 cell(limit.closedForm()),
+                value(limit.closedForm()),
                 "");
     }
 

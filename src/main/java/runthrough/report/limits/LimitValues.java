@@ -35,14 +35,16 @@ record LimitValues(Limits limits, Texts texts) {
 
     DrivenNumber of(LineLimit limit) {
         Crossing crossing = limit.crossing();
+        Shown shown = Shown.of(limit);
         return new DrivenNumber(
                 LimitWords.name(limit),
                 present(limit),
                 found(limit, crossing.answered(), crossing.answer(), true),
-                value(limit, texts.random() ? low(limit) : OptionalDouble.empty()),
-                value(limit, texts.random() ? high(limit) : OptionalDouble.empty()),
+                value(limit, texts.random() ? shown.low() : OptionalDouble.empty()),
+                value(limit, texts.random() ? shown.high() : OptionalDouble.empty()),
                 value(limit, crossing.sure()),
-                found(limit, limit.closedForm(), handCalculation(limit), false),
+                closedForm(limit),
+                value(limit, limit.closedForm() == Found.CROSSED ? handCalculation(limit) : OptionalDouble.empty()),
                 LimitWords.limitingFactor(limit).orElse(""));
     }
 
@@ -56,30 +58,32 @@ record LimitValues(Limits limits, Texts texts) {
     }
 
     private Value value(LineLimit limit, OptionalDouble si) {
-        return Value.of(shown(limit, si), notation(limit));
+        return Value.of(Shown.of(limit).of(si), notation(limit));
     }
 
-    /** What comes off a joint is shown as such, without a sign. */
-    private static double shown(LineLimit limit, double si) {
-        // Not -si: none is written as 0.
-        return LimitWords.isTakenOff(limit) ? 0 - si : si;
-    }
+    /**
+     * How the values of a limit are shown: what comes off a joint without its sign, and so its interval the other way round.
+     *
+     * @param turned whether they are shown with the other sign
+     * @param low the end of the interval that is shown as the lower one
+     * @param high the other
+     */
+    private record Shown(boolean turned, OptionalDouble low, OptionalDouble high) {
+        static Shown of(LineLimit limit) {
+            Crossing crossing = limit.crossing();
+            return LimitWords.isTakenOff(limit)
+                    ? new Shown(true, crossing.high(), crossing.low())
+                    : new Shown(false, crossing.low(), crossing.high());
+        }
 
-    private static OptionalDouble shown(LineLimit limit, OptionalDouble si) {
-        return si.isPresent() ? OptionalDouble.of(shown(limit, si.getAsDouble())) : si;
-    }
+        OptionalDouble of(OptionalDouble si) {
+            return si.isPresent() ? OptionalDouble.of(of(si.getAsDouble())) : si;
+        }
 
-    /** The end of the interval that is shown as the lower one. */
-    private static OptionalDouble low(LineLimit limit) {
-        return LimitWords.isTakenOff(limit)
-                ? limit.crossing().high()
-                : limit.crossing().low();
-    }
-
-    private static OptionalDouble high(LineLimit limit) {
-        return LimitWords.isTakenOff(limit)
-                ? limit.crossing().low()
-                : limit.crossing().high();
+        double of(double si) {
+            // Not -si: none is written as 0.
+            return turned ? 0 - si : si;
+        }
     }
 
     /** The same for all values of a limit, so that they can be compared. */
@@ -104,19 +108,30 @@ record LimitValues(Limits limits, Texts texts) {
         };
     }
 
+    /** Seconds that by closed form may be added where the simulation finds that some must come off are no less than none off. */
+    private Cell closedForm(LineLimit limit) {
+        OptionalDouble value = handCalculation(limit);
+        return limit.closedForm() == Found.CROSSED && LimitWords.isTakenOff(limit) && value.orElse(0) > 0
+                ? new Cell.Bound(
+                        "none off,",
+                        Value.of(value, notation(limit).called(notation(limit).symbol() + " more")))
+                : found(limit, limit.closedForm(), value, false);
+    }
+
     private Value withInterval(LineLimit limit) {
+        Shown shown = Shown.of(limit);
         return texts.found(
                 notation(limit),
-                shown(limit, limit.crossing().answer().orElseThrow()),
-                shown(limit, low(limit)),
-                shown(limit, high(limit)));
+                shown.of(limit.crossing().answer().orElseThrow()),
+                shown.of(shown.low()),
+                shown.of(shown.high()));
     }
 
     /** What is known of the interval where the run could not find both ends of it; may be empty. */
     Optional<String> openInterval(LineLimit limit) {
         Crossing crossing = limit.crossing();
-        OptionalDouble low = low(limit);
-        OptionalDouble high = high(limit);
+        OptionalDouble low = Shown.of(limit).low();
+        OptionalDouble high = Shown.of(limit).high();
         boolean isWhole = low.isPresent() && high.isPresent();
         if (!texts.random() || crossing.answered() != Found.CROSSED || isWhole) {
             return Optional.empty();
@@ -132,30 +147,38 @@ record LimitValues(Limits limits, Texts texts) {
         return limit.neighbour().map(near -> OptionalDouble.of(near.value())).orElse(OptionalDouble.empty());
     }
 
-    /**
-     * Limits to be drawn, relative to the present value; joint cycle time, relative to the work at a joint. What has no limit is
-     * not drawn.
-     */
+    /** Limits to be drawn, relative to the present value. What has no limit is not drawn, nor what is none now. */
     List<LimitRow> rows() {
         return Stream.concat(
-                        limits.limits().stream().map(this::row),
+                        limits.limits().stream()
+                                .filter(limit -> limit.what() != Lever.What.JOINT_CYCLE_TIME)
+                                .map(limit -> row(limit, limit.present())),
                         limits.counts().stream().map(LimitValues::row))
                 .filter(row -> row.limit().isPresent())
                 .toList();
     }
 
-    private LimitRow row(LineLimit limit) {
+    /** The same of the seconds on every pass of the join work, of which there are none now: in seconds. */
+    List<LimitRow> rowsInSeconds() {
+        return limits.limits().stream()
+                .filter(limit -> limit.what() == Lever.What.JOINT_CYCLE_TIME)
+                .map(limit -> row(limit, 1))
+                .filter(row -> row.limit().isPresent())
+                .toList();
+    }
+
+    private LimitRow row(LineLimit limit, double unit) {
         Crossing crossing = limit.crossing();
         boolean isKnown = texts.random() && crossing.answered() == Found.CROSSED;
         DrivenNumber number = of(limit);
         return new LimitRow(
                 number.name(),
                 number.text(),
-                relative(limit, crossing.answer()),
+                relative(crossing.answer(), unit),
                 crossing.answered() == Found.CROSSED,
-                isKnown ? relative(limit, crossing.low()) : OptionalDouble.empty(),
-                isKnown ? relative(limit, crossing.high()) : OptionalDouble.empty(),
-                relative(limit, handCalculation(limit)),
+                isKnown ? relative(crossing.low(), unit) : OptionalDouble.empty(),
+                isKnown ? relative(crossing.high(), unit) : OptionalDouble.empty(),
+                relative(handCalculation(limit), unit),
                 hasMargin(limit));
     }
 
@@ -178,14 +201,8 @@ record LimitValues(Limits limits, Texts texts) {
                 : OptionalDouble.empty();
     }
 
-    private OptionalDouble relative(LineLimit limit, OptionalDouble value) {
-        if (value.isEmpty()) {
-            return value;
-        }
-        double work = limits.handCalculation().joint().work();
-        double relative = limit.what() == Lever.What.JOINT_CYCLE_TIME
-                ? (work + value.getAsDouble()) / work
-                : value.getAsDouble() / limit.present();
+    private static OptionalDouble relative(OptionalDouble value, double unit) {
+        double relative = value.orElse(Double.NaN) / unit;
         return Double.isFinite(relative) ? OptionalDouble.of(relative) : OptionalDouble.empty();
     }
 

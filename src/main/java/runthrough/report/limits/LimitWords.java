@@ -5,7 +5,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import runthrough.handcalc.Limit;
 import runthrough.plant.check.Message;
-import runthrough.study.cause.Cause;
+import runthrough.quantity.Kind;
+import runthrough.quantity.UnitSystem;
+import runthrough.quantity.Units;
 import runthrough.study.lever.Lever;
 import runthrough.study.limits.CountLimit;
 import runthrough.study.limits.Limits;
@@ -61,12 +63,26 @@ final class LimitWords {
     /** Says which numbers have no value that meets the target, all else as it is; empty where each of them has one. */
     static Optional<String> noneEnough(Limits limits) {
         List<String> names = Stream.concat(
-                        limits.limits().stream().filter(LimitWords::isMissed).map(limit -> driven(limit.what())),
+                        limits.limits().stream()
+                                .filter(LimitWords::isMissed)
+                                .map(limit -> driven(limit.what()) + slowest(limit, limits)),
                         limits.counts().stream()
                                 .filter(limit -> limit.smallest().isEmpty())
                                 .map(limit -> driven(limit.what())))
                 .toList();
         return names.isEmpty() ? Optional.empty() : Optional.of("No value of " + listed(names) + " alone is enough.");
+    }
+
+    /** A process that slows has to be faster than its slowed speed: below it nothing is tried. */
+    private static String slowest(LineLimit limit, Limits limits) {
+        UnitSystem system = limits.request().resultsIn();
+        return limits.request()
+                .line()
+                .process()
+                .slowing()
+                .filter(slowing -> limit.what() == Lever.What.PROCESS_SPEED)
+                .map(slowing -> " (above the slowed speed, " + Units.of(system).text(Kind.SPEED, slowing.speed()) + ")")
+                .orElse("");
     }
 
     private static boolean isMissed(LineLimit limit) {
@@ -140,7 +156,7 @@ final class LimitWords {
     static Optional<String> limitingFactor(LineLimit limit) {
         return limit.notFeasible()
                 .map(Message::path)
-                .or(() -> limit.beyond().flatMap(causes -> causes.main()).map(Cause::words))
+                .or(() -> limit.beyond().map(most -> most.reason().words()))
                 .or(() ->
                         limit.neighbour().flatMap(near -> near.limitingFactor()).map(LimitWords::limitingFactor));
     }

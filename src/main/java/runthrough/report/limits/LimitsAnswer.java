@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import runthrough.chart.Chart;
+import runthrough.chart.ChartContext;
+import runthrough.chart.limits.LimitRow;
 import runthrough.chart.limits.LimitsChart;
 import runthrough.plant.Shifts;
 import runthrough.report.Answer;
@@ -62,7 +65,7 @@ public final class LimitsAnswer {
                 new LimitsHeadline(values, words).headline(),
                 advice(),
                 figures(),
-                new Answer.Body(LimitsChart.of(limits, values.rows(), reading()), tables(), account()),
+                new Answer.Body(charts(), tables(), account()),
                 () -> LimitsDocument.SHAPE.fields(limits, limits.chance()),
                 warnings,
                 provenance);
@@ -144,6 +147,22 @@ public final class LimitsAnswer {
         return limit.sure().isPresent()
                 ? "; " + limit.sure().getAsInt() + " is shown to do"
                 : "; not shown with any number";
+    }
+
+    private List<Chart> charts() {
+        ChartContext context = ChartContext.of(limits.request());
+        List<LimitRow> seconds = values.rowsInSeconds();
+        return Stream.concat(
+                        LimitsChart.ofParts(context, values.rows(), reading()).stream(),
+                        LimitsChart.ofSeconds(
+                                context,
+                                seconds,
+                                seconds.stream()
+                                                .map(row -> row.name() + ": " + row.text())
+                                                .collect(Collectors.joining())
+                                        + ".")
+                                .stream())
+                .toList();
     }
 
     private String reading() {

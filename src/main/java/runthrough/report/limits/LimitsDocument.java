@@ -5,10 +5,13 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import runthrough.handcalc.Limit;
 import runthrough.report.JsonShape;
+import runthrough.report.lever.LeverShape;
 import runthrough.study.Evaluation;
 import runthrough.study.TargetStatus;
 import runthrough.study.cause.Cause;
+import runthrough.study.cause.Reason;
 import runthrough.study.lever.Lever;
+import runthrough.study.lever.LeverAnswer;
 import runthrough.study.limits.CountLimit;
 import runthrough.study.limits.Limits;
 import runthrough.study.limits.LineLimit;
@@ -86,7 +89,21 @@ final class LimitsDocument {
                     "cause_beyond",
                     "What most coil changes that fail just beyond the limit are attributed to; null where none is known.",
                     Cause.class,
-                    limit -> limit.beyond().flatMap(causes -> causes.main()))
+                    limit -> limit.beyond().map(most -> most.reason().cause()))
+            .optionalText(
+                    "element_beyond",
+                    "The work element that it is named by, as list/name; null where it is named by none.",
+                    limit -> limit.beyond()
+                            .flatMap(most -> most.reason().element())
+                            .map(Reason.Element::path))
+            .optionalNumber(
+                    "good_output_m_per_s",
+                    "Good output at the limit; of the process speed, else null.",
+                    limit -> LeverShape.output(limit.cost(), LeverAnswer.Cost::with))
+            .optionalNumber(
+                    "good_output_now_m_per_s",
+                    "Good output of the line as it is, where that at the limit is given.",
+                    limit -> LeverShape.output(limit.cost(), LeverAnswer.Cost::now))
             .words(
                     "differences",
                     "Why the limit is not that by closed form, the weightiest first; empty when they agree.",

@@ -7,6 +7,7 @@ import runthrough.report.Headline;
 import runthrough.report.Headline.Tone;
 import runthrough.report.StudyWords;
 import runthrough.report.Value;
+import runthrough.report.lever.LeverWords;
 import runthrough.study.Evaluation;
 import runthrough.study.TargetStatus;
 import runthrough.study.lever.Lever;
@@ -67,11 +68,17 @@ final class LimitsHeadline {
                 + LimitWords.noneEnough(limits).map(none -> " " + none).orElse("");
     }
 
+    private String cost(LineLimit limit) {
+        return new LeverWords(limits.request().resultsIn()).cost(limit.cost());
+    }
+
     private String way(LineLimit limit) {
         Value value = values.value(limit);
         String now = " (now " + values.present(limit).text() + ")";
         return switch (limit.what()) {
-            case PROCESS_SPEED -> "with the process at up to " + value.text() + now;
+            case PROCESS_SPEED ->
+                "with the process at up to " + value.text() + " (now "
+                        + values.present(limit).text() + cost(limit) + ")";
             case JOINT_CYCLE_TIME ->
                 LimitWords.isTakenOff(limit)
                         ? "with " + value.text() + " off every pass of the join work"

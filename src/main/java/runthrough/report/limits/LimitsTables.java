@@ -40,18 +40,13 @@ final class LimitsTables {
                 .with(column("high", Column.Place.FILE), number -> Cell.of(number.high()))
                 .with(column("shown to meet", Column.Place.FILE), number -> Cell.of(number.shown()))
                 .with(column("closed form", Column.Place.PAGE), DrivenNumber::handCalculation)
-                .with(column("hand calculation", Column.Place.FILE), LimitsTables::crossed)
+                .with(column("hand calculation", Column.Place.FILE), number -> Cell.of(number.closedForm()))
                 .fileWords("limiting factor", DrivenNumber::limitingFactor)
                 .of(limits.applicable() ? values.all() : List.of());
     }
 
     private static Column column(String heading, Column.Place place) {
         return new Column(heading, Column.Holds.NUMBERS, Optional.empty(), place);
-    }
-
-    /** The limit of the hand calculation; the end of the range searched is none. */
-    private static Cell crossed(DrivenNumber number) {
-        return number.handCalculation() instanceof Cell.Bound ? Cell.none() : number.handCalculation();
     }
 
     /** Every reason once, with the limits that it concerns. */

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import runthrough.study.Goal;
 import runthrough.study.search.Crossing;
+import runthrough.study.statistics.Estimate;
 
 /**
  * What one lever has to be set to, all else as it is, so that a target is met.
@@ -16,9 +17,24 @@ import runthrough.study.search.Crossing;
  * @param present value of the lever now, in the unit of {@link Lever.What}
  * @param strand what a strand holds (m), where capacity comes in whole strands
  * @param crossing where along the lever the target is met; empty where it was not looked for
+ * @param cost what comes out with the value; of a process speed that is enough, which lets less come out
  */
 public record LeverAnswer(
-        Lever lever, Goal goal, Status status, double present, OptionalDouble strand, Optional<Crossing> crossing) {
+        Lever lever,
+        Goal goal,
+        Status status,
+        double present,
+        OptionalDouble strand,
+        Optional<Crossing> crossing,
+        Optional<Cost> cost) {
+
+    /**
+     * Good output (m/s) over the replications of the plan.
+     *
+     * @param with the value
+     * @param now as the line is: that of the verdict
+     */
+    public record Cost(Estimate with, Estimate now) {}
 
     /** What came out. */
     public enum Status {

@@ -26,6 +26,7 @@ public final class LeverRun {
     private static final int PART = 8;
 
     private final Line line;
+    private final RunPlan asked;
     private final RunPlan plan;
     private final Evaluator evaluator;
     private final ProgressCounter steps;
@@ -36,6 +37,7 @@ public final class LeverRun {
     /** A run of variants of the line of {@code request}, each of which {@code steps} counts. */
     public LeverRun(SimulationRequest request, Evaluator evaluator, ProgressCounter steps) {
         this.line = request.line();
+        this.asked = request.run();
         this.plan = line.isDeterministic() ? longRun(request.run()) : request.run();
         this.evaluator = evaluator;
         this.steps = steps;
@@ -55,6 +57,19 @@ public final class LeverRun {
             present = known;
         }
         return known;
+    }
+
+    /** What a process speed of {@code value} costs, {@code present} being the line as it is. Empty for what costs nothing by itself. */
+    public Optional<LeverAnswer.Cost> cost(Varied varied, double value, LeverSearch search, Evaluation present) {
+        if (varied.lever().what() != Lever.What.PROCESS_SPEED) {
+            return Optional.empty();
+        }
+        // In the long run of a line without randomness output is not quite that of its plan, which the verdict shows.
+        Optional<Evaluation> slower =
+                line.isDeterministic() ? attempt(varied.variant().apply(value), asked) : search.attempt(value);
+        Evaluation now = line.isDeterministic() ? evaluator.evaluate(line, asked) : present;
+        return slower.map(
+                with -> new LeverAnswer.Cost(with.output().speed(), now.output().speed()));
     }
 
     /** A search along {@code varied}. */

@@ -64,7 +64,7 @@ public final class LeverStudy {
         for (Supplier<Varied> lever : levers) {
             Varied varied = lever.get();
             LeverSearch search = run.along(varied);
-            goals.forEach(goal -> answers.add(answer(varied, goal, present, search)));
+            goals.forEach(goal -> answers.add(answer(varied, goal, present, search, run)));
         }
         steps.finish();
         return new Levers(
@@ -75,27 +75,32 @@ public final class LeverStudy {
                         .toList());
     }
 
-    private LeverAnswer answer(Varied varied, Goal goal, Evaluation present, LeverSearch search) {
+    private LeverAnswer answer(Varied varied, Goal goal, Evaluation present, LeverSearch search, LeverRun run) {
         if (varied.isNothing()) {
-            return answer(varied, goal, LeverAnswer.Status.DOES_NOT_APPLY, Optional.empty());
+            return answer(varied, goal, LeverAnswer.Status.DOES_NOT_APPLY, Optional.empty(), Optional.empty());
         }
         if (present.answer(goal) == TargetStatus.MEETS) {
-            return answer(varied, goal, LeverAnswer.Status.NONE_NEEDED, Optional.empty());
+            return answer(varied, goal, LeverAnswer.Status.NONE_NEEDED, Optional.empty(), Optional.empty());
         }
         Crossing crossing = search.find(goal, varied.present());
         if (crossing.answer().isEmpty()) {
-            return answer(varied, goal, LeverAnswer.Status.NONE_IS_ENOUGH, Optional.of(crossing));
+            return answer(varied, goal, LeverAnswer.Status.NONE_IS_ENOUGH, Optional.of(crossing), Optional.empty());
         }
         boolean isAsItIs = !crossing.canBeShown() && present.chance() && goal.isSeenMet(present);
         return answer(
                 varied,
                 goal,
                 isAsItIs ? LeverAnswer.Status.NONE_NEEDED : LeverAnswer.Status.ENOUGH,
-                Optional.of(crossing));
+                Optional.of(crossing),
+                isAsItIs ? Optional.empty() : run.cost(varied, crossing.answer().getAsDouble(), search, present));
     }
 
     private static LeverAnswer answer(
-            Varied varied, Goal goal, LeverAnswer.Status status, Optional<Crossing> crossing) {
+            Varied varied,
+            Goal goal,
+            LeverAnswer.Status status,
+            Optional<Crossing> crossing,
+            Optional<LeverAnswer.Cost> cost) {
         boolean isStrands = varied.lever().what() == Lever.What.CAPACITY
                 && varied.line().accumulator().form() instanceof StorageForm.Strands;
         return new LeverAnswer(
@@ -104,6 +109,7 @@ public final class LeverStudy {
                 status,
                 varied.present(),
                 isStrands ? OptionalDouble.of(varied.scale().step()) : OptionalDouble.empty(),
-                crossing);
+                crossing,
+                cost);
     }
 }

@@ -66,7 +66,7 @@ final class CountSearch {
                 line,
                 target,
                 LineCheck.accepts(line) ? HandCalculation.of(line).limitingFactor() : Optional.empty(),
-                beyond.map(one -> one.evaluation().causes()));
+                beyond.flatMap(one -> one.evaluation().causes().main()));
     }
 
     private static OptionalInt first(List<Tried> tried, Predicate<Tried> does) {

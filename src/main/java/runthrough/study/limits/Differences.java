@@ -9,7 +9,6 @@ import runthrough.plant.CoilChange;
 import runthrough.plant.Line;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.study.cause.Cause;
-import runthrough.study.cause.CauseCounts;
 import runthrough.study.limits.LineLimit.Difference;
 
 /** Why simulation and closed form do not give the same limit: what is in the line that the closed form leaves out. */
@@ -21,10 +20,9 @@ final class Differences {
      * The differences, the weightiest first: what the failures just beyond the limit are attributed to, when that is not what the
      * closed form found limiting; then chance, which widens everything; then the rest.
      */
-    static List<Difference> of(Line line, double target, Optional<Limit> limitingFactor, Optional<CauseCounts> beyond) {
+    static List<Difference> of(Line line, double target, Optional<Limit> limitingFactor, Optional<Cause> beyond) {
         List<Difference> differences = new ArrayList<>();
-        beyond.flatMap(CauseCounts::main)
-                .filter(cause -> !isKnown(cause, limitingFactor))
+        beyond.filter(cause -> !isKnown(cause, limitingFactor))
                 .flatMap(Differences::of)
                 .ifPresent(differences::add);
         add(differences, Difference.CHANCE, !line.isDeterministic());

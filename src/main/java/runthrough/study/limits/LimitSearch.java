@@ -9,7 +9,7 @@ import runthrough.plant.check.Message;
 import runthrough.quantity.UnitSystem;
 import runthrough.study.Evaluation;
 import runthrough.study.Goal;
-import runthrough.study.cause.CauseCounts;
+import runthrough.study.cause.Cause;
 import runthrough.study.lever.Lever;
 import runthrough.study.lever.LeverRun;
 import runthrough.study.lever.LeverSearch;
@@ -28,12 +28,16 @@ final class LimitSearch {
     private final double target;
     private final UnitSystem units;
     private final LeverSearch search;
+    private final LeverRun run;
+    private final Evaluation present;
 
-    LimitSearch(Varied driven, double target, LeverRun run, UnitSystem units) {
+    LimitSearch(Varied driven, double target, LeverRun run, Evaluation present, UnitSystem units) {
         this.units = units;
         this.driven = driven;
         this.target = target;
         this.search = run.along(driven);
+        this.run = run;
+        this.present = present;
     }
 
     LineLimit limit() {
@@ -44,7 +48,7 @@ final class LimitSearch {
         double guess =
                 neighbour.filter(any -> deterministic).map(Neighbour::value).orElse(driven.present());
         Crossing crossing = search.find(Goal.runThrough(target), guess);
-        Optional<CauseCounts> beyond = beyond(crossing);
+        Optional<Evaluation> beyond = beyond(crossing);
         return new LineLimit(
                 driven.lever().what(),
                 driven.present(),
@@ -52,9 +56,16 @@ final class LimitSearch {
                 crossing,
                 closedForm,
                 neighbour,
-                differences(crossing, closedForm, neighbour, beyond),
-                beyond,
-                notFeasible(crossing));
+                differences(
+                        crossing,
+                        closedForm,
+                        neighbour,
+                        beyond.flatMap(one -> one.causes().main())),
+                beyond.flatMap(one -> one.namedCauses().stream().findFirst()),
+                notFeasible(crossing),
+                crossing.answered() == Found.CROSSED
+                        ? run.cost(driven, crossing.answer().orElseThrow(), search, present)
+                        : Optional.empty());
     }
 
     /** A closed form knows no strands: it gives the capacity that is needed, as everywhere. */
@@ -73,16 +84,16 @@ final class LimitSearch {
     }
 
     /** What failures are attributed to just beyond the limit; where the target is missed throughout, in the line as it is. */
-    private Optional<CauseCounts> beyond(Crossing crossing) {
+    private Optional<Evaluation> beyond(Crossing crossing) {
         return switch (crossing.found()) {
-            case CROSSED -> search.attempt(crossing.missed().orElseThrow()).map(Evaluation::causes);
-            case MISSED_THROUGHOUT -> search.attempt(driven.present()).map(Evaluation::causes);
+            case CROSSED -> search.attempt(crossing.missed().orElseThrow());
+            case MISSED_THROUGHOUT -> search.attempt(driven.present());
             case MET_THROUGHOUT -> Optional.empty();
         };
     }
 
     private List<LineLimit.Difference> differences(
-            Crossing crossing, Found closedForm, Optional<Neighbour> neighbour, Optional<CauseCounts> beyond) {
+            Crossing crossing, Found closedForm, Optional<Neighbour> neighbour, Optional<Cause> beyond) {
         if (neighbour.isEmpty() && crossing.found() == closedForm) {
             return List.of();
         }

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import runthrough.handcalc.Limit;
 import runthrough.plant.check.Message;
 import runthrough.study.Goal;
-import runthrough.study.cause.CauseCounts;
+import runthrough.study.cause.NamedCauses;
 import runthrough.study.lever.Lever;
 import runthrough.study.lever.LeverAnswer;
 import runthrough.study.search.Crossing;
@@ -23,9 +23,10 @@ import runthrough.study.search.Crossing;
  * @param neighbour what the closed forms say; empty where they know no limit within the range searched
  * @param differences why the two are not the same, the weightiest first; empty when they agree within the precision of the
  *     search
- * @param beyond what the coil changes that did not run through are attributed to, just beyond the limit, or in the line as it is where
+ * @param beyond what most coil changes that did not run through are attributed to, just beyond the limit, or in the line as it is where
  *     the target is missed throughout; empty when it is met throughout, or where the line's own check refuses what lies beyond
  * @param notFeasible why the line, which is feasible as it is, is not just beyond the limit; empty where it is or nothing lies beyond
+ * @param cost what comes out at the limit; of a process speed
  */
 public record LineLimit(
         Lever.What what,
@@ -35,8 +36,9 @@ public record LineLimit(
         Crossing.Found closedForm,
         Optional<Neighbour> neighbour,
         List<Difference> differences,
-        Optional<CauseCounts> beyond,
-        Optional<Message> notFeasible) {
+        Optional<NamedCauses.Count> beyond,
+        Optional<Message> notFeasible,
+        Optional<LeverAnswer.Cost> cost) {
 
     public LineLimit {
         differences = List.copyOf(differences);
@@ -49,7 +51,8 @@ public record LineLimit(
 
     /** The same as the answer of a lever; {@code strand} as there. */
     public LeverAnswer asLever(Goal goal, OptionalDouble strand) {
-        return new LeverAnswer(Lever.of(what), goal, LeverAnswer.Status.ENOUGH, present, strand, Optional.of(crossing));
+        return new LeverAnswer(
+                Lever.of(what), goal, LeverAnswer.Status.ENOUGH, present, strand, Optional.of(crossing), cost);
     }
 
     /**

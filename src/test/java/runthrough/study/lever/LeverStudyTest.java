@@ -17,7 +17,9 @@ import runthrough.quantity.UnitSystem;
 import runthrough.simulation.LineSimulator;
 import runthrough.simulation.PlainLine;
 import runthrough.study.Goal;
+import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyListener;
+import runthrough.study.StudyOptions;
 import runthrough.study.lever.LeverAnswer.Status;
 
 /**
@@ -196,5 +198,27 @@ class LeverStudyTest {
                         .run(1, StudyListener.NONE)
                         .answers())
                 .isEmpty();
+    }
+
+    @Test
+    void aSlowerProcessSaysWhatComesOut_asTheVerdictOfThatLineDoes() {
+        // Nothing is scrapped: 1.25 m/s are good at 1.25 m/s. At 1.5 m/s 150 m last for 100 of 120 s, and the process
+        // stands until the level for a restart is reached.
+        LeverAnswer speed = answer(SHORT_OF_30_METRES, Lever.What.PROCESS_SPEED);
+        double slower = speed.value().orElseThrow();
+        LeverAnswer.Cost cost = speed.cost().orElseThrow();
+
+        assertThat(cost.with().mean()).isCloseTo(slower, within(1e-9));
+        assertThat(cost.now().mean()).isEqualTo(goodOutput(SHORT_OF_30_METRES)).isLessThan(1.5);
+        assertThat(answer(SHORT_OF_30_METRES, Lever.What.CAPACITY).cost()).isEmpty();
+    }
+
+    private static double goodOutput(Line line) {
+        return new RunThroughStudy(request(line, 1, 1))
+                .run(StudyOptions.plain(), StudyListener.NONE)
+                .verdict()
+                .output()
+                .speed()
+                .mean();
     }
 }
