@@ -78,6 +78,8 @@ public final class DistributionPlot {
             double y = top * (1 - LINE * (row + 0.75));
             if (isBeyond(mark)) {
                 style.name(plot, mark.name() + " → ", plot.getDomainAxis().getUpperBound(), y, TextAnchor.CENTER_RIGHT);
+            } else if (isBelow(mark)) {
+                style.name(plot, " ← " + mark.name(), plot.getDomainAxis().getLowerBound(), y, TextAnchor.CENTER_LEFT);
             } else {
                 plot.addAnnotation(new XYLineAnnotation(mark.at(), 0, mark.at(), y, mark.stroke(), mark.colour()));
                 style.name(plot, " " + mark.name(), mark.at(), y, TextAnchor.CENTER_LEFT);
@@ -90,11 +92,19 @@ public final class DistributionPlot {
         return histogram.beyond() > 0 && mark.at() > histogram.to();
     }
 
+    private boolean isBelow(Mark mark) {
+        return histogram.below() > 0 && mark.at() < histogram.left(0);
+    }
+
+    private boolean isOnTheAxis(Mark mark) {
+        return !isBeyond(mark) && !isBelow(mark);
+    }
+
     /** Where the axis must end for every name to fit on it. */
     private double rightOfNames(double from) {
         double right = from;
         for (Mark mark : marks) {
-            if (!isBeyond(mark)) {
+            if (isOnTheAxis(mark)) {
                 double share = style.width(mark.name() + "  ") / PLOT_WIDTH;
                 right = Math.max(right, (mark.at() - from * share) / (1 - share));
             }
@@ -103,12 +113,16 @@ public final class DistributionPlot {
     }
 
     private double least() {
-        return marks.stream().mapToDouble(Mark::at).min().orElse(histogram.left(0));
+        return marks.stream()
+                .filter(this::isOnTheAxis)
+                .mapToDouble(Mark::at)
+                .min()
+                .orElse(histogram.left(0));
     }
 
     private double greatest() {
         return marks.stream()
-                .filter(mark -> !isBeyond(mark))
+                .filter(this::isOnTheAxis)
                 .mapToDouble(Mark::at)
                 .max()
                 .orElse(histogram.left(0));

@@ -11,13 +11,14 @@ import runthrough.study.statistics.Sample;
  * @param first lower border of the first bin, in widths of a bin
  * @param width of a bin in the unit shown, {@code > 0}
  * @param counts of each bin; a value on a border belongs to the bin above it
+ * @param below how many values are below the first bin
  * @param beyond how many values are above the last bin
  * @param total of all values
  */
-public record Histogram(double first, double width, List<Integer> counts, int beyond, int total) {
+public record Histogram(double first, double width, List<Integer> counts, int below, int beyond, int total) {
     private static final int MOST_BINS = 48;
     private static final int FEWEST_BINS = 12;
-    /** Values further above the 95th percentile than this many times the spread from the 5th to it are far beyond. */
+    /** Values further from the nearest 90 % than this many times the spread of these are far from them. */
     private static final double FAR = 2.5;
 
     public Histogram {
@@ -40,13 +41,22 @@ public record Histogram(double first, double width, List<Integer> counts, int be
      * @param step in the unit shown; 0 for none
      */
     public static Histogram of(Sample sample, double perSi, double step) {
-        double least = sample.get(0) * perSi;
+        return of(sample, perSi, step, sample.get(0));
+    }
+
+    /** The same with the few values apart, too, that lie far below all others. */
+    public static Histogram ofMost(Sample sample, double perSi) {
+        return of(sample, perSi, 0, leastShown(sample));
+    }
+
+    private static Histogram of(Sample sample, double perSi, double step, double leastShown) {
+        double least = leastShown * perSi;
         double greatest = sample.get(sample.count() - 1) * perSi;
         double scale = Math.max(Math.abs(least), Math.abs(greatest));
         // All alike, but for rounding: one bin around the value.
         if (!(greatest - least > 1e-9 * scale)) {
             double width = scale == 0 ? 1 : round(scale / 50);
-            return new Histogram(least / width - 0.5, width, List.of(sample.count()), 0, sample.count());
+            return new Histogram(least / width - 0.5, width, List.of(sample.count()), 0, 0, sample.count());
         }
         double shown = greatestShown(sample) * perSi;
         double spread = (sample.percentile(0.75) - sample.percentile(0.25)) * perSi;
@@ -57,16 +67,20 @@ public record Histogram(double first, double width, List<Integer> counts, int be
         double aside = step / 2 / width;
         double first = Math.floor(least / width + aside);
         int[] counts = new int[(int) (Math.floor(shown / width + aside) - first) + 1];
+        int below = 0;
         int beyond = 0;
         for (double value : sample.values()) {
             int bin = (int) (Math.floor(value * perSi / width + aside) - first);
-            if (bin < counts.length) {
+            if (bin < 0) {
+                below++;
+            } else if (bin < counts.length) {
                 counts[bin]++;
             } else {
                 beyond++;
             }
         }
-        return new Histogram(first - aside, width, Arrays.stream(counts).boxed().toList(), beyond, sample.count());
+        return new Histogram(
+                first - aside, width, Arrays.stream(counts).boxed().toList(), below, beyond, sample.count());
     }
 
     /** The greatest value that is not far beyond all others. */
@@ -78,6 +92,17 @@ public record Histogram(double first, double width, List<Integer> counts, int be
             last--;
         }
         return sample.get(last);
+    }
+
+    /** The least value that is not far below all others. */
+    private static double leastShown(Sample sample) {
+        double low = sample.percentile(0.05);
+        double spread = sample.percentile(0.95) - low;
+        int first = 0;
+        while (spread > 0 && sample.get(first) < low - FAR * spread) {
+            first++;
+        }
+        return sample.get(first);
     }
 
     /** The next of 1, 2 or 5 times a power of ten that is not below {@code value}. */

@@ -74,4 +74,21 @@ class HistogramTest {
         assertThat(histogram.shareBeyond()).isEqualTo(0.02);
         assertThat(histogram.to()).isLessThan(90);
     }
+
+    @Test
+    void fewValuesFarBelowAllOthersAreCountedApart_soThatTheOthersAreSeen() {
+        // 97 values from 60 to 79.2 and three at -3000: as one picture all of the 97 would stand in one bar.
+        double[] values = new double[100];
+        for (int i = 0; i < 97; i++) {
+            values[i] = 60 + i * 0.2;
+        }
+        Arrays.fill(values, 97, 100, -3000);
+        Histogram histogram = Histogram.ofMost(Sample.of(values), 1);
+        assertThat(histogram.below()).isEqualTo(3);
+        assertThat(histogram.left(0)).isEqualTo(60);
+        assertThat(histogram.counts().stream().filter(count -> count > 0).count())
+                .isGreaterThanOrEqualTo(8);
+        assertThat(histogram.counts().stream().mapToInt(Integer::intValue).sum())
+                .isEqualTo(97);
+    }
 }

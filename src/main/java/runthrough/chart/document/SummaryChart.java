@@ -39,6 +39,8 @@ final class SummaryChart implements Picture.Drawing {
     /** More alternatives than this have no room. */
     static final int MOST_ROWS = 6;
 
+    private static final int STRIP = 168;
+
     private final SummaryData data;
     private final ChartFonts fonts;
     private final boolean slide;
@@ -63,10 +65,10 @@ final class SummaryChart implements Picture.Drawing {
     }
 
     private static int bodyHeight(SummaryData data) {
-        if (!data.years().isEmpty()) {
-            return YearBars.height(data);
-        }
-        return (int) (70 + shown(data).size() * row(data) + 70 + (data.strip().isPresent() ? 168 : 0));
+        int strip = data.strip().isPresent() ? STRIP : 0;
+        return data.years().isEmpty()
+                ? (int) (70 + shown(data).size() * row(data) + 70) + strip
+                : YearBars.height(data) + strip;
     }
 
     private static List<SummaryData.Share> shown(SummaryData data) {

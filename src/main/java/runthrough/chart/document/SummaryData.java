@@ -14,7 +14,7 @@ import runthrough.quantity.UnitSystem;
  * @param target share of coil changes that should run through
  * @param system units of the user
  * @param shares the line as it is, and its alternatives; none where years are given
- * @param years the same, where every coil change stops the process by design and shares say nothing
+ * @param years the same, where no coil change of any of them runs through and shares say nothing
  * @param strip what coil changes draw; empty where nothing is stored
  */
 public record SummaryData(

@@ -38,8 +38,6 @@ public final class MapChart {
     private static final Color NOT_POSSIBLE = new Color(0xE4E6E9);
     private static final Color HATCH = new Color(0xA9AFB6);
     private static final Color HATCH_OF_MET = new Color(0x8FB6D3);
-    /** Every so many diagonals of squares one is drawn where the target is met. */
-    private static final int EVERY = 3;
 
     private static final BasicStroke TARGET = new BasicStroke(3f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
     private static final BasicStroke HALO = new BasicStroke(4.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
@@ -122,10 +120,7 @@ public final class MapChart {
 
     /** Lines falling to the right, so that where the target is met differs in a grey print from where it nearly is. */
     private void hatchMet() {
-        hatch(
-                (column, row) -> (column + row) % EVERY == 0 && isWhole(map.shares(), column, row, map.target()),
-                false,
-                HATCH_OF_MET);
+        hatch(area(map.shares(), map.target()), false, HATCH_OF_MET);
     }
 
     /** Grey, and hatched so that no print takes it for a share. */
@@ -134,33 +129,26 @@ public final class MapChart {
             return;
         }
         plot.setBackgroundPaint(NOT_POSSIBLE);
-        hatch(
-                (column, row) ->
-                        map.shares().part(column, row, Double.NEGATIVE_INFINITY).isEmpty(),
-                true,
-                HATCH);
+        hatch(unknown(), true, HATCH);
         legend.add(ChartStyle.box("not possible", NOT_POSSIBLE));
     }
 
-    /** A square of the map, by the place of its lower left corner. */
-    @FunctionalInterface
-    private interface Square {
-        boolean isHatched(int column, int row);
-    }
-
-    /** A diagonal through every {@code square} that is hatched, rising to the right or falling. */
-    private void hatch(Square square, boolean rises, Color colour) {
-        Path2D hatch = new Path2D.Double();
-        for (int column = 0; column < map.shares().columns() - 1; column++) {
-            for (int row = 0; row < map.shares().rows() - 1; row++) {
-                if (square.isHatched(column, row)) {
-                    int from = rises ? row : row + 1;
-                    int to = rises ? row + 1 : row;
-                    line(hatch, List.of(new Position(column, from), new Position(column + 1, to)));
+    private Shape unknown() {
+        Path2D area = new Path2D.Double(Path2D.WIND_NON_ZERO);
+        for (int row = 0; row < map.shares().rows() - 1; row++) {
+            for (int column = 0; column < map.shares().columns() - 1; column++) {
+                if (map.shares().part(column, row, Double.NEGATIVE_INFINITY).isEmpty()) {
+                    whole(area, column, column + 1, row);
                 }
             }
         }
-        plot.addAnnotation(new XYShapeAnnotation(hatch, Palette.THIN, colour, null));
+        return area;
+    }
+
+    private void hatch(Shape area, boolean rises, Color colour) {
+        Path2D lines = Hatching.of(
+                area, plot.getDomainAxis().getRange(), plot.getRangeAxis().getRange(), rises);
+        plot.addAnnotation(new XYShapeAnnotation(lines, Palette.THIN, colour, null));
     }
 
     /** All squares where {@code field} is at least {@code level}; whole ones that stand side by side as one. */

@@ -19,13 +19,15 @@ import runthrough.study.sizing.Sizing;
 import runthrough.study.statistics.Interval;
 
 /**
- * Coil changes that do not run through against the capacity of the accumulator, on a scale of powers of ten, above the time that
- * their stops cost in a year.
+ * Coil changes that do not run through against the capacity of the accumulator, on a scale of powers of ten, above the time
+ * that is lost in a year.
  */
 public final class CapacityChart {
     private static final int HEIGHT = 560;
     /** Half the height of the end of an interval, as a part of where it lies. */
     private static final double END = 0.15;
+    /** The axis of failures goes so many times further at either end, so that a mark there is whole. */
+    private static final double BESIDE = 1.25;
 
     private final ChartContext context;
     private final Sizing sizing;
@@ -68,7 +70,7 @@ public final class CapacityChart {
                 title,
                 reading,
                 "A curve of failures that falls as the capacity rises, its band of uncertainty, and what the target allows as a line"
-                        + " across; below it the time that stops cost in a year. "
+                        + " across; below it the lost time of a year. "
                         + reading,
                 context.style().picture(title, both, legend, HEIGHT));
     }
@@ -82,6 +84,7 @@ public final class CapacityChart {
                 .orElse(allowed);
         double most = points.stream().mapToDouble(CurvePlot.Point::y).max().orElse(100);
         LogAxis share = context.style().powers("not run through, %", Math.min(least, allowed), Math.max(most, allowed));
+        share.setRange(share.getLowerBound() / BESIDE, share.getUpperBound() * BESIDE);
         double floor = share.getLowerBound();
         CurvePlot plot = new CurvePlot(context.style(), legend, null, share);
         plot.curve(
@@ -110,7 +113,7 @@ public final class CapacityChart {
                 .filter(point -> point.lostTime().isPresent())
                 .toList();
         plot.further(
-                "time that starved stops cost in a year",
+                "lost time (starved) in a year",
                 known.stream().mapToDouble(this::capacity).toArray(),
                 known.stream()
                         .mapToDouble(point ->
@@ -139,7 +142,7 @@ public final class CapacityChart {
             plot.mark(
                     "as it is: " + length(now.size().capacity()) + ", " + share(1 - seen),
                     x,
-                    Math.max(floor, failing(seen)),
+                    Math.max(BESIDE * floor, failing(seen)),
                     CurvePlot.CIRCLE,
                     Palette.PROCESS);
         }
@@ -160,7 +163,7 @@ public final class CapacityChart {
         return "; with " + length(now.size().capacity()) + ", as it is now, it is "
                 + share(now.share().orElseThrow().mean())
                 + now.lostTime()
-                        .map(lost -> ", and stops cost " + Numbers.text(Unit.HOUR.fromSi(lost.mean()), 3) + " h a year")
+                        .map(lost -> ", and " + Numbers.text(Unit.HOUR.fromSi(lost.mean()), 3) + " h a year are lost")
                         .orElse("");
     }
 

@@ -29,6 +29,8 @@ public final class OutputChart {
     private static final int HEIGHT = 640;
     /** Beside the range, as a part of it. */
     private static final double MARGIN = 0.025;
+    /** Half of a mark on the axis of shares, in percent. */
+    private static final double BESIDE = 6;
 
     private final ChartContext context;
     private final SpeedCurve curve;
@@ -136,7 +138,8 @@ public final class OutputChart {
             double seen = Unit.PERCENT.fromSi(now.shareRunThrough().mean());
             plot.mark("", speed.fromSi(now.speed()), seen, CurvePlot.CIRCLE, Palette.PROCESS);
         }
-        both.add(plot.within(0, 101), 2);
+        // Beyond 0 and 100 %, so that a mark there is whole.
+        both.add(plot.within(-BESIDE, 100 + BESIDE), 2);
     }
 
     private Optional<Double> lost() {

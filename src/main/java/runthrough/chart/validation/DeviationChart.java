@@ -36,7 +36,7 @@ public final class DeviationChart {
      */
     public static Chart of(String id, List<Double> deviations) {
         ChartStyle style = new ChartStyle();
-        Histogram histogram = new Histogram(-FAR / WIDTH, WIDTH, counts(deviations), 0, deviations.size());
+        Histogram histogram = new Histogram(-FAR / WIDTH, WIDTH, counts(deviations), 0, 0, deviations.size());
         NumberAxis domain = style.axis("sampled less exact value, in standard errors");
         domain.setRange(-FAR, FAR);
         domain.setTickUnit(new NumberTickUnit(1));

@@ -59,7 +59,7 @@ public final class ErrorChart {
 
     private Chart chart(String id, String title, String each) {
         ChartStyle style = new ChartStyle();
-        Histogram histogram = new Histogram(-0.5, 1, counts(), 0, errors.size());
+        Histogram histogram = new Histogram(-0.5, 1, counts(), 0, 0, errors.size());
         NumberAxis range = style.axis("share of all, %");
         range.setRange(0, 112 * histogram.greatestShare());
         XYPlot plot = style.plot(axis(style), range);

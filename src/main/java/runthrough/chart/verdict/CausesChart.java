@@ -21,7 +21,7 @@ import runthrough.study.cause.NamedCauses;
 final class CausesChart {
     private static final int MOST = 10;
     private static final double HEIGHT = 0.34;
-    private static final int LONGEST_NAME = 34;
+    private static final int LONGEST_NAME = 56;
     /** A bar of 100 % and the number behind it. */
     private static final double ALL_WITH_ITS_NUMBER = 110;
 

@@ -31,8 +31,8 @@ import runthrough.study.statistics.Sample;
 final class DrawnChart {
     /** Points nearer to each other than this share of the picture look like one. */
     private static final double GRAIN = 1.0 / 220;
-    /** Joint cycle times beyond this many times the longest that ran through stand at the right edge. */
-    private static final double FAR = 1.4;
+    /** Joint cycle times beyond this many times the longest that ran through stand at the right edge: else nothing else were seen. */
+    private static final double FAR = 4;
 
     private final ChartContext context;
     private final List<ChangeRecord> changes;

@@ -33,7 +33,7 @@ final class MarginChart {
         String level = slows ? "slowing level" : "stop level";
         ChartUnits units = context.units();
         Unit unit = units.length();
-        Histogram histogram = Histogram.of(margins, unit.fromSi(1));
+        Histogram histogram = Histogram.ofMost(margins, unit.fromSi(1));
         DistributionPlot distribution = new DistributionPlot(context.style(), histogram);
         boolean varies = margins.percentile(1) > margins.percentile(0);
         if (varies) {
@@ -42,6 +42,11 @@ final class MarginChart {
                 String name = Math.round(100 * p) + " % have less than " + units.length(value);
                 distribution.mark(unit.fromSi(value), name, Palette.PROCESS, Palette.DASHES);
             }
+        }
+        if (histogram.below() > 0) {
+            String less = histogram.below() == 1 ? "1 has less: " : histogram.below() + " have less, down to ";
+            double least = margins.percentile(0);
+            distribution.mark(unit.fromSi(least), less + units.length(least), Palette.PROCESS, Palette.DASHES);
         }
         boolean near =
                 margins.percentile(0) <= margins.percentile(1) - margins.percentile(0) || margins.percentile(0) <= 0;

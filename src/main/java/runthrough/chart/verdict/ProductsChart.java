@@ -26,7 +26,7 @@ import runthrough.study.cause.Cause;
 final class ProductsChart {
     private static final int MOST = 14;
     private static final double HALF_HEIGHT = 0.34;
-    private static final int LONGEST_NAME = 26;
+    private static final int LONGEST_NAME = 44;
     private static final double MOST_SHARE = 100;
     /** A bar of 100 % and the number behind it. */
     private static final double ALL_WITH_ITS_NUMBER = 115;
@@ -54,8 +54,8 @@ final class ProductsChart {
                 .rows(products.stream().map(p -> shortened(name(p))).toList());
         NumberAxis share = context.style().axis("share of the product's coil changes, %");
         double most = products.stream().mapToDouble(p -> 100 * failed(p)).max().orElse(0);
-        share.setRange(0, Math.max(1, Math.min(ALL_WITH_ITS_NUMBER, 1.28 * most)));
-        if (share.getUpperBound() > MOST_SHARE) {
+        share.setRange(0, upTo(most));
+        if (share.getUpperBound() >= MOST_SHARE) {
             share.setTickUnit(new NumberTickUnit(20));
         }
         XYPlot plot = context.style().plot(share, rows);
@@ -73,6 +73,14 @@ final class ProductsChart {
                 reading,
                 "A bar for each product, parted by what its failures are attributed to. " + reading,
                 context.style().picture(TITLE, plot, legend, 130 + 30 * products.size()));
+    }
+
+    /** With room for the numbers behind the bars; what comes near to all ends there. */
+    static double upTo(double most) {
+        double withNumbers = 1.28 * most;
+        return withNumbers > MOST_SHARE
+                ? ALL_WITH_ITS_NUMBER
+                : withNumbers > MOST_SHARE / 2 ? MOST_SHARE : Math.max(1, withNumbers);
     }
 
     private void bars(XYPlot plot, LegendItemCollection legend) {

@@ -29,8 +29,8 @@ import runthrough.simulation.records.Outcome;
  */
 final class RunChart {
     static final int MOST_BARS = 240;
-    /** So many bars and fewer have room for an edge. */
-    private static final int FEW = 80;
+    /** So many bars and fewer have room for an edge, and can be distinguished in the order in which they came. */
+    static final int FEW = 80;
 
     private static final double HALF_WIDTH = 0.36;
     /** Between the coil changes of two shifts, as a part of all. */
@@ -42,14 +42,26 @@ final class RunChart {
     private final RunOrder order;
     private final List<ChangeRecord> changes;
     private final Unit unit;
-    private final double gap;
+    /** Before the first coil change of each group on the axis; not used in the order of time. */
+    private final double[] before;
+    /** The one that {@link FeaturedChange} names in every chart: the first of equals in time. */
+    private final ChangeRecord featured;
 
     private RunChart(ChartContext context, List<ChangeRecord> changes) {
         this.context = context;
-        this.order = RunOrder.of(context.line(), changes, MOST_BARS);
+        this.order = RunOrder.of(context.line(), changes, FEW);
         this.changes = order.all();
         this.unit = context.units().length();
-        this.gap = Math.ceil(GAP * changes.size());
+        this.before = before(order.groups(), Math.ceil(GAP * changes.size()));
+        this.featured = FeaturedChange.of(context, changes);
+    }
+
+    private static double[] before(List<List<ChangeRecord>> groups, double gap) {
+        double[] before = new double[groups.size()];
+        for (int group = 1; group < before.length; group++) {
+            before[group] = before[group - 1] + groups.get(group - 1).size() + gap;
+        }
+        return before;
     }
 
     /** The chart of the coil changes of one replication. */
@@ -121,13 +133,7 @@ final class RunChart {
 
     /** Where the coil change {@code index} of {@code group} stands on the axis. */
     private double place(int group, int index) {
-        List<ChangeRecord> changesOf = order.groups().get(group);
-        if (order.inTime()) {
-            return changesOf.get(index).number();
-        }
-        int before =
-                order.groups().subList(0, group).stream().mapToInt(List::size).sum();
-        return before + group * gap + index + 1;
+        return order.inTime() ? order.groups().get(group).get(index).number() : before[group] + index + 1;
     }
 
     private void lines(XYPlot plot, LegendItemCollection legend) {
@@ -226,12 +232,11 @@ final class RunChart {
     private String reading() {
         long failed =
                 changes.stream().filter(c -> c.outcome() != Outcome.RAN_THROUGH).count();
-        ChangeRecord worst = FeaturedChange.of(context, changes);
         String which = failed == 0
                 ? "All " + changes.size() + " coil changes run through"
                 : failed + " of " + changes.size() + " coil changes do not run through";
-        double above = worst.lowestAboveStopLevel();
-        return which + "; the level comes closest to the stop level at coil change " + worst.number() + ", "
+        double above = featured.lowestAboveStopLevel();
+        return which + "; the level comes closest to the stop level at coil change " + featured.number() + ", "
                 + context.units().length(Math.abs(above)) + (above < 0 ? " below it." : " above it.");
     }
 }
