@@ -59,11 +59,11 @@ record AnswerView(
         causes = List.copyOf(causes);
     }
 
-    /** A share with its interval; null where there is none. */
+    /** A share with its interval; null where there is none, as where nothing is random. */
     record ShareView(
             double mean, @Nullable Double low, @Nullable Double high) {
-        static ShareView of(Estimate share) {
-            Optional<Interval> interval = share.interval();
+        static ShareView of(Estimate share, boolean chance) {
+            Optional<Interval> interval = share.interval().filter(any -> chance);
             return new ShareView(
                     share.mean(),
                     interval.map(Interval::low).orElse(null),
@@ -140,7 +140,7 @@ record AnswerView(
                 sheet.margin(),
                 sheet.changes(),
                 result.warnings(),
-                ShareView.of(verdict.shareRunThrough()),
+                ShareView.of(verdict.shareRunThrough(), verdict.chance()),
                 verdict.target(),
                 verdict.chance(),
                 verdict.changes().total(),

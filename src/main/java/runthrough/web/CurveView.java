@@ -1,6 +1,7 @@
 package runthrough.web;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
@@ -27,15 +28,17 @@ record CurveView(List<PointView> points, double target, double present, String w
 
     /** One capacity (m) and the share seen with it, with its interval. */
     record PointView(double capacity, double share, double low, double high) {
-        static @Nullable PointView of(Sizing.Point point) {
+        static @Nullable PointView of(Sizing.Point point, boolean chance) {
             Estimate share = point.share().orElse(null);
+            Optional<Interval> interval =
+                    point.share().flatMap(Estimate::interval).filter(any -> chance);
             return share == null
                     ? null
                     : new PointView(
                             point.size().capacity(),
                             share.mean(),
-                            share.interval().map(Interval::low).orElse(share.mean()),
-                            share.interval().map(Interval::high).orElse(share.mean()));
+                            interval.map(Interval::low).orElse(share.mean()),
+                            interval.map(Interval::high).orElse(share.mean()));
         }
     }
 
@@ -53,7 +56,7 @@ record CurveView(List<PointView> points, double target, double present, String w
         };
         return new CurveView(
                 sizing.curve().stream()
-                        .map(PointView::of)
+                        .map(point -> PointView.of(point, sizing.chance()))
                         .filter(point -> point != null)
                         .toList(),
                 request.run().target(),

@@ -22,7 +22,8 @@ import runthrough.study.statistics.Interval;
 
 /**
  * Figures and picture of the page to decide on. Where entry and process are one strip every coil change stops the process by
- * design, and none would ever run through: what counts then is the hours lost and the good output of a year.
+ * design, and none would ever run through; nor does any where every one slows, in this line and in all its alternatives. What
+ * counts then is the hours lost and the good output of a year.
  */
 final class Decision {
     private final SimulationRequest request;
@@ -31,7 +32,7 @@ final class Decision {
     private final Optional<Comparison> comparison;
     private final Year year;
     private final Texts texts;
-    private final boolean stopsByDesign;
+    private final boolean sharesSayNothing;
 
     Decision(SimulationRequest request, Answer report, Optional<Comparison> comparison, Year year) {
         this.request = request;
@@ -40,12 +41,12 @@ final class Decision {
         this.comparison = comparison;
         this.year = year;
         this.texts = year.texts();
-        this.stopsByDesign = year.stopsByDesign();
+        this.sharesSayNothing = year.stopsByDesign() || shares().stream().allMatch(share -> share.mean() == 0);
     }
 
-    /** The figures of the report; hours and output of a year in the place of a share that is 0 by design. */
+    /** The figures of the report; hours and output of a year in the place of a share that is 0 whatever is done. */
     List<Figure> figures() {
-        if (!stopsByDesign) {
+        if (!sharesSayNothing) {
             return report.figures();
         }
         Value share = report.figures().get(0).value().value().orElseThrow();
@@ -70,8 +71,8 @@ final class Decision {
                 report.headline().sentence(),
                 verdict.target(),
                 request.resultsIn(),
-                stopsByDesign ? List.of() : shares(),
-                stopsByDesign ? years() : List.of(),
+                sharesSayNothing ? List.of() : shares(),
+                sharesSayNothing ? years() : List.of(),
                 verdict.storage().map(this::strip));
     }
 

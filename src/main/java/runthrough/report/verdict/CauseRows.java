@@ -3,7 +3,6 @@ package runthrough.report.verdict;
 import java.util.List;
 import java.util.Optional;
 import runthrough.study.cause.Cause;
-import runthrough.study.cause.Reason;
 
 /** The causes of a verdict as rows, for a front door that shows them itself. */
 public final class CauseRows {
@@ -31,11 +30,10 @@ public final class CauseRows {
                         count.lostTime(),
                         result.worth(count.reason())
                                 .map(worth ->
-                                        result.texts().plain(worth.stops()).known() + more(count.reason()))))
+                                        result.texts().plain(worth.stops()).known()
+                                                + RemovalWords.more(count.reason())
+                                                        .map(more -> ", without " + more)
+                                                        .orElse(""))))
                 .toList();
-    }
-
-    private static String more(Reason reason) {
-        return reason.removed().equals(reason) ? "" : ", all preparation";
     }
 }

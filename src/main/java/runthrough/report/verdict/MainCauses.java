@@ -53,7 +53,16 @@ public final class MainCauses {
      * @param counts of it; several where all preparation goes, whatever element was waited for
      */
     private record Row(Reason removed, List<NamedCauses.Count> counts) {
-        String name() {
+        /** With what goes beside it, where its worth is that of more than itself. */
+        String name(boolean isWorthKnown) {
+            return named()
+                    + RemovalWords.more(removed)
+                            .filter(more -> isWorthKnown)
+                            .map(more -> "; gain without " + more)
+                            .orElse("");
+        }
+
+        private String named() {
             return counts.size() == 1
                     ? counts.get(0).reason().words()
                     : removed.words() + ": "
@@ -93,7 +102,7 @@ public final class MainCauses {
         boolean isWorthKnown =
                 causes.stream().anyMatch(cause -> result.worth(cause.removed()).isPresent());
         TableMaker<Row> table = TableMaker.<Row>of(caption(isWorthKnown))
-                .words("Cause", Row::name)
+                .words("Cause", cause -> cause.name(isWorthKnown))
                 .words("Coil changes", this::howMany);
         if (isWorthKnown) {
             worth(table, "Fewer stops", Notation.PLAIN.with(Rounding.AMOUNT), CauseWorth::stops);

@@ -1,5 +1,6 @@
 package runthrough.report.verdict;
 
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Function;
 import runthrough.quantity.Kind;
@@ -13,7 +14,6 @@ import runthrough.report.TableMaker;
 import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.study.TotalsEstimates;
-import runthrough.study.cause.Reason;
 import runthrough.study.lever.CauseWorth;
 import runthrough.study.statistics.Estimate;
 
@@ -36,15 +36,18 @@ final class WorthTable {
     }
 
     private Table table() {
-        table.pageWords(texts.random() ? "without (95 % interval)" : "without", worth -> name(worth.reason()));
-        table.fileWords("without", worth -> name(worth.reason()));
+        table.pageWords(
+                texts.random() ? "without (95 % interval)" : "without", worth -> RemovalWords.name(worth.reason()));
+        table.fileWords("without", worth -> RemovalWords.name(worth.reason()));
         column("fewer stops", Notation.PLAIN.with(Rounding.AMOUNT), CauseWorth::stops);
         column("less time lost", Notation.of(Unit.HOUR), CauseWorth::lostTime);
         strip(texts.notation(Kind.LENGTH));
         file("more run through", Notation.POINTS, CauseWorth::shareRunThrough);
         return table.fileNumber("replications", Notation.PLAIN, CauseWorth::replications)
                 .intoFile("worth.csv")
-                .of(result.worths())
+                .of(result.worths().stream()
+                        .sorted(Comparator.comparing((CauseWorth worth) -> RemovalWords.isAll(worth.reason())))
+                        .toList())
                 .in(Table.Seen.FIRST);
     }
 
@@ -57,14 +60,6 @@ final class WorthTable {
                 + Notation.PLAIN.with(Rounding.AMOUNT).number(stops) + " stops in a year of "
                 + texts.of(Kind.TIME, year)
                 + (texts.random() ? "; " + Texts.count(replications, "replication") : "");
-    }
-
-    private static String name(Reason reason) {
-        return switch (reason.cause()) {
-            case WAITING_FOR_PREPARATION -> "all preparation";
-            case SEVERAL_TOGETHER -> "all causes together";
-            default -> reason.words();
-        };
     }
 
     /** Strip of a year, for people in thousands: millions of metres have more digits than anybody reads. */

@@ -75,6 +75,6 @@ class WorthTableTest {
     void bothElementsThatWereWaitedForSayThatAllPreparationGoes() {
         assertThat(CauseRows.of(result()))
                 .hasSize(2)
-                .allSatisfy(row -> assertThat(row.worth()).get().asString().endsWith(", all preparation"));
+                .allSatisfy(row -> assertThat(row.worth()).get().asString().endsWith(", without all preparation"));
     }
 }
