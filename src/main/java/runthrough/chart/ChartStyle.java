@@ -7,9 +7,7 @@ import java.awt.font.FontRenderContext;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.text.DecimalFormat;
-import java.text.DecimalFormatSymbols;
 import java.util.List;
-import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
@@ -31,6 +29,7 @@ import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
 import org.jspecify.annotations.Nullable;
+import runthrough.quantity.Amounts;
 
 /** How every chart looks: fonts, axes, grid, title and legend. */
 public final class ChartStyle {
@@ -77,8 +76,8 @@ public final class ChartStyle {
     /** An axis of numbers; ticks at 1, 2 or 5 times a power of ten, written with a decimal point on every machine. */
     public NumberAxis axis(String label) {
         NumberAxis axis = new NumberAxis(label);
-        axis.setStandardTickUnits(new NumberTickUnitSource(false, numbers("0.######")));
-        axis.setNumberFormatOverride(numbers("0.######"));
+        axis.setStandardTickUnits(new NumberTickUnitSource(false, Amounts.grouped()));
+        axis.setNumberFormatOverride(Amounts.grouped());
         axis.setAutoRangeIncludesZero(false);
         styled(axis);
         // Room between ticks: a number at every second line of text is enough.
@@ -98,7 +97,7 @@ public final class ChartStyle {
         int from = (int) Math.floor(Math.log10(least));
         int to = Math.max(from + 1, (int) Math.ceil(Math.log10(greatest)));
         axis.setRange(Math.pow(10, from), Math.pow(10, to));
-        DecimalFormat format = numbers("0.######");
+        DecimalFormat format = Amounts.grouped();
         axis.setNumberFormatOverride(format);
         axis.setTickUnit(new NumberTickUnit(1, format, 9));
         axis.setMinorTickMarksVisible(true);
@@ -193,9 +192,5 @@ public final class ChartStyle {
     /** A legend item drawn as the outline of a mark. */
     public static LegendItem ring(String label, Color colour, Shape shape) {
         return new LegendItem(label, null, null, null, shape, Color.WHITE, Palette.BOLD, colour);
-    }
-
-    private static DecimalFormat numbers(String pattern) {
-        return new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT));
     }
 }

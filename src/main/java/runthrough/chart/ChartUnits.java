@@ -40,7 +40,7 @@ public record ChartUnits(Unit length, Unit speed, Units units) {
 
     /** A quantity (SI) for a sentence. */
     public static String text(double si, Unit unit) {
-        return Numbers.text(unit.fromSi(si), DIGITS) + " " + unit.symbol();
+        return Numbers.thousandsApart(Numbers.text(unit.fromSi(si), DIGITS)) + " " + unit.symbol();
     }
 
     /** A share for a sentence. */

@@ -26,7 +26,8 @@ import runthrough.study.comparison.ComparisonStudy;
         footer = {
             "  runthrough compare scenarios/stamping-rethread.yaml",
             "  runthrough compare my-line.yaml --today \"second uncoiler\" --replications 200",
-            "  runthrough compare my-line.yaml --set run.hours-per-year=6000h --json --no-report > compare.json"
+            "  runthrough compare my-line.yaml --set run.hours-per-year=6000h \\",
+            "      --json --no-report > compare.json"
         })
 final class CompareCommand extends StudyCommand {
     private final Environment environment;

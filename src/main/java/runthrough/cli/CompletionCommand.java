@@ -16,8 +16,9 @@ import runthrough.cli.terminal.ExitCode;
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS},
         footerHeading = "%nExamples:%n",
         footer = {
+            "  # both lines belong in .bashrc or .zshrc",
             "  alias runthrough='java -jar /path/to/runthrough.jar'",
-            "  source <(runthrough completion)              both lines belong into .bashrc or .zshrc"
+            "  source <(runthrough completion)"
         })
 final class CompletionCommand implements Callable<Integer> {
     private final Environment environment;

@@ -32,7 +32,8 @@ import runthrough.study.StudyOptions;
         footerHeading = "%nExamples:%n",
         footer = {
             "  runthrough document scenarios/tube-line.yaml",
-            "  runthrough document my-line.yaml --paper letter --results-in us --date \"3 March 2031\" --out hand-over"
+            "  runthrough document my-line.yaml --paper letter --results-in us \\",
+            "      --date \"3 March 2031\" --out hand-over"
         })
 final class DocumentCommand implements Callable<Integer> {
     private final Environment environment;

@@ -21,7 +21,8 @@ import runthrough.scenario.Input;
         footerHeading = "%nExamples:%n",
         footer = {
             "  runthrough inputs my-line.yaml",
-            "  runthrough run my-line.yaml --set entry.top-speed=100m/min --set coil-change.reject.chance=0%%"
+            "  runthrough run my-line.yaml --set entry.top-speed=100m/min \\",
+            "      --set coil-change.reject.chance=0%%"
         })
 final class InputsCommand implements Callable<Integer> {
     private static final String BETWEEN = "  ";

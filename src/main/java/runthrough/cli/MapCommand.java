@@ -31,8 +31,10 @@ import runthrough.study.map.MapVariants.Variant;
         footerHeading = "%nExamples:%n",
         footer = {
             "  runthrough map scenarios/tube-line.yaml",
-            "  runthrough map my-line.yaml --x joint-cycle-time=30s..150s --y usable-capacity=40m..120m",
-            "  runthrough map my-line.yaml --x entry.top-speed=60m/min..120m/min --points 10000"
+            "  runthrough map my-line.yaml --x joint-cycle-time=30s..150s \\",
+            "      --y usable-capacity=40m..120m",
+            "  runthrough map my-line.yaml --x entry.top-speed=60m/min..120m/min \\",
+            "      --points 10000"
         })
 final class MapCommand extends StudyCommand {
     /** A map is a little wider than it is high. */

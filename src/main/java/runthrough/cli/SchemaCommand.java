@@ -20,7 +20,7 @@ import runthrough.scenario.ScenarioSchema;
         footerHeading = "%nExamples:%n",
         footer = {
             "  runthrough schema > scenario.schema.json",
-            "  and begin each scenario beside it with:",
+            "  # begin each scenario beside it with this line:",
             "  # yaml-language-server: $schema=scenario.schema.json",
             "  runthrough schema verdict",
             "  runthrough schema size > size.schema.json"

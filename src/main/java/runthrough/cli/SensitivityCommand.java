@@ -47,7 +47,8 @@ final class SensitivityCommand extends StudyCommand {
             names = "--range",
             paramLabel = "PATH=LOW..HIGH",
             description = {
-                "The range in which an input is moved, such as entry.top-speed=80m/min..110m/min; may be given several times.",
+                "The range of an input; may be given several times. Such as",
+                "entry.top-speed=80m/min..110m/min.",
                 "The command inputs lists the numbers of a scenario by their paths."
             })
     private List<String> ranges = new ArrayList<>();

@@ -44,7 +44,8 @@ import runthrough.timestudy.TimeSheet;
         footerHeading = "%nExamples:%n",
         footer = {
             "  runthrough times scenarios/tube-line-stopwatch.csv",
-            "  runthrough times sheet.csv --leave-out 17,42 --timed \"March, first shift\" --fragment work.yaml",
+            "  runthrough times sheet.csv --leave-out 17,42 \\",
+            "      --timed \"March, first shift\" --fragment work.yaml",
             "  runthrough run my-line.yaml --times sheet.csv"
         })
 final class TimesCommand implements Callable<Integer> {

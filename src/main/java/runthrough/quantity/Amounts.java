@@ -4,15 +4,14 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
+import java.text.FieldPosition;
 import java.util.Locale;
 
 /**
  * Amounts that may be large, such as money or a year's output, as text for people: rounded to the digits that mean something,
- * thousands apart by a space that no line breaks at, from five digits on (NIST SP 811, 2008, section 10.5.3).
+ * also before the point, with thousands apart ({@link Numbers#thousandsApart}).
  */
 public final class Amounts {
-    static final char GAP = '\u00a0';
-
     private static final int DIGITS = 3;
     private static final int UNGROUPED = 10_000;
 
@@ -20,9 +19,7 @@ public final class Amounts {
 
     /** To three digits: 1612345 is "1 610 000". */
     public static String text(double value) {
-        return value == 0 || !Double.isFinite(value)
-                ? Numbers.text(value)
-                : rounded(value, (int) Math.floor(Math.log10(Math.abs(value))) - DIGITS + 1);
+        return text(value, 0, RoundingMode.HALF_UP);
     }
 
     /**
@@ -30,37 +27,53 @@ public final class Amounts {
      * half-width of 4100 is "1 612 000". To three digits where the width is 0.
      */
     public static String text(double value, double halfWidth) {
-        if (!(halfWidth > 0) || !Double.isFinite(value) || !Double.isFinite(halfWidth)) {
-            return text(value);
+        return text(value, halfWidth, RoundingMode.HALF_UP);
+    }
+
+    /** The same; a number without an interval is rounded to the side that {@code mode} says. */
+    static String text(double value, double halfWidth, RoundingMode mode) {
+        if (value == 0 || !Double.isFinite(value)) {
+            return Numbers.text(value);
         }
-        return rounded(value, Numbers.lastCertain(halfWidth));
+        return halfWidth > 0 && Double.isFinite(halfWidth)
+                ? rounded(value, Numbers.lastCertain(halfWidth), RoundingMode.HALF_UP)
+                : rounded(value, (int) Math.floor(Math.log10(Math.abs(value))) - DIGITS + 1, mode);
     }
 
     /** With every digit that was given. */
     public static String exact(double value) {
-        DecimalFormat format = grouped();
-        format.setGroupingUsed(Math.abs(value) >= UNGROUPED);
-        return Double.isFinite(value) ? format.format(BigDecimal.valueOf(value)) : Numbers.text(value);
+        return Numbers.thousandsApart(Numbers.plain(value));
     }
 
-    /** How numbers look along an axis of amounts. */
+    /** How numbers look along an axis: their thousands apart as in texts. */
     public static DecimalFormat grouped() {
-        DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
-        symbols.setGroupingSeparator(GAP);
-        return new DecimalFormat("#,##0.######", symbols);
+        return new Axis();
     }
 
     /** Rounded to a multiple of ten to the {@code power}. */
-    private static String rounded(double value, int power) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(-power, RoundingMode.HALF_UP);
-        BigDecimal written = rounded.scale() < 0 ? rounded.setScale(0, RoundingMode.UNNECESSARY) : rounded;
-        if (written.signum() == 0) {
-            return "0";
+    private static String rounded(double value, int power, RoundingMode mode) {
+        BigDecimal exact = mode == RoundingMode.HALF_UP ? BigDecimal.valueOf(value) : Numbers.decimal(value, mode);
+        BigDecimal rounded = exact.setScale(-power, mode);
+        return rounded.signum() == 0 ? "0" : Numbers.thousandsApart(rounded.toPlainString());
+    }
+
+    private static final class Axis extends DecimalFormat {
+        private static final long serialVersionUID = 1;
+
+        Axis() {
+            super("#,##0.######", symbols());
         }
-        DecimalFormat format = grouped();
-        format.setGroupingUsed(Math.abs(value) >= UNGROUPED);
-        format.setMinimumFractionDigits(written.scale());
-        format.setMaximumFractionDigits(written.scale());
-        return format.format(written);
+
+        private static DecimalFormatSymbols symbols() {
+            DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
+            symbols.setGroupingSeparator(' ');
+            return symbols;
+        }
+
+        @Override
+        public StringBuffer format(double number, StringBuffer to, FieldPosition position) {
+            setGroupingUsed(Math.abs(number) >= UNGROUPED);
+            return super.format(number, to, position);
+        }
     }
 }

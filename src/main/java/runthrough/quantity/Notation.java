@@ -158,7 +158,7 @@ public record Notation(Optional<Unit> unit, String symbol, Rounding rounding, Ro
 
     /** The unit behind a number that was written. */
     private String written(String number) {
-        return symbol.isEmpty() ? number : number + (rounding.isAmount() ? Amounts.GAP : ' ') + symbol;
+        return symbol.isEmpty() ? number : number + ' ' + symbol;
     }
 
     /** Never none or all for what is neither. */

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 
 /** Numbers as text for people: always a decimal point, the same on every machine. */
 public final class Numbers {
@@ -14,6 +15,9 @@ public final class Numbers {
     private static final double NEGLIGIBLE_SHARE = 1e-12;
 
     private static final MathContext CERTAIN = new MathContext(8, RoundingMode.HALF_UP);
+    private static final Pattern FIVE_DIGITS = Pattern.compile("\\d{5}");
+    /** Within a whole number, before its last three, six ... digits. */
+    private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d)(?=(\\d{3})+$)");
 
     private Numbers() {}
 
@@ -73,10 +77,21 @@ public final class Numbers {
         return halfWidth / Math.pow(10, power) < FEW ? power - 1 : power;
     }
 
-    /** A whole number, its thousands apart from five digits on (NIST SP 811, 2008, section 10.5.3). */
+    /** A whole number, its thousands apart. */
     public static String count(long number) {
-        String digits = Long.toString(number);
-        return Math.abs(number) < 10_000 ? digits : digits.replaceAll("(?<=\\d)(?=(\\d{3})+$)", " ");
+        return thousandsApart(Long.toString(number));
+    }
+
+    /**
+     * A written number with its thousands apart from five digits before the point on (NIST SP 811, 2008, section 10.5.3). Who
+     * writes it into a line that may break keeps it in one piece.
+     */
+    public static String thousandsApart(String number) {
+        int point = number.indexOf('.');
+        String whole = point < 0 ? number : number.substring(0, point);
+        return FIVE_DIGITS.matcher(whole).find()
+                ? THOUSANDS.matcher(whole).replaceAll(" ") + number.substring(whole.length())
+                : number;
     }
 
     /** Whether {@code value} is written as 0 to the digits that half the width of its interval, {@code >= 0}, leaves certain. */

@@ -5,10 +5,13 @@ import java.math.RoundingMode;
 
 /** To how many digits a number is rounded when it is written, by what it is. */
 public enum Rounding {
-    /** A result: the digits that half the width of its interval leaves certain, else three. */
+    /** A result: the digits that half the width of its interval leaves certain, else three; up to 9999 all before the point. */
     CERTAIN {
         @Override
         String text(double value, double half, RoundingMode mode) {
+            if (Math.abs(value) >= FIVE_DIGITS) {
+                return Amounts.text(value, half, mode);
+            }
             return half > 0 && value != 0 && Double.isFinite(half)
                     ? Numbers.fixed(value, Math.max(0, -Numbers.lastCertain(half)))
                     : Numbers.text(value, FEW, mode);
@@ -34,7 +37,7 @@ public enum Rounding {
     GIVEN {
         @Override
         String text(double value, double half, RoundingMode mode) {
-            return Numbers.text(value, MANY);
+            return Numbers.thousandsApart(Numbers.text(value, MANY));
         }
     },
     /** An amount that the user gave, such as a price: with every digit, thousands apart. */
@@ -76,13 +79,9 @@ public enum Rounding {
     /** A smaller probability is not written out. */
     public static final double LEAST_PROBABILITY = 0.001;
 
+    private static final double FIVE_DIGITS = 10_000;
     private static final int FEW = 3;
     private static final int MANY = 6;
-
-    /** Whether number and unit are one word, as the thousands of an amount are. */
-    boolean isAmount() {
-        return this == AMOUNT || this == GIVEN_AMOUNT;
-    }
 
     /**
      * A number in its unit.

@@ -9,8 +9,8 @@ public final class TextLines {
     /** Columns of a terminal. */
     public static final int WIDTH = 80;
 
-    /** Columns of a table with many of them. */
-    public static final int WIDEST = 100;
+    /** Blanks between a label and its value, at least. */
+    private static final int GAP = 2;
 
     /** Begins each line of a name after its first. */
     private static final String CONTINUED = "  ";
@@ -24,66 +24,76 @@ public final class TextLines {
 
     /** A single line, cut to the width. */
     public void line(String text) {
-        line(text, WIDTH);
-    }
-
-    /** A row of a table, which may be wider than the rest. */
-    public void wideLine(String text) {
-        line(text, WIDEST);
-    }
-
-    private void line(String text, int width) {
         String plain = plain(text);
-        lines.add(plain.length() <= width ? plain : plain.substring(0, width - 3) + "...");
+        lines.add(plain.length() <= WIDTH ? plain : plain.substring(0, WIDTH - 3) + "...");
     }
 
     /** A paragraph, broken between words; lines after the first begin with {@code indent} spaces. */
     public void paragraph(String text, int indent) {
-        hang("", text, indent);
+        List<String> parts = wrapped(text, WIDTH, WIDTH - indent);
+        lines.add(parts.get(0));
+        parts.stream().skip(1).forEach(part -> lines.add(" ".repeat(indent) + part));
     }
 
-    /** A label and, from {@code column} on, its value, broken between words. */
+    /** A label and, from {@code column} on, its value, both in as many lines as they take. */
     public void row(String label, String value, int column) {
-        hang(label + " ".repeat(Math.max(1, column - label.length())), value, column);
+        List<String> names = label.length() < column ? List.of(label) : broken(label, column - GAP);
+        List<String> values = wrapped(value, WIDTH - column, WIDTH - column);
+        for (int i = 0; i < Math.max(names.size(), values.size()); i++) {
+            String name = i < names.size() ? names.get(i) : "";
+            lines.add(name + " ".repeat(column - name.length()) + (i < values.size() ? values.get(i) : ""));
+        }
     }
 
-    private void hang(String start, String text, int indent) {
-        StringBuilder line = new StringBuilder(start);
+    /** A text in lines of up to {@code first} and then {@code further} characters, broken between words. */
+    private static List<String> wrapped(String text, int first, int further) {
+        List<String> parts = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        int width = first;
         boolean empty = true;
-        for (String word : plain(text).split(" ", -1)) {
-            if (!empty && line.length() + 1 + word.length() > WIDTH) {
-                lines.add(line.toString());
-                line = new StringBuilder(" ".repeat(indent));
+        for (String word : KeptTogether.in(plain(text)).split(" ", -1)) {
+            if (!empty && line.length() + 1 + word.length() > width) {
+                parts.add(line.toString());
+                line = new StringBuilder();
+                width = further;
                 empty = true;
             }
             line.append(empty ? "" : " ").append(word);
             empty = false;
-            while (line.length() > WIDTH) {
-                lines.add(line.substring(0, WIDTH));
-                line = new StringBuilder(" ".repeat(indent)).append(line.substring(WIDTH));
+            while (line.length() > width) {
+                parts.add(line.substring(0, width));
+                line = new StringBuilder(line.substring(width));
+                width = further;
             }
         }
-        lines.add(line.toString());
+        parts.add(line.toString());
+        return parts.stream().map(KeptTogether::plain).toList();
     }
 
     /** A name in lines of up to {@code width}, broken between words or behind the points and hyphens of a path. */
     public static List<String> broken(String name, int width) {
+        return broken(name, width, CONTINUED);
+    }
+
+    /** A text in lines of up to {@code width}; all after the first begin with {@code further}. */
+    public static List<String> broken(String text, int width, String further) {
         List<String> parts = new ArrayList<>();
-        String rest = name;
+        String rest = KeptTogether.in(text);
         String start = "";
         while (start.length() + rest.length() > width) {
             int end = end(rest, width - start.length());
-            parts.add(start + rest.substring(0, end).stripTrailing());
+            parts.add(start + KeptTogether.plain(rest.substring(0, end).stripTrailing()));
             rest = rest.substring(end).stripLeading();
-            start = CONTINUED;
+            start = further;
         }
-        parts.add(start + rest);
+        parts.add(start + KeptTogether.plain(rest));
         return parts;
     }
 
     private static int end(String text, int most) {
         for (int end = most; end > 0; end--) {
-            if (text.charAt(end) == ' ' || ".-".indexOf(text.charAt(end - 1)) >= 0) {
+            boolean isPath = ".-".indexOf(text.charAt(end - 1)) >= 0 && Character.isLetter(text.charAt(end));
+            if (text.charAt(end) == ' ' || isPath) {
                 return end;
             }
         }

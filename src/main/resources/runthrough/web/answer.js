@@ -1,7 +1,7 @@
 // The verdict and its numbers, each of which opens to show where it comes from.
 import { byId, el, svg, colour } from "./dom.js";
 import { sureness, table } from "./charts.js";
-import { digits } from "./words.js";
+import { apart, digits } from "./words.js";
 
 export function showAnswer(answer) {
   const section = byId("answer");
@@ -40,7 +40,7 @@ export function giveUpRoom() {
 /** Causes, those of most coil changes first; what each is worth comes with the surer answers. */
 function showCauses(causes) {
   byId("causes").hidden = !causes.length;
-  const rows = causes.map((one) => [one.name, `${one.changes}`, `${one.stops}`, digits(one.lostSeconds / 3600), one.worth || "–"]);
+  const rows = causes.map((one) => [one.name, apart(`${one.changes}`), apart(`${one.stops}`), apart(digits(one.lostSeconds / 3600)), one.worth || "–"]);
   byId("cause-table").replaceChildren(...table(["cause", "coil changes", "stops", "lost, h", "fewer stops a year without it"], rows).children);
 }
 

@@ -1,7 +1,7 @@
 // Charts of the page, drawn by uPlot; colours are those of the look.
 import uPlot from "/uplot/uPlot.esm.js";
 import { byId, colour, el, svg } from "./dom.js";
-import { clock, digits, percent } from "./words.js";
+import { apart, clock, digits, percent } from "./words.js";
 
 const TALL = 230;
 
@@ -135,7 +135,7 @@ function mixed() {
 }
 
 function show(value, unit) {
-  return value === null || value === undefined ? "" : `${digits(value)} ${unit.symbol}`;
+  return value === null || value === undefined ? "" : `${apart(digits(value))} ${unit.symbol}`;
 }
 
 /** Bars of how many coil changes came how close to the stop level; those below it are distinguished by colour and hatching. */
@@ -172,7 +172,7 @@ export function marginChart(margin, words) {
     picture.append(text({ x: x(0) + (isLast ? -4 : 4), y: 14, "text-anchor": isLast ? "end" : "start", fill: colour("limit") }, "too little strip"));
   }
   for (const tick of ticks(margin.from * length.per, margin.to * length.per)) {
-    picture.append(text({ x: x(tick / length.per), y: h - bottom + 16, "text-anchor": "middle" }, digits(tick)));
+    picture.append(text({ x: x(tick / length.per), y: h - bottom + 16, "text-anchor": "middle" }, apart(digits(tick))));
   }
   picture.append(text({ x: (w + left) / 2, y: h - 6, "text-anchor": "middle" }, `margin at the rated speed, ${length.symbol}`));
   picture.append(text({ x: left - 6, y: 18, "text-anchor": "end" }, String(most)));

@@ -9,7 +9,7 @@ export class Words {
 
   of(kind, si) {
     const unit = this.units[kind];
-    return `${digits(si * unit.per)}\u00a0${unit.symbol}`;
+    return `${apart(digits(si * unit.per))}\u00a0${unit.symbol}`;
   }
 
   length(si) {
@@ -23,7 +23,7 @@ export class Words {
   /** Seconds up to 90 s, minutes and seconds up to 3 h, hours beyond. */
   time(si) {
     if (si <= 90) return `${digits(si)}\u00a0s`;
-    if (si > 10800) return `${digits(si / 3600)}\u00a0h`;
+    if (si > 10800) return `${apart(digits(si / 3600))}\u00a0h`;
     const whole = Math.round(si);
     return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, "0")}\u00a0min`;
   }
@@ -37,6 +37,11 @@ export function digits(value, wanted = 3) {
   const decimals = Math.max(0, Math.min(6, wanted - 1 - Math.floor(Math.log10(size))));
   const shown = Math.min(decimals, size >= 100 ? 0 : size >= 10 ? 1 : decimals);
   return String(Number(value.toFixed(shown)));
+}
+
+/** A written number with its thousands apart from five digits on, for reading; a value of the file has none. */
+export function apart(number) {
+  return /^-?\d{5}/.test(number) ? number.replace(/(?<=^-?\d+)(?=(\d{3})+(\.|$))/g, "\u00a0") : number;
 }
 
 /** A share as percent; never rounded up to a hundred it has not reached. */

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What all commands have in common: help, version, and what is said of a mistyped command line. */
@@ -60,6 +61,36 @@ class CommandLineTest {
                         line -> assertThat(line).hasSizeLessThanOrEqualTo(80).doesNotStartWith("write"));
         assertThat(session.run("run", "--help").out().lines())
                 .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+    }
+
+    /** What somebody copies: a path or an option in two halves would be refused, and a command in two would run without its end. */
+    @ParameterizedTest
+    @MethodSource("commands")
+    void helpBreaksNoPathAndExamplesCanBeCopied(String command) {
+        String help = session.run(command, "--help").out();
+
+        assertThat(help).doesNotContainPattern("[a-z0-9][-.=/]\\n *[a-z0-9]");
+        List<String> examples = help.substring(help.indexOf("\nExamples:\n") + 11)
+                .lines()
+                .filter(line -> !line.startsWith("  #"))
+                .toList();
+        assertThat(examples).isNotEmpty();
+        for (int i = 0; i < examples.size(); i++) {
+            String start = i > 0 && examples.get(i - 1).endsWith(" \\") ? "      " : "  [a-z]";
+            assertThat(examples.get(i)).matches(start + "\\S.*|" + start + "--.*");
+        }
+    }
+
+    /** All commands, as the help lists them. */
+    static List<String> commands(@TempDir Path folder) {
+        return new Session(folder)
+                .run("--help")
+                .out()
+                .replaceAll("(?s).*\nCommands:\n|\n\nExit codes:.*", "")
+                .lines()
+                .filter(line -> line.matches("  [a-z].*"))
+                .map(line -> line.strip().replaceAll(" .*", ""))
+                .toList();
     }
 
     @Test

@@ -24,7 +24,7 @@ class DocumentCommandTest {
 
     @Test
     void filesGoToAFolderOfTheirOwnAndAreNamed() throws IOException {
-        Session.Done done = session.run("document", "quick.yaml", "--date", "3 March 2031", "--coil-changes", "100");
+        Session.Done done = session.run("document", "quick.yaml", "--date", "3 March 2031");
 
         assertThat(done.code()).as(done.err()).isZero();
         assertThat(session.files())

@@ -71,7 +71,9 @@ class MapCommandTest {
 
         assertThat(done.code()).as(done.err()).isZero();
         assertThat(done.out().replace('\n', ' '))
-                .containsPattern("lost at about [56]\\d(\\.\\d)? m, .* less, which takes [67] whole strands of 10 m");
+                .containsPattern(
+                        "lost at about [56]\\d(\\.\\d)? m, .* less, which takes [56] to [78] whole strands of 10 m. That"
+                                + " is read off the grid");
     }
 
     @Test

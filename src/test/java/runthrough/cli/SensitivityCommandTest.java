@@ -51,10 +51,10 @@ class SensitivityCommandTest {
 
         assertThat(done.code()).as(done.err()).isZero();
         assertThat(done.out().lines().skip(1).findFirst().orElseThrow())
-                .startsWith("ACCUMULATOR.CAPACITY MATTERS MOST. ");
+                .startsWith("MOST SENSITIVE to accumulator capacity: ");
         assertThat(done.out().replaceAll("\\s+", " "))
-                .contains("accumulator.capacity of 90 m instead of 100 m costs 10 m")
-                .contains("process.speed of 66 m/min instead of 60 m/min costs 6 m")
+                .contains("accumulator capacity: 90 m instead of 100 m costs 10 m of the margin at the target;")
+                .contains("process speed: 66 m/min instead of 60 m/min costs 6 m")
                 .contains("No input is shown to change the share run through.")
                 .contains("Nothing in this line is random")
                 .contains("margin at the target 40 m")
@@ -125,7 +125,7 @@ class SensitivityCommandTest {
                                         "accumulator.capacity,100 m,no,low,90 m,90,yes,-(10|9.99999\\d+|10.00000\\d+),,,yes,0,,,no,"));
         assertThat(Files.readAllLines(folder.resolve("exact/shares-of-variance.csv")))
                 .containsExactly(
-                        "measure,source of chance,first order,first order low,first order high,total,total low,total high");
+                        "measure,random source,first order,first order low,first order high,total,total low,total high");
     }
 
     /** An entry as fast as the process could not refill; 10 % slower than 120 m/min it can, at 50 m/min it is refused. */
@@ -194,7 +194,7 @@ class SensitivityCommandTest {
                         "Sensitivity of the share run through",
                         "Random sources in the variance of the margin",
                         "input at its lower value",
-                        "by itself (first order)"))
+                        "first-order: by itself"))
                 .allMatch(page::contains);
         assertThat(Files.readAllLines(folder.resolve("one/inputs-one-at-a-time.csv")))
                 .hasSizeGreaterThan(10)
@@ -206,7 +206,7 @@ class SensitivityCommandTest {
                 .hasSize(4)
                 .first()
                 .asString()
-                .startsWith("measure,source of chance,first order");
+                .startsWith("measure,random source,first order");
     }
 
     @Test
@@ -300,6 +300,6 @@ class SensitivityCommandTest {
         assertThat(compared.out().replaceAll("\\s+", " "))
                 .contains("What most failures are attributed to as written occasional element: change cutter third");
         assertThat(session.run("limits", "cutter.yaml", "--no-report").out().replaceAll("\\s+", " "))
-                .contains("limited by occasional element: change cutter");
+                .contains("limited by now value", "occasional element:", "change cutter");
     }
 }

@@ -63,7 +63,7 @@ class SetValuesTest {
         assertThat(done.out())
                 .contains("\"process.speed = 30m/min instead of 60 m/min\"", "\"coil.mass = 9 t\"")
                 .contains("\"changes\"");
-        assertThat(Files.readString(folder.resolve("report/report.html")))
+        assertThat(Files.readString(folder.resolve("report/report.html")).replace('\u00a0', ' '))
                 .contains("Changed for this run: process.speed = 30m/min instead of 60 m/min; coil.mass = 9 t.");
     }
 

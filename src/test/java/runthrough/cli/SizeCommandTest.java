@@ -104,6 +104,7 @@ class SizeCommandTest {
                         .replace(
                                 "coil-change:",
                                 "coil-change:\n  shifts: [{hours: 3000 s, crew: 1, breaks: [{begin: 960 s, length: 300 s, crew: 0}]}]")
+                        .replace("leave-out: 1", "leave-out: 0")
                         .replace("95 %", "99 %"));
 
         Session.Done done = session.run("size", "break.yaml", "--no-report");

@@ -28,6 +28,8 @@ class UncertaintyCommandTest {
         assertThat(done.out())
                 .contains("The times rest on observations: 7 of times.csv.")
                 .contains("times not known exactly")
+                // The number stands once, with the digits that the wider interval leaves certain.
+                .containsPattern("\nshare, times known +[0-9.]+ (to [0-9.]+ )?%, simulation noise alone\n")
                 .contains("simulation noise alone");
         assertThat(folder.resolve("reports/line-uncertainty/report.html")).exists();
         assertThat(folder.resolve("reports/line-uncertainty/uncertainty.json")).exists();

@@ -52,7 +52,7 @@ class CellTest {
     void aNumberAndItsIntervalTakeOnePlace() {
         // Half of 0.51 years leaves the hundredths certain.
         assertThat(known(2.5, 2.27, 2.78).bare()).isEqualTo("2.50 (2.27\u00a0to\u00a02.78)");
-        assertThat(known(2.5, 2.27, 2.78).text()).isEqualTo("2.50\u00a0years (2.27\u00a0to\u00a02.78)");
+        assertThat(known(2.5, 2.27, 2.78).text()).isEqualTo("2.50 years (2.27\u00a0to\u00a02.78)");
     }
 
     @Test

@@ -51,8 +51,8 @@ final class VarianceChart {
         }
         XYPlot plot = rows.plot("share of the variance of " + what + ", %");
         LegendItemCollection legend = new LegendItemCollection();
-        legend.add(ChartStyle.box("by itself (first order)", Palette.JOIN));
-        legend.add(ChartStyle.box("also together with others (total)", Palette.ENOUGH));
+        legend.add(ChartStyle.box("first-order: by itself", Palette.JOIN));
+        legend.add(ChartStyle.box("total: also together with others", Palette.ENOUGH));
         legend.add(ChartStyle.line("95 % interval", Palette.LIMIT, Palette.SOLID));
         String title = "Random sources in the variance of " + what;
         String reading = reading(what, shares);

@@ -47,7 +47,7 @@ public record LeverWords(UnitSystem system) {
 
     /** The same without its unit. */
     private String figure(Optional<Kind> kind, double si) {
-        return kind.map(known -> Numbers.text(unit(known).fromSi(si), DIGITS))
+        return kind.map(known -> Numbers.thousandsApart(Numbers.text(unit(known).fromSi(si), DIGITS)))
                 .orElseGet(() -> Long.toString(Math.round(si)));
     }
 
@@ -81,8 +81,8 @@ public record LeverWords(UnitSystem system) {
     private String present(Lever lever, double si) {
         return lever.what()
                 .kind()
-                .map(kind ->
-                        Numbers.text(unit(kind).fromSi(si)) + " " + unit(kind).symbol())
+                .map(kind -> Numbers.thousandsApart(Numbers.text(unit(kind).fromSi(si))) + " "
+                        + unit(kind).symbol())
                 .orElseGet(() -> number(lever, si));
     }
 

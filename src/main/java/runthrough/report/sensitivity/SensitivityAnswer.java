@@ -2,7 +2,6 @@ package runthrough.report.sensitivity;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import runthrough.chart.sensitivity.SensitivityCharts;
 import runthrough.quantity.Kind;
 import runthrough.report.Answer;
@@ -70,9 +69,7 @@ public final class SensitivityAnswer {
 
     private Headline headline() {
         List<SwingEffect> most = sensitivity.swings().byStrip();
-        String word = most.isEmpty()
-                ? "NOTHING IS SHOWN TO CHANGE THE MARGIN"
-                : most.get(0).swing().path().toUpperCase(Locale.ROOT) + " MATTERS MOST";
+        String word = most.isEmpty() ? "NOTHING IS SHOWN TO CHANGE THE MARGIN" : "MOST SENSITIVE";
         return new Headline(Tone.NEUTRAL, word, swings.headline());
     }
 
@@ -128,7 +125,7 @@ public final class SensitivityAnswer {
                                 + " calculated with the process kept at its rated speed. "
                                 + (sensitivity.swings().atTarget()
                                         ? "At the target stands the margin that all but the allowed share of coil changes have."
-                                        : "The run is too short to tell the margin at the target, which would take 25 coil changes"
+                                        : "The run is too short for the margin at the target, which would take 25 coil changes"
                                                 + " beyond it; the mean is taken instead.")
                         : "Without an accumulator there is no margin; what is moved is the time at the rated speed that a coil change"
                                 + " costs the process.");

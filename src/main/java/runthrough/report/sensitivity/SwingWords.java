@@ -37,7 +37,7 @@ record SwingWords(Swings swings, Texts texts) {
         return texts.value(margin() ? Kind.LENGTH : Kind.TIME, swings.strip());
     }
 
-    /** The inputs that move the margin or lost time most, in a sentence; the share where nothing moves those. */
+    /** The inputs that move the margin or lost time most, behind "MOST SENSITIVE"; the share where nothing moves those. */
     String headline() {
         List<SwingEffect> most = swings.byStrip();
         if (most.isEmpty()) {
@@ -45,7 +45,14 @@ record SwingWords(Swings swings, Texts texts) {
                     ? "No input is shown to change the " + measure() + (margin() ? " or the share run through." : ".")
                     : shareMoves();
         }
-        return "Sensitivity of the " + measure() + ": " + named(most, this::stripPart) + ".";
+        SwingEffect first = most.get(0);
+        return "to " + stripPart(first) + (isMore(first) ? " to the " : " of the ") + measure()
+                + most.stream()
+                        .limit(NAMED)
+                        .skip(1)
+                        .map(effect -> "; " + stripPart(effect))
+                        .collect(Collectors.joining())
+                + ".";
     }
 
     /** The inputs that move the share run through most; empty where there is no share to move. */
@@ -56,30 +63,36 @@ record SwingWords(Swings swings, Texts texts) {
     private String shareMoves() {
         return swings.byShare().isEmpty()
                 ? "No input is shown to change the share run through."
-                : "Sensitivity of the share run through: " + named(swings.byShare(), this::sharePart) + ".";
-    }
-
-    private static String named(List<SwingEffect> effects, Function<SwingEffect, String> part) {
-        return effects.stream().limit(NAMED).map(part).collect(Collectors.joining("; "));
+                : "Sensitivity of the share run through: "
+                        + swings.byShare().stream()
+                                .limit(NAMED)
+                                .map(SwingWords::sharePart)
+                                .collect(Collectors.joining("; "))
+                        + ".";
     }
 
     private String stripPart(SwingEffect effect) {
-        AtEnd at = further(effect, AtEnd::strip);
-        double by = at.strip().orElseThrow().by().mean();
-        String amount = amount(Math.abs(by));
-        String verb = margin() ? by < 0 ? "costs" : "gives" : by < 0 ? "saves" : "costs";
-        return moved(effect, at) + " " + verb + " " + amount;
+        String verb = isMore(effect) ? "adds" : margin() ? "costs" : "saves";
+        return moved(effect, further(effect, AtEnd::strip)) + " " + verb + " " + amount(Math.abs(by(effect)));
     }
 
-    private String sharePart(SwingEffect effect) {
+    private static boolean isMore(SwingEffect effect) {
+        return by(effect) > 0;
+    }
+
+    private static double by(SwingEffect effect) {
+        return further(effect, AtEnd::strip).strip().orElseThrow().by().mean();
+    }
+
+    private static String sharePart(SwingEffect effect) {
         AtEnd at = further(effect, AtEnd::share);
         double by = at.share().orElseThrow().by().mean();
-        return moved(effect, at) + " " + (by < 0 ? "costs " : "gives ") + Notation.POINTS.number(Math.abs(by))
+        return moved(effect, at) + " " + (by < 0 ? "costs " : "adds ") + Notation.POINTS.number(Math.abs(by))
                 + " percentage points";
     }
 
     private static String moved(SwingEffect effect, AtEnd at) {
-        return effect.swing().path() + " of " + at.end().text() + " instead of "
+        return InputName.of(effect.swing().path()) + ": " + at.end().text() + " instead of "
                 + effect.swing().present();
     }
 

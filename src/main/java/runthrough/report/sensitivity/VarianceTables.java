@@ -44,11 +44,11 @@ final class VarianceTables {
         TableMaker<Row> table = TableMaker.<Row>of(
                         "Shares in the variance of " + VarianceWords.name(shares.measure()) + " (" + size(shares) + ")")
                 .words("source", Row::name);
-        known(table, "by itself", Row::first);
-        known(table, "with others", Row::total);
+        known(table, "first-order", Row::first);
+        known(table, "total", Row::total);
         return table.of(Stream.concat(
                         shares.sources().stream().map(Row::of),
-                        Stream.of(new Row("all by themselves", Part.shown(shares.firstOrders()), Part.NOTHING)))
+                        Stream.of(new Row("sum of first-order", Part.shown(shares.firstOrders()), Part.NOTHING)))
                 .toList());
     }
 
@@ -76,7 +76,7 @@ final class VarianceTables {
                 .intoFile(FILE)
                 .shownUpTo(0)
                 .words("measure", source -> VarianceWords.name(source.measure()))
-                .words("source of chance", source -> source.share().source().label())
+                .words("random source", source -> source.share().source().label())
                 .estimate(
                         "first order",
                         Notation.SHARE,

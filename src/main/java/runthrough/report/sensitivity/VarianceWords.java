@@ -46,13 +46,11 @@ final class VarianceWords {
                 + "." + together(shares);
     }
 
-    /** Where sources act together: by itself, and in all. */
+    /** First-order, and where sources act together the total, too. */
     private String part(VarianceShares shares, Share share) {
-        String text = share.source().label() + ": "
+        String text = share.source().label() + ": first-order "
                 + VarianceTables.within(share.index().first()).known();
-        return shares.isTogetherShown()
-                ? text + " by itself, " + text(share.index().total()) + " with others"
-                : text;
+        return shares.isTogetherShown() ? text + ", total " + text(share.index().total()) : text;
     }
 
     private static Optional<Share> next(VarianceShares shares, Share most) {
@@ -65,7 +63,7 @@ final class VarianceWords {
         if (!shares.isTogetherShown()) {
             return "";
         }
-        return " By themselves all sources have " + text(shares.firstOrders())
+        return " First-order shares add up to " + text(shares.firstOrders())
                 + "; the rest comes from sources acting together.";
     }
 
@@ -81,7 +79,7 @@ final class VarianceWords {
                         .map(main -> Figure.of(
                                 "largest random source",
                                 VarianceTables.within(main.index().total()),
-                                main.source().label() + ", in the variance of " + name(shares.measure()))));
+                                main.source().label() + ", total share in the variance of " + name(shares.measure()))));
     }
 
     static String name(ChangeMeasure measure) {

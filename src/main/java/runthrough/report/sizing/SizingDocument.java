@@ -111,7 +111,7 @@ final class SizingDocument {
                     Sizing::smallest)
             .optional(
                     "interval_low",
-                    "Lower end of its 95 % interval; null where the run is too short to tell.",
+                    "Lower end of its 95 % interval; null where the run is too short for it.",
                     SIZE,
                     Sizing::possible)
             .optional(

@@ -79,7 +79,7 @@ final class TimesAdvice {
     private Optional<String> trend(int i) {
         return elements.get(i).trend().filter(Trend::isShown).map(trend -> {
             String way = trend.slope() < 0 ? "sped up: " : "slowed down: ";
-            String change = trend.slope() < 0 ? " fewer" : " more";
+            String change = trend.slope() < 0 ? " less" : " more";
             Value slope = TimesWords.slope(trend);
             Value size = new Value(Math.abs(trend.slope()), slope.notation(), slope.interval());
             return "The crew " + way + result.label(i) + " took " + size.text() + change + " at each coil change ("
@@ -112,8 +112,8 @@ final class TimesAdvice {
 
     private String tail(JointTail tail) {
         JointTail.Percentile far = tail.percentiles().get(tail.percentiles().size() - 1);
-        return Notation.SHARE.text(far.p()) + " of the joints took at most " + TimesWords.time(far.together())
-                + "; with each element drawn on its own it would be " + TimesWords.time(far.apart()) + ". ";
+        return Notation.SHARE.text(far.p()) + " of the joints took at most " + TimesWords.timeOfSheet(far.together())
+                + "; with each element drawn on its own it would be " + TimesWords.timeOfSheet(far.apart()) + ". ";
     }
 
     private Optional<String> few() {

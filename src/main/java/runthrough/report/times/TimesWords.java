@@ -38,6 +38,13 @@ final class TimesWords {
         return TEXTS.time(seconds);
     }
 
+    /** The same, above 90 s with the seconds that tables of the sheet have: "2:05 min (125 s)". */
+    static String timeOfSheet(double seconds) {
+        String text = time(seconds);
+        String sheet = Notation.SECONDS.text(seconds);
+        return text.equals(sheet) ? text : text + " (" + sheet + ")";
+    }
+
     /** A number with its interval, where it has one. */
     static Value known(Notation notation, double si, double low, double high) {
         return TEXTS.found(notation, si, OptionalDouble.of(low), OptionalDouble.of(high));

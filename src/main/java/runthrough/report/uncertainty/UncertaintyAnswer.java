@@ -10,6 +10,7 @@ import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
 import runthrough.report.Answer;
 import runthrough.report.AnswerFormat;
+import runthrough.report.Cell;
 import runthrough.report.Figure;
 import runthrough.report.Headline;
 import runthrough.report.Headline.Tone;
@@ -80,11 +81,10 @@ public final class UncertaintyAnswer {
     }
 
     private String sentence() {
-        String seen =
-                "The process runs through " + words.texts().share(known.share().value())
-                        + " of coil changes; with what is not known of the times, the 95 % interval is "
-                        + shares(known.share().all()) + ", where simulation noise alone leaves "
-                        + shares(known.share().simulation()) + ".";
+        String seen = "The process runs through " + share().text()
+                + " of coil changes; with what is not known of the times, the 95 % interval is "
+                + shares(known.share().all()) + ", where simulation noise alone leaves "
+                + shares(known.share().simulation()) + ".";
         return switch (known.answer()) {
             case MEETS -> seen + " The target of " + words.texts().share(known.target()) + " is met all the same.";
             case MISSES -> seen + " The target of " + words.texts().share(known.target()) + " is missed in any case.";
@@ -102,7 +102,7 @@ public final class UncertaintyAnswer {
         advice.add(observations());
         known.capacity()
                 .ifPresent(capacity -> advice.add("To meet the target the accumulator must hold "
-                        + words.texts().length(capacity.value()) + ": " + lengths(capacity.all())
+                        + value(Kind.LENGTH, capacity, capacity.all()).text() + ": " + lengths(capacity.all())
                         + " with what is not known of the times, " + alone(capacity.simulation()) + "."));
         return advice;
     }
@@ -158,20 +158,28 @@ public final class UncertaintyAnswer {
         List<Figure> figures = new ArrayList<>();
         figures.add(Figure.of(
                 "run through",
-                value(Kind.SHARE, share, share.all()).besides(known.target()),
+                share(),
                 "times not known exactly; target " + words.texts().share(known.target())));
-        figures.add(Figure.of(
+        figures.add(alone(
                 "share, times known",
-                value(Kind.SHARE, share, share.simulation()).besides(known.target()),
-                NOISE));
+                value(Kind.SHARE, share, share.simulation()).besides(known.target())));
         known.capacity().ifPresent(capacity -> {
             figures.add(Figure.of(
                     "capacity for the target",
                     value(Kind.LENGTH, capacity, capacity.all()),
                     "times not known exactly"));
-            figures.add(Figure.of("capacity, times known", value(Kind.LENGTH, capacity, capacity.simulation()), NOISE));
+            figures.add(alone("capacity, times known", value(Kind.LENGTH, capacity, capacity.simulation())));
         });
         return figures;
+    }
+
+    private Value share() {
+        return value(Kind.SHARE, known.share(), known.share().all()).besides(known.target());
+    }
+
+    /** The interval alone: the number is that of the row above, where a wider interval leaves fewer of its digits certain. */
+    private static Figure alone(String name, Value value) {
+        return Figure.of(name, Cell.of(value.range().orElseGet(value::text) + ", " + NOISE));
     }
 
     private Value value(Kind kind, UncertainFigure figure, UncertainFigure.Band band) {

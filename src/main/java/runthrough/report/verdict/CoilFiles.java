@@ -103,7 +103,7 @@ final class CoilFiles {
         List<String> header = new ArrayList<>(List.of(
                 "coil changes", "ran through", "slowed", "stopped", "share run through", "share low", "share high"));
         for (Cause cause : Cause.values()) {
-            header.add("for " + cause.words());
+            header.add("cause: " + cause.words());
         }
         header.add("strip not run (" + length.symbol() + ")");
         return header;

@@ -39,12 +39,12 @@ final class Diagnosis {
     String limiting() {
         if (result.isOneStrip()) {
             return result.line().practice().hasJoiner()
-                    ? "The practice: without an accumulator the process stands while the joint is made."
-                    : "The practice: without a joiner the line stops and is threaded anew at every coil change.";
+                    ? "the practice; without an accumulator the process stands while the joint is made."
+                    : "the practice; without a joiner the line stops and is threaded anew at every coil change.";
         }
         long failed = verdict.changes().failed();
         if (failed == 0) {
-            return "No coil change failed; nearest to failing is "
+            return "no coil change failed; nearest to failing is "
                     + hand.limitingFactor().map(Diagnosis::named).orElse("none") + ", by the hand calculation.";
         }
         NamedCauses.Count main = verdict.namedCauses().get(0);

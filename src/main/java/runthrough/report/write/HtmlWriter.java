@@ -4,6 +4,7 @@ import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import runthrough.report.Answer;
+import runthrough.report.KeptTogether;
 
 /** An answer as one HTML file that needs nothing from elsewhere: styles, pictures and fonts are inside, no script. */
 public final class HtmlWriter {
@@ -16,8 +17,8 @@ public final class HtmlWriter {
         return out.toString();
     }
 
-    /** A sentence in which no line ends between a number and its unit. */
-    public static String kept(String sentence) {
-        return sentence.replaceAll("(?<=\\d) (?=(%|(m|mm|s|min|h|ft|in|t|kg|lb|N|kN|W|kW|lbf|hp)\\b))", "\u00a0");
+    /** A text in which no line ends between a number and its unit. */
+    public static String kept(String text) {
+        return KeptTogether.in(text);
     }
 }

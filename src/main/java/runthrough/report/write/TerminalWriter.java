@@ -1,14 +1,8 @@
 package runthrough.report.write;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import runthrough.report.Answer;
-import runthrough.report.Column;
 import runthrough.report.Figure;
 import runthrough.report.Headline;
 import runthrough.report.Table;
@@ -16,18 +10,14 @@ import runthrough.report.TextLines;
 import runthrough.report.Texts;
 
 /**
- * An answer as text for a terminal of 80 columns, of up to 100 for tables with many: in plain words first. Warnings are shown
- * apart, before anything is run.
+ * An answer as text for a terminal of 80 columns, in plain words first. Warnings are shown apart, before anything is run.
  */
 public final class TerminalWriter {
+    /** Before what an answer rests on. */
+    private static final String BASIS = "from";
+
     private static final int WIDEST_NAME = 32;
     private static final int GAP = 2;
-    private static final int INDENT = 4;
-    private static final int SHORT_NAME = 22;
-    /** Where a row has two names. */
-    private static final int SHORT_NAMES = 20;
-
-    private static final String BETWEEN = "  ";
 
     /** Green, yellow and red; a neutral headline stays as it is, but bold. */
     private static final Map<Headline.Tone, String> CODES = Map.of(
@@ -43,13 +33,9 @@ public final class TerminalWriter {
 
     private TerminalWriter(Answer answer) {
         this.answer = answer;
-        this.column = Math.min(
-                WIDEST_NAME,
-                GAP
-                        + answer.figures().stream()
-                                .mapToInt(figure -> figure.name().length())
-                                .max()
-                                .orElse(0));
+        this.column = answer.figures().stream()
+                .mapToInt(figure -> Math.min(WIDEST_NAME, GAP + figure.name().length()))
+                .reduce(GAP + BASIS.length(), Math::max);
     }
 
     /**
@@ -82,7 +68,7 @@ public final class TerminalWriter {
         answer.figures().forEach(figure -> lines.row(figure.name(), value(figure), column));
         int warnings = answer.warnings().size();
         lines.row(
-                "from",
+                BASIS,
                 answer.question().basis() + (warnings == 0 ? "" : "; " + Texts.count(warnings, "warning")),
                 column);
     }
@@ -92,99 +78,28 @@ public final class TerminalWriter {
         return note.isEmpty() ? figure.value().text() : figure.value().text() + " (" + note + ")";
     }
 
-    /**
-     * Columns as wide as their widest cell; numbers stand at the right. Where that is too wide, long names take several lines; where
-     * it is still too wide, each row is written below its name. A table without a caption goes on with the figures.
-     */
+    /** A table without a caption goes on with the figures. */
     private void table(Table.Page table) {
         if (!table.caption().isEmpty()) {
             lines.gap();
-            lines.line(table.caption());
+            lines.paragraph(table.caption(), 0);
         }
-        List<String> head = table.head();
-        List<List<String>> rows = table.rows();
         if (table.columns().size() == 2 && !table.hasNumbers()) {
-            rows.forEach(row -> lines.row(row.get(0), row.get(1), column));
-            return;
+            int beside = table.caption().isEmpty() ? column : columnBeside(table.rows());
+            table.rows().forEach(row -> lines.row(row.get(0), row.get(1), beside));
+        } else {
+            TerminalTable.write(table, lines);
         }
-        boolean endsInWords = table.columns().get(head.size() - 1).holds() == Column.Holds.WORDS;
-        if (width(head, rows) > TextLines.WIDTH) {
-            boolean isPair = !endsInWords && table.columns().get(1).holds() == Column.Holds.WORDS;
-            int longest = isPair ? SHORT_NAMES : longest(besideName(head, rows), endsInWords);
-            rows = rows.stream().flatMap(row -> broken(row, isPair, longest)).toList();
-        }
-        if (width(head, rows) > (endsInWords ? TextLines.WIDTH : TextLines.WIDEST)) {
-            table.rows().forEach(row -> belowItsName(head, row));
-            return;
-        }
-        int[] widths = widths(head, rows);
-        lines.wideLine(row(table.columns(), head, widths));
-        rows.forEach(row -> lines.wideLine(row(table.columns(), row, widths)));
     }
 
-    private static int[] widths(List<String> head, List<List<String>> rows) {
-        return IntStream.range(0, head.size())
-                .map(column -> Math.max(
-                        head.get(column).length(),
-                        rows.stream()
-                                .mapToInt(row -> row.get(column).length())
-                                .max()
-                                .orElse(0)))
-                .toArray();
+    /** Where values begin: behind the longest name, as far as that leaves them room. */
+    private static int columnBeside(List<List<String>> rows) {
+        int name = GAP + longest(rows, 0);
+        return Math.min(name, Math.max(WIDEST_NAME, TextLines.WIDTH - longest(rows, 1)));
     }
 
-    private static int width(List<String> head, List<List<String>> rows) {
-        return IntStream.of(widths(head, rows)).sum() + BETWEEN.length() * (head.size() - 1);
-    }
-
-    /** As long as a name may be beside columns of so much, in a table of 80 columns where that can be. */
-    private static int longest(int beside, boolean endsInWords) {
-        int room = TextLines.WIDTH - beside;
-        return room >= SHORT_NAME || endsInWords
-                ? Math.max(SHORT_NAME, room)
-                : Math.max(SHORT_NAME, TextLines.WIDEST - beside);
-    }
-
-    private static int besideName(List<String> head, List<List<String>> rows) {
-        return width(head, rows) - widths(head, rows)[0];
-    }
-
-    /** The row in as many lines as its name takes, or the longer of its two names; its numbers stand on the first. */
-    private static Stream<List<String>> broken(List<String> row, boolean isPair, int longest) {
-        List<List<String>> names = row.stream()
-                .limit(isPair ? 2 : 1)
-                .map(name -> TextLines.broken(name, longest))
-                .toList();
-        int most = names.stream().mapToInt(List::size).max().orElse(1);
-        return IntStream.range(0, most).mapToObj(line -> {
-            List<String> cells = new ArrayList<>(line == 0 ? row : Collections.nCopies(row.size(), ""));
-            for (int i = 0; i < names.size(); i++) {
-                cells.set(i, line < names.get(i).size() ? names.get(i).get(line) : "");
-            }
-            return cells;
-        });
-    }
-
-    private void belowItsName(List<String> head, List<String> row) {
-        lines.line(row.get(0));
-        lines.row(
-                "",
-                IntStream.range(1, row.size())
-                        .filter(column -> !row.get(column).isEmpty())
-                        .mapToObj(column -> (head.get(column) + " " + row.get(column)).strip())
-                        .collect(Collectors.joining("; ")),
-                INDENT);
-    }
-
-    private static String row(List<Column> columns, List<String> cells, int[] widths) {
-        return IntStream.range(0, widths.length)
-                .mapToObj(column -> {
-                    String room = " ".repeat(widths[column] - cells.get(column).length());
-                    return columns.get(column).holds() == Column.Holds.WORDS
-                            ? cells.get(column) + room
-                            : room + cells.get(column);
-                })
-                .collect(Collectors.joining(BETWEEN));
+    private static int longest(List<List<String>> rows, int column) {
+        return rows.stream().mapToInt(row -> row.get(column).length()).max().orElse(0);
     }
 
     private static String coloured(String text, Headline headline) {

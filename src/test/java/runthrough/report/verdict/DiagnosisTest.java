@@ -25,7 +25,7 @@ class DiagnosisTest {
         Diagnosis diagnosis = diagnosis(LINE);
         assertThat(diagnosis.limiting())
                 .isEqualTo(
-                        "No coil change failed; nearest to failing is the capacity of the accumulator, by the hand calculation.");
+                        "no coil change failed; nearest to failing is the capacity of the accumulator, by the hand calculation.");
         assertThat(diagnosis.changes()).containsExactly("Nothing needs to change to meet the target.");
     }
 
@@ -105,7 +105,7 @@ class DiagnosisTest {
     void oneStripSaysHowMuchAccumulatorItWouldTake() {
         // 73 s: 0.75 * 73 + 1.6406 + 0.75^2 / (2 * 0.25) = 57.5 m.
         Diagnosis diagnosis = diagnosis(Invented.withoutAccumulator());
-        assertThat(diagnosis.limiting()).startsWith("The practice: without an accumulator");
+        assertThat(diagnosis.limiting()).startsWith("the practice; without an accumulator");
         assertThat(diagnosis.margin()).isEmpty();
         assertThat(diagnosis.changes())
                 .containsExactly(
