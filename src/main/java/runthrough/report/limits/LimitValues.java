@@ -54,7 +54,7 @@ record LimitValues(Limits limits, Texts texts) {
 
     /** What it could be, all else as it is. */
     Value value(LineLimit limit) {
-        return value(limit, limit.crossing().answer());
+        return Value.of(Shown.of(limit).of(limit.crossing().answer()), safe(limit));
     }
 
     private Value value(LineLimit limit, OptionalDouble si) {
@@ -94,11 +94,22 @@ record LimitValues(Limits limits, Texts texts) {
         return limit.what().kind().map(kind -> texts.notation(kind, greatest)).orElse(Notation.PLAIN);
     }
 
+    /** The same, rounded to the side on which the target is met. */
+    private Notation safe(LineLimit limit) {
+        boolean isMost =
+                (limit.crossing().harder() == Harder.LARGER) != Shown.of(limit).turned();
+        return isMost ? notation(limit).atMost() : notation(limit).atLeast();
+    }
+
     /** The limit, or on which side of the range it lies. */
     private Cell found(LineLimit limit, Found found, OptionalDouble si, boolean hasInterval) {
         Crossing range = limit.crossing();
         return switch (found) {
-            case CROSSED -> Cell.of(hasInterval ? withInterval(limit) : value(limit, si));
+            case CROSSED ->
+                Cell.of(
+                        hasInterval
+                                ? withInterval(limit)
+                                : Value.of(Shown.of(limit).of(si), safe(limit)));
             case MET_THROUGHOUT ->
                 range.harder() == Harder.LARGER
                         ? new Cell.Bound("at least", value(limit, OptionalDouble.of(range.to())))
@@ -121,7 +132,7 @@ record LimitValues(Limits limits, Texts texts) {
     private Value withInterval(LineLimit limit) {
         Shown shown = Shown.of(limit);
         return texts.found(
-                notation(limit),
+                safe(limit),
                 shown.of(limit.crossing().answer().orElseThrow()),
                 shown.of(shown.low()),
                 shown.of(shown.high()));
