@@ -204,8 +204,12 @@ record Scenario(
     private Scenario with(RunOverrides overrides) {
         SimulationRequest changed = request.with(overrides.plan(request.run()));
         List<Message> before = LineCheck.check(request);
-        List<Message> found = LineCheck.check(changed).stream()
-                .filter(message -> !before.contains(message))
+        List<Message> after = LineCheck.check(changed);
+        List<Message> found =
+                after.stream().filter(message -> !before.contains(message)).toList();
+        List<String> mended = before.stream()
+                .filter(message -> !after.contains(message))
+                .map(Message::text)
                 .toList();
         List<String> errors = found.stream()
                 .filter(Message::isError)
@@ -220,7 +224,10 @@ record Scenario(
                 file,
                 settings,
                 shown,
-                Stream.concat(warnings.stream(), found.stream().map(Scenario::onCommandLine))
+                Stream.concat(
+                                warnings.stream()
+                                        .filter(warning -> mended.stream().noneMatch(warning::endsWith)),
+                                found.stream().map(Scenario::onCommandLine))
                         .toList(),
                 handover,
                 fingerprint);

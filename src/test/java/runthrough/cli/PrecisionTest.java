@@ -90,11 +90,11 @@ class PrecisionTest {
         JsonNode verdict = json("run", "marginal.yaml", "--no-report", "--json", "--leave-out", "5");
 
         assertThat(verdict.at("/scenario/left_out").asInt()).isEqualTo(5);
-        assertThat(verdict.at("/coil_changes/total").asInt()).isEqualTo(3 * 15);
+        assertThat(verdict.at("/coil_changes/total").asInt()).isEqualTo(3 * 16);
         assertThat(json("limits", "marginal.yaml", "--no-report", "--json", "--leave-out", "5")
                         .at("/present/coil_changes")
                         .asInt())
-                .isEqualTo(3 * 15);
+                .isEqualTo(3 * 16);
     }
 
     @ParameterizedTest
@@ -104,7 +104,7 @@ class PrecisionTest {
                     run marginal.yaml --half-width 2              | --half-width = 2; the unit is missing
                     run marginal.yaml --half-width 1% --max-replications 0 | --max-replications = 0; must be a whole number from 1
                     run marginal.yaml --max-replications 40       | --max-replications = 40; has no effect without --half-width
-                    run marginal.yaml --leave-out 20              | with the options given, run.leave-out = 20 coil changes; must be less
+                    run marginal.yaml --leave-out 21              | with the options given, run.leave-out = 21 coil changes; must be less
                     size marginal.yaml --leave-out -1             | --leave-out = -1; must be a whole number from 0
                     """)
     void whatCannotBeAskedIsRefusedBeforeAnythingIsRun(String command, String message) {

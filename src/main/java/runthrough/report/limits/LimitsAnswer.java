@@ -21,6 +21,7 @@ import runthrough.report.Texts;
 import runthrough.report.described.InputTables;
 import runthrough.report.lever.LeverTable;
 import runthrough.study.Evaluation;
+import runthrough.study.lever.Lever;
 import runthrough.study.lever.Levers;
 import runthrough.study.limits.CountLimit;
 import runthrough.study.limits.Limits;
@@ -168,7 +169,7 @@ public final class LimitsAnswer {
     private String reading() {
         String target = "The target of " + words.texts().share(limits.target()) + " is met ";
         return limits.limits().stream()
-                        .filter(LineLimit::isCrossed)
+                        .filter(limit -> limit.isCrossed() && limit.what() != Lever.What.JOINT_CYCLE_TIME)
                         .map(values::of)
                         .map(number -> number.name() + " " + number.limit().text() + " instead of "
                                 + number.present().text())
