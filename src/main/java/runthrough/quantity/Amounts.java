@@ -13,7 +13,6 @@ import java.util.Locale;
  */
 public final class Amounts {
     private static final int DIGITS = 3;
-    private static final int UNGROUPED = 10_000;
 
     private Amounts() {}
 
@@ -30,13 +29,13 @@ public final class Amounts {
         return text(value, halfWidth, RoundingMode.HALF_UP);
     }
 
-    /** The same; a number without an interval is rounded to the side that {@code mode} says. */
+    /** The same, rounded to the side that {@code mode} says. */
     static String text(double value, double halfWidth, RoundingMode mode) {
         if (value == 0 || !Double.isFinite(value)) {
             return Numbers.text(value);
         }
         return halfWidth > 0 && Double.isFinite(halfWidth)
-                ? rounded(value, Numbers.lastCertain(halfWidth), RoundingMode.HALF_UP)
+                ? rounded(value, Numbers.lastCertain(halfWidth), mode)
                 : rounded(value, (int) Math.floor(Math.log10(Math.abs(value))) - DIGITS + 1, mode);
     }
 
@@ -52,8 +51,7 @@ public final class Amounts {
 
     /** Rounded to a multiple of ten to the {@code power}. */
     private static String rounded(double value, int power, RoundingMode mode) {
-        BigDecimal exact = mode == RoundingMode.HALF_UP ? BigDecimal.valueOf(value) : Numbers.decimal(value, mode);
-        BigDecimal rounded = exact.setScale(-power, mode);
+        BigDecimal rounded = Numbers.decimal(value, mode).setScale(-power, mode);
         return rounded.signum() == 0 ? "0" : Numbers.thousandsApart(rounded.toPlainString());
     }
 
@@ -72,7 +70,7 @@ public final class Amounts {
 
         @Override
         public StringBuffer format(double number, StringBuffer to, FieldPosition position) {
-            setGroupingUsed(Math.abs(number) >= UNGROUPED);
+            setGroupingUsed(Math.abs(number) >= Numbers.FIVE_DIGITS);
             return super.format(number, to, position);
         }
     }

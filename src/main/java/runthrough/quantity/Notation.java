@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param unit of the number; empty for a plain number
  * @param symbol behind the number; empty for none
  * @param rounding how many digits it has
- * @param mode how a result without an interval is rounded: {@link RoundingMode#FLOOR} for what must not be exceeded, {@link
+ * @param mode to which side a result is rounded: {@link RoundingMode#FLOOR} for what must not be exceeded, {@link
  *     RoundingMode#CEILING} for the least that is enough, so that whoever sets the number that is written is on the safe side
  */
 public record Notation(Optional<Unit> unit, String symbol, Rounding rounding, RoundingMode mode) {
@@ -165,7 +165,7 @@ public record Notation(Optional<Unit> unit, String symbol, Rounding rounding, Ro
     private static String share(double share, double half) {
         if (half > 0 && Double.isFinite(half)) {
             int decimals = Math.max(0, -Numbers.lastCertain(100 * half));
-            BigDecimal percent = new BigDecimal(100 * share).setScale(decimals, RoundingMode.HALF_UP);
+            BigDecimal percent = BigDecimal.valueOf(100 * share).setScale(decimals, RoundingMode.HALF_UP);
             boolean isPlain = percent.signum() != 0 && percent.compareTo(HUNDRED) != 0;
             if (isPlain || share == 0 || share == 1) {
                 return percent.signum() == 0 ? "0" : percent.compareTo(HUNDRED) == 0 ? "100" : percent.toPlainString();

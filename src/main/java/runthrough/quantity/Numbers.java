@@ -9,13 +9,16 @@ import java.util.regex.Pattern;
 /** Numbers as text for people: always a decimal point, the same on every machine. */
 public final class Numbers {
 
+    /** From this on a number has its thousands apart, and a result is rounded before the point, too. */
+    static final double FIVE_DIGITS = 10_000;
+
     private static final int DIGITS = 4;
     private static final int FEW = 3;
     /** Closer than this to nothing or to all counts as rounding of the computer's own. */
     private static final double NEGLIGIBLE_SHARE = 1e-12;
 
     private static final MathContext CERTAIN = new MathContext(8, RoundingMode.HALF_UP);
-    private static final Pattern FIVE_DIGITS = Pattern.compile("\\d{5}");
+    private static final Pattern NEEDS_THOUSANDS = Pattern.compile("\\d{5}");
     /** Within a whole number, before its last three, six ... digits. */
     private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d)(?=(\\d{3})+$)");
 
@@ -32,7 +35,8 @@ public final class Numbers {
     /** The number that {@link #text(double)} writes. */
     public static double rounded(double value) {
         return Double.isFinite(value)
-                ? rounded(new BigDecimal(value), DIGITS, RoundingMode.HALF_UP).doubleValue()
+                ? rounded(decimal(value, RoundingMode.HALF_UP), DIGITS, RoundingMode.HALF_UP)
+                        .doubleValue()
                 : value;
     }
 
@@ -48,7 +52,7 @@ public final class Numbers {
 
     /** What is to be rounded by {@code mode}: to one side without the computer's own error, which would make 89.9 of 90. */
     static BigDecimal decimal(double value, RoundingMode mode) {
-        BigDecimal exact = new BigDecimal(value);
+        BigDecimal exact = BigDecimal.valueOf(value);
         return mode == RoundingMode.HALF_UP ? exact : exact.round(CERTAIN);
     }
 
@@ -60,10 +64,13 @@ public final class Numbers {
 
     /** With exactly {@code decimals} digits behind the point, for columns. */
     public static String fixed(double value, int decimals) {
-        return finiteOr(value, () -> {
-            BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
-            return rounded.toPlainString();
-        });
+        return fixed(value, decimals, RoundingMode.HALF_UP);
+    }
+
+    /** The same, rounded to the side that {@code mode} says. */
+    static String fixed(double value, int decimals, RoundingMode mode) {
+        return finiteOr(
+                value, () -> decimal(value, mode).setScale(decimals, mode).toPlainString());
     }
 
     /**
@@ -89,7 +96,7 @@ public final class Numbers {
     public static String thousandsApart(String number) {
         int point = number.indexOf('.');
         String whole = point < 0 ? number : number.substring(0, point);
-        return FIVE_DIGITS.matcher(whole).find()
+        return NEEDS_THOUSANDS.matcher(whole).find()
                 ? THOUSANDS.matcher(whole).replaceAll(" ") + number.substring(whole.length())
                 : number;
     }
@@ -118,8 +125,8 @@ public final class Numbers {
             return isPlainlyNone ? "0" : isPlainlyAll ? "100" : text(percent, DIGITS);
         }
         // 99.996 needs its own digits: those of what is missing to 100.
-        int decimals = Math.max(2, 1 - (int) Math.floor(Math.log10(100 - percent)));
-        BigDecimal rounded = new BigDecimal(percent).setScale(decimals, RoundingMode.HALF_UP);
+        int decimals = Math.max(1, 1 - (int) Math.floor(Math.log10(100 - percent)));
+        BigDecimal rounded = BigDecimal.valueOf(percent).setScale(decimals, RoundingMode.HALF_UP);
         return trimmed(rounded);
     }
 

@@ -9,11 +9,11 @@ public enum Rounding {
     CERTAIN {
         @Override
         String text(double value, double half, RoundingMode mode) {
-            if (Math.abs(value) >= FIVE_DIGITS) {
+            if (Math.abs(value) >= Numbers.FIVE_DIGITS) {
                 return Amounts.text(value, half, mode);
             }
             return half > 0 && value != 0 && Double.isFinite(half)
-                    ? Numbers.fixed(value, Math.max(0, -Numbers.lastCertain(half)))
+                    ? Numbers.fixed(value, Math.max(0, -Numbers.lastCertain(half)), mode)
                     : Numbers.text(value, FEW, mode);
         }
     },
@@ -23,9 +23,8 @@ public enum Rounding {
         String text(double value, double half, RoundingMode mode) {
             boolean hasInterval = half > 0 && Double.isFinite(half);
             int decimals = hasInterval ? Math.max(0, -Numbers.lastCertain(half)) : 0;
-            RoundingMode side = hasInterval ? RoundingMode.HALF_UP : mode;
             BigDecimal size =
-                    Numbers.decimal(value, side).setScale(decimals, side).abs();
+                    Numbers.decimal(value, mode).setScale(decimals, mode).abs();
             BigDecimal[] parts = size.divideAndRemainder(BigDecimal.valueOf(60));
             String rest = parts[1].setScale(decimals, RoundingMode.UNNECESSARY).toPlainString();
             boolean isShort = parts[1].compareTo(BigDecimal.TEN) < 0;
@@ -79,7 +78,6 @@ public enum Rounding {
     /** A smaller probability is not written out. */
     public static final double LEAST_PROBABILITY = 0.001;
 
-    private static final double FIVE_DIGITS = 10_000;
     private static final int FEW = 3;
     private static final int MANY = 6;
 
@@ -87,7 +85,7 @@ public enum Rounding {
      * A number in its unit.
      *
      * @param half half the width of its interval in the same unit; 0 for none
-     * @param mode how a result without an interval is rounded
+     * @param mode to which side a result is rounded
      */
     abstract String text(double value, double half, RoundingMode mode);
 }

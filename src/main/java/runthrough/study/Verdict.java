@@ -99,9 +99,14 @@ public record Verdict(
      * @param answer whether the target is met, where one is set
      * @param spare margin or shortfall at the target, or where none is set at the target to run through; empty where entry and
      *     process are one strip
+     * @param isSpeedHeld whether the closed form that {@code spare} as speed comes from holds at that speed
      */
     public record WithoutStop(
-            Estimate share, OptionalDouble target, Optional<TargetStatus> answer, Optional<Spare> spare) {}
+            Estimate share,
+            OptionalDouble target,
+            Optional<TargetStatus> answer,
+            Optional<Spare> spare,
+            boolean isSpeedHeld) {}
 
     /**
      * Stops, and what they cost. A shift is 8 h.

@@ -6,6 +6,7 @@ import java.util.function.ToLongFunction;
 import java.util.stream.LongStream;
 import runthrough.plant.SimulationRequest;
 import runthrough.simulation.records.Totals;
+import runthrough.study.margin.StripMargin;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Estimators;
 import runthrough.study.statistics.Pool;
@@ -59,6 +60,8 @@ final class VerdictMaker {
         }
         Estimate share = estimates.shareWithoutStop();
         double failures = 1 - target.orElse(request.run().target());
+        Optional<Verdict.Spare> spare =
+                oneStrip ? Optional.empty() : Optional.of(aggregation.pools().marginWithoutStopAt(failures));
         return Optional.of(new Verdict.WithoutStop(
                 share,
                 target,
@@ -67,7 +70,8 @@ final class VerdictMaker {
                         : Optional.of(
                                 new TargetTest(target.getAsDouble(), share, changes.total(), changes.stopped(), chance)
                                         .answer()),
-                oneStrip ? Optional.empty() : Optional.of(aggregation.pools().marginWithoutStopAt(failures))));
+                spare,
+                spare.stream().allMatch(margin -> new StripMargin(request.line()).holdsWithoutStop(margin.speed()))));
     }
 
     private Verdict.Joint joint() {

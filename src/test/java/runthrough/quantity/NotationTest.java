@@ -79,7 +79,13 @@ class NotationTest {
         // What the computer's own rounding leaves below 90 is 90.
         assertThat(speed.atMost().text(Math.nextDown(1.5))).isEqualTo("90 m/min");
         assertThat(Notation.of(Unit.METRE).atLeast().text(Math.nextUp(40.0))).isEqualTo("40 m");
-        // Of a number that is known to an interval only, the interval says how well.
-        assertThat(Notation.of(Unit.METRE).atLeast().text(40.01, 2)).isEqualTo("40.0 m");
+        // The interval says to how many digits, the side stays: half of 2 m leaves tenths certain, half of 0.04 m
+        // thousandths.
+        assertThat(Notation.of(Unit.METRE).atLeast().text(40.01, 2)).isEqualTo("40.1 m");
+        assertThat(Notation.of(Unit.METRE).atMost().text(40.0199, 0.02)).isEqualTo("40.019 m");
+        assertThat(Notation.of(Unit.METRE).atLeast().text(41_001, 300)).isEqualTo("41 100 m");
+        assertThat(Notation.time(123.91).atMost().text(123.91, 0.5)).isEqualTo("2:03.9 min");
+        // The ends of its interval go with it, so that it never lies outside.
+        assertThat(Notation.of(Unit.METRE).atLeast().range(37.31, 39.31)).isEqualTo("37.4 to 39.4 m");
     }
 }

@@ -42,7 +42,7 @@ record LimitValues(Limits limits, Texts texts) {
                 found(limit, crossing.answered(), crossing.answer(), true),
                 value(limit, texts.random() ? shown.low() : OptionalDouble.empty()),
                 value(limit, texts.random() ? shown.high() : OptionalDouble.empty()),
-                value(limit, crossing.sure()),
+                Value.of(shown.of(crossing.sure()), safe(limit)),
                 closedForm(limit),
                 value(limit, limit.closedForm() == Found.CROSSED ? handCalculation(limit) : OptionalDouble.empty()),
                 LimitWords.limitingFactor(limit).orElse(""));
@@ -54,7 +54,9 @@ record LimitValues(Limits limits, Texts texts) {
 
     /** What it could be, all else as it is. */
     Value value(LineLimit limit) {
-        return Value.of(Shown.of(limit).of(limit.crossing().answer()), safe(limit));
+        return limit.crossing().answer().isPresent()
+                ? withInterval(limit)
+                : Value.of(OptionalDouble.empty(), safe(limit));
     }
 
     private Value value(LineLimit limit, OptionalDouble si) {

@@ -10,6 +10,7 @@ import runthrough.chart.ChartContext;
 import runthrough.chart.limits.LimitRow;
 import runthrough.chart.limits.LimitsChart;
 import runthrough.plant.Shifts;
+import runthrough.plant.StorageForm;
 import runthrough.report.Answer;
 import runthrough.report.AnswerFormat;
 import runthrough.report.Figure;
@@ -102,6 +103,10 @@ public final class LimitsAnswer {
                 .forEach(limit -> limit.notFeasible()
                         .ifPresent(message -> advice.add("Beyond the " + LimitWords.name(limit) + ", "
                                 + values.value(limit).text() + ", the line is not feasible: " + message.text())));
+        if (limits.request().line().accumulator().form() instanceof StorageForm.Strands strands) {
+            advice.add("The capacity goes by whole strands of " + words.texts().length(strands.stroke()) + "; now "
+                    + strands.strands() + ".");
+        }
         limits.request().line().change().shifts().ifPresent(shifts -> advice.add(crewOf(shifts)));
         double fall = limits.limits().stream()
                 .mapToDouble(limit -> limit.crossing().fall())

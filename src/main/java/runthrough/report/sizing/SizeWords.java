@@ -79,7 +79,7 @@ record SizeWords(Sizing sizing, StudyWords words) {
 
     /** What a designer would set it to, where that is not the capacity itself. */
     Optional<String> setTo(Size size) {
-        return adjusted(size).map(adjustable -> setting(size.form()) + " of " + texts().length(adjustable.metres()));
+        return adjusted(size).map(adjustable -> setting(size.form()) + " of " + least().text(adjustable.metres()));
     }
 
     /** The smallest capacity with its interval. */

@@ -34,7 +34,12 @@ final class OperationDocument {
                     "margin",
                     "What all but the share 1 - target have as margin; negative for a shortfall.",
                     MARGIN,
-                    Verdict.WithoutStop::spare);
+                    Verdict.WithoutStop::spare)
+            .flag(
+                    "margin_speed_holds",
+                    "Whether the closed form that gives the process speed of margin holds at that speed (rule FORM-13); else"
+                            + " the speed is only what the formula gives.",
+                    Verdict.WithoutStop::isSpeedHeld);
 
     static final JsonShape<Verdict.Stoppages> STOPPAGES = JsonShape.<Verdict.Stoppages>named("stoppages")
             .estimateInFull(

@@ -49,8 +49,8 @@ final class VerdictFigures {
                                 ? "entry and process are one strip"
                                 : verdict.chance() ? "" : "nothing is random")));
         verdict.spare()
-                .ifPresent(margin ->
-                        figures.add(new Named(Which.MARGIN, margin("at the target", margin, " of " + result.joint()))));
+                .ifPresent(margin -> figures.add(
+                        new Named(Which.MARGIN, margin("at the target", margin, " of " + result.joint(), true))));
         verdict.withoutStop().ifPresent(second -> withoutStop(second, figures));
         Verdict.Stoppages stoppages = verdict.stoppages();
         figures.add(new Named(
@@ -117,8 +117,9 @@ final class VerdictFigures {
                                 : share,
                         target)));
         second.spare()
-                .ifPresent(margin -> figures.add(
-                        new Named(Which.MARGIN_WITHOUT_STOP, margin("without a stop", margin, " at the rated speed"))));
+                .ifPresent(margin -> figures.add(new Named(
+                        Which.MARGIN_WITHOUT_STOP,
+                        margin("without a stop", margin, " at the rated speed", second.isSpeedHeld()))));
     }
 
     private static String words(TargetStatus answer) {
@@ -129,17 +130,17 @@ final class VerdictFigures {
         };
     }
 
-    /** A speed by a closed form that does not hold at this coil change can point the other way: then it is left out. */
-    private Figure margin(String of, Verdict.Spare found, String time) {
+    /** The speed is left out where its closed form does not hold, or at this coil change points the other way. */
+    private Figure margin(String of, Verdict.Spare found, String time, boolean isSpeedHeld) {
         Verdict.Spare margin = Math.abs(found.metres()) < NOTHING ? new Verdict.Spare(0, 0, 0) : found;
         boolean isMargin = margin.metres() >= 0;
-        boolean agrees = isMargin == (margin.speed() >= 0);
+        boolean hasSpeed = isSpeedHeld && isMargin == (margin.speed() >= 0);
         return Figure.of(
                 (isMargin ? "margin " : "shortfall ") + of,
                 texts.marginSize(Kind.LENGTH, margin.metres()),
                 texts.marginSize(Kind.TIME, margin.seconds()).text()
                         + time
-                        + (agrees
+                        + (hasSpeed
                                 ? "; "
                                         + texts.marginSize(Kind.SPEED, margin.speed())
                                                 .text()
@@ -214,20 +215,19 @@ final class VerdictFigures {
         rows.add(row(
                 "full again",
                 "at " + texts.share(storage.shareRefilled().mean()) + " of coil changes" + refill.orElse("")));
-        rows.add(row(
-                result.margin(),
-                "least " + texts.length(storage.marginToRunThrough().least()) + ", median "
-                        + texts.length(storage.marginToRunThrough().p50())));
-        storage.marginWithoutStop()
-                .ifPresent(margin -> rows.add(row(
-                        "margin without a stop",
-                        "least " + texts.length(margin.least()) + ", median " + texts.length(margin.p50()))));
+        rows.add(row(result.margin(), least(storage.marginToRunThrough())));
+        storage.marginWithoutStop().ifPresent(margin -> rows.add(row("margin without a stop", least(margin))));
         if (storage.stripBreaks() > 0) {
             rows.add(row(
                     "strip breaks",
                     Texts.count(storage.stripBreaks())
                             + ": the level fell below 0; numbers after it are not physical"));
         }
+    }
+
+    private String least(Summary margin) {
+        return "least " + texts.margin(Kind.LENGTH, margin.least()).text() + ", median "
+                + texts.margin(Kind.LENGTH, margin.p50()).text();
     }
 
     private static List<Cell> row(String name, String value) {

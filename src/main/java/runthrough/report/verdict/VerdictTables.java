@@ -186,7 +186,8 @@ final class VerdictTables {
         return new Mean(name, texts.plain(estimate));
     }
 
-    private record Spread(String name, Notation notation, Summary summary) {}
+    /** {@code single} is how the value of one coil change is written, {@code notation} how all else is. */
+    private record Spread(String name, Notation notation, Notation single, Summary summary) {}
 
     private Table spreads() {
         List<Spread> rows = new ArrayList<>();
@@ -199,10 +200,9 @@ final class VerdictTables {
                 "waiting for people", Kind.TIME, verdict.joint().forPeople().time()));
         verdict.storage().ifPresent(storage -> {
             rows.add(spread("strip drawn", Kind.LENGTH, storage.stripDrawn()));
-            rows.add(spread("margin", Kind.LENGTH, storage.margin()));
-            storage.marginToSlowing().ifPresent(margin -> rows.add(spread("margin to slowing", Kind.LENGTH, margin)));
-            storage.marginWithoutStop()
-                    .ifPresent(margin -> rows.add(spread("margin without a stop", Kind.LENGTH, margin)));
+            rows.add(margin("margin", storage.margin()));
+            storage.marginToSlowing().ifPresent(margin -> rows.add(margin("margin to slowing", margin)));
+            storage.marginWithoutStop().ifPresent(margin -> rows.add(margin("margin without a stop", margin)));
             storage.refillTime().ifPresent(refill -> rows.add(spread("refill time", Kind.TIME, refill)));
         });
         TableMaker<Spread> table = TableMaker.<Spread>of(
@@ -213,28 +213,39 @@ final class VerdictTables {
                                 + (row.notation().isClock()
                                         ? "min:s"
                                         : row.notation().symbol()));
-        add(table, "Mean", summary -> summary.mean().mean());
-        add(table, "Standard deviation", Summary::sd);
-        add(table, "Least", Summary::least);
-        add(table, "1 %", Summary::p01);
-        add(table, "5 %", Summary::p05);
-        add(table, "50 %", Summary::p50);
-        add(table, "90 %", Summary::p90);
-        add(table, "95 %", Summary::p95);
-        add(table, "99 %", Summary::p99);
-        add(table, "Most", Summary::greatest);
+        add(table, "Mean", Spread::notation, summary -> summary.mean().mean());
+        add(table, "Standard deviation", Spread::notation, Summary::sd);
+        add(table, "Least", Spread::single, Summary::least);
+        add(table, "1 %", Spread::single, Summary::p01);
+        add(table, "5 %", Spread::single, Summary::p05);
+        add(table, "50 %", Spread::single, Summary::p50);
+        add(table, "90 %", Spread::single, Summary::p90);
+        add(table, "95 %", Spread::single, Summary::p95);
+        add(table, "99 %", Spread::single, Summary::p99);
+        add(table, "Most", Spread::single, Summary::greatest);
         return table.of(rows).in(Table.Seen.PAGE);
     }
 
     private Spread spread(String name, Kind kind, Summary summary) {
-        return new Spread(name, texts.notation(kind, kind == Kind.TIME ? summary.p99() : summary.p95()), summary);
+        Notation notation = texts.notation(kind, kind == Kind.TIME ? summary.p99() : summary.p95());
+        return new Spread(name, notation, notation, summary);
+    }
+
+    /** What there is at least is rounded down, as in the figures. */
+    private Spread margin(String name, Summary summary) {
+        Notation notation = texts.notation(Kind.LENGTH, summary.p95());
+        return new Spread(name, notation, notation.atMost(), summary);
     }
 
     /** A column whose unit stands with the name of the row. */
-    private static void add(TableMaker<Spread> table, String heading, ToDoubleFunction<Summary> value) {
+    private static void add(
+            TableMaker<Spread> table,
+            String heading,
+            Function<Spread, Notation> notation,
+            ToDoubleFunction<Summary> value) {
         table.cell(heading, row -> {
             double si = value.applyAsDouble(row.summary());
-            return new Cell.Quantity(Value.of(si, row.notation().called("")), "");
+            return new Cell.Quantity(Value.of(si, notation.apply(row).called("")), "");
         });
     }
 }

@@ -73,12 +73,24 @@ public final class StripMargin {
         return Math.max(0, fastest) - change.ratedSpeed();
     }
 
-    /** The same to go through it without a stop. */
+    /** The same to go through it without a stop, also where the closed form does not hold: see {@link #holdsWithoutStop}. */
     public double speedWithoutStop(ChangeRecord change) {
         ClosedForms here = forms.holding(change.levelAtStart());
         double fastest = slowing == null
                 ? here.fastestSpeed(change.jointCycleTime())
                 : SlowingForms.of(here, slowing).fastestWithoutStop(change.jointCycleTime());
         return Math.max(0, fastest) - change.ratedSpeed();
+    }
+
+    /**
+     * Whether the closed form without a stop holds at the speed that a {@code margin} as speed (m/s) stands for, the accumulator
+     * full: with every kind of coil.
+     */
+    public boolean holdsWithoutStop(double margin) {
+        return slowing == null
+                || line.coilSource().kinds().stream()
+                        .mapToDouble(line::ratedSpeed)
+                        .allMatch(speed ->
+                                SlowingForms.of(forms, slowing).holdsWithoutStop(forms.capacity(), speed + margin));
     }
 }

@@ -28,7 +28,7 @@ class VerdictHeadlineTest {
         assertThat(headline.tone()).isEqualTo(Tone.MARGINAL);
         assertThat(headline.sentence())
                 .isEqualTo(
-                        "No stop in 200 coil changes; target 1 in 10 000. At least 98.12 % run through with 95 % confidence; "
+                        "No stop in 200 coil changes; target 1 in 10 000. At least 98.1 % run through with 95 % confidence; "
                                 + "too few were run to show the target of 99.99 %.");
         assertThat(headline.further())
                 .isEqualTo("200 coil changes were run; it takes at least 38 500 to show a share of 99.99 %.");
