@@ -2,10 +2,13 @@ package runthrough.report.verdict;
 
 import java.util.ArrayList;
 import java.util.List;
+import runthrough.quantity.Notation;
 import runthrough.report.Chapter;
 import runthrough.report.Chapter.Heading;
 import runthrough.report.Chapter.Paragraph;
 import runthrough.report.Chapter.Points;
+import runthrough.report.Texts;
+import runthrough.study.statistics.Pool;
 
 /** How a verdict was computed. It names the rules of the model's specification, {@code src/docs/model.md}. */
 final class MethodChapter {
@@ -93,6 +96,8 @@ final class MethodChapter {
                         + " at or above it, missed when the whole interval is below, and marginal when the interval holds it"
                         + " (REPORT-16). The margin at the target is what all coil changes but the share that may fail have at least"
                         + " (MARGIN-4). Percentiles pool the coil changes of all replications and are interpolated between order"
-                        + " statistics (REPORT-15)."));
+                        + " statistics (REPORT-15); of more than " + Texts.count(Pool.MOST_EXACT)
+                        + " coil changes they and the margin at the target may be too low by "
+                        + Notation.SHARE.text(Pool.COARSENESS) + "."));
     }
 }

@@ -55,11 +55,18 @@ final class WorthTable {
     private String caption() {
         double year = result.study().request().run().yearlyTime();
         double stops = result.verdict().stoppages().starvedPerShift().mean() * year / TotalsEstimates.SHIFT;
-        int replications = result.study().totals().size();
+        int all = result.study().totals().size();
+        int held = result.worths().stream()
+                .mapToInt(CauseWorth::replications)
+                .max()
+                .orElse(all);
         return "Worth of removing a cause, of "
                 + Notation.PLAIN.with(Rounding.AMOUNT).number(stops) + " stops in a year of "
                 + texts.of(Kind.TIME, year)
-                + (texts.random() ? "; " + Texts.count(replications, "replication") : "");
+                + (texts.random()
+                        ? "; " + (held < all ? "the first " + Texts.count(held) + " of " : "")
+                                + Texts.count(all, "replication")
+                        : "");
     }
 
     /** Strip of a year, for people in thousands: millions of metres have more digits than anybody reads. */

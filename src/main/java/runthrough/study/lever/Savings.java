@@ -34,11 +34,13 @@ final class Savings {
     private final Evaluation with;
     private final double year;
 
-    Savings(StudyResult result) {
+    /** Held against the first {@code replications} of {@code result}. */
+    Savings(StudyResult result, int replications) {
         this.with = new Evaluation(
                 result.verdict().chance(),
                 UnseenStops.of(result.request().line()),
                 result.totals().stream()
+                        .limit(replications)
                         .map(one -> new Tally(one, List.of(), one.starvedStops()))
                         .toList());
         this.year = result.request().run().yearlyTime();

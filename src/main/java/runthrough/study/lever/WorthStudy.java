@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import runthrough.plant.Line;
+import runthrough.plant.RunPlan;
 import runthrough.study.Evaluator;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyResult;
@@ -15,14 +16,18 @@ import runthrough.study.cause.Reason;
 import runthrough.study.cause.Without;
 
 /**
- * What it would be worth to remove each cause of a verdict. All replications are run again for each: of the first few alone more
- * might be saved than there is on average of all.
+ * What it would be worth to remove each cause of a verdict: its replications are run again for each, all of them unless that took
+ * much longer than the verdict did.
  *
  * <p>Rules WORTH-3, WORTH-4.
  */
 public final class WorthStudy {
     /** So many causes at most. */
     public static final int MOST = 5;
+    /** So many coil changes take no time worth saving. */
+    private static final long FEW = 100_000;
+    /** So many replications at least, for an interval. */
+    private static final int LEAST = 10;
 
     private final StudyResult result;
 
@@ -40,14 +45,25 @@ public final class WorthStudy {
     public List<CauseWorth> run(int threads, StudyListener listener) {
         Line line = result.request().line();
         Evaluator evaluator = new Evaluator(threads, listener::cancelled);
-        Savings savings = new Savings(result);
+        List<Reason> reasons = reasons();
+        int replications = replications(reasons.size());
+        Savings savings = new Savings(result, replications);
+        RunPlan plan = result.request().run().withReplications(replications);
         List<CauseWorth> worths = new ArrayList<>();
-        for (Reason reason : reasons()) {
+        for (Reason reason : reasons) {
             Optional<Line> without = Without.of(line, reason);
-            without.flatMap(one -> evaluator.attempt(one, result.request().run()))
+            without.flatMap(one -> evaluator.attempt(one, plan))
                     .ifPresent(evaluation -> worths.add(savings.by(reason, evaluation)));
         }
         return worths;
+    }
+
+    /** How many are run again for each of so many causes: together as many coil changes as the verdict has, or few. */
+    private int replications(int causes) {
+        int all = result.totals().size();
+        long changes = Math.max(1, result.verdict().changes().total());
+        double share = (double) Math.max(FEW, changes) / (changes * Math.max(1, causes));
+        return (int) Math.max(Math.min(all, LEAST), Math.min(all, Math.floor(share * all)));
     }
 
     /** What is removed, that of most coil changes first. Several causes may go with it. */

@@ -6,8 +6,19 @@ import org.apache.commons.statistics.descriptive.Mean;
 import org.apache.commons.statistics.descriptive.StandardDeviation;
 import org.jspecify.annotations.Nullable;
 
-/** Takes up one quantity, coil change by coil change and replication by replication. Not safe for use by several threads. */
+/**
+ * Takes up one quantity, coil change by coil change and replication by replication. Up to {@link #MOST_EXACT} values are kept one by
+ * one, and order statistics are exact; of more the memory is bounded, see {@link Bins}. Which it is depends on nothing but their
+ * number. Not safe for use by several threads.
+ *
+ * <p>Rule MARGIN-4.
+ */
 public final class Pool {
+    /** Of so many values all are kept. */
+    public static final int MOST_EXACT = 1 << 20;
+    /** By how much an order statistic of more values may be too low, relative. */
+    public static final double COARSENESS = Bins.COARSENESS;
+
     private static final int USUAL_ROOM = 1024;
 
     private double[] values;
@@ -16,6 +27,8 @@ public final class Pool {
     private double[] means = new double[1];
     private int replications;
     private @Nullable Sample sample;
+    /** The values of all replications ended, once they are too many; {@code values} then holds none of them. */
+    private @Nullable Bins bins;
 
     /** An empty pool. */
     public Pool() {
@@ -46,7 +59,21 @@ public final class Pool {
         if (count > begun) {
             addMean(Mean.ofRange(values, begun, count).getAsDouble());
             begun = count;
-            sample = null;
+            boundMemory();
+        }
+    }
+
+    /** Counts what is kept together with its likes, where it is too much; all replications being ended. */
+    private void boundMemory() {
+        sample = null;
+        if (bins == null && count > MOST_EXACT) {
+            bins = new Bins();
+        }
+        if (bins != null) {
+            bins.add(values, count);
+            count = 0;
+            begun = 0;
+            values = new double[USUAL_ROOM];
         }
     }
 
@@ -61,7 +88,11 @@ public final class Pool {
         System.arraycopy(later.values, 0, values, count, later.count);
         count += later.count;
         begun = count;
-        sample = null;
+        if (later.bins != null) {
+            bins = bins == null ? new Bins() : bins;
+            bins.add(later.bins);
+        }
+        boundMemory();
         for (int i = 0; i < later.replications; i++) {
             addMean(later.means[i]);
         }
@@ -76,13 +107,13 @@ public final class Pool {
 
     /** How many values so far. */
     public int count() {
-        return count;
+        return count + (bins == null ? 0 : bins.count());
     }
 
     /** All values of the replications ended so far. */
     public Sample sample() {
         if (sample == null) {
-            sample = Sample.of(Arrays.copyOf(values, begun));
+            sample = bins == null ? Sample.of(Arrays.copyOf(values, begun)) : bins.sample();
         }
         return sample;
     }
@@ -91,12 +122,14 @@ public final class Pool {
      * Of n values the {@code floor(n share + 1e-9) + 1}-th smallest, at most the n-th: the first that is not among the share
      * {@code share} of the smallest. Nothing is interpolated.
      *
-     * <p>Rule MARGIN-4.
-     *
      * @param share in [0, 1]
      */
     public double lastOfShare(double share) {
-        int place = (int) Math.min(count - 1, Math.floor(count * share + 1e-9));
+        int all = count();
+        int place = (int) Math.min(all - 1, Math.floor(all * share + 1e-9));
+        if (bins != null) {
+            return sample().get(place);
+        }
         double[] copy = Arrays.copyOf(values, count);
         Selection.select(copy, place);
         return copy[place];
@@ -104,11 +137,14 @@ public final class Pool {
 
     /** A summary of the replications ended so far, of which at least one must have given a value. */
     public Summary summary() {
-        return sample().summary(
-                        mean(),
-                        begun == 1
-                                ? 0
-                                : StandardDeviation.ofRange(values, 0, begun).getAsDouble());
+        return sample().summary(mean(), deviation());
+    }
+
+    private double deviation() {
+        if (bins != null) {
+            return bins.deviation();
+        }
+        return begun == 1 ? 0 : StandardDeviation.ofRange(values, 0, begun).getAsDouble();
     }
 
     /** The mean over the replications ended so far, of which at least one must have given a value. */

@@ -3,6 +3,7 @@ package runthrough.study.statistics;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.apache.commons.numbers.arrays.Selection;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Values of one quantity, in order of size; for percentiles and charts. They are put in order when somebody first asks for more
@@ -13,10 +14,15 @@ public final class Sample {
     private static final double[] SUMMARY = {0, 0.005, 0.01, 0.05, 0.5, 0.9, 0.95, 0.99, 0.995, 1};
 
     private final double[] values;
+    /** How many values there are up to each one of {@code values}, that one with all its likes included; null where each is one. */
+    private final int @Nullable [] upTo;
+
     private boolean isSorted;
 
-    private Sample(double[] values) {
+    private Sample(double[] values, int @Nullable [] upTo) {
         this.values = values;
+        this.upTo = upTo;
+        isSorted = upTo != null;
     }
 
     /** A sample of the given values; their order does not matter, none may be NaN. */
@@ -26,7 +32,12 @@ public final class Sample {
                 throw new IllegalArgumentException("a value that is not a number in a sample of " + values.length);
             }
         }
-        return new Sample(values.clone());
+        return new Sample(values.clone(), null);
+    }
+
+    /** A sample of {@code values}, rising, of which there are {@code upTo} up to each one, that one with all its likes included. */
+    static Sample counted(double[] values, int[] upTo) {
+        return new Sample(values, upTo);
     }
 
     private synchronized double[] sorted() {
@@ -39,7 +50,7 @@ public final class Sample {
 
     /** How many values. */
     public int count() {
-        return values.length;
+        return upTo == null ? values.length : upTo.length == 0 ? 0 : upTo[upTo.length - 1];
     }
 
     /** Whether there is no value. */
@@ -49,12 +60,21 @@ public final class Sample {
 
     /** The {@code i}-th smallest value, from 0. */
     public double get(int i) {
-        return sorted()[i];
+        sorted();
+        return at(i);
+    }
+
+    /** Where among the counted values the {@code i}-th is, from 0. */
+    private static int placeOf(int i, int[] upTo) {
+        int found = Arrays.binarySearch(upTo, i + 1);
+        return found < 0 ? -found - 1 : found;
     }
 
     /** A copy of the values, smallest first. */
     public double[] values() {
-        return sorted().clone();
+        return upTo == null
+                ? sorted().clone()
+                : IntStream.range(0, count()).mapToDouble(this::get).toArray();
     }
 
     /**
@@ -71,31 +91,37 @@ public final class Sample {
         if (!(p >= 0 && p <= 1)) {
             throw new IllegalArgumentException("percentile at " + p + "; must be from 0 to 1");
         }
-        return between(sorted(), p);
+        sorted();
+        return between(p);
     }
 
-    /** As {@link #percentile}, of values of which the one below and the one above it are where they belong. */
-    private static double between(double[] ordered, double p) {
-        double h = (ordered.length - 1) * p;
+    /** As {@link #percentile}, the value below and the one above it being where they belong. */
+    private double between(double p) {
+        int count = count();
+        double h = (count - 1) * p;
         int below = (int) h;
-        double low = ordered[below];
-        return below + 1 < ordered.length ? low + (h - below) * (ordered[below + 1] - low) : low;
+        double low = at(below);
+        return below + 1 < count ? low + (h - below) * (at(below + 1) - low) : low;
+    }
+
+    private double at(int i) {
+        return values[upTo == null ? i : placeOf(i, upTo)];
     }
 
     /** The share of values less than {@code limit}. */
     public double shareBelow(double limit) {
-        double[] sorted = sorted();
+        sorted();
         int from = 0;
-        int to = sorted.length;
+        int to = count();
         while (from < to) {
             int middle = (from + to) >>> 1;
-            if (sorted[middle] < limit) {
+            if (at(middle) < limit) {
                 from = middle + 1;
             } else {
                 to = middle;
             }
         }
-        return (double) from / sorted.length;
+        return (double) from / count();
     }
 
     /** Its summary, with mean and standard deviation as given. Only what it names is put in order. */
@@ -103,7 +129,7 @@ public final class Sample {
         if (!isSorted) {
             Selection.select(values, placesOfSummary());
         }
-        double[] at = Arrays.stream(SUMMARY).map(p -> between(values, p)).toArray();
+        double[] at = Arrays.stream(SUMMARY).map(this::between).toArray();
         return new Summary(count(), mean, sd, at[0], at[1], at[2], at[3], at[4], at[5], at[6], at[7], at[8], at[9]);
     }
 
