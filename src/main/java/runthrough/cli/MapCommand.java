@@ -14,7 +14,6 @@ import runthrough.scenario.ScenarioReading;
 import runthrough.scenario.Setting;
 import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Problems;
-import runthrough.study.map.JointAxis;
 import runthrough.study.map.MapPlan;
 import runthrough.study.map.MapStudy;
 import runthrough.study.map.MapVariants;
@@ -113,15 +112,12 @@ final class MapCommand extends StudyCommand {
         return (x, y) -> {
             List<Setting> settings = Stream.concat(
                             others.stream(),
-                            Stream.of(across.input().setTo(x, "--x"), up.input().setTo(y, "--y"))
-                                    .filter(setting -> !JointAxis.isNamed(setting.path())))
+                            Stream.of(across.input().setTo(x, "--x"), up.input().setTo(y, "--y")))
                     .toList();
             ScenarioReading reading = asked.file().with(settings);
-            Variant variant = reading instanceof ScenarioReading.Accepted accepted
+            return reading instanceof ScenarioReading.Accepted accepted
                     ? new Variant.Possible(accepted.request().line())
                     : new Variant.Refused(why((ScenarioReading.Refused) reading));
-            return JointAxis.along(
-                    across.input().path(), x, JointAxis.along(up.input().path(), y, variant));
         };
     }
 

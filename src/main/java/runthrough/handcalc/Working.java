@@ -81,7 +81,7 @@ final class Working {
     private Term jointWork() {
         JointCycleTime joint = lineCase.work();
         if (!line.practice().hasJoiner()) {
-            return sheet.given("W", "rethreading, on average", joint.join(), Kind.TIME);
+            return sheet.given("W", "rethreading, on average", joint.work(), Kind.TIME);
         }
         Sum sum = new Sum()
                 .plus(

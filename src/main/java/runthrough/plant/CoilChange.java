@@ -28,6 +28,8 @@ public record CoilChange(
         Reject reject,
         Optional<Shifts> shifts,
         double joinShorterBy) {
+    /** Name of the element that makes every pass longer. */
+    public static final String ADDED = "added";
 
     public CoilChange {
         Ranges.of("")
@@ -85,17 +87,38 @@ public record CoilChange(
         return withWork(times(prepare, factor), tail, join);
     }
 
-    /** The same with all work on the standing strip, tail and join, taking {@code factor} times as long, {@code > 0}. */
-    public CoilChange withStandingWorkTimes(double factor) {
-        return withWork(prepare, times(tail, factor), times(join, factor));
+    /**
+     * The same with {@code seconds} more in every pass of the join work, or fewer where they are negative. What was taken off or
+     * added before goes against it, so that back and forth ends where it began. Rule LEVER-4.
+     */
+    public CoilChange withEveryPassLongerBy(double seconds) {
+        double added = added();
+        double net = added - joinShorterBy + seconds;
+        CoilChange plain = added > 0 ? withWork(prepare, tail, join.subList(0, join.size() - 1)) : this;
+        return net > 0 ? plain.withJoinShorterBy(0).withJoinLongerBy(net) : plain.withJoinShorterBy(Math.max(0, -net));
     }
 
-    /** The same with {@code seconds} more, {@code >= 0}, in every pass of the join work. */
+    /** What was added to every pass of the join work (s); 0 where nothing was. */
+    public double added() {
+        if (join.isEmpty()) {
+            return 0;
+        }
+        WorkElement last = join.get(join.size() - 1);
+        double seconds = last.meanDuration(Joint.alike(1, 1));
+        return last.name().equals(ADDED) && last.equals(added(seconds)) ? seconds : 0;
+    }
+
+    private static WorkElement added(double seconds) {
+        return new WorkElement(
+                ADDED, new WorkTime.Timed(Distribution.constant(seconds)), new WorkElement.Occurrence.Always(), true);
+    }
+
+    /** The same with one more element of {@code seconds}, {@code >= 0}, at the end of every pass of the join work. */
     public CoilChange withJoinLongerBy(double seconds) {
-        WorkTime time = new WorkTime.Timed(Distribution.constant(seconds));
-        WorkElement added = new WorkElement("added", time, new WorkElement.Occurrence.Always(), true);
         return withWork(
-                prepare, tail, Stream.concat(join.stream(), Stream.of(added)).toList());
+                prepare,
+                tail,
+                Stream.concat(join.stream(), Stream.of(added(seconds))).toList());
     }
 
     /**

@@ -46,6 +46,19 @@ public record Line(
         return new Line(coilSource, entry, process, other, practice, bending);
     }
 
+    /**
+     * The same line with {@code seconds} more in every pass of the join work, or in every rethread where it has no joiner; fewer
+     * where they are negative. Rule LEVER-4.
+     */
+    public Line withEveryPassLongerBy(double seconds) {
+        if (!(practice instanceof Practice.Rethread rethread)) {
+            return with(change.withEveryPassLongerBy(seconds));
+        }
+        double net = rethread.added() - change.joinShorterBy() + seconds;
+        return with(new Practice.Rethread(rethread.unshifted().shifted(Math.max(0, net))))
+                .with(change.withJoinShorterBy(Math.max(0, -net)));
+    }
+
     /** The same line with every rated speed, its own and those of its coils, times {@code factor}, {@code > 0}. */
     public Line withRatedSpeedsTimes(double factor) {
         return new Line(

@@ -9,53 +9,45 @@ import runthrough.quantity.Kind;
 
 /**
  * A number that people ask for although no single key of a description holds it: how long a joint takes as a whole, how much
- * an accumulator of any form holds, how long coils are that were given by mass. Setting one scales all that is behind it
- * alike.
+ * an accumulator of any form holds, how long coils are that were given by mass. Setting a time at which strip stands takes so
+ * many seconds off every pass of that work; any other scales all that is behind it alike.
  */
 public enum LineFigure {
     /** Mean time (s) of the work on the standing strip at a joint, rejects included. */
     JOINT_CYCLE_TIME(
             "joint-cycle-time",
             Kind.TIME,
-            "the mean time of the work on the standing strip; all of it is scaled by the same factor") {
+            "the mean time of the work on the standing strip; as many seconds as that takes go off every pass of the join work,"
+                    + " or are added to it") {
         @Override
         OptionalDouble in(Line line) {
-            return line.practice().hasJoiner()
-                    ? OptionalDouble.of(scaledPart(line) + least(line))
-                    : OptionalDouble.empty();
+            return line.practice().hasJoiner() ? OptionalDouble.of(standing(line)) : OptionalDouble.empty();
         }
 
         @Override
         public double least(Line line) {
-            CoilChange change = line.work();
-            return meanOverJoints(line, joints -> MeanWork.redone(change.prepare(), change.reject(), joints));
+            return leastStanding(line);
         }
 
         @Override
-        Line scaled(Line line, double value) {
-            double factor = (value - least(line)) / scaledPart(line);
-            return line.with(line.change().withStandingWorkTimes(factor));
-        }
-
-        private double scaledPart(Line line) {
-            return meanOverJoints(line, joints -> MeanWork.scalable(line.change(), joints));
+        Line changed(Line line, double value) {
+            return withStanding(line, value);
         }
     },
     /** Mean time (s) of a rethread. */
-    RETHREAD_TIME("rethread-time", Kind.TIME, "the mean time to feed the next coil through the line") {
+    RETHREAD_TIME(
+            "rethread-time",
+            Kind.TIME,
+            "the mean time to feed the next coil through the line; as many seconds as that takes go off every rethread, or are"
+                    + " added to it") {
         @Override
         OptionalDouble in(Line line) {
-            return line.practice() instanceof Practice.Rethread rethread
-                    ? OptionalDouble.of(rethread.time().mean())
-                    : OptionalDouble.empty();
+            return line.practice().hasJoiner() ? OptionalDouble.empty() : OptionalDouble.of(standing(line));
         }
 
         @Override
-        Line scaled(Line line, double value) {
-            double factor = value / of(line).orElseThrow();
-            return line.practice() instanceof Practice.Rethread rethread
-                    ? line.with(new Practice.Rethread(rethread.time().scaled(factor)))
-                    : line;
+        Line changed(Line line, double value) {
+            return withStanding(line, value);
         }
     },
     /** Mean time (s) of the work on the next coil while the line runs. */
@@ -70,7 +62,7 @@ public enum LineFigure {
         }
 
         @Override
-        Line scaled(Line line, double value) {
+        Line changed(Line line, double value) {
             return line.with(line.change().withPreparationTimes(value / of(line).orElseThrow()));
         }
     },
@@ -95,7 +87,7 @@ public enum LineFigure {
         }
 
         @Override
-        Line scaled(Line line, double value) {
+        Line changed(Line line, double value) {
             return line.withRatedSpeedsTimes(value / of(line).orElseThrow());
         }
     },
@@ -112,7 +104,7 @@ public enum LineFigure {
         }
 
         @Override
-        Line scaled(Line line, double value) {
+        Line changed(Line line, double value) {
             return line.with(line.accumulator().resizedTo(value));
         }
     },
@@ -128,7 +120,7 @@ public enum LineFigure {
         }
 
         @Override
-        Line scaled(Line line, double value) {
+        Line changed(Line line, double value) {
             return withLengths(line, value / of(line).orElseThrow());
         }
     },
@@ -146,10 +138,15 @@ public enum LineFigure {
         }
 
         @Override
-        Line scaled(Line line, double value) {
+        Line changed(Line line, double value) {
             return withLengths(line, value / of(line).orElseThrow());
         }
     };
+
+    /** Longer than any pass (s). */
+    private static final double FOREVER = 1e15;
+
+    private static final double ROUNDING = 1e-9;
 
     private final String path;
     private final Kind kind;
@@ -188,7 +185,7 @@ public enum LineFigure {
         return meaning;
     }
 
-    /** The figure of {@code line} (SI); empty where the line has none that can be scaled. */
+    /** The figure of {@code line} (SI); empty where the line has none that can be changed. */
     public OptionalDouble of(Line line) {
         OptionalDouble value = in(line);
         return value.isPresent() && value.getAsDouble() > least(line) ? value : OptionalDouble.empty();
@@ -211,16 +208,58 @@ public enum LineFigure {
             throw new IllegalArgumentException(path + " = " + value + "; must be more than " + least(line)
                     + " and stand for something in the line");
         }
-        return value == present.getAsDouble() ? line : scaled(line, value);
+        return value == present.getAsDouble() ? line : changed(line, value);
     }
 
     abstract OptionalDouble in(Line line);
 
-    abstract Line scaled(Line line, double value);
+    abstract Line changed(Line line, double value);
 
     private static double meanOverJoints(Line line, ToDoubleFunction<Joints> number) {
         CoilSource coils = line.coilSource();
         return coils.mean(kind -> number.applyAsDouble(coils.joints(kind)));
+    }
+
+    private static double standing(Line line) {
+        return meanOverJoints(line, joints -> MeanWork.standing(line.work(), joints));
+    }
+
+    /** What is left of it (s) when no pass takes any time. */
+    private static double leastStanding(Line line) {
+        return standing(line.with(line.change().withJoinShorterBy(FOREVER)));
+    }
+
+    /**
+     * {@code line} with so many seconds off every pass, or added to it, as give the mean {@code value} (s). Where kinds of joints
+     * have shorter passes than others, more have to go off all of them.
+     *
+     * <p>Rule LEVER-4.
+     */
+    private static Line withStanding(Line line, double value) {
+        double more = (value - standing(line)) / (1 + line.work().reject().meanExtraPasses());
+        double close = ROUNDING * value;
+        double from = 0;
+        double to = more;
+        while (away(line, to, value) * Math.signum(more) < -close) {
+            from = to;
+            to *= 2;
+        }
+        for (double half = (from + to) / 2; away(line, to, value) * Math.signum(more) > close; half = (from + to) / 2) {
+            if (half == from || half == to) {
+                break;
+            }
+            if (away(line, half, value) * Math.signum(more) < 0) {
+                from = half;
+            } else {
+                to = half;
+            }
+        }
+        return line.withEveryPassLongerBy(to);
+    }
+
+    /** How far the mean (s) is beyond {@code value} when every pass takes {@code more} (s). */
+    private static double away(Line line, double more, double value) {
+        return standing(line.withEveryPassLongerBy(more)) - value;
     }
 
     private static Line withLengths(Line line, double factor) {

@@ -151,6 +151,18 @@ public sealed interface Practice {
         /** Name of the one element of work that a rethread is. */
         public static final String ELEMENT = "rethread";
 
+        /** Seconds added to each, {@code >= 0}. */
+        public double added() {
+            return time instanceof DerivedDistributions.Shifted shifted && shifted.shift() > 0 ? shifted.shift() : 0;
+        }
+
+        /** The time without them. */
+        Distribution unshifted() {
+            return time instanceof DerivedDistributions.Shifted shifted && shifted.shift() > 0
+                    ? shifted.parent()
+                    : time;
+        }
+
         @Override
         public String words() {
             return "rethread";

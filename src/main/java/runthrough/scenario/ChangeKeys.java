@@ -45,8 +45,8 @@ final class ChangeKeys {
 
     static final Key<Double> JOIN_SHORTER_BY = Key.optional(
                     "join-shorter-by",
-                    "seconds off every pass of the join work, none of which takes less than 0; to try what quicker joints"
-                            + " would bring",
+                    "seconds off every pass of the join work, or off every rethread, none of which takes less than 0; to try"
+                            + " what quicker joints would bring",
                     new Amount(Dimension.TIME, Range.NOT_NEGATIVE),
                     "5 s")
             .orElse("0 s", 0.0);

@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import runthrough.plant.CoilChange;
+import runthrough.plant.Line;
 import runthrough.plant.LineFigure;
+import runthrough.plant.Practice;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
-import runthrough.quantity.Dimension;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Unit;
 import runthrough.scenario.grammar.Route;
@@ -29,8 +31,6 @@ import runthrough.scenario.source.YamlText;
  * @param text of the scenario
  */
 public record ScenarioText(Path file, String text) {
-    private static final String STANDING_WORK = "coil-change\\.(tail|join)\\..*";
-    private static final String RETHREAD = "coil-change\\.rethread(\\..*)?";
     private static final String SPEEDS = "process\\.speed|coils?\\..*process-speed";
 
     /** Of a number that was worked out from others. */
@@ -140,7 +140,10 @@ public record ScenarioText(Path file, String text) {
             tell(opened.with(List.of(asked.get())), problems);
             return this;
         }
-        List<Setting> behind = behind(figure, asked.get(), opened, now.request(), then.request());
+        if (now.request().line().equals(then.request().line())) {
+            return this;
+        }
+        List<Change> behind = behind(figure, asked.get(), opened, now.request(), then.request());
         if (behind.isEmpty()) {
             problems.error(
                     asked.get().place(),
@@ -150,25 +153,16 @@ public record ScenarioText(Path file, String text) {
                     "Change what is behind it.");
         }
         ScenarioText changed = this;
-        for (Setting setting : behind) {
-            changed = changed.with(setting, changed.raw().orElseThrow(), problems);
+        for (Change one : behind) {
+            changed = changed.with(one, problems);
         }
         return changed;
     }
 
-    private static List<Setting> behind(
+    private static List<Change> behind(
             LineFigure figure, Setting asked, ScenarioFile opened, SimulationRequest now, SimulationRequest then) {
         return switch (figure) {
-            case JOINT_CYCLE_TIME, RETHREAD_TIME -> {
-                double least = figure.least(now.line());
-                double factor = (figure.of(then.line()).orElseThrow() - least)
-                        / (figure.of(now.line()).orElseThrow() - least);
-                yield opened.inputs().stream()
-                        .filter(input ->
-                                input.path().matches(figure == LineFigure.RETHREAD_TIME ? RETHREAD : STANDING_WORK))
-                        .flatMap(input -> scaled(input, factor).stream())
-                        .toList();
-            }
+            case JOINT_CYCLE_TIME, RETHREAD_TIME -> standing(now.line(), then.line());
             case USABLE_CAPACITY -> {
                 StorageForm.Adjustable adjusted =
                         then.line().accumulator().form().adjustable().orElseThrow();
@@ -191,7 +185,8 @@ public record ScenarioText(Path file, String text) {
                         .toList();
                 // A single speed is written as it was asked for.
                 yield speeds.size() == 1
-                        ? List.of(new Setting(speeds.get(0).path(), asked.value()))
+                        ? List.of(new Change(
+                                speeds.get(0).path(), Optional.of(asked.value().text())))
                         : speeds.stream()
                                 .map(input -> rounded(input, input.present().orElseThrow() * factor))
                                 .toList();
@@ -200,19 +195,43 @@ public record ScenarioText(Path file, String text) {
         };
     }
 
-    /** A number of an element of work, for an element that takes {@code factor} times as long. */
-    private static Optional<Setting> scaled(Input input, double factor) {
-        double value = input.present().orElseThrow();
-        Dimension dimension = input.dimension().orElse(null);
-        return dimension == Dimension.TIME
-                ? Optional.of(rounded(input, value * factor))
-                : dimension == Dimension.SPEED ? Optional.of(rounded(input, value / factor)) : Optional.empty();
+    /**
+     * What makes the strip stand as long at every joint of {@code now} as at those of {@code then}: what is taken off every pass,
+     * and what is added to it. Rule LEVER-4.
+     */
+    private static List<Change> standing(Line now, Line then) {
+        List<Change> changes = new ArrayList<>();
+        CoilChange before = now.change();
+        CoilChange after = then.change();
+        if (before.joinShorterBy() != after.joinShorterBy()) {
+            changes.add(new Change("coil-change.join-shorter-by", Optional.of(seconds(after.joinShorterBy()))));
+        }
+        if (now.practice() instanceof Practice.Rethread was
+                && then.practice() instanceof Practice.Rethread is
+                && was.added() != is.added()) {
+            changes.add(new Change("coil-change.rethread.shift", Optional.of(seconds(is.added()))));
+        }
+        if (before.added() != after.added()) {
+            boolean isNew = before.added() == 0;
+            String place = isNew ? "+" : Integer.toString(before.join().size());
+            String value = seconds(after.added());
+            changes.add(new Change(
+                    "coil-change.join[" + place + "]",
+                    after.added() == 0
+                            ? Optional.empty()
+                            : Optional.of(isNew ? "{" + CoilChange.ADDED + ": " + value + "}" : value)));
+        }
+        return changes;
+    }
+
+    private static String seconds(double time) {
+        return Numbers.text(time, DIGITS) + " s";
     }
 
     /** {@code input} set to {@code si} in its own unit, with as many digits as a person might write. */
-    private static Setting rounded(Input input, double si) {
+    private static Change rounded(Input input, double si) {
         Unit unit = input.unit().orElseGet(() -> input.dimension().orElseThrow().base());
         String text = Numbers.text(unit.fromSi(si), DIGITS) + " " + unit.symbol();
-        return new Setting(input.path(), new Raw.Scalar(text, Place.whole(input.path())));
+        return new Change(input.path(), Optional.of(text));
     }
 }

@@ -16,7 +16,6 @@ import runthrough.scenario.Input;
 import runthrough.scenario.ScenarioReading;
 import runthrough.scenario.source.Problem;
 import runthrough.study.StudyListener;
-import runthrough.study.map.JointAxis;
 import runthrough.study.map.MapAxis;
 import runthrough.study.map.MapPlan;
 import runthrough.study.map.MapStore;
@@ -74,14 +73,9 @@ record MapView(String svg, String words) {
     }
 
     private static MapVariants.Variant variant(PageScenario draft, Input across, double x, Input up, double y) {
-        ScenarioReading reading = draft.file()
-                .with(Stream.of(across.setTo(x, "map"), up.setTo(y, "map"))
-                        .filter(setting -> !JointAxis.isNamed(setting.path()))
-                        .toList());
+        ScenarioReading reading = draft.file().with(List.of(across.setTo(x, "map"), up.setTo(y, "map")));
         if (reading instanceof ScenarioReading.Accepted accepted) {
-            MapVariants.Variant variant =
-                    new MapVariants.Variant.Possible(accepted.request().line());
-            return JointAxis.along(across.path(), x, JointAxis.along(up.path(), y, variant));
+            return new MapVariants.Variant.Possible(accepted.request().line());
         }
         Problem first = ((ScenarioReading.Refused) reading).problems().get(0);
         return new MapVariants.Variant.Refused(first.path() + " = " + first.value() + "; " + first.rule());

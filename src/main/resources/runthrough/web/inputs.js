@@ -45,7 +45,7 @@ export class Inputs {
     const groups = byId("groups");
     groups.replaceChildren();
     for (const [key, title] of Object.entries(GROUPS)) {
-      const fields = line.fields.filter((field) => field.group === key && !field.path.startsWith("coil-change.prepare") && !field.path.startsWith("coil-change.tail") && !field.path.startsWith("coil-change.join"));
+      const fields = line.fields.filter((field) => field.group === key && !/^coil-change\.(prepare|tail|join)[.[]/.test(field.path));
       if (!fields.length) continue;
       groups.append(el("fieldset", {}, el("legend", {}, title), ...fields.map((field) => this.field(field, "full"))));
     }

@@ -142,19 +142,14 @@ class VariantsTest {
     }
 
     @Test
-    void workOnTheStandingStripIsScaled_weldTravelIncluded() {
-        WorkElement weld = element(new WorkTime.Travel(0.01, Distribution.constant(6)));
+    void preparationIsScaled_andTheCrewChanged() {
         WorkElement shear = element(new WorkTime.Timed(Distribution.constant(8)));
         CoilChange change =
-                new CoilChange(2, List.of(shear), List.of(shear), List.of(weld), new CoilChange.Reject.Never());
+                new CoilChange(2, List.of(shear), List.of(shear), List.of(shear), new CoilChange.Reject.Never());
 
-        CoilChange quicker = change.withStandingWorkTimes(0.5);
-        // 0.24 m at 0.01 m/s are 24 s, and 6 s: half of 30 s.
-        assertThat(quicker.join().get(0).meanTime(Joint.alike(0.24, 0.002))).isCloseTo(15, within(1e-12));
-        assertThat(quicker.tail().get(0).meanTime(Joint.alike(0.24, 0.002))).isEqualTo(4);
-        assertThat(quicker.prepare()).isEqualTo(change.prepare());
-        assertThat(change.withPreparationTimes(0.5).prepare().get(0).meanTime(Joint.alike(0.24, 0.002)))
-                .isEqualTo(4);
+        CoilChange quicker = change.withPreparationTimes(0.5);
+        assertThat(quicker.prepare().get(0).meanTime(Joint.alike(0.24, 0.002))).isEqualTo(4);
+        assertThat(quicker.join()).isEqualTo(change.join());
         assertThat(change.withCrew(1).crew()).isEqualTo(1);
     }
 
@@ -165,6 +160,19 @@ class VariantsTest {
         WorkElement added = change.withJoinLongerBy(12).join().get(0);
         assertThat(added.meanTime(Joint.alike(1, 0.002))).isEqualTo(12);
         assertThat(added.redo()).isTrue();
+    }
+
+    /** Rule LEVER-4. */
+    @Test
+    void secondsMoreAndSecondsOffGoAgainstEachOther() {
+        WorkElement weld = element(new WorkTime.Travel(0.01, Distribution.constant(6)));
+        CoilChange change = new CoilChange(2, List.of(), List.of(), List.of(weld), new CoilChange.Reject.Never());
+
+        assertThat(change.withEveryPassLongerBy(5).added()).isEqualTo(5);
+        assertThat(change.withEveryPassLongerBy(5).withEveryPassLongerBy(-5)).isEqualTo(change);
+        assertThat(change.withEveryPassLongerBy(-5).withEveryPassLongerBy(5)).isEqualTo(change);
+        assertThat(change.withEveryPassLongerBy(-5).withEveryPassLongerBy(8)).isEqualTo(change.withJoinLongerBy(3));
+        assertThat(change.withEveryPassLongerBy(5).withEveryPassLongerBy(-8)).isEqualTo(change.withJoinShorterBy(3));
     }
 
     private static WorkElement element(WorkTime time) {

@@ -28,9 +28,9 @@ class LineFigureSettingTest {
     @TempDir
     private Path folder;
 
-    /** Tube line: 8 + 20 + 24 + 6 + 10 s once, and 2 in 98 times again; 60 s are 60 / 69.388 of that. */
+    /** Rule LEVER-4. Tube line: 8 + 20 + 24 + 6 + 10 s once, and 2 in 98 times again; to 60 s it is 68 - 58.8 = 9.2 s a pass. */
     @Test
-    void jointCycleTimeAsAWholeScalesAllStandingWork() {
+    void jointCycleTimeAsAWholeTakesSecondsOffEveryPass_andLeavesItsSpread() {
         ScenarioFile file = ScenarioFile.open(Path.of("scenarios", "tube-line.yaml"));
         Input joint = input(file, "joint-cycle-time");
 
@@ -39,8 +39,9 @@ class LineFigureSettingTest {
 
         assertThat(joint.present().orElseThrow()).isEqualTo(68 / 0.98, Assertions.within(1e-12));
         assertThat(MeanWork.standing(line.change(), Joints.only(STRIP))).isEqualTo(60, Assertions.within(1e-12));
-        assertThat(line.change().join().get(0).time().drawn().sd())
-                .isEqualTo(6 * 60 * 0.98 / 68, Assertions.within(1e-12));
+        assertThat(line.change().joinShorterBy()).isCloseTo(9.2, within(1e-9));
+        assertThat(line.change().join())
+                .isEqualTo(accepted(file.read()).line().change().join());
     }
 
     /** Preparing again after a reject is not part of what is scaled, and the strip stands for it: 1 in 5 times 30 s. */
@@ -137,10 +138,16 @@ class LineFigureSettingTest {
                 .doesNotContain("joint-cycle-time");
         Line line =
                 accepted(file.with(List.of(setting("rethread-time", "5 min")))).line();
-        assertThat(line.practice())
+        assertThat(LineFigure.RETHREAD_TIME.of(line).orElseThrow()).isCloseTo(300, within(1e-9));
+        // Rule LEVER-4. It is triangular, 6, 9 and 15 min, 10 min on average: 5 min off every one, and 2 min more of
+        // each.
+        assertThat(line.change().joinShorterBy()).isCloseTo(245, within(1e-9));
+        assertThat(accepted(file.with(List.of(setting("rethread-time", "12 min"))))
+                        .line()
+                        .practice())
                 .isInstanceOfSatisfying(
                         Practice.Rethread.class,
-                        rethread -> assertThat(rethread.time().mean()).isCloseTo(300, within(1e-9)));
+                        rethread -> assertThat(rethread.time().lowest()).isCloseTo(589, within(1e-9)));
         assertThat(refusal(file, setting("joint-cycle-time", "5 min")))
                 .singleElement()
                 .asString()

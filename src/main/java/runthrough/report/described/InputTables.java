@@ -157,12 +157,12 @@ public final class InputTables {
                 .ifPresentOrElse(
                         shifts -> shifts.list().forEach(shift -> rows.add("Crew, " + shift.name(), crew(shift))),
                         () -> rows.add("Crew", Cell.of(line.change().crew())));
+        if (line.change().joinShorterBy() > 0) {
+            rows.add(
+                    line.practice().hasJoiner() ? "Taken off every pass of the join work" : "Taken off every rethread",
+                    texts.text(Kind.TIME, line.change().joinShorterBy()));
+        }
         if (line.practice().hasJoiner()) {
-            if (line.change().joinShorterBy() > 0) {
-                rows.add(
-                        "Taken off every pass of the join work",
-                        texts.text(Kind.TIME, line.change().joinShorterBy()));
-            }
             rows.add("Rejected joints", WorkTable.rejects(line.change().reject(), texts));
         }
         return rows.table("Coil change");

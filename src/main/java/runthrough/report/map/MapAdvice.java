@@ -41,8 +41,8 @@ final class MapAdvice {
         }
         if (Stream.of(words.x(), words.y()).anyMatch(axis -> axis.name().equals(LineFigure.JOINT_CYCLE_TIME.path()))) {
             advice.add(
-                    "Along joint cycle time every pass of the join work is shorter or longer by the same seconds, as for the"
-                            + " lever of that name, so that it is the mean asked for.");
+                    "Along joint cycle time every pass of the join work is shorter or longer by the same seconds, so that"
+                            + " it is the mean asked for.");
         }
         if (map.request().line().practice().isOneStrip()) {
             advice.add("Without an accumulator every coil change stops the process, whatever the numbers.");

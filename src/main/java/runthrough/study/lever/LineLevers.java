@@ -147,10 +147,7 @@ public record LineLevers(Line line, UnitSystem system) {
                 0,
                 false,
                 new Scale(Lever.What.JOINT_CYCLE_TIME.harder(), -pass, most, step(now, Kind.TIME), now),
-                seconds -> seconds < 0
-                        ? line.with(
-                                line.change().withJoinShorterBy(line.change().joinShorterBy() - seconds))
-                        : seconds == 0 ? line : line.with(line.change().withJoinLongerBy(seconds)));
+                seconds -> seconds == 0 ? line : line.withEveryPassLongerBy(seconds));
     }
 
     /** The longest time (s) that {@code element} is worth shortening by. */
