@@ -16,6 +16,7 @@ import runthrough.scenario.Input;
 import runthrough.scenario.ScenarioReading;
 import runthrough.scenario.source.Problem;
 import runthrough.study.StudyListener;
+import runthrough.study.lever.Lever;
 import runthrough.study.map.MapAxis;
 import runthrough.study.map.MapPlan;
 import runthrough.study.map.MapStore;
@@ -69,7 +70,8 @@ record MapView(String svg, String words) {
         double now = input.present().orElseThrow();
         UsualRange range = UsualRange.of(input.path(), line, now);
         Optional<Unit> unit = input.dimension().map(any -> Units.of(system).unitFor(FieldView.kind(input), range.to()));
-        return new MapAxis(FieldView.name(input.path()), unit, range.from(), range.to(), points);
+        return new MapAxis(
+                FieldView.name(input.path()), Lever.What.at(input.path()), unit, range.from(), range.to(), points);
     }
 
     private static MapVariants.Variant variant(PageScenario draft, Input across, double x, Input up, double y) {

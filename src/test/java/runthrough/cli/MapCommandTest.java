@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,9 +41,30 @@ class MapCommandTest {
                 .matches("ON PART OF THE MAP\\. The target of 95 % is met on \\d\\d(\\.\\d)? % of the map: joint.*");
         assertThat(done.out().replace('\n', ' '))
                 .contains("The line as it is, at 60 s and 60 m/min, meets it")
-                .contains("With joint cycle time changed alone, the target is lost at about ")
+                .contains("With joint cycle time changed alone, the target is still met with 40 s more on every pass of the"
+                        + " join work, and lost beyond.")
+                .contains("With rated speed changed alone, the target is still met with a process speed of 100 m/min,")
                 .contains("The hand calculation draws the same line as the simulation, within a cell");
         assertThat(done.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+    }
+
+    /** Rule LEVER-12: a value does not depend on who asks. */
+    @Test
+    void aSingleValueIsThatOfLimits_notReadOffTheGrid() throws IOException {
+        JsonNode map = json("map", "marginal.yaml", "--no-report", "--json", "--points", "40");
+        JsonNode limits = json("limits", "marginal.yaml", "--no-report", "--json");
+
+        JsonNode speed = StreamSupport.stream(limits.get("limits").spliterator(), false)
+                .filter(one -> one.get("what").asText().equals("process-speed"))
+                .findFirst()
+                .orElseThrow();
+        JsonNode below = map.get("target_down");
+        assertThat((below.isNull() ? map.get("target_up") : below).asDouble())
+                .isEqualTo(speed.get(speed.get("low").isNull() ? "value" : "low").asDouble());
+    }
+
+    private JsonNode json(String... command) throws IOException {
+        return new ObjectMapper().readTree(session.run(command).out());
     }
 
     /** 57 s at 1 m/s draw 57 m; the points of a map lie some metres apart. */
@@ -71,9 +93,8 @@ class MapCommandTest {
 
         assertThat(done.code()).as(done.err()).isZero();
         assertThat(done.out().replace('\n', ' '))
-                .containsPattern(
-                        "lost at about [56]\\d(\\.\\d)? m, .* less, which takes [56] to [78] whole strands of 10 m. That"
-                                + " is read off the grid");
+                .contains("the target is still met with an accumulator that holds 60 m (6 strands), instead of 100 m, and lost"
+                        + " beyond.");
     }
 
     @Test

@@ -2,10 +2,13 @@ package runthrough.report.map;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
-import runthrough.plant.LineFigure;
-import runthrough.plant.StorageForm;
 import runthrough.report.Texts;
+import runthrough.report.lever.LeverWords;
+import runthrough.study.lever.Lever;
+import runthrough.study.lever.LeverAnswer;
+import runthrough.study.map.AxisLimit;
 import runthrough.study.map.MapAxis;
 import runthrough.study.map.MapPoint;
 import runthrough.study.map.ShareMap;
@@ -39,7 +42,8 @@ final class MapAdvice {
         } else {
             advice.add("The line as it is does not lie on this map.");
         }
-        if (Stream.of(words.x(), words.y()).anyMatch(axis -> axis.name().equals(LineFigure.JOINT_CYCLE_TIME.path()))) {
+        if (Stream.of(words.x(), words.y())
+                .anyMatch(axis -> axis.lever().equals(Optional.of(Lever.What.JOINT_CYCLE_TIME)))) {
             advice.add(
                     "Along joint cycle time every pass of the join work is shorter or longer by the same seconds, so that"
                             + " it is the mean asked for.");
@@ -58,6 +62,24 @@ final class MapAdvice {
     /** How far the line is from losing or meeting the target along one axis. */
     private String fromOwn(boolean alongX) {
         MapAxis axis = alongX ? words.x() : words.y();
+        return "With " + MapWords.called(axis) + " changed alone, the target is "
+                + (alongX ? map.limitX() : map.limitY()).map(this::byLever).orElseGet(() -> offTheGrid(axis, alongX));
+    }
+
+    /** What limits and levers say. */
+    private String byLever(AxisLimit limit) {
+        LeverAnswer answer = limit.answer();
+        return switch (answer.status()) {
+            case NONE_NEEDED -> "met at every value that was tried.";
+            case NONE_IS_ENOUGH, DOES_NOT_APPLY -> "met at no value that was tried.";
+            case ENOUGH ->
+                (limit.isMetNow() ? "still met with " : "met with ")
+                        + new LeverWords(map.request().resultsIn()).sentence(answer)
+                        + (limit.isMetNow() ? ", and lost beyond." : ".");
+        };
+    }
+
+    private String offTheGrid(MapAxis axis, boolean alongX) {
         double now = (alongX ? map.plan().ownX() : map.plan().ownY()).orElseThrow();
         boolean meets = map.shares()
                         .at(map.own().orElseThrow().x(), map.own().orElseThrow().y())
@@ -66,28 +88,14 @@ final class MapAdvice {
                 .filter(way -> way.isAlongX() == alongX)
                 .flatMapToDouble(way -> map.limit(way).stream())
                 .mapToObj(limit -> "at about " + MapWords.text(axis, limit) + ", "
-                        + MapWords.text(axis, Math.abs(limit - now)) + (limit < now ? " less" : " more")
-                        + inStrands(axis, limit))
+                        + MapWords.text(axis, Math.abs(limit - now)) + (limit < now ? " less" : " more"))
                 .toList();
-        String changed = "With " + MapWords.called(axis) + " changed alone, the target is ";
         return limits.isEmpty()
-                ? changed + (meets ? "met" : "missed") + " all the way from " + MapWords.text(axis, axis.from())
-                        + " to " + MapWords.text(axis, axis.to()) + "."
-                : changed + (meets ? "lost " : "met ") + String.join(", or ", limits)
+                ? (meets ? "met" : "missed") + " all the way from " + MapWords.text(axis, axis.from()) + " to "
+                        + MapWords.text(axis, axis.to()) + "."
+                : (meets ? "lost " : "met ") + String.join(", or ", limits)
                         + ". That is read off the grid, and may be off by two of its steps, "
-                        + MapWords.text(axis, OFF * axis.step()) + "; run --levers and limits give the value itself.";
-    }
-
-    /** A capacity on strands as it can be built. */
-    private String inStrands(MapAxis axis, double limit) {
-        if (!axis.name().equals(LineFigure.USABLE_CAPACITY.path())
-                || !(map.request().line().accumulator().form() instanceof StorageForm.Strands strands)) {
-            return "";
-        }
-        long fewest = (long) Math.ceil((limit - OFF * axis.step()) / strands.stroke());
-        long most = (long) Math.ceil((limit + OFF * axis.step()) / strands.stroke());
-        return ", which takes " + (fewest == most ? "" : fewest + " to ") + most + " whole strands of "
-                + MapWords.text(axis, strands.stroke());
+                        + MapWords.text(axis, OFF * axis.step()) + ".";
     }
 
     /** Where the closed forms say something else than the simulation, and why. */

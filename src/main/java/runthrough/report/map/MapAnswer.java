@@ -110,8 +110,10 @@ public final class MapAnswer {
                     .ifPresent(limit -> figures.add(Figure.of(
                             "target at " + MapWords.called(axis),
                             MapWords.value(axis, limit),
-                            "the other as it is; read off the grid, ± "
-                                    + MapWords.text(axis, MapAdvice.OFF * axis.step()))));
+                            map.limitAlong(way).isPresent()
+                                    ? "the other as it is"
+                                    : "the other as it is; read off the grid, ± "
+                                            + MapWords.text(axis, MapAdvice.OFF * axis.step()))));
         }
         return figures;
     }

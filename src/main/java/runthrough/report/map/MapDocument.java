@@ -90,7 +90,8 @@ final class MapDocument {
             .optionalNumber(
                     "target_left",
                     "Value on the x axis at which the target is first lost or met, going left from the line as it is; null"
-                            + " where it is not on the map.",
+                            + " where there is none. That of the lever or limit where the axis is one, which may lie beside the"
+                            + " map; else read off the grid.",
                     map -> map.limit(Way.LEFT))
             .optionalNumber("target_right", "The same going right.", map -> map.limit(Way.RIGHT))
             .optionalNumber("target_down", "The same on the y axis, going down.", map -> map.limit(Way.DOWN))

@@ -1,7 +1,9 @@
 package runthrough.study.lever;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import runthrough.plant.LineFigure;
 import runthrough.quantity.Kind;
 import runthrough.study.cause.Reason;
 import runthrough.study.search.Crossing.Harder;
@@ -24,30 +26,37 @@ public record Lever(What what, Optional<Reason.Element> element) {
     /** What can be varied. */
     public enum What {
         /** Usable capacity (m). */
-        CAPACITY(Kind.LENGTH, Harder.SMALLER),
+        CAPACITY(LineFigure.USABLE_CAPACITY.path(), Kind.LENGTH, Harder.SMALLER),
         /** Seconds on every pass of the join work (s), 0 now; negative: off it. */
-        JOINT_CYCLE_TIME(Kind.TIME, Harder.LARGER),
+        JOINT_CYCLE_TIME(LineFigure.JOINT_CYCLE_TIME.path(), Kind.TIME, Harder.LARGER),
         /** Fastest rated process speed of any coil (m/s). */
-        PROCESS_SPEED(Kind.SPEED, Harder.LARGER),
+        PROCESS_SPEED(LineFigure.RATED_SPEED.path(), Kind.SPEED, Harder.LARGER),
         /** Chance that a joint is rejected, or the share of joints where it is every n-th. */
-        REJECTS(Kind.SHARE, Harder.LARGER),
+        REJECTS("coil-change.reject.chance", Kind.SHARE, Harder.LARGER),
         /** People. */
-        CREW(null, Harder.SMALLER),
+        CREW("coil-change.crew", null, Harder.SMALLER),
         /** Uncoilers. */
-        UNCOILERS(null, Harder.SMALLER),
+        UNCOILERS("entry.uncoilers", null, Harder.SMALLER),
         /** Top speed of the entry (m/s). */
-        ENTRY_TOP_SPEED(Kind.SPEED, Harder.SMALLER),
+        ENTRY_TOP_SPEED("entry.top-speed", Kind.SPEED, Harder.SMALLER),
         /** Mean length of the coils as they come (m), crops included. */
-        COIL_LENGTH(Kind.LENGTH, Harder.SMALLER),
+        COIL_LENGTH(LineFigure.COIL_LENGTH.path(), Kind.LENGTH, Harder.SMALLER),
         /** Seconds off a named element each time it is done (s), 0 now. */
-        ELEMENT(Kind.TIME, Harder.SMALLER);
+        ELEMENT(null, Kind.TIME, Harder.SMALLER);
 
+        private final @Nullable String path;
         private final @Nullable Kind kind;
         private final Harder harder;
 
-        What(@Nullable Kind kind, Harder harder) {
+        What(@Nullable String path, @Nullable Kind kind, Harder harder) {
+            this.path = path;
             this.kind = kind;
             this.harder = harder;
+        }
+
+        /** What is varied where the number called {@code path} is; empty where that is no lever. */
+        public static Optional<What> at(String path) {
+            return Stream.of(values()).filter(what -> path.equals(what.path)).findFirst();
         }
 
         /** What its values are about; empty for a number of people or uncoilers. */

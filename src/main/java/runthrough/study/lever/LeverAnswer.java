@@ -2,6 +2,7 @@ package runthrough.study.lever;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import runthrough.plant.StorageForm;
 import runthrough.study.Goal;
 import runthrough.study.search.Crossing;
 import runthrough.study.statistics.Estimate;
@@ -35,6 +36,21 @@ public record LeverAnswer(
      * @param now as the line is: that of the verdict
      */
     public record Cost(Estimate with, Estimate now) {}
+
+    /** The answer of {@code varied}. */
+    public static LeverAnswer of(
+            Varied varied, Goal goal, Status status, Optional<Crossing> crossing, Optional<Cost> cost) {
+        boolean isStrands = varied.lever().what() == Lever.What.CAPACITY
+                && varied.line().accumulator().form() instanceof StorageForm.Strands;
+        return new LeverAnswer(
+                varied.lever(),
+                goal,
+                status,
+                varied.present(),
+                isStrands ? OptionalDouble.of(varied.scale().step()) : OptionalDouble.empty(),
+                crossing,
+                cost);
+    }
 
     /** What came out. */
     public enum Status {

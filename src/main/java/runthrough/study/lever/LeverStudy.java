@@ -3,10 +3,8 @@ package runthrough.study.lever;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import runthrough.plant.SimulationRequest;
-import runthrough.plant.StorageForm;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
 import runthrough.study.Goal;
@@ -77,39 +75,22 @@ public final class LeverStudy {
 
     private LeverAnswer answer(Varied varied, Goal goal, Evaluation present, LeverSearch search, LeverRun run) {
         if (varied.isNothing()) {
-            return answer(varied, goal, LeverAnswer.Status.DOES_NOT_APPLY, Optional.empty(), Optional.empty());
+            return LeverAnswer.of(varied, goal, LeverAnswer.Status.DOES_NOT_APPLY, Optional.empty(), Optional.empty());
         }
         if (present.answer(goal) == TargetStatus.MEETS) {
-            return answer(varied, goal, LeverAnswer.Status.NONE_NEEDED, Optional.empty(), Optional.empty());
+            return LeverAnswer.of(varied, goal, LeverAnswer.Status.NONE_NEEDED, Optional.empty(), Optional.empty());
         }
         Crossing crossing = search.find(goal, varied.present());
         if (crossing.answer().isEmpty()) {
-            return answer(varied, goal, LeverAnswer.Status.NONE_IS_ENOUGH, Optional.of(crossing), Optional.empty());
+            return LeverAnswer.of(
+                    varied, goal, LeverAnswer.Status.NONE_IS_ENOUGH, Optional.of(crossing), Optional.empty());
         }
         boolean isAsItIs = !crossing.canBeShown() && present.chance() && goal.isSeenMet(present);
-        return answer(
+        return LeverAnswer.of(
                 varied,
                 goal,
                 isAsItIs ? LeverAnswer.Status.NONE_NEEDED : LeverAnswer.Status.ENOUGH,
                 Optional.of(crossing),
                 isAsItIs ? Optional.empty() : run.cost(varied, crossing.answer().getAsDouble(), search, present));
-    }
-
-    private static LeverAnswer answer(
-            Varied varied,
-            Goal goal,
-            LeverAnswer.Status status,
-            Optional<Crossing> crossing,
-            Optional<LeverAnswer.Cost> cost) {
-        boolean isStrands = varied.lever().what() == Lever.What.CAPACITY
-                && varied.line().accumulator().form() instanceof StorageForm.Strands;
-        return new LeverAnswer(
-                varied.lever(),
-                goal,
-                status,
-                varied.present(),
-                isStrands ? OptionalDouble.of(varied.scale().step()) : OptionalDouble.empty(),
-                crossing,
-                cost);
     }
 }

@@ -282,6 +282,21 @@ public record LineLevers(Line line, UnitSystem system) {
                 .orElseThrow();
     }
 
+    /** The lever of {@code what}; of no element. */
+    public Varied of(Lever.What what) {
+        return switch (what) {
+            case CAPACITY -> capacity();
+            case JOINT_CYCLE_TIME -> jointCycleTime();
+            case PROCESS_SPEED -> processSpeed();
+            case REJECTS -> rejects();
+            case CREW -> crew();
+            case UNCOILERS -> uncoilers();
+            case ENTRY_TOP_SPEED -> entryTopSpeed();
+            case COIL_LENGTH -> coilLength();
+            case ELEMENT -> throw new IllegalArgumentException("which element?");
+        };
+    }
+
     /** Those that have a limit in either direction. */
     public List<Varied> numbers() {
         return List.of(processSpeed(), jointCycleTime(), capacity(), entryTopSpeed(), coilLength());

@@ -6,6 +6,7 @@ import runthrough.quantity.Unit;
 import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
 import runthrough.study.StudyException;
+import runthrough.study.lever.Lever;
 
 /**
  * One side of a map.
@@ -14,9 +15,11 @@ import runthrough.study.StudyException;
  * @param unit in which people read it; empty for a plain number
  * @param from least value (SI)
  * @param to greatest value (SI), {@code > from}
+ * @param lever that it is, if any
  * @param points how many values, evenly spaced from end to end, {@value #FEWEST} to {@value #MOST}
  */
-public record MapAxis(String name, Optional<Unit> unit, double from, double to, int points) {
+public record MapAxis(
+        String name, Optional<Lever.What> lever, Optional<Unit> unit, double from, double to, int points) {
     /** The ends alone. */
     public static final int FEWEST = 2;
 
@@ -30,6 +33,11 @@ public record MapAxis(String name, Optional<Unit> unit, double from, double to, 
         if (points < FEWEST || points > MOST) {
             throw new StudyException(name + " at " + points + " values; must be " + FEWEST + " to " + MOST);
         }
+    }
+
+    /** An axis named like what changes along it. */
+    public MapAxis(String path, Optional<Unit> unit, double from, double to, int points) {
+        this(path, Lever.What.at(path), unit, from, to, points);
     }
 
     /** Value (SI) at {@code index}, from 0. */

@@ -8,10 +8,13 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
+import runthrough.study.Goal;
 import runthrough.study.OrderedRuns;
+import runthrough.study.ProgressCounter;
 import runthrough.study.Share;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
+import runthrough.study.lever.LeverRun;
 import runthrough.study.statistics.Estimate;
 
 /** Runs a line with many pairs of two numbers, and shows where it meets the target. */
@@ -108,14 +111,27 @@ public final class MapStudy {
         if (present.measured().isEmpty()) {
             throw new StudyException(present.refusal());
         }
-        return new ShareMap(
+        ShareMap map = new ShareMap(
                 request,
                 target,
                 plan,
                 present.measured().get(),
                 work.grid.points(),
                 work.grid.shares(),
-                work.grid.closedForm());
+                work.grid.closedForm(),
+                Optional.empty(),
+                Optional.empty());
+        boolean hasLevers = map.own().isPresent() && !request.line().practice().isOneStrip();
+        return hasLevers ? withLimits(map, threads, listener) : map;
+    }
+
+    /** What takes a few runs beside those of the points. */
+    private ShareMap withLimits(ShareMap map, int threads, StudyListener listener) {
+        Goal goal = Goal.runThrough(target);
+        ProgressCounter steps = new ProgressCounter(StudyListener.NONE, 1);
+        LeverRun run = new LeverRun(request, new Evaluator(threads, listener::cancelled), steps);
+        run.present();
+        return map.with(AxisLimit.of(plan.x(), request, goal, run), AxisLimit.of(plan.y(), request, goal, run));
     }
 
     private MapPoint point(Grid.Node node) {

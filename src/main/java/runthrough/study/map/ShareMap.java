@@ -18,6 +18,8 @@ import runthrough.study.cause.Cause;
  * @param points that were run, row by row from the bottom
  * @param shares run through, over the map
  * @param closedForm the margin by the closed forms, over the map
+ * @param limitX where the target is met along the x axis; empty where that is no lever or the line does not lie on the map
+ * @param limitY the same along the y axis
  */
 public record ShareMap(
         SimulationRequest request,
@@ -26,10 +28,17 @@ public record ShareMap(
         MapPoint.Measured present,
         List<MapPoint> points,
         Field shares,
-        Field closedForm) {
+        Field closedForm,
+        Optional<AxisLimit> limitX,
+        Optional<AxisLimit> limitY) {
 
     public ShareMap {
         points = List.copyOf(points);
+    }
+
+    /** The same with the answers of the levers that its axes are. */
+    ShareMap with(Optional<AxisLimit> alongX, Optional<AxisLimit> alongY) {
+        return new ShareMap(request, target, plan, present, points, shares, closedForm, alongX, alongY);
     }
 
     /** How much of the map, by area, is what; all in [0, 1]. */
@@ -97,11 +106,25 @@ public record ShareMap(
                 : Optional.empty();
     }
 
-    /** The value (SI) on the axis of {@code way} at which the target is lost or won, going that way from the line as it is. */
+    /** Where the target is met along the axis of {@code way}, see {@link #limitX}. */
+    public Optional<AxisLimit> limitAlong(Way way) {
+        return way.isAlongX() ? limitX : limitY;
+    }
+
+    /**
+     * The value (SI) on the axis of {@code way} at which the target is lost or won, going that way from the line as it is: that of
+     * the lever where the axis is one, else read off the grid.
+     */
     public OptionalDouble limit(Way way) {
         Optional<Field.Position> from = own();
         if (from.isEmpty()) {
             return OptionalDouble.empty();
+        }
+        if (limitAlong(way).isPresent()) {
+            AxisLimit limit = limitAlong(way).get();
+            double now = (way.isAlongX() ? plan.ownX() : plan.ownY()).orElseThrow();
+            boolean goesUp = way == Way.RIGHT || way == Way.UP;
+            return limit.value().isPresent() && limit.isUpwards(now) == goesUp ? limit.value() : OptionalDouble.empty();
         }
         OptionalDouble position = shares.passing(from.get(), way.x, way.y, target);
         MapAxis axis = way.isAlongX() ? plan.x() : plan.y();

@@ -49,11 +49,11 @@ class MapStudyTest {
     }
 
     private static MapAxis joint(double from, double to, int points) {
-        return new MapAxis("joint-cycle-time", Optional.of(Unit.SECOND), from, to, points);
+        return new MapAxis("joint-cycle-time", Optional.empty(), Optional.of(Unit.SECOND), from, to, points);
     }
 
     private static MapAxis speed(double from, double to, int points) {
-        return new MapAxis("rated-speed", Optional.of(Unit.METRE_PER_MINUTE), from, to, points);
+        return new MapAxis("rated-speed", Optional.empty(), Optional.of(Unit.METRE_PER_MINUTE), from, to, points);
     }
 
     private static MapPlan plan(MapAxis x, MapAxis y, int stride) {

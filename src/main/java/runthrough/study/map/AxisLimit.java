@@ -1,0 +1,71 @@
+package runthrough.study.map;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import runthrough.plant.Line;
+import runthrough.plant.LineFigure;
+import runthrough.plant.SimulationRequest;
+import runthrough.study.Goal;
+import runthrough.study.lever.Lever;
+import runthrough.study.lever.LeverAnswer;
+import runthrough.study.lever.LeverAnswer.Status;
+import runthrough.study.lever.LeverRun;
+import runthrough.study.lever.LineLevers;
+import runthrough.study.lever.Varied;
+import runthrough.study.search.Crossing;
+
+/**
+ * Where the target is met along an axis that is a lever, the number on the other as it is: the lever's own answer.
+ *
+ * <p>Rule LEVER-12.
+ *
+ * @param answer of the lever
+ * @param value (SI) that it is on the axis; empty where the target is met or missed at all values that were tried
+ */
+public record AxisLimit(LeverAnswer answer, OptionalDouble value) {
+
+    /** That of {@code axis} for {@code goal}, tried by {@code run}; empty where the axis is no lever. */
+    static Optional<AxisLimit> of(MapAxis axis, SimulationRequest request, Goal goal, LeverRun run) {
+        return axis.lever().map(what -> of(new LineLevers(request.line(), request.resultsIn()).of(what), goal, run));
+    }
+
+    private static AxisLimit of(Varied varied, Goal goal, LeverRun run) {
+        Crossing crossing = run.along(varied).find(goal, varied.present());
+        Status status = switch (crossing.answered()) {
+            case CROSSED -> Status.ENOUGH;
+            case MET_THROUGHOUT -> Status.NONE_NEEDED;
+            case MISSED_THROUGHOUT -> Status.NONE_IS_ENOUGH;
+        };
+        LeverAnswer answer = LeverAnswer.of(varied, goal, status, Optional.of(crossing), Optional.empty());
+        OptionalDouble value = answer.value();
+        return new AxisLimit(
+                answer,
+                value.isPresent() && varied.lever().what() == Lever.What.JOINT_CYCLE_TIME
+                        ? jointCycleTime(varied.variant().apply(value.getAsDouble()))
+                        : value);
+    }
+
+    /** Of the seconds off a pass the mean that they give. */
+    private static OptionalDouble jointCycleTime(Line line) {
+        return LineFigure.JOINT_CYCLE_TIME.of(line);
+    }
+
+    /** Whether the line meets the target as it is. */
+    public boolean isMetNow() {
+        OptionalDouble least = answer.value();
+        return least.isEmpty()
+                ? answer.status() == Status.NONE_NEEDED
+                : isHarderWhenLarger()
+                        ? answer.present() <= least.getAsDouble()
+                        : answer.present() >= least.getAsDouble();
+    }
+
+    private boolean isHarderWhenLarger() {
+        return answer.lever().what().harder() == Crossing.Harder.LARGER;
+    }
+
+    /** Whether the value lies beyond the line's own {@code now}, towards larger ones. */
+    boolean isUpwards(double now) {
+        return value.getAsDouble() > now || (value.getAsDouble() == now && isHarderWhenLarger());
+    }
+}
