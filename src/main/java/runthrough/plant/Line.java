@@ -48,7 +48,7 @@ public record Line(
 
     /**
      * The same line with {@code seconds} more in every pass of the join work, or in every rethread where it has no joiner; fewer
-     * where they are negative. Rule LEVER-4.
+     * where they are negative.
      */
     public Line withEveryPassLongerBy(double seconds) {
         if (!(practice instanceof Practice.Rethread rethread)) {

@@ -197,7 +197,7 @@ public record ScenarioText(Path file, String text) {
 
     /**
      * What makes the strip stand as long at every joint of {@code now} as at those of {@code then}: what is taken off every pass,
-     * and what is added to it. Rule LEVER-4.
+     * and what is added to it.
      */
     private static List<Change> standing(Line now, Line then) {
         List<Change> changes = new ArrayList<>();

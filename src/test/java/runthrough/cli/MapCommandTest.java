@@ -41,8 +41,9 @@ class MapCommandTest {
                 .matches("ON PART OF THE MAP\\. The target of 95 % is met on \\d\\d(\\.\\d)? % of the map: joint.*");
         assertThat(done.out().replace('\n', ' '))
                 .contains("The line as it is, at 60 s and 60 m/min, meets it")
-                .contains("With joint cycle time changed alone, the target is still met with 40 s more on every pass of the"
-                        + " join work, and lost beyond.")
+                .contains(
+                        "With joint cycle time changed alone, the target is still met with 40 s more on every pass of the"
+                                + " join work, and lost beyond.")
                 .contains("With rated speed changed alone, the target is still met with a process speed of 100 m/min,")
                 .contains("The hand calculation draws the same line as the simulation, within a cell");
         assertThat(done.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
@@ -60,7 +61,8 @@ class MapCommandTest {
                 .orElseThrow();
         JsonNode below = map.get("target_down");
         assertThat((below.isNull() ? map.get("target_up") : below).asDouble())
-                .isEqualTo(speed.get(speed.get("low").isNull() ? "value" : "low").asDouble());
+                .isEqualTo(
+                        speed.get(speed.get("low").isNull() ? "value" : "low").asDouble());
     }
 
     private JsonNode json(String... command) throws IOException {
@@ -93,8 +95,9 @@ class MapCommandTest {
 
         assertThat(done.code()).as(done.err()).isZero();
         assertThat(done.out().replace('\n', ' '))
-                .contains("the target is still met with an accumulator that holds 60 m (6 strands), instead of 100 m, and lost"
-                        + " beyond.");
+                .contains(
+                        "the target is still met with an accumulator that holds 60 m (6 strands), instead of 100 m, and lost"
+                                + " beyond.");
     }
 
     @Test

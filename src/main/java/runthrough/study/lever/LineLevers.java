@@ -25,7 +25,7 @@ import runthrough.study.search.Scale;
 /**
  * The levers of a line: what can be varied of it by itself, how far, and in which steps.
  *
- * <p>Rules LEVER-3, LEVER-4, LEVER-5, LEVER-6, LEVER-7, LEVER-8, LEVER-9.
+ * <p>Rules LEVER-3, LEVER-5, LEVER-6, LEVER-7, LEVER-8, LEVER-9.
  *
  * @param line that they are of; it has an accumulator
  * @param system of the user's units, in which steps are round

@@ -17,8 +17,6 @@ import runthrough.study.search.Crossing;
 /**
  * Where the target is met along an axis that is a lever, the number on the other as it is: the lever's own answer.
  *
- * <p>Rule LEVER-12.
- *
  * @param answer of the lever
  * @param value (SI) that it is on the axis; empty where the target is met or missed at all values that were tried
  */

@@ -103,12 +103,12 @@ class MapStudyTest {
         assertThat(map.parts()).isEqualTo(every.parts());
     }
 
-    /** At 60 s nine in ten joints run through up to 100 / q m/s, with q the 90 % quantile of the joint scaled to 60 s. */
+    /** At 60 s nine in ten joints run through up to 100 / q m/s, with q the 90 % quantile of the joint of 45 s, 15 s longer. */
     @Test
     void aRandomLineMeetsItUpToTheQuantileOfItsJoints() {
         ShareMap map = study(RANDOM, plan(joint(30, 80, 33), speed(1, 2.4, 33), 8), 100, 40)
                 .run(2, StudyListener.NONE, MapStore.NONE);
-        double quantile = Distribution.lognormal(60, 10 * 60 / 45.0).quantile(0.9);
+        double quantile = 15 + Distribution.lognormal(45, 10).quantile(0.9);
 
         assertThat(map.own()).isPresent();
         double limit = map.limit(Way.DOWN).orElseThrow();
