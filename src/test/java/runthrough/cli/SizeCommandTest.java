@@ -227,4 +227,18 @@ class SizeCommandTest {
 
         assertThat(rows).hasSizeGreaterThan(5).doesNotHaveDuplicates();
     }
+
+    /** Coils of 100 m come every 60 s + 50 s: 100 m / 110 s = 0.909 m/s, 54.5 m/min, and no more comes out with any capacity. */
+    @Test
+    void aSlowerSpeedIsNotOfferedWithoutWhatItCosts() {
+        session.write("long.yaml", Session.LINE.replace("length: 1000 m", "length: 100 m"));
+
+        Session.Done done = session.run("size", "long.yaml", "--no-report");
+
+        assertThat(done.code()).as(done.err()).isZero();
+        assertThat(done.out().replaceAll("\\s+", " "))
+                .containsPattern(
+                        "a process speed of 54[.]\\d+ m/min, instead of 60 m/min, good output is then 327\\d m/h, now"
+                                + " 3\\d\\d\\d m/h");
+    }
 }

@@ -1,6 +1,7 @@
 package runthrough.study.lever;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
@@ -34,6 +35,8 @@ public final class LeverRun {
     /** What the line as it is gives, once that is known: searches come by it again and again. */
     private @Nullable Evaluation present;
 
+    private @Nullable Evaluation underAsked;
+
     /** A run of variants of the line of {@code request}, each of which {@code steps} counts. */
     public LeverRun(SimulationRequest request, Evaluator evaluator, ProgressCounter steps) {
         this.line = request.line();
@@ -59,17 +62,32 @@ public final class LeverRun {
         return known;
     }
 
-    /** What a process speed of {@code value} costs, {@code present} being the line as it is. Empty for what costs nothing by itself. */
-    public Optional<LeverAnswer.Cost> cost(Varied varied, double value, LeverSearch search, Evaluation present) {
-        if (varied.lever().what() != Lever.What.PROCESS_SPEED) {
-            return Optional.empty();
+    /** What a process speed of {@code value}, tried by {@code search}, costs. Empty for what costs nothing by itself. */
+    public Optional<LeverAnswer.Cost> cost(Varied varied, double value, LeverSearch search) {
+        return line.isDeterministic() ? cost(varied, value) : cost(varied, () -> search.attempt(value));
+    }
+
+    /** The same of a variant of another line, beside the line as it is. */
+    public Optional<LeverAnswer.Cost> cost(Varied varied, double value) {
+        return cost(varied, () -> attempt(varied.variant().apply(value), asked));
+    }
+
+    private Optional<LeverAnswer.Cost> cost(Varied varied, Supplier<Optional<Evaluation>> slower) {
+        return varied.lever().what() == Lever.What.PROCESS_SPEED
+                ? slower.get()
+                        .map(with -> new LeverAnswer.Cost(
+                                with.output().speed(), underAsked().output().speed()))
+                : Optional.empty();
+    }
+
+    /** What the line as it is gives under its own plan: in the long run of a line without randomness output is not quite that. */
+    private Evaluation underAsked() {
+        Evaluation known = underAsked;
+        if (known == null) {
+            known = line.isDeterministic() ? evaluator.evaluate(line, asked) : present();
+            underAsked = known;
         }
-        // In the long run of a line without randomness output is not quite that of its plan, which the verdict shows.
-        Optional<Evaluation> slower =
-                line.isDeterministic() ? attempt(varied.variant().apply(value), asked) : search.attempt(value);
-        Evaluation now = line.isDeterministic() ? evaluator.evaluate(line, asked) : present;
-        return slower.map(
-                with -> new LeverAnswer.Cost(with.output().speed(), now.output().speed()));
+        return known;
     }
 
     /** A search along {@code varied}. */

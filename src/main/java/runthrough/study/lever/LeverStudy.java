@@ -91,6 +91,6 @@ public final class LeverStudy {
                 goal,
                 isAsItIs ? LeverAnswer.Status.NONE_NEEDED : LeverAnswer.Status.ENOUGH,
                 Optional.of(crossing),
-                isAsItIs ? Optional.empty() : run.cost(varied, crossing.answer().getAsDouble(), search, present));
+                isAsItIs ? Optional.empty() : run.cost(varied, crossing.answer().getAsDouble(), search));
     }
 }

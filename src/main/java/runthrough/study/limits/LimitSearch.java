@@ -29,15 +29,13 @@ final class LimitSearch {
     private final UnitSystem units;
     private final LeverSearch search;
     private final LeverRun run;
-    private final Evaluation present;
 
-    LimitSearch(Varied driven, double target, LeverRun run, Evaluation present, UnitSystem units) {
+    LimitSearch(Varied driven, double target, LeverRun run, UnitSystem units) {
         this.units = units;
         this.driven = driven;
         this.target = target;
         this.search = run.along(driven);
         this.run = run;
-        this.present = present;
     }
 
     LineLimit limit() {
@@ -61,10 +59,10 @@ final class LimitSearch {
                         closedForm,
                         neighbour,
                         beyond.flatMap(one -> one.causes().main())),
-                beyond.flatMap(one -> one.namedCauses().stream().findFirst()),
+                beyond.map(Evaluation::namedCauses).orElse(List.of()),
                 notFeasible(crossing),
                 crossing.answered() == Found.CROSSED
-                        ? run.cost(driven, crossing.answer().orElseThrow(), search, present)
+                        ? run.cost(driven, crossing.answer().orElseThrow(), search)
                         : Optional.empty());
     }
 

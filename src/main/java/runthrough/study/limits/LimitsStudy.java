@@ -57,7 +57,7 @@ public final class LimitsStudy {
         LeverRun run = new LeverRun(request, new Evaluator(threads, listener::cancelled), steps);
         Evaluation present = run.present();
         List<LineLimit> limits = numbers.stream()
-                .map(driven -> new LimitSearch(driven, target, run, present, request.resultsIn()).limit())
+                .map(driven -> new LimitSearch(driven, target, run, request.resultsIn()).limit())
                 .toList();
         List<CountLimit> counts = CountSearch.all(levers, target, run::attempt);
         steps.finish();

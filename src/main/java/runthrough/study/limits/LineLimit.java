@@ -23,8 +23,8 @@ import runthrough.study.search.Crossing;
  * @param neighbour what the closed forms say; empty where they know no limit within the range searched
  * @param differences why the two are not the same, the weightiest first; empty when they agree within the precision of the
  *     search
- * @param beyond what most coil changes that did not run through are attributed to, just beyond the limit, or in the line as it is where
- *     the target is missed throughout; empty when it is met throughout, or where the line's own check refuses what lies beyond
+ * @param beyond what coil changes that did not run through are attributed to, most of them first, just beyond the limit, or in the line
+ *     as it is where the target is missed throughout; empty when it is met throughout, or where the line's own check refuses what lies beyond
  * @param notFeasible why the line, which is feasible as it is, is not just beyond the limit; empty where it is or nothing lies beyond
  * @param cost what comes out at the limit; of a process speed
  */
@@ -36,12 +36,13 @@ public record LineLimit(
         Crossing.Found closedForm,
         Optional<Neighbour> neighbour,
         List<Difference> differences,
-        Optional<NamedCauses.Count> beyond,
+        List<NamedCauses.Count> beyond,
         Optional<Message> notFeasible,
         Optional<LeverAnswer.Cost> cost) {
 
     public LineLimit {
         differences = List.copyOf(differences);
+        beyond = List.copyOf(beyond);
     }
 
     /** Whether there is a limit within the range searched. */

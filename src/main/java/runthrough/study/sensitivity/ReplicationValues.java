@@ -3,6 +3,7 @@ package runthrough.study.sensitivity;
 import java.util.Arrays;
 import java.util.List;
 import runthrough.simulation.Replication;
+import runthrough.study.cause.NamedCauses;
 import runthrough.study.statistics.Sample;
 
 /** What one replication showed. */
@@ -10,8 +11,11 @@ final class ReplicationValues {
     private final int ranThrough;
     private final double[] values;
 
-    private ReplicationValues(int ranThrough, double[] values) {
+    private final List<NamedCauses.Count> causes;
+
+    private ReplicationValues(int ranThrough, double[] values, List<NamedCauses.Count> causes) {
         this.ranThrough = ranThrough;
+        this.causes = causes;
         this.values = values;
     }
 
@@ -26,7 +30,17 @@ final class ReplicationValues {
     }
 
     static ReplicationValues of(Replication replication, MeasureReader gauge, ChangeMeasure measure) {
-        return new ReplicationValues(replication.totals().ranThrough(), gauge.read(measure, replication));
+        return new ReplicationValues(replication.totals().ranThrough(), gauge.read(measure, replication), List.of());
+    }
+
+    /** The same with what its coil changes that did not run through are attributed to. */
+    ReplicationValues with(List<NamedCauses.Count> found) {
+        return new ReplicationValues(ranThrough, values, found);
+    }
+
+    /** What its coil changes that did not run through are attributed to, where that was asked. */
+    List<NamedCauses.Count> causes() {
+        return causes;
     }
 
     /** The share of its coil changes that ran through, in [0, 1]. */

@@ -2,13 +2,10 @@ package runthrough.study.sensitivity;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import runthrough.plant.SimulationRequest;
-import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
 import runthrough.study.Share;
 import runthrough.study.StudyListener;
-import runthrough.study.cause.NamedCauses;
 
 /** Which inputs, and which sources of randomness, move the answer. */
 public final class SensitivityStudy {
@@ -49,7 +46,6 @@ public final class SensitivityStudy {
         int samples = randomness.map(RandomnessStudy::samples).orElse(0);
         Count count = new Count(listener, swings.runs() + samples);
         Evaluator evaluator = new Evaluator(threads, listener::cancelled);
-        List<NamedCauses.Count> causes = causes(evaluator);
         Swings moved = swings.run(target, evaluator, count::step).withoutRepeats();
         return new Sensitivity(
                 request,
@@ -57,18 +53,9 @@ public final class SensitivityStudy {
                 swings.chance(),
                 moved,
                 randomness.map(study -> study.run(evaluator, count::step)).orElse(List.of()),
-                causes,
+                moved.causes(),
                 samples,
                 randomness.map(RandomnessStudy::changes).orElse(0));
-    }
-
-    /** Those of the verdict, which runs all replications also where one shows all. */
-    private List<NamedCauses.Count> causes(Evaluator evaluator) {
-        Evaluation present = evaluator.evaluate(request.line(), request.run());
-        int times = request.run().replications() / present.replications().size();
-        NamedCauses causes = new NamedCauses();
-        IntStream.range(0, times).forEach(i -> causes.add(present.namedCauses()));
-        return causes.list();
     }
 
     /** Counts steps for a listener. */

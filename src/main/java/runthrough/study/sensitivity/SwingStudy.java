@@ -3,14 +3,19 @@ package runthrough.study.sensitivity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.simulation.LineSimulator;
+import runthrough.simulation.Replication;
 import runthrough.simulation.records.Detail;
+import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
 import runthrough.study.StudyException;
+import runthrough.study.cause.CauseFinder;
+import runthrough.study.cause.NamedCauses;
 import runthrough.study.sensitivity.Swing.End;
 import runthrough.study.sensitivity.SwingEffect.AtEnd;
 import runthrough.study.statistics.Estimate;
@@ -56,7 +61,12 @@ final class SwingStudy {
 
     /** Runs it; calls {@code step} after each line. */
     Swings run(double target, Evaluator evaluator, Runnable step) {
-        List<ReplicationValues> base = seen(request.line(), evaluator);
+        CauseFinder finder = new CauseFinder(request.line());
+        List<ReplicationValues> base = seen(
+                request.line(),
+                evaluator,
+                (values, replication) ->
+                        values.with(Evaluation.Tally.of(finder, replication).causes()));
         step.run();
         long changes = base.stream().mapToLong(seen -> seen.changes()).sum();
         MarginStatistic yardstick = measure == ChangeMeasure.MARGIN
@@ -75,7 +85,8 @@ final class SwingStudy {
                 Estimators.share(
                         base.stream().mapToLong(ReplicationValues::ranThrough).toArray(),
                         base.stream().mapToLong(seen -> seen.changes()).toArray()),
-                effects);
+                effects,
+                causes(base));
     }
 
     private AtEnd atEnd(
@@ -84,7 +95,7 @@ final class SwingStudy {
             return new AtEnd(end, Optional.empty(), Optional.empty());
         }
         try {
-            List<ReplicationValues> there = seen(end.line().get(), evaluator);
+            List<ReplicationValues> there = seen(end.line().get(), evaluator, (values, replication) -> values);
             Estimate share = Estimators.mean(IntStream.range(0, base.size())
                     .mapToDouble(i -> there.get(i).share() - base.get(i).share())
                     .toArray());
@@ -99,15 +110,27 @@ final class SwingStudy {
         }
     }
 
-    private List<ReplicationValues> seen(Line line, Evaluator evaluator) {
+    /** Those of the verdict, which runs all replications also where one shows all. */
+    private List<NamedCauses.Count> causes(List<ReplicationValues> base) {
+        NamedCauses causes = new NamedCauses();
+        for (int i = 0; i < request.run().replications(); i++) {
+            causes.add(base.get(i % base.size()).causes());
+        }
+        return causes.list();
+    }
+
+    private List<ReplicationValues> seen(
+            Line line, Evaluator evaluator, BiFunction<ReplicationValues, Replication, ReplicationValues> eye) {
         RunPlan plan = request.run();
         LineSimulator simulator = new LineSimulator(evaluator.checked(line), plan);
         MeasureReader gauge = new MeasureReader(line);
         List<ReplicationValues> seen = new ArrayList<>();
         evaluator.<ReplicationValues>inOrder(
                 replications,
-                i -> ReplicationValues.of(
-                        Evaluator.run(i, index -> simulator.run(index, Detail.CHANGES)), gauge, measure),
+                i -> {
+                    Replication replication = Evaluator.run(i, index -> simulator.run(index, Detail.CHANGES));
+                    return eye.apply(ReplicationValues.of(replication, gauge, measure), replication);
+                },
                 seen::add);
         if (seen.stream().anyMatch(replication -> replication.changes() == 0)) {
             throw new StudyException(

@@ -2,6 +2,7 @@ package runthrough.study.sensitivity;
 
 import java.util.Comparator;
 import java.util.List;
+import runthrough.study.cause.NamedCauses;
 import runthrough.study.sensitivity.SwingEffect.AtEnd;
 import runthrough.study.statistics.Estimate;
 
@@ -13,15 +14,22 @@ import runthrough.study.statistics.Estimate;
  * @param strip the measure of the line as it is (m or s)
  * @param share of coil changes that run through, of the line as it is
  * @param effects in the order of the inputs
+ * @param causes what coil changes of the line as it is that did not run through are attributed to, most of them first
  */
 public record Swings(
-        ChangeMeasure measure, boolean atTarget, Estimate strip, Estimate share, List<SwingEffect> effects) {
+        ChangeMeasure measure,
+        boolean atTarget,
+        Estimate strip,
+        Estimate share,
+        List<SwingEffect> effects,
+        List<NamedCauses.Count> causes) {
 
     /** Metres or seconds that differ by less than this part are the same but for rounding. */
     private static final double ROUNDING = 1e-9;
 
     public Swings {
         effects = List.copyOf(effects);
+        causes = List.copyOf(causes);
     }
 
     /** Those that are shown to move the margin or lost time, the furthest first. */
@@ -52,7 +60,8 @@ public record Swings(
                                 || effects.stream()
                                         .filter(other -> !other.swing().composed())
                                         .noneMatch(other -> doTheSame(effect, other)))
-                        .toList());
+                        .toList(),
+                causes);
     }
 
     private static boolean doTheSame(SwingEffect one, SwingEffect other) {

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import runthrough.quantity.Kind;
 import runthrough.study.cause.Reason;
 import runthrough.study.lever.Lever;
+import runthrough.study.lever.LeverAnswer;
 
 /**
  * One change of a line for which no capacity is enough.
@@ -18,6 +19,7 @@ import runthrough.study.lever.Lever;
  * @param needed the value nearest to the present one with which some capacity is enough; empty when {@code tried} does not do
  *     either
  * @param tried the furthest value that was tried
+ * @param cost what comes out with the value needed and an accumulator that is enough; of a process speed
  */
 public record Remedy(
         What what,
@@ -25,11 +27,12 @@ public record Remedy(
         Optional<String> shift,
         double now,
         OptionalDouble needed,
-        double tried) {
+        double tried,
+        Optional<LeverAnswer.Cost> cost) {
 
     /** A remedy that is neither of an element nor of a shift. */
     Remedy(What what, double now, OptionalDouble needed, double tried) {
-        this(what, Optional.empty(), Optional.empty(), now, needed, tried);
+        this(what, Optional.empty(), Optional.empty(), now, needed, tried, Optional.empty());
     }
 
     /** The lever that is moved; empty where it is none. */

@@ -38,8 +38,11 @@ final class RemedySearch {
     private final long seed;
     private final Evaluator evaluator;
     private final boolean isFeasible;
+    private final LeverRun run;
 
-    RemedySearch(Line ample, UnitSystem system, long seed, Evaluator evaluator) {
+    /** Of {@code ample}, a line whose accumulator never runs empty soon; {@code run} knows the line as it is. */
+    RemedySearch(Line ample, UnitSystem system, long seed, Evaluator evaluator, LeverRun run) {
+        this.run = run;
         this.ample = ample;
         this.system = system;
         this.seed = seed;
@@ -69,13 +72,15 @@ final class RemedySearch {
     /** A lever: what is needed is a step of its scale, or the value that asks least. */
     private Remedy moved(What what, Varied varied) {
         DoublePredicate lasts = value -> lasts(varied.variant().apply(value));
+        OptionalDouble needed = nearest(varied, lasts);
         return new Remedy(
                 what,
                 varied.lever().element(),
                 Optional.empty(),
                 varied.present(),
-                nearest(varied, lasts),
-                varied.easiest());
+                needed,
+                varied.easiest(),
+                needed.isPresent() ? run.cost(varied, needed.getAsDouble()) : Optional.empty());
     }
 
     /** The step nearest to the present value that lasts; it is known that the present one does not. */
@@ -111,7 +116,14 @@ final class RemedySearch {
                             .asDoubleStream()
                             .findFirst();
                     String name = shifts.list().get(place).name();
-                    return new Remedy(What.CREW_OF_SHIFT, Optional.empty(), Optional.of(name), now, needed, useful);
+                    return new Remedy(
+                            What.CREW_OF_SHIFT,
+                            Optional.empty(),
+                            Optional.of(name),
+                            now,
+                            needed,
+                            useful,
+                            Optional.empty());
                 });
     }
 

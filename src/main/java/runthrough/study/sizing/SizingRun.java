@@ -59,6 +59,7 @@ final class SizingRun {
     private final Line ample;
     private final StripDemand needs;
     private final Varied asLever;
+    private final LeverRun leverRun;
     private final LeverSearch alongLever;
     private RunPlan plan;
 
@@ -74,7 +75,8 @@ final class SizingRun {
         this.needs = new StripDemand(ample);
         this.capacities = new Capacities(request.line(), evaluator, needs);
         this.asLever = new LineLevers(request.line(), request.resultsIn()).capacity();
-        this.alongLever = new LeverRun(request, evaluator, steps).along(asLever);
+        this.leverRun = new LeverRun(request, evaluator, steps);
+        this.alongLever = leverRun.along(asLever);
     }
 
     private static Accumulator ample(Accumulator now, HandCalculation handCalculation) {
@@ -198,7 +200,8 @@ final class SizingRun {
     }
 
     private Sizing noneEnough(Line line, LongRunBalance endurance, boolean byDowntime) {
-        List<Remedy> remedies = new RemedySearch(line, request.resultsIn(), plan.seed(), evaluator).remedies();
+        List<Remedy> remedies =
+                new RemedySearch(line, request.resultsIn(), plan.seed(), evaluator, leverRun).remedies();
         NoneEnough none =
                 new NoneEnough(endurance.cause(line, plan.seed(), evaluator), endurance.growth(), byDowntime, remedies);
         return sizing(Answer.NONE_IS_ENOUGH, Optional.empty(), Optional.of(none));
