@@ -108,6 +108,11 @@ public record Texts(UnitSystem system, boolean random) {
         return of(Kind.SHARE, share);
     }
 
+    /** A share that need not be known closely: two digits. */
+    public static String percent(double share) {
+        return Numbers.text(100 * share, 2) + " %";
+    }
+
     /** A quantity (SI) in the unit that suits it, to three digits. */
     public String of(Kind kind, double si) {
         return value(kind, si).text();

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import runthrough.plant.Line;
 import runthrough.simulation.Replication;
@@ -126,6 +127,13 @@ public record Evaluation(boolean chance, UnseenStops unseen, List<Tally> replica
     /** The same by named work element, as {@link NamedCauses#list}. */
     public List<NamedCauses.Count> namedCauses() {
         return named().list();
+    }
+
+    /** Those of the verdict over {@code replicationsRun}, which runs all of them also where one shows all. */
+    public List<NamedCauses.Count> namedCauses(int replicationsRun) {
+        NamedCauses all = new NamedCauses();
+        IntStream.range(0, replicationsRun / replications.size()).forEach(i -> all.add(namedCauses()));
+        return all.list();
     }
 
     private NamedCauses named() {

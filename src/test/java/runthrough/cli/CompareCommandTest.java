@@ -244,4 +244,26 @@ class CompareCommandTest {
         assertThat(none.err()).contains("alternative \"too fast\": entry.top-speed");
         assertThat(session.run("check", "part.yaml").err()).contains("alternative \"too fast\": entry.top-speed");
     }
+
+    /** Joints of 50 s to 110 s, one in six longer than 100 s, and with 120 m none. */
+    @Test
+    void theTargetWithoutAStopIsComparedWhereThereIsOne() throws IOException {
+        session.write(
+                "both.yaml",
+                (Session.MARGINAL + ALTERNATIVES).replace("target: 95 %}", "target: 95 %, target-without-stop: 99 %}"));
+
+        Session.Done done = session.run("compare", "both.yaml", "--no-report");
+        JsonNode json = new ObjectMapper()
+                .readTree(session.run("compare", "both.yaml", "--no-report", "--json")
+                        .out());
+
+        assertThat(done.code()).as(done.err()).isZero();
+        assertThat(done.out().replaceAll("\\s+", " "))
+                .containsPattern(
+                        "Side by side: coil changes without a stop share, % target as written 8\\d.* [(].* to .*[)] 99 %");
+        JsonNode more = json.at("/alternatives/" + (json.at("/alternatives").size() - 1));
+        assertThat(more.at("/name").asText()).isEqualTo("20 m more");
+        assertThat(more.at("/share_without_stop").asDouble()).isEqualTo(1);
+        assertThat(session.run("compare", "marginal.yaml", "--no-report").out()).doesNotContain("without a stop");
+    }
 }

@@ -284,10 +284,9 @@ class SensitivityCommandTest {
 
         assertThat(done.code()).as(done.err()).isZero();
         assertThat(done.out().replaceAll("\\s+", " "))
-                .contains(
-                        "Largest cause of coil changes that did not run through: occasional element: change cutter, at 6"
-                                + " of 6; the verdict of this line lists all causes, with what each is worth. It comes by plan and"
-                                + " not at random, so that its coming has no share of variance.");
+                .contains("Largest cause of coil changes that did not run through: occasional element: change cutter, 6"
+                        + " of 6 (100 %); the verdict of this line lists all causes, with what each is worth. It comes by plan and"
+                        + " not at random, so that its coming has no share of variance.");
         JsonNode answer = json("sensitivity", "cutter.yaml", "--no-report", "--json", "--samples", "10");
         assertThat(answer.at("/causes/0/element").asText()).isEqualTo("join/change cutter");
         assertThat(answer.at("/causes/0/coil_changes").asInt()).isEqualTo(6);
@@ -298,8 +297,10 @@ class SensitivityCommandTest {
                                 + "alternatives: {third: {entry.uncoilers: 3}}\n")
                 .run("compare", "both.yaml", "--no-report");
         assertThat(compared.out().replaceAll("\\s+", " "))
-                .contains("What most failures are attributed to as written occasional element: change cutter third");
+                .contains(
+                        "What most failures are attributed to as written occasional element: change cutter, 6 of 6 (100 %)"
+                                + " third");
         assertThat(session.run("limits", "cutter.yaml", "--no-report").out().replaceAll("\\s+", " "))
-                .contains("limited by now value", "occasional element:", "change cutter");
+                .contains("limited by now value", "occasional element:", "change cutter, ", " of ", " %)");
     }
 }

@@ -122,6 +122,12 @@ final class ComparisonDocument {
             .flag("random", "Whether anything in it is random; if not, it is exact.", Compared::chance)
             .word("answer", "Whether the target is met.", TargetStatus.class, Compared::answer)
             .count("coil_changes_run", "Coil changes of all replications.", Compared::changes)
+            .optionalNumber(
+                    "share_without_stop",
+                    "Share of coil changes without a stop; null without a target for it.",
+                    one -> one.withoutStop()
+                            .map(share -> OptionalDouble.of(share.mean()))
+                            .orElse(OptionalDouble.empty()))
             .optionalWord(
                     "limiting_factor",
                     "What most coil changes that did not run through are attributed to; null when all did.",

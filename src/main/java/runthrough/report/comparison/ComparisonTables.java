@@ -4,15 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
 import runthrough.report.Cell;
 import runthrough.report.Column;
+import runthrough.report.LargestCause;
 import runthrough.report.Table;
 import runthrough.report.TableMaker;
 import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.report.described.LineDifferences;
-import runthrough.study.cause.Reason;
 import runthrough.study.comparison.Compared;
 import runthrough.study.comparison.Comparison;
 import runthrough.study.comparison.ComparisonMeasure;
@@ -26,18 +27,21 @@ final class ComparisonTables {
 
     private final Comparison comparison;
     private final ComparisonFigures figures;
+    private final Texts texts;
     private final String year;
 
     private ComparisonTables(Comparison comparison, ComparisonFigures figures, Texts texts) {
         this.comparison = comparison;
         this.figures = figures;
+        this.texts = texts;
         this.year = "a year of " + texts.time(comparison.yearlyTime());
     }
 
     static List<Table> of(Comparison comparison, ComparisonFigures figures, Texts texts) {
         ComparisonTables tables = new ComparisonTables(comparison, figures, texts);
         return Stream.of(
-                        Stream.of(tables.shift(), tables.causes(), tables.output(), tables.year()),
+                        Stream.of(
+                                tables.shift(), tables.withoutStop(), tables.causes(), tables.output(), tables.year()),
                         tables.differences(),
                         Stream.of(tables.changes(), tables.file()))
                 .flatMap(Function.identity())
@@ -53,6 +57,23 @@ final class ComparisonTables {
         column(table, "paid", figures.now(ComparisonMeasure.PAID_TIME));
         column(table, "at the joint", figures.now(ComparisonMeasure.CREW_TIME));
         return table.of(comparison.all());
+    }
+
+    /** Of those that have a target for it. */
+    private Table withoutStop() {
+        return side("Side by side: coil changes without a stop")
+                .with(
+                        numbers("share", texts.notation(Kind.SHARE)),
+                        one -> new Cell.Known(
+                                texts.value(Kind.SHARE, one.withoutStop().orElseThrow()), ""))
+                .words("target", this::targetWithoutStop)
+                .of(comparison.all().stream()
+                        .filter(one -> one.withoutStop().isPresent())
+                        .toList());
+    }
+
+    private String targetWithoutStop(Compared one) {
+        return texts.share(one.alternative().request().run().targetWithoutStop().orElseThrow());
     }
 
     private Table output() {
@@ -72,7 +93,7 @@ final class ComparisonTables {
     }
 
     private static String limitingFactor(Compared one) {
-        return one.mainCause().map(Reason::words).orElse("nothing");
+        return LargestCause.of(one.causes()).orElse("nothing");
     }
 
     private Table year() {

@@ -8,6 +8,7 @@ import runthrough.plant.check.Message;
 import runthrough.quantity.Kind;
 import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
+import runthrough.report.LargestCause;
 import runthrough.study.lever.Lever;
 import runthrough.study.limits.CountLimit;
 import runthrough.study.limits.Limits;
@@ -156,7 +157,7 @@ final class LimitWords {
     static Optional<String> limitingFactor(LineLimit limit) {
         return limit.notFeasible()
                 .map(Message::path)
-                .or(() -> limit.beyond().map(most -> most.reason().words()))
+                .or(() -> LargestCause.of(limit.beyond()))
                 .or(() ->
                         limit.neighbour().flatMap(near -> near.limitingFactor()).map(LimitWords::limitingFactor));
     }

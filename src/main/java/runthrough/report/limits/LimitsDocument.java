@@ -89,11 +89,14 @@ final class LimitsDocument {
                     "cause_beyond",
                     "What most coil changes that fail just beyond the limit are attributed to; null where none is known.",
                     Cause.class,
-                    limit -> limit.beyond().map(most -> most.reason().cause()))
+                    limit -> limit.beyond().stream()
+                            .findFirst()
+                            .map(most -> most.reason().cause()))
             .optionalText(
                     "element_beyond",
                     "The work element that it is named by, as list/name; null where it is named by none.",
-                    limit -> limit.beyond()
+                    limit -> limit.beyond().stream()
+                            .findFirst()
                             .flatMap(most -> most.reason().element())
                             .map(Reason.Element::path))
             .optionalNumber(

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import runthrough.plant.Line;
 import runthrough.plant.WorkElement;
-import runthrough.report.Texts;
+import runthrough.report.LargestCause;
 import runthrough.study.cause.Cause;
 import runthrough.study.cause.NamedCauses;
 import runthrough.study.cause.Reason;
@@ -21,10 +21,7 @@ final class CauseWords {
                 .findFirst()
                 .filter(most -> most.reason().cause() != Cause.PRACTICE)
                 .map(most -> "Largest cause of coil changes that did not run through: "
-                        + most.reason().words() + ", at " + Texts.count(most.changes()) + " of "
-                        + Texts.count(causes.stream()
-                                .mapToLong(NamedCauses.Count::changes)
-                                .sum())
+                        + LargestCause.of(causes).orElseThrow()
                         + "; the verdict of this line lists all causes, with what each is worth."
                         + planned(sensitivity.request().line(), most.reason()));
     }

@@ -19,6 +19,7 @@ import runthrough.study.statistics.Estimate;
  * @param chance whether anything in it is random; if not, its values are exact
  * @param answer whether the target is met
  * @param changes how many coil changes were run
+ * @param withoutStop share of coil changes without a stop, where it has a target for that
  * @param causes what those that did not run through are attributed to, by named element, most coil changes first
  * @param stripBreaks how often the level fell below 0, in all replications; what follows one is not physical
  * @param figures one for each measure, as {@link ComparisonMeasure} defines it
@@ -30,6 +31,7 @@ public record Compared(
         boolean chance,
         TargetStatus answer,
         long changes,
+        Optional<Estimate> withoutStop,
         List<NamedCauses.Count> causes,
         long stripBreaks,
         Map<ComparisonMeasure, Figure> figures,

@@ -167,7 +167,10 @@ public final class ComparisonStudy {
                 evaluation.chance(),
                 evaluation.answer(target),
                 evaluation.changes(),
-                evaluation.namedCauses(),
+                one.alternative().request().run().targetWithoutStop().isPresent()
+                        ? Optional.of(evaluation.shareWithoutStop())
+                        : Optional.empty(),
+                evaluation.namedCauses(one.alternative().request().run().replications()),
                 (long) DoubleStream.of(evaluation.each(Totals::stripBreaks)).sum(),
                 figures,
                 Compared.yearly(figures, yearlyTime()),
