@@ -107,15 +107,29 @@ public sealed interface Cell {
 
         private String with(String mean) {
             return (Double.isFinite(number.si()) ? mean : without)
-                    + number.interval()
-                            .map(ends -> " (" + end(ends.low(), ends.halfWidth()) + TO
-                                    + end(ends.high(), ends.halfWidth()) + ")")
-                            .orElse("");
+                    + (number.interval().isPresent() ? " " : "")
+                    + inBrackets();
+        }
+
+        private String inBrackets() {
+            return number.interval()
+                    .map(ends ->
+                            "(" + end(ends.low(), ends.halfWidth()) + TO + end(ends.high(), ends.halfWidth()) + ")")
+                    .orElse("");
         }
 
         private String end(double si, double half) {
             return Double.isFinite(si) ? number.notation().number(si, half) : without;
         }
+    }
+
+    /** What is gained, with its interval in brackets; in words where the interval holds less and more than 0. */
+    static Cell gain(Value gained) {
+        return gained.interval()
+                        .filter(ends -> ends.low() < 0 && ends.high() >= 0 && gained.isThere())
+                        .isPresent()
+                ? new Words("no difference shown " + new Known(gained, "").inBrackets())
+                : new Known(gained, "");
     }
 
     /** A number in two units: "1230 N m = 1.23 kN m". */

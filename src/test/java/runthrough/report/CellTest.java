@@ -69,4 +69,12 @@ class CellTest {
 
         assertThat(new Cell.Twice(newton, kilonewton).text()).isEqualTo("1230.5 N = 1.23 kN");
     }
+
+    @Test
+    void aGainThatIsNotShownIsSaidInWords_andOneThatIsShownIsANumber() {
+        Value none = new Value(0, Notation.PLAIN, Optional.of(new Interval(-8, 8, Interval.Method.STUDENT_T)));
+        Value some = new Value(20, Notation.PLAIN, Optional.of(new Interval(12, 28, Interval.Method.STUDENT_T)));
+        assertThat(Cell.gain(none).text()).isEqualTo("no difference shown (-8\u00a0to\u00a08)");
+        assertThat(Cell.gain(some).text()).isEqualTo("20 (12\u00a0to\u00a028)");
+    }
 }

@@ -2,6 +2,7 @@ package runthrough.report.verdict;
 
 import java.util.List;
 import java.util.Optional;
+import runthrough.report.Cell;
 import runthrough.study.cause.Cause;
 
 /** The causes of a verdict as rows, for a front door that shows them itself. */
@@ -29,11 +30,11 @@ public final class CauseRows {
                         count.starvedStops(),
                         count.lostTime(),
                         result.worth(count.reason())
-                                .map(worth ->
-                                        result.texts().plain(worth.stops()).known()
-                                                + RemovalWords.more(count.reason())
-                                                        .map(more -> ", without " + more)
-                                                        .orElse(""))))
+                                .map(worth -> Cell.gain(result.texts().plain(worth.stops()))
+                                                .text()
+                                        + RemovalWords.more(count.reason())
+                                                .map(more -> ", without " + more)
+                                                .orElse(""))))
                 .toList();
     }
 }

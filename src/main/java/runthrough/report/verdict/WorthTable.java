@@ -95,7 +95,7 @@ final class WorthTable {
     private void page(String heading, Notation notation, Function<CauseWorth, Estimate> value) {
         table.with(
                 new Column(heading, Column.Holds.NUMBERS, Optional.of(notation), Column.Place.PAGE),
-                worth -> new Cell.Known(texts.value(notation, value.apply(worth)), ""));
+                worth -> Cell.gain(texts.value(notation, value.apply(worth))));
     }
 
     private void file(String heading, Notation notation, Function<CauseWorth, Estimate> value) {
