@@ -134,6 +134,10 @@ final class RunCommand implements Callable<Integer> {
         RunThroughResult result = folder.isPresent()
                 ? runInto(environment.path(folder.get()), asked, precision)
                 : run(asked, precision, StudyOptions.plain(), StudyListener.NONE);
+        result.warnings().stream()
+                .skip(asked.warnings().size())
+                .map(Scenario::asWarning)
+                .forEach(environment.err()::println);
         print(result, folder);
         boolean isMet = result.study().verdict().answer() == TargetStatus.MEETS;
         return requireTarget && !isMet ? ExitCode.TARGET_NOT_MET : ExitCode.DONE;

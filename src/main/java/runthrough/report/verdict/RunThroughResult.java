@@ -2,6 +2,7 @@ package runthrough.report.verdict;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Line;
 import runthrough.quantity.UnitSystem;
@@ -62,7 +63,13 @@ public record RunThroughResult(
     /** The result of {@code study}, with its hand calculation. */
     public static RunThroughResult of(StudyResult study, List<String> warnings, Provenance provenance) {
         return new RunThroughResult(
-                study, study.handCalculation(), Optional.empty(), List.of(), Optional.empty(), warnings, provenance);
+                study,
+                study.handCalculation(),
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                all(warnings, study),
+                provenance);
     }
 
     /** The result of a study that was run until its share was known as well as asked for, or the limit was reached. */
@@ -74,8 +81,14 @@ public record RunThroughResult(
                 Optional.of(sequential.halfWidth()),
                 List.of(),
                 Optional.empty(),
-                warnings,
+                all(warnings, study),
                 provenance);
+    }
+
+    /** What was warned of before the run, and what only its result shows. */
+    private static List<String> all(List<String> warnings, StudyResult study) {
+        return Stream.concat(warnings.stream(), FirstCoil.warning(study).stream())
+                .toList();
     }
 
     Texts texts() {
