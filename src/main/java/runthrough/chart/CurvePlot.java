@@ -117,8 +117,10 @@ public final class CurvePlot {
         legend.add(ChartStyle.line(name, colour, stroke));
     }
 
-    /** A line that is not measured but known, without a part in how far the axis reaches. */
+    /** A line that is not measured but known. */
     public void known(String name, double x1, double y1, double x2, double y2) {
+        see(y1);
+        see(y2);
         line(x1, y1, x2, y2, Palette.FAINT, Palette.DOTS);
         legend.add(ChartStyle.line(name, Palette.FAINT, Palette.DOTS));
     }

@@ -16,12 +16,10 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.DatasetRenderingOrder;
-import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.StandardXYBarPainter;
 import org.jfree.chart.renderer.xy.XYBarRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
-import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XYIntervalSeries;
 import org.jfree.data.xy.XYIntervalSeriesCollection;
@@ -44,6 +42,11 @@ public final class LimitsChart {
     private static final double BOTTOM = 0.34;
     private static final double MIDDLE = (TOP + BOTTOM) / 2;
     private static final double TEXT = -0.2;
+
+    /** Where the line of the present value begins and ends. */
+    private static final double ABOVE = -0.05;
+
+    private static final double BELOW = 0.65;
 
     private static final double ROOM = 0.04;
     private static final Shape RING = new Ellipse2D.Double(-5.5, -5.5, 11, 11);
@@ -136,10 +139,15 @@ public final class LimitsChart {
                 true,
                 row -> row.isReached() ? row.limit() : OptionalDouble.empty());
         marks(plot, 3, RING, Palette.LIMIT, false, LimitRow::closedForm);
-        ValueMarker present = new ValueMarker(axis.present(), Palette.PROCESS, Palette.SOLID);
-        present.setAlpha(1);
-        plot.addDomainMarker(present, Layer.FOREGROUND);
         for (int row = 0; row < rows.size(); row++) {
+            // From below the text of a row to above that of the next.
+            plot.addAnnotation(new XYLineAnnotation(
+                    axis.present(),
+                    row + ABOVE,
+                    axis.present(),
+                    Math.min(row + BELOW, rows.size() - 0.5),
+                    Palette.SOLID,
+                    Palette.PROCESS));
             context.style().name(plot, " " + rows.get(row).text(), from, row + TEXT, TextAnchor.CENTER_LEFT);
         }
         legend.add(ChartStyle.line("the line as it is", Palette.PROCESS, Palette.SOLID));
