@@ -40,7 +40,7 @@ class ClosedFormLimitsTest {
         assertThat(speed.neighbour().orElseThrow().value()).isCloseTo(exact, parts(exact, 1e-9));
         assertThat(speed.neighbour().orElseThrow().limitingFactor()).contains(Limit.CAPACITY);
         assertThat(speed.differences()).isEmpty();
-        assertThat(speed.beyond().orElseThrow().reason().cause()).isEqualTo(Cause.USUAL_JOINT_TOO_LONG);
+        assertThat(speed.beyond().get(0).reason().cause()).isEqualTo(Cause.USUAL_JOINT_TOO_LONG);
     }
 
     @Test
@@ -73,7 +73,7 @@ class ClosedFormLimitsTest {
         assertThat(coil.present()).isEqualTo(600);
         assertThat(value(coil)).isCloseTo(225, parts(225, 1e-3));
         assertThat(coil.neighbour().orElseThrow().value()).isCloseTo(225, within(1e-6));
-        assertThat(coil.beyond().orElseThrow().reason().cause()).isEqualTo(Cause.ACCUMULATOR_NOT_FULL);
+        assertThat(coil.beyond().get(0).reason().cause()).isEqualTo(Cause.ACCUMULATOR_NOT_FULL);
     }
 
     @Test
@@ -115,6 +115,6 @@ class ClosedFormLimitsTest {
 
         assertThat(value(coil)).isCloseTo(450, parts(450, 1e-3));
         assertThat(coil.neighbour().orElseThrow().limitingFactor()).contains(Limit.PREPARATION);
-        assertThat(coil.beyond().orElseThrow().reason().cause()).isEqualTo(Cause.WAITING_FOR_PREPARATION);
+        assertThat(coil.beyond().get(0).reason().cause()).isEqualTo(Cause.WAITING_FOR_PREPARATION);
     }
 }
