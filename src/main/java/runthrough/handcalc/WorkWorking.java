@@ -78,7 +78,7 @@ final class WorkWorking {
                 new Term(element.name(), element.name(), element.time().drawn().mean(), Kind.TIME);
         String factor = times == 1 ? "" : "{} * ";
         Term count = new Term("n", "how often per coil change", times, Kind.SHARE);
-        if (element.time() instanceof WorkTime.Travel travel && isWorkedOutByWidth(element)) {
+        if (isWorkedOutByWidth(element) && element.time() instanceof WorkTime.Travel travel) {
             double thickness = joints.mean(Joint::thickness);
             Term speed = new Term(
                     "v_w", "travel speed of " + element.name(), travel.speed().at(thickness), Kind.TRAVEL_SPEED);
@@ -97,7 +97,8 @@ final class WorkWorking {
 
     /** Whether its mean time is that of the mean joint. */
     private boolean isWorkedOutByWidth(WorkElement element) {
-        return element.time() instanceof WorkTime.Travel travel
+        return element.off() == 0
+                && element.time() instanceof WorkTime.Travel travel
                 && (joints.isOne()
                         || (travel.speed() instanceof TravelSpeed.Constant
                                 && !(element.occurrence() instanceof Occurrence.When)));

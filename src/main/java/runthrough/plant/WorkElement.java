@@ -67,14 +67,13 @@ public record WorkElement(
             }
         }
 
-        /** What is beyond its median at that joint. */
-        record ToMedian() implements Shortening {
+        /** What is beyond its median at that joint, and so many seconds, {@code >= 0}, besides. */
+        record ToMedian(double off) implements Shortening {
             @Override
             public double of(double seconds, WorkElement element, Joint joint) {
-                return Math.min(
-                        seconds,
-                        element.time()
-                                .duration(element.time().drawn().quantile(0.5), joint.width(), joint.thickness()));
+                double median =
+                        element.time().duration(element.time().drawn().quantile(0.5), joint.width(), joint.thickness());
+                return Math.max(0, Math.min(seconds, median) - off);
             }
         }
     }
@@ -292,6 +291,11 @@ public record WorkElement(
     /** The same, once begun always finished: a coil on the hook is not put down. */
     public WorkElement notToBePutDown() {
         return new WorkElement(name, time, occurrence, redo, people, false, shortening);
+    }
+
+    /** How many seconds are taken off it each time that it is done, {@code >= 0}. */
+    public double off() {
+        return shortening instanceof Shortening.By by ? by.off() : 0;
     }
 
     /** The same with this taken off its time. */

@@ -87,6 +87,13 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
                     Word.yesOrNo(),
                     "no")
             .withDefaultWords("yes");
+    private static final Key<Double> SHORTER_BY = Key.optional(
+                    "shorter-by",
+                    "seconds off it each time that it is done, though it takes no less than 0; to try what quicker work would"
+                            + " bring",
+                    new Amount(Dimension.TIME, Range.NOT_NEGATIVE),
+                    "5 s")
+            .withDefaultWords("0 s");
     private static final Key<Boolean> REDO = Key.optional(
                     "redo", "whether it is done again when the joint is rejected", Word.yesOrNo(), "no")
             .withDefaultWords("yes for tail and join elements, no for prepare");
@@ -117,7 +124,8 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
                                 WHEN,
                                 PEOPLE,
                                 PUT_DOWN,
-                                REDO))
+                                REDO,
+                                SHORTER_BY))
                 .toArray(Key<?>[]::new);
         Way[] times = Stream.concat(
                         Stream.of(DISTRIBUTIONS.waysWith(DISTRIBUTIONS.shift().name())),
@@ -213,14 +221,24 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
                                 name, new WorkTime.Timed(time), new Occurrence.Always(), redoByDefault));
             }
             return ELEMENT.read(raw, context)
-                    .flatMap(values -> time(values, context)
-                            .map(time -> new WorkElement(
-                                    name,
-                                    time,
-                                    occurrence(values),
-                                    values.find(REDO).orElse(redoByDefault),
-                                    values.find(PEOPLE).orElse(1),
-                                    values.find(PUT_DOWN).orElse(true))));
+                    .flatMap(values -> time(values, context).map(time -> shortened(values, element(values, time))));
+        }
+
+        private WorkElement element(Values values, WorkTime time) {
+            return new WorkElement(
+                    name,
+                    time,
+                    occurrence(values),
+                    values.find(REDO).orElse(redoByDefault),
+                    values.find(PEOPLE).orElse(1),
+                    values.find(PUT_DOWN).orElse(true));
+        }
+
+        private static WorkElement shortened(Values values, WorkElement element) {
+            return values.find(SHORTER_BY)
+                    .filter(off -> off > 0)
+                    .map(off -> element.with(new WorkElement.Shortening.By(off)))
+                    .orElse(element);
         }
 
         private Optional<? extends WorkTime> time(Values values, Context context) {

@@ -2,8 +2,10 @@ package runthrough.web;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import runthrough.plant.CoilChange;
 import runthrough.plant.LineFigure;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
@@ -13,6 +15,8 @@ import runthrough.report.lever.LeverWords;
 import runthrough.study.Goal;
 import runthrough.study.StudyListener;
 import runthrough.study.TargetStatus;
+import runthrough.study.cause.Reason;
+import runthrough.study.cause.Without;
 import runthrough.study.lever.Lever;
 import runthrough.study.lever.LeverAnswer;
 import runthrough.study.lever.LeverStudy;
@@ -85,15 +89,35 @@ record Fixes(String words, List<Fix> fixes) {
         return new Fix(
                 Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1),
                 path(answer, request)
-                        .map(path -> List.of(new PageRequest.Part(path, setting(answer, words))))
+                        .map(path -> List.of(new PageRequest.Part(path, setting(answer, request, words))))
                         .orElse(List.of()));
     }
 
-    private static String setting(LeverAnswer answer, LeverWords words) {
+    private static String setting(LeverAnswer answer, SimulationRequest request, LeverWords words) {
         double value = answer.value().orElseThrow();
-        return answer.strand().isPresent()
-                ? Long.toString(Math.round(value / answer.strand().getAsDouble()))
-                : words.value(answer, value);
+        CoilChange change = request.line().change();
+        return switch (answer.lever().what()) {
+            case JOINT_CYCLE_TIME ->
+                value > 0
+                        ? "{" + CoilChange.ADDED + ": " + words.value(answer, value) + "}"
+                        : words.value(answer, value - change.joinShorterBy());
+            case ELEMENT ->
+                words.value(
+                        answer,
+                        value
+                                + Without.element(
+                                                change, answer.lever().element().orElseThrow())
+                                        .off());
+            default ->
+                answer.strand().isPresent()
+                        ? Long.toString(Math.round(value / answer.strand().getAsDouble()))
+                        : words.value(answer, value);
+        };
+    }
+
+    private static String path(Reason.Element element) {
+        return "coil-change." + element.list().name().toLowerCase(Locale.ROOT) + "[" + (element.place() + 1)
+                + "].shorter-by";
     }
 
     /** Where a value is set; empty where nothing on the page can. */
@@ -103,14 +127,17 @@ record Fixes(String words, List<Fix> fixes) {
                 Optional.of(answer.strand().isPresent() ? "accumulator.strands" : LineFigure.USABLE_CAPACITY.path());
             case PROCESS_SPEED -> Optional.of(LineFigure.RATED_SPEED.path());
             case JOINT_CYCLE_TIME ->
-                request.line().change().joinShorterBy() == 0 && answer.value().orElse(1) <= 0
+                answer.value().orElse(1) <= 0
                         ? Optional.of("coil-change.join-shorter-by")
-                        : Optional.empty();
+                        // What was taken off would have to be given back first.
+                        : Optional.of("coil-change.join[+]")
+                                .filter(any -> request.line().change().joinShorterBy() == 0);
             case ENTRY_TOP_SPEED -> Optional.of("entry.top-speed");
             case UNCOILERS -> Optional.of("entry.uncoilers");
             case CREW ->
                 request.line().change().shifts().isPresent() ? Optional.empty() : Optional.of("coil-change.crew");
-            case REJECTS, COIL_LENGTH, ELEMENT -> Optional.empty();
+            case ELEMENT -> answer.lever().element().map(Fixes::path);
+            case REJECTS, COIL_LENGTH -> Optional.empty();
         };
     }
 }

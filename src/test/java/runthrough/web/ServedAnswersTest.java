@@ -37,10 +37,15 @@ class ServedAnswersTest extends ServedPage {
 
         JsonNode fixes = done("fixes", body(text)).get("fixes");
 
+        // Rules LEVER-4 and LEVER-9.
+        assertThat(fixes.findValuesAsText("path"))
+                .contains("coil-change.join-shorter-by")
+                .anyMatch(path -> path.matches("coil-change[.]join\\[\\d].shorter-by"));
         assertThat(fixes.size()).isGreaterThanOrEqualTo(2);
         for (JsonNode fix : fixes) {
             if (fix.get("changes").isEmpty()) {
-                // A shorter element is for people to bring about; the page has no field for it.
+                // How joints get better is for people to find out.
+                assertThat(fix.get("words").asText()).startsWith("Rejects");
                 continue;
             }
             ObjectNode edit = body(text);

@@ -95,10 +95,17 @@ public final class WorkTable {
         elements.forEach(element -> rows.add(new Row(
                 name,
                 element.name(),
-                time(element.time()),
+                time(element),
                 occurrence(element.occurrence()),
                 element.redo(),
                 element.people() + (element.putDown() ? "" : ", not to be put down"))));
+    }
+
+    private Cell time(WorkElement element) {
+        Cell time = time(element.time());
+        return element.off() == 0
+                ? time
+                : Cell.of(time.text() + ", " + texts.text(Kind.TIME, element.off()) + " off each time");
     }
 
     private Cell time(WorkTime time) {

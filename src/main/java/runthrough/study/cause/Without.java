@@ -37,8 +37,10 @@ public final class Without {
             case OCCASIONAL_ELEMENT ->
                 Optional.of(shorter(line, reason.element().orElseThrow(), Double.POSITIVE_INFINITY));
             case ELEMENT_TOOK_LONG ->
-                Optional.of(
-                        with(line, reason.element().orElseThrow(), element -> element.with(new Shortening.ToMedian())));
+                Optional.of(with(
+                        line,
+                        reason.element().orElseThrow(),
+                        element -> element.with(new Shortening.ToMedian(element.off()))));
             case SEVERAL_TOGETHER ->
                 Optional.of(
                         line.with(enoughPeople(alwaysPrepared(usual(change))).withReject(new Reject.Never())));
@@ -52,7 +54,7 @@ public final class Without {
 
     /** {@code line} with {@code seconds} off an element each time that it is done, infinitely many for all of it. */
     public static Line shorter(Line line, Reason.Element element, double seconds) {
-        return with(line, element, one -> one.with(new Shortening.By(seconds)));
+        return with(line, element, one -> one.with(new Shortening.By(one.off() + seconds)));
     }
 
     private static Line with(Line line, Reason.Element element, UnaryOperator<WorkElement> change) {
@@ -94,7 +96,7 @@ public final class Without {
     private static WorkElement usual(WorkElement element) {
         return element.with(
                 element.occurrence() instanceof Occurrence.Always
-                        ? new Shortening.ToMedian()
+                        ? new Shortening.ToMedian(element.off())
                         : new Shortening.By(Double.POSITIVE_INFINITY));
     }
 
