@@ -3,7 +3,6 @@ package runthrough.scenario;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import runthrough.plant.Accumulator;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
@@ -138,10 +137,9 @@ record DescribedParts(Values scenario, Optional<CoilSource> readCoils, StandIn s
         return scenario.raw().find(key.name()).isPresent();
     }
 
-    /** Whether the default holds: the part is not there, and nothing that might be meant for it. */
+    /** Whether the default holds: the part is not there, and nothing that may be meant for it. */
     private boolean isLeftOut(Key<?> key) {
-        List<String> known =
-                ScenarioKeys.SCENARIO.keys().stream().map(Key::name).collect(Collectors.toList());
-        return !isWritten(key) && scenario.raw().entries().stream().allMatch(entry -> known.contains(entry.key()));
+        return !isWritten(key)
+                && ScenarioKeys.SCENARIO.perhaps(key, scenario.raw()).isEmpty();
     }
 }

@@ -11,6 +11,7 @@ import runthrough.plant.TravelSpeed;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.plant.WorkElement.WorkTime;
+import runthrough.plant.check.StandIn;
 import runthrough.quantity.Dimension;
 import runthrough.scenario.grammar.Amount;
 import runthrough.scenario.grammar.Context;
@@ -32,6 +33,7 @@ import runthrough.scenario.grammar.Ways;
 import runthrough.scenario.grammar.Ways.Way;
 import runthrough.scenario.grammar.Word;
 import runthrough.scenario.part.TravelKeys;
+import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -151,6 +153,16 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
         return new Body(entry.key(), redoByDefault).read(entry.value(), here);
     }
 
+    /** The element of that name, with what stands in for what cannot be read behind it. */
+    @Override
+    public Optional<WorkElement> standIn(Raw raw, StandIn standIn) {
+        if (!(raw instanceof Raw.Mapping mapping) || mapping.entries().size() != 1) {
+            return Optional.empty();
+        }
+        Raw.Entry entry = mapping.entries().get(0);
+        return new Body(entry.key(), redoByDefault).standIn(entry.value(), standIn);
+    }
+
     /** Where keys of an element stand beside its name instead of behind it, the same as it should be written. */
     private static String howToWrite(Raw raw) {
         if (raw instanceof Raw.Mapping mapping && mapping.entries().size() > 1) {
@@ -222,6 +234,19 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
             }
             return ELEMENT.read(raw, context)
                     .flatMap(values -> time(values, context).map(time -> shortened(values, element(values, time))));
+        }
+
+        @Override
+        public Optional<WorkElement> standIn(Raw raw, StandIn standIn) {
+            WorkTime time = new WorkTime.Timed(standIn.time());
+            if (!(raw instanceof Raw.Mapping)) {
+                return Optional.of(new WorkElement(name, time, new Occurrence.Always(), redoByDefault));
+            }
+            // Where not even its keys are known, it may take anybody and anything.
+            return ELEMENT.standIn(raw, standIn)
+                    .flatMap(values -> time(values, Context.top(new Problems()))
+                            .map(known -> shortened(values, element(values, known))))
+                    .or(() -> Optional.of(standIn.element(name)));
         }
 
         private WorkElement element(Values values, WorkTime time) {

@@ -137,7 +137,9 @@ class PartlyReadTest {
                 "coil-change:",
                 "  crew: " + between(1, 3, random),
                 "  prepare: [{load: {constant: 60 s, people: " + between(1, 4, random) + "}}]",
-                "  join: [{weld: " + between(0, 60, random) + " s}]",
+                "  join:",
+                "  - weld: " + between(0, 60, random) + " s",
+                "  - trim: {uniform: [1 s, 9 s], people: " + between(1, 3, random) + "}",
                 "  reject: {chance: " + between(0, 9, random) + " %}",
                 "run:",
                 "  coil-changes: " + between(1, 400, random),
@@ -166,12 +168,14 @@ class PartlyReadTest {
             boolean isValue = line.indexOf(':') < line.length() - 1;
             String key = line.substring(0, line.indexOf(':'));
             // A value that cannot be read, or a key that is none; of a heading the key alone.
-            bad.set(place, isValue && random.nextInt(4) > 0 ? key + ": -7 x" : line.replace(":", "x:"));
+            boolean isUnlikeAny = random.nextInt(4) == 0;
+            String unknown = isUnlikeAny ? line.replaceFirst("[a-z][a-z-]*:", "unlike-any:") : line.replace(":", "x:");
+            bad.set(place, isValue && random.nextInt(4) > 0 ? key + ": -7 x" : unknown);
 
             List<String> whenMended = said(String.join("\n", good));
             List<String> messages = said(String.join("\n", bad)).stream()
                     .filter(message -> !message.contains("known key") && !message.contains(" is missing"))
-                    .filter(message -> !message.contains("-7 x"))
+                    .filter(message -> !message.contains("-7 x") && !message.contains(" does not say "))
                     .toList();
             assertThat(whenMended).as("file %d, line %d: %s", seed, place, line).containsAll(messages);
             said += messages.size();

@@ -16,6 +16,9 @@ import runthrough.plant.Entry;
 import runthrough.plant.Practice;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.StorageForm;
+import runthrough.plant.WorkElement;
+import runthrough.plant.WorkElement.Occurrence;
+import runthrough.plant.WorkElement.WorkTime;
 
 /**
  * What stands in for the parts of a line that are refused, so that all others can still be held against each other. The line is
@@ -50,6 +53,17 @@ public enum StandIn {
     /** What stands in for a time. */
     public Distribution time() {
         return this == MILD ? Distribution.constant(LITTLE) : SOME_TIME;
+    }
+
+    /** A distribution of {@code value} alone, {@code >= 0}, or of values at random up to it. */
+    public Distribution spread(double value) {
+        return this == MILD ? Distribution.constant(value) : Distribution.uniform(value / 2, value);
+    }
+
+    /** What stands in for a work element of which the name alone is known. */
+    public WorkElement element(String name) {
+        WorkElement any = new WorkElement(name, new WorkTime.Timed(time()), new Occurrence.Always(), this == HARSH);
+        return this == MILD ? any : any.withPeople((int) MUCH);
     }
 
     /** What stands in for the coils. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import runthrough.plant.Distribution;
+import runthrough.plant.check.StandIn;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -50,6 +51,12 @@ record Arguments(
             }
         }
         return Optional.of(distribution.apply(read));
+    }
+
+    /** One that is fixed or random, whatever the values; the last is a quantity of the distribution's own dimension. */
+    @Override
+    public Optional<Distribution> standIn(Raw raw, StandIn standIn) {
+        return each.get(each.size() - 1).standIn(raw, standIn).map(standIn::spread);
     }
 
     @Override

@@ -36,9 +36,7 @@ public record DistributionShape(Dimension dimension, Range range) implements Sha
     /** One that is fixed and small, and one that is random and nowhere near. */
     @Override
     public Optional<Distribution> standIn(Raw raw, StandIn standIn) {
-        double value = new Amount(dimension, range).standIn(standIn);
-        return Optional.of(
-                standIn == StandIn.MILD ? Distribution.constant(value) : Distribution.uniform(value / 2, value));
+        return Optional.of(standIn.spread(new Amount(dimension, range).standIn(standIn)));
     }
 
     private static String kindOf(Raw.Sequence list) {

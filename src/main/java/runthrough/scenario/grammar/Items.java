@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import runthrough.plant.check.StandIn;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -37,6 +38,19 @@ public record Items<T>(Shape<T> of, String what, int least, boolean mayBeSingle)
             of.read(sequence.items().get(i), context.item(i + 1)).ifPresent(read::add);
         }
         return read.size() == sequence.items().size() ? Optional.of(List.copyOf(read)) : Optional.empty();
+    }
+
+    /** The list with what stands in for each item that cannot be read. */
+    @Override
+    public Optional<List<T>> standIn(Raw raw, StandIn standIn) {
+        if (!(raw instanceof Raw.Sequence sequence)) {
+            return mayBeSingle ? of.standIn(raw, standIn).map(List::of) : Optional.empty();
+        }
+        List<T> items = sequence.items().stream()
+                .flatMap(item -> Shape.readOrStandIn(of, item, standIn).stream())
+                .toList();
+        boolean isWhole = items.size() == sequence.items().size() && items.size() >= least;
+        return isWhole ? Optional.of(items) : Optional.empty();
     }
 
     @Override

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -74,50 +73,87 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
 
     /** Reads what can be read of {@code mapping}; keys with a wrong value are left out, and {@code context} knows why. */
     public Values readPartly(Raw.Mapping mapping, Context context) {
-        return read(mapping, context, (key, raw) -> key.shape().read(raw, context.at(key)));
-    }
-
-    /**
-     * What {@code raw} says, and what stands in for those of its numbers that cannot be read; nothing where more is wrong, as a key
-     * that is unknown or missing.
-     */
-    @Override
-    public Optional<Values> standIn(Raw raw, StandIn standIn) {
-        if (!(raw instanceof Raw.Mapping mapping)) {
-            return Optional.empty();
-        }
-        Problems besides = new Problems();
-        Context context = Context.top(besides);
-        Values values = read(mapping, context, (key, value) -> readOrStandIn(key, value, standIn, context));
-        return besides.none() ? Optional.of(values) : Optional.empty();
-    }
-
-    private static <T> Optional<T> readOrStandIn(Key<T> key, Raw raw, StandIn standIn, Context context) {
-        Optional<T> value = key.shape()
-                .read(raw, Context.top(new Problems()))
-                .or(() -> key.shape().standIn(raw, standIn));
-        if (value.isEmpty()) {
-            context.at(key).wrongShape(raw, key.shape().allowed());
-        }
-        return value;
-    }
-
-    private Values read(Raw.Mapping mapping, Context context, BiFunction<Key<?>, Raw, Optional<?>> reading) {
         Map<String, Raw.Entry> entries = entries(mapping, context);
         Set<String> meant = meant(entries.keySet());
         Map<String, Object> given = new HashMap<>();
         for (Key<?> key : keys) {
             Raw.Entry entry = entries.get(key.name());
             if (entry != null) {
-                reading.apply(key, entry.value()).ifPresent(value -> given.put(key.name(), value));
+                key.shape().read(entry.value(), context.at(key)).ifPresent(value -> given.put(key.name(), value));
             } else if (key.need() == Key.Need.REQUIRED && !meant.contains(key.name())) {
                 refuseMissing(key, mapping, context);
             }
         }
+        return checked(mapping, given, meant, context);
+    }
+
+    private Values checked(Raw.Mapping mapping, Map<String, Object> given, Set<String> meant, Context context) {
         ways.forEach(choice -> choice.check(mapping, meant, context));
         Values values = new Values(given, mapping);
         orders.forEach(order -> order.check(values, context));
         return values;
+    }
+
+    /**
+     * What {@code raw} says, and what stands in for those of its keys that cannot be read, are missing, or may be meant by an unknown
+     * one; nothing where more is wrong, as a key that is given twice.
+     */
+    @Override
+    public Optional<Values> standIn(Raw raw, StandIn standIn) {
+        if (!(raw instanceof Raw.Mapping mapping)) {
+            return Optional.empty();
+        }
+        Set<String> meant = meant(mapping.entries().stream().map(Raw.Entry::key).toList());
+        Map<String, Object> given = new HashMap<>();
+        Raw.Mapping mended = new Raw.Mapping(List.of(), mapping.place());
+        for (Key<?> key : keys) {
+            List<Raw> written = written(key, mapping);
+            List<Raw> values = written.isEmpty() ? perhaps(key, mapping) : written;
+            boolean isNeeded = key.need() == Key.Need.REQUIRED || meant.contains(key.name());
+            // What is only possible is there with one of the two stand-ins.
+            boolean isPossible = !values.isEmpty() && standIn == StandIn.HARSH;
+            if (written.isEmpty() && !isNeeded && !isPossible) {
+                continue;
+            }
+            Raw first = values.isEmpty() ? mapping : values.get(0);
+            Optional<?> value = written.isEmpty()
+                    ? key.shape().standIn(first, standIn)
+                    : Shape.readOrStandIn(key.shape(), first, standIn);
+            if (values.size() > 1 || value.isEmpty()) {
+                return Optional.empty();
+            }
+            given.put(key.name(), value.get());
+            mended = mended.with(key.name(), first);
+        }
+        Problems besides = new Problems();
+        Values values = checked(mended, given, Set.of(), Context.top(besides));
+        return besides.none() ? Optional.of(values) : Optional.empty();
+    }
+
+    /**
+     * The values of unknown keys of {@code mapping} that may be meant for {@code wanted}: by their names, or by what they say where
+     * the name is like no other.
+     */
+    public List<Raw> perhaps(Key<?> wanted, Raw.Mapping mapping) {
+        return mapping.entries().stream()
+                .filter(entry -> key(entry.key()) == null)
+                .filter(entry -> Nearest.to(entry.key(), names())
+                        .map(wanted.name()::equals)
+                        .orElseGet(() -> fits(wanted.shape(), entry.value())))
+                .map(Raw.Entry::value)
+                .toList();
+    }
+
+    private static boolean fits(Shape<?> shape, Raw value) {
+        boolean isGroup = value instanceof Raw.Mapping && !shape.sections().isEmpty();
+        return isGroup || shape.read(value, Context.top(new Problems())).isPresent();
+    }
+
+    private static List<Raw> written(Key<?> key, Raw.Mapping mapping) {
+        return mapping.entries().stream()
+                .filter(entry -> entry.key().equals(key.name()))
+                .map(Raw.Entry::value)
+                .toList();
     }
 
     /** The keys that were probably meant by words that are none: to call them missing would be to complain twice. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import runthrough.plant.check.StandIn;
+import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -20,10 +21,15 @@ public interface Shape<T> {
 
     /**
      * What stands in for {@code raw}, which cannot be read, so that the rest of the line can still be checked; nothing where this
-     * is no number and holds none.
+     * is neither a number nor holds any.
      */
     default Optional<T> standIn(Raw raw, StandIn standIn) {
         return Optional.empty();
+    }
+
+    /** What {@code raw} says to {@code shape}; what stands in for it where it cannot be read. */
+    static <U> Optional<U> readOrStandIn(Shape<U> shape, Raw raw, StandIn standIn) {
+        return shape.read(raw, Context.top(new Problems())).or(() -> shape.standIn(raw, standIn));
     }
 
     /** What is allowed, to follow "must be": "a length of more than 0". */

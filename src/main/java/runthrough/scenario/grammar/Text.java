@@ -2,6 +2,7 @@ package runthrough.scenario.grammar;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
+import runthrough.plant.check.StandIn;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -25,6 +26,12 @@ public record Text(String what) implements Shape<String> {
             return Optional.empty();
         }
         return Optional.of(text);
+    }
+
+    /** A text of no meaning: a message that names it rests on it. */
+    @Override
+    public Optional<String> standIn(Raw raw, StandIn standIn) {
+        return Optional.of(standIn.name());
     }
 
     @Override
