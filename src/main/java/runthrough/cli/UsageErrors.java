@@ -3,6 +3,7 @@ package runthrough.cli;
 import java.io.PrintWriter;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.Model.ArgSpec;
@@ -17,6 +18,9 @@ import runthrough.scenario.source.Nearest;
 final class UsageErrors implements IParameterExceptionHandler {
     /** How picocli begins when a converter refuses a value; what follows is the converter's own text. */
     private static final String CONVERTER_SAYS = "Invalid value for ";
+
+    /** Length of an option of one letter, such as {@code -o}. */
+    private static final int LETTER = 2;
 
     @Override
     public int handleParseException(ParameterException failure, String[] args) {
@@ -48,7 +52,8 @@ final class UsageErrors implements IParameterExceptionHandler {
                     .flatMap(option -> List.of(option.names()).stream())
                     .toList();
             String name = word.replaceFirst("=.*", "");
-            return name + " is not an option of " + command.qualifiedName() + "." + meant(name, options);
+            String meant = name.length() == LETTER ? meantByLetter(name, options) : meant(name, options);
+            return name + " is not an option of " + command.qualifiedName() + "." + meant;
         }
         if (!command.subcommands().isEmpty()) {
             Collection<String> commands = command.subcommands().keySet();
@@ -57,6 +62,16 @@ final class UsageErrors implements IParameterExceptionHandler {
                     .orElseGet(() -> word + " is not a command." + meant(word, commands));
         }
         return word + " is one argument too many for " + command.qualifiedName() + ".";
+    }
+
+    /** Any other letter is one slip away from it, so of {@code -o} the options that begin with it were meant. */
+    private static String meantByLetter(String letter, List<String> options) {
+        String beginning = "-" + letter.toLowerCase(Locale.ROOT);
+        List<String> meant = options.stream()
+                .filter(name -> name.startsWith(beginning))
+                .sorted()
+                .toList();
+        return meant.isEmpty() ? "" : " Did you mean " + String.join(" or ", meant) + "?";
     }
 
     private static String meant(String word, Collection<String> known) {

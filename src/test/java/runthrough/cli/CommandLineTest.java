@@ -141,6 +141,10 @@ class CommandLineTest {
                     luck line.yaml                        | The command luck is now called draws.
                     run line.yaml --jsno                  | --jsno is not an option of runthrough run. Did you mean --json?
                     run line.yaml --replication=3         | --replication is not an option of runthrough run. Did you mean --replications?
+                    run line.yaml -o                      | -o is not an option of runthrough run. Did you mean --out?
+                    run line.yaml -j                      | -j is not an option of runthrough run. Did you mean --json?
+                    run line.yaml -s=3                    | -s is not an option of runthrough run. Did you mean --seed or --set?
+                    run line.yaml -x                      | -x is not an option of runthrough run.
                     run line.yaml other.yaml              | other.yaml is one argument too many for runthrough run.
                     run                                   | Missing required parameter: 'SCENARIO'
                     run line.yaml --replications 0        | --replications = 0; must be a whole number from 1 to 100000
