@@ -16,9 +16,9 @@ public record Accumulator(StorageForm form, double ownFillRateLimit, double rese
 
     public Accumulator {
         Ranges.of("accumulator")
-                .positive("fill-rate limit", ownFillRateLimit, Ranges.Of.SPEED)
+                .positive("fill-rate limit", ownFillRateLimit, Ranges.Of.SPEED_LIMIT)
                 .notNegative("reserve", reserve, Ranges.Of.LENGTH)
-                .notBelowZero("overtravel allowance", overtravelAllowance, Ranges.Of.LENGTH)
+                .notBelowZero("overtravel allowance", overtravelAllowance, Ranges.Of.ALLOWANCE)
                 .refuse();
     }
 

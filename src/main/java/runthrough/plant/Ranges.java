@@ -21,6 +21,8 @@ final class Ranges {
     enum Of {
         LENGTH(" m", "Give a length in metres."),
         SPEED(" m/s", "Give a speed in metres per second."),
+        SPEED_LIMIT(" m/s", "Give it in m/s, infinite for no limit."),
+        ALLOWANCE(" m", "Give it in metres, infinite where overfull is not counted."),
         ACCELERATION(" m/s2", "Give it in m/s2, infinite for a speed that changes at once."),
         TIME(" s", "Give a time in seconds."),
         DENSITY(" kg/m3", "Give a density in kg/m3."),
@@ -67,6 +69,15 @@ final class Ranges {
     Ranges notNegative(String key, double value, Of of) {
         boolean isAllowed = value >= 0 && value < Double.POSITIVE_INFINITY;
         return check(isAllowed, key, value, of, "must be 0 or more and finite", 0, LARGE);
+    }
+
+    /**
+     * What makes an accumulator hold strip. A line needs more than 0; 0 itself is taken here, since a search may come down to it,
+     * and refused of a line by rule CHECK-9.
+     */
+    Ranges holding(String key, double value) {
+        boolean isAllowed = value >= 0 && value < Double.POSITIVE_INFINITY;
+        return check(isAllowed, key, value, Of.LENGTH, "must be more than 0 and finite", 0, LARGE);
     }
 
     /** 0 or more, may be infinite. */

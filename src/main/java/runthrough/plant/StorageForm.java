@@ -56,9 +56,7 @@ public sealed interface StorageForm {
     /** Capacity given directly (m). Rule ACC-1. */
     record Direct(double capacity) implements StorageForm {
         public Direct {
-            Ranges.of("accumulator")
-                    .notNegative("capacity", capacity, Ranges.Of.LENGTH)
-                    .refuse();
+            Ranges.of("accumulator").holding("capacity", capacity).refuse();
         }
 
         @Override
@@ -88,9 +86,9 @@ public sealed interface StorageForm {
         public Strands {
             Ranges.of("accumulator")
                     .atLeastOne("strands", strands)
-                    .notNegative("stroke", stroke, Ranges.Of.LENGTH)
-                    .positive("carriage speed", fillingSpeed, Ranges.Of.SPEED)
-                    .positive("emptying speed", emptyingSpeed, Ranges.Of.SPEED)
+                    .holding("stroke", stroke)
+                    .positive("carriage speed", fillingSpeed, Ranges.Of.SPEED_LIMIT)
+                    .positive("emptying speed", emptyingSpeed, Ranges.Of.SPEED_LIMIT)
                     .refuse();
         }
 

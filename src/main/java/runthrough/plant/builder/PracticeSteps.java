@@ -16,7 +16,7 @@ abstract class PracticeSteps<B> extends EntrySteps<B> {
     private @Nullable Function<Accumulator, Practice> practice;
     private Twice<Accumulator> accumulator = Twice.alike(Accumulator.none());
 
-    /** Joins with an accumulator of usable capacity {@code capacity} (m), {@code >= 0}. */
+    /** Joins with an accumulator of usable capacity {@code capacity} (m), {@code > 0}. */
     public B capacity(double capacity) {
         return storedIn(numbers -> new StorageForm.Direct(numbers.of("capacity", capacity)));
     }
@@ -25,7 +25,7 @@ abstract class PracticeSteps<B> extends EntrySteps<B> {
      * Joins with an accumulator of strands that lengthen between fixed rolls and a carriage, see {@link StorageForm.Strands}.
      *
      * @param strands how many lengthen, {@code >= 1}
-     * @param stroke carriage travel (m), {@code >= 0}
+     * @param stroke carriage travel (m), {@code > 0}
      * @param fillingSpeed greatest carriage speed when filling (m/s), {@code > 0}, infinite for no limit
      * @param emptyingSpeed greatest carriage speed when emptying (m/s), {@code > 0}, infinite for no limit
      */
@@ -82,7 +82,7 @@ abstract class PracticeSteps<B> extends EntrySteps<B> {
         return practice(new Practice.JoinWithAccumulator(whole));
     }
 
-    /** Limit of the accumulator on entry speed minus process speed (m/s), {@code > 0}. */
+    /** Limit of the accumulator on entry speed minus process speed (m/s), {@code > 0}, infinite for no limit. */
     public B fillRateLimit(double limit) {
         return say((now, numbers) -> new Accumulator(
                 now.form(), numbers.of("fill-rate limit", limit), now.reserve(), now.overtravelAllowance()));
@@ -94,7 +94,7 @@ abstract class PracticeSteps<B> extends EntrySteps<B> {
                 now.form(), now.ownFillRateLimit(), numbers.of("reserve", metres), now.overtravelAllowance()));
     }
 
-    /** Strip above the capacity from which the accumulator counts as overfull (m), {@code >= 0}. */
+    /** Strip above the capacity from which the accumulator counts as overfull (m), {@code >= 0}, infinite where it is not counted. */
     public B overtravelAllowance(double metres) {
         return say((now, numbers) -> new Accumulator(
                 now.form(), now.ownFillRateLimit(), now.reserve(), numbers.of("overtravel allowance", metres)));

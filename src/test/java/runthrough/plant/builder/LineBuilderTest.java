@@ -3,6 +3,7 @@ package runthrough.plant.builder;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import java.util.List;
 import java.util.Optional;
@@ -327,9 +328,22 @@ class LineBuilderTest {
         assertThat(refusals(line().strands(0, -1, -1, 0)))
                 .containsExactly(
                         "accumulator.strands = 0; must be 1 or more. Give a whole number.",
-                        "accumulator.stroke = -1 m; must be 0 or more and finite. Give a length in metres.",
-                        "accumulator.carriage-speed = -1 m/s; must be more than 0. Give a speed in metres per second.",
-                        "accumulator.emptying-speed = 0 m/s; must be more than 0. Give a speed in metres per second.");
+                        "accumulator.stroke = -1 m; must be more than 0 and finite. Give a length in metres.",
+                        "accumulator.carriage-speed = -1 m/s; must be more than 0. Give it in m/s, infinite for no limit.",
+                        "accumulator.emptying-speed = 0 m/s; must be more than 0. Give it in m/s, infinite for no limit.");
+        assertThat(refusals(line().capacity(-1)))
+                .containsExactly(
+                        "accumulator.capacity = -1 m; must be more than 0 and finite. Give a length in metres.");
+        assertThat(refusals(line().strands(8, 9, 1, 1).fillRateLimit(0).overtravelAllowance(-1)))
+                .containsExactly(
+                        "accumulator.fill-rate-limit = 0 m/s; must be more than 0. Give it in m/s, infinite for no limit.",
+                        "accumulator.overtravel-allowance = -1 m; must be 0 or more. Give it in metres, infinite where"
+                                + " overfull is not counted.");
+        // Rule CHECK-9: without a stroke there is no accumulator; a file refuses 0 m too.
+        assertThat(refusals(line().strands(8, 0, 1, 1)))
+                .first(STRING)
+                .isEqualTo("accumulator = 0 m of strip; must hold more than 0 to join while the process runs. Give the"
+                        + " accumulator, or the practice of joining without one.");
         assertThat(refusals(line().loops(0, 0, 0.5, 0.6)))
                 .containsExactly(
                         "accumulator.loops = 0; must be 1 or more. Give a whole number.",
@@ -347,7 +361,7 @@ class LineBuilderTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("""
                         accumulator strands = 0; must be 1 or more
-                        accumulator stroke = -1 m; must be 0 or more and finite
+                        accumulator stroke = -1 m; must be more than 0 and finite
                         accumulator carriage speed = -1 m/s; must be more than 0
                         accumulator emptying speed = 0 m/s; must be more than 0""");
     }
@@ -357,7 +371,7 @@ class LineBuilderTest {
         // Rule CHECK-35. The carriage travel is refused; the entry is slower than the process all the same.
         assertThat(refusals(line().strands(8, -9, 1, 1).entry(1.2, 0.4, 0.5)))
                 .containsExactly(
-                        "accumulator.stroke = -9 m; must be 0 or more and finite. Give a length in metres.",
+                        "accumulator.stroke = -9 m; must be more than 0 and finite. Give a length in metres.",
                         "entry.top-speed = 1.2 m/s; must be more than the process speed, 1.5 m/s. The entry must outrun"
                                 + " the process: give a higher speed here or a lower one there.");
         // Of one step the numbers that are taken are held against the others.
