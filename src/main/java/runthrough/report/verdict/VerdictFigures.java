@@ -66,9 +66,6 @@ final class VerdictFigures {
                         texts.value(Kind.TIME, stoppages.lostTimePerShift()),
                         texts.length(stoppages.lostMetresPerShift().mean()) + " of strip" + few(stoppages))));
         Summary joint = verdict.joint().time();
-        // One unit for the percentiles, no longer than minutes where the mean is not.
-        Notation percentiles =
-                texts.notation(Kind.TIME, Math.max(joint.mean().mean(), Math.min(joint.p99(), Notation.MOST_MINUTES)));
         Estimate good = verdict.output().speed();
         Value grossOutput = texts.value(
                 texts.notation(Kind.RATE_LENGTH, good.mean()), verdict.output().grossSpeed());
@@ -77,8 +74,8 @@ final class VerdictFigures {
                 Figure.of(
                         result.joint() + ", mean",
                         texts.value(Kind.TIME, joint.mean()),
-                        "90 % at most " + percentiles.text(joint.p90()) + ", 95 % " + percentiles.text(joint.p95())
-                                + ", 99 % " + percentiles.text(joint.p99()))));
+                        "90 % at most " + texts.time(joint.p90()) + ", 95 % " + texts.time(joint.p95()) + ", 99 % "
+                                + texts.time(joint.p99()))));
         figures.add(new Named(
                 Which.OUTPUT,
                 Figure.of(
