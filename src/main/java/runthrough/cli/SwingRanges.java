@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import runthrough.cli.terminal.BadInputException;
 import runthrough.plant.Line;
 import runthrough.quantity.Dimension;
+import runthrough.quantity.Notation;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Quantity;
 import runthrough.quantity.QuantityParser;
@@ -139,11 +140,23 @@ final class SwingRanges {
         Input input = range.input();
         return new Swing(
                 input.path(),
-                input.present().isPresent() ? input.text() : "none",
+                input.present().isPresent() ? present(input) : "none",
                 true,
                 input.origin() == Input.Origin.FIGURE,
                 end(input, range.low()),
                 end(input, range.high()));
+    }
+
+    /** The present value as it was given; a time above 90 s, and one that follows from others, as results are written. */
+    private static String present(Input input) {
+        if (!input.dimension().equals(Optional.of(Dimension.TIME))) {
+            return input.text();
+        }
+        double seconds = input.present().orElseThrow();
+        Notation usual = Notation.time(seconds);
+        boolean isKept =
+                input.origin() != Input.Origin.FIGURE && (!usual.isClock() || usual.rounded(seconds) != seconds);
+        return isKept ? input.text() : usual.text(seconds);
     }
 
     private Optional<Swing> usual(Input input) {
@@ -155,7 +168,7 @@ final class SwingRanges {
         double step = input.numeric().isWhole() ? Math.max(1, Math.rint(by)) : by;
         return Optional.of(new Swing(
                 input.path(),
-                input.text(),
+                present(input),
                 false,
                 input.origin() == Input.Origin.FIGURE,
                 near(input, present, -step),
@@ -182,11 +195,24 @@ final class SwingRanges {
     }
 
     private Swing.End end(Input input, double value) {
+        return input.dimension().equals(Optional.of(Dimension.TIME)) ? time(input, value) : number(input, value);
+    }
+
+    private Swing.End number(Input input, double value) {
         Optional<Unit> unit = input.dimension().map(dimension -> input.unit().orElse(dimension.base()));
         // The value shown is the value tried.
         double shown = Numbers.rounded(unit.map(own -> own.fromSi(value)).orElse(value));
-        double si = unit.map(own -> own.toSi(shown)).orElse(shown);
         String text = Numbers.plain(shown) + unit.map(own -> " " + own.symbol()).orElse("");
+        return tried(input, unit.map(own -> own.toSi(shown)).orElse(shown), text);
+    }
+
+    /** A time is tried as it is shown, to whole seconds above 90 s. */
+    private Swing.End time(Input input, double value) {
+        double seconds = Notation.time(value).rounded(value);
+        return tried(input, seconds, Notation.time(seconds).text(seconds));
+    }
+
+    private Swing.End tried(Input input, double si, String text) {
         ScenarioReading reading = file.with(List.of(input.setTo(si, OPTION)));
         Optional<Line> line = reading instanceof ScenarioReading.Accepted accepted
                 ? Optional.of(accepted.request().line())

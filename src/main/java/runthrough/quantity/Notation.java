@@ -103,6 +103,11 @@ public record Notation(Optional<Unit> unit, String symbol, Rounding rounding, Ro
         return unit.map(given -> given.fromSi(si)).orElse(si);
     }
 
+    /** The value (SI) that {@link #text(double)} writes of a time {@code si} (s). */
+    public double rounded(double si) {
+        return isClock() ? Math.floor(si + 0.5) : unit.orElse(Unit.SECOND).toSi(Numbers.rounded(value(si), DIGITS));
+    }
+
     /** The number without its unit, to three digits. */
     public String number(double si) {
         return number(si, 0);

@@ -34,8 +34,13 @@ public final class Numbers {
 
     /** The number that {@link #text(double)} writes. */
     public static double rounded(double value) {
+        return rounded(value, DIGITS);
+    }
+
+    /** The number that {@link #text(double, int)} writes. */
+    static double rounded(double value, int digits) {
         return Double.isFinite(value)
-                ? rounded(decimal(value, RoundingMode.HALF_UP), DIGITS, RoundingMode.HALF_UP)
+                ? rounded(decimal(value, RoundingMode.HALF_UP), digits, RoundingMode.HALF_UP)
                         .doubleValue()
                 : value;
     }
