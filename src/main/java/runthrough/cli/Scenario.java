@@ -146,14 +146,32 @@ record Scenario(
         return new Provenance(
                 ProgramVersion.text(),
                 Optional.of(fingerprint),
-                settings.stream().map(this::change).toList(),
+                settings.stream().flatMap(setting -> change(setting).stream()).toList(),
                 Optional.ofNullable(date).or(() -> handover.cover().date()));
     }
 
-    private String change(Setting setting) {
-        String said =
-                file.said(setting.path()).map(text -> " instead of " + text).orElse("");
-        return setting.path() + " = " + setting.value().shown() + said;
+    /** What {@code setting} changed, as a file would have it; empty where the file says the same. */
+    private Optional<String> change(Setting setting) {
+        Optional<String> before = file.said(setting.path());
+        boolean isSame = number(setting)
+                        .filter(number -> number.isPresent(setting.value()))
+                        .isPresent()
+                || before.filter(setting.value().shown()::equals).isPresent();
+        return isSame
+                ? Optional.empty()
+                : Optional.of(setting.path() + " = " + written(setting)
+                        + before.map(text -> " instead of " + text).orElse(""));
+    }
+
+    private Optional<Input> number(Setting setting) {
+        return file.input(setting, List.of(), new Problems());
+    }
+
+    /** The value with a blank before its unit. */
+    private String written(Setting setting) {
+        return number(setting)
+                .flatMap(number -> number.numeric().written(setting.value()))
+                .orElse(setting.value().shown());
     }
 
     /** Every number of the line, as it is run, with where it came from as far as that was said. */
@@ -167,7 +185,7 @@ record Scenario(
     private GivenValue given(Input input) {
         Optional<String> set = settings.stream()
                 .filter(setting -> setting.path().equals(input.path()))
-                .map(setting -> setting.value().shown())
+                .map(this::written)
                 .reduce((first, last) -> last);
         String from = set.isPresent()
                 ? "set for this run"

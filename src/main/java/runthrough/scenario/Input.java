@@ -47,6 +47,15 @@ public record Input(
         return numeric.dimension();
     }
 
+    /** Whether {@code raw} is the present value, however it is written. */
+    public boolean isPresent(Raw raw) {
+        return present.isPresent()
+                && raw instanceof Raw.Scalar scalar
+                && numeric.si(scalar.text())
+                        .filter(si -> si == present.getAsDouble())
+                        .isPresent();
+    }
+
     /** Which values are allowed, in words. */
     public String allowed() {
         return numeric.words(unit);

@@ -43,7 +43,7 @@ class SetValuesTest {
         assertThat(done.code()).isZero();
         assertThat(done.out())
                 .contains("STOPS")
-                .contains("Changed for this run: joint-cycle-time = 110s instead of 60 s.");
+                .contains("Changed for this run: joint-cycle-time = 110 s instead of 60 s.");
     }
 
     @Test
@@ -61,10 +61,29 @@ class SetValuesTest {
 
         assertThat(done.code()).isZero();
         assertThat(done.out())
-                .contains("\"process.speed = 30m/min instead of 60 m/min\"", "\"coil.mass = 9 t\"")
+                .contains("\"process.speed = 30 m/min instead of 60 m/min\"", "\"coil.mass = 9 t\"")
                 .contains("\"changes\"");
         assertThat(Files.readString(folder.resolve("report/report.html")).replace('\u00a0', ' '))
-                .contains("Changed for this run: process.speed = 30m/min instead of 60 m/min; coil.mass = 9 t.");
+                .contains("Changed for this run: process.speed = 30 m/min instead of 60 m/min; coil.mass = 9 t.");
+    }
+
+    @Test
+    void aValueThatTheFileHasAlreadyIsNoChange() {
+        // 60 m/min, 1 m/s; the joint takes 60 s.
+        Session.Done done = session.run(
+                "run",
+                "line.yaml",
+                "--no-report",
+                "--coil-changes",
+                "21",
+                "--set",
+                "process.speed=1m/s",
+                "--set",
+                "joint-cycle-time=1 min",
+                "--set",
+                "accumulator.capacity=100m");
+        assertThat(done.code()).isZero();
+        assertThat(done.out()).doesNotContain("Changed for this run", "instead of");
     }
 
     @Test
@@ -73,7 +92,7 @@ class SetValuesTest {
 
         assertThat(done.code()).isZero();
         assertThat(done.out())
-                .contains("Changed for this run: joint-cycle-time = 80s instead of 60 s.")
+                .contains("Changed for this run: joint-cycle-time = 80 s instead of 60 s.")
                 .contains("80 m");
     }
 

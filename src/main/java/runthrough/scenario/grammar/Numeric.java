@@ -5,6 +5,7 @@ import runthrough.quantity.Dimension;
 import runthrough.quantity.Quantity;
 import runthrough.quantity.QuantityParser;
 import runthrough.quantity.Unit;
+import runthrough.scenario.source.Raw;
 
 /**
  * What a single number in a description may be.
@@ -35,6 +36,13 @@ public record Numeric(Optional<Dimension> dimension, Range range, boolean isWhol
     /** The unit in which {@code text} writes it. */
     public Optional<Unit> unit(String text) {
         return dimension.flatMap(wanted -> quantity(text, wanted)).map(Quantity::unit);
+    }
+
+    /** {@code raw} with a blank before its unit; empty where it is no single number with one. */
+    public Optional<String> written(Raw raw) {
+        return raw instanceof Raw.Scalar scalar
+                ? dimension.flatMap(wanted -> quantity(scalar.text(), wanted)).map(Object::toString)
+                : Optional.empty();
     }
 
     private static Optional<Quantity> quantity(String text, Dimension wanted) {
