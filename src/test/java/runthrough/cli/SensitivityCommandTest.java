@@ -103,7 +103,7 @@ class SensitivityCommandTest {
                 "long.yaml",
                 Session.LINE
                         .replace("coil-change:", "coil-change:\n  prepare: [{load: 4.25 min}]")
-                        .replace("60 s}", "93.05 s}"));
+                        .replace("60 s}", "90.05 s}, {trim: 3 s}"));
 
         JsonNode answer =
                 json("sensitivity", "long.yaml", "--no-report", "--json", "--set", "accumulator.capacity=200m");
