@@ -183,6 +183,21 @@ class JointPassageTest {
     }
 
     @Test
+    void afterTheRatedSpeedIsReachedThePassageLosesNoMore() {
+        // Rules PASS-4, PASS-5. As in s02 from 776/1.5 = 517 s to 583 s: 63 m. The process stops for 100 s once it has
+        // run
+        // for
+        // 600 s, and speeds up at 0.5 m/s2 for 3 s, in which 2.25 m lack: these belong to the downtime.
+        Replication run = line(20, 10)
+                .process(1.5, 0.5, 0.25)
+                .downtime(Distribution.constant(600), Distribution.constant(100))
+                .run(1);
+
+        assertThat(run.totals().downtimes()).isEqualTo(1);
+        assertNear(run.totals().passageLostMetres(), 2 + 60 + 1);
+    }
+
+    @Test
     void s10_speedingUpTowardsAPassage_turnsWhereTheRampDownMustBegin() {
         // Rule PASS-1.
         // Starved as in 06; restart at metre 800 of a path of 25 m: mark 825, window from 805. Up at 0.5 and down at

@@ -262,6 +262,44 @@ class PeopleTest {
     }
 
     @Test
+    void aSmallerShiftThatWasPutOffHoldsFromT2On() {
+        // Rule CREW-14. Two people until 1050 s, one until 1550 s and then two again. The smaller shift begins at T2 =
+        // 1100
+        // s: coil 3, loaded by two, is begun at 1550 s.
+        CoilChange change = inShifts(
+                work(2, List.of(element("load", 50).withPeople(2)), element("weld", 100)),
+                shift(1050, 2),
+                shift(500, 1));
+
+        assertNear(prepared(run(change, 2, 0), 2).start(), 1550);
+    }
+
+    @Test
+    void aBreakThatFallsDueWhileTheEntrySlowsDownIsPutOffToo() {
+        // Rule CREW-14. From 2 m/s at 0.5 m/s2: 4 s and 4 m, T0 = 998 s and T1 = 1002 s. The break due at 1000 s begins
+        // at T2
+        // =
+        // 1102 s: nobody waits for it, and coil 3 is begun when it ends.
+        CoilChange change = inShifts(
+                work(1, List.of(element("load", 50)), element("weld", 100)), shift(HOURS, 1, new Break(1000, 300, 0)));
+        Line line = new PlainLine()
+                .coils(PlainLine.coil(2000))
+                .capacity(1000)
+                .entry(3, PlainLine.AT_ONCE, 0.5)
+                .process(2, PlainLine.AT_ONCE, PlainLine.AT_ONCE)
+                .uncoilers(2, 0)
+                .join(1)
+                .build()
+                .with(change);
+        Replication run = LineSimulator.unchecked(line, new RunPlan(new RunPlan.Extent.Changes(3), 0, 1, 1, 0.9))
+                .run(0, Detail.ELEMENTS);
+
+        assertNear(change(run, 1).waitingForPeople(), 0);
+        assertNear(change(run, 1).released(), 1102);
+        assertNear(prepared(run, 2).start(), 1402);
+    }
+
+    @Test
     void wherePutOffBreaksOverlap_theSmallerCrewHolds_alsoPastTheEndOfTheShift() {
         // Rules CREW-11, CREW-15. Three breaks fall due in the coil change, with one, nobody and one: all begin at T2 =
         // 1100 and

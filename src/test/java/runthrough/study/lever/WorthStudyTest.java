@@ -285,6 +285,33 @@ class WorthStudyTest {
     }
 
     @Test
+    void noMoreIsAddedThanCoilChangesAreLeft() {
+        // Rule WORTH-1. Joints of 50 to 52 s draw up to 78 m, and the entry, which speeds up at 0.1 m/s2, 11 m more of
+        // the
+        // full 100 m. A coil of 110 m is through after 47 s, in which the process takes 70 m: 40 m come back. The first
+        // of
+        // 60 coil changes runs through, all others stop. No entry is so fast that it would help: nothing is saved.
+        // Three of
+        // 120 coil changes may turn out otherwise, 2.5 %, but only one in 60 is left that could stop too.
+        StudyResult result = result(
+                line().coils(PlainLine.coil(110))
+                        .capacity(100)
+                        .entry(50, 0.1, PlainLine.AT_ONCE)
+                        .join(Distribution.uniform(50, 52))
+                        .build(),
+                2);
+        double changes = average(result, one -> one.changes() / one.duration());
+        assertThat(result.verdict().shareRunThrough().mean()).isCloseTo(1 / 60.0, within(1e-12));
+        assertThat(worths(result)).singleElement().satisfies(worth -> {
+            assertThat(worth.reason().cause()).isEqualTo(Cause.ACCUMULATOR_NOT_FULL);
+            assertThat(worth.stops().mean()).isZero();
+            Interval stops = worth.stops().interval().orElseThrow();
+            assertThat(stops.low()).isCloseTo(-changes / 60, within(1e-3 * changes / 60));
+            assertThat(stops.high()).isCloseTo(0.025 * changes, within(1e-3 * changes / 60));
+        });
+    }
+
+    @Test
     void fiveCausesAreTriedThoseOfMostCoilChangesFirst() {
         // Rule WORTH-4. 50 s, and 80 s more for each of six elements at every 3rd, 4th, ... coil change: 130 s of 100
         // s. Of several at

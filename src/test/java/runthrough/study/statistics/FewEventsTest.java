@@ -132,6 +132,25 @@ class FewEventsTest {
     }
 
     @Test
+    void fewAreLessThanThirty() {
+        // Rule REPORT-17. Three in each of ten exposures, or nearly: no spread beyond chance, f = 1, and the events are
+        // equal, c^2 = 0. n is their number, 29 or 30.
+        double[] exposures = new double[10];
+        Arrays.fill(exposures, 1);
+
+        assertThat(Estimators.rate(new long[] {3, 3, 3, 3, 3, 3, 3, 3, 3, 2}, exposures)
+                        .interval()
+                        .orElseThrow()
+                        .method())
+                .isEqualTo(Interval.Method.FEW_EVENTS);
+        assertThat(Estimators.rate(new long[] {3, 3, 3, 3, 3, 3, 3, 3, 4, 2}, exposures)
+                        .interval()
+                        .orElseThrow()
+                        .method())
+                .isEqualTo(Interval.Method.STUDENT_T);
+    }
+
+    @Test
     void manyEventsAreLeftToStudentsT() {
         EventPart part = equal(1, 20, 22, 18, 25, 15, 20, 21, 19, 24, 16);
         Estimate estimate = new SplitValues(part.effects(), List.of(part)).mean(0, NO_END);
