@@ -18,6 +18,7 @@ import runthrough.plant.check.StandIn;
 import runthrough.quantity.UnitSystem;
 import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.Values;
+import runthrough.scenario.part.PracticeWord;
 import runthrough.scenario.source.Raw;
 
 /**

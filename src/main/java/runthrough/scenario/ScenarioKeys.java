@@ -17,6 +17,7 @@ import runthrough.scenario.grammar.Ways;
 import runthrough.scenario.grammar.Ways.Way;
 import runthrough.scenario.grammar.Word;
 import runthrough.scenario.grammar.WordOr;
+import runthrough.scenario.part.PracticeWord;
 import runthrough.scenario.source.Raw;
 
 /** What a scenario may say: the one description from which reading, schema and listing come. */

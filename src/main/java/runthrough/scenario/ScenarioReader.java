@@ -12,6 +12,7 @@ import runthrough.scenario.grammar.Context;
 import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.Section;
 import runthrough.scenario.grammar.Values;
+import runthrough.scenario.part.PracticeWord;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
 
