@@ -14,29 +14,6 @@ final class Program {
     private static final String DEBUG = "--debug";
     private static final Set<String> ASK_FOR_VERSION = Set.of("--version", "-V");
 
-    /** In the order in which the help lists them. */
-    private static final List<String> COMMANDS = List.of(
-            "run",
-            "size",
-            "limits",
-            "speeds",
-            "compare",
-            "log",
-            "serve",
-            "map",
-            "times",
-            "uncertainty",
-            "sensitivity",
-            "document",
-            "check",
-            "keys",
-            "inputs",
-            "schema",
-            "draws",
-            "completion",
-            "validation",
-            "samples");
-
     private final Environment environment;
 
     Program(Environment environment) {
@@ -52,33 +29,6 @@ final class Program {
                         .build());
     }
 
-    /** The command {@code name}, made when it is asked for, with all that it brings along. */
-    private static Object command(String name, Environment environment) {
-        return switch (name) {
-            case "run" -> new RunCommand(environment);
-            case "size" -> new SizeCommand(environment);
-            case "limits" -> new LimitsCommand(environment);
-            case "speeds" -> new SpeedsCommand(environment);
-            case "compare" -> new CompareCommand(environment);
-            case "log" -> new LogCommand(environment);
-            case "serve" -> new ServeCommand(environment);
-            case "map" -> new MapCommand(environment);
-            case "times" -> new TimesCommand(environment);
-            case "uncertainty" -> new UncertaintyCommand(environment);
-            case "sensitivity" -> new SensitivityCommand(environment);
-            case "document" -> new DocumentCommand(environment);
-            case "check" -> new CheckCommand(environment);
-            case "keys" -> new KeysCommand(environment);
-            case "inputs" -> new InputsCommand(environment);
-            case "schema" -> new SchemaCommand(environment);
-            case "draws" -> new DrawsCommand(environment);
-            case "completion" -> new CompletionCommand(environment);
-            case "validation" -> new ValidationCommand(environment);
-            case "samples" -> new SamplesCommand(environment);
-            default -> throw new IllegalArgumentException(name);
-        };
-    }
-
     private void configure(CommandLine commandLine) {
         commandLine
                 .setOut(environment.out())
@@ -92,15 +42,10 @@ final class Program {
                         failures(parsed.originalArgs()).tell(failure));
     }
 
-    /**
-     * Adds the command that is asked for alone: the others would take half a second to be made. All where it takes all, as for the
-     * help, the completion, and to say what somebody may have meant.
-     */
+    /** Adds the commands that {@code args} take. */
     private void addCommands(CommandLine commandLine, List<String> args) {
-        String first = args.isEmpty() ? "" : args.get(0);
-        boolean one = !first.equals("completion") && COMMANDS.contains(first);
-        for (String name : one ? List.of(first) : COMMANDS) {
-            CommandLine command = new CommandLine(command(name, environment));
+        for (Commands.Maker maker : Commands.takenBy(args.isEmpty() ? "" : args.get(0))) {
+            CommandLine command = new CommandLine(maker.command().apply(environment));
             addCommonOptions(command);
             commandLine.addSubcommand(command);
         }

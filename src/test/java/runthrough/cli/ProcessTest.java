@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -56,6 +57,28 @@ class ProcessTest {
 
     private static String text(java.io.InputStream stream) throws IOException {
         return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    }
+
+    /** The commands whose classes a start of the program with {@code args} loads. */
+    private List<String> commandsLoaded(String... args) throws IOException, InterruptedException {
+        Path log = folder.resolve("loaded.txt");
+        ProcessBuilder builder = program(args);
+        builder.command().add(1, "-Xlog:class+load:file=" + log);
+        assertThat(codeOf(start(builder.redirectOutput(ProcessBuilder.Redirect.DISCARD))))
+                .isZero();
+        return Pattern.compile("runthrough\\.cli\\.(\\w+)Command ")
+                .matcher(Files.readString(log))
+                .results()
+                .map(found -> found.group(1))
+                .distinct()
+                .toList();
+    }
+
+    @Test
+    void aStartLoadsNoCommandThatIsNotAskedFor() throws IOException, InterruptedException {
+        assertThat(commandsLoaded("--version")).isEmpty();
+        // Runthrough: the program itself, with its help.
+        assertThat(commandsLoaded("keys")).containsExactlyInAnyOrder("Runthrough", "Keys");
     }
 
     @Test
