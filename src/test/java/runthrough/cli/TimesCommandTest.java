@@ -39,12 +39,17 @@ class TimesCommandTest {
                         "USE WITH CARE. 60 coil changes were timed, 6 elements.",
                         "--leave-out 17,22,44",
                         "The crew sped up: join: fit up took 0.11 s less at each coil change",
-                        // Tables of the sheet are in seconds: a longer time of a sentence is given so, too.
-                        "99 % of the joints took at most 2:05 min (125 s); with each",
+                        "99 % of the joints took at most 2:05 min; with each",
                         "Times of each element, s",
                         "What to simulate with",
                         "Enough? To know each mean within 5 % with 95.45 % confidence (ILO)");
         assertThat(done.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+        // A value to copy has a line of its own.
+        assertThat(done.out().lines())
+                .filteredOn(line -> line.contains("{"))
+                .filteredOn(line -> !line.contains("{sheet: FILE}"))
+                .isNotEmpty()
+                .allSatisfy(line -> assertThat(line).endsWith("}"));
         assertThat(session.files()).containsExactly("line.yaml", "sheet.csv", "work.yaml");
     }
 

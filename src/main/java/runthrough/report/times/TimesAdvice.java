@@ -112,8 +112,8 @@ final class TimesAdvice {
 
     private String tail(JointTail tail) {
         JointTail.Percentile far = tail.percentiles().get(tail.percentiles().size() - 1);
-        return Notation.SHARE.text(far.p()) + " of the joints took at most " + TimesWords.timeOfSheet(far.together())
-                + "; with each element drawn on its own it would be " + TimesWords.timeOfSheet(far.apart()) + ". ";
+        return Notation.SHARE.text(far.p()) + " of the joints took at most " + TimesWords.time(far.together())
+                + "; with each element drawn on its own it would be " + TimesWords.time(far.apart()) + ". ";
     }
 
     private Optional<String> few() {

@@ -14,6 +14,7 @@ import runthrough.report.Column;
 import runthrough.report.Table;
 import runthrough.report.TableMaker;
 import runthrough.report.Value;
+import runthrough.study.fitting.ElementFits;
 import runthrough.study.times.Correlation;
 import runthrough.study.times.ElementTimes;
 import runthrough.study.times.JointTail;
@@ -188,11 +189,18 @@ final class TimesTables {
         return rows;
     }
 
+    /** The value stands alone, so that it can be copied; what there is to say of it comes below. */
     private Table distributions() {
-        return TableMaker.<Element>of("What to simulate with")
-                .words("", Element::name)
-                .words("", element -> TimesWords.choice(result.fits().get(element.i())))
-                .of(elements());
+        return Table.pairs(
+                "What to simulate with",
+                elements().stream()
+                        .flatMap(element -> {
+                            ElementFits fits = result.fits().get(element.i());
+                            return Stream.of(
+                                    List.of(Cell.of(element.name()), Cell.of(TimesWords.choice(fits))),
+                                    List.of(Cell.of("why"), Cell.of(TimesWords.why(fits))));
+                        })
+                        .toList());
     }
 
     private Table sizes() {

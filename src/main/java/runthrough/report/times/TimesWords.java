@@ -31,18 +31,13 @@ final class TimesWords {
     private static final Texts TEXTS = new Texts(UnitSystem.METRIC, true);
     private static final InputTexts DISTRIBUTIONS = new InputTexts(UnitSystem.METRIC, Rounding.CERTAIN);
 
+    private static final String OBSERVATIONS = "the observations as they are";
+
     private TimesWords() {}
 
     /** A time (s) in a sentence. */
     static String time(double seconds) {
         return TEXTS.time(seconds);
-    }
-
-    /** The same, above 90 s with the seconds that tables of the sheet have: "2:05 min (125 s)". */
-    static String timeOfSheet(double seconds) {
-        String text = time(seconds);
-        String sheet = Notation.SECONDS.text(seconds);
-        return text.equals(sheet) ? text : text + " (" + sheet + ")";
     }
 
     /** A number with its interval, where it has one. */
@@ -91,27 +86,33 @@ final class TimesWords {
         return "times as observed" + (rated ? "; ratings not applied." : ".");
     }
 
-    /** What to simulate with, as a scenario has it but to fewer digits, and why. */
+    /** What to simulate with: as a scenario has it but to fewer digits, to be copied, or in words. */
     static String choice(ElementFits fits) {
-        String distribution = fits.recommendation().reason() == Recommendation.Reason.FITS
-                ? DistributionYaml.request(fits.distribution()) + "; "
-                : "";
-        return distribution + reason(fits);
+        return isDrawn(fits) ? DistributionYaml.request(fits.distribution()) : OBSERVATIONS;
+    }
+
+    private static boolean isDrawn(ElementFits fits) {
+        return switch (fits.recommendation().reason()) {
+            case FITS, CONSTANT -> true;
+            case TOO_FEW, TOO_COARSE, NOTHING_FITS -> false;
+        };
     }
 
     /** Why a distribution, or the observations, should be taken. */
     static String reason(ElementFits fits) {
+        return (isDrawn(fits) ? "" : OBSERVATIONS + "; ") + why(fits);
+    }
+
+    /** The same where it is said already what is taken. */
+    static String why(ElementFits fits) {
         Recommendation choice = fits.recommendation();
         return switch (choice.reason()) {
             case FITS -> fits(choice);
             case CONSTANT -> "all times are the same.";
-            case TOO_FEW ->
-                "the observations as they are; fewer than " + Recommendation.FEWEST
-                        + " times tell no distribution from another.";
-            case TOO_COARSE ->
-                "the observations as they are; the watch was read too coarsely to tell distributions apart.";
+            case TOO_FEW -> "fewer than " + Recommendation.FEWEST + " times tell no distribution from another.";
+            case TOO_COARSE -> "the watch was read too coarsely to tell distributions apart.";
             case NOTHING_FITS ->
-                "the observations as they are; no distribution fits"
+                "no distribution fits"
                         + fits.candidates().stream()
                                 .findFirst()
                                 .map(best -> ", the nearest, "
