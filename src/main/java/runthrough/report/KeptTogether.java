@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runthrough.quantity.Unit;
 
-/** Where no line of a text ends: between a number and its unit, and between the thousands of a number. */
+/** Where no line of a text ends: between a number and its unit or sign, between its thousands, and within {@code p = 0.54}. */
 public final class KeptTogether {
     /** A blank that no line ends at. */
     private static final char TIE = '\u00a0';
@@ -16,8 +16,8 @@ public final class KeptTogether {
     /** Units of numbers beside those of quantities. */
     private static final List<String> FURTHER = List.of("points", "percentage points", "person-min", "years");
 
-    private static final Pattern WITHIN =
-            Pattern.compile("(?<=\\d) (?=\\d{3}(?!\\d)|(" + units() + "|\\p{Lu}{3})(?!\\w))");
+    private static final Pattern WITHIN = Pattern.compile("(?<=\\d) (?=\\d{3}(?!\\d)|(" + units()
+            + "|\\p{Lu}{3})(?!\\w))" + "|(?<=±) |(?<=\\bp) (?=[=<] )|(?<=\\bp [=<]) ");
 
     private KeptTogether() {}
 

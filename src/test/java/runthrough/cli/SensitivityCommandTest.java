@@ -325,6 +325,6 @@ class SensitivityCommandTest {
                         "What most failures are attributed to as written occasional element: change cutter, 6 of 6 (100 %)"
                                 + " third");
         assertThat(session.run("limits", "cutter.yaml", "--no-report").out().replaceAll("\\s+", " "))
-                .contains("limited by now value", "occasional element:", "change cutter, ", " of ", " %)");
+                .contains("limited by now ", "occasional element: change cutter, ", " of ", " %)");
     }
 }

@@ -17,7 +17,9 @@ class KeptTogetherTest {
                 "38_138_t and 1_612_000_EUR a year",
                 "10_000 coil changes of 2000_m",
                 "12_N m, 3_short ton/h, 5_points",
-                "3 minutes, 4 metres, 2 people, 1:20"
+                "3 minutes, 4 metres, 2 people, 1:20",
+                "off the grid, ±_30_m",
+                "fits best (p_=_0.54), not (p_<_0.001); help = none"
             })
     void numberAndUnitAreOneWord(String kept) {
         assertThat(KeptTogether.in(kept.replace('_', ' '))).isEqualTo(kept.replace('_', '\u00a0'));

@@ -53,10 +53,9 @@ final class TerminalTable {
         if (width(all, widths) > TextLines.WIDTH) {
             all.forEach(column -> widths[column] = narrow(column, names));
         }
-        List<List<Integer>> blocks = blocks(names, widths);
+        List<List<Integer>> blocks = balanced(names, widths);
         for (int name : names) {
-            while (widths[name] < natural(name)
-                    && blocks(names, with(widths, name)).equals(blocks)) {
+            while (widths[name] < natural(name) && fit(blocks, with(widths, name))) {
                 widths[name]++;
             }
         }
@@ -118,21 +117,43 @@ final class TerminalTable {
         return block.stream().mapToInt(column -> widths[column]).sum() + BETWEEN.length() * (block.size() - 1);
     }
 
-    /** As many columns side by side as there is room for, a number with its interval, behind the names of the rows. */
-    private List<List<Integer>> blocks(List<Integer> names, int[] widths) {
+    private static boolean fit(List<List<Integer>> blocks, int[] widths) {
+        return blocks.stream().allMatch(block -> width(block, widths) <= TextLines.WIDTH);
+    }
+
+    /** As few blocks as the terminal allows, of about as many columns each. */
+    private List<List<Integer>> balanced(List<Integer> names, int[] widths) {
+        int fewest = blocks(names, widths, columns.size()).size();
+        return IntStream.rangeClosed(1, columns.size())
+                .mapToObj(most -> blocks(names, widths, most))
+                .filter(blocks -> blocks.size() == fewest)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /**
+     * Columns side by side behind the names of the rows, as far as there is room for them.
+     *
+     * @param most in a block; a number with its interval is one
+     */
+    private List<List<Integer>> blocks(List<Integer> names, int[] widths, int most) {
         List<List<Integer>> blocks = new ArrayList<>();
         List<Integer> block = new ArrayList<>(names);
+        int inBlock = 0;
         for (int column = names.size(); column < columns.size(); ) {
             int end = column + 1;
             while (end < columns.size() && columns.get(end).holds() == Column.Holds.ENDS) {
                 end++;
             }
             List<Integer> next = IntStream.range(column, end).boxed().toList();
-            if (block.size() > names.size() && width(joined(block, next), widths) > TextLines.WIDTH) {
+            boolean isFull = inBlock == most || width(joined(block, next), widths) > TextLines.WIDTH;
+            if (inBlock > 0 && isFull) {
                 blocks.add(block);
                 block = new ArrayList<>(names);
+                inBlock = 0;
             }
             block.addAll(next);
+            inBlock++;
             column = end;
         }
         blocks.add(block);

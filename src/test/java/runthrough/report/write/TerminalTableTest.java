@@ -63,6 +63,23 @@ class TerminalTableTest {
         assertThat(lines.get(5)).matches("early( +\\d){4}");
     }
 
+    /** Six columns of 12 and a name of 5 are 5 + 6 x 14 = 89 wide; five fit (75), and three and three stand better. */
+    @Test
+    void theBlocksOfATableHaveAboutAsManyColumns() {
+        List<Column> columns = Stream.concat(
+                        Stream.of(Column.words("shift")),
+                        IntStream.rangeClosed(1, 6).mapToObj(i -> column("heading" + i, Column.Holds.NUMBERS)))
+                .toList();
+        List<Cell> row = Stream.concat(
+                        Stream.of(Cell.of("early")), IntStream.rangeClosed(1, 6).mapToObj(TerminalTableTest::number))
+                .toList();
+
+        assertThat(written(columns, List.of(row)))
+                .filteredOn(line -> line.startsWith("early"))
+                .hasSize(2)
+                .allSatisfy(line -> assertThat(line).matches("early( +\\d){3}"));
+    }
+
     @Test
     void aNumberStaysBesideItsInterval() {
         Cell known = new Cell.Ends(
