@@ -133,7 +133,7 @@ record LineCase(
             return new BearableSlowed(
                     Optional.of(all.capacity()).filter(any -> slowing.holdsWithoutStop(capacity, speed)),
                     Optional.of(all.jointCycleTime()).filter(any -> slowing.holdsWithoutStop()),
-                    Optional.of(all.speed()).filter(any -> slowing.holdsWithoutStop(forms.capacity(), fastest)));
+                    Optional.of(all.speed()).filter(any -> slowing.isAnswerWithoutStop(fastest)));
         });
     }
 

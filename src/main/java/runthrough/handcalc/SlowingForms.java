@@ -52,6 +52,15 @@ public record SlowingForms(ClosedForms forms, double level, double slowedSpeed) 
         return speed <= slowedSpeed || (untilSlowed(capacity, at(speed)) >= 0 && atSlowedSpeed(speed) >= 0);
     }
 
+    /**
+     * Whether {@code fastest} (m/s) is an answer without a stop: the form holds at it, and a process that slows stays faster than its
+     * slowed speed.
+     */
+    public boolean isAnswerWithoutStop(double fastest) {
+        boolean slows = forms.entry().speed() > slowedSpeed;
+        return (!slows || fastest > slowedSpeed) && holdsWithoutStop(forms.capacity(), fastest);
+    }
+
     /** The fastest V (m/s) at which a joint of {@code joint} seconds runs through. */
     public double fastestAtRatedSpeed(double joint) {
         return atRatedSpeed().fastestSpeed(joint);

@@ -85,6 +85,11 @@ public record Notation(Optional<Unit> unit, String symbol, Rounding rounding, Ro
         return new Notation(unit, symbol, rounding, RoundingMode.CEILING);
     }
 
+    /** The same for a value to be set that was found by trying it; minutes and seconds stay. */
+    public Notation setting() {
+        return isClock() ? this : with(Rounding.SETTING);
+    }
+
     /** Whether a time is written as minutes and seconds, such as 2:05. */
     public boolean isClock() {
         return rounding == Rounding.CLOCK;

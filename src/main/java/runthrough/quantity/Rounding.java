@@ -32,6 +32,13 @@ public enum Rounding {
                     + rest;
         }
     },
+    /** A value to be set, which was found by trying round steps: to five digits, so that what is written is what was tried. */
+    SETTING {
+        @Override
+        String text(double value, double half, RoundingMode mode) {
+            return Numbers.thousandsApart(Numbers.text(value, FINE, mode));
+        }
+    },
     /** A number as the user described it: to six digits, so that nothing is rounded that was given. */
     GIVEN {
         @Override
@@ -79,6 +86,7 @@ public enum Rounding {
     public static final double LEAST_PROBABILITY = 0.001;
 
     private static final int FEW = 3;
+    private static final int FINE = 5;
     private static final int MANY = 6;
 
     /**

@@ -255,8 +255,11 @@ record AnswerView(
         return switch (figure) {
             case SHARE -> "Coil changes that ran through over all coil changes, in " + basis;
             case WITHOUT_STOP -> "Coil changes without a stop over all coil changes, in " + basis;
-            case MARGIN, MARGIN_WITHOUT_STOP ->
+            case MARGIN ->
                 "What all but the share allowed by the target would have left, the process at its rated speed, in "
+                        + basis;
+            case MARGIN_WITHOUT_STOP ->
+                "What all but the share allowed by the target have left at least, the process slowing as it does, in "
                         + basis;
             case STOPS -> "Starved stops over the simulated time, in " + basis;
             case LOST -> "Lost metres over the rated speed, in " + basis;

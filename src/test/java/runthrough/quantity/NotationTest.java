@@ -85,6 +85,10 @@ class NotationTest {
         assertThat(Notation.of(Unit.METRE).atMost().text(40.0199, 0.02)).isEqualTo("40.019 m");
         assertThat(Notation.of(Unit.METRE).atLeast().text(41_001, 300)).isEqualTo("41 100 m");
         assertThat(Notation.time(123.91).atMost().text(123.91, 0.5)).isEqualTo("2:03.9 min");
+        // What was tried is written with the digits that it was tried with: at 236 m nobody looked.
+        assertThat(Notation.of(Unit.METRE).atLeast().setting().text(235.9, 6)).isEqualTo("235.9 m");
+        assertThat(Notation.of(Unit.METRE).atLeast().setting().text(235.9 / 6)).isEqualTo("39.317 m");
+        assertThat(Notation.time(123.9).atMost().setting().text(123.9)).isEqualTo("2:03 min");
         // The ends of its interval go with it, so that it never lies outside.
         assertThat(Notation.of(Unit.METRE).atLeast().range(37.31, 39.31)).isEqualTo("37.4 to 39.4 m");
     }

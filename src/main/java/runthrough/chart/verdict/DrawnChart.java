@@ -83,17 +83,23 @@ final class DrawnChart {
         across(plot, available, Palette.LIMIT, Palette.LONG_DASHES);
         across(plot, capacity, Palette.FAINT, Palette.DOTS);
         legend.add(ChartStyle.line(
-                "most that a full accumulator gives before the process must stop: " + length(available),
+                "most that a full accumulator gives before the process must " + end() + ": " + length(available),
                 Palette.LIMIT,
                 Palette.LONG_DASHES));
         legend.add(ChartStyle.line("capacity: " + length(capacity), Palette.FAINT, Palette.DOTS));
         String title = context.ofFirst("Strip drawn from the accumulator against joint cycle time");
         String reading = "The most strip drawn at a coil change is " + length(drawn.percentile(1))
-                + "; a full accumulator gives " + length(Math.max(0, available)) + " before the process must stop.";
+                + "; a full accumulator gives " + length(Math.max(0, available)) + " before the process must " + end()
+                + ".";
         String alternative = "One mark for each of " + changes.size()
                 + " coil changes: joint cycle time across, strip drawn upwards, with lines at the capacity and at what may be "
                 + "drawn. " + reading;
         return new Chart("drawn", title, reading, alternative, context.style().picture(title, plot, legend, 440));
+    }
+
+    /** A process that slows in time stops later. */
+    private String end() {
+        return context.line().process().slowing().isPresent() ? "stop without slowing" : "stop";
     }
 
     /** Free of points at either end of the time axis (s). */

@@ -99,7 +99,7 @@ final class JointCycleTimeChart {
 
     private String bridged(double limit) {
         if (!(limit > 0)) {
-            return "; at this speed the accumulator bridges no joint at all";
+            return "; at this speed the accumulator bridges no joint at all" + atWhat();
         }
         double longer = 1 - times.shareBelow(Math.nextUp(limit));
         String which = longer == 0

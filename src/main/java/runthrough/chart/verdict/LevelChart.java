@@ -12,6 +12,7 @@ import runthrough.chart.ChartUnits;
 import runthrough.chart.Palette;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
 import runthrough.simulation.records.Trace;
 
 /**
@@ -48,7 +49,7 @@ final class LevelChart {
         combined.add(speeds, 2);
         plots.legend().add(ChartStyle.box("coil change, with its number", Palette.CHANGE));
         String title = context.ofFirst(title(window, stores));
-        String reading = stores ? reading(featured, context.units()) : speedReading(window, context.units());
+        String reading = stores ? reading(featured, context) : speedReading(window, context.units());
         return new Chart(
                 "level",
                 title,
@@ -79,15 +80,20 @@ final class LevelChart {
         return first == last ? "coil change " + first : "coil changes " + first + " to " + last;
     }
 
-    private static String reading(ChangeRecord featured, ChartUnits units) {
+    private static String reading(ChangeRecord featured, ChartContext context) {
+        ChartUnits units = context.units();
         String where = "At coil change " + featured.number() + " the level falls to "
                 + units.length(featured.lowestLevel()) + ", ";
         double margin = featured.lowestAboveStopLevel();
-        return where
-                + (margin >= 0
-                        ? units.length(margin) + " above the level at which the process must stop."
-                        : units.length(-margin) + " below the level at which the process must stop ("
-                                + units.length(featured.stopLevel()) + ").");
+        if (margin >= 0) {
+            return where + units.length(margin) + " above the level at which the process must stop.";
+        }
+        String below = where + units.length(-margin) + " below the level at which ";
+        String stopLevel = " must stop (" + units.length(featured.stopLevel()) + ").";
+        return context.line().process().slowing().isEmpty()
+                ? below + "the process" + stopLevel
+                : below + "a process at its rated speed" + stopLevel
+                        + (featured.outcome() == Outcome.STOPPED ? "" : " It slows before, and does not stop.");
     }
 
     private static String speedReading(TraceWindow window, ChartUnits units) {

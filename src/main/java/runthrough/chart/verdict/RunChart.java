@@ -236,7 +236,8 @@ final class RunChart {
                 ? "All " + changes.size() + " coil changes run through"
                 : failed + " of " + changes.size() + " coil changes do not run through";
         double above = featured.lowestAboveStopLevel();
-        return which + "; the level comes closest to the stop level at coil change " + featured.number() + ", "
+        String level = context.line().process().slowing().isPresent() ? "stop level at the rated speed" : "stop level";
+        return which + "; the level comes closest to the " + level + " at coil change " + featured.number() + ", "
                 + context.units().length(Math.abs(above)) + (above < 0 ? " below it." : " above it.");
     }
 }

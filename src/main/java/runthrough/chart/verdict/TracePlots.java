@@ -57,7 +57,9 @@ final class TracePlots {
         layers.add(measured, "level", Palette.LEVEL, Palette.BOLD);
         layers.add(
                 curve.steps("stop level", units.length(), p -> line.stopLevel(p.ratedSpeed())),
-                "stop level: below it the process must stop",
+                line.process().slowing().isPresent()
+                        ? "stop level at the rated speed"
+                        : "stop level: below it the process must stop",
                 Palette.LIMIT,
                 Palette.LONG_DASHES);
         line.process()

@@ -212,7 +212,7 @@ public final class ComparisonAnswer {
                         + " with rethreading, look at it rather than at the share run through. Paid hours are crew times time, whether they are at the"
                         + " joint or not: what labour costs goes by them. Crew time at the joint, beside them, is"
                         + " the time that tail and join work take, rethreading and joints made again included, times the"
-                        + " crew, all of whom count as present; waiting for the next coil is not in it. A year is the"
+                        + " crew of the shift in which the coil change begins, all of whom count as present; waiting for the next coil is not in it. A year is the"
                         + " running time that the scenario schedules (run.hours-per-year), 4000 h where it says nothing;"
                         + " what it comes to is in proportion.");
         return account;

@@ -96,11 +96,12 @@ record LimitValues(Limits limits, Texts texts) {
         return limit.what().kind().map(kind -> texts.notation(kind, greatest)).orElse(Notation.PLAIN);
     }
 
-    /** The same, rounded to the side on which the target is met. */
+    /** The same with the digits that were tried, rounded to the side on which the target is met. */
     private Notation safe(LineLimit limit) {
         boolean isMost =
                 (limit.crossing().harder() == Harder.LARGER) != Shown.of(limit).turned();
-        return isMost ? notation(limit).atMost() : notation(limit).atLeast();
+        Notation setting = notation(limit).setting();
+        return isMost ? setting.atMost() : setting.atLeast();
     }
 
     /** The limit, or on which side of the range it lies. */

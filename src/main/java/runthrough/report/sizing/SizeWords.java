@@ -47,6 +47,11 @@ record SizeWords(Sizing sizing, StudyWords words) {
         return length().atLeast();
     }
 
+    /** The same for the least of those that were tried. */
+    Notation tried() {
+        return least().setting();
+    }
+
     /** What is set to give an accumulator its capacity. */
     static String set(StorageForm form) {
         if (form instanceof StorageForm.Strands) {
@@ -79,21 +84,21 @@ record SizeWords(Sizing sizing, StudyWords words) {
 
     /** What a designer would set it to, where that is not the capacity itself. */
     Optional<String> setTo(Size size) {
-        return adjusted(size).map(adjustable -> setting(size.form()) + " of " + least().text(adjustable.metres()));
+        return adjusted(size).map(adjustable -> setting(size.form()) + " of " + tried().text(adjustable.metres()));
     }
 
     /** The smallest capacity with its interval. */
     Optional<Value> capacity() {
         return sizing.smallest()
                 .flatMap(size -> sizing.capacity()
-                        .map(found -> texts().found(least(), size.capacity(), found.low(), found.high())));
+                        .map(found -> texts().found(tried(), size.capacity(), found.low(), found.high())));
     }
 
     /** The smallest capacity in whole strands. */
     Optional<Value> strands() {
         return sizing.strands()
                 .flatMap(found -> found.answer().isPresent()
-                        ? Optional.of(texts().value(Kind.LENGTH, found.answer().getAsDouble()))
+                        ? Optional.of(Value.of(found.answer().getAsDouble(), tried()))
                         : Optional.empty());
     }
 
@@ -110,7 +115,7 @@ record SizeWords(Sizing sizing, StudyWords words) {
         return sizing.smallest()
                 .flatMap(SizeWords::adjusted)
                 .map(adjustable ->
-                        texts().found(least(), adjustable.metres(), end(sizing.possible()), end(sizing.sure())));
+                        texts().found(tried(), adjustable.metres(), end(sizing.possible()), end(sizing.sure())));
     }
 
     private static OptionalDouble end(Optional<Size> size) {

@@ -55,7 +55,7 @@ final class SizingFigures {
                 .ifPresentOrElse(
                         capacity -> figures.add(Figure.of(
                                 name,
-                                texts.found(words.least(), capacity, found.low(), found.high()),
+                                texts.found(words.tried(), capacity, found.low(), found.high()),
                                 words.ofStrands(capacity)
                                         .map(strands -> strands + "; " + target)
                                         .orElse(target))),

@@ -74,6 +74,11 @@ final class ChangeUnderWay {
         return number;
     }
 
+    /** Place of the shift in which it begins; 0 without shifts. */
+    int shift() {
+        return shift;
+    }
+
     void tailStopped(double time) {
         tailStopped = time;
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import runthrough.plant.Coil;
 import runthrough.plant.Line;
+import runthrough.plant.Shifts;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
 import runthrough.simulation.records.ProcessedScrap;
@@ -25,6 +26,9 @@ public final class RunStatistics {
     private final PaidTime paidTime;
     private final double scrapPerStop;
     private final double scrapPerJoint;
+    /** People of each shift by its place; one crew without shifts. */
+    private final int[] crewByShift;
+
     private final LevelBound overfull;
     private final LevelBound broken;
 
@@ -45,6 +49,12 @@ public final class RunStatistics {
         scrapPerJoint = described.process().scrapPerJoint();
         losses = new Losses(line);
         paidTime = new PaidTime(described.change());
+        crewByShift = described
+                .change()
+                .shifts()
+                .map(shifts ->
+                        shifts.list().stream().mapToInt(Shifts.Shift::crew).toArray())
+                .orElseGet(() -> new int[] {described.change().crew()});
         sums = new Sums(0, line);
     }
 
@@ -194,7 +204,10 @@ public final class RunStatistics {
     /** The joint of the latest coil change, made {@code passes} times, is released at {@code time} (T2). */
     public void jointReleased(double time, double waitedForPreparation, double waitedForPeople, int passes) {
         book.latest().released(time, waitedForPreparation, waitedForPeople, passes);
-        sums.jointSeconds += book.latest().jointCycleTime();
+        double cycleTime = book.latest().jointCycleTime();
+        sums.jointSeconds += cycleTime;
+        sums.crewSeconds += (cycleTime - waitedForPreparation - waitedForPeople)
+                * crewByShift[book.latest().shift()];
         sums.waitingForPreparationSeconds += waitedForPreparation;
         sums.waitingForPeopleSeconds += waitedForPeople;
     }
@@ -247,6 +260,7 @@ public final class RunStatistics {
                 sums.jointSeconds,
                 sums.waitingForPreparationSeconds,
                 sums.waitingForPeopleSeconds,
+                sums.crewSeconds,
                 sums.starvedSeconds,
                 sums.downSeconds,
                 sums.blockedSeconds,

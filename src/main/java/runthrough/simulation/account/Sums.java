@@ -25,6 +25,7 @@ final class Sums {
     double jointSeconds;
     double waitingForPreparationSeconds;
     double waitingForPeopleSeconds;
+    double crewSeconds;
     double starvedSeconds;
     double downSeconds;
     double breakSeconds;

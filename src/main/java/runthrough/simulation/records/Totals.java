@@ -26,6 +26,8 @@ import java.util.List;
  * @param jointSeconds strip standing at the joiner (s)
  * @param waitingForPreparationSeconds strip standing without work, because preparation is not done (s)
  * @param waitingForPeopleSeconds the same because people are not there (s)
+ * @param crewSeconds joint work without waiting, times the people of the shift in which its coil change begins, all of whom count
+ *     as present (person-s)
  * @param starvedSeconds process standing because strip is lacking and not for process downtime or a joint break (s)
  * @param downtimeSeconds process held by a stop of its own, from falling due until it ends (s)
  * @param blockedSeconds entry able to run but standing, the accumulator being full (s)
@@ -63,6 +65,7 @@ public record Totals(
         double jointSeconds,
         double waitingForPreparationSeconds,
         double waitingForPeopleSeconds,
+        double crewSeconds,
         double starvedSeconds,
         double downtimeSeconds,
         double blockedSeconds,
@@ -151,6 +154,7 @@ public record Totals(
                 jointSeconds,
                 waitingForPreparationSeconds,
                 waitingForPeopleSeconds,
+                crewSeconds,
                 starvedSeconds,
                 downtimeSeconds,
                 blockedSeconds,

@@ -11,20 +11,17 @@ import runthrough.study.statistics.SplitValues;
  * The replications of an alternative, held one by one against those of the line called today.
  *
  * @param here the alternative
- * @param crewHere people of the alternative
  * @param there the line called today
- * @param crewThere people of that line
  * @param comparisons how many differences of a measure are judged at once
  * @param yearlyTime scheduled running time of a year (s)
  */
-public record AgainstToday(
-        Evaluation here, int crewHere, Evaluation there, int crewThere, int comparisons, double yearlyTime) {
+public record AgainstToday(Evaluation here, Evaluation there, int comparisons, double yearlyTime) {
 
     /** By how much {@code measure} is more than today. */
     Difference difference(ComparisonMeasure measure) {
         return measure == ComparisonMeasure.RUN_THROUGH
                 ? pairs().shares(here.successes(), there.successes())
-                : difference(measure.values(here, crewHere), measure.values(there, crewThere));
+                : difference(measure.values(here), measure.values(there));
     }
 
     /**
@@ -34,18 +31,18 @@ public record AgainstToday(
      * @param factors of measures of which a year has a meaning, at least one
      */
     public Difference ofYear(Map<ComparisonMeasure, Double> factors) {
-        return difference(sum(factors, here, crewHere), sum(factors, there, crewThere));
+        return difference(sum(factors, here), sum(factors, there));
     }
 
     private Pairs pairs() {
         return Pairs.of(comparisons);
     }
 
-    private SplitValues sum(Map<ComparisonMeasure, Double> factors, Evaluation evaluation, int crew) {
+    private SplitValues sum(Map<ComparisonMeasure, Double> factors, Evaluation evaluation) {
         return new EnumMap<>(factors)
                 .entrySet().stream()
                         .map(entry -> entry.getKey()
-                                .values(evaluation, crew)
+                                .values(evaluation)
                                 .times(entry.getValue()
                                         * entry.getKey().perYear(yearlyTime).orElseThrow()))
                         .reduce(SplitValues::plus)

@@ -31,7 +31,7 @@ public enum ComparisonMeasure {
     JOINT_CYCLE_TIME(Better.LESS, Per.NOTHING),
     /**
      * Work of people at the joint at a coil change (person-seconds): the time that tail and join work take, rethreading
-     * included, and what is done again when a joint is not good, times the crew. All of the crew count as present, and waiting
+     * included, and what is done again when a joint is not good, times the crew of the shift in which the coil change begins. All of it count as present, and waiting
      * for the next coil does not count: those who prepare it are not at the joint.
      */
     CREW_TIME_PER_CHANGE(Better.LESS, Per.NOTHING),
@@ -79,8 +79,8 @@ public enum ComparisonMeasure {
         };
     }
 
-    /** The value of a replication, with so many people at the joint; NaN where it has none. */
-    double of(Totals totals, int crew) {
+    /** The value of a replication; NaN where it has none. */
+    double of(Totals totals) {
         return switch (this) {
             case RUN_THROUGH -> totals.shareRunThrough();
             case STOPS -> perShift(totals, totals.starvedStops());
@@ -92,14 +92,14 @@ public enum ComparisonMeasure {
             case SCRAP_MASS -> perShift(totals, totals.scrapKilograms());
             case SCRAP_SHARE -> totals.scrapShare();
             case JOINT_CYCLE_TIME -> totals.jointSeconds() / totals.changes();
-            case CREW_TIME_PER_CHANGE -> crew * workSeconds(totals) / totals.changes();
-            case CREW_TIME -> perShift(totals, crew * workSeconds(totals));
+            case CREW_TIME_PER_CHANGE -> totals.crewSeconds() / totals.changes();
+            case CREW_TIME -> perShift(totals, totals.crewSeconds());
             case PAID_TIME -> perShift(totals, totals.paidSeconds());
         };
     }
 
     /** How well the value is known from {@code evaluation}. */
-    Estimate estimate(Evaluation evaluation, int crew) {
+    Estimate estimate(Evaluation evaluation) {
         return switch (this) {
             case RUN_THROUGH -> evaluation.shareRunThrough();
             case STOPS -> evaluation.stoppages().starvedPerShift();
@@ -111,12 +111,12 @@ public enum ComparisonMeasure {
             case SCRAP_MASS -> evaluation.output().scrapKilogramsPerShift();
             case SCRAP_SHARE -> evaluation.output().scrapShare();
             case PAID_TIME -> evaluation.output().paidTimePerShift();
-            default -> evaluation.amount(totals -> of(totals, crew));
+            default -> evaluation.amount(this::of);
         };
     }
 
     /** One value of each replication, with what stops make of it. */
-    SplitValues values(Evaluation evaluation, int crew) {
+    SplitValues values(Evaluation evaluation) {
         return switch (this) {
             case STOPS -> evaluation.estimates().starvedStops();
             case LOST_TIME -> evaluation.estimates().lostTime();
@@ -126,15 +126,11 @@ public enum ComparisonMeasure {
             case YIELD -> evaluation.estimates().goodShare();
             case SCRAP_MASS -> evaluation.estimates().scrapMass();
             case SCRAP_SHARE -> evaluation.estimates().scrapShare();
-            default -> SplitValues.whole(evaluation.each(totals -> of(totals, crew)));
+            default -> SplitValues.whole(evaluation.each(this::of));
         };
     }
 
     private static double perShift(Totals totals, double value) {
         return value / totals.duration() * TotalsEstimates.SHIFT;
-    }
-
-    private static double workSeconds(Totals totals) {
-        return totals.jointSeconds() - totals.waitingSeconds();
     }
 }

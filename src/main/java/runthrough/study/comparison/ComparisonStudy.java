@@ -91,12 +91,7 @@ public final class ComparisonStudy {
                         .map(one -> compared(
                                 one,
                                 Optional.of(new AgainstToday(
-                                        one.evaluation(),
-                                        one.crew(),
-                                        reference.evaluation(),
-                                        reference.crew(),
-                                        ran.size(),
-                                        yearlyTime()))))
+                                        one.evaluation(), reference.evaluation(), ran.size(), yearlyTime()))))
                         .toList(),
                 leftOut);
         steps.finish();
@@ -133,10 +128,6 @@ public final class ComparisonStudy {
     /** An alternative with what its replications gave. */
     private record Evaluated(Alternative alternative, Evaluation evaluation) {
 
-        int crew() {
-            return line().change().crew();
-        }
-
         Line line() {
             return alternative.request().line();
         }
@@ -158,9 +149,7 @@ public final class ComparisonStudy {
         Map<ComparisonMeasure, Figure> figures = new EnumMap<>(ComparisonMeasure.class);
         for (ComparisonMeasure measure : ComparisonMeasure.values()) {
             figures.put(
-                    measure,
-                    new Figure(
-                            measure.estimate(evaluation, one.crew()), against.map(other -> other.difference(measure))));
+                    measure, new Figure(measure.estimate(evaluation), against.map(other -> other.difference(measure))));
         }
         return new Compared(
                 one.alternative(),

@@ -89,8 +89,7 @@ public final class StripMargin {
     public boolean holdsWithoutStop(double margin) {
         return slowing == null
                 || line.coilSource().kinds().stream()
-                        .mapToDouble(line::ratedSpeed)
-                        .allMatch(speed ->
-                                SlowingForms.of(forms, slowing).holdsWithoutStop(forms.capacity(), speed + margin));
+                        .allMatch(coil -> SlowingForms.of(ClosedForms.of(line, coil), slowing)
+                                .isAnswerWithoutStop(line.ratedSpeed(coil) + margin));
     }
 }

@@ -57,6 +57,7 @@ public final class PlainTotals {
                 jointSeconds,
                 waitingForPreparationSeconds,
                 waitingForPeopleSeconds,
+                jointSeconds - waitingForPreparationSeconds - waitingForPeopleSeconds,
                 starvedSeconds,
                 downtimeSeconds,
                 blockedSeconds,

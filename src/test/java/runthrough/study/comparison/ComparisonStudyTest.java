@@ -146,8 +146,8 @@ class ComparisonStudyTest {
         Evaluation there = evaluator.evaluate(random(75), plan(1, 50));
         Difference apart = Pairs.of(1)
                 .means(
-                        here.each(totals -> ComparisonMeasure.LOST_TIME.of(totals, 2)),
-                        there.each(totals -> ComparisonMeasure.LOST_TIME.of(totals, 2)));
+                        here.each(totals -> ComparisonMeasure.LOST_TIME.of(totals)),
+                        there.each(totals -> ComparisonMeasure.LOST_TIME.of(totals)));
 
         assertThat(paired.significance()).isEqualTo(Significance.SIGNIFICANT);
         assertThat(paired.mean()).isNegative();

@@ -23,9 +23,10 @@ class MarginAsSpeedTest {
     }
 
     @Test
-    void ofASpeedThatIsNotSlowedNothingIsAssumed() {
-        // Rule FORM-13: V no faster than V_slow.
-        assertThat(at(1.5).holdsWithoutStop(0.4 - 1.5)).isTrue();
+    void aProcessThatSlowsIsFasterThanItsSlowedSpeed() {
+        // Rule FORM-13: the slowed speed, 0.4 m/s, is reached from above only.
+        assertThat(at(1.5).holdsWithoutStop(0.401 - 1.5)).isTrue();
+        assertThat(at(1.5).holdsWithoutStop(0.4 - 1.5)).isFalse();
     }
 
     private static StripMargin at(double speed) {
