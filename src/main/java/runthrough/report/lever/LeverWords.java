@@ -8,6 +8,7 @@ import runthrough.quantity.Unit;
 import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
 import runthrough.report.Texts;
+import runthrough.report.Value;
 import runthrough.study.lever.Lever;
 import runthrough.study.lever.LeverAnswer;
 
@@ -132,9 +133,11 @@ public record LeverWords(UnitSystem system) {
     /** What slower running costs; nothing where there is no such cost. */
     public String cost(Optional<LeverAnswer.Cost> cost) {
         Texts texts = new Texts(system, true);
-        return cost.map(output -> "; good output is then "
-                        + texts.value(Kind.RATE_LENGTH, output.with()).text() + ", now "
-                        + texts.value(Kind.RATE_LENGTH, output.now()).text())
+        return cost.map(output -> {
+                    Value now = texts.value(Kind.RATE_LENGTH, output.now());
+                    String then = texts.value(Kind.RATE_LENGTH, output.with()).textLike(now);
+                    return "; good output is then " + then + ", now " + now.text();
+                })
                 .orElse("");
     }
 
