@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import runthrough.plant.Alternative;
-import runthrough.plant.Line;
 import runthrough.simulation.records.Totals;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
@@ -126,12 +125,7 @@ public final class ComparisonStudy {
     }
 
     /** An alternative with what its replications gave. */
-    private record Evaluated(Alternative alternative, Evaluation evaluation) {
-
-        Line line() {
-            return alternative.request().line();
-        }
-    }
+    private record Evaluated(Alternative alternative, Evaluation evaluation) {}
 
     private static Evaluated evaluate(Alternative alternative, Evaluator evaluator, ProgressCounter steps) {
         try {
