@@ -11,7 +11,8 @@ COUNTED = (
     "starvedStops slowings ownStops processedMetres processedKilograms enteredMetres ratedMetres lostMetres lostTime"
     " scrapMetres scrapKilograms spoiltMetres cutMetres breakScrapMetres spoiltKilograms breaks breakSeconds"
     " breakLostMetres breakLostTime passageLostMetres jointSeconds waitingSeconds waitingForPreparationSeconds"
-    " waitingForPeopleSeconds starvedSeconds ownStopSeconds blockedSeconds levelIntegral overfull stripBreaks"
+    " waitingForPeopleSeconds crewSeconds starvedSeconds ownStopSeconds blockedSeconds levelIntegral overfull"
+    " stripBreaks"
 ).split()
 # Of a coil change: what margin and cause follow from.
 NOT_FOR_THE_READER = ("firstPass", "firstPassEnd", "entryRamps", "waits", "pair")
@@ -116,6 +117,9 @@ class Book:
         self.add("waitingSeconds", waits.both)
         self.add("waitingForPreparationSeconds", waits.preparation)
         self.add("waitingForPeopleSeconds", waits.people)
+        # All people of the shift in which the change begins count as present while there is work on the joint.
+        crew = self.roster.shifts[self.latest["shift"]]["crew"]
+        self.add("crewSeconds", crew * (time - self.latest["tailStopped"] - waits.both))
 
     def scrap(self, metres, mass_per_metre):
         self.add("scrapMetres", metres)
