@@ -3,6 +3,7 @@ package runthrough.report.limits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runthrough.chart.Chart;
@@ -105,7 +106,7 @@ public final class LimitsAnswer {
                                 + values.value(limit).text() + ", the line is not feasible: " + message.text())));
         if (limits.request().line().accumulator().form() instanceof StorageForm.Strands strands) {
             advice.add("The capacity goes by whole strands of " + words.texts().length(strands.stroke()) + "; now "
-                    + strands.strands() + ".");
+                    + strands.strands() + needed(strands) + ".");
         }
         limits.request().line().change().shifts().ifPresent(shifts -> advice.add(crewOf(shifts)));
         double fall = limits.limits().stream()
@@ -119,6 +120,17 @@ public final class LimitsAnswer {
                             + " of coil changes under the same random numbers. Between such values the one that asks more is given.");
         }
         return advice;
+    }
+
+    /** How many strands the smallest capacity takes, where some number is enough. */
+    private String needed(StorageForm.Strands strands) {
+        return limits.limits().stream()
+                .filter(limit -> limit.what() == Lever.What.CAPACITY)
+                .map(limit -> limit.crossing().answer())
+                .flatMapToDouble(OptionalDouble::stream)
+                .mapToObj(capacity -> ", needed " + Math.round(capacity / strands.stroke()))
+                .findFirst()
+                .orElse("");
     }
 
     /** What the one number of people means where they come by shifts. */

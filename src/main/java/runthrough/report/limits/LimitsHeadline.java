@@ -69,7 +69,10 @@ final class LimitsHeadline {
     }
 
     private String cost(LineLimit limit) {
-        return new LeverWords(limits.request().resultsIn()).cost(limit.cost());
+        return new LeverWords(limits.request().resultsIn())
+                .cost(limit.cost())
+                .map(text -> "; " + text)
+                .orElse("");
     }
 
     private String way(LineLimit limit) {

@@ -86,7 +86,9 @@ record Remedies(Sizing.NoneEnough none, boolean hasShifts, Texts texts, LeverWor
         double needed = remedy.needed().orElseThrow();
         return remedy.lever()
                         .map(lever -> words.change(lever, remedy.now(), needed)
-                                + words.cost(remedy.cost()).replaceFirst("^;", ","))
+                                + words.cost(remedy.cost())
+                                        .map(text -> ", " + text)
+                                        .orElse(""))
                         .orElseGet(() -> noLever(remedy, needed))
                 + (remedy.what() == Remedy.What.CREW && hasShifts
                         ? " in the largest shift, and as many more in every other"

@@ -26,16 +26,12 @@ final class FirstCoil {
         double part = 1.0 / (changes.changes() + 1);
         Estimate stops = study.verdict().stoppages().starvedPerShift();
         return stops.interval()
-                .filter(ends -> part <= WARNED_OF && part * stops.mean() > (ends.high() - ends.low()) / 2)
+                .filter(ends -> part <= WARNED_OF && part * stops.mean() > ends.halfWidth())
                 .map(ends ->
                         "run.leave-out = 0; the first coil, which runs before any coil change, makes stops, lost time and"
                                 + " scrap of 8 h or a year too low by about "
-                                + percent(part) + ", and stops are known to within "
-                                + percent((ends.high() - ends.low()) / 2 / stops.mean())
+                                + Texts.percent(part) + ", and stops are known to within "
+                                + Texts.percent(ends.halfWidth() / stops.mean())
                                 + ": their interval does not tell. Leave out 1 (leave-out: 1).");
-    }
-
-    private static String percent(double share) {
-        return Texts.percent(share);
     }
 }
