@@ -1,7 +1,13 @@
 package runthrough.handcalc;
 
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import runthrough.plant.Coil;
 import runthrough.plant.Line;
@@ -64,6 +70,8 @@ public record HandCalculation(
                 .orElseThrow());
     }
 
+    private static final double ROUNDING = 1e-9;
+
     /** The hand calculation of {@code line} for the coil at {@code kind} in {@code line.coils()}. */
     public static HandCalculation of(Line line, int kind) {
         return of(LineCase.of(line, kind));
@@ -89,6 +97,32 @@ public record HandCalculation(
                 emptying(line),
                 sheet.givens(),
                 sheet.steps());
+    }
+
+    /**
+     * What leads to numbers of the calculation.
+     *
+     * @param results the numbers (SI), each as a step gives it or as it is given
+     */
+    public Derivation leadingTo(double... results) {
+        Set<String> wanted = new HashSet<>();
+        Deque<Step> leading = new ArrayDeque<>();
+        for (int i = steps.size() - 1; i >= 0; i--) {
+            Step step = steps.get(i);
+            Term result = step.result();
+            if (wanted.contains(result.symbol())
+                    || Arrays.stream(results).anyMatch(value -> isSame(value, result.value()))) {
+                leading.addFirst(step);
+                step.terms().forEach(term -> wanted.add(term.symbol()));
+            }
+        }
+        return new Derivation(
+                givens.stream().filter(given -> wanted.contains(given.symbol())).toList(), new ArrayList<>(leading));
+    }
+
+    /** The same number, though it may have been worked out in another order. */
+    private static boolean isSame(double one, double other) {
+        return one == other || Math.abs(one - other) <= ROUNDING * Math.abs(one);
     }
 
     private static Optional<Margin> emptying(Line line) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runthrough.plant.CoilDifference;
 import runthrough.plant.Distribution;
@@ -110,6 +111,25 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
                     "column", "the column of the sheet that holds its times", new Text("a text"), "join: weld")
             .withDefaultWords("the one with the name of the element");
 
+    /** The key of the sheet in which an element was timed. */
+    static final String SHEET_KEY = SHEET.name();
+
+    /** The key of its column in the sheet, where that has another name. */
+    static final String COLUMN_KEY = COLUMN.name();
+
+    /** The key of a time that is always the same, which a single value stands for. */
+    static final String SINGLE_VALUE = DISTRIBUTIONS.kinds().get(0).name();
+
+    /** The keys of which each element has one, since they say how long it takes. */
+    static final Set<String> WAYS_OF_TIME = Stream.concat(
+                    DISTRIBUTIONS.kinds().stream().map(Key::name), Stream.of(TRAVEL.name(), SHEET.name()))
+            .collect(Collectors.toUnmodifiableSet());
+
+    /** The same with those that stand beside them. */
+    static final Set<String> OF_TIME = Stream.concat(
+                    WAYS_OF_TIME.stream(), Stream.of(DISTRIBUTIONS.shift().name(), PLUS.name(), COLUMN.name()))
+            .collect(Collectors.toUnmodifiableSet());
+
     private static final Section ELEMENT = element();
 
     private static Section element() {
@@ -139,6 +159,13 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
                 .with(Ways.oneOf("how long the element takes", times))
                 .with(Ways.atMostOneOf(
                         "when the element is done", Way.of(EVERY.name()), Way.of(CHANCE.name()), Way.of(WHEN.name())));
+    }
+
+    /** What stands behind a name, as keys. */
+    static Raw.Mapping keys(Raw body) {
+        return DISTRIBUTIONS.asMapping(body) instanceof Raw.Mapping keys
+                ? keys
+                : new Raw.Mapping(List.of(), body.place());
     }
 
     @Override

@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiPredicate;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import runthrough.plant.CoilChange;
@@ -19,6 +21,7 @@ import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
+import runthrough.scenario.source.RenamedPaths;
 import runthrough.scenario.source.TextFile;
 import runthrough.scenario.source.YamlEdit;
 import runthrough.scenario.source.YamlText;
@@ -38,13 +41,33 @@ public record ScenarioText(Path file, String text) {
 
     private static final Pattern ITEM = Pattern.compile("(.*)\\[(\\d+)]");
 
-    /**
-     * A change of one part.
-     *
-     * @param path of the part, as in {@link Setting}, or of a {@link LineFigure}: then what is behind it is changed
-     * @param value as it would stand in the file; empty to remove an item of a list
-     */
-    public record Change(String path, Optional<String> value) {}
+    /** A change of one part. */
+    public sealed interface Change {
+        /** Of the part, as in {@link Setting}. */
+        String path();
+
+        /**
+         * Writes a value.
+         *
+         * @param path of the part, or of a {@link LineFigure}: then what is behind it is changed
+         * @param value as it would stand in the file
+         */
+        record Write(String path, String value) implements Change {}
+
+        /** Removes an item of a list. */
+        record Remove(String path) implements Change {}
+
+        /** Gives a work element another name. */
+        record Rename(String path, String name) implements Change {}
+
+        /**
+         * Gives a work element another time; what else is said of it stays.
+         *
+         * @param key of how long it takes, such as {@code triangular}
+         * @param value as it would stand in the file
+         */
+        record Retime(String path, String key, String value) implements Change {}
+    }
 
     /** What came of changes: the text with them, or what is wrong with them. */
     public record Changed(ScenarioText text, List<Problem> problems) {
@@ -78,15 +101,30 @@ public record ScenarioText(Path file, String text) {
         if (root.isEmpty()) {
             return this;
         }
-        if (change.value.isEmpty()) {
-            return without(change.path, root.get(), problems);
+        if (change instanceof Change.Write write) {
+            return written(write, root.get(), problems);
         }
-        Optional<LineFigure> figure = LineFigure.called(change.path);
+        if (change instanceof Change.Rename rename) {
+            return renamed(rename, root.get(), problems);
+        }
+        if (change instanceof Change.Retime retime) {
+            return withElement(
+                    retime.path(),
+                    root.get(),
+                    problems,
+                    element -> Setting.written(retime.path(), retime.value(), retime.path(), problems)
+                            .map(time -> element.timed(retime.key(), time.value())));
+        }
+        return without(change.path(), root.get(), problems);
+    }
+
+    private ScenarioText written(Change.Write change, Raw root, Problems problems) {
+        Optional<LineFigure> figure = LineFigure.called(change.path());
         if (figure.isPresent()) {
             return withFigure(figure.get(), change, problems);
         }
-        Optional<Setting> setting = Setting.written(change.path, change.value.get(), change.path, problems);
-        return setting.map(asked -> with(asked, root.get(), problems)).orElse(this);
+        Optional<Setting> setting = Setting.written(change.path(), change.value(), change.path(), problems);
+        return setting.map(asked -> with(asked, root, problems)).orElse(this);
     }
 
     private ScenarioText with(Setting setting, Raw root, Problems problems) {
@@ -112,6 +150,43 @@ public record ScenarioText(Path file, String text) {
     }
 
     private ScenarioText without(String path, Raw root, Problems problems) {
+        return withItems(path, root, problems, (items, place) -> {
+            items.remove((int) place);
+            return true;
+        });
+    }
+
+    /** The element has the other name, and so it has wherever a path names it. */
+    private ScenarioText renamed(Change.Rename rename, Raw root, Problems problems) {
+        List<WrittenElement> found = new ArrayList<>();
+        ScenarioText changed = withElement(rename.path(), root, problems, element -> {
+            found.add(element);
+            return Optional.of(element.named(rename.name()));
+        });
+        Matcher item = ITEM.matcher(rename.path());
+        if (found.isEmpty() || !item.matches()) {
+            return changed;
+        }
+        RenamedPaths paths = RenamedPaths.of(
+                item.group(1), Integer.parseInt(item.group(2)), found.get(0).name(), rename.name());
+        Raw after = changed.raw().orElseThrow();
+        return new ScenarioText(file, YamlEdit.apply(changed.text(), after, paths.in(after)));
+    }
+
+    private ScenarioText withElement(
+            String path, Raw root, Problems problems, Function<WrittenElement, Optional<Raw>> changed) {
+        return withItems(
+                path,
+                root,
+                problems,
+                (items, place) -> WrittenElement.of(items.get(place))
+                        .flatMap(changed)
+                        .map(after -> items.set(place, after))
+                        .isPresent());
+    }
+
+    /** Changes the items of the list of which {@code path} names one, by what says whether it could. */
+    private ScenarioText withItems(String path, Raw root, Problems problems, BiPredicate<List<Raw>, Integer> change) {
         Matcher item = ITEM.matcher(path);
         Optional<Route> list =
                 item.matches() ? Route.find(ScenarioKeys.SCENARIO, root, item.group(1)) : Optional.empty();
@@ -119,19 +194,20 @@ public record ScenarioText(Path file, String text) {
         if (written.isPresent() && written.get() instanceof Raw.Sequence sequence) {
             List<Raw> items = new ArrayList<>(sequence.items());
             int number = Integer.parseInt(item.group(2));
-            if (number >= 1 && number <= items.size()) {
-                items.remove(number - 1);
+            if (number >= 1 && number <= items.size() && change.test(items, number - 1)) {
                 Raw after = list.orElseThrow().part().put().apply(new Raw.Sequence(items, sequence.place()));
                 return new ScenarioText(file, YamlEdit.apply(text, root, after));
             }
         }
-        problems.error(root.place(), path, "", "is no item of a list", "Name one that is there.");
+        if (problems.none()) {
+            problems.error(root.place(), path, "", "is no item of a list", "Name one that is there.");
+        }
         return this;
     }
 
     /** Changes what is behind a figure of the line. */
-    private ScenarioText withFigure(LineFigure figure, Change change, Problems problems) {
-        Optional<Setting> asked = Setting.written(change.path, change.value.orElseThrow(), change.path, problems);
+    private ScenarioText withFigure(LineFigure figure, Change.Write change, Problems problems) {
+        Optional<Setting> asked = Setting.written(change.path(), change.value(), change.path(), problems);
         ScenarioFile opened = open();
         if (asked.isEmpty() || !(opened.read() instanceof ScenarioReading.Accepted now)) {
             return this;
@@ -147,8 +223,8 @@ public record ScenarioText(Path file, String text) {
         if (behind.isEmpty()) {
             problems.error(
                     asked.get().place(),
-                    change.path,
-                    change.value.get(),
+                    change.path(),
+                    change.value(),
                     "cannot be written into the scenario as one change",
                     "Change what is behind it.");
         }
@@ -185,8 +261,8 @@ public record ScenarioText(Path file, String text) {
                         .toList();
                 // A single speed is written as it was asked for.
                 yield speeds.size() == 1
-                        ? List.of(new Change(
-                                speeds.get(0).path(), Optional.of(asked.value().text())))
+                        ? List.of(new Change.Write(
+                                speeds.get(0).path(), asked.value().text()))
                         : speeds.stream()
                                 .map(input -> rounded(input, input.present().orElseThrow() * factor))
                                 .toList();
@@ -204,22 +280,22 @@ public record ScenarioText(Path file, String text) {
         CoilChange before = now.change();
         CoilChange after = then.change();
         if (before.joinShorterBy() != after.joinShorterBy()) {
-            changes.add(new Change("coil-change.join-shorter-by", Optional.of(seconds(after.joinShorterBy()))));
+            changes.add(new Change.Write("coil-change.join-shorter-by", seconds(after.joinShorterBy())));
         }
         if (now.practice() instanceof Practice.Rethread was
                 && then.practice() instanceof Practice.Rethread is
                 && was.added() != is.added()) {
-            changes.add(new Change("coil-change.rethread.shift", Optional.of(seconds(is.added()))));
+            changes.add(new Change.Write("coil-change.rethread.shift", seconds(is.added())));
         }
         if (before.added() != after.added()) {
             boolean isNew = before.added() == 0;
-            String place = isNew ? "+" : Integer.toString(before.join().size());
+            String path = "coil-change.join["
+                    + (isNew ? "+" : Integer.toString(before.join().size())) + "]";
             String value = seconds(after.added());
-            changes.add(new Change(
-                    "coil-change.join[" + place + "]",
+            changes.add(
                     after.added() == 0
-                            ? Optional.empty()
-                            : Optional.of(isNew ? "{" + CoilChange.ADDED + ": " + value + "}" : value)));
+                            ? new Change.Remove(path)
+                            : new Change.Write(path, isNew ? "{" + CoilChange.ADDED + ": " + value + "}" : value));
         }
         return changes;
     }
@@ -232,6 +308,6 @@ public record ScenarioText(Path file, String text) {
     private static Change rounded(Input input, double si) {
         Unit unit = input.unit().orElseGet(() -> input.dimension().orElseThrow().base());
         String text = Numbers.text(unit.fromSi(si), DIGITS) + " " + unit.symbol();
-        return new Change(input.path(), Optional.of(text));
+        return new Change.Write(input.path(), text);
     }
 }

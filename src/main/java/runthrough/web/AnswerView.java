@@ -159,29 +159,42 @@ record AnswerView(
         for (AnswerSheet.Named named : sheet.figures()) {
             figures.add(ofReplications(named, result));
         }
-        List<List<String>> givens = sheet.givens().stream()
-                .map(given -> List.of(given.name() + ", " + given.symbol().text(), given.value()))
-                .toList();
-        List<List<String>> steps = sheet.steps().stream()
-                .map(step -> List.of(
-                        step.name(),
-                        text(step.formula().pieces()),
-                        text(step.numbers().pieces()),
-                        step.result()))
-                .toList();
-        for (List<Cell> row : sheet.limits().rows()) {
-            figures.add(new FigureView(
-                    row.get(0).text(),
-                    row.get(1).text(),
-                    row.get(3).value().map(margin -> needed(row.get(2), margin)).orElse(""),
-                    "Hand calculation with mean times, for " + coil(sheet) + ":",
-                    List.of(),
-                    "",
-                    "",
-                    givens,
-                    steps));
-        }
+        sheet.limits().forEach(closed -> figures.add(of(closed, sheet)));
         return figures;
+    }
+
+    private static FigureView of(AnswerSheet.Closed closed, AnswerSheet sheet) {
+        List<Cell> row = closed.row();
+        return new FigureView(
+                row.get(0).text(),
+                row.get(1).text(),
+                row.get(3).value().map(margin -> needed(row.get(2), margin)).orElse(""),
+                from(closed, sheet),
+                List.of(),
+                "",
+                "",
+                closed.givens().stream()
+                        .map(given ->
+                                List.of(given.name() + ", " + given.symbol().text(), given.value()))
+                        .toList(),
+                closed.steps().stream()
+                        .map(step -> List.of(
+                                step.name(),
+                                text(step.formula().pieces()),
+                                text(step.numbers().pieces()),
+                                step.result()))
+                        .toList());
+    }
+
+    private static String from(AnswerSheet.Closed closed, AnswerSheet sheet) {
+        String calculation = "Hand calculation with mean times, for " + coil(sheet);
+        if (!closed.steps().isEmpty()) {
+            return calculation + ":";
+        }
+        return calculation
+                + (closed.row().get(1).value().isPresent()
+                        ? "; it follows from the line as described."
+                        : "; see the numbers above.");
     }
 
     private static String needed(Cell needed, Value margin) {

@@ -25,7 +25,7 @@ import runthrough.scenario.Input;
  * @param symbol of the unit it is shown in; empty for a plain number
  * @param per how many of that unit an SI unit is
  * @param low least value of its slider (SI)
- * @param high greatest value of its slider; no slider unless it is more than {@code low}
+ * @param high greatest value of its slider; no slider unless it is more than {@code low}: only what people ask about first has one
  * @param whole whether it counts something
  */
 record FieldView(
@@ -94,21 +94,19 @@ record FieldView(
                 ? input.text()
                 : unit.map(used -> Units.of(system).text(si, used)).orElse(input.text());
         boolean whole = input.numeric().isWhole();
-        boolean isShare = input.dimension().filter(Dimension.SHARE::equals).isPresent();
-        double low = isShare ? 0 : whole ? Math.max(1, si - 4) : si / REACH;
-        double high = isShare ? Math.min(0.999, Math.max(0.1, 4 * si)) : whole ? si + 4 : si * REACH;
+        boolean quick = QUICK.contains(input.path());
         return Optional.of(new FieldView(
                 input.path(),
                 input.path().contains(".") ? input.path().replaceAll("[.\\[].*", "") : "figures",
                 name(input.path()),
-                QUICK.contains(input.path()),
+                quick,
                 si,
                 shown,
                 input.origin() == Input.Origin.WRITTEN ? input.text() : shown,
                 unit.map(Unit::symbol).orElse(""),
                 unit.map(used -> used.fromSi(1)).orElse(1.0),
-                low,
-                high,
+                quick ? si / REACH : si,
+                quick ? si * REACH : si,
                 whole));
     }
 

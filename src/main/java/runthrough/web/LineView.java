@@ -25,6 +25,7 @@ import runthrough.scenario.source.Raw;
  * @param fields its numbers; those of the figures of the line first
  * @param work elements by list; a list that the practice does not have is not there
  * @param look its shape; null where it cannot be run
+ * @param system units that the scenario itself asks for: {@code metric} or {@code us}
  * @param units symbol and factor of each kind that the page shows
  * @param axes what a map may go over
  * @param mapX what a map goes over across at first
@@ -36,6 +37,7 @@ record LineView(
         List<FieldView> fields,
         Map<String, List<WorkView>> work,
         @Nullable LookView look,
+        String system,
         Map<String, UnitView> units,
         List<AxisView> axes,
         String mapX,
@@ -94,6 +96,7 @@ record LineView(
                         .toList(),
                 work(request, draft.text().raw().orElseThrow()),
                 LookView.of(request),
+                PageRequest.name(draft.ownUnits().orElse(system)),
                 units(system),
                 axes,
                 LineFigure.RATED_SPEED.path(),
@@ -102,7 +105,7 @@ record LineView(
 
     /** What the page is given of a scenario that cannot be run. */
     static LineView refused(List<Fault> faults, UnitSystem system) {
-        return new LineView("", faults, List.of(), Map.of(), null, units(system), List.of(), "", "");
+        return new LineView("", faults, List.of(), Map.of(), null, "", units(system), List.of(), "", "");
     }
 
     private static Map<String, UnitView> units(UnitSystem system) {
@@ -113,21 +116,26 @@ record LineView(
         Map<String, List<WorkView>> work = new LinkedHashMap<>();
         if (request.line().practice().hasJoiner()) {
             CoilChange change = request.line().change();
-            put(work, "prepare", change.prepare(), root);
-            put(work, "tail", change.tail(), root);
-            put(work, "join", change.join(), root);
+            put(work, "prepare", change.prepare(), root, request);
+            put(work, "tail", change.tail(), root, request);
+            put(work, "join", change.join(), root, request);
         }
         return work;
     }
 
     /** A list that is not written is shown as empty, so that something can be added to it. */
-    private static void put(Map<String, List<WorkView>> work, String list, List<WorkElement> elements, Raw root) {
+    private static void put(
+            Map<String, List<WorkView>> work,
+            String list,
+            List<WorkElement> elements,
+            Raw root,
+            SimulationRequest request) {
         Optional<Raw> written = child(root, "coil-change").flatMap(change -> child(change, list));
         if (written.isEmpty()) {
             work.put(list, List.of());
         } else if (written.get() instanceof Raw.Sequence sequence
                 && sequence.items().size() == elements.size()) {
-            work.put(list, WorkView.all(elements, sequence));
+            work.put(list, WorkView.all(elements, sequence, request.line(), request.resultsIn()));
         }
     }
 

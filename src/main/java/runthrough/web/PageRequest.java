@@ -2,7 +2,6 @@ package runthrough.web;
 
 import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import runthrough.quantity.UnitSystem;
 import runthrough.scenario.ScenarioText;
@@ -31,16 +30,48 @@ record PageRequest(
         @Nullable String y) {
 
     private static final int MOST_CHANGES = 100;
+    private static final String US = "us";
 
-    /** A change: its path and value; null to remove an item of a list. */
-    record Part(@Nullable String path, @Nullable String value) {}
+    /**
+     * A change of what {@code path} names.
+     *
+     * @param value to be written; null to remove an item of a list, unless it gets a name
+     * @param name that a work element gets
+     * @param time key of the way in which {@code value} says how long a work element takes
+     */
+    record Part(
+            @Nullable String path,
+            @Nullable String value,
+            @Nullable String name,
+            @Nullable String time) {
+        /** Writes {@code value}. */
+        Part(String path, String value) {
+            this(path, value, null, null);
+        }
+
+        private ScenarioText.Change change() {
+            String what = need(path, "path");
+            if (name != null) {
+                return new ScenarioText.Change.Rename(what, name);
+            }
+            if (time != null) {
+                return new ScenarioText.Change.Retime(what, time, need(value, "value"));
+            }
+            return value == null ? new ScenarioText.Change.Remove(what) : new ScenarioText.Change.Write(what, value);
+        }
+    }
 
     String scenario() {
         return need(text, "text");
     }
 
     UnitSystem system() {
-        return "us".equals(units) ? UnitSystem.US_CUSTOMARY : UnitSystem.METRIC;
+        return US.equals(units) ? UnitSystem.US_CUSTOMARY : UnitSystem.METRIC;
+    }
+
+    /** What the page calls {@code system}. */
+    static String name(UnitSystem system) {
+        return system == UnitSystem.US_CUSTOMARY ? US : "metric";
     }
 
     List<ScenarioText.Change> parts() {
@@ -48,9 +79,7 @@ record PageRequest(
         if (parts.size() > MOST_CHANGES) {
             throw new Refusal(400, "More than " + MOST_CHANGES + " changes at once.");
         }
-        return parts.stream()
-                .map(part -> new ScenarioText.Change(need(part.path, "path"), Optional.ofNullable(part.value)))
-                .toList();
+        return parts.stream().map(Part::change).toList();
     }
 
     int step() {

@@ -20,6 +20,7 @@ import runthrough.scenario.source.Raw;
  * @param text of it
  * @param file opened from the text
  * @param request what it asks, with results in the units of the page; empty when it cannot be run
+ * @param ownUnits that it asks for results in itself; empty when it cannot be run
  * @param problems why it cannot be run
  * @param warnings in words
  */
@@ -27,6 +28,7 @@ record PageScenario(
         ScenarioText text,
         ScenarioFile file,
         Optional<SimulationRequest> request,
+        Optional<UnitSystem> ownUnits,
         List<Problem> problems,
         List<String> warnings) {
 
@@ -51,7 +53,7 @@ record PageScenario(
         ScenarioFile file = scenario.open();
         List<Problem> foreign = foreignFiles(scenario);
         if (!foreign.isEmpty()) {
-            return new PageScenario(scenario, file, Optional.empty(), foreign, List.of());
+            return new PageScenario(scenario, file, Optional.empty(), Optional.empty(), foreign, List.of());
         }
         ScenarioReading reading = file.read();
         if (reading instanceof ScenarioReading.Accepted accepted) {
@@ -61,11 +63,17 @@ record PageScenario(
                     file,
                     Optional.of(new SimulationRequest(
                             request.title(), request.notes(), request.line(), request.run(), units)),
+                    Optional.of(request.resultsIn()),
                     List.of(),
                     accepted.warnings().stream().map(PageScenario::said).toList());
         }
         List<Problem> problems = ((ScenarioReading.Refused) reading).problems();
-        return new PageScenario(scenario, file, Optional.empty(), problems, List.of());
+        return new PageScenario(scenario, file, Optional.empty(), Optional.empty(), problems, List.of());
+    }
+
+    /** What {@code other} says, a text in the place of this one. */
+    PageScenario with(ScenarioText other, UnitSystem units) {
+        return of(other.text(), other.file().toAbsolutePath().getParent(), units);
     }
 
     /** {@code before} with {@code changes}, or what is wrong with them; no file is read that the page may not read. */

@@ -121,6 +121,11 @@ public final class PageServer implements AutoCloseable {
             reply(context, LineView.of(draft(ask), ask.system()));
         });
         config.routes.post("/api/edit", context -> reply(context, edit(ask(context))));
+        config.routes.post("/api/sliders", context -> {
+            PageRequest ask = ask(context);
+            PageScenario draft = draft(ask);
+            reply(context, answers.within(() -> SliderEnds.of(draft, ask.system())));
+        });
         config.routes.post("/api/answer", context -> reply(context, answer(ask(context))));
         config.routes.post("/api/course", context -> {
             SimulationRequest request = draft(ask(context)).asked();

@@ -4,47 +4,79 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import runthrough.plant.Distribution;
+import runthrough.plant.Line;
 import runthrough.plant.WorkElement;
 import runthrough.quantity.Notation;
-import runthrough.scenario.source.FlowText;
+import runthrough.quantity.UnitSystem;
+import runthrough.report.described.InputTexts;
+import runthrough.report.described.WorkTable;
+import runthrough.scenario.WrittenElement;
 import runthrough.scenario.source.Raw;
 
 /**
  * An element of work as the page shows it.
  *
- * @param distribution its time as it stands in the file, on one line
- * @param mean of its drawn time (s)
+ * @param kind key of the way in which its time is given, such as {@code triangular}
+ * @param values of that way as they stand in the file; none where they are not a few
+ * @param beside what else is said of it, in words
+ * @param mean of the time (s) that it takes once, at all joints of the line
  * @param spark density of its drawn time at even steps, for a small picture; a single value for a time that never varies
  * @param words what the picture shows
  */
-record WorkView(String name, String distribution, double mean, List<Double> spark, String words) {
+record WorkView(
+        String name, String kind, List<String> values, String beside, double mean, List<Double> spark, String words) {
     private static final int STEPS = 40;
 
     /** How much of a distribution the picture shows. */
     private static final double MOST = 0.995;
 
+    /** Of so many values each has a field of its own. */
+    private static final int MOST_VALUES = 3;
+
+    private static final String TRAVEL = "travel";
+
     WorkView {
+        values = List.copyOf(values);
         spark = List.copyOf(spark);
     }
 
     /** The elements of one list; {@code written} is that list in the file. */
-    static List<WorkView> all(List<WorkElement> elements, Raw.Sequence written) {
+    static List<WorkView> all(List<WorkElement> elements, Raw.Sequence written, Line line, UnitSystem system) {
+        InputTexts texts = new InputTexts(system);
         return IntStream.range(0, elements.size())
-                .mapToObj(i -> of(elements.get(i), written.items().get(i)))
+                .mapToObj(i -> of(elements.get(i), written.items().get(i), mean(elements.get(i), line), texts))
                 .toList();
     }
 
-    private static WorkView of(WorkElement element, Raw written) {
+    private static WorkView of(WorkElement element, Raw written, double mean, InputTexts texts) {
         Distribution distribution = element.time().drawn();
-        String text =
-                written instanceof Raw.Mapping mapping && mapping.entries().size() == 1
-                        ? FlowText.of(mapping.entries().get(0).value())
-                        : FlowText.of(written);
+        WrittenElement text = WrittenElement.of(written).orElseThrow();
         String words = distribution.isConstant()
                 ? "always " + time(distribution.mean())
                 : "half within " + time(distribution.quantile(0.5)) + ", 95 % within "
                         + time(distribution.quantile(0.95));
-        return new WorkView(element.name(), text, distribution.mean(), density(distribution), words);
+        return new WorkView(
+                element.name(),
+                text.timeKey(),
+                values(text),
+                WorkTable.beside(element, texts),
+                mean,
+                density(distribution),
+                words);
+    }
+
+    private static double mean(WorkElement element, Line line) {
+        return line.coilSource().mean(kind -> line.coilSource().joints(kind).mean(element::meanDuration));
+    }
+
+    /** Those of its kind; of a travel also what is added to it. */
+    private static List<String> values(WrittenElement element) {
+        List<String> values = element.values(element.timeKey());
+        if (element.timeKey().equals(TRAVEL) && values.size() == 1) {
+            List<String> plus = element.values("plus");
+            return List.of(values.get(0), plus.isEmpty() ? "0 s" : plus.get(0));
+        }
+        return values.size() > MOST_VALUES ? List.of() : values;
     }
 
     private static String time(double seconds) {

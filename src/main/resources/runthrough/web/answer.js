@@ -94,16 +94,37 @@ function dots(figure) {
   return picture;
 }
 
-/** The pinned line beside the present one. */
-export function showPinned(pinned, answer, changes) {
-  byId("pinned").hidden = !pinned;
-  if (!pinned || !answer) return;
-  const rows = [["Verdict", pinned.answer.word, answer.word]];
-  for (const figure of answer.figures) {
-    const other = pinned.answer.figures.find((one) => one.name === figure.name);
-    rows.push([figure.name, other ? `${other.value}${other.note ? ` (${other.note})` : ""}` : "–", `${figure.value}${figure.note ? ` (${figure.note})` : ""}`]);
+/** Says that there is no answer, and why; nothing of an earlier one stays. */
+export function showNoAnswer(why) {
+  const section = byId("answer");
+  section.classList.remove("runs-through", "marginal", "slows", "stops", "waiting");
+  giveUpRoom();
+  byId("word").textContent = "No answer";
+  byId("sentence").textContent = why;
+  for (const id of ["sign", "further", "sure", "limiting-factor", "spare"]) byId(id).textContent = "";
+  for (const id of ["scale", "changes", "fixes", "figures"]) byId(id).replaceChildren();
+  byId("causes").hidden = true;
+  showList("warnings", "warning-list", []);
+}
+
+/** Pinned lines beside the present one: what comes out, then every input in which they differ. */
+export function showPinned(pins, line, answer, { use, remove }) {
+  byId("pinned").hidden = !pins.length;
+  if (!pins.length || !answer) return;
+  const all = [...pins, { line, answer }];
+  const said = (figure) => (figure ? `${figure.value}${figure.note ? ` (${figure.note})` : ""}` : "–");
+  const rows = [["Verdict", ...all.map((one) => one.answer.word)]];
+  for (const { name } of answer.figures) rows.push([name, ...all.map((one) => said(one.answer.figures.find((figure) => figure.name === name)))]);
+  for (const path of new Set(all.flatMap((one) => one.line.fields.map((field) => field.path)))) {
+    const fields = all.map((one) => one.line.fields.find((field) => field.path === path));
+    const row = [fields.find((field) => field).name, ...fields.map((field) => field?.shown ?? "–")];
+    // A figure of the line and the one input behind it are the same number.
+    const isSaid = rows.some((other) => other.slice(1).join() === row.slice(1).join());
+    if (new Set(fields.map((field) => field?.si)).size > 1 && !isSaid) rows.push(row);
   }
-  rows.push(...changes.map((one) => [one.name, one.pinned, one.now]));
-  const made = table(["", "pinned", "this line"], rows);
+  const made = table(["", ...pins.map((_, i) => `pinned ${i + 1}`), "this line"], rows);
   byId("pinned-table").replaceChildren(...made.children);
+  byId("pins").replaceChildren(...pins.flatMap((_, i) => [
+    el("button", { type: "button", onclick: () => use(i) }, `Use pinned ${i + 1}`),
+    el("button", { type: "button", onclick: () => remove(i) }, `Remove pinned ${i + 1}`)]));
 }

@@ -1,25 +1,17 @@
-// The line as described: fields with sliders, the work of a coil change, and the file itself.
-import { byId, el, svg } from "./dom.js";
+// The line as described: fields, sliders for what people ask first, the work of a coil change, and the file itself.
+import { byId, el } from "./dom.js";
 import { digits } from "./words.js";
+import { WorkList } from "./work.js";
 
-const DISTRIBUTIONS = {
-  "always the same": (m) => `${m} s`,
-  "least, likely, most": (m) => `{triangular: [${n(m * 0.7)} s, ${m} s, ${n(m * 1.6)} s]}`,
-  "lognormal: mean, sd": (m) => `{lognormal: [${m} s, ${n(m * 0.3)} s]}`,
-  "gamma: mean, sd": (m) => `{gamma: [${m} s, ${n(m * 0.3)} s]}`,
-  "normal: mean, sd": (m) => `{normal: [${m} s, ${n(m * 0.15)} s]}`,
-  "exponential: mean": (m) => `{exponential: ${m} s}`,
-};
-const n = (value) => digits(value);
-const LISTS = { prepare: "Prepare, while the line runs", tail: "Tail, strip standing", join: "Join, strip standing" };
 const GROUPS = { coil: "Coil", coils: "Coils", entry: "Entry", "coil-change": "Coil change", accumulator: "Accumulator", process: "Process", run: "Run" };
 
 export class Inputs {
-  /** `change([{path, value}])` asks for values to be written into the file. */
+  /** `change([{path, value}], isSliding)` asks for values to be written into the file. */
   constructor(change) {
     this.change = change;
     this.fields = new Map();
     this.opened = new Map();
+    this.work = new WorkList(change);
     byId("take-text").addEventListener("click", () => this.onText(byId("text").value));
   }
 
@@ -32,7 +24,7 @@ export class Inputs {
   take(line, text) {
     this.line = line;
     if (document.activeElement !== byId("text")) byId("text").value = text;
-    const shape = JSON.stringify([line.fields.map((field) => [field.path, field.symbol]), Object.values(line.work ?? {}).map((list) => list.map((one) => one.name))]);
+    const shape = JSON.stringify([line.fields.map((field) => [field.path, field.symbol]), WorkList.shape(line)]);
     if (shape !== this.shape) {
       this.shape = shape;
       this.build(line);
@@ -50,7 +42,7 @@ export class Inputs {
       groups.append(el("fieldset", {}, el("legend", {}, title), ...fields.map((field) => this.field(field, "full"))));
     }
     byId("quick").replaceChildren(...line.fields.filter((field) => field.quick).map((field) => this.field(field, "quick")));
-    this.buildWork(line);
+    this.work.build(line);
   }
 
   field(field, where) {
@@ -78,16 +70,14 @@ export class Inputs {
   }
 
   typed(path, said) {
-    const field = this.line.fields.find((one) => one.path === path);
-    const plain = /^[-+0-9.]+$/.test(said.trim()) && field.symbol !== "";
-    this.change([{ path, value: plain ? `${said.trim()} ${field.symbol}` : said.trim() }]);
+    this.change([{ path, value: meant(said, this.line.fields.find((one) => one.path === path)) }]);
   }
 
   slid(path, si) {
     const field = this.line.fields.find((one) => one.path === path);
     const value = field.whole ? String(Math.round(si)) : `${digits(si * field.per)}${field.symbol ? ` ${field.symbol}` : ""}`;
     for (const one of this.fields.get(path)) one.box.value = value;
-    this.change([{ path, value }]);
+    this.change([{ path, value }], true);
   }
 
   update(line) {
@@ -102,13 +92,26 @@ export class Inputs {
         shown.change.textContent = Math.abs(moved) > 5e-4 ? `${moved > 0 ? "+" : "−"}${digits(100 * Math.abs(moved))} %` : "";
       }
     }
-    this.updateWork(line);
+    this.work.update(line);
+  }
+
+  /** How far the sliders go, from least to greatest value by path; one that is being moved keeps its ends. */
+  reach(ends) {
+    for (const [path, [low, high]] of Object.entries(ends)) {
+      for (const shown of this.fields.get(path) ?? []) {
+        if (!shown.range || shown.held) continue;
+        shown.range.min = low;
+        shown.range.max = high;
+      }
+    }
+    this.update(this.line);
   }
 
   /** Says what is wrong at the fields it is wrong with; what has no field is left to the list above. */
   faults(problems, tried) {
+    this.work.faults(problems, tried);
     for (const [path, all] of this.fields) {
-      const mine = problems.filter((problem) => problem.path === path || (tried.includes(path) && problem.path.startsWith(path)));
+      const mine = problems.filter((problem) => problem.path === path || tried.includes(path));
       for (const one of all) {
         one.fault.hidden = !mine.length;
         one.fault.textContent = mine.map((problem) => problem.message).join(" ");
@@ -117,57 +120,24 @@ export class Inputs {
       }
     }
   }
-
-  buildWork(line) {
-    const place = byId("work");
-    place.replaceChildren();
-    this.elements = [];
-    for (const [list, title] of Object.entries(LISTS)) {
-      const elements = line.work?.[list];
-      if (!elements) continue;
-      place.append(el("h4", {}, title), ...elements.map((one, i) => this.element(list, one, i, elements.length)), this.adder(list));
-    }
-  }
-
-  element(list, one, i, count) {
-    const path = `coil-change.${list}`;
-    const name = el("input", { type: "text", "aria-label": `Name of element ${i + 1}` });
-    const time = el("input", { type: "text", class: "time", "aria-label": `Time of ${one.name}` });
-    const spark = svg("svg", { class: "spark", viewBox: "0 0 100 30", preserveAspectRatio: "none", role: "img" });
-    name.addEventListener("change", () => this.change([{ path: `${path}[${i + 1}]`, value: `{${quoted(name.value)}: ${time.value}}` }]));
-    time.addEventListener("change", () => this.change([{ path: `${path}[${i + 1}]`, value: `{${quoted(name.value)}: ${time.value}}` }]));
-    const kinds = el("select", { "aria-label": `Kind of time of ${one.name}` }, el("option", { value: "" }, "change the kind …"), ...Object.keys(DISTRIBUTIONS).map((time) => el("option", { value: time }, time)));
-    kinds.addEventListener("change", () => kinds.value && this.change([{ path: `${path}[${i + 1}]`, value: `{${quoted(name.value)}: ${DISTRIBUTIONS[kinds.value](n(this.line.work[list][i].mean))}}` }]));
-    const remove = el("button", { type: "button", "aria-label": `Remove ${one.name}`, onclick: () => this.change([{ path: `${path}[${i + 1}]`, value: null }]) }, "Remove");
-    this.elements.push({ list, i, name, time, spark, kinds });
-    return el("div", { class: "element" }, name, spark, time, el("div", { class: "row" }, kinds, list === "join" && count === 1 ? null : remove));
-  }
-
-  adder(list) {
-    return el("button", { type: "button", onclick: () => this.change([{ path: `coil-change.${list}[+]`, value: `{new element: 10 s}` }]) }, `Add to ${list}`);
-  }
-
-  updateWork(line) {
-    for (const shown of this.elements ?? []) {
-      const one = line.work?.[shown.list]?.[shown.i];
-      if (!one) continue;
-      if (document.activeElement !== shown.name) shown.name.value = one.name;
-      if (document.activeElement !== shown.time) shown.time.value = one.distribution;
-      shown.kinds.value = "";
-      shown.spark.setAttribute("aria-label", one.words);
-      shown.spark.replaceChildren(svg("path", { d: sparkline(one.spark) }), svg("title", {}, one.words));
-    }
-  }
 }
 
-function quoted(name) {
-  return /^[A-Za-z][A-Za-z0-9 _-]*$/.test(name.trim()) ? name.trim() : JSON.stringify(name.trim());
+/** What was typed, as a value of the file: "+20 %" of the present value and "45*1.2" are worked out, a plain number gets its unit. */
+export function meant(said, field) {
+  const text = said.trim().replace(/[\u2212\u2013]/g, "-").replace(/\u00d7/g, "*");
+  const percent = /^([+-]) ?(\d+(?:\.\d+)?) ?%$/.exec(text);
+  if (percent) {
+    const factor = 1 + (percent[1] === "-" ? -1 : 1) * (Number(percent[2]) / 100);
+    return valued(field.si * field.per * factor, field.symbol, field.whole);
+  }
+  const worked = /^(\d+(?:\.\d+)?) ?([*/]) ?(\d+(?:\.\d+)?) ?(\D.*)?$/.exec(text);
+  if (worked) {
+    const [, one, how, other, unit] = worked;
+    return valued(how === "*" ? one * other : one / other, unit ?? field.symbol, field.whole);
+  }
+  return /^[-+0-9.]+$/.test(text) && field.symbol !== "" ? `${text} ${field.symbol}` : text;
 }
 
-/** Outline of a distribution from its density at even steps. */
-function sparkline(density) {
-  if (density.length < 2) return "M 49 30 V 3 H 51 V 30 Z";
-  const most = Math.max(...density);
-  const points = density.map((d, i) => `L ${(100 * i) / (density.length - 1)} ${29 - (26 * d) / most}`);
-  return `M 0 30 ${points.join(" ")} L 100 30 Z`;
+function valued(number, symbol, whole) {
+  return `${whole ? Math.round(number) : Number(number.toPrecision(6))}${symbol ? ` ${symbol}` : ""}`;
 }

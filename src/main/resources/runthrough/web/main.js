@@ -1,17 +1,22 @@
 // Puts the page together: one scenario text, read by the program after every change, and everything shown from its answers.
 import { ask, Latest, shippedLines } from "./api.js";
-import { giveUpRoom, showAnswer, showList, showPinned } from "./answer.js";
+import { giveUpRoom, showAnswer, showList, showNoAnswer, showPinned } from "./answer.js";
 import { curveChart, LevelChart, marginChart } from "./charts.js";
 import { byId, el } from "./dom.js";
 import { Drawing } from "./drawing.js";
 import { linkedText, wireHandover } from "./handover.js";
+import { History } from "./history.js";
 import { Inputs } from "./inputs.js";
 import { job } from "./jobs.js";
 import { Player } from "./player.js";
 import { Course } from "./trace.js";
 import { Words } from "./words.js";
 
-const state = { text: "", opened: "", name: "line", units: "metric", line: null, answer: null, pinned: null, waiting: null, tried: [] };
+const state = { text: "", name: "line", units: "metric", line: null, answer: null, curve: null, pins: [], waiting: null };
+const history = new History(() => {
+  byId("undo").disabled = history.at <= 0;
+  byId("redo").disabled = history.at >= history.texts.length - 1;
+});
 const editing = new Latest();
 const answering = new Latest();
 const side = { curve: new Latest(), map: new Latest(), fixes: new Latest() };
@@ -25,44 +30,53 @@ inputs.onText = (text) => read(text);
 
 // ---- what the text says -------------------------------------------------------------------------------------------
 
-/** Opens another line. */
+/** Opens another line, in the units that it asks for itself. */
 async function open(text, name) {
   state.name = name;
-  state.pinned = null;
+  state.pins = [];
+  state.curve = null;
   player.setPlaying(false);
   player.course = null;
   giveUpRoom();
-  const line = await read(text);
+  byId("kept").hidden = true;
+  inputs.shape = null;
+  history.open(text, name);
+  const line = await read(text, true);
   if (line) {
-    state.opened = text;
     inputs.open(line);
     inputs.take(line, state.text);
     fillMapChoices(line);
   }
 }
 
-/** Has `text` read, and everything shown anew. */
-async function read(text) {
-  const line = await editing.run((signal) => ask("/api/line", { text, units: state.units }, signal));
+/** Has `text` read, and everything shown anew; in its own units where `asItSays`. */
+async function read(text, asItSays = false) {
+  const line = await editing.run(async (signal) => {
+    const said = await ask("/api/line", { text, units: state.units }, signal);
+    if (!asItSays || !said.system || said.system === state.units) return said;
+    state.units = byId("units").value = said.system;
+    return ask("/api/line", { text, units: state.units }, signal);
+  });
   if (line) take(text, line, []);
   return line?.problems.length ? null : line;
 }
 
-/** Changes come faster than answers while a slider moves: those that wait are put together. */
-function change(changes) {
+/** Changes come faster than answers while a slider moves: those that wait are put together, and are undone as one. */
+function change(changes, isSliding = false) {
   const before = (state.waiting ?? []).filter((one) => !changes.some((other) => other.path === one.path));
   state.waiting = [...before, ...changes];
+  state.sliding = isSliding;
   if (!state.sending) send();
 }
 
 async function send() {
   state.sending = true;
   while (state.waiting) {
-    const changes = state.waiting;
+    const { waiting: changes, sliding } = state;
     state.waiting = null;
     try {
       const reply = await ask("/api/edit", { text: state.text, changes, units: state.units });
-      if (reply.line) take(reply.text, reply.line, changes.map((one) => one.path));
+      if (reply.line) take(reply.text, reply.line, changes.map((one) => one.path), sliding);
     } catch (e) {
       complain(e);
     }
@@ -70,20 +84,28 @@ async function send() {
   state.sending = false;
 }
 
-function take(text, line, tried) {
-  state.tried = tried;
+function take(text, line, tried, isSliding = false) {
   const faulty = line.problems.length > 0;
   byId("faults").hidden = !faulty;
+  byId("faults-title").textContent = tried.length ? "This change cannot be made; the line stays as it was" : "This line cannot be run as described";
   showList("faults", "fault-list", line.problems.map((problem) => problem.whole));
-  if (faulty) {
-    reveal();
-    // A value that breaks the line is shown at its field; the last line that could be run stays on the page.
+  if (faulty && tried.length) {
+    // A value that breaks the line is shown at its field; the line that can be run stays on the page, with its answer.
     inputs.faults(line.problems, tried);
-    if (!tried.length) state.text = text;
-    byId("answer").classList.add("waiting");
     return;
   }
   state.text = text;
+  for (const one of Object.values(side)) one.stop();
+  if (faulty) {
+    // Nothing of another line stays where this one has no answer.
+    answering.stop();
+    noAnswer("Mend what is listed below.");
+    byId("title").textContent = state.name;
+    byId("text").value = text;
+    byId("as-text").open = true;
+    return;
+  }
+  history.take(text, isSliding ? tried.join() : "");
   line.look = { ...line.look, ...line.look.sizes };
   state.line = line;
   state.words = new Words(line.units);
@@ -91,8 +113,28 @@ function take(text, line, tried) {
   document.title = `${line.title} – Runthrough`;
   inputs.take(line, text);
   inputs.faults([], tried);
-  for (const one of Object.values(side)) one.stop();
+  forget();
   answer();
+}
+
+/** What was found for the line before is none of this one's. */
+function forget() {
+  const changed = (id) => byId(id).childElementCount > 0;
+  if (changed("fixes")) byId("fixes").replaceChildren(el("p", { class: "hint" }, "The line has changed since: find it anew."));
+  if (changed("map-picture")) byId("map-note").textContent = "The line has changed since: draw the map anew.";
+  byId("map-picture").replaceChildren();
+  state.curve = null;
+  byId("curve-chart").replaceChildren();
+  byId("curve-note").textContent = state.line.look.form === "none" ? "This line has no accumulator." : "";
+}
+
+/** Says why there is no answer, and takes away what would belong to another line. */
+function noAnswer(why) {
+  reveal();
+  state.answer = null;
+  player.setPlaying(false);
+  document.body.classList.add("faulty");
+  showNoAnswer(why);
 }
 
 // ---- the answer, quick and then surer -----------------------------------------------------------------------------
@@ -105,6 +147,7 @@ function answer() {
     show(quick, true);
     const course = new Course(await ask("/api/course", body, signal));
     showCourse(course);
+    inputs.reach(await ask("/api/sliders", body, signal));
     for (let effort = 1; effort <= quick.efforts; effort++) {
       await idle(signal);
       show(await ask("/api/answer", { ...body, effort }, signal), effort < quick.efforts);
@@ -120,6 +163,7 @@ function reveal() {
 
 function show(given, refining) {
   reveal();
+  document.body.classList.remove("faulty");
   state.answer = given;
   state.drawnAt = ++drawn;
   given.refining = refining && given.chance;
@@ -149,16 +193,17 @@ function drawCurve() {
   byId("curve-note").textContent = "Trying other capacities …";
   side.curve.run((signal) => job("curve", { text, units: state.units }, (done) => {
     byId("curve-note").textContent = `Trying other capacities: ${Math.round(100 * done)} % done …`;
-  }, signal)).then((curve) => curve && curveChart(curve, state.words)).catch((e) => {
+  }, signal)).then((curve) => {
+    state.curve = curve ?? null;
+    if (curve) curveChart(curve, state.words);
+  }).catch((e) => {
     byId("curve-note").textContent = e.message;
   });
 }
 
 function complain(e) {
   if (e.name === "AbortError") return;
-  reveal();
-  byId("word").textContent = "No answer";
-  byId("sentence").textContent = /fetch|network/i.test(e.message) ? "The program does not answer. Is it still running?" : e.message;
+  noAnswer(/fetch|network/i.test(e.message) ? "The program does not answer. Is it still running?" : e.message);
   console.error(e);
 }
 
@@ -212,33 +257,58 @@ byId("map-stop").addEventListener("click", () => side.map.stop());
 
 // ---- pinning ------------------------------------------------------------------------------------------------------
 
+const MOST_PINS = 4;
+
 byId("pin").addEventListener("click", () => {
-  state.pinned = { text: state.text, answer: state.answer, line: state.line };
-  pinned();
+  if (state.pins.length === MOST_PINS) state.pins.shift();
+  state.pins.push({ text: state.text, answer: state.answer, line: state.line });
+  keepPins();
   byId("pinned").scrollIntoView({ block: "nearest" });
 });
-byId("unpin").addEventListener("click", () => {
-  state.pinned = null;
+
+function keepPins() {
+  history.pins = state.pins.map((pin) => pin.text);
+  history.keep();
   pinned();
-});
-byId("swap").addEventListener("click", () => {
-  const { text } = state.pinned;
-  state.pinned = { text: state.text, answer: state.answer, line: state.line };
-  read(text).catch(complain);
-});
+}
+
+/** Pinned lines from their texts, with answers in the present units. */
+async function readPins(texts) {
+  state.pins = await Promise.all(texts.map(async (text) => {
+    const body = { text, units: state.units };
+    const [line, given] = await Promise.all([ask("/api/line", body), ask("/api/answer", { ...body, effort: 0 })]);
+    return { text, line, answer: given };
+  }));
+  pinned();
+}
 
 function pinned() {
-  const old = state.pinned?.line.fields ?? [];
-  const changed = state.pinned ? state.line.fields.flatMap((field) => {
-    const other = old.find((one) => one.path === field.path);
-    return other && other.si === field.si ? [] : [{ name: field.name, pinned: other?.shown ?? "–", now: field.shown }];
-  }) : [];
-  showPinned(state.pinned, state.answer, changed);
+  showPinned(state.pins, state.line, state.answer, {
+    use: (at) => read(state.pins[at].text).catch(complain),
+    remove: (at) => {
+      state.pins.splice(at, 1);
+      keepPins();
+    },
+  });
 }
 
 // ---- the bar ------------------------------------------------------------------------------------------------------
 
-byId("reset").addEventListener("click", () => read(state.opened).catch(complain));
+byId("reset").addEventListener("click", () => read(history.opened).catch(complain));
+const undo = (steps) => {
+  const text = history.move(steps);
+  if (text !== undefined) read(text).catch(complain);
+};
+byId("undo").addEventListener("click", () => undo(-1));
+byId("redo").addEventListener("click", () => undo(1));
+addEventListener("keydown", (event) => {
+  const isTyping = event.target.matches?.("input[type=text], textarea");
+  if (isTyping || !(event.ctrlKey || event.metaKey)) return;
+  const key = event.key.toLowerCase();
+  if (key !== "z" && key !== "y") return;
+  event.preventDefault();
+  undo(key === "y" || event.shiftKey ? 1 : -1);
+});
 byId("shipped").addEventListener("change", (event) => {
   const one = state.shipped.find((line) => line.name === event.target.value);
   if (one) open(one.text, one.name).catch(complain);
@@ -246,13 +316,14 @@ byId("shipped").addEventListener("change", (event) => {
 byId("open").addEventListener("click", () => byId("file").click());
 byId("file").addEventListener("change", async (event) => {
   const [file] = event.target.files;
+  byId("shipped").value = "";
   if (file) await open(await file.text(), file.name.replace(/\.ya?ml$/i, "")).catch(complain);
   event.target.value = "";
 });
 byId("units").addEventListener("change", (event) => {
   state.units = event.target.value;
   inputs.shape = null;
-  read(state.text).catch(complain);
+  read(state.text).then(() => readPins(history.pins)).catch(complain);
 });
 byId("theme").addEventListener("change", (event) => {
   document.documentElement.dataset.theme = event.target.value;
@@ -267,6 +338,7 @@ function repaint() {
   showAnswer(state.answer);
   marginChart(state.answer.margin, state.words);
   levelChart.draw();
+  if (state.curve) curveChart(state.curve, state.words);
 }
 
 async function begin() {
@@ -274,13 +346,27 @@ async function begin() {
   byId("shipped").replaceChildren(el("option", { value: "" }, "choose a line that comes with the program …"), ...state.shipped.map((line) => el("option", { value: line.name }, line.title)));
   wireHandover(state);
   const linked = await linkedText();
+  const kept = History.kept();
   const first = state.shipped[0];
   if (linked !== null) {
     await open(linked, "linked-line");
+  } else if (kept) {
+    await restore(kept);
   } else if (first) {
     byId("shipped").value = first.name;
     await open(first.text, first.name);
   }
+}
+
+/** The line as it was left in this browser, with what can be undone and what was pinned. */
+async function restore(kept) {
+  await open(kept.opened, kept.name);
+  byId("shipped").value = state.shipped.some((line) => line.name === kept.name && line.text === kept.opened) ? kept.name : "";
+  const text = kept.texts[kept.at];
+  history.restore(kept);
+  byId("kept").hidden = text === kept.opened && !kept.pins.length;
+  if (text !== kept.opened) await read(text);
+  if (kept.pins.length) await readPins(kept.pins);
 }
 
 begin().catch(complain);

@@ -95,6 +95,20 @@ final class BrowserSession implements AutoCloseable {
         driver.get(address);
     }
 
+    /** Visits {@code address} as somebody who was never there. */
+    void visitAnew(String address) {
+        driver.get("about:blank");
+        driver.executeCdpCommand(
+                "Storage.clearDataForOrigin",
+                Map.of("origin", address.substring(0, address.length() - 1), "storageTypes", "local_storage"));
+        driver.get(address);
+    }
+
+    /** What a field, a list or the file on the page says. */
+    String value(String selector) {
+        return String.valueOf(find(selector).getDomProperty("value"));
+    }
+
     WebElement find(String selector) {
         return driver.findElement(By.cssSelector(selector));
     }

@@ -48,8 +48,7 @@ class PageInBrowserTest {
 
     @BeforeEach
     void visit() {
-        browser.visit("about:blank");
-        browser.visit(page.address().toString());
+        browser.visitAnew(page.address().toString());
         browser.awaitSettled();
     }
 

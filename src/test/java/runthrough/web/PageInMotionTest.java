@@ -53,9 +53,8 @@ class PageInMotionTest {
     }
 
     private static void visit(int width, int height, boolean phone) {
-        browser.visit("about:blank");
         browser.screen(width, height, phone);
-        browser.visit(page.address().toString());
+        browser.visitAnew(page.address().toString());
         browser.awaitSettled();
     }
 

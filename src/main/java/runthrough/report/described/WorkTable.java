@@ -96,9 +96,22 @@ public final class WorkTable {
                 name,
                 element.name(),
                 time(element),
-                occurrence(element.occurrence()),
+                occurrence(element.occurrence(), texts),
                 element.redo(),
                 element.people() + (element.putDown() ? "" : ", not to be put down"))));
+    }
+
+    /** What is said of {@code element} beside its name and time, in words: "when the width differs; 2 people"; empty where nothing is. */
+    public static String beside(WorkElement element, InputTexts texts) {
+        return Stream.of(
+                        element.occurrence() instanceof Occurrence.Always
+                                ? ""
+                                : occurrence(element.occurrence(), texts),
+                        element.people() == 1 ? "" : element.people() + " people",
+                        element.putDown() ? "" : "not to be put down",
+                        element.off() == 0 ? "" : texts.text(Kind.TIME, element.off()) + " off each time")
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining("; "));
     }
 
     private Cell time(WorkElement element) {
@@ -130,7 +143,7 @@ public final class WorkTable {
         return texts.text(Kind.TRAVEL_SPEED, ((TravelSpeed.Constant) speed).speed());
     }
 
-    private String occurrence(Occurrence occurrence) {
+    private static String occurrence(Occurrence occurrence, InputTexts texts) {
         if (occurrence instanceof Occurrence.Every every) {
             return "every " + ordinal(every.n());
         } else if (occurrence instanceof Occurrence.Chance chance) {

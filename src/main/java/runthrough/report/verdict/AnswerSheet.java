@@ -4,7 +4,6 @@ import java.util.List;
 import runthrough.report.Cell;
 import runthrough.report.Figure;
 import runthrough.report.Headline;
-import runthrough.report.Table;
 
 /**
  * The answer in words and numbers, without what takes long to draw: what a front door shows that draws for itself.
@@ -15,9 +14,7 @@ import runthrough.report.Table;
  * @param margin at the target, in a sentence; empty where entry and process are one strip
  * @param changes what would help, a sentence each
  * @param coil which the hand calculation is for; empty where there is one kind only
- * @param limits of the hand calculation: name, available, needed and margin
- * @param givens what the hand calculation starts from
- * @param steps of the hand calculation
+ * @param limits of the hand calculation
  */
 public record AnswerSheet(
         Headline headline,
@@ -26,15 +23,12 @@ public record AnswerSheet(
         String margin,
         List<String> changes,
         String coil,
-        Table limits,
-        List<Given> givens,
-        List<Worked> steps) {
+        List<Closed> limits) {
 
     public AnswerSheet {
         figures = List.copyOf(figures);
         changes = List.copyOf(changes);
-        givens = List.copyOf(givens);
-        steps = List.copyOf(steps);
+        limits = List.copyOf(limits);
     }
 
     /** Which number it is. */
@@ -51,6 +45,21 @@ public record AnswerSheet(
 
     /** A number, and which it is. */
     public record Named(Which which, Figure figure) {}
+
+    /**
+     * A number of the hand calculation.
+     *
+     * @param row name, available, needed and margin
+     * @param givens what leads to it starts from
+     * @param steps that lead to it; none where nothing is worked out
+     */
+    public record Closed(List<Cell> row, List<Given> givens, List<Worked> steps) {
+        public Closed {
+            row = List.copyOf(row);
+            givens = List.copyOf(givens);
+            steps = List.copyOf(steps);
+        }
+    }
 
     /** What the hand calculation starts from. */
     public record Given(String name, Cell symbol, String value) {}
@@ -69,8 +78,6 @@ public record AnswerSheet(
                 diagnosis.margin().orElse(""),
                 diagnosis.changes(),
                 hand.coil(),
-                hand.limits(),
-                hand.givens(),
-                hand.steps());
+                hand.closed());
     }
 }

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import runthrough.handcalc.Bearable;
 import runthrough.handcalc.BearableSlowed;
 import runthrough.handcalc.CoherentUnits;
+import runthrough.handcalc.Derivation;
 import runthrough.handcalc.HandCalculation;
 import runthrough.handcalc.Limit;
 import runthrough.handcalc.Margin;
@@ -28,6 +29,7 @@ import runthrough.report.Table;
 import runthrough.report.TextLines;
 import runthrough.report.Texts;
 import runthrough.report.Value;
+import runthrough.report.verdict.AnswerSheet.Closed;
 import runthrough.report.verdict.AnswerSheet.Given;
 import runthrough.report.verdict.AnswerSheet.Worked;
 
@@ -68,19 +70,18 @@ final class HandChapter {
                     new Chapter.Paragraph("It is for the kind of coil that is hardest on the line: " + coil() + "."));
         }
         blocks.add(new Chapter.Grid(limits()));
+        Derivation all = new Derivation(hand.givens(), hand.steps());
         blocks.add(new Chapter.Heading("Line by line"));
         blocks.add(new Chapter.Paragraph(
                 "Every formula adds up in the units in which its numbers are put in, with a pocket calculator."));
         blocks.add(new Chapter.Grid(table(
                 "It starts from",
                 List.of("What", "Symbol", "Value"),
-                givens().stream()
-                        .map(given -> List.of(Cell.of(given.name()), given.symbol(), Cell.of(given.value()))))));
+                givens(all).map(given -> List.of(Cell.of(given.name()), given.symbol(), Cell.of(given.value()))))));
         blocks.add(new Chapter.Grid(table(
                 "Worked through",
                 List.of("What", "Formula, and with its numbers", "Result"),
-                steps().stream()
-                        .map(step -> List.of(Cell.of(step.name()), withNumbers(step), Cell.of(step.result()))))));
+                steps(all).map(step -> List.of(Cell.of(step.name()), withNumbers(step), Cell.of(step.result()))))));
         return new Chapter("hand", "Hand calculation", blocks);
     }
 
@@ -97,20 +98,32 @@ final class HandChapter {
         return new Cell.Formula(pieces);
     }
 
-    List<Given> givens() {
-        return hand.givens().stream()
+    private Stream<Given> givens(Derivation derivation) {
+        return derivation.givens().stream()
                 .map(term -> new Given(
-                        term.name(), new Cell.Formula(FormulaText.symbol(term)), Unit.raised(coherent.text(term))))
-                .toList();
+                        term.name(), new Cell.Formula(FormulaText.symbol(term)), Unit.raised(coherent.text(term))));
     }
 
-    List<Worked> steps() {
-        return hand.steps().stream()
+    private Stream<Worked> steps(Derivation derivation) {
+        return derivation.steps().stream()
                 .map(step -> new Worked(
                         step.result().name(),
                         new Cell.Formula(FormulaText.symbols(step)),
                         new Cell.Formula(FormulaText.numbers(step, coherent)),
-                        Unit.raised(coherent.text(step.result()))))
+                        Unit.raised(coherent.text(step.result()))));
+    }
+
+    /** Each row of {@link #limits} with what leads to it. */
+    List<Closed> closed() {
+        return limits().rows().stream()
+                .map(row -> {
+                    Derivation leading = hand.leadingTo(Stream.of(row.get(1), row.get(2))
+                            .flatMap(cell -> cell.value().stream())
+                            .mapToDouble(Value::si)
+                            .toArray());
+                    return new Closed(
+                            row, givens(leading).toList(), steps(leading).toList());
+                })
                 .toList();
     }
 

@@ -26,7 +26,8 @@ public final class FlowText {
         return scalar(entry.key()) + ": " + of(entry.value());
     }
 
-    private static String scalar(String text) {
+    /** A value or key as YAML reads it. */
+    static String scalar(String text) {
         boolean isMarker = text.startsWith("- ") || text.equals("-") || text.startsWith("---") || text.equals("...");
         return PLAIN.matcher(text).matches() && !isMarker ? text : quoted(text);
     }

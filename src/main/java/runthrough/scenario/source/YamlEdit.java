@@ -2,6 +2,7 @@ package runthrough.scenario.source;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.common.FlowStyle;
@@ -100,6 +101,10 @@ public final class YamlEdit {
     /** A key that changed, went or came; empty when the whole has to be written anew. */
     private Optional<Splice> differ(MappingNode node, Raw.Mapping before, Raw.Mapping after) {
         List<Raw.Entry> old = before.entries();
+        Optional<Splice> renamed = renamed(node, old, after.entries());
+        if (renamed.isPresent()) {
+            return renamed;
+        }
         if (old.stream().noneMatch(entry -> find(after, entry.key()).isPresent())) {
             return Optional.empty();
         }
@@ -119,6 +124,22 @@ public final class YamlEdit {
                 .filter(entry -> find(before, entry.key()).isEmpty())
                 .findFirst()
                 .map(entry -> insertion(node, FlowText.of(entry)));
+    }
+
+    /** The one key that has another one in its place, all others being where they were; what stands behind it may differ, too. */
+    private static Optional<Splice> renamed(MappingNode node, List<Raw.Entry> old, List<Raw.Entry> now) {
+        List<String> was = old.stream().map(Raw.Entry::key).toList();
+        List<String> is = now.stream().map(Raw.Entry::key).toList();
+        int[] places = was.size() == is.size()
+                ? IntStream.range(0, was.size())
+                        .filter(i -> !was.get(i).equals(is.get(i)))
+                        .toArray()
+                : new int[0];
+        if (places.length != 1 || is.contains(was.get(places[0])) || was.contains(is.get(places[0]))) {
+            return Optional.empty();
+        }
+        Node key = node.getValue().get(places[0]).getKeyNode();
+        return Optional.of(new Splice(start(key), end(key), FlowText.scalar(is.get(places[0]))));
     }
 
     private static Optional<Raw> find(Raw.Mapping mapping, String key) {

@@ -1,0 +1,69 @@
+package runthrough.web;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoublePredicate;
+import runthrough.quantity.Numbers;
+import runthrough.quantity.UnitSystem;
+import runthrough.scenario.ScenarioText;
+
+/** How far the sliders of a line go: as far as people move a number, and no further than the line can be run. */
+final class SliderEnds {
+    /** Halvings of the way to a refused end. */
+    private static final int STEPS = 8;
+
+    /** Digits of an end. */
+    private static final int DIGITS = 3;
+
+    private final PageScenario draft;
+    private final UnitSystem system;
+
+    private SliderEnds(PageScenario draft, UnitSystem system) {
+        this.draft = draft;
+        this.system = system;
+    }
+
+    /** Least and greatest value (SI) of each slider, by path. */
+    static Map<String, List<Double>> of(PageScenario draft, UnitSystem system) {
+        SliderEnds ends = new SliderEnds(draft, system);
+        Map<String, List<Double>> all = new LinkedHashMap<>();
+        LineView.of(draft, system).fields().stream()
+                .filter(field -> field.low() < field.high())
+                .forEach(field ->
+                        all.put(field.path(), List.of(ends.of(field, field.low()), ends.of(field, field.high()))));
+        return all;
+    }
+
+    /** The end, or what is nearest to it and can be run. */
+    private double of(FieldView field, double end) {
+        DoublePredicate runs = si -> runs(field, si);
+        if (runs.test(end)) {
+            return end;
+        }
+        double good = field.si();
+        double bad = end;
+        for (int i = 0; i < STEPS; i++) {
+            double middle = (good + bad) / 2;
+            if (runs.test(middle)) {
+                good = middle;
+            } else {
+                bad = middle;
+            }
+        }
+        double round = Double.parseDouble(Numbers.text(good * field.per(), DIGITS)) / field.per();
+        return runs.test(round) ? round : good;
+    }
+
+    /** Whether the page can set it, and the line then be run. */
+    private boolean runs(FieldView field, double si) {
+        String value = Numbers.text(si * field.per(), DIGITS + 1) + " " + field.symbol();
+        ScenarioText.Changed changed =
+                PageScenario.edited(draft.text(), List.of(new ScenarioText.Change.Write(field.path(), value.strip())));
+        return changed.problems().isEmpty()
+                && Optional.of(changed.text())
+                        .flatMap(text -> draft.with(text, system).request())
+                        .isPresent();
+    }
+}

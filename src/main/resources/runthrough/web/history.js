@@ -1,0 +1,84 @@
+// The work of a person at the page: every text that could be run, to go back and forth, kept in this browser.
+const KEY = "runthrough.work";
+const MOST = 60;
+/** Changes of the same part that follow each other this fast (ms) are one, as those of a slider. */
+const ONE_MOVE = 1500;
+
+export class History {
+  texts = [];
+  at = -1;
+  pins = [];
+  #part = "";
+  #changed = 0;
+
+  /** `note()` is called when what can be undone has changed. */
+  constructor(note) {
+    this.note = note;
+  }
+
+  /** Begins with a line newly opened. */
+  open(text, name) {
+    this.opened = text;
+    this.name = name;
+    this.texts = [text];
+    this.at = 0;
+    this.pins = [];
+    this.keep();
+  }
+
+  /** Takes up where `kept` was left. */
+  restore(kept) {
+    Object.assign(this, { opened: kept.opened, name: kept.name, texts: kept.texts, at: kept.at, pins: kept.pins });
+    this.keep();
+  }
+
+  /** `text` is the line now; `part` is what a slider moves, or empty. */
+  take(text, part) {
+    if (text === this.now) return;
+    const now = Date.now();
+    const isSameMove = part !== "" && part === this.#part && now - this.#changed < ONE_MOVE && this.at > 0;
+    this.texts.length = this.at + 1;
+    if (isSameMove) this.texts[this.at] = text;
+    else this.texts.push(text);
+    if (this.texts.length > MOST) this.texts.shift();
+    this.at = this.texts.length - 1;
+    this.#part = part;
+    this.#changed = now;
+    this.keep();
+  }
+
+  get now() {
+    return this.texts[this.at];
+  }
+
+  /** The text that is `steps` away, backwards where negative; undefined where there is none. */
+  move(steps) {
+    if (this.texts[this.at + steps] === undefined) return undefined;
+    this.at += steps;
+    this.#part = "";
+    this.keep();
+    return this.now;
+  }
+
+  keep() {
+    try {
+      localStorage.setItem(KEY, JSON.stringify({ opened: this.opened, name: this.name, texts: this.texts, at: this.at, pins: this.pins }));
+    } catch {
+      // A browser that keeps nothing, or has no room: the page works without.
+    }
+    this.note();
+  }
+
+  /** What this browser has kept, or null. */
+  static kept() {
+    try {
+      const kept = JSON.parse(localStorage.getItem(KEY));
+      const isText = (text) => typeof text === "string";
+      const isWhole = isText(kept?.opened) && isText(kept.name) && Array.isArray(kept.texts) && kept.texts.every(isText)
+        && isText(kept.texts[kept.at]) && Array.isArray(kept.pins) && kept.pins.every(isText);
+      return isWhole ? kept : null;
+    } catch {
+      return null;
+    }
+  }
+}

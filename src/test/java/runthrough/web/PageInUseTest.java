@@ -1,0 +1,241 @@
+package runthrough.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.Select;
+
+/** The page in a real browser: work on a line, and what becomes of it. */
+class PageInUseTest {
+    private static final String SPEED = "#quick-rated-speed";
+
+    private static PageServer page;
+    private static BrowserSession browser;
+
+    @BeforeAll
+    static void open() throws IOException {
+        Optional<String> missing = BrowserSession.missing();
+        missing.ifPresent(System.err::println);
+        assumeTrue(missing.isEmpty(), missing.orElse(""));
+        page = PageServer.start("runthrough test", 2, 0);
+        browser = BrowserSession.open(1440, 1000);
+    }
+
+    @AfterAll
+    static void close() {
+        if (browser != null) {
+            browser.close();
+            page.close();
+        }
+    }
+
+    @BeforeEach
+    void visit() {
+        browser.visitAnew(page.address().toString());
+        browser.awaitSettled();
+    }
+
+    @AfterEach
+    void theConsoleIsClean() {
+        browser.assertNoErrors();
+    }
+
+    private static void openLine(String name) {
+        browser.choose("#shipped", name);
+        browser.await("the file of the line", () -> text().equals(shipped(name)));
+        browser.awaitSettled();
+    }
+
+    private static String shipped(String name) {
+        try {
+            return Files.readString(Path.of("scenarios", name + ".yaml"));
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    private static String text() {
+        return browser.value("#text");
+    }
+
+    private static void setSpeed(String value) {
+        browser.type(SPEED, value);
+        browser.awaitSettled();
+    }
+
+    private static void awaitSpeed(String value) {
+        browser.await("a speed of " + value, () -> browser.value(SPEED).equals(value));
+        browser.awaitSettled();
+    }
+
+    static java.util.stream.Stream<String> linesThatJoin() throws IOException {
+        return ServedLinesTest.names().filter(name -> !name.equals("stamping-rethread"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("linesThatJoin")
+    void aWorkElementIsRenamedRetimedAndGivenAnotherKindOfTime(String name) {
+        openLine(name);
+        WebElement element = browser.all("#work .element").get(0);
+        browser.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", element);
+        element.findElement(By.tagName("input")).sendKeys(Keys.chord(Keys.CONTROL, "a"), "bring the coil", Keys.TAB);
+        browser.await("the name in the file", () -> text().contains("- bring the coil: "));
+
+        new Select(browser.all("#work .element").get(0).findElement(By.tagName("select"))).selectByValue("uniform");
+        browser.await("the kind in the file", () -> text().contains("- bring the coil: {uniform: ["));
+
+        WebElement most = browser.all("#work .element .times input").get(1);
+        most.sendKeys(Keys.chord(Keys.CONTROL, "a"), "777", Keys.TAB);
+        browser.await("the time in the file", () -> text().contains(", 777 s]"));
+        assertThat(browser.find("#faults").isDisplayed()).isFalse();
+    }
+
+    @Test
+    void aTimeThatCannotBeIsSaidAtItsElement() {
+        WebElement most = browser.all("#work .element .times input").get(2);
+        browser.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", most);
+        most.sendKeys(Keys.chord(Keys.CONTROL, "a"), "5 s", Keys.TAB);
+
+        browser.await(
+                "the fault", () -> browser.all("#work .element .fault").get(0).isDisplayed());
+
+        assertThat(browser.all("#work .element .fault").get(0).getText()).contains("must be at least the one before");
+        assertThat(browser.text("#faults-title")).contains("the line stays as it was");
+    }
+
+    @Test
+    void percentAndProductsAreWorkedOut() {
+        setSpeed("+20 %");
+        awaitSpeed("54 m/min");
+        setSpeed("50*1.2");
+        awaitSpeed("60 m/min");
+        setSpeed("\u221210 %");
+        awaitSpeed("54 m/min");
+    }
+
+    @Test
+    void whatWasDoneIsUndoneAndDoneAgain() {
+        assertThat(browser.find("#undo").isEnabled()).isFalse();
+        setSpeed("50 m/min");
+        setSpeed("55 m/min");
+
+        browser.click("#undo");
+        awaitSpeed("50 m/min");
+        browser.find("body").sendKeys(Keys.chord(Keys.CONTROL, "z"));
+        awaitSpeed("45 m/min");
+        assertThat(browser.find("#undo").isEnabled()).isFalse();
+        browser.click("#redo");
+        awaitSpeed("50 m/min");
+
+        // A slider's way is one step.
+        browser.slide(SPEED + " ~ input[type=range]", 1.0);
+        browser.slide(SPEED + " ~ input[type=range]", 1.1);
+        awaitSpeed("66 m/min");
+        browser.click("#undo");
+        awaitSpeed("50 m/min");
+    }
+
+    @Test
+    void aReloadKeepsTheWork() {
+        setSpeed("50 m/min");
+        browser.click("#pin");
+        setSpeed("55 m/min");
+
+        browser.visit(page.address().toString());
+
+        awaitSpeed("55 m/min");
+        assertThat(browser.text("#kept")).contains("as you left it");
+        browser.await("the pinned line", () -> browser.text("#pinned-table").contains("50 m/min"));
+        browser.click("#undo");
+        awaitSpeed("50 m/min");
+    }
+
+    @Test
+    void severalLinesArePinned_inTheUnitsOfThePage() throws IOException {
+        browser.click("#pin");
+        setSpeed("50 m/min");
+        browser.click("#pin");
+        setSpeed("55 m/min");
+        assertThat(browser.text("#pinned-table")).contains("45 m/min 50 m/min 55 m/min");
+
+        browser.choose("#units", "us");
+        browser.await(
+                "feet in every column",
+                () -> browser.text("#pinned-table").contains("147.6 ft/min 164 ft/min 180.4 ft/min"));
+        assertThat(browser.text("#pinned-table")).doesNotContain("m/min ").doesNotContain(" m/h");
+        browser.picture("several-pinned");
+
+        browser.click("#pins button");
+        browser.await("the first pinned line", () -> browser.value(SPEED).equals("147.6 ft/min"));
+    }
+
+    /** What was found for a line is not shown for another one. */
+    @Test
+    void fixesMapAndCurveGoWithTheLineThatTheyAreOf() {
+        browser.click("#fix");
+        browser.await("fixes", () -> !browser.all("#fixes button").isEmpty());
+        browser.click("#map-start");
+        browser.await("the map", () -> !browser.all("#map-picture img").isEmpty());
+
+        setSpeed("46 m/min");
+
+        assertThat(browser.all("#fixes button")).isEmpty();
+        assertThat(browser.text("#fixes")).contains("has changed");
+        assertThat(browser.all("#map-picture img")).isEmpty();
+        openLine("perforating-line");
+        assertThat(browser.all("#curve-chart canvas")).isEmpty();
+        assertThat(browser.text("#curve-note")).contains("no accumulator");
+    }
+
+    @Test
+    void aBrokenFileHasNoVerdict(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("torn.yaml"), "title: torn\ncoil: {mass: 5 t\n");
+
+        browser.find("#file").sendKeys(file.toString());
+
+        browser.await("no answer", () -> browser.text("#word").equals("No answer"));
+        assertThat(browser.text("#title")).isEqualTo("torn");
+        assertThat(browser.text("#fault-list")).contains("line 3");
+        assertThat(browser.find("#figures").isDisplayed()).isFalse();
+        assertThat(browser.find("#drawing").isDisplayed()).isFalse();
+        assertThat(text()).startsWith("title: torn");
+        browser.picture("broken-file");
+        openLine("slitter");
+        assertThat(browser.find("#figures").isDisplayed()).isTrue();
+    }
+
+    @Test
+    void aLineInUsUnitsOpensInThem() {
+        openLine("slitter");
+
+        assertThat(browser.value("#units")).isEqualTo("us");
+        assertThat(browser.value(SPEED)).isEqualTo("400 ft/min");
+    }
+
+    /** The curve's line has the colour of the look that is on. */
+    @Test
+    void allChartsTakeTheOtherLook() {
+        browser.await("the curve", () -> !browser.all("#curve-chart canvas").isEmpty());
+        for (String look : new String[] {"dark", "light"}) {
+            WebElement before = browser.find("#curve-chart canvas");
+            browser.choose("#theme", look);
+            browser.await(
+                    "the curve anew", () -> !browser.find("#curve-chart canvas").equals(before));
+        }
+    }
+}
