@@ -33,6 +33,11 @@ public record ChartUnits(Unit length, Unit speed, Units units) {
         return text(metres, length);
     }
 
+    /** A margin (m) for a sentence, rounded down as in texts: there is no more than that. */
+    public String margin(double metres) {
+        return Notation.of(length).atMost().text(metres);
+    }
+
     /** A time (s) for a sentence, by the rule of all texts: above 90 s as min:s. */
     public String time(double seconds) {
         return Notation.time(seconds).text(seconds);

@@ -45,10 +45,7 @@ final class InputsCommand implements Callable<Integer> {
         for (Input input : inputs) {
             boolean isFirstFigure = input.origin() == Input.Origin.FIGURE && last != Input.Origin.FIGURE;
             if (isFirstFigure) {
-                environment
-                        .out()
-                        .println(
-                                "\nFigures of the whole line; setting one scales all values behind it by the same factor:");
+                environment.out().println("\nFigures of the whole line; setting one changes what is behind it:");
             }
             last = input.origin();
             environment.out().println(row(input, paths, values));

@@ -30,7 +30,6 @@ import runthrough.study.Precision;
 import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
-import runthrough.study.TargetStatus;
 import runthrough.study.lever.LeverStudy;
 import runthrough.study.lever.WorthStudy;
 
@@ -80,7 +79,7 @@ final class RunCommand implements Callable<Integer> {
     @ArgGroup
     private @Nullable ReportPlace report;
 
-    @Option(names = "--require-target", description = "Exit with 3 when the target is not met, or not decided.")
+    @Option(names = "--require-target", description = "Exit with 3 when a target is not met, or not decided.")
     private boolean requireTarget;
 
     @Option(
@@ -139,8 +138,7 @@ final class RunCommand implements Callable<Integer> {
                 .map(Scenario::asWarning)
                 .forEach(environment.err()::println);
         print(result, folder);
-        boolean isMet = result.study().verdict().answer() == TargetStatus.MEETS;
-        return requireTarget && !isMet ? ExitCode.TARGET_NOT_MET : ExitCode.DONE;
+        return requireTarget && !result.study().verdict().meetsAll() ? ExitCode.TARGET_NOT_MET : ExitCode.DONE;
     }
 
     /** How well the share is to be known, if that was asked; refused here, before anything is run or written. */

@@ -47,8 +47,8 @@ final class SensitivityCommand extends StudyCommand {
             names = "--range",
             paramLabel = "PATH=LOW..HIGH",
             description = {
-                "The range of an input; may be given several times. Such as",
-                "entry.top-speed=80m/min..110m/min.",
+                "The range of an input, such as",
+                "entry.top-speed=80m/min..110m/min; may be given several times.",
                 "The command inputs lists the numbers of a scenario by their paths."
             })
     private List<String> ranges = new ArrayList<>();

@@ -16,7 +16,7 @@ import runthrough.study.sizing.SizingStudy;
         name = "size",
         description = {
             "Finds the smallest accumulator with which the target is met: as capacity, and as stroke, sag or diameter.",
-            "Or says that no size is enough, why, and what would free it."
+            "Or says that no size is enough, why, and what would change that."
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},

@@ -73,7 +73,7 @@ final class TimesCommand implements Callable<Integer> {
             names = "--allowance",
             paramLabel = "SHARE",
             converter = QuantityConverter.Part.class,
-            description = "Print standard times, too, with so much of the basic time added; goes with --basic-times.")
+            description = "Print standard times, too: basic times with this allowance added; goes with --basic-times.")
     private @Nullable Double allowance;
 
     @Option(

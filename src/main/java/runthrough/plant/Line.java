@@ -85,6 +85,14 @@ public record Line(
         return practice.creep(entry);
     }
 
+    /** Mass (kg/s) that the process puts through while it runs at its rated speeds, over many coils. */
+    public double ratedMassFlow() {
+        double mass = coilSource.mean(
+                kind -> coils().get(kind).meanLength() * coils().get(kind).massPerMetre());
+        double time = coilSource.mean(kind -> coils().get(kind).meanLength() / ratedSpeed(coils().get(kind)));
+        return mass / time;
+    }
+
     /**
      * Rated process speed (m/s) with {@code coil} in the process section: the coil's own, or the line's.
      *

@@ -38,7 +38,6 @@ public record Notation(Optional<Unit> unit, String symbol, Rounding rounding, Ro
     /** Times up to this (s) are minutes and seconds, longer ones hours. */
     public static final double MOST_MINUTES = 3 * 3600;
 
-    private static final double MOST_GIVEN_SECONDS = 600;
     private static final Notation CLOCK =
             new Notation(Optional.of(Unit.SECOND), "min", Rounding.CLOCK, RoundingMode.HALF_UP);
 
@@ -58,11 +57,10 @@ public record Notation(Optional<Unit> unit, String symbol, Rounding rounding, Ro
         return size <= MOST_SECONDS || !Double.isFinite(size) ? SECONDS : size <= MOST_MINUTES ? CLOCK : of(Unit.HOUR);
     }
 
-    /** Of what the user gave, up to {@code greatest} (SI): the usual unit, times of up to 10 min in seconds. */
+    /** Of what the user gave, up to {@code greatest} (SI): the usual unit, with all digits that were given. */
     public static Notation given(Kind kind, double greatest, UnitSystem system) {
-        boolean isShort = kind == Kind.TIME && greatest <= MOST_GIVEN_SECONDS;
-        return of(isShort ? Unit.SECOND : Units.of(system).unitFor(kind, greatest))
-                .with(Rounding.GIVEN);
+        Notation usual = of(kind, greatest, system);
+        return usual.with(usual.isClock() ? Rounding.GIVEN_CLOCK : Rounding.GIVEN);
     }
 
     /** The same with another symbol, such as {@code person-min}. */
@@ -92,7 +90,7 @@ public record Notation(Optional<Unit> unit, String symbol, Rounding rounding, Ro
 
     /** Whether a time is written as minutes and seconds, such as 2:05. */
     public boolean isClock() {
-        return rounding == Rounding.CLOCK;
+        return rounding == Rounding.CLOCK || rounding == Rounding.GIVEN_CLOCK;
     }
 
     /** Of a file of values: times in seconds, shares from 0 to 1, all else in the same unit, which is always named. */

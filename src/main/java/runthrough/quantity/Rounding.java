@@ -23,13 +23,15 @@ public enum Rounding {
         String text(double value, double half, RoundingMode mode) {
             boolean hasInterval = half > 0 && Double.isFinite(half);
             int decimals = hasInterval ? Math.max(0, -Numbers.lastCertain(half)) : 0;
-            BigDecimal size =
-                    Numbers.decimal(value, mode).setScale(decimals, mode).abs();
-            BigDecimal[] parts = size.divideAndRemainder(BigDecimal.valueOf(60));
-            String rest = parts[1].setScale(decimals, RoundingMode.UNNECESSARY).toPlainString();
-            boolean isShort = parts[1].compareTo(BigDecimal.TEN) < 0;
-            return (value < 0 && size.signum() != 0 ? "-" : "") + parts[0].toBigInteger() + ":" + (isShort ? "0" : "")
-                    + rest;
+            return clock(Numbers.decimal(value, mode).setScale(decimals, mode));
+        }
+    },
+    /** A time in seconds that the user gave as minutes and seconds: to six digits, so that nothing is rounded that was given. */
+    GIVEN_CLOCK {
+        @Override
+        String text(double value, double half, RoundingMode mode) {
+            BigDecimal given = new BigDecimal(Numbers.text(value, MANY)).stripTrailingZeros();
+            return clock(given.setScale(Math.max(0, given.scale()), RoundingMode.UNNECESSARY));
         }
     },
     /** A value to be set, which was found by trying round steps: to five digits, so that what is written is what was tried. */
@@ -88,6 +90,14 @@ public enum Rounding {
     private static final int FEW = 3;
     private static final int FINE = 5;
     private static final int MANY = 6;
+
+    /** A time in seconds as minutes and seconds. */
+    private static String clock(BigDecimal seconds) {
+        BigDecimal[] parts = seconds.abs().divideAndRemainder(BigDecimal.valueOf(60));
+        String rest = parts[1].toPlainString();
+        boolean isShort = parts[1].compareTo(BigDecimal.TEN) < 0;
+        return (seconds.signum() < 0 ? "-" : "") + parts[0].toBigInteger() + ":" + (isShort ? "0" : "") + rest;
+    }
 
     /**
      * A number in its unit.

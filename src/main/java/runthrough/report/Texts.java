@@ -143,6 +143,13 @@ public record Texts(UnitSystem system, boolean random) {
         return Notation.PLAIN.number(value);
     }
 
+    /** About how many: an estimate, rounded up to three digits. */
+    public static String about(long number) {
+        return count(new BigDecimal(number)
+                .round(new MathContext(3, RoundingMode.CEILING))
+                .longValueExact());
+    }
+
     /** A whole number, its thousands apart. */
     public static String count(long number) {
         return Numbers.count(number);

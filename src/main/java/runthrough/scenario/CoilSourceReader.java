@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSource;
+import runthrough.plant.check.StandIn;
 import runthrough.quantity.Numbers;
 import runthrough.scenario.grammar.Context;
+import runthrough.scenario.grammar.Shape;
 import runthrough.scenario.grammar.Values;
+import runthrough.scenario.part.MixWeight;
 import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Raw;
 
@@ -89,6 +92,35 @@ final class CoilSourceReader {
         return Optional.of(new Found(
                 new CoilSource.Mix(shares),
                 items.stream().map(Raw.Mapping::place).toList()));
+    }
+
+    /**
+     * A mix with what stands in for what cannot be read of its coils; empty where it is no mix, or where nothing is known of a coil.
+     *
+     * @param raw what stands under {@code coils}
+     */
+    static Optional<CoilSource> standIn(Raw.Mapping raw, StandIn standIn) {
+        Optional<Raw> defaults = raw.find(CoilsKeys.DEFAULTS.name());
+        if (defaults.filter(written -> !(written instanceof Raw.Mapping)).isPresent()
+                || !(raw.find(CoilsKeys.MIX.name()).orElse(raw) instanceof Raw.Sequence mix)) {
+            return Optional.empty();
+        }
+        List<Raw.Entry> shared =
+                defaults.map(written -> ((Raw.Mapping) written).entries()).orElse(List.of());
+        List<CoilSource.Share> shares = new ArrayList<>();
+        for (int i = 0; i < mix.items().size(); i++) {
+            String name = "coil " + (i + 1);
+            if (mix.items().get(i) instanceof Raw.Mapping item) {
+                Shape.readOrStandIn(CoilsKeys.WEIGHTED_COIL, CoilOverlay.over(shared, item), standIn)
+                        .ifPresent(values -> shares.add(new CoilSource.Share(
+                                CoilKeys.coil(values, name),
+                                values.find(CoilsKeys.WEIGHT)
+                                        .map(MixWeight::value)
+                                        .orElse(1.0))));
+            }
+        }
+        boolean isWhole = !shares.isEmpty() && shares.size() == mix.items().size();
+        return isWhole ? Optional.of(new CoilSource.Mix(shares)) : Optional.empty();
     }
 
     private static boolean weightsAgree(List<MixWeight> weights, Raw.Mapping first, Context context) {

@@ -11,6 +11,7 @@ import runthrough.scenario.grammar.Text;
 import runthrough.scenario.grammar.Values;
 import runthrough.scenario.grammar.Ways;
 import runthrough.scenario.grammar.Ways.Way;
+import runthrough.scenario.part.MixWeight;
 import runthrough.scenario.source.Raw;
 
 /** What may be said of coils of several kinds: a random mix, or a schedule in a file of its own. */

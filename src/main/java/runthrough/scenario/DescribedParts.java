@@ -77,7 +77,16 @@ record DescribedParts(Values scenario, Optional<CoilSource> readCoils, StandIn s
                 ? Optional.empty()
                 : part(ScenarioKeys.COIL).map(values -> new CoilSource.Repeated(CoilKeys.coil(values, "coil")));
         boolean isTwice = isWritten(ScenarioKeys.COILS) && isWritten(ScenarioKeys.COIL);
-        return readCoils.filter(any -> !isTwice).or(() -> alone).orElseGet(standIn::coils);
+        return readCoils.filter(any -> !isTwice).or(() -> alone).or(this::mix).orElseGet(standIn::coils);
+    }
+
+    private Optional<CoilSource> mix() {
+        return isWritten(ScenarioKeys.COIL)
+                ? Optional.empty()
+                : scenario.raw()
+                        .find(ScenarioKeys.COILS.name())
+                        .filter(written -> written instanceof Raw.Mapping)
+                        .flatMap(written -> CoilSourceReader.standIn((Raw.Mapping) written, standIn));
     }
 
     private Entry entry(CoilSource coils, ProcessSection process) {

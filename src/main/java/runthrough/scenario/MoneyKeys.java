@@ -28,8 +28,10 @@ final class MoneyKeys {
 
     private static final Key<String> CURRENCY =
             Key.required("currency", "the currency of all amounts, as you want it printed", new Text("a name"), "EUR");
-    private static final Key<Double> LINE_HOUR =
-            amount("line-hour", "what an hour is worth in which the process runs instead of standing", "900");
+    private static final Key<Double> LINE_HOUR = amount(
+            "line-hour",
+            "what an hour is worth in which the process runs at its rated speed; more good output counts as such hours",
+            "900");
     private static final Key<Double> CONTRIBUTION =
             amount("contribution-per-tonne", "what 1000 kg more of output leave after their own costs", "85");
     private static final Key<Double> SCRAP =

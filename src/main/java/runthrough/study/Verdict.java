@@ -91,6 +91,15 @@ public record Verdict(
      */
     public record Spare(double metres, double seconds, double speed) {}
 
+    /** Whether the targets that are set are met, both where there are two. */
+    public boolean meetsAll() {
+        return answer == TargetStatus.MEETS
+                && withoutStop
+                        .flatMap(WithoutStop::answer)
+                        .map(second -> second == TargetStatus.MEETS)
+                        .orElse(true);
+    }
+
     /**
      * Coil changes without a stop: run through or slowed.
      *

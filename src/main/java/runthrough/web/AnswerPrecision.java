@@ -13,10 +13,10 @@ final class AnswerPrecision {
     private static final int MOST = 400_000;
 
     /** A surer answer each. */
-    static final int STEPS = 3;
+    static final int STEPS = 2;
 
-    /** From this step on an answer has as many replications as the scenario asks for, if not more. */
-    static final int AS_ASKED = 2;
+    /** At this step, the last, an answer has as many replications as the scenario asks for, and so the numbers of every command. */
+    static final int AS_ASKED = STEPS;
 
     /** Searches for a size end when it is known so well. */
     private static final double PRECISION = 0.02;
@@ -51,8 +51,7 @@ final class AnswerPrecision {
         int wanted = switch (step) {
             case 0 -> quick;
             case 1 -> Math.max(quick, asked / 4);
-            case AS_ASKED -> asked;
-            default -> 4 * asked;
+            default -> asked;
         };
         int replications = request.line().isDeterministic() ? 1 : Math.max(2, Math.min(wanted, most));
         return request.with(run.withReplications(replications));

@@ -123,7 +123,7 @@ class ChangesInWordsTest {
                 .containsExactly(
                         new LineDifferences.Row("crew", "1", List.of("2", "")),
                         new LineDifferences.Row(
-                                "fit up, time", "20 s", List.of("", "triangular, 20 s, most often 25 s, to 40 s")),
+                                "fit up, time", "20 s", List.of("", "triangular, 20 to 40 s, most often 25 s")),
                         new LineDifferences.Row("change electrodes, people", "1", List.of("2", "")));
     }
 
@@ -150,6 +150,6 @@ class ChangesInWordsTest {
                         new LineDifferences.Row("accumulator reserve", "0 m", List.of("none")),
                         new LineDifferences.Row(
                                 "mean time of the work on the standing strip", "51.3 s", List.of("none")),
-                        new LineDifferences.Row("rethread, time", "none", List.of("540 s")));
+                        new LineDifferences.Row("rethread, time", "none", List.of("9:00 min")));
     }
 }

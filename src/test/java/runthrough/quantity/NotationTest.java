@@ -16,9 +16,12 @@ class NotationTest {
     }
 
     @Test
-    void timesGivenStaySecondsLongerThanResults() {
-        assertThat(Notation.given(Kind.TIME, 150, UnitSystem.METRIC).text(150)).isEqualTo("150 s");
-        assertThat(Notation.given(Kind.TIME, 900, UnitSystem.METRIC).text(900)).isEqualTo("15 min");
+    void timesGivenKeepTheirDigits_asMinutesAndSecondsToo() {
+        assertThat(Notation.given(Kind.TIME, 150, UnitSystem.METRIC).text(150)).isEqualTo("2:30 min");
+        assertThat(Notation.given(Kind.TIME, 900, UnitSystem.METRIC).text(900)).isEqualTo("15:00 min");
+        assertThat(Notation.given(Kind.TIME, 100, UnitSystem.METRIC).text(92.25))
+                .isEqualTo("1:32.25 min");
+        assertThat(Notation.given(Kind.TIME, 80, UnitSystem.METRIC).text(8.125)).isEqualTo("8.125 s");
         assertThat(Notation.time(150).text(150)).isEqualTo("2:30 min");
     }
 

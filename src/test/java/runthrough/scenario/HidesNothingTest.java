@@ -133,4 +133,22 @@ class HidesNothingTest {
                         .toList())
                 .noneMatch(check -> check.contains("process speed"));
     }
+
+    /** A coil of 0.5 m is no longer than its crops, and the entry slower than the process, whatever the thickness of another coil. */
+    @Test
+    void aBadCoilOfAMixHidesNothingOfTheOthers() {
+        Map<String, String> sections = sections();
+        sections.remove("coil");
+        sections.put(
+                "coils",
+                "defaults: {density: 7850 kg/m3, head-crop: 0.4 m, tail-crop: 0.3 m, width: 240 mm}, mix: ["
+                        + "{weight: 70 %, name: short one, thickness: 2 mm, length: 0.5 m},"
+                        + "{weight: 30 %, name: bad, thickness: -1 mm, length: 700 m}]");
+
+        List<String> said = said(sections);
+
+        assertThat(said).containsAll(CROSS_CHECKS);
+        assertThat(said).anyMatch(text -> text.startsWith("coils.mix[1] = -0.2 m of usable strip"));
+        assertThat(said).anyMatch(text -> text.contains("-1 mm"));
+    }
 }

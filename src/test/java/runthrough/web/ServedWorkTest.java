@@ -67,11 +67,11 @@ class ServedWorkTest extends ServedPage {
 
         assertThat(elements(ask("/api/line", body(now))))
                 .allMatch(element -> element.name().endsWith(" anew"));
-        assertThat(byHand(after)).isNotEmpty().isEqualTo(byHand(before));
+        assertThat(calculated(after)).isNotEmpty().isEqualTo(calculated(before));
         assertThat(now.lines().count()).isEqualTo(text.lines().count());
     }
 
-    private static List<String> byHand(JsonNode answer) {
+    private static List<String> calculated(JsonNode answer) {
         List<String> values = new ArrayList<>();
         answer.get("figures").forEach(figure -> {
             if (!figure.get("steps").isEmpty()) {

@@ -39,8 +39,8 @@ final class GainChart {
 
     /** How a difference is drawn. */
     private enum Look {
-        BETTER("better, real"),
-        WORSE("worse, real"),
+        BETTER("better, significant"),
+        WORSE("worse, significant"),
         NOT_SHOWN("not shown"),
         NONE("none");
 

@@ -60,7 +60,8 @@ public final class WorthCharts {
         plot.known("not discounted", 0, plain.get(0), worth.offer().life(), plain.get(plain.size() - 1));
         plot.across("price earned back", 0);
         double end = points.get(points.size() - 1).y();
-        String reading = "After " + worth.offer().life() + " years " + Amounts.text(Math.abs(end)) + " "
+        String reading = "After " + worth.offer().life() + " years "
+                + Amounts.text(Math.abs(end), worth.presentValue().halfWidth()) + " "
                 + currency(worth) + (end < 0 ? " are missing" : " are left") + ", at " + Numbers.text(100 * rate)
                 + " % a year; the price is paid at time zero, gains come at the end of each year.";
         String title = "Money over the years: " + name;

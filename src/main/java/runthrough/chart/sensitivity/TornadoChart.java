@@ -178,7 +178,7 @@ final class TornadoChart {
         SwingEffect first = shown.get(0);
         AtEnd most = reach(first.low()) >= reach(first.high()) ? first.low() : first.high();
         double by = change.apply(most).orElseThrow().by().mean();
-        return "Each input is moved alone. Most is done by " + first.swing().path() + ": at "
+        return "Each input is changed alone. Most is done by " + first.swing().path() + ": at "
                 + most.end().text() + " instead of " + first.swing().present() + " the " + what + " is "
                 + text.apply(Math.abs(by)) + (by < 0 ? " less" : " more") + "."
                 + (limit(shown, this::reach) < Double.POSITIVE_INFINITY

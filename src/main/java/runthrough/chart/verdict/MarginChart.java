@@ -46,7 +46,7 @@ final class MarginChart {
         if (histogram.below() > 0) {
             String less = histogram.below() == 1 ? "1 has less: " : histogram.below() + " have less, down to ";
             double least = margins.percentile(0);
-            distribution.mark(unit.fromSi(least), less + units.length(least), Palette.PROCESS, Palette.DASHES);
+            distribution.mark(unit.fromSi(least), less + units.margin(least), Palette.PROCESS, Palette.DASHES);
         }
         boolean near =
                 margins.percentile(0) <= margins.percentile(1) - margins.percentile(0) || margins.percentile(0) <= 0;
@@ -80,7 +80,7 @@ final class MarginChart {
     }
 
     private static String reading(Sample margins, boolean varies, ChartUnits units, Verdict.Changes changes) {
-        String least = units.length(margins.percentile(0));
+        String least = units.margin(margins.percentile(0));
         String margin = varies ? "The least margin is " + least : "Every coil change has a margin of " + least;
         if (changes.failed() == 0) {
             return margin + "; no coil change slowed or stopped the process.";

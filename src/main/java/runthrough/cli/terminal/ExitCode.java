@@ -18,7 +18,7 @@ public final class ExitCode {
     public static final String DONE_MEANS = "0:done";
     public static final String INTERNAL_ERROR_MEANS = "1:internal error of the program";
     public static final String BAD_INPUT_MEANS = "2:bad input, or the output cannot be written; nothing was written";
-    public static final String TARGET_NOT_MET_MEANS = "3:with --require-target: the target is not met, or not decided";
+    public static final String TARGET_NOT_MET_MEANS = "3:with --require-target: a target is not met, or not decided";
     public static final String CHECK_FAILED_MEANS = "4:a check does not agree";
 
     private ExitCode() {}

@@ -40,7 +40,8 @@ final class SlowingCheck {
                     in.length(slowing.level()) + "; must be less than the accumulator's capacity, "
                             + in.length(capacity),
                     "Give a level below full, or the process is never at its rated speed.");
-        } else if (slowing.level() <= stopLevel) {
+        }
+        if (slowing.level() <= stopLevel) {
             messages.error(
                     LinePart.SLOWING_LEVEL,
                     in.length(slowing.level()) + "; must be more than the level at which the process must stop from "
@@ -59,7 +60,8 @@ final class SlowingCheck {
                     LinePart.RESUME_LEVEL,
                     in.length(given) + "; must be at most the accumulator's capacity, " + in.length(capacity),
                     "Give a level that the accumulator can reach, or slowing never ends.");
-        } else if (given <= slowing.level()) {
+        }
+        if (given <= slowing.level()) {
             messages.error(
                     LinePart.RESUME_LEVEL,
                     in.length(given) + "; must be more than the level at which slowing begins, "

@@ -33,7 +33,7 @@ public record Money(
         /** What it is worth, in the user's words' unit. */
         double value();
 
-        /** By the hours that the process does not lose: value of an hour. */
+        /** By the hours of running in which the line called today makes as much: value of an hour. */
         record LineHour(double value) implements Output {}
 
         /** By what is made: contribution of a tonne (1000 kg). */

@@ -72,7 +72,7 @@ final class CoilsTable {
 
     private String coilsCaption(int count) {
         if (line.coilSource() instanceof CoilSource.Repeated) {
-            return "Coils: the same, over and over";
+            return "Coils: one kind";
         } else if (line.coilSource() instanceof CoilSource.Mix) {
             return "Coils: drawn at random by their shares";
         }

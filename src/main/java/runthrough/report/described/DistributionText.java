@@ -7,6 +7,8 @@ import runthrough.plant.LifetimeDistributions;
 import runthrough.plant.NormalDistributions;
 import runthrough.plant.ObservedDistribution;
 import runthrough.quantity.Kind;
+import runthrough.quantity.Notation;
+import runthrough.quantity.Rounding;
 
 /** The distribution of a random quantity in words. */
 public final class DistributionText {
@@ -16,10 +18,12 @@ public final class DistributionText {
         if (distribution instanceof BoundedDistributions.Constant constant) {
             return texts.text(kind, constant.value());
         } else if (distribution instanceof BoundedDistributions.Uniform uniform) {
-            return "uniform, " + texts.text(kind, uniform.min()) + " to " + texts.text(kind, uniform.max());
+            Notation notation = texts.notation(kind, uniform.max());
+            return "uniform, " + notation.number(uniform.min()) + " to " + notation.text(uniform.max());
         } else if (distribution instanceof BoundedDistributions.Triangular triangular) {
-            return "triangular, " + texts.text(kind, triangular.min()) + ", most often "
-                    + texts.text(kind, triangular.mode()) + ", to " + texts.text(kind, triangular.max());
+            Notation notation = texts.notation(kind, triangular.max());
+            return "triangular, " + notation.number(triangular.min()) + " to " + notation.text(triangular.max())
+                    + ", most often " + notation.text(triangular.mode());
         } else if (distribution instanceof NormalDistributions.Normal normal) {
             return "normal, " + spread(normal.parentMean(), normal.parentSd(), kind, texts);
         } else if (distribution instanceof NormalDistributions.Lognormal lognormal) {
@@ -33,7 +37,7 @@ public final class DistributionText {
             return "exponential, mean " + texts.text(kind, exponential.mean());
         } else if (distribution instanceof ObservedDistribution observed) {
             return "measured, " + observed.values().size() + " values, "
-                    + spread(observed.mean(), observed.sd(), kind, texts);
+                    + spread(observed.mean(), observed.sd(), kind, new InputTexts(texts.system(), Rounding.CERTAIN));
         } else if (distribution instanceof DerivedDistributions.Shifted shifted) {
             String sign = shifted.shift() < 0 ? ", less " : ", plus ";
             return of(shifted.parent(), kind, texts) + sign + texts.text(kind, Math.abs(shifted.shift()));
@@ -48,6 +52,7 @@ public final class DistributionText {
     }
 
     private static String spread(double mean, double sd, Kind kind, InputTexts texts) {
-        return "mean " + texts.text(kind, mean) + ", standard deviation " + texts.text(kind, sd);
+        Notation notation = texts.notation(kind, mean);
+        return "mean " + notation.text(mean) + ", standard deviation " + notation.text(sd);
     }
 }

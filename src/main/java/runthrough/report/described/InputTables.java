@@ -14,6 +14,7 @@ import runthrough.plant.Shifts;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.quantity.Kind;
+import runthrough.quantity.Rounding;
 import runthrough.report.Cell;
 import runthrough.report.Provenance;
 import runthrough.report.Subject;
@@ -107,13 +108,17 @@ public final class InputTables {
     private Table process() {
         ProcessSection process = line.process();
         boolean stores = !line.practice().isOneStrip();
+        InputTexts calculated = new InputTexts(texts.system(), Rounding.CERTAIN);
         Rows rows = new Rows();
         rows.add("Rated speed", texts.cell(Kind.SPEED, process.speed()));
         rows.add("Acceleration", texts.acceleration(process.acceleration()));
         rows.add("Deceleration", texts.acceleration(process.deceleration()));
         if (stores) {
-            rows.add("Stop level", texts.cell(Kind.LENGTH, line.stopLevel(line.fastestRatedSpeed())));
-            rows.add("Restart level", texts.cell(Kind.LENGTH, line.restartLevel(line.fastestRatedSpeed())));
+            rows.add("Stop level", calculated.cell(Kind.LENGTH, line.stopLevel(line.fastestRatedSpeed())));
+            rows.add(
+                    "Restart level",
+                    (Double.isNaN(process.restartLevel()) ? calculated : texts)
+                            .cell(Kind.LENGTH, line.restartLevel(line.fastestRatedSpeed())));
         }
         if (line.practice().hasJoiner()) {
             rows.add("Restart delay", texts.cell(Kind.TIME, process.restartDelay()));

@@ -23,7 +23,9 @@ public record InputTexts(UnitSystem system, Rounding rounding) {
 
     /** How quantities of {@code kind} are written whose values go up to {@code greatest} (SI). */
     public Notation notation(Kind kind, double greatest) {
-        return Notation.given(kind, greatest, system).with(rounding);
+        return rounding == Rounding.GIVEN
+                ? Notation.given(kind, greatest, system)
+                : Notation.of(kind, greatest, system);
     }
 
     /** A quantity (SI). */

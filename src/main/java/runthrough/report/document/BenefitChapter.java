@@ -74,7 +74,13 @@ final class BenefitChapter {
             remarks.add(
                     "Intervals come from the differences of the replications, each worked out in money as a whole. They do"
                             + " not hold what is uncertain about the values in money. People are paid for all scheduled hours:"
-                            + " one person more costs every hour of the year, not the minutes at the joint.");
+                            + " one person more costs every hour of the year, not the minutes at the joint."
+                            + (year.money()
+                                            .filter(values -> values.output() instanceof Output.LineHour)
+                                            .isPresent()
+                                    ? " More good output is counted as line hours: those in which the line called today makes as much"
+                                            + " at its rated speed."
+                                    : ""));
             remarks.add("Source: S. K. Fuller and S. R. Petersen, Life-Cycle Costing Manual, NIST Handbook 135, 1995.");
         }
         return remarks;

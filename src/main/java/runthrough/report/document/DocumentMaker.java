@@ -112,7 +112,7 @@ public final class DocumentMaker {
 
     /** The answer of a study as a part of the document. */
     private static DocumentChapter chapter(String id, String title, Answer answer) {
-        List<String> lead = new ArrayList<>(List.of(answer.headline().sentence()));
+        List<String> lead = new ArrayList<>(List.of(answer.headline().alone()));
         lead.addAll(answer.advice());
         return new DocumentChapter(id, title, lead, answer.body().charts(), answer.shownTables(), answer.account());
     }

@@ -98,10 +98,18 @@ record LimitValues(Limits limits, Texts texts) {
 
     /** The same with the digits that were tried, rounded to the side on which the target is met. */
     private Notation safe(LineLimit limit) {
+        return onSafeSide(limit, notation(limit).setting());
+    }
+
+    /** The same of what was not tried. */
+    private Notation rounded(LineLimit limit) {
+        return onSafeSide(limit, notation(limit));
+    }
+
+    private static Notation onSafeSide(LineLimit limit, Notation notation) {
         boolean isMost =
                 (limit.crossing().harder() == Harder.LARGER) != Shown.of(limit).turned();
-        Notation setting = notation(limit).setting();
-        return isMost ? setting.atMost() : setting.atLeast();
+        return isMost ? notation.atMost() : notation.atLeast();
     }
 
     /** The limit, or on which side of the range it lies. */
@@ -112,7 +120,7 @@ record LimitValues(Limits limits, Texts texts) {
                 Cell.of(
                         hasInterval
                                 ? withInterval(limit)
-                                : Value.of(Shown.of(limit).of(si), safe(limit)));
+                                : Value.of(Shown.of(limit).of(si), rounded(limit)));
             case MET_THROUGHOUT ->
                 range.harder() == Harder.LARGER
                         ? new Cell.Bound("at least", value(limit, OptionalDouble.of(range.to())))
@@ -127,8 +135,8 @@ record LimitValues(Limits limits, Texts texts) {
         OptionalDouble value = handCalculation(limit);
         return limit.closedForm() == Found.CROSSED && LimitWords.isTakenOff(limit) && value.orElse(0) > 0
                 ? new Cell.Bound(
-                        "none off,",
-                        Value.of(value, notation(limit).called(notation(limit).symbol() + " more")))
+                        "none;",
+                        Value.of(value, notation(limit).called(notation(limit).symbol() + " may be added")))
                 : found(limit, limit.closedForm(), value, false);
     }
 

@@ -121,7 +121,7 @@ final class LimitWords {
         return switch (difference) {
             case CHANCE -> "times vary";
             case TARGET -> "the target";
-            case REFILL -> "not full again";
+            case REFILL -> "not refilled";
             case PREPARATION -> "waiting for coils";
             case SLOWING -> "slowing";
             case DOWNTIME -> "process downtime";

@@ -199,7 +199,7 @@ public final class LimitsAnswer {
     private List<String> account() {
         List<String> account = new ArrayList<>();
         account.add(
-                "Each number was driven alone, all others kept, until the target was lost or first reached. Every value met"
+                "Each number was changed alone, all others kept, until the target was lost or first reached. Every value met"
                         + " the same random numbers, coil change by coil change.");
         if (limits.chance()) {
             account.add(

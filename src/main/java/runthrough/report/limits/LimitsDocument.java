@@ -180,7 +180,7 @@ final class LimitsDocument {
                     limits -> limits.present()
                             .flatMap(present ->
                                     present.resolution(limits.target()).leastToShow()))
-            .list("limits", "Each number driven alone.", LIMIT, Limits::limits)
+            .list("limits", "Each number changed alone.", LIMIT, Limits::limits)
             .list("counts", "People and uncoilers.", COUNT, Limits::counts);
 
     private LimitsDocument() {}

@@ -30,7 +30,7 @@ final class LimitsTables {
 
     private Table table() {
         return TableMaker.<DrivenNumber>of("How far the target of "
-                        + values.texts().share(limits.target()) + " is met, each number driven alone")
+                        + values.texts().share(limits.target()) + " is met, each number changed alone")
                 .intoFile(FILE)
                 .words("limit", DrivenNumber::name)
                 .pageWords("limited by", DrivenNumber::limitingFactor)

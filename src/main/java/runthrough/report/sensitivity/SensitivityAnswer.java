@@ -115,7 +115,7 @@ public final class SensitivityAnswer {
 
     private List<String> account() {
         List<String> account = new ArrayList<>();
-        account.add("Each input was moved alone, low and high, all others as they are; where no range was stated, by "
+        account.add("Each input was changed alone, low and high, all others as they are; where no range was stated, by "
                 + words.texts().share(usual)
                 + " of the value to either side, whole numbers by one. An end that the line does not allow is shown as such. An input that"
                 + " is zero has no usual range, and one that only sums up another is left out.");

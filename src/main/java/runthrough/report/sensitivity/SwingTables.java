@@ -100,7 +100,7 @@ final class SwingTables {
     }
 
     private Table noted() {
-        return TableMaker.<Moved>of("Values not possible, or nearer than the rest")
+        return TableMaker.<Moved>of("Inputs whose range is cut short")
                 .words(
                         "",
                         moved -> moved.effect().swing().path() + " at "

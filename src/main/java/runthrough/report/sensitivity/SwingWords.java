@@ -34,7 +34,9 @@ record SwingWords(Swings swings, Texts texts) {
 
     /** Its value for the line as it is. */
     Value present() {
-        return texts.value(margin() ? Kind.LENGTH : Kind.TIME, swings.strip());
+        return margin()
+                ? texts.value(texts.notation(Kind.LENGTH, swings.strip().mean()).atMost(), swings.strip())
+                : texts.value(Kind.TIME, swings.strip());
     }
 
     /** The inputs that move the margin or lost time most, behind "MOST SENSITIVE"; the share where nothing moves those. */

@@ -64,7 +64,7 @@ record Remedies(Sizing.NoneEnough none, boolean hasShifts, Texts texts, LeverWor
         List<Remedy> useful =
                 none.remedies().stream().filter(r -> r.needed().isPresent()).toList();
         if (useful.isEmpty()) {
-            advice.add("No single change that was tried frees it; it takes several together.");
+            advice.add("No single change that was tried is enough; it takes several together.");
         } else {
             advice.add("Each of these alone would let some capacity be enough: "
                     + useful.stream().map(this::instead).collect(Collectors.joining("; ")) + ".");
@@ -109,7 +109,7 @@ record Remedies(Sizing.NoneEnough none, boolean hasShifts, Texts texts, LeverWor
     /** One row for each change; none where some capacity is enough. */
     static Table table(Optional<Remedies> remedies, UnitSystem system) {
         LeverWords words = new LeverWords(system);
-        return TableMaker.<Remedy>of("What would free it, each change alone")
+        return TableMaker.<Remedy>of("What would make some capacity enough, each change alone")
                 .intoFile(FILE)
                 .words("change", Remedies::name)
                 .pageWords("now", remedy -> value(remedy, remedy.now(), words))

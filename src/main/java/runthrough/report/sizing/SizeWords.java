@@ -10,6 +10,7 @@ import runthrough.report.StudyWords;
 import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.study.TargetStatus;
+import runthrough.study.search.Crossing;
 import runthrough.study.sizing.Size;
 import runthrough.study.sizing.Sizing;
 
@@ -92,6 +93,16 @@ record SizeWords(Sizing sizing, StudyWords words) {
         return sizing.smallest()
                 .flatMap(size -> sizing.capacity()
                         .map(found -> texts().found(tried(), size.capacity(), found.low(), found.high())));
+    }
+
+    /** The smallest capacity (m) as everybody else answers it: in whole strands where the accumulator has some. */
+    OptionalDouble smallest() {
+        OptionalDouble strands = sizing.strands().map(Crossing::answer).orElse(OptionalDouble.empty());
+        return strands.isPresent()
+                ? strands
+                : sizing.smallest()
+                        .map(size -> OptionalDouble.of(size.capacity()))
+                        .orElse(OptionalDouble.empty());
     }
 
     /** The smallest capacity in whole strands. */

@@ -146,7 +146,7 @@ public final class SizingAnswer {
         return there + ", more than " + texts.share(interval.asked()) + "; " + interval.replications()
                 + " replications were run"
                 + (interval.wouldDo().isPresent()
-                        ? ", about " + Texts.count(interval.wouldDo().getAsInt()) + " would do."
+                        ? ", about " + Texts.about(interval.wouldDo().getAsInt()) + " would do."
                         : ".");
     }
 

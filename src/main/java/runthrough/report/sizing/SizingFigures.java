@@ -15,6 +15,8 @@ import runthrough.study.sizing.Sizing;
 
 /** The numbers of a sizing that matter most: the smallest accumulator, the present one, what lies between, hand calculation. */
 final class SizingFigures {
+    private static final String SMALLEST = "smallest capacity";
+
     private final Sizing sizing;
     private final SizeWords words;
     private final Texts texts;
@@ -27,17 +29,17 @@ final class SizingFigures {
     }
 
     List<Figure> all() {
+        words.strands()
+                .ifPresent(strands -> figures.add(Figure.of(
+                        SMALLEST, strands, words.ofStrands(strands.si()).orElseThrow())));
         words.capacity()
-                .ifPresent(capacity ->
-                        figures.add(Figure.of("smallest capacity", capacity, sizing.chance() ? "" : "exact")));
+                .ifPresent(capacity -> figures.add(Figure.of(
+                        words.strands().isPresent() ? "with another stroke" : SMALLEST,
+                        capacity,
+                        sizing.chance() ? "" : "exact")));
         words.set()
                 .ifPresent(set -> figures.add(Figure.of(
                         SizeWords.setting(sizing.smallest().orElseThrow().form()), set)));
-        words.strands()
-                .ifPresent(strands -> figures.add(Figure.of(
-                        "in whole strands",
-                        strands,
-                        words.ofStrands(strands.si()).orElseThrow())));
         sizing.present().ifPresent(this::present);
         sizing.handCalculation()
                 .storage()
@@ -73,12 +75,12 @@ final class SizingFigures {
         figures.add(
                 Figure.of("as it is", length(capacity), words.setTo(now.size()).orElse("")));
         now.share().ifPresent(share -> figures.add(Figure.of("run through, as it is", texts.value(Kind.SHARE, share))));
-        sizing.smallest().ifPresent(smallest -> {
-            double margin = capacity - smallest.capacity();
+        words.smallest().ifPresent(smallest -> {
+            double spare = capacity - smallest;
             figures.add(Figure.of(
-                    margin >= 0 ? "margin" : "shortfall",
-                    texts.marginSize(Kind.LENGTH, margin),
-                    texts.share(Math.abs(margin) / capacity) + " of the present capacity"));
+                    spare >= 0 ? "more than needed" : "to be added",
+                    texts.marginSize(Kind.LENGTH, spare),
+                    texts.share(Math.abs(spare) / capacity) + " of the present capacity"));
         });
     }
 

@@ -44,6 +44,10 @@ final class SizingHeadline {
                 .orElse("");
         return "The smallest accumulator with which " + words.texts().share(sizing.target())
                 + " of coil changes run through holds "
+                + words.strands()
+                        .map(strands -> strands.text() + ": "
+                                + words.ofStrands(strands.si()).orElseThrow() + ". With another stroke it holds ")
+                        .orElse("")
                 + interval(words.capacity().orElseThrow()) + setting + ". "
                 + asItIs()
                 + new FailuresNow(sizing, words.present())

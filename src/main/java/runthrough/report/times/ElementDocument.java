@@ -29,12 +29,19 @@ final class ElementDocument {
                     found -> found.row().number())
             .count("line", "Line of the file.", found -> found.row().line())
             .number("time_s", "The time.", Outliers.Outlier::time)
-            .flag("far_out", "Whether it lies more than 3 quartile distances out.", Outliers.Outlier::farOut);
+            .flag(
+                    "far_out",
+                    "Whether it lies more than 3 interquartile ranges beyond the quartiles.",
+                    Outliers.Outlier::farOut);
 
     private static final JsonShape<Trend> TREND = JsonShape.<Trend>named("trend")
             .count("n", "Times compared.", Trend::n)
             .number("tau", "Kendall's tau.", Trend::tau)
             .number("p", "How likely so strong a trend is by chance.", Trend::p)
+            .number(
+                    "adjusted_p",
+                    "The same by Bonferroni over the elements of the sheet: what decides whether it is shown.",
+                    Trend::adjusted)
             .number("slope_s_per_change", "Sen's slope from one coil change to the next.", Trend::slope)
             .number("slope_low_s_per_change", "Lower end of its 95 % interval.", Trend::low)
             .number("slope_high_s_per_change", "Upper end.", Trend::high);

@@ -86,7 +86,7 @@ final class TimesAdvice {
                     + slope.range()
                             .map(range -> "95 % interval of the change " + range + ", ")
                             .orElse("")
-                    + "p " + TimesWords.equal(trend.p())
+                    + "p " + TimesWords.equal(trend.adjusted())
                     + "). Its times are then not draws from one distribution: early rows may no longer hold.";
         });
     }

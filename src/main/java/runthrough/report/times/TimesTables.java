@@ -132,6 +132,7 @@ final class TimesTables {
                 .words("element", Element::name)
                 .estimate("slope", SECONDS, true, "", Element::slope)
                 .number("p", Notation.PROBABILITY, element -> element.ofTrend(Trend::p))
+                .number("p of all", Notation.PROBABILITY, element -> element.ofTrend(Trend::adjusted))
                 .words(
                         "trend",
                         element -> element.times()

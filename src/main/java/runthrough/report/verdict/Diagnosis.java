@@ -92,7 +92,10 @@ final class Diagnosis {
             return forOneStrip();
         }
         if (verdict.answer() == TargetStatus.MEETS) {
-            return List.of("Nothing needs to change to meet the target.");
+            return List.of(
+                    verdict.meetsAll()
+                            ? "Nothing needs to change to meet the target."
+                            : "Nothing needs to change to run through; the target without a stop is not met.");
         }
         List<String> changes = new ArrayList<>();
         forRejects().ifPresent(changes::add);

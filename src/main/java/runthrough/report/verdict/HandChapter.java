@@ -72,8 +72,7 @@ final class HandChapter {
         blocks.add(new Chapter.Grid(limits()));
         Derivation all = new Derivation(hand.givens(), hand.steps());
         blocks.add(new Chapter.Heading("Line by line"));
-        blocks.add(new Chapter.Paragraph(
-                "Every formula adds up in the units in which its numbers are put in, with a pocket calculator."));
+        blocks.add(new Chapter.Paragraph("Every formula can be checked with a pocket calculator, in the units shown."));
         blocks.add(new Chapter.Grid(table(
                 "It starts from",
                 List.of("What", "Symbol", "Value"),

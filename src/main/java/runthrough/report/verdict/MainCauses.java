@@ -15,8 +15,6 @@ import runthrough.report.Column;
 import runthrough.report.Table;
 import runthrough.report.TableMaker;
 import runthrough.report.Texts;
-import runthrough.study.TargetStatus;
-import runthrough.study.Verdict;
 import runthrough.study.cause.Cause;
 import runthrough.study.cause.NamedCauses;
 import runthrough.study.cause.Reason;
@@ -41,7 +39,7 @@ public final class MainCauses {
      */
     public static Optional<Table> of(RunThroughResult result) {
         List<Row> causes = rows(result.verdict().namedCauses());
-        return causes.isEmpty() || meetsAll(result.verdict())
+        return causes.isEmpty() || result.verdict().meetsAll()
                 ? Optional.empty()
                 : Optional.of(new MainCauses(result).table(causes));
     }
@@ -88,14 +86,6 @@ public final class MainCauses {
                 .sorted(Comparator.comparingLong(Row::changes).reversed())
                 .limit(MOST_ROWS)
                 .toList();
-    }
-
-    private static boolean meetsAll(Verdict verdict) {
-        boolean isWithoutStop = verdict.withoutStop()
-                .flatMap(Verdict.WithoutStop::answer)
-                .map(answer -> answer == TargetStatus.MEETS)
-                .orElse(true);
-        return verdict.answer() == TargetStatus.MEETS && isWithoutStop;
     }
 
     private Table table(List<Row> causes) {

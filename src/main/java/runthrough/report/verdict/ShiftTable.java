@@ -37,7 +37,8 @@ final class ShiftTable {
     }
 
     private Table table() {
-        TableMaker<ShiftOutcome> table = TableMaker.<ShiftOutcome>of("Coil changes by the shift in which they begin")
+        TableMaker<ShiftOutcome> table = TableMaker.<ShiftOutcome>of(
+                        "Coil changes by the shift in which they begin; shares and means are those over replications")
                 .words("Shift", ShiftOutcome::name)
                 .count("Changes", shift -> shift.changes().total())
                 .estimate("Run through", Notation.SHARE, result.verdict().chance(), "", this::share)

@@ -94,8 +94,8 @@ final class VerdictFigures {
                 .filter(ends -> ends.method() == Interval.Method.FEW_EVENTS)
                 .isPresent();
         return restsOnFew
-                ? "; rests on " + Texts.count(verdict.changes().failed())
-                        + " coil changes, more replications make it surer"
+                ? "; rests on " + Texts.count(verdict.changes().failed(), "coil change")
+                        + ", more replications make it surer"
                 : "";
     }
 
@@ -210,7 +210,7 @@ final class VerdictFigures {
         Optional<String> refill = storage.refillTime()
                 .map(time -> ", in " + texts.time(time.mean().mean()) + " on average");
         rows.add(row(
-                "full again",
+                "refilled",
                 "at " + texts.share(storage.shareRefilled().mean()) + " of coil changes" + refill.orElse("")));
         rows.add(row(result.margin(), least(storage.marginToRunThrough())));
         storage.marginWithoutStop().ifPresent(margin -> rows.add(row("margin without a stop", least(margin))));

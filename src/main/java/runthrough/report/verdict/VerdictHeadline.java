@@ -1,8 +1,5 @@
 package runthrough.report.verdict;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -124,7 +121,18 @@ final class VerdictHeadline {
                 ? interval.map(ends -> "At least " + texts.share(ends.low()) + " run through with 95 % confidence")
                         .orElse("100 % run through")
                 : result.words().known(verdict.shareRunThrough(), verdict.target()) + " of coil changes run through";
-        return seen + "; " + against(all) + " " + texts.share(verdict.target()) + ".";
+        return seen + "; " + against(all) + " " + texts.share(verdict.target()) + "." + withoutStop();
+    }
+
+    /** A second target that is not met while the first is: the word says nothing of it. */
+    private String withoutStop() {
+        return verdict.withoutStop()
+                .filter(second -> verdict.answer() == TargetStatus.MEETS && !verdict.meetsAll())
+                .map(second -> " But " + texts.share(second.share().mean())
+                        + " go without a stop, and the target of "
+                        + texts.share(second.target().orElseThrow()) + " is "
+                        + (second.answer().orElseThrow() == TargetStatus.MISSES ? "missed." : "not shown."))
+                .orElse("");
     }
 
     private String against(boolean all) {
@@ -150,14 +158,14 @@ final class VerdictHeadline {
         Optional<String> least = verdict.resolution()
                 .leastToShow()
                 .filter(number -> number > verdict.changes().total())
-                .map(number -> "; it takes at least " + about(number) + target);
+                .map(number -> "; it takes at least " + Texts.about(number) + target);
         if (verdict.changes().failed() == 0) {
             return Optional.of(run
                     + least.orElse("; no number of them can show a share of " + texts.share(verdict.target())) + ".");
         }
         String decide = verdict.resolution()
                 .toDecide()
-                .map(number -> "; about " + about(number) + " would decide, if the share stays what it is.")
+                .map(number -> "; about " + Texts.about(number) + " would decide, if the share stays what it is.")
                 .orElse("; no number of them would decide.");
         return Optional.of(
                 run + least.map(number -> number + ", even if all run through").orElse("") + decide);
@@ -174,16 +182,9 @@ final class VerdictHeadline {
                         + texts.share(precision.halfWidth().getAsDouble()) + " only, not to "
                 : "The share is not known to ";
         String more = precision.wouldDo().isPresent()
-                ? "about " + about(precision.wouldDo().getAsInt()) + " would do"
+                ? "about " + Texts.about(precision.wouldDo().getAsInt()) + " would do"
                 : "how many would do is not known";
         return there + asked + " as asked for: the " + Texts.count(precision.limit())
                 + " replications allowed are used up; " + more + ".";
-    }
-
-    /** Rounded up to three digits: it is an estimate. */
-    private static String about(long number) {
-        return Texts.count(new BigDecimal(number)
-                .round(new MathContext(3, RoundingMode.CEILING))
-                .longValueExact());
     }
 }

@@ -24,6 +24,9 @@ public record Range(double least, boolean leastIncluded, double greatest, boolea
     /** From 0, not allowed, to 1, allowed. */
     public static final Range POSITIVE_SHARE = new Range(0, false, 1, true);
 
+    /** Digits of a bound. */
+    private static final int MANY = 8;
+
     /** Whether {@code value} is allowed; NaN never is. */
     boolean allows(double value) {
         boolean highEnough = leastIncluded ? value >= least : value > least;
@@ -47,7 +50,7 @@ public record Range(double least, boolean leastIncluded, double greatest, boolea
     }
 
     private static String bound(double value, String unit, double unitsPerSi) {
-        return Numbers.plain(value * unitsPerSi) + (unit.isEmpty() ? "" : " " + unit);
+        return Numbers.text(value * unitsPerSi, MANY) + (unit.isEmpty() ? "" : " " + unit);
     }
 
     /**

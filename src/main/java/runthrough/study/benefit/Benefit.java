@@ -20,11 +20,13 @@ import runthrough.study.statistics.Difference;
  * @param mass more put out (kg)
  * @param scrap less made (kg)
  * @param paid people's time less to be paid for (s); negative for more
- * @param sum of time, output and scrap at given values
+ * @param sum of output and scrap at given values
  * @param worth in money; empty where the user gave none, or no price for this alternative
  */
 public record Benefit(
         String name, Gain time, Gain mass, Gain scrap, double paid, YearlySum sum, Optional<Worth> worth) {
+
+    private static final double HOUR = 3600;
 
     /** That of every alternative, in their order. */
     public static List<Benefit> of(Comparison comparison, Optional<Money> money) {
@@ -35,15 +37,18 @@ public record Benefit(
 
     private static Benefit of(Compared other, Comparison comparison, Optional<Money> money) {
         String name = other.alternative().name();
-        YearlySum sum = (second, kilogram, scrap) -> Gain.ofMore(other.against()
+        YearlySum sum = (kilogram, scrap) -> Gain.ofMore(other.against()
                 .orElseThrow()
-                .ofYear(Map.of(
-                        ComparisonMeasure.LOST_TIME, -second,
-                        ComparisonMeasure.OUTPUT_MASS, kilogram,
-                        ComparisonMeasure.SCRAP_MASS, -scrap)));
+                .ofYear(Map.of(ComparisonMeasure.OUTPUT_MASS, kilogram, ComparisonMeasure.SCRAP_MASS, -scrap)));
         double paid = (paidPeople(comparison.today()) - paidPeople(other)) * comparison.yearlyTime();
-        Optional<Worth> worth = money.flatMap(values ->
-                Optional.ofNullable(values.offers().get(name)).map(offer -> new Worth(values, offer, sum, paid)));
+        Optional<Worth> worth = money.flatMap(values -> Optional.ofNullable(
+                        values.offers().get(name))
+                .map(offer -> new Worth(
+                        values,
+                        offer,
+                        sum,
+                        HOUR * comparison.today().alternative().request().line().ratedMassFlow(),
+                        paid)));
         return new Benefit(
                 name,
                 Gain.ofLess(difference(other, ComparisonMeasure.LOST_TIME)),

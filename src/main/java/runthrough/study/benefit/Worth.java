@@ -10,10 +10,12 @@ import runthrough.plant.handover.Money.Uncertain;
  *
  * @param money those values
  * @param offer what the alternative costs
- * @param gains of a year by time or output, and by less scrap
+ * @param gains of a year by good output, and by less scrap
+ * @param hourly good output (kg) of an hour in which the line called today runs at its rated speed: what more output comes to in
+ *     line hours
  * @param paid people's time less to be paid for in a year (s); negative for more
  */
-public record Worth(Money money, Money.Offer offer, YearlySum gains, double paid) {
+public record Worth(Money money, Money.Offer offer, YearlySum gains, double hourly, double paid) {
     private static final double HOUR = 3600;
     private static final double TONNE = 1000;
 
@@ -25,10 +27,7 @@ public record Worth(Money money, Money.Offer offer, YearlySum gains, double paid
     private Gain yearly(double output, double scrap, double labour, double upkeep) {
         double value = output * money.output().value();
         boolean byHour = money.output() instanceof Output.LineHour;
-        return gains.of(
-                        byHour ? value / HOUR : 0,
-                        byHour ? 0 : value / TONNE,
-                        scrap * money.scrap().orElse(0))
+        return gains.of(value / (byHour ? hourly : TONNE), scrap * money.scrap().orElse(0))
                 .less(upkeep * offer.upkeep() - labour * paid * money.labour().orElse(0) / HOUR);
     }
 

@@ -54,9 +54,17 @@ public record Lever(What what, Optional<Reason.Element> element) {
             this.harder = harder;
         }
 
-        /** What is varied where the number called {@code path} is; empty where that is no lever. */
+        /**
+         * What is varied where the number called {@code path} is, or one that is another measure of the same; empty where that is no
+         * lever.
+         */
         public static Optional<What> at(String path) {
-            return Stream.of(values()).filter(what -> path.equals(what.path)).findFirst();
+            return switch (path) {
+                case "accumulator.strands", "accumulator.capacity" -> Optional.of(CAPACITY);
+                case "process.speed" -> Optional.of(PROCESS_SPEED);
+                default ->
+                    Stream.of(values()).filter(what -> path.equals(what.path)).findFirst();
+            };
         }
 
         /** What its values are about; empty for a number of people or uncoilers. */

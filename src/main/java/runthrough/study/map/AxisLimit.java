@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import runthrough.plant.Line;
 import runthrough.plant.LineFigure;
 import runthrough.plant.SimulationRequest;
+import runthrough.plant.StorageForm;
 import runthrough.study.Goal;
 import runthrough.study.lever.Lever;
 import runthrough.study.lever.LeverAnswer;
@@ -22,12 +23,35 @@ import runthrough.study.search.Crossing;
  */
 public record AxisLimit(LeverAnswer answer, OptionalDouble value) {
 
-    /** That of {@code axis} for {@code goal}, tried by {@code run}; empty where the axis is no lever. */
-    static Optional<AxisLimit> of(MapAxis axis, SimulationRequest request, Goal goal, LeverRun run) {
-        return axis.lever().map(what -> of(new LineLevers(request.line(), request.resultsIn()).of(what), goal, run));
+    private static final double ROUNDING = 1e-9;
+
+    /**
+     * That of {@code axis} for {@code goal}, tried by {@code run}; empty where the axis is no lever.
+     *
+     * @param now the line's own number on the axis (SI)
+     */
+    static Optional<AxisLimit> of(MapAxis axis, double now, SimulationRequest request, Goal goal, LeverRun run) {
+        return axis.lever()
+                .map(new LineLevers(request.line(), request.resultsIn())::of)
+                .flatMap(varied -> perUnit(varied, now).stream()
+                        .mapToObj(unit -> of(varied, unit, goal, run))
+                        .findFirst());
     }
 
-    private static AxisLimit of(Varied varied, Goal goal, LeverRun run) {
+    /** What of the lever a unit of the axis is: 1, or a strand; empty where the axis has another number than the lever. */
+    private static OptionalDouble perUnit(Varied varied, double now) {
+        if (varied.lever().what() == Lever.What.JOINT_CYCLE_TIME) {
+            return OptionalDouble.of(1);
+        }
+        double unit = varied.present() / now;
+        boolean isSame = Math.abs(unit - 1) <= ROUNDING;
+        boolean isStrand = varied.lever().what() == Lever.What.CAPACITY
+                && varied.line().accumulator().form() instanceof StorageForm.Strands strands
+                && Math.abs(unit / strands.stroke() - 1) <= ROUNDING;
+        return isSame || isStrand ? OptionalDouble.of(isSame ? 1 : unit) : OptionalDouble.empty();
+    }
+
+    private static AxisLimit of(Varied varied, double unit, Goal goal, LeverRun run) {
         Crossing crossing = run.along(varied).find(goal, varied.present());
         Status status = switch (crossing.answered()) {
             case CROSSED -> Status.ENOUGH;
@@ -40,7 +64,7 @@ public record AxisLimit(LeverAnswer answer, OptionalDouble value) {
                 answer,
                 value.isPresent() && varied.lever().what() == Lever.What.JOINT_CYCLE_TIME
                         ? jointCycleTime(varied.variant().apply(value.getAsDouble()))
-                        : value);
+                        : value.isPresent() ? OptionalDouble.of(value.getAsDouble() / unit) : value);
     }
 
     /** Of the seconds off a pass the mean that they give. */

@@ -131,7 +131,9 @@ public final class MapStudy {
         ProgressCounter steps = new ProgressCounter(StudyListener.NONE, 1);
         LeverRun run = new LeverRun(request, new Evaluator(threads, listener::cancelled), steps);
         run.present();
-        return map.with(AxisLimit.of(plan.x(), request, goal, run), AxisLimit.of(plan.y(), request, goal, run));
+        return map.with(
+                AxisLimit.of(plan.x(), plan.ownX().orElseThrow(), request, goal, run),
+                AxisLimit.of(plan.y(), plan.ownY().orElseThrow(), request, goal, run));
     }
 
     private MapPoint point(Grid.Node node) {

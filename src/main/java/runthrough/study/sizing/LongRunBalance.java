@@ -23,12 +23,16 @@ import runthrough.study.statistics.Interval;
  * entry brings less in the long run than the process uses, the level falls from coil change to coil change and the
  * accumulator is never full again: no capacity is enough, it only takes longer to run empty.
  *
+ * <p>Only what comes before such an accumulator runs empty is looked at: then the process waits, and the level falls no further.
+ *
  * @param growth how much lower the level is at the start of a coil change than at that before (m), over the later half
  * @param refilled share of coil changes of the later half after which the accumulator was full again
+ * @param ranEmpty whether even such an accumulator ran empty
  * @param waitedForPreparation time (s) per coil change that joints waited for their coils
  * @param waitedForPeople the same for people (s)
  */
-record LongRunBalance(Estimate growth, double refilled, double waitedForPreparation, double waitedForPeople) {
+record LongRunBalance(
+        Estimate growth, double refilled, boolean ranEmpty, double waitedForPreparation, double waitedForPeople) {
     /** Long enough to tell a drift from a run of unfavourable random numbers, see {@link #lasts}. */
     private static final int CHANGES = 1000;
 
@@ -42,7 +46,12 @@ record LongRunBalance(Estimate growth, double refilled, double waitedForPreparat
 
     /** What is seen in one replication. */
     private record Seen(
-            double growth, int refilled, int changes, double waitedForPreparation, double waitedForPeople) {}
+            double growth,
+            int refilled,
+            int changes,
+            boolean ranEmpty,
+            double waitedForPreparation,
+            double waitedForPeople) {}
 
     /** Watches {@code ample}, whose accumulator holds more than is ever drawn. */
     static LongRunBalance of(Line ample, long seed, Evaluator evaluator) {
@@ -54,12 +63,14 @@ record LongRunBalance(Estimate growth, double refilled, double waitedForPreparat
         return new LongRunBalance(
                 Estimators.mean(seen.stream().mapToDouble(Seen::growth).toArray()),
                 seen.stream().mapToInt(Seen::refilled).sum() / changes,
+                seen.stream().anyMatch(Seen::ranEmpty),
                 seen.stream().mapToDouble(Seen::waitedForPreparation).sum() / changes,
                 seen.stream().mapToDouble(Seen::waitedForPeople).sum() / changes);
     }
 
     private static Seen look(Replication replication) {
-        List<ChangeRecord> changes = replication.changes();
+        List<ChangeRecord> all = replication.changes();
+        List<ChangeRecord> changes = beforeEmpty(all);
         List<ChangeRecord> later = changes.subList(changes.size() / 2, changes.size());
         double fallen =
                 later.get(0).levelAtStart() - later.get(later.size() - 1).levelAtStart();
@@ -67,11 +78,21 @@ record LongRunBalance(Estimate growth, double refilled, double waitedForPreparat
                 .filter(change -> !Double.isNaN(change.refillTime()))
                 .count();
         return new Seen(
-                fallen / (later.size() - 1),
+                fallen / Math.max(1, later.size() - 1),
                 refilled,
                 later.size(),
+                changes.size() < all.size(),
                 later.stream().mapToDouble(ChangeRecord::waitingForPreparation).sum(),
                 later.stream().mapToDouble(ChangeRecord::waitingForPeople).sum());
+    }
+
+    /** The coil changes up to the first starved stop, that one with them. */
+    private static List<ChangeRecord> beforeEmpty(List<ChangeRecord> changes) {
+        int first = IntStream.range(0, changes.size())
+                .filter(i -> changes.get(i).starvedStops() > 0)
+                .findFirst()
+                .orElse(changes.size() - 1);
+        return changes.subList(0, first + 1);
     }
 
     /** Whether {@code line} passes its own check and some capacity is enough for it. */
@@ -82,7 +103,7 @@ record LongRunBalance(Estimate growth, double refilled, double waitedForPreparat
     /** Whether some capacity is enough. */
     boolean lasts() {
         double least = growth.interval().map(Interval::low).orElse(growth.mean());
-        return refilled >= SELDOM || least <= ROUNDING;
+        return refilled >= SELDOM || (least <= ROUNDING && !ranEmpty);
     }
 
     /**

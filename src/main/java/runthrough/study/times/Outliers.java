@@ -23,7 +23,8 @@ import runthrough.timestudy.TimeSheet;
 public record Outliers(double low, double high, List<Outlier> found) {
 
     /** Its name, for users. */
-    public static final String RULE = "Tukey's fences on the logarithms of the times, 1.5 quartile distances out";
+    public static final String RULE =
+            "Tukey's fences on the logarithms of the times, 1.5 interquartile ranges beyond the quartiles";
 
     /** With fewer times quartiles mean nothing. */
     static final int FEWEST = 8;
@@ -43,7 +44,7 @@ public record Outliers(double low, double high, List<Outlier> found) {
      *
      * @param row it stands in
      * @param time that was measured (s)
-     * @param farOut whether it lies more than 3 quartile distances out
+     * @param farOut whether it lies more than 3 interquartile ranges beyond the quartiles
      */
     public record Outlier(Observation row, double time, boolean farOut) {}
 

@@ -21,16 +21,18 @@ import runthrough.timestudy.TimeSheet;
  * @param n times compared
  * @param tau Kendall's tau-a: share of pairs that rise less share of those that fall, in [-1, 1]
  * @param p two-sided, normal approximation with continuity correction: how likely so strong a trend is by chance
+ * @param adjusted p by Bonferroni over the elements of the sheet: among many elements some seem to change by chance, and this allows
+ *     for it
  * @param slope median change from one coil change to the next (s)
  * @param low lower end of its 95 % interval (s)
  * @param high upper end (s)
  */
-public record Trend(int n, double tau, double p, double slope, double low, double high) {
+public record Trend(int n, double tau, double p, double adjusted, double slope, double low, double high) {
 
     /** With fewer times the normal approximation does not hold. */
     public static final int FEWEST = 8;
 
-    /** Below this a trend counts as shown. */
+    /** Below this {@link #adjusted} counts as shown. */
     public static final double SIGNIFICANCE = 0.05;
 
     /** More times are thinned out evenly: the pairs grow with the square. */
@@ -43,8 +45,14 @@ public record Trend(int n, double tau, double p, double slope, double low, doubl
             return Optional.empty();
         }
         return Optional.of(of(
-                rows.stream().mapToDouble(Observation::number).toArray(),
-                rows.stream().mapToDouble(row -> row.times().get(i)).toArray()));
+                        rows.stream().mapToDouble(Observation::number).toArray(),
+                        rows.stream().mapToDouble(row -> row.times().get(i)).toArray())
+                .among(sheet.elements().size()));
+    }
+
+    /** The same as one of so many that are looked at. */
+    private Trend among(int elements) {
+        return new Trend(n, tau, p, Math.min(1, elements * p), slope, low, high);
     }
 
     private static List<Observation> thinned(List<Observation> rows) {
@@ -82,6 +90,7 @@ public record Trend(int n, double tau, double p, double slope, double low, doubl
                 n,
                 (double) score / pairs,
                 p,
+                p,
                 ordered(slopes, (pairs + 1) / 2.0),
                 ordered(slopes, (pairs - reach) / 2),
                 ordered(slopes, (pairs + reach) / 2 + 1));
@@ -115,6 +124,6 @@ public record Trend(int n, double tau, double p, double slope, double low, doubl
 
     /** Whether it is more than chance. */
     public boolean isShown() {
-        return p < SIGNIFICANCE;
+        return adjusted < SIGNIFICANCE;
     }
 }

@@ -86,7 +86,7 @@ class BuilderRelationsTest {
     }
 
     @Test
-    void seventeenMistakes_seventeenMessages() {
+    void eighteenMistakes_eighteenMessages() {
         // Rules CHECK-1, CHECK-7, CHECK-8, CHECK-14, CHECK-15, CHECK-26, CHECK-29, CHECK-35.
         // To stop from 2 m/s takes 2^2 / (2 * 0.5) = 4 m, more than the 3 m of creep.
         LineBuilder wrong = line().coil("coil", -0.002, -1.25, 7850, Distribution.constant(600))
@@ -120,6 +120,8 @@ class BuilderRelationsTest {
                         "accumulator.reserve",
                         "process.slowing.speed",
                         "process.slowing.level",
+                        // Above the capacity, and below the level at which slowing begins.
+                        "process.slowing.resume",
                         "process.slowing.resume",
                         "process.joint-passage.speed",
                         "coil-change.prepare[1].load.people");

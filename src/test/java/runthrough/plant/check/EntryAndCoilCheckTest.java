@@ -58,6 +58,7 @@ class EntryAndCoilCheckTest {
                     line().creep(1, 0.9),
                     "entry.creep.length = 0.9 m; must be at least what it takes to stop from the creep speed"
                             + " 1 m/s, 1 m. Give more metres of creep or a lower creep speed.");
+            assertThat(LineCheck.check(line().creep(1, 1).build())).isEmpty();
         }
 
         @Test

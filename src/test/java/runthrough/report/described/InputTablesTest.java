@@ -38,23 +38,22 @@ class InputTablesTest {
     @Test
     void everyDistributionIsSaidInWordsWithItsNumbers() {
         assertThat(distribution(Distribution.constant(8))).isEqualTo("8 s");
-        assertThat(distribution(Distribution.uniform(10, 20))).isEqualTo("uniform, 10 s to 20 s");
+        assertThat(distribution(Distribution.uniform(10, 20))).isEqualTo("uniform, 10 to 20 s");
         assertThat(distribution(Distribution.triangular(60, 90, 240)))
-                .isEqualTo("triangular, 60 s, most often 90 s, to 240 s");
+                .isEqualTo("triangular, 1:00 to 4:00 min, most often 1:30 min");
         assertThat(distribution(Distribution.normal(60, 5))).isEqualTo("normal, mean 60 s, standard deviation 5 s");
         assertThat(distribution(Distribution.lognormal(120, 30)))
-                .isEqualTo("lognormal, mean 120 s, standard deviation 30 s");
+                .isEqualTo("lognormal, mean 2:00 min, standard deviation 0:30 min");
         assertThat(distribution(Distribution.gamma(30, 10))).isEqualTo("gamma, mean 30 s, standard deviation 10 s");
-        assertThat(distribution(Distribution.weibull(1.5, 900))).isEqualTo("Weibull, shape 1.5, scale 15 min");
+        assertThat(distribution(Distribution.weibull(1.5, 900))).isEqualTo("Weibull, shape 1.5, scale 15:00 min");
         assertThat(distribution(Distribution.constant(8).scaled(0.9375))).isEqualTo("7.5 s");
-        assertThat(distribution(Distribution.uniform(10, 20).scaled(1.5)))
-                .isEqualTo("uniform, 10 s to 20 s, times 1.5");
-        assertThat(distribution(Distribution.exponential(3600))).isEqualTo("exponential, mean 60 min");
+        assertThat(distribution(Distribution.uniform(10, 20).scaled(1.5))).isEqualTo("uniform, 10 to 20 s, times 1.5");
+        assertThat(distribution(Distribution.exponential(3600))).isEqualTo("exponential, mean 60:00 min");
         assertThat(distribution(Distribution.observed(List.of(10.0, 20.0, 30.0))))
                 .startsWith("measured, 3 values, mean 20 s, standard deviation ");
         assertThat(distribution(Distribution.exponential(60).shifted(20)))
                 .isEqualTo("exponential, mean 60 s, plus 20 s");
-        assertThat(distribution(Distribution.uniform(30, 60).shifted(-5))).isEqualTo("uniform, 30 s to 60 s, less 5 s");
+        assertThat(distribution(Distribution.uniform(30, 60).shifted(-5))).isEqualTo("uniform, 30 to 60 s, less 5 s");
     }
 
     @Test
@@ -73,7 +72,7 @@ class InputTablesTest {
     void everySizeOfCoilIsDescribed() {
         assertThat(coilRow(new CoilSize.ByLength(Distribution.constant(800)))).contains("length 800 m");
         assertThat(coilRow(new CoilSize.ByMass(Distribution.uniform(8000, 12000))))
-                .contains("mass uniform, 8 t to 12 t");
+                .contains("mass uniform, 8 to 12 t");
         assertThat(coilRow(new CoilSize.ByDiameters(1.45, 0.508, 0.95)))
                 .contains("diameter 1450 mm outside, 508 mm inside, winding factor 0.95");
     }
@@ -150,7 +149,7 @@ class InputTablesTest {
                         List.of("Strip before and after the joint at this speed", "5 m, 10 m"),
                         List.of("Joints that break in the process", "0.1 %"),
                         List.of("Length of the process section", "40 m"),
-                        List.of("Repair of a broken joint", "20 min"),
+                        List.of("Repair of a broken joint", "20:00 min"),
                         List.of("Strip scrapped by a break, beside that of a stop", "30 m"));
         SimulationRequest request = Invented.request(LINE);
         request = request.with(request.run().withTargetWithoutStop(OptionalDouble.of(0.999)));
@@ -230,7 +229,15 @@ class InputTablesTest {
         assertThat(values(line, "Accumulator")).contains("1.5 m");
         assertThat(values(line, "Process section"))
                 .contains(
-                        "20 m", "60 s", "24 m/min", "30 m", "45 m", "exponential, mean 30 min", "120 s", "7 m", "3 m");
+                        "20 m",
+                        "60 s",
+                        "24 m/min",
+                        "30 m",
+                        "45 m",
+                        "exponential, mean 30:00 min",
+                        "2:00 min",
+                        "7 m",
+                        "3 m");
         assertThat(values(line, "Bending of the strip")).contains("210 GPa", "350 MPa", "750 mm");
     }
 

@@ -22,7 +22,7 @@ import runthrough.study.benefit.YearlySum;
 class WorthWordsTest {
     private static final double HOUR = 3600;
     private static final Gain NONE = new Gain(0, 0, 0);
-    private static final YearlySum NO_SUM = (second, kilogram, scrap) -> NONE;
+    private static final YearlySum NO_SUM = (kilogram, scrap) -> NONE;
     private static final Verdict VERDICT = Invented.result(Invented.line(Distribution.lognormal(36, 9)))
             .study()
             .verdict();
@@ -123,8 +123,8 @@ class WorthWordsTest {
 
     private static Benefit priced(String name, double hours, double low, double high, Money.Offer offer) {
         Gain output = new Gain(100 * hours, 100 * low, 100 * high);
-        YearlySum sum = (second, kilogram, scrap) -> output;
-        Worth worth = new Worth(MONEY, offer, sum, 0);
+        YearlySum sum = (kilogram, scrap) -> output;
+        Worth worth = new Worth(MONEY, offer, sum, 1, 0);
         return new Benefit(
                 name, new Gain(hours * HOUR, low * HOUR, high * HOUR), NONE, NONE, 0, sum, Optional.of(worth));
     }

@@ -71,6 +71,21 @@ class SlowingWordsTest {
                 .isEqualTo("SLOWS");
     }
 
+    /** Half its coil changes slow it, which is allowed; 1.3 % stop it, of which one in ten thousand is allowed. */
+    @Test
+    void aMissedTargetWithoutAStopIsNamedWhereTheOtherIsMet() {
+        RunThroughResult result = result(HALF_SLOW, 0.4, OptionalDouble.of(0.9999));
+
+        assertThat(VerdictHeadline.of(result).word()).isEqualTo("RUNS THROUGH");
+        assertThat(VerdictHeadline.of(result).sentence())
+                .endsWith("go without a stop, and the target of 99.99 % is missed.");
+        assertThat(result.verdict().meetsAll()).isFalse();
+        assertThat(new Diagnosis(result).remedies())
+                .singleElement()
+                .asString()
+                .contains("the target without a stop is not met");
+    }
+
     @Test
     void marginAndShortfallSayForWhichTargetTheyAre() {
         // 90 s take 135 m of 150 m: 35 m below the level of 50 m at which it slows. It slows after 66.7 s and draws

@@ -118,7 +118,8 @@ class VerdictTextTest {
                 .containsPattern("lost time \\(joint breaks\\) +[0-9:.]+ (s|min) per 8 h \\([0-9.]+ m of strip\\)\n")
                 .containsPattern("waiting for people +mean [0-9:.]+ (s|min), at [0-9.]+ % of coil changes\n")
                 .containsPattern("paid hours +16 per 8 h\n")
-                .containsPattern("(?s)Coil changes by the shift in which they begin\n.*\nday +123 .*\n\n.*\nday +0 ")
+                .containsPattern(
+                        "(?s)Coil changes by the shift in which they begin; shares and means are those over\\s+replications\n.*\nday +123 .*\n\n.*\nday +0 ")
                 .doesNotContain("waiting for preparation  ");
     }
 

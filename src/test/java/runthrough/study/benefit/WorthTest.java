@@ -15,13 +15,12 @@ import runthrough.plant.handover.Money.Uncertain;
 class WorthTest {
     private static final Offer OFFER = new Offer(250_000, 10_000, 5);
 
-    /** 100 h (90 to 110), 20 t of output, 5 t of scrap. */
-    private static Gain gains(double second, double kilogram, double scrap) {
-        double certain = 20_000 * kilogram + 5000 * scrap;
-        return new Gain(360_000 * second, 324_000 * second, 396_000 * second).less(-certain);
+    /** 20 t (18 to 22) of good output, 5 t of scrap. */
+    private static Gain gains(double kilogram, double scrap) {
+        return new Gain(20_000 * kilogram, 18_000 * kilogram, 22_000 * kilogram).less(-5000 * scrap);
     }
 
-    /** With those, and 200 h of people less to be paid for. */
+    /** With those, of which the line makes 200 kg an hour, and 200 h of people less to be paid for. */
     private static Worth worth(Output output, Uncertain uncertain) {
         return new Worth(
                 new Money(
@@ -34,6 +33,7 @@ class WorthTest {
                         Map.of("larger", OFFER)),
                 OFFER,
                 WorthTest::gains,
+                200,
                 720_000);
     }
 
@@ -41,7 +41,7 @@ class WorthTest {
         return worth(new Output.LineHour(800), uncertain);
     }
 
-    /** 100 x 800 + 5 x 400 + 200 x 40 - 10 000 = 80 000; with 90 h 72 000, with 110 h 88 000. */
+    /** 20 t are 100 h: 100 x 800 + 5 x 400 + 200 x 40 - 10 000 = 80 000; with 90 h 72 000, with 110 h 88 000. */
     @Test
     void gainsOfAYearAddUp() {
         assertThat(byHour(Uncertain.OUTPUT).yearly()).isEqualTo(new Gain(80_000, 72_000, 88_000));

@@ -13,11 +13,13 @@ import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import runthrough.plant.Accumulator;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.LineFigure;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
+import runthrough.plant.StorageForm;
 import runthrough.plant.check.LineCheck;
 import runthrough.quantity.Unit;
 import runthrough.quantity.UnitSystem;
@@ -88,6 +90,32 @@ class MapStudyTest {
         assertThat(map.limit(Way.RIGHT).orElseThrow()).isCloseTo(100 / 1.5, within(60 / 48.0));
         assertThat(map.limit(Way.UP).orElseThrow()).isCloseTo(100 / 60.0, within(1 / 40.0));
         assertThat(map.limit(Way.LEFT)).isEmpty();
+    }
+
+    /** 60 s at 1.5 m/s draw 90 m: of strands that hold 9 m each ten, whatever lies between the points of the grid. */
+    @Test
+    void alongANumberOfStrandsTheLeverAnswersInWholeOnes() {
+        // Rule LEVER-12.
+        Line line = FIXED.with(new Accumulator(
+                new StorageForm.Strands(8, 9, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, false),
+                Double.POSITIVE_INFINITY,
+                0,
+                0));
+        MapAxis strands = new MapAxis("accumulator.strands", Optional.empty(), 6, 14, 5);
+        MapPlan plan = new MapPlan(joint(30, 90, 5), strands, OptionalDouble.of(60), OptionalDouble.of(8), 1);
+        ShareMap map = new MapStudy(
+                        request(line, 30, 1),
+                        0.9,
+                        plan,
+                        (x, y) -> new Variant.Possible(LineFigure.JOINT_CYCLE_TIME.with(
+                                line.with(line.accumulator()
+                                        .with(((StorageForm.Strands)
+                                                        line.accumulator().form())
+                                                .withStrands((int) y))),
+                                x)))
+                .run(1, StudyListener.NONE, MapStore.NONE);
+
+        assertThat(map.limit(Way.UP).orElseThrow()).isCloseTo(10, within(1e-9));
     }
 
     @Test

@@ -11,6 +11,7 @@ import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.Shifts.Break;
 import runthrough.plant.Shifts.Shift;
+import runthrough.plant.WorkElement;
 import runthrough.simulation.PlainLine;
 import runthrough.simulation.records.WorkRecord.WorkList;
 import runthrough.study.cause.Cause;
@@ -101,6 +102,31 @@ class NoCapacityIsEnoughTest {
                 .isBetween(400 / 1.006, 400.0);
         assertThat(remedy(none, Remedy.What.ENTRY_TOP_SPEED).needed()).isEmpty();
         assertThat(remedy(none, Remedy.What.UNCOILERS).needed()).isEmpty();
+    }
+
+    /**
+     * The same at random: 0 to 2400 s to prepare, 1200 s on average, where a coil lasts 400 s: 800 s x 1.5 m/s = 1200 m are lacking at
+     * each change. Even 200 km run empty in some 170 of them, and after that nothing is lacking any more.
+     */
+    @Test
+    void whatEmptiesEvenAHugeAccumulatorSoonIsNotSized() {
+        Line line = new PlainLine()
+                .prepare(new WorkElement(
+                        "prepare",
+                        new WorkElement.WorkTime.Timed(Distribution.uniform(0, 2400)),
+                        new WorkElement.Occurrence.Always(),
+                        false))
+                .join(60)
+                .build();
+        Sizing sizing = size(line, 0.9);
+
+        assertThat(sizing.answer()).isEqualTo(Answer.NONE_IS_ENOUGH);
+        Sizing.NoneEnough none = sizing.noneEnough().orElseThrow();
+        assertThat(none.cause()).isEqualTo(Cause.WAITING_FOR_PREPARATION);
+        // A standard deviation of 693 s x 1.5 m/s over some 4 x 85 coil changes: three standard errors of 56 m.
+        assertThat(none.growth().mean()).isCloseTo(1200, within(169.0));
+        assertThat(remedy(none, Remedy.What.JOINT_CYCLE_TIME).needed()).isEmpty();
+        assertThat(remedy(none, Remedy.What.ENTRY_TOP_SPEED).needed()).isEmpty();
     }
 
     @Test

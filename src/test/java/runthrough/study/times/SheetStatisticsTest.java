@@ -166,7 +166,7 @@ class SheetStatisticsTest {
 
     /** Sheets of 30 rows, five elements: ten pairs. At 5 % of 1,000 the standard error is 0.7 %, and three of them are allowed. */
     @Test
-    void ofThousandIndependentSheetsOneInTwentyAtMostIsWarnedOf() {
+    void ofThousandIndependentSheetsOneInTwentyAtMostIsWarnedOf_ofPairsAndOfTrends() {
         Draws draws = new Draws(14, 0, 0);
         List<Distribution> elements = List.of(
                 Distribution.lognormal(20, 6),
@@ -175,13 +175,20 @@ class SheetStatisticsTest {
                 Distribution.uniform(5, 9),
                 Distribution.weibull(3, 40));
         int warned = 0;
+        int trends = 0;
         for (int sheet = 0; sheet < 1000; sheet++) {
             double[][] columns = elements.stream()
                     .map(element -> MadeSheets.drawn(element, 30, draws))
                     .toArray(double[][]::new);
-            warned += Correlation.of(MadeSheets.of(columns)).stream().anyMatch(Correlation::isShown) ? 1 : 0;
+            TimeSheet made = MadeSheets.of(columns);
+            warned += Correlation.of(made).stream().anyMatch(Correlation::isShown) ? 1 : 0;
+            trends += IntStream.range(0, elements.size())
+                            .anyMatch(i -> Trend.of(made, i).orElseThrow().isShown())
+                    ? 1
+                    : 0;
         }
 
+        assertThat(trends).isBetween(1, 50 + 3 * 7);
         assertThat(warned).isLessThanOrEqualTo(50 + 3 * 7);
         // Nor is it so strict that it says nothing.
         assertThat(warned).isPositive();

@@ -1,7 +1,8 @@
-package runthrough.scenario;
+package runthrough.scenario.part;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
+import runthrough.plant.check.StandIn;
 import runthrough.quantity.Dimension;
 import runthrough.scenario.grammar.Amount;
 import runthrough.scenario.grammar.Context;
@@ -17,10 +18,10 @@ import runthrough.scenario.source.Raw;
  * @param value share of all coils from 0 to 1, or weight relative to the others
  * @param isShare whether it was given in percent
  */
-record MixWeight(double value, boolean isShare) {
+public record MixWeight(double value, boolean isShare) {
 
     /** A share in percent, or a plain number. */
-    static final class Shape implements runthrough.scenario.grammar.Shape<MixWeight> {
+    public static final class Shape implements runthrough.scenario.grammar.Shape<MixWeight> {
 
         private static final Amount IN_PERCENT = new Amount(Dimension.SHARE, Range.POSITIVE_SHARE);
         private static final PlainNumber RELATIVE = new PlainNumber(Range.POSITIVE);
@@ -30,6 +31,12 @@ record MixWeight(double value, boolean isShare) {
             return isShare(Optional.of(raw))
                     ? IN_PERCENT.read(raw, context).map(share -> new MixWeight(share, true))
                     : RELATIVE.read(raw, context).map(weight -> new MixWeight(weight, false));
+        }
+
+        /** What a coil weighs changes no check. */
+        @Override
+        public Optional<MixWeight> standIn(Raw raw, StandIn standIn) {
+            return Optional.of(new MixWeight(1, false));
         }
 
         @Override
