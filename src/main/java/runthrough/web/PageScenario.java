@@ -71,11 +71,6 @@ record PageScenario(
         return new PageScenario(scenario, file, Optional.empty(), Optional.empty(), problems, List.of());
     }
 
-    /** What {@code other} says, a text in the place of this one. */
-    PageScenario with(ScenarioText other, UnitSystem units) {
-        return of(other.text(), other.file().toAbsolutePath().getParent(), units);
-    }
-
     /** {@code before} with {@code changes}, or what is wrong with them; no file is read that the page may not read. */
     static ScenarioText.Changed edited(ScenarioText before, List<ScenarioText.Change> changes) {
         ScenarioText.Changed now = new ScenarioText.Changed(before, foreignFiles(before));

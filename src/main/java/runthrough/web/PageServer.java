@@ -124,7 +124,7 @@ public final class PageServer implements AutoCloseable {
         config.routes.post("/api/sliders", context -> {
             PageRequest ask = ask(context);
             PageScenario draft = draft(ask);
-            reply(context, answers.within(() -> SliderEnds.of(draft, ask.system())));
+            reply(context, answers.within(() -> SliderEnds.of(draft, folder, ask.system())));
         });
         config.routes.post("/api/answer", context -> reply(context, answer(ask(context))));
         config.routes.post("/api/course", context -> {

@@ -28,7 +28,7 @@ class ServedWorkTest extends ServedPage {
 
     private static List<Element> elements(JsonNode line) {
         List<Element> elements = new ArrayList<>();
-        line.get("work").fields().forEachRemaining(list -> {
+        line.get("work").properties().forEach(list -> {
             for (int i = 0; i < list.getValue().size(); i++) {
                 elements.add(new Element(
                         "coil-change." + list.getKey() + "[" + (i + 1) + "]",
