@@ -25,7 +25,7 @@ class ServedAnswersTest extends ServedPage {
         ObjectNode body = body(shipped("stamping-joiner"));
 
         JsonNode quick = ask("/api/answer", body.deepCopy().put("effort", 0)).get("share");
-        JsonNode sure = ask("/api/answer", body.deepCopy().put("effort", 3)).get("share");
+        JsonNode sure = ask("/api/answer", body.deepCopy().put("effort", 2)).get("share");
 
         assertThat(sure.get("high").asDouble() - sure.get("low").asDouble())
                 .isLessThan((quick.get("high").asDouble() - quick.get("low").asDouble()) / 2);
