@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.eclipse.jetty.server.handler.EagerContentHandler;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.report.verdict.RunThroughResult;
@@ -113,6 +114,9 @@ public final class PageServer implements AutoCloseable {
             http.setSendServerVersion(false);
             http.setRequestHeaderSize(16 * 1024);
         });
+        // A request is read whole before it takes a thread: slow clients hold none.
+        config.jetty.modifyServer(server ->
+                server.setHandler(new EagerContentHandler(new EagerContentHandler.RetainedContentLoaderFactory())));
         config.routes.before(this::guard);
         PageFiles.serve(config.routes);
         config.routes.get("/api/lines", context -> reply(context, shipped.lines()));

@@ -10,6 +10,7 @@ import java.net.URI;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -151,5 +152,30 @@ class PageServerTest extends ServedPage {
     void addressIsAPageOnThisMachine() {
         assertThat(page.address())
                 .isEqualTo(URI.create("http://127.0.0.1:" + page.address().getPort() + "/"));
+    }
+
+    /** Requests that never become whole hold no thread of those that answer. */
+    @Test
+    void slowRequestsHoldUpNobody() throws IOException, InterruptedException {
+        int port = to("/api/lines").build().uri().getPort();
+        List<Socket> slow = new ArrayList<>();
+        try {
+            for (int i = 0; i < 300; i++) {
+                Socket socket = new Socket("127.0.0.1", port);
+                slow.add(socket);
+                socket.getOutputStream()
+                        .write(("POST /api/line HTTP/1.1\r\nHost: 127.0.0.1:" + port
+                                        + "\r\nContent-Type: application/json\r\nContent-Length: 5000\r\n\r\n{")
+                                .getBytes(StandardCharsets.US_ASCII));
+            }
+            send(to("/api/lines"));
+            long begin = System.nanoTime();
+            assertThat(send(to("/api/lines")).statusCode()).isEqualTo(200);
+            assertThat((System.nanoTime() - begin) / 1e9).isLessThan(1);
+        } finally {
+            for (Socket socket : slow) {
+                socket.close();
+            }
+        }
     }
 }

@@ -29,6 +29,8 @@ import runthrough.scenario.source.Raw;
  */
 public record Section(String name, String meaning, List<Key<?>> keys, List<Ways> ways, List<Order> orders)
         implements Shape<Values> {
+    /** Of more unknown keys than anybody mistypes the first are looked at. */
+    private static final int MOST_UNKNOWN = 100;
 
     /** What a decimal comma leaves behind between braces. */
     private static final Pattern REST_OF_A_NUMBER = Pattern.compile("[0-9].*");
@@ -137,6 +139,7 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
     public List<Raw> perhaps(Key<?> wanted, Raw.Mapping mapping) {
         return mapping.entries().stream()
                 .filter(entry -> key(entry.key()) == null)
+                .limit(MOST_UNKNOWN)
                 .filter(entry -> Nearest.to(entry.key(), names())
                         .map(wanted.name()::equals)
                         .orElseGet(() -> fits(wanted.shape(), entry.value())))
@@ -160,6 +163,7 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
     private Set<String> meant(Collection<String> words) {
         return words.stream()
                 .filter(word -> key(word) == null)
+                .limit(MOST_UNKNOWN)
                 .flatMap(word -> Nearest.to(word, names()).stream())
                 .collect(Collectors.toSet());
     }
