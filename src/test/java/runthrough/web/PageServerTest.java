@@ -161,7 +161,7 @@ class PageServerTest extends ServedPage {
         List<Socket> slow = new ArrayList<>();
         try {
             for (int i = 0; i < 300; i++) {
-                Socket socket = new Socket("127.0.0.1", port);
+                Socket socket = new Socket(InetAddress.getLoopbackAddress(), port);
                 slow.add(socket);
                 socket.getOutputStream()
                         .write(("POST /api/line HTTP/1.1\r\nHost: 127.0.0.1:" + port
