@@ -20,7 +20,7 @@ import runthrough.study.StudyListener;
  */
 final class Jobs implements AutoCloseable {
     /** At once, over all pages. */
-    private static final int MOST = 4;
+    private static final int MOST = 8;
 
     private static final Duration PATIENCE = Duration.ofSeconds(4);
     private static final Duration LONGEST = Duration.ofMinutes(10);

@@ -124,6 +124,8 @@ export function showPinned(pins, line, answer, { use, remove }) {
   }
   const made = table(["", ...pins.map((_, i) => `pinned ${i + 1}`), "this line"], rows);
   byId("pinned-table").replaceChildren(...made.children);
+  // Buttons stay while answers become surer: somebody may be about to click one.
+  if (byId("pins").childElementCount === 2 * pins.length) return;
   byId("pins").replaceChildren(...pins.flatMap((_, i) => [
     el("button", { type: "button", onclick: () => use(i) }, `Use pinned ${i + 1}`),
     el("button", { type: "button", onclick: () => remove(i) }, `Remove pinned ${i + 1}`)]));

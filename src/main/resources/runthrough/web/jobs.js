@@ -5,9 +5,11 @@ const PAUSE = 250;
 
 /** Runs job `kind` to its end and returns its result; `onProgress(share)` takes how far it is. */
 export async function job(kind, body, onProgress, signal) {
-  const { id } = await ask(`/api/job/${kind}`, body, signal);
+  // Not given up before it has a name, by which it can be stopped.
+  const { id } = await ask(`/api/job/${kind}`, body);
   try {
     for (;;) {
+      signal?.throwIfAborted();
       const state = await ask("/api/job", { id }, signal);
       if (state.failed) throw new Error(state.failed);
       if (state.result) return state.result;

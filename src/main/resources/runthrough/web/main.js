@@ -331,6 +331,7 @@ byId("theme").addEventListener("change", (event) => {
   repaint();
 });
 addEventListener("resize", giveUpRoom);
+addEventListener("pagehide", () => Object.values(side).forEach((one) => one.stop()));
 matchMedia("(prefers-color-scheme: dark)").addEventListener("change", repaint);
 
 function repaint() {

@@ -74,7 +74,9 @@ class PageInUseTest {
     }
 
     private static void setSpeed(String value) {
+        int before = browser.answers();
         browser.type(SPEED, value);
+        browser.await("an answer to it", () -> browser.answers() > before);
         browser.awaitSettled();
     }
 

@@ -137,7 +137,7 @@ class PageServerTest extends ServedPage {
                         }
                         return "";
                     }))
-                    .limit(4)
+                    .limit(8)
                     .toList();
 
             org.assertj.core.api.Assertions.assertThatThrownBy(() -> jobs.begin(listener -> ""))
