@@ -1,7 +1,6 @@
 package runthrough.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
@@ -9,10 +8,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,39 +17,13 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** The page in a real browser: what a person at it does, and sees. */
-class PageInBrowserTest {
+class PageInBrowserTest extends BrowsedPage {
     private static final String QUICK_SPEED = "#quick input[type=text][id*=rated-speed]";
     private static final String QUICK_SPEED_SLIDER = "#quick-rated-speed ~ input[type=range]";
 
-    private static PageServer page;
-    private static BrowserSession browser;
-
-    @BeforeAll
-    static void open() throws IOException {
-        Optional<String> missing = BrowserSession.missing();
-        missing.ifPresent(System.err::println);
-        assumeTrue(missing.isEmpty(), missing.orElse(""));
-        page = PageServer.start("runthrough test", 2, 0);
-        browser = BrowserSession.open(1500, 1000);
-    }
-
-    @AfterAll
-    static void close() {
-        if (browser != null) {
-            browser.close();
-            page.close();
-        }
-    }
-
     @BeforeEach
     void visit() {
-        browser.visitAnew(page.address().toString());
-        browser.awaitSettled();
-    }
-
-    @AfterEach
-    void theConsoleIsClean() {
-        browser.assertNoErrors();
+        openPage();
     }
 
     @Test

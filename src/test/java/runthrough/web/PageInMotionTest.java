@@ -2,23 +2,18 @@ package runthrough.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.regex.Matcher;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What moves on the page in a real browser, the line and its joints, and what must not: the page itself. */
-class PageInMotionTest {
+class PageInMotionTest extends BrowsedPage {
     private static final String SPEED_SLIDER = "#quick-rated-speed ~ input[type=range]";
     /** Where the joiner ends and the process begins, along the drawing (px of its own). */
     private static final double JOINER = 412;
@@ -27,26 +22,6 @@ class PageInMotionTest {
     private static final double PROCESS_WIDE = 170;
     private static final double ACCUMULATOR_ENDS = 960;
 
-    private static PageServer page;
-    private static BrowserSession browser;
-
-    @BeforeAll
-    static void open() throws IOException {
-        Optional<String> missing = BrowserSession.missing();
-        missing.ifPresent(System.err::println);
-        assumeTrue(missing.isEmpty(), missing.orElse(""));
-        page = PageServer.start("runthrough test", 2, 0);
-        browser = BrowserSession.open(1440, 1000);
-    }
-
-    @AfterAll
-    static void close() {
-        if (browser != null) {
-            browser.close();
-            page.close();
-        }
-    }
-
     @BeforeEach
     void visit() {
         visit(1440, 1000, false);
@@ -54,13 +29,7 @@ class PageInMotionTest {
 
     private static void visit(int width, int height, boolean phone) {
         browser.screen(width, height, phone);
-        browser.visitAnew(page.address().toString());
-        browser.awaitSettled();
-    }
-
-    @AfterEach
-    void theConsoleIsClean() {
-        browser.assertNoErrors();
+        openPage();
     }
 
     /** Opens a line that comes with the program, with some of its text changed: what to what, by turns. */

@@ -1,15 +1,10 @@
 package runthrough.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,38 +16,12 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
 
 /** The page in a real browser: work on a line, and what becomes of it. */
-class PageInUseTest {
+class PageInUseTest extends BrowsedPage {
     private static final String SPEED = "#quick-rated-speed";
-
-    private static PageServer page;
-    private static BrowserSession browser;
-
-    @BeforeAll
-    static void open() throws IOException {
-        Optional<String> missing = BrowserSession.missing();
-        missing.ifPresent(System.err::println);
-        assumeTrue(missing.isEmpty(), missing.orElse(""));
-        page = PageServer.start("runthrough test", 2, 0);
-        browser = BrowserSession.open(1440, 1000);
-    }
-
-    @AfterAll
-    static void close() {
-        if (browser != null) {
-            browser.close();
-            page.close();
-        }
-    }
 
     @BeforeEach
     void visit() {
-        browser.visitAnew(page.address().toString());
-        browser.awaitSettled();
-    }
-
-    @AfterEach
-    void theConsoleIsClean() {
-        browser.assertNoErrors();
+        openPage();
     }
 
     private static void openLine(String name) {
