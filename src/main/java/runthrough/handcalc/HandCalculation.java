@@ -1,9 +1,7 @@
 package runthrough.handcalc;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -49,6 +47,8 @@ public record HandCalculation(
         Optional<Margin> emptying,
         List<Term> givens,
         List<Step> steps) {
+    /** Relative; between a number and the same worked out in another order. */
+    private static final double ROUNDING = 1e-9;
 
     public HandCalculation {
         bending = List.copyOf(bending);
@@ -69,8 +69,6 @@ public record HandCalculation(
                 .reduce((hardest, other) -> other.severity() > hardest.severity() ? other : hardest)
                 .orElseThrow());
     }
-
-    private static final double ROUNDING = 1e-9;
 
     /** The hand calculation of {@code line} for the coil at {@code kind} in {@code line.coils()}. */
     public static HandCalculation of(Line line, int kind) {
@@ -106,18 +104,18 @@ public record HandCalculation(
      */
     public Derivation leadingTo(double... results) {
         Set<String> wanted = new HashSet<>();
-        Deque<Step> leading = new ArrayDeque<>();
+        List<Step> leading = new ArrayList<>();
         for (int i = steps.size() - 1; i >= 0; i--) {
             Step step = steps.get(i);
             Term result = step.result();
             if (wanted.contains(result.symbol())
                     || Arrays.stream(results).anyMatch(value -> isSame(value, result.value()))) {
-                leading.addFirst(step);
+                leading.add(0, step);
                 step.terms().forEach(term -> wanted.add(term.symbol()));
             }
         }
         return new Derivation(
-                givens.stream().filter(given -> wanted.contains(given.symbol())).toList(), new ArrayList<>(leading));
+                givens.stream().filter(given -> wanted.contains(given.symbol())).toList(), leading);
     }
 
     /** The same number, though it may have been worked out in another order. */

@@ -38,7 +38,7 @@ public final class Numbers {
     }
 
     /** The number that {@link #text(double, int)} writes. */
-    static double rounded(double value, int digits) {
+    public static double rounded(double value, int digits) {
         return Double.isFinite(value)
                 ? rounded(decimal(value, RoundingMode.HALF_UP), digits, RoundingMode.HALF_UP)
                         .doubleValue()

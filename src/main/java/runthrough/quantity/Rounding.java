@@ -26,11 +26,11 @@ public enum Rounding {
             return clock(Numbers.decimal(value, mode).setScale(decimals, mode));
         }
     },
-    /** A time in seconds that the user gave as minutes and seconds: to six digits, so that nothing is rounded that was given. */
+    /** A time in seconds that the user gave, as minutes and seconds: to six digits, as people give them. */
     GIVEN_CLOCK {
         @Override
         String text(double value, double half, RoundingMode mode) {
-            BigDecimal given = new BigDecimal(Numbers.text(value, MANY)).stripTrailingZeros();
+            BigDecimal given = BigDecimal.valueOf(Numbers.rounded(value, MANY)).stripTrailingZeros();
             return clock(given.setScale(Math.max(0, given.scale()), RoundingMode.UNNECESSARY));
         }
     },

@@ -4,8 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiPredicate;
-import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import runthrough.plant.CoilChange;
@@ -104,18 +102,73 @@ public record ScenarioText(Path file, String text) {
         if (change instanceof Change.Write write) {
             return written(write, root.get(), problems);
         }
+        Optional<Item> item = Item.at(change.path(), root.get())
+                .filter(found ->
+                        change instanceof Change.Remove || found.element().isPresent());
+        if (item.isEmpty()) {
+            problems.error(root.get().place(), change.path(), "", "is no item of a list", "Name one that is there.");
+            return this;
+        }
+        return new ScenarioText(file, YamlEdit.apply(text, root.get(), changed(change, item.get(), problems)));
+    }
+
+    private static Raw changed(Change change, Item item, Problems problems) {
         if (change instanceof Change.Rename rename) {
-            return renamed(rename, root.get(), problems);
+            WrittenElement element = item.element().orElseThrow();
+            // So it is called wherever a path names it.
+            return RenamedPaths.of(item.path(), item.place() + 1, element.name(), rename.name())
+                    .in(item.with(element.named(rename.name())));
         }
         if (change instanceof Change.Retime retime) {
-            return withElement(
-                    retime.path(),
-                    root.get(),
-                    problems,
-                    element -> Setting.written(retime.path(), retime.value(), retime.path(), problems)
-                            .map(time -> element.timed(retime.key(), time.value())));
+            return Setting.written(retime.path(), retime.value(), retime.path(), problems)
+                    .map(time -> item.with(item.element().orElseThrow().timed(retime.key(), time.value())))
+                    .orElse(item.root());
         }
-        return without(change.path(), root.get(), problems);
+        return item.without();
+    }
+
+    /**
+     * An item of a list.
+     *
+     * @param path of the list
+     * @param list as a part of the scenario
+     * @param written the list
+     * @param place of the item in it, from 0
+     * @param root the whole scenario
+     */
+    private record Item(String path, Route list, Raw.Sequence written, int place, Raw root) {
+        /** The one that {@code path} names, such as {@code coil-change.join[2]}; empty where there is none. */
+        static Optional<Item> at(String path, Raw root) {
+            Matcher named = ITEM.matcher(path);
+            if (!named.matches()) {
+                return Optional.empty();
+            }
+            int place = Integer.parseInt(named.group(2)) - 1;
+            return Route.find(ScenarioKeys.SCENARIO, root, named.group(1))
+                    .flatMap(list -> list.part()
+                            .written()
+                            .filter(raw -> raw instanceof Raw.Sequence items
+                                    && place >= 0
+                                    && place < items.items().size())
+                            .map(raw -> new Item(named.group(1), list, (Raw.Sequence) raw, place, root)));
+        }
+
+        /** The work element that it is; empty where it is none. */
+        Optional<WrittenElement> element() {
+            return WrittenElement.of(written.items().get(place));
+        }
+
+        /** The scenario with {@code other} in its place. */
+        Raw with(Raw other) {
+            return list.part().put().apply(written.with(place, other));
+        }
+
+        /** The scenario without it. */
+        Raw without() {
+            List<Raw> rest = new ArrayList<>(written.items());
+            rest.remove(place);
+            return list.part().put().apply(new Raw.Sequence(rest, written.place()));
+        }
     }
 
     private ScenarioText written(Change.Write change, Raw root, Problems problems) {
@@ -147,62 +200,6 @@ public record ScenarioText(Path file, String text) {
                             problem.rule(),
                             problem.remedy()));
         }
-    }
-
-    private ScenarioText without(String path, Raw root, Problems problems) {
-        return withItems(path, root, problems, (items, place) -> {
-            items.remove((int) place);
-            return true;
-        });
-    }
-
-    /** The element has the other name, and so it has wherever a path names it. */
-    private ScenarioText renamed(Change.Rename rename, Raw root, Problems problems) {
-        List<WrittenElement> found = new ArrayList<>();
-        ScenarioText changed = withElement(rename.path(), root, problems, element -> {
-            found.add(element);
-            return Optional.of(element.named(rename.name()));
-        });
-        Matcher item = ITEM.matcher(rename.path());
-        if (found.isEmpty() || !item.matches()) {
-            return changed;
-        }
-        RenamedPaths paths = RenamedPaths.of(
-                item.group(1), Integer.parseInt(item.group(2)), found.get(0).name(), rename.name());
-        Raw after = changed.raw().orElseThrow();
-        return new ScenarioText(file, YamlEdit.apply(changed.text(), after, paths.in(after)));
-    }
-
-    private ScenarioText withElement(
-            String path, Raw root, Problems problems, Function<WrittenElement, Optional<Raw>> changed) {
-        return withItems(
-                path,
-                root,
-                problems,
-                (items, place) -> WrittenElement.of(items.get(place))
-                        .flatMap(changed)
-                        .map(after -> items.set(place, after))
-                        .isPresent());
-    }
-
-    /** Changes the items of the list of which {@code path} names one, by what says whether it could. */
-    private ScenarioText withItems(String path, Raw root, Problems problems, BiPredicate<List<Raw>, Integer> change) {
-        Matcher item = ITEM.matcher(path);
-        Optional<Route> list =
-                item.matches() ? Route.find(ScenarioKeys.SCENARIO, root, item.group(1)) : Optional.empty();
-        Optional<Raw> written = list.flatMap(route -> route.part().written());
-        if (written.isPresent() && written.get() instanceof Raw.Sequence sequence) {
-            List<Raw> items = new ArrayList<>(sequence.items());
-            int number = Integer.parseInt(item.group(2));
-            if (number >= 1 && number <= items.size() && change.test(items, number - 1)) {
-                Raw after = list.orElseThrow().part().put().apply(new Raw.Sequence(items, sequence.place()));
-                return new ScenarioText(file, YamlEdit.apply(text, root, after));
-            }
-        }
-        if (problems.none()) {
-            problems.error(root.place(), path, "", "is no item of a list", "Name one that is there.");
-        }
-        return this;
     }
 
     /** Changes what is behind a figure of the line. */

@@ -33,21 +33,12 @@ public record WrittenElement(String name, Raw body, Raw.Mapping item) {
 
     /** What stands under {@code key}, value by value; none where that is no value and no list of values, or nothing. */
     public List<String> values(String key) {
-        return keys().find(key).stream()
-                .flatMap(value -> value instanceof Raw.Sequence list ? list.items().stream() : List.of(value).stream())
-                .map(value ->
-                        value instanceof Raw.Scalar scalar ? Optional.of(scalar.text()) : Optional.<String>empty())
-                .reduce(
-                        Optional.of(List.<String>of()),
-                        (all, text) -> all.flatMap(known -> text.map(one -> with(known, one))),
-                        (one, other) -> other)
+        List<Raw> items = keys().find(key)
+                .map(value -> value instanceof Raw.Sequence list ? list.items() : List.of(value))
                 .orElse(List.of());
-    }
-
-    private static List<String> with(List<String> known, String text) {
-        List<String> all = new ArrayList<>(known);
-        all.add(text);
-        return all;
+        return items.stream().allMatch(Raw.Scalar.class::isInstance)
+                ? items.stream().map(item -> ((Raw.Scalar) item).text()).toList()
+                : List.of();
     }
 
     /** The item with another name; times that are found by the name in a sheet still are. */

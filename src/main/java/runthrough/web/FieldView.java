@@ -77,6 +77,13 @@ record FieldView(
     /** Half and twice: as far as people move a number. */
     private static final double REACH = 2;
 
+    /** All of {@code draft}, in its order. */
+    static List<FieldView> all(PageScenario draft, UnitSystem system) {
+        return draft.file().inputs().stream()
+                .flatMap(input -> of(input, system).stream())
+                .toList();
+    }
+
     /** The field for {@code input}; empty where the page cannot change it. */
     static Optional<FieldView> of(Input input, UnitSystem system) {
         Optional<LineFigure> figure = LineFigure.called(input.path());

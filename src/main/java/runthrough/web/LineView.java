@@ -78,9 +78,7 @@ record LineView(
             return refused(draft.problems().stream().map(Fault::of).toList(), system);
         }
         SimulationRequest request = draft.request().get();
-        List<FieldView> fields = draft.file().inputs().stream()
-                .flatMap(input -> FieldView.of(input, system).stream())
-                .toList();
+        List<FieldView> fields = FieldView.all(draft, system);
         List<AxisView> axes = fields.stream()
                 .filter(field -> !field.whole() && field.si() > 0)
                 .map(field -> new AxisView(field.path(), field.name()))

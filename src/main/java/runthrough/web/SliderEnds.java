@@ -36,7 +36,7 @@ final class SliderEnds {
     static Map<String, List<Double>> of(PageScenario draft, Path folder, UnitSystem system) {
         SliderEnds ends = new SliderEnds(draft, folder, system);
         Map<String, List<Double>> all = new LinkedHashMap<>();
-        LineView.of(draft, system).fields().stream()
+        FieldView.all(draft, system).stream()
                 .filter(field -> field.low() < field.high())
                 .forEach(field ->
                         all.put(field.path(), List.of(ends.of(field, field.low()), ends.of(field, field.high()))));
@@ -59,7 +59,7 @@ final class SliderEnds {
                 bad = middle;
             }
         }
-        double round = Double.parseDouble(Numbers.text(good * field.per(), DIGITS)) / field.per();
+        double round = Numbers.rounded(good * field.per(), DIGITS) / field.per();
         return runs.test(round) ? round : good;
     }
 

@@ -119,9 +119,9 @@ function take(text, line, tried, isSliding = false) {
 
 /** What was found for the line before is none of this one's. */
 function forget() {
-  const changed = (id) => byId(id).childElementCount > 0;
-  if (changed("fixes")) byId("fixes").replaceChildren(el("p", { class: "hint" }, "The line has changed since: find it anew."));
-  if (changed("map-picture")) byId("map-note").textContent = "The line has changed since: draw the map anew.";
+  const isFilled = (id) => byId(id).childElementCount > 0;
+  if (isFilled("fixes")) byId("fixes").replaceChildren(el("p", { class: "hint" }, "The line has changed since: find it anew."));
+  if (isFilled("map-picture")) byId("map-note").textContent = "The line has changed since: draw the map anew.";
   byId("map-picture").replaceChildren();
   state.curve = null;
   byId("curve-chart").replaceChildren();

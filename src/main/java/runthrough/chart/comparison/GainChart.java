@@ -70,7 +70,7 @@ final class GainChart {
             };
         }
 
-        /** What is not real is hollow. */
+        /** What is not statistically significant is hollow. */
         boolean isFilled() {
             return this == BETTER || this == WORSE;
         }

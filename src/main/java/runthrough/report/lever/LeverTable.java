@@ -82,7 +82,7 @@ public final class LeverTable {
         return answer.status() == LeverAnswer.Status.ENOUGH
                 ? words.value(answer, answer.value().orElseThrow())
                         + words.interval(answer, "")
-                        + words.cost(answer.cost()).map(text -> "; " + text).orElse("")
+                        + words.cost("; ", answer.cost())
                 : LeverWords.words(answer.status()) + slowest(answer, words, line);
     }
 

@@ -94,9 +94,7 @@ public record LeverWords(UnitSystem system) {
     /** What would meet the target: "a process speed of 29.1 m/min, instead of 45 m/min". */
     public String sentence(LeverAnswer answer) {
         return answer.status() == LeverAnswer.Status.ENOUGH
-                ? change(answer, answer.value().orElseThrow())
-                        + interval(answer)
-                        + cost(answer.cost()).map(text -> "; " + text).orElse("")
+                ? change(answer, answer.value().orElseThrow()) + interval(answer) + cost("; ", answer.cost())
                 : name(answer.lever()) + ": " + words(answer.status());
     }
 
@@ -132,14 +130,15 @@ public record LeverWords(UnitSystem system) {
                 : " (" + Math.round(capacity / answer.strand().getAsDouble()) + " strands)";
     }
 
-    /** What slower running costs: "good output is then 1700 m/h, now 1800 m/h"; empty where there is no such cost. */
-    public Optional<String> cost(Optional<LeverAnswer.Cost> cost) {
+    /** What slower running costs, behind {@code before}: "; good output is then 1700 m/h, now 1800 m/h"; nothing where it costs none. */
+    public String cost(String before, Optional<LeverAnswer.Cost> cost) {
         Texts texts = new Texts(system, true);
         return cost.map(output -> {
-            Value now = texts.value(Kind.RATE_LENGTH, output.now());
-            String then = texts.value(Kind.RATE_LENGTH, output.with()).textLike(now);
-            return "good output is then " + then + ", now " + now.text();
-        });
+                    Value now = texts.value(Kind.RATE_LENGTH, output.now());
+                    String then = texts.value(Kind.RATE_LENGTH, output.with()).textLike(now);
+                    return before + "good output is then " + then + ", now " + now.text();
+                })
+                .orElse("");
     }
 
     private String interval(LeverAnswer answer) {

@@ -124,13 +124,10 @@ public final class LimitsAnswer {
 
     /** How many strands the smallest capacity takes, where some number is enough. */
     private String needed(StorageForm.Strands strands) {
-        return limits.limits().stream()
-                .filter(limit -> limit.what() == Lever.What.CAPACITY)
+        OptionalDouble capacity = limits.limit(Lever.What.CAPACITY)
                 .map(limit -> limit.crossing().answer())
-                .flatMapToDouble(OptionalDouble::stream)
-                .mapToObj(capacity -> ", needed " + Math.round(capacity / strands.stroke()))
-                .findFirst()
-                .orElse("");
+                .orElse(OptionalDouble.empty());
+        return capacity.isPresent() ? ", needed " + Math.round(capacity.getAsDouble() / strands.stroke()) : "";
     }
 
     /** What the one number of people means where they come by shifts. */

@@ -69,10 +69,7 @@ final class LimitsHeadline {
     }
 
     private String cost(LineLimit limit) {
-        return new LeverWords(limits.request().resultsIn())
-                .cost(limit.cost())
-                .map(text -> "; " + text)
-                .orElse("");
+        return new LeverWords(limits.request().resultsIn()).cost("; ", limit.cost());
     }
 
     private String way(LineLimit limit) {

@@ -85,10 +85,7 @@ record Remedies(Sizing.NoneEnough none, boolean hasShifts, Texts texts, LeverWor
     private String instead(Remedy remedy) {
         double needed = remedy.needed().orElseThrow();
         return remedy.lever()
-                        .map(lever -> words.change(lever, remedy.now(), needed)
-                                + words.cost(remedy.cost())
-                                        .map(text -> ", " + text)
-                                        .orElse(""))
+                        .map(lever -> words.change(lever, remedy.now(), needed) + words.cost(", ", remedy.cost()))
                         .orElseGet(() -> noLever(remedy, needed))
                 + (remedy.what() == Remedy.What.CREW && hasShifts
                         ? " in the largest shift, and as many more in every other"

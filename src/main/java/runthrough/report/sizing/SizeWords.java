@@ -10,7 +10,6 @@ import runthrough.report.StudyWords;
 import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.study.TargetStatus;
-import runthrough.study.search.Crossing;
 import runthrough.study.sizing.Size;
 import runthrough.study.sizing.Sizing;
 
@@ -97,12 +96,11 @@ record SizeWords(Sizing sizing, StudyWords words) {
 
     /** The smallest capacity (m) as everybody else answers it: in whole strands where the accumulator has some. */
     OptionalDouble smallest() {
-        OptionalDouble strands = sizing.strands().map(Crossing::answer).orElse(OptionalDouble.empty());
-        return strands.isPresent()
-                ? strands
-                : sizing.smallest()
-                        .map(size -> OptionalDouble.of(size.capacity()))
-                        .orElse(OptionalDouble.empty());
+        return strands()
+                .map(Value::si)
+                .or(() -> sizing.smallest().map(Size::capacity))
+                .map(OptionalDouble::of)
+                .orElseGet(OptionalDouble::empty);
     }
 
     /** The smallest capacity in whole strands. */
