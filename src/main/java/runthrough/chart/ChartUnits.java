@@ -48,6 +48,11 @@ public record ChartUnits(Unit length, Unit speed, Units units) {
         return Numbers.thousandsApart(Numbers.text(unit.fromSi(si), DIGITS)) + " " + unit.symbol();
     }
 
+    /** A target, or what it allows to fail, with all digits that were given. */
+    public static String target(double share) {
+        return Notation.GIVEN_SHARE.text(share);
+    }
+
     /** A share for a sentence. */
     public String share(double share) {
         // Near 1 the digits that matter are those of what is missing.

@@ -57,7 +57,7 @@ final class SensitivityCommand extends StudyCommand {
             names = "--usual-range",
             paramLabel = "SHARE",
             converter = Usual.class,
-            description = "How far all other inputs are moved to either side; 10%% of their value by default.")
+            description = "How far every other input is changed, down and up; 10%% of its value by default.")
     private double usual = USUAL;
 
     SensitivityCommand(Environment environment) {

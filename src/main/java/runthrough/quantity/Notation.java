@@ -21,6 +21,8 @@ public record Notation(Optional<Unit> unit, String symbol, Rounding rounding, Ro
     public static final Notation PLAIN = new Notation(Optional.empty(), "", Rounding.CERTAIN, RoundingMode.HALF_UP);
     /** A share from 0 to 1 as a percentage. */
     public static final Notation SHARE = of(Unit.PERCENT);
+    /** A share from 0 to 1 that the user gave, such as a target, as a percentage with all its digits. */
+    public static final Notation GIVEN_SHARE = SHARE.with(Rounding.GIVEN_SHARE);
     /** A difference of two shares. */
     public static final Notation POINTS = of(Unit.PERCENT).called("points");
     /** Times up to 90 s, and columns of short times. */

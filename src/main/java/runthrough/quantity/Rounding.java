@@ -48,6 +48,13 @@ public enum Rounding {
             return Numbers.thousandsApart(Numbers.text(value, MANY));
         }
     },
+    /** A percentage that the user gave: with every digit, but for the computer's own error. */
+    GIVEN_SHARE {
+        @Override
+        String text(double value, double half, RoundingMode mode) {
+            return Numbers.text(value, EXACT);
+        }
+    },
     /** An amount that the user gave, such as a price: with every digit, thousands apart. */
     GIVEN_AMOUNT {
         @Override
@@ -90,6 +97,7 @@ public enum Rounding {
     private static final int FEW = 3;
     private static final int FINE = 5;
     private static final int MANY = 6;
+    private static final int EXACT = 12;
 
     /** A time in seconds as minutes and seconds. */
     private static String clock(BigDecimal seconds) {

@@ -57,7 +57,7 @@ public record StudyWords(Texts texts) {
         return resolution
                 .leastToShow()
                 .filter(least -> random() && least > changes)
-                .map(least -> "A target of " + texts.share(target) + " is beyond what " + Texts.count(changes)
+                .map(least -> "A target of " + Texts.target(target) + " is beyond what " + Texts.count(changes)
                         + " coil changes can show: even if all of them ran through, it would take "
                         + Texts.count(least)
                         + ". Give so many: more replications, or longer ones. Until then the values given are"

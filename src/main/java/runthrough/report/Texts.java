@@ -108,6 +108,11 @@ public record Texts(UnitSystem system, boolean random) {
         return of(Kind.SHARE, share);
     }
 
+    /** A target, or what it allows to fail, as a percentage with all digits that were given. */
+    public static String target(double share) {
+        return Notation.GIVEN_SHARE.text(share);
+    }
+
     /** A share that need not be known closely: two digits. */
     public static String percent(double share) {
         return Numbers.text(100 * share, 2) + " %";

@@ -54,10 +54,10 @@ final class LineRun implements Watched, CoilChangeEvents, ChangeWork.Events {
         this.plan = plan;
         recorder = new Recorder(detail);
         // Elements of work and breakpoints are recorded event by event.
-        ordinaryAtOnce = detail == Detail.CHANGES && !line.practice().isOneStrip();
+        ordinaryAtOnce = !detail.keepsWork() && !line.practice().isOneStrip();
         feed = new CoilFeed(line, numbers);
         state = new LineState(line);
-        statistics = new RunStatistics(line, state);
+        statistics = new RunStatistics(line, state, detail);
         motion = new LineMotion(setting, state, calendar, statistics, numbers, this);
         joint = new JointPasses(line, feed, statistics, numbers);
         work = new ChangeWork(

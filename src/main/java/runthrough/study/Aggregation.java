@@ -23,7 +23,6 @@ final class Aggregation {
     private final ShiftTallies shifts;
     private final List<Totals> totals = new ArrayList<>();
     private final List<Waited> waited = new ArrayList<>();
-    private final List<Long> stops = new ArrayList<>();
     private final NamedCauses causes = new NamedCauses();
     private final ChangePools pools = new ChangePools(0);
 
@@ -50,7 +49,6 @@ final class Aggregation {
         shifts.add(replication, statistics.byShift());
         pools.join(statistics.pools());
         waited.add(statistics.waited());
-        stops.add(statistics.stops());
     }
 
     List<Totals> totals() {
@@ -67,10 +65,6 @@ final class Aggregation {
         return waited.stream().mapToLong(changes).toArray();
     }
 
-    private long[] stops() {
-        return stops.stream().mapToLong(Long::longValue).toArray();
-    }
-
     /** Whether any coil change was completed. */
     boolean hasChanges() {
         return pools.jointCycleTime().count() > 0;
@@ -83,7 +77,7 @@ final class Aggregation {
 
     /** What the totals tell. */
     TotalsEstimates estimates() {
-        return new TotalsEstimates(totals, stops(), unseen);
+        return new TotalsEstimates(totals, unseen);
     }
 
     CoilOutcomes coils() {

@@ -38,24 +38,26 @@ public record Evaluation(boolean chance, UnseenStops unseen, List<Tally> replica
      * One replication.
      *
      * @param totals of it
-     * @param causes what its coil changes that did not run through are attributed to
-     * @param stops how many starved stops belong to its coil changes
+     * @param causes what its coil changes that did not run through are attributed to; empty where nobody asked
      */
-    public record Tally(Totals totals, List<NamedCauses.Count> causes, long stops) {
+    public record Tally(Totals totals, Optional<List<NamedCauses.Count>> causes) {
 
         public Tally {
-            causes = List.copyOf(causes);
+            causes = causes.map(List::copyOf);
+        }
+
+        /** What {@code replication} adds up to, without causes. */
+        public static Tally of(Replication replication) {
+            return new Tally(replication.totals(), Optional.empty());
         }
 
         /** What {@code replication} adds up to, with the causes that {@code finder} finds. */
         public static Tally of(CauseFinder finder, Replication replication) {
             NamedCauses causes = new NamedCauses();
-            long stops = 0;
             for (ChangeRecord change : replication.changes()) {
                 causes.add(change, finder.reasonOf(change));
-                stops += change.starvedStops();
             }
-            return new Tally(replication.totals(), causes.list(), stops);
+            return new Tally(replication.totals(), Optional.of(causes.list()));
         }
     }
 
@@ -119,7 +121,11 @@ public record Evaluation(boolean chance, UnseenStops unseen, List<Tally> replica
         return new TargetTest(target, shareRunThrough(), changes(), changes() - ranThrough(), chance);
     }
 
-    /** What the coil changes that did not run through are attributed to, in all replications. */
+    /**
+     * What the coil changes that did not run through are attributed to, in all replications.
+     *
+     * @throws IllegalStateException if it was made without causes, see {@link Evaluator#findingCauses}
+     */
     public CauseCounts causes() {
         return named().byCause();
     }
@@ -138,7 +144,8 @@ public record Evaluation(boolean chance, UnseenStops unseen, List<Tally> replica
 
     private NamedCauses named() {
         NamedCauses named = new NamedCauses();
-        replications.forEach(one -> named.add(one.causes()));
+        replications.forEach(
+                one -> named.add(one.causes().orElseThrow(() -> new IllegalStateException("nobody asked for causes"))));
         return named;
     }
 
@@ -206,10 +213,7 @@ public record Evaluation(boolean chance, UnseenStops unseen, List<Tally> replica
 
     /** What the totals of its replications give. */
     public TotalsEstimates estimates() {
-        return new TotalsEstimates(
-                replications.stream().map(Tally::totals).toList(),
-                replications.stream().mapToLong(Tally::stops).toArray(),
-                unseen);
+        return new TotalsEstimates(replications.stream().map(Tally::totals).toList(), unseen);
     }
 
     private long sum(ToLongFunction<Totals> count) {

@@ -29,6 +29,7 @@ import runthrough.study.cause.CauseFinder;
 public final class Evaluator {
     private final OrderedRuns runs;
     private final BooleanSupplier cancelled;
+    private final boolean findsCauses;
     /** A search asks for the same line again and again; a line of many coils takes a while to check. */
     private volatile @Nullable CheckedLine latest;
 
@@ -39,18 +40,26 @@ public final class Evaluator {
      * @param cancelled asked between replications: true gives up with a {@link java.util.concurrent.CancellationException}
      */
     public Evaluator(int threads, BooleanSupplier cancelled) {
-        this.runs = new OrderedRuns(threads);
-        this.cancelled = cancelled;
+        this(new OrderedRuns(threads), cancelled, false);
     }
 
-    private Evaluator(OrderedRuns runs) {
+    private Evaluator(OrderedRuns runs, BooleanSupplier cancelled, boolean findsCauses) {
         this.runs = runs;
-        this.cancelled = () -> false;
+        this.cancelled = cancelled;
+        this.findsCauses = findsCauses;
     }
 
     /** An evaluator for callers that have threads of their own: it runs on the thread that asks, until that is interrupted. */
     public static Evaluator onCallersThread() {
-        return new Evaluator(OrderedRuns.onCallersThread());
+        return new Evaluator(OrderedRuns.onCallersThread(), () -> false, false);
+    }
+
+    /**
+     * The same evaluator, whose evaluations also say what the coil changes that did not run through are attributed to. A search asks
+     * for many evaluations and for the causes of few; to find them takes a record of each coil change.
+     */
+    public Evaluator findingCauses() {
+        return new Evaluator(runs, cancelled, true);
     }
 
     /**
@@ -75,8 +84,7 @@ public final class Evaluator {
         int[] lacking = IntStream.range(0, wanted)
                 .filter(index -> all.get(index).isEmpty())
                 .toArray();
-        CauseFinder causes = new CauseFinder(checked(line).line());
-        List<Tally> run = observe(line, plan, lacking, replication -> Tally.of(causes, replication));
+        List<Tally> run = tallies(line, plan, lacking);
         for (int i = 0; i < lacking.length; i++) {
             all.set(lacking[i], Optional.of(run.get(i)));
         }
@@ -89,6 +97,14 @@ public final class Evaluator {
                     + " replications; give a longer run, or fewer coil changes to leave out");
         }
         return evaluation;
+    }
+
+    private List<Tally> tallies(Line line, RunPlan plan, int[] indices) {
+        if (!findsCauses) {
+            return observe(line, plan, indices, Detail.TOTALS, Tally::of);
+        }
+        CauseFinder causes = new CauseFinder(checked(line).line());
+        return observe(line, plan, indices, Detail.CHANGES, replication -> Tally.of(causes, replication));
     }
 
     /** The same; empty where the line does not pass its check, or where a replication of it cannot go on. */

@@ -19,15 +19,13 @@ import runthrough.study.margin.StripMargin;
  * @param pools of its coil changes
  * @param byShift of those that began in each shift; empty without shifts
  * @param waited how many of them waited
- * @param stops how many starved stops belong to them
  */
 record ReplicationStatistics(
         Replication replication,
         List<Optional<Reason>> reasons,
         ChangePools pools,
         List<ChangePools> byShift,
-        Waited waited,
-        long stops) {
+        Waited waited) {
 
     static ReplicationStatistics of(Line line, CauseFinder finder, Replication replication) {
         Optional<StripMargin> storage =
@@ -41,7 +39,6 @@ record ReplicationStatistics(
                 .map(shift -> new ChangePools(0))
                 .toList();
         Waited waited = Waited.NONE;
-        long stops = 0;
         for (ChangeRecord change : replication.changes()) {
             reasons.add(finder.reasonOf(change));
             pools.add(change, storage, slows);
@@ -49,10 +46,9 @@ record ReplicationStatistics(
                 byShift.get(change.shift()).add(change, storage, slows);
             }
             waited = waited.with(change);
-            stops += change.starvedStops();
         }
         pools.endReplication();
         byShift.forEach(ChangePools::endReplication);
-        return new ReplicationStatistics(replication, reasons, pools, byShift, waited, stops);
+        return new ReplicationStatistics(replication, reasons, pools, byShift, waited);
     }
 }

@@ -20,18 +20,15 @@ public final class TotalsEstimates {
     public static final double SHIFT = 8 * 3600.0;
 
     private final List<Totals> totals;
-    private final long[] stopsOfChanges;
     private final StopParts parts;
 
     /**
      * Estimates from {@code totals}.
      *
-     * @param stopsOfChanges how many starved stops belong to the coil changes that count, of each replication
      * @param unseen what one stop costs of which none was seen
      */
-    TotalsEstimates(List<Totals> totals, long[] stopsOfChanges, UnseenStops unseen) {
+    TotalsEstimates(List<Totals> totals, UnseenStops unseen) {
         this.totals = totals;
-        this.stopsOfChanges = stopsOfChanges;
         this.parts = new StopParts(totals, unseen);
     }
 
@@ -69,10 +66,11 @@ public final class TotalsEstimates {
     /** Replications without a coil change are left out. */
     private Estimate stopsPerHundredChanges() {
         long[] changes = counts(Totals::changes);
+        long[] stops = counts(Totals::starvedStopsOfChanges);
         int[] counting =
                 IntStream.range(0, changes.length).filter(i -> changes[i] > 0).toArray();
         return Estimators.rate(
-                IntStream.of(counting).mapToLong(i -> stopsOfChanges[i]).toArray(),
+                IntStream.of(counting).mapToLong(i -> stops[i]).toArray(),
                 IntStream.of(counting).mapToDouble(i -> changes[i] / 100.0).toArray());
     }
 

@@ -9,8 +9,7 @@ import runthrough.plant.CoilChange;
 import runthrough.plant.LineFigure;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
-import runthrough.quantity.Unit;
-import runthrough.quantity.Units;
+import runthrough.report.Texts;
 import runthrough.report.lever.LeverWords;
 import runthrough.study.Goal;
 import runthrough.study.StudyListener;
@@ -51,7 +50,7 @@ record Fixes(String words, List<Fix> fixes) {
         boolean meets = levers.answers().stream().anyMatch(one -> one.status() == LeverAnswer.Status.NONE_NEEDED);
         List<LeverAnswer> answers = meets ? limits(request, threads, listener) : levers.enough();
         List<Fix> fixes = answers.stream().map(answer -> fix(answer, request)).toList();
-        String asked = Units.of(request.resultsIn()).number(goal.target(), Unit.PERCENT) + " %";
+        String asked = Texts.target(goal.target());
         return new Fixes(
                 meets
                         ? "The line meets its target of " + asked + ". It still would, each change on its own:"

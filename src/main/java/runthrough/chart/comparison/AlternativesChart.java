@@ -42,7 +42,8 @@ final class AlternativesChart {
         LegendItemCollection legend = new LegendItemCollection();
         legend.add(ChartStyle.box("lost time (starved)", Palette.SLOWED));
         legend.add(ChartStyle.mark("run through", Palette.LEVEL, CurvePlot.CIRCLE));
-        legend.add(ChartStyle.line("target: " + units.share(comparison.target()), Palette.LIMIT, Palette.LONG_DASHES));
+        legend.add(ChartStyle.line(
+                "target: " + ChartUnits.target(comparison.target()), Palette.LIMIT, Palette.LONG_DASHES));
         if (comparison.chance()) {
             legend.add(ChartStyle.line("95 % interval of each", Palette.PROCESS, Palette.SOLID));
         }

@@ -11,9 +11,8 @@ import runthrough.chart.ChartFonts;
 import runthrough.chart.Palette;
 import runthrough.chart.Pen;
 import runthrough.chart.Picture;
-import runthrough.quantity.Kind;
+import runthrough.quantity.Notation;
 import runthrough.quantity.Numbers;
-import runthrough.quantity.Units;
 
 /**
  * The whole answer in one picture, large enough for the back of a room: the share that runs through against the target,
@@ -132,7 +131,7 @@ final class SummaryChart implements Picture.Drawing {
         double target = at(data.target(), low);
         pen.line(target, top + 10, target, bottom, Palette.LIMIT, new BasicStroke(4, 0, 0, 10, new float[] {14, 8}, 0));
         pen.text(
-                "target " + Units.of(data.system()).text(Kind.SHARE, data.target()),
+                "target " + Notation.GIVEN_SHARE.text(data.target()),
                 Math.min(target, RIGHT - 130),
                 top,
                 Pen.Side.MIDDLE,

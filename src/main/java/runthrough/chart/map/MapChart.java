@@ -20,6 +20,7 @@ import org.jfree.chart.plot.XYPlot;
 import runthrough.chart.Chart;
 import runthrough.chart.ChartContext;
 import runthrough.chart.ChartStyle;
+import runthrough.chart.ChartUnits;
 import runthrough.chart.Palette;
 import runthrough.handcalc.Limit;
 import runthrough.study.map.Field;
@@ -218,7 +219,7 @@ public final class MapChart {
         List<Segment> contour = map.shares().contour(map.target());
         if (!contour.isEmpty()) {
             draw(contour, TARGET, Palette.PROCESS);
-            legend.add(ChartStyle.line("target of " + context.units().share(map.target()), Palette.PROCESS, TARGET));
+            legend.add(ChartStyle.line("target of " + ChartUnits.target(map.target()), Palette.PROCESS, TARGET));
         }
     }
 
@@ -277,7 +278,7 @@ public final class MapChart {
                         + y.text(map.plan().ownY().orElseThrow()) + ", with "
                         + context.units().share(map.present().share().mean()) + " run through"
                 : "the line as it is lies beside the map";
-        return "The target of " + context.units().share(map.target()) + " is met on "
+        return "The target of " + ChartUnits.target(map.target()) + " is met on "
                 + context.units().share(parts.meets()) + " of the map, and the hand calculation finds enough on "
                 + context.units().share(parts.enoughByClosedForms()) + "; " + where + ".";
     }

@@ -10,6 +10,7 @@ import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.XYPlot;
 import runthrough.chart.Chart;
 import runthrough.chart.ChartContext;
+import runthrough.chart.ChartUnits;
 import runthrough.chart.CurvePlot;
 import runthrough.chart.Palette;
 import runthrough.quantity.Numbers;
@@ -91,7 +92,7 @@ public final class CapacityChart {
                 "coil changes that do not run through",
                 points.stream().map(point -> point.atLeast(floor)).toList(),
                 sizing.chance() ? "its 95 % interval" : "");
-        plot.across("target: at most " + share(1 - sizing.target()), allowed);
+        plot.across("target: at most " + ChartUnits.target(1 - sizing.target()), allowed);
         Optional<String> ends = ends(found);
         if (ends.isPresent()) {
             plot.interval(
@@ -150,7 +151,7 @@ public final class CapacityChart {
 
     private String reading(double value, Optional<String> ends) {
         String text = "With " + length(value) + ends.orElse("") + " the share run through reaches the target of "
-                + share(sizing.target());
+                + ChartUnits.target(sizing.target());
         String now = sizing.present()
                 .filter(point -> point.share().isPresent())
                 .map(this::asItIs)

@@ -126,7 +126,7 @@ public final class OutputChart {
                     speed.fromSi(curve.peak().fastest()));
         }
         plot.curve("", curve(SpeedPoint::shareRunThrough, Unit.PERCENT), "");
-        String target = "target: " + context.units().share(curve.target());
+        String target = "target: " + ChartUnits.target(curve.target());
         plot.across("", Unit.PERCENT.fromSi(curve.target()));
         legend.add(ChartStyle.line(target, Palette.LIMIT, Palette.LONG_DASHES));
         lost().ifPresent(limit -> {
@@ -160,7 +160,7 @@ public final class OutputChart {
             text += "; at " + speed(end.speed()) + " it is only " + output(end);
         }
         return text
-                + lost().map(limit -> "; the target of " + context.units().share(curve.target()) + " is met up to "
+                + lost().map(limit -> "; the target of " + ChartUnits.target(curve.target()) + " is met up to "
                                 + speed(limit))
                         .orElse("")
                 + ".";

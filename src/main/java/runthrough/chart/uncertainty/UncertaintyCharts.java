@@ -70,7 +70,7 @@ public final class UncertaintyCharts {
                         .toList(),
                 "95 % interval from simulation noise alone",
                 INNER);
-        plot.across("target: " + context.units().share(known.target()), 100 * known.target());
+        plot.across("target: " + ChartUnits.target(known.target()), 100 * known.target());
         plot.upright(
                 "capacity as it is",
                 length.fromSi(context.line().accumulator().capacity()),
@@ -78,7 +78,7 @@ public final class UncertaintyCharts {
                 Palette.DASH_DOT);
         String title = "Share run through against capacity, and how well it is known";
         UncertainFigure capacity = known.capacity().orElseThrow();
-        String reading = "The target of " + context.units().share(known.target()) + " takes "
+        String reading = "The target of " + ChartUnits.target(known.target()) + " takes "
                 + context.units().length(capacity.value()) + " of capacity; from simulation noise alone "
                 + range(capacity.simulation(), length) + ", with what is not known of the times "
                 + range(capacity.all(), length) + ".";

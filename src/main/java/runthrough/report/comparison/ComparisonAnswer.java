@@ -154,7 +154,7 @@ public final class ComparisonAnswer {
     }
 
     private String targets() {
-        String target = "The target of " + words.texts().share(comparison.target()) + " run through ";
+        String target = "The target of " + Texts.target(comparison.target()) + " run through ";
         String meets = names(TargetStatus.MEETS);
         String open = names(TargetStatus.UNDECIDED);
         return target

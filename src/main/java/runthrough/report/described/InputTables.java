@@ -14,11 +14,13 @@ import runthrough.plant.Shifts;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.quantity.Kind;
+import runthrough.quantity.Notation;
 import runthrough.quantity.Rounding;
 import runthrough.report.Cell;
 import runthrough.report.Provenance;
 import runthrough.report.Subject;
 import runthrough.report.Table;
+import runthrough.report.Value;
 
 /** What was described, every value with its unit, part by part. */
 public final class InputTables {
@@ -211,10 +213,11 @@ public final class InputTables {
         rows.add("First coil changes left out", Cell.of(run.leaveOut()));
         rows.add("Replications", Cell.of(run.replications()));
         rows.add("Seed", Long.toString(run.seed()));
-        rows.add("Target: share of coil changes to run through", texts.cell(Kind.SHARE, run.target()));
+        rows.add("Target: share of coil changes to run through", Cell.of(Value.of(run.target(), Notation.GIVEN_SHARE)));
         run.targetWithoutStop()
-                .ifPresent(target ->
-                        rows.add("Target: share of coil changes without a stop", texts.cell(Kind.SHARE, target)));
+                .ifPresent(target -> rows.add(
+                        "Target: share of coil changes without a stop",
+                        Cell.of(Value.of(target, Notation.GIVEN_SHARE))));
         return rows.table("Run");
     }
 

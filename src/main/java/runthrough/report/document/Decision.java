@@ -157,7 +157,7 @@ final class Decision {
         if (slows || verdict.chance()) {
             marks.add(mark(
                     needed,
-                    (slows ? " at the rated speed" : "") + " for the target of " + texts.share(verdict.target())));
+                    (slows ? " at the rated speed" : "") + " for the target of " + Texts.target(verdict.target())));
         }
         return new SummaryData.Strip(
                 usable,

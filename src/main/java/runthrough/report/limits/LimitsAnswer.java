@@ -181,7 +181,7 @@ public final class LimitsAnswer {
     }
 
     private String reading() {
-        String target = "The target of " + words.texts().share(limits.target()) + " is met ";
+        String target = "The target of " + Texts.target(limits.target()) + " is met ";
         return limits.limits().stream()
                         .filter(limit -> limit.isCrossed() && limit.what() != Lever.What.JOINT_CYCLE_TIME)
                         .map(values::of)

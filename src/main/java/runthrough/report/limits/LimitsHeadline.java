@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import runthrough.report.Headline;
 import runthrough.report.Headline.Tone;
 import runthrough.report.StudyWords;
+import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.report.lever.LeverWords;
 import runthrough.study.Evaluation;
@@ -47,7 +48,7 @@ final class LimitsHeadline {
         boolean meets = present.answer(limits.target()) == TargetStatus.MEETS;
         String now = "As it is, the line runs through "
                 + words.known(present.shareRunThrough()) + " of coil changes; the target is "
-                + words.texts().share(limits.target()) + ". ";
+                + Texts.target(limits.target()) + ". ";
         List<String> ways = Stream.of(
                         Lever.What.PROCESS_SPEED,
                         Lever.What.JOINT_CYCLE_TIME,

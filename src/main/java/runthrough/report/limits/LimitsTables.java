@@ -9,6 +9,7 @@ import runthrough.report.Cell;
 import runthrough.report.Column;
 import runthrough.report.Table;
 import runthrough.report.TableMaker;
+import runthrough.report.Texts;
 import runthrough.study.limits.Limits;
 import runthrough.study.limits.LineLimit;
 
@@ -29,8 +30,8 @@ final class LimitsTables {
     }
 
     private Table table() {
-        return TableMaker.<DrivenNumber>of("How far the target of "
-                        + values.texts().share(limits.target()) + " is met, each number changed alone")
+        return TableMaker.<DrivenNumber>of(
+                        "How far the target of " + Texts.target(limits.target()) + " is met, each number changed alone")
                 .intoFile(FILE)
                 .words("limit", DrivenNumber::name)
                 .pageWords("limited by", DrivenNumber::limitingFactor)
@@ -56,7 +57,7 @@ final class LimitsTables {
         limits.limits().forEach(limit -> sort(LimitWords.name(limit), limit.differences(), concerned, agreeing));
         limits.counts().forEach(limit -> sort(LimitWords.name(limit.what()), limit.differences(), concerned, agreeing));
         int all = limits.limits().size() + limits.counts().size();
-        String allowed = values.texts().share(1 - limits.target());
+        String allowed = Texts.target(1 - limits.target());
         List<Reason> rows = new ArrayList<>();
         concerned.forEach((reason, names) -> rows.add(new Reason(
                 LimitWords.name(reason),

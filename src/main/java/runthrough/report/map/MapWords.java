@@ -61,6 +61,6 @@ record MapWords(ShareMap map, Texts texts) {
     }
 
     String target() {
-        return texts.share(map.target());
+        return Texts.target(map.target());
     }
 }

@@ -92,14 +92,14 @@ public final class SensitivityAnswer {
                     words.texts()
                             .value(Kind.SHARE, sensitivity.swings().share())
                             .besides(sensitivity.target()),
-                    "target " + words.texts().share(sensitivity.target())));
+                    "target " + Texts.target(sensitivity.target())));
         }
         variance.figure().ifPresent(figures::add);
         return figures;
     }
 
     private String atTarget() {
-        return "all but " + words.texts().share(1 - sensitivity.target()) + " have more";
+        return "all but " + Texts.target(1 - sensitivity.target()) + " have more";
     }
 
     private String basis() {
@@ -127,7 +127,7 @@ public final class SensitivityAnswer {
                                         ? "At the target stands the margin that all but the allowed share of coil changes have."
                                         : "The run is too short for the margin at the target, which would take 25 coil changes"
                                                 + " beyond it; the mean is taken instead.")
-                        : "Without an accumulator there is no margin; what is moved is the time at the rated speed that a coil change"
+                        : "Without an accumulator there is no margin; what is compared is the time at the rated speed that a coil change"
                                 + " costs the process.");
         if (sensitivity.chance()) {
             account.add(

@@ -128,7 +128,7 @@ public final class SizingAnswer {
                 + sizing.resolution()
                         .leastToShow()
                         .map(number -> ": it takes at least " + Texts.count(number)
-                                + " coil changes to show a share of " + texts.share(sizing.target()))
+                                + " coil changes to show a share of " + Texts.target(sizing.target()))
                         .orElse("")
                 + ". Take the capacity as the best guess, or run more replications.";
     }

@@ -51,7 +51,7 @@ final class SizingFigures {
     }
 
     private void withoutStop(Crossing found) {
-        String target = texts.share(sizing.request().run().targetWithoutStop().orElseThrow()) + " without a stop";
+        String target = Texts.target(sizing.request().run().targetWithoutStop().orElseThrow()) + " without a stop";
         String name = "capacity without a stop";
         found.answer()
                 .ifPresentOrElse(

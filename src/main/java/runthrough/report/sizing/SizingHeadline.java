@@ -2,6 +2,7 @@ package runthrough.report.sizing;
 
 import runthrough.report.Headline;
 import runthrough.report.Headline.Tone;
+import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.study.sizing.Sizing;
 
@@ -42,7 +43,7 @@ final class SizingHeadline {
                 .map(value ->
                         ": " + SizeWords.setting(sizing.smallest().orElseThrow().form()) + " of " + value.known())
                 .orElse("");
-        return "The smallest accumulator with which " + words.texts().share(sizing.target())
+        return "The smallest accumulator with which " + Texts.target(sizing.target())
                 + " of coil changes run through holds "
                 + words.strands()
                         .map(strands -> strands.text() + ": "

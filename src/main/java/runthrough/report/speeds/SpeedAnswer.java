@@ -114,7 +114,7 @@ public final class SpeedAnswer {
     }
 
     private String target(Crossing crossing) {
-        String target = "The target of " + texts.share(curve.target()) + " is ";
+        String target = "The target of " + Texts.target(curve.target()) + " is ";
         return switch (crossing.answered()) {
             case CROSSED ->
                 target + "met up to " + limit(crossing).text()

@@ -132,7 +132,7 @@ final class TimesTables {
                 .words("element", Element::name)
                 .estimate("slope", SECONDS, true, "", Element::slope)
                 .number("p", Notation.PROBABILITY, element -> element.ofTrend(Trend::p))
-                .number("p of all", Notation.PROBABILITY, element -> element.ofTrend(Trend::adjusted))
+                .number("adjusted p", Notation.PROBABILITY, element -> element.ofTrend(Trend::adjusted))
                 .words(
                         "trend",
                         element -> element.times()
@@ -159,7 +159,7 @@ final class TimesTables {
         TimesWords.add(table, "ranks", "Spearman", CORRELATION, Correlation::spearman);
         TimesWords.add(table, "times", "Pearson", CORRELATION, Correlation::pearson);
         table.number("p", Notation.PROBABILITY, Correlation::p);
-        TimesWords.add(table, "p of all", "p by Holm", Notation.PROBABILITY, Correlation::adjusted);
+        TimesWords.add(table, "adjusted p", "p by Holm", Notation.PROBABILITY, Correlation::adjusted);
         return table.of(pairs);
     }
 

@@ -86,10 +86,10 @@ public final class UncertaintyAnswer {
                 + shares(known.share().all()) + ", where simulation noise alone leaves "
                 + shares(known.share().simulation()) + ".";
         return switch (known.answer()) {
-            case MEETS -> seen + " The target of " + words.texts().share(known.target()) + " is met all the same.";
-            case MISSES -> seen + " The target of " + words.texts().share(known.target()) + " is missed in any case.";
+            case MEETS -> seen + " The target of " + Texts.target(known.target()) + " is met all the same.";
+            case MISSES -> seen + " The target of " + Texts.target(known.target()) + " is missed in any case.";
             case UNDECIDED ->
-                seen + " The target of " + words.texts().share(known.target())
+                seen + " The target of " + Texts.target(known.target())
                         + " lies within, so the times do not decide it"
                         + (known.answerIfTimesWereKnown() == known.answer()
                                 ? "."
@@ -156,10 +156,8 @@ public final class UncertaintyAnswer {
     private List<Figure> figures() {
         UncertainFigure share = known.share();
         List<Figure> figures = new ArrayList<>();
-        figures.add(Figure.of(
-                "run through",
-                share(),
-                "times not known exactly; target " + words.texts().share(known.target())));
+        figures.add(
+                Figure.of("run through", share(), "times not known exactly; target " + Texts.target(known.target())));
         figures.add(alone(
                 "share, times known",
                 value(Kind.SHARE, share, share.simulation()).besides(known.target())));

@@ -72,8 +72,8 @@ final class Diagnosis {
             String lengths = texts.marginSize(Kind.LENGTH, spare.metres()).text() + " of strip, which is "
                     + texts.marginSize(Kind.TIME, spare.seconds()).text() + " of " + result.joint() + " or "
                     + texts.marginSize(Kind.SPEED, spare.speed()).text() + " of process speed";
-            return (enough ? "Margin at the target of " : "Shortfall at the target of ") + texts.share(verdict.target())
-                    + ": " + lengths + ".";
+            return (enough ? "Margin at the target of " : "Shortfall at the target of ")
+                    + Texts.target(verdict.target()) + ": " + lengths + ".";
         });
     }
 

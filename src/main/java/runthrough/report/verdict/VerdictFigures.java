@@ -95,13 +95,13 @@ final class VerdictFigures {
                 .isPresent();
         return restsOnFew
                 ? "; rests on " + Texts.count(verdict.changes().failed(), "coil change")
-                        + ", more replications make it surer"
+                        + ", more replications would narrow it"
                 : "";
     }
 
     private void withoutStop(Verdict.WithoutStop second, List<Named> figures) {
         String target = second.target().isPresent()
-                ? "target " + texts.share(second.target().getAsDouble()) + ", "
+                ? "target " + Texts.target(second.target().getAsDouble()) + ", "
                         + second.answer().map(VerdictFigures::words).orElse("")
                 : "run through or slowed";
         Value share = texts.value(Kind.SHARE, second.share());

@@ -121,7 +121,7 @@ final class VerdictHeadline {
                 ? interval.map(ends -> "At least " + texts.share(ends.low()) + " run through with 95 % confidence")
                         .orElse("100 % run through")
                 : result.words().known(verdict.shareRunThrough(), verdict.target()) + " of coil changes run through";
-        return seen + "; " + against(all) + " " + texts.share(verdict.target()) + "." + withoutStop();
+        return seen + "; " + against(all) + " " + Texts.target(verdict.target()) + "." + withoutStop();
     }
 
     /** A second target that is not met while the first is: the word says nothing of it. */
@@ -130,8 +130,8 @@ final class VerdictHeadline {
                 .filter(second -> verdict.answer() == TargetStatus.MEETS && !verdict.meetsAll())
                 .map(second -> " But " + texts.share(second.share().mean())
                         + " go without a stop, and the target of "
-                        + texts.share(second.target().orElseThrow()) + " is "
-                        + (second.answer().orElseThrow() == TargetStatus.MISSES ? "missed." : "not shown."))
+                        + Texts.target(second.target().orElseThrow()) + " is "
+                        + (second.answer().orElseThrow() == TargetStatus.MISSES ? "missed." : "not shown to be met."))
                 .orElse("");
     }
 
@@ -154,14 +154,14 @@ final class VerdictHeadline {
             return Optional.empty();
         }
         String run = Texts.count(verdict.changes().total()) + " coil changes were run";
-        String target = " to show a share of " + texts.share(verdict.target());
+        String target = " to show a share of " + Texts.target(verdict.target());
         Optional<String> least = verdict.resolution()
                 .leastToShow()
                 .filter(number -> number > verdict.changes().total())
                 .map(number -> "; it takes at least " + Texts.about(number) + target);
         if (verdict.changes().failed() == 0) {
             return Optional.of(run
-                    + least.orElse("; no number of them can show a share of " + texts.share(verdict.target())) + ".");
+                    + least.orElse("; no number of them can show a share of " + Texts.target(verdict.target())) + ".");
         }
         String decide = verdict.resolution()
                 .toDecide()

@@ -17,11 +17,23 @@ import runthrough.simulation.records.WorkDone;
  * <p>Rule REPORT-7.
  */
 final class ChangeBook {
+    private static final int OUTCOMES = Outcome.values().length;
+
+    private final boolean keepsRecords;
     private final List<ChangeRecord> records = new ArrayList<>();
+    private final int[] byOutcome = new int[OUTCOMES];
     /** Kept, and may still lose metres. */
     private final List<ChangeUnderWay> open = new ArrayList<>();
 
     private ChangeUnderWay latest = new ChangeUnderWay();
+    private int kept;
+    private int refilled;
+    private int starvedStops;
+
+    /** A book that keeps records, or counts only. */
+    ChangeBook(boolean keepsRecords) {
+        this.keepsRecords = keepsRecords;
+    }
 
     /** The latest coil change begun; before the first one of number 0, of which nothing is kept. */
     ChangeUnderWay latest() {
@@ -39,7 +51,7 @@ final class ChangeBook {
      */
     void keepLatest(Supplier<Optional<WorkDone>> work, boolean mayLose) {
         if (latest.isReleased()) {
-            if (latest.worst() != Outcome.RAN_THROUGH) {
+            if (keepsRecords && latest.worst() != Outcome.RAN_THROUGH) {
                 latest.done(work.get());
             }
             open.add(latest);
@@ -52,35 +64,38 @@ final class ChangeBook {
     /** Nothing can be lost any more. */
     void close() {
         for (ChangeUnderWay change : open) {
-            records.add(change.record());
+            kept++;
+            byOutcome[change.worst().ordinal()]++;
+            refilled += change.isRefilled() ? 1 : 0;
+            starvedStops += change.starvedStops();
+            if (keepsRecords) {
+                records.add(change.record());
+            }
         }
         open.clear();
     }
 
     /** How many are kept, once closed. */
     int size() {
-        return records.size();
+        return kept;
     }
 
     /** How many of those are of this outcome. */
     int counted(Outcome outcome) {
-        int count = 0;
-        for (ChangeRecord change : records) {
-            count += change.outcome() == outcome ? 1 : 0;
-        }
-        return count;
+        return byOutcome[outcome.ordinal()];
     }
 
     /** How many of those were refilled before the next. */
     int refilled() {
-        int count = 0;
-        for (ChangeRecord change : records) {
-            count += Double.isNaN(change.refillTime()) ? 0 : 1;
-        }
-        return count;
+        return refilled;
     }
 
-    /** The records of those. */
+    /** How many starved stops belong to those. */
+    int starvedStops() {
+        return starvedStops;
+    }
+
+    /** The records of those; none where they are only counted. */
     List<ChangeRecord> records() {
         return Collections.unmodifiableList(records);
     }

@@ -131,6 +131,10 @@ final class ChangeUnderWay {
         lostTime += time;
     }
 
+    boolean isRefilled() {
+        return !Double.isNaN(refillTime);
+    }
+
     int starvedStops() {
         return starvedStops;
     }

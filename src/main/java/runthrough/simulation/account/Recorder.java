@@ -23,7 +23,7 @@ public final class Recorder {
 
     /** Whether work elements are kept. */
     public boolean keepsWork() {
-        return detail != Detail.CHANGES;
+        return detail.keepsWork();
     }
 
     /** A work element has ended. */

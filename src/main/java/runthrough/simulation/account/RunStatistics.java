@@ -7,6 +7,7 @@ import runthrough.plant.Coil;
 import runthrough.plant.Line;
 import runthrough.plant.Shifts;
 import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.Outcome;
 import runthrough.simulation.records.ProcessedScrap;
 import runthrough.simulation.records.Totals;
@@ -21,7 +22,7 @@ import runthrough.simulation.records.WorkDone;
  */
 public final class RunStatistics {
     private final ObservedLine line;
-    private final ChangeBook book = new ChangeBook();
+    private final ChangeBook book;
     private final Losses losses;
     private final PaidTime paidTime;
     private final double scrapPerStop;
@@ -39,9 +40,16 @@ public final class RunStatistics {
     /** The same of the slowing under way. */
     private boolean isSlowingCounted;
 
-    /** An account of one replication of the line {@code described}, shown as it moves by {@code line}. */
-    public RunStatistics(Line described, ObservedLine line) {
+    /**
+     * An account of one replication.
+     *
+     * @param described the line
+     * @param line shows it as it moves
+     * @param detail how much is kept of it
+     */
+    public RunStatistics(Line described, ObservedLine line, Detail detail) {
         this.line = line;
+        book = new ChangeBook(detail.keepsChanges());
         overfull = LevelBound.above(line.capacity() + described.accumulator().overtravelAllowance() + line.tolerance());
         // Ten times what counts as a crossing of the stop level: a process that stopped in time is no strip break.
         broken = LevelBound.below(-10 * line.tolerance());
@@ -247,6 +255,7 @@ public final class RunStatistics {
                 book.counted(Outcome.STOPPED),
                 book.refilled(),
                 sums.starvedStops,
+                book.starvedStops(),
                 sums.slowings,
                 sums.downtimes,
                 line.processed() - sums.processedBefore,

@@ -3,7 +3,6 @@ package runthrough.simulation.calendar;
 import runthrough.simulation.records.SimulationException;
 import umontreal.ssj.simevents.Event;
 import umontreal.ssj.simevents.Simulator;
-import umontreal.ssj.simevents.eventlist.DoublyLinked;
 
 /**
  * The event calendar of one run, on SSJ's. Simultaneous events go by their {@link EventOrder}, then in the order in which
@@ -88,7 +87,7 @@ public final class EventCalendar {
     /** SSJ's simulator with a clock that an event may move on. */
     private static final class Clock extends Simulator {
         Clock() {
-            super(new DoublyLinked());
+            super(new PendingEvents());
         }
 
         void moveTo(double time) {

@@ -2,6 +2,7 @@ package runthrough.simulation.motion;
 
 import runthrough.plant.Line;
 import runthrough.simulation.calendar.EventOrder;
+import runthrough.simulation.motion.EntryOutlook.Condition;
 
 /**
  * An entry section that feeds an accumulator. It fills until the settled level reaches the capacity C; then it ramps to the
@@ -102,7 +103,8 @@ final class AccumulatedEntry implements EntrySection {
         if (process.acceleration == 0 && Math.abs(process.speed - entry.speed) <= ROUNDING) {
             return true;
         }
-        boolean canFollow = outlook.processSlows() ? entry.down >= process.down : entry.up >= process.up;
+        boolean canFollow =
+                outlook.holds(Condition.PROCESS_SLOWS) ? entry.down >= process.down : entry.up >= process.up;
         return canFollow && process.speed <= Math.max(entry.speed, runOut.jumpCeiling(state.remaining));
     }
 

@@ -11,7 +11,7 @@ import static runthrough.simulation.motion.EntryMode.RUNNING_OUT;
 import static runthrough.simulation.motion.EntryMode.STANDING;
 
 import java.util.Arrays;
-import java.util.function.Predicate;
+import runthrough.simulation.motion.EntryOutlook.Condition;
 
 /**
  * The transition table of an entry section that feeds an accumulator. Each block says what happens and in which states it
@@ -23,12 +23,12 @@ final class EntryTransition {
 
     /** What an entry that is neither matched nor running out does next, judged by the level at which it would settle. */
     private static final Row[] BY_SETTLED_LEVEL = {
-        when(EntryOutlook::settlesBelow, FILLING), // ENTRY-5, ENTRY-21
-        when(EntryOutlook::slowsToFull, ARRIVING_FULL), // ENTRY-4
-        when(EntryOutlook::isNoSlowerThanTarget, ARRIVING_ABOVE), // ENTRY-5
-        when(EntryOutlook::isAboveCapacity, HOLDING), // ENTRY-7
-        when(EntryOutlook::canFollowUpwards, FOLLOWING), // ENTRY-6
-        when(EntryOutlook::hasProcessSpeed, FILLING), // ENTRY-6
+        when(Condition.SETTLES_BELOW, FILLING), // ENTRY-5, ENTRY-21
+        when(Condition.SLOWS_TO_FULL, ARRIVING_FULL), // ENTRY-4
+        when(Condition.IS_NO_SLOWER_THAN_TARGET, ARRIVING_ABOVE), // ENTRY-5
+        when(Condition.IS_ABOVE_CAPACITY, HOLDING), // ENTRY-7
+        when(Condition.CAN_FOLLOW_UPWARDS, FOLLOWING), // ENTRY-6
+        when(Condition.HAS_PROCESS_SPEED, FILLING), // ENTRY-6
         otherwise(HEADING_FOR_PROCESS) // ENTRY-6
     };
 
@@ -43,28 +43,28 @@ final class EntryTransition {
     static final EntryTransition REACHES_CAPACITY = new EntryTransition(
             in(FILLING, HOLDING),
             // An entry that jumps, or speeds up while full to begin with, may settle above C.
-            when(EntryOutlook::settlesAbove, ARRIVING_ABOVE), // ENTRY-5
+            when(Condition.SETTLES_ABOVE, ARRIVING_ABOVE), // ENTRY-5
             otherwise(ARRIVING_FULL)); // ENTRY-4, ENTRY-7
 
     /** v_e = v_p, which is below v*. */
     static final EntryTransition MEETS_PROCESS = new EntryTransition(
             in(HEADING_FOR_PROCESS),
-            when(EntryOutlook::isAboveAndSettlesBelow, FILLING), // ENTRY-8
-            when(EntryOutlook::isAboveCapacity, HOLDING), // ENTRY-8
-            when(EntryOutlook::canFollowUpwards, FOLLOWING), // ENTRY-6
+            when(Condition.IS_ABOVE_AND_SETTLES_BELOW, FILLING), // ENTRY-8
+            when(Condition.IS_ABOVE_CAPACITY, HOLDING), // ENTRY-8
+            when(Condition.CAN_FOLLOW_UPWARDS, FOLLOWING), // ENTRY-6
             otherwise(FILLING)); // ENTRY-6
 
     /** v_e = v_p = v*. */
     static final EntryTransition ALL_AT_TARGET = new EntryTransition(
             in(ARRIVING_FULL, ARRIVING_ABOVE, FOLLOWING),
-            when(EntryOutlook::isFull, MATCHED), // ENTRY-9
+            when(Condition.IS_FULL, MATCHED), // ENTRY-9
             otherwise(FILLING)); // ENTRY-9
 
     /** The process ramps, and the entry cannot follow. */
     static final EntryTransition CANNOT_FOLLOW = new EntryTransition(
             in(MATCHED),
-            when(EntryOutlook::processSlows, ARRIVING_ABOVE), // ENTRY-11
-            when(EntryOutlook::settlesBelow, FILLING), // ENTRY-12, ENTRY-13
+            when(Condition.PROCESS_SLOWS, ARRIVING_ABOVE), // ENTRY-11
+            when(Condition.SETTLES_BELOW, FILLING), // ENTRY-12, ENTRY-13
             otherwise(ARRIVING_ABOVE)); // ENTRY-12, ENTRY-13
 
     /** T0. */
@@ -94,7 +94,7 @@ final class EntryTransition {
     /** What follows with the line as {@code outlook} sees it. */
     EntryMode next(EntryOutlook outlook) {
         int row = 0;
-        while (!rows[row].condition.test(outlook)) {
+        while (!outlook.holds(rows[row].condition)) {
             row++;
         }
         return rows[row].follows;
@@ -105,13 +105,13 @@ final class EntryTransition {
         return Arrays.stream(modes).mapToInt(mode -> 1 << mode.ordinal()).sum();
     }
 
-    private static Row when(Predicate<EntryOutlook> condition, EntryMode follows) {
+    private static Row when(Condition condition, EntryMode follows) {
         return new Row(condition, follows);
     }
 
     private static Row otherwise(EntryMode follows) {
-        return new Row(outlook -> true, follows);
+        return new Row(Condition.OTHERWISE, follows);
     }
 
-    private record Row(Predicate<EntryOutlook> condition, EntryMode follows) {}
+    private record Row(Condition condition, EntryMode follows) {}
 }

@@ -28,11 +28,21 @@ final class NextEvent {
     /** Takes {@code candidate} if it comes sooner than what was offered before. */
     void offer(StateEvent candidate) {
         double time = candidate.timeTo();
-        if (time < delay || (time == delay && event != null && candidate.order.compareTo(event.order) < 0)) {
+        if (time < delay) {
             delay = time;
             event = candidate;
-        } else if (Double.isNaN(time)) {
+        } else if (!(time > delay)) {
+            offerAtTheSame(candidate, time);
+        }
+    }
+
+    /** Not sooner and not later than what was offered before. */
+    private void offerAtTheSame(StateEvent candidate, double time) {
+        if (Double.isNaN(time)) {
             throw calendar.error("the time until " + candidate.order + " is not a number");
+        }
+        if (event != null && candidate.order.compareTo(event.order) < 0) {
+            event = candidate;
         }
     }
 

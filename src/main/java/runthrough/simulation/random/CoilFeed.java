@@ -20,6 +20,9 @@ public final class CoilFeed {
     private static final int KEPT = 16;
 
     private final List<Coil> kinds;
+    /** Where there is one kind only. */
+    private final @Nullable Coil only;
+
     private final double[] cumulativeWeight;
     private final SourceNumbers choice;
     private final SourceNumbers lengths;
@@ -39,6 +42,7 @@ public final class CoilFeed {
     /** The coils of {@code line}. */
     public CoilFeed(Line line, RandomNumbers numbers) {
         kinds = line.coils();
+        only = kinds.size() == 1 ? kinds.get(0) : null;
         cumulativeWeight = line.coilSource() instanceof CoilSource.Mix mix ? cumulate(mix) : new double[0];
         choice = numbers.source(SourceNames.COIL_KIND);
         lengths = numbers.source(SourceNames.COIL_LENGTH);
@@ -57,12 +61,12 @@ public final class CoilFeed {
 
     /** Index in {@code line.coils()} of the kind of coil {@code number}, from 1. */
     public int kind(int number) {
-        return keptKind[keep(number)];
+        return only != null ? 0 : keptKind[keep(number)];
     }
 
     /** Coil {@code number}, from 1. */
     public Coil coil(int number) {
-        return keptCoil[keep(number)];
+        return only != null ? only : keptCoil[keep(number)];
     }
 
     private int keep(int number) {

@@ -13,6 +13,7 @@ import java.util.List;
  * @param stoppedChanges how many stopped it
  * @param refilledChanges how many were refilled before the next
  * @param starvedStops stops of the process because the level is too low
+ * @param starvedStopsOfChanges how many of them belong to the coil changes that count
  * @param slowings how often the process was slowed
  * @param downtimes stops of the process's own
  * @param processedMetres strip through the process section (m)
@@ -52,6 +53,7 @@ public record Totals(
         int stoppedChanges,
         int refilledChanges,
         int starvedStops,
+        int starvedStopsOfChanges,
         int slowings,
         int downtimes,
         double processedMetres,
@@ -141,6 +143,7 @@ public record Totals(
                 stoppedChanges,
                 refilledChanges,
                 starvedStops,
+                starvedStopsOfChanges,
                 slowings,
                 downtimes,
                 processedMetres,

@@ -23,4 +23,22 @@ public record WorkDone(
         join = List.copyOf(join);
         waitingByElement = List.copyOf(waitingByElement);
     }
+
+    /** The same of arrays, which are copied. */
+    public static WorkDone of(
+            double[] tail,
+            double[] join,
+            double afterFirstPass,
+            double waitedAfterFirstPass,
+            double[] waitingByElement) {
+        return new WorkDone(list(tail), list(join), afterFirstPass, waitedAfterFirstPass, list(waitingByElement));
+    }
+
+    private static List<Double> list(double[] seconds) {
+        Double[] boxed = new Double[seconds.length];
+        for (int i = 0; i < boxed.length; i++) {
+            boxed[i] = seconds[i];
+        }
+        return List.of(boxed);
+    }
 }

@@ -115,7 +115,7 @@ public final class ChangeWork {
 
     /** What took time at the latest joint, once it is released. */
     public WorkDone done() {
-        return new WorkDone(
+        return WorkDone.of(
                 tail.firstPass(),
                 join.firstPass(),
                 released - firstPassEnded,

@@ -1,7 +1,6 @@
 package runthrough.simulation.work;
 
 import java.util.Arrays;
-import java.util.List;
 import runthrough.simulation.account.Recorder;
 import runthrough.simulation.calendar.EventCalendar;
 
@@ -56,7 +55,7 @@ final class JointSequence extends WorkSequence {
     }
 
     /** What each element took in the first pass (s), in the order of the list; NaN where it was not done. */
-    List<Double> firstPass() {
-        return Arrays.stream(firstPass).boxed().toList();
+    double[] firstPass() {
+        return firstPass;
     }
 }

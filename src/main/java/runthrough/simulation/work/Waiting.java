@@ -1,7 +1,6 @@
 package runthrough.simulation.work;
 
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * How long the strip has stood at a joint without work on it, and what it waited for. Times in seconds.
@@ -68,7 +67,7 @@ public final class Waiting {
     }
 
     /** For preparation, by the place in its list of the element that was waited for. */
-    List<Double> byElement() {
-        return Arrays.stream(byElement).boxed().toList();
+    double[] byElement() {
+        return byElement;
     }
 }

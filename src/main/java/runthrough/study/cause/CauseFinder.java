@@ -1,9 +1,8 @@
 package runthrough.study.cause;
 
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.Coil;
 import runthrough.plant.Joint;
@@ -27,15 +26,13 @@ public final class CauseFinder {
     /** Times closer than this (s) are equal: of equal ones the first in the order of the lists is named. */
     private static final double EQUAL_TIMES = 1e-9;
 
-    private static final double[] NOTHING = {};
-
     private final Line line;
     private final StripMargin margins;
     private final double capacity;
     private final double slack;
-    private final Map<WorkList, List<String>> names = new EnumMap<>(WorkList.class);
-    /** Of each element the median of what is drawn for it (s). */
-    private final Map<WorkList, double[]> medians = new EnumMap<>(WorkList.class);
+    private final Element[] prepare;
+    private final Element[] tail;
+    private final Element[] join;
 
     /** Causes of coil changes of {@code line}; may be asked on several threads. */
     public CauseFinder(Line line) {
@@ -43,14 +40,16 @@ public final class CauseFinder {
         margins = new StripMargin(line);
         capacity = line.accumulator().capacity();
         slack = line.accumulator().levelTolerance();
-        for (WorkList list : WorkList.values()) {
-            names.put(list, SourceNames.elements(line.practice(), list, elements(list)));
-            medians.put(
-                    list,
-                    elements(list).stream()
-                            .mapToDouble(element -> element.time().drawn().quantile(0.5))
-                            .toArray());
-        }
+        prepare = list(WorkList.PREPARE, line.change().prepare());
+        tail = list(WorkList.TAIL, line.change().tail());
+        join = list(WorkList.JOIN, line.change().join());
+    }
+
+    private Element[] list(WorkList list, List<WorkElement> elements) {
+        List<String> names = SourceNames.elements(line.practice(), list, elements);
+        return IntStream.range(0, elements.size())
+                .mapToObj(place -> Element.of(elements.get(place), new Reason.Element(list, place, names.get(place))))
+                .toArray(Element[]::new);
     }
 
     /** Why {@code change} did not run through; empty where it did. */
@@ -97,17 +96,17 @@ public final class CauseFinder {
                 longest = i;
             }
         }
-        return element(WorkList.PREPARE, longest);
+        return prepare[longest].name;
     }
 
     private Reason inTheJoint(ChangeRecord change, WorkDone work, double fromFull) {
         Removal removal = new Removal(change, work, fromFull);
         removal.tryIt(Cause.JOINT_MADE_AGAIN, work.afterFirstPass());
-        removal.tryOccasional(WorkList.TAIL, work.tail());
-        removal.tryOccasional(WorkList.JOIN, work.join());
+        removal.tryOccasional(tail, work.tail());
+        removal.tryOccasional(join, work.join());
         Joint joint = Joint.between(coil(change.tailCoil()), coil(change.headCoil()));
-        removal.tryRegular(WorkList.TAIL, work.tail(), joint);
-        removal.tryRegular(WorkList.JOIN, work.join(), joint);
+        removal.tryRegular(tail, work.tail(), joint);
+        removal.tryRegular(join, work.join(), joint);
         removal.tryIt(Cause.BOTH_WAITS, change.waiting());
         return removal.reason();
     }
@@ -116,21 +115,23 @@ public final class CauseFinder {
         return line.coils().get(kind);
     }
 
-    private Reason.Element element(WorkList list, int place) {
-        return new Reason.Element(
-                list, place, names.getOrDefault(list, List.of()).get(place));
-    }
+    /**
+     * An element, looked at once for all coil changes.
+     *
+     * @param work as described
+     * @param isRegular whether it is done in every coil change
+     * @param median of what is drawn for it (s)
+     * @param name that it has as a cause
+     */
+    private record Element(WorkElement work, boolean isRegular, double median, Reason.Element name) {
 
-    private List<WorkElement> elements(WorkList list) {
-        return switch (list) {
-            case PREPARE -> line.change().prepare();
-            case TAIL -> line.change().tail();
-            case JOIN -> line.change().join();
-        };
-    }
-
-    private static boolean isRegular(WorkElement element) {
-        return element.occurrence() instanceof Occurrence.Always;
+        static Element of(WorkElement work, Reason.Element name) {
+            return new Element(
+                    work,
+                    work.occurrence() instanceof Occurrence.Always,
+                    work.time().drawn().quantile(0.5),
+                    name);
+        }
     }
 
     /** Takes out of one joint what can be taken out, one after the other; of equal ones the first counts. */
@@ -143,9 +144,8 @@ public final class CauseFinder {
         private double largest = Double.NEGATIVE_INFINITY;
 
         private @Nullable Cause cause;
-        private WorkList list = WorkList.JOIN;
-        /** Place in its list of the element that it is; -1 for none. */
-        private int place;
+        /** That it is named by, if it is. */
+        private @Nullable Element element;
 
         Removal(ChangeRecord change, WorkDone work, double fromFull) {
             speed = change.ratedSpeed();
@@ -154,45 +154,42 @@ public final class CauseFinder {
         }
 
         void tryIt(Cause tried, double seconds) {
-            tryIt(tried, WorkList.JOIN, -1, seconds);
+            tryIt(tried, null, seconds);
         }
 
-        private void tryIt(Cause tried, WorkList ofList, int at, double seconds) {
+        private void tryIt(Cause tried, @Nullable Element named, double seconds) {
             together += seconds;
             if (seconds > largest + EQUAL_TIMES && isEnough(fromFull + speed * seconds)) {
                 largest = seconds;
                 cause = tried;
-                list = ofList;
-                place = at;
+                element = named;
             }
         }
 
-        void tryOccasional(WorkList ofList, List<Double> took) {
-            List<WorkElement> elements = elements(ofList);
-            for (int i = 0; i < elements.size(); i++) {
+        void tryOccasional(Element[] list, List<Double> took) {
+            for (int i = 0; i < list.length; i++) {
                 double seconds = took.get(i);
-                if (!isRegular(elements.get(i)) && !Double.isNaN(seconds)) {
-                    tryIt(Cause.OCCASIONAL_ELEMENT, ofList, i, seconds);
+                if (!list[i].isRegular && !Double.isNaN(seconds)) {
+                    tryIt(Cause.OCCASIONAL_ELEMENT, list[i], seconds);
                 }
             }
         }
 
         /** Of a regular element what it took longer than its median. */
-        void tryRegular(WorkList ofList, List<Double> took, Joint joint) {
-            List<WorkElement> elements = elements(ofList);
-            double[] drawn = medians.getOrDefault(ofList, NOTHING);
-            for (int i = 0; i < elements.size(); i++) {
+        void tryRegular(Element[] list, List<Double> took, Joint joint) {
+            for (int i = 0; i < list.length; i++) {
+                Element regular = list[i];
                 double seconds = took.get(i);
-                if (isRegular(elements.get(i)) && !Double.isNaN(seconds)) {
-                    double longer = seconds - elements.get(i).durationWith(drawn[i], joint);
-                    tryIt(Cause.ELEMENT_TOOK_LONG, ofList, i, Math.max(0, longer));
+                if (regular.isRegular && !Double.isNaN(seconds)) {
+                    double longer = seconds - regular.work.durationWith(regular.median, joint);
+                    tryIt(Cause.ELEMENT_TOOK_LONG, regular, Math.max(0, longer));
                 }
             }
         }
 
         Reason reason() {
             if (cause != null) {
-                return place < 0 ? Reason.of(cause) : Reason.of(cause, element(list, place));
+                return element == null ? Reason.of(cause) : Reason.of(cause, element.name);
             }
             return Reason.of(
                     isEnough(fromFull + speed * together) ? Cause.SEVERAL_TOGETHER : Cause.USUAL_JOINT_TOO_LONG);

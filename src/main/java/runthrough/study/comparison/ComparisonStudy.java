@@ -129,8 +129,10 @@ public final class ComparisonStudy {
 
     private static Evaluated evaluate(Alternative alternative, Evaluator evaluator, ProgressCounter steps) {
         try {
-            Evaluation evaluation = evaluator.evaluate(
-                    alternative.request().line(), alternative.request().run());
+            Evaluation evaluation = evaluator
+                    .findingCauses()
+                    .evaluate(
+                            alternative.request().line(), alternative.request().run());
             steps.next();
             return new Evaluated(alternative, evaluation);
         } catch (StudyException e) {

@@ -101,12 +101,23 @@ public final class LeverRun {
         return attempt(variant, plan);
     }
 
+    /** The same with the causes of the coil changes that did not run through. */
+    public Optional<Evaluation> attemptWithCauses(Line variant) {
+        return isOutOfReach(variant)
+                ? Optional.empty()
+                : evaluator.findingCauses().attempt(variant, plan);
+    }
+
     private Optional<Evaluation> attempt(Line variant, RunPlan under) {
         Evaluation known = present;
         if (known != null && variant.equals(line)) {
             return Optional.of(known.first(under.replications()));
         }
-        return isFeasible && !isFeasible(variant) ? Optional.empty() : evaluator.attempt(variant, under);
+        return isOutOfReach(variant) ? Optional.empty() : evaluator.attempt(variant, under);
+    }
+
+    private boolean isOutOfReach(Line variant) {
+        return isFeasible && !isFeasible(variant);
     }
 
     /** What the carriage cannot follow is no limit to go to, unless the line as it is goes beyond it already. */

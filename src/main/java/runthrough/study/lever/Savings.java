@@ -1,6 +1,5 @@
 package runthrough.study.lever;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -41,7 +40,7 @@ final class Savings {
                 UnseenStops.of(result.request().line()),
                 result.totals().stream()
                         .limit(replications)
-                        .map(one -> new Tally(one, List.of(), one.starvedStops()))
+                        .map(one -> new Tally(one, Optional.empty()))
                         .toList());
         this.year = result.request().run().yearlyTime();
     }

@@ -12,8 +12,8 @@ import runthrough.plant.Line;
 import runthrough.plant.check.LineCheck;
 import runthrough.study.Goal;
 import runthrough.study.TargetStatus;
+import runthrough.study.lever.LeverRun;
 import runthrough.study.lever.LineLevers;
-import runthrough.study.lever.LineTrials;
 import runthrough.study.lever.Varied;
 import runthrough.study.limits.CountLimit.Tried;
 import runthrough.study.limits.CountLimit.What;
@@ -21,15 +21,15 @@ import runthrough.study.limits.CountLimit.What;
 /** Tries every number of people and of uncoilers that could matter. */
 final class CountSearch {
     private final double target;
-    private final LineTrials variants;
+    private final LeverRun variants;
 
-    private CountSearch(double target, LineTrials variants) {
+    private CountSearch(double target, LeverRun variants) {
         this.target = target;
         this.variants = variants;
     }
 
     /** One limit for each of {@link What}, in that order. */
-    static List<CountLimit> all(LineLevers levers, double target, LineTrials variants) {
+    static List<CountLimit> all(LineLevers levers, double target, LeverRun variants) {
         CountSearch search = new CountSearch(target, variants);
         return List.of(search.limit(What.CREW, levers.crew()), search.limit(What.UNCOILERS, levers.uncoilers()));
     }
@@ -66,7 +66,8 @@ final class CountSearch {
                 line,
                 target,
                 LineCheck.accepts(line) ? HandCalculation.of(line).limitingFactor() : Optional.empty(),
-                beyond.flatMap(one -> one.evaluation().causes().main()));
+                beyond.flatMap(one -> variants.attemptWithCauses(line))
+                        .flatMap(evaluation -> evaluation.causes().main()));
     }
 
     private static OptionalInt first(List<Tried> tried, Predicate<Tried> does) {

@@ -84,10 +84,14 @@ final class LimitSearch {
     /** What failures are attributed to just beyond the limit; where the target is missed throughout, in the line as it is. */
     private Optional<Evaluation> beyond(Crossing crossing) {
         return switch (crossing.found()) {
-            case CROSSED -> search.attempt(crossing.missed().orElseThrow());
-            case MISSED_THROUGHOUT -> search.attempt(driven.present());
+            case CROSSED -> withCauses(crossing.missed().orElseThrow());
+            case MISSED_THROUGHOUT -> withCauses(driven.present());
             case MET_THROUGHOUT -> Optional.empty();
         };
+    }
+
+    private Optional<Evaluation> withCauses(double value) {
+        return run.attemptWithCauses(driven.variant().apply(value));
     }
 
     private List<LineLimit.Difference> differences(

@@ -59,7 +59,7 @@ public final class LimitsStudy {
         List<LineLimit> limits = numbers.stream()
                 .map(driven -> new LimitSearch(driven, target, run, request.resultsIn()).limit())
                 .toList();
-        List<CountLimit> counts = CountSearch.all(levers, target, run::attempt);
+        List<CountLimit> counts = CountSearch.all(levers, target, run);
         steps.finish();
         return new Limits(request, target, true, chance, Optional.of(present), limits, counts, handCalculation);
     }

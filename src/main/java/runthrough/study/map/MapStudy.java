@@ -147,7 +147,7 @@ public final class MapStudy {
 
     /** A part of the replications is enough where the share is plainly far from the target, whatever the others give. */
     private Evaluation evaluation(Line line, boolean inFull) {
-        Evaluator evaluator = Evaluator.onCallersThread();
+        Evaluator evaluator = Evaluator.onCallersThread().findingCauses();
         RunPlan run = request.run();
         int part = Math.max(FEWEST, run.replications() / PARTS);
         if (inFull || line.isDeterministic() || part >= run.replications()) {

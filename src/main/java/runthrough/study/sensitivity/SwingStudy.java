@@ -65,8 +65,8 @@ final class SwingStudy {
         List<ReplicationValues> base = seen(
                 request.line(),
                 evaluator,
-                (values, replication) ->
-                        values.with(Evaluation.Tally.of(finder, replication).causes()));
+                (values, replication) -> values.with(
+                        Evaluation.Tally.of(finder, replication).causes().orElseThrow()));
         step.run();
         long changes = base.stream().mapToLong(seen -> seen.changes()).sum();
         MarginStatistic yardstick = measure == ChangeMeasure.MARGIN

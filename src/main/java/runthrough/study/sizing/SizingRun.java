@@ -226,7 +226,7 @@ final class SizingRun {
                 capacity.flatMap(crossing -> size(crossing.sure())),
                 capacity.flatMap(crossing -> size(crossing.possible())),
                 Optional.of(curve.point(now)),
-                present.causes(),
+                evaluator.findingCauses().evaluate(request.line(), asPlanned).causes(),
                 capacity.map(this::halfWidth),
                 new Verdict.Resolution(present.resolution(options.target()).leastToShow(), Optional.empty()),
                 points,

@@ -14,7 +14,6 @@ import runthrough.simulation.records.ChangeRecord;
 import runthrough.study.Evaluation.Tally;
 import runthrough.study.Evaluator;
 import runthrough.study.StudyException;
-import runthrough.study.cause.CauseFinder;
 import runthrough.study.statistics.Estimators;
 import runthrough.study.statistics.Interval;
 import runthrough.study.statistics.Sample;
@@ -33,7 +32,6 @@ final class StripDemand {
     private static final double ROUNDING = 1e-6;
 
     private final Line ample;
-    private final CauseFinder causes;
     private final double ampleCapacity;
     private final double slowLevel;
     private final List<Needs> byReplication = new ArrayList<>();
@@ -51,7 +49,6 @@ final class StripDemand {
     /** Needs of a line whose accumulator holds more than is ever drawn. */
     StripDemand(Line ample) {
         this.ample = ample;
-        this.causes = new CauseFinder(ample);
         this.ampleCapacity = ample.accumulator().capacity();
         this.slowLevel =
                 ample.process().slowing().map(ProcessSection.Slowing::level).orElse(0.0);
@@ -76,7 +73,7 @@ final class StripDemand {
         double[] needs = replication.changes().stream().mapToDouble(this::need).toArray();
         double hold = Math.max(ample.stopLevel(ample.fastestRatedSpeed()), slowLevel);
         double most = ampleCapacity - replication.totals().lowestLevel() + hold;
-        return new Needs(Sample.of(needs), hasUnseen ? Double.POSITIVE_INFINITY : most, Tally.of(causes, replication));
+        return new Needs(Sample.of(needs), hasUnseen ? Double.POSITIVE_INFINITY : most, Tally.of(replication));
     }
 
     private double need(ChangeRecord change) {
@@ -94,10 +91,8 @@ final class StripDemand {
         }
         Needs needs = byReplication.get(index);
         return capacity > needs.most() * (1 + ROUNDING)
-                ? Optional.of(new Tally(
-                        needs.tally().totals().withLevelLower(ampleCapacity - capacity),
-                        needs.tally().causes(),
-                        needs.tally().stops()))
+                ? Optional.of(
+                        new Tally(needs.tally().totals().withLevelLower(ampleCapacity - capacity), Optional.empty()))
                 : Optional.empty();
     }
 

@@ -44,6 +44,7 @@ public final class PlainTotals {
                 stoppedChanges,
                 refilledChanges,
                 starvedStops,
+                starvedStops,
                 slowings,
                 downtimes,
                 processedMetres,

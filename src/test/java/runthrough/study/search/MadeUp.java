@@ -1,16 +1,12 @@
 package runthrough.study.search;
 
 import java.util.Collections;
-import java.util.List;
 import java.util.Optional;
 import runthrough.simulation.records.PlainTotals;
 import runthrough.simulation.records.Totals;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluation.Tally;
 import runthrough.study.UnseenStops;
-import runthrough.study.cause.Cause;
-import runthrough.study.cause.NamedCauses;
-import runthrough.study.cause.Reason;
 
 /** Evaluations of a given share, hand-made. */
 public final class MadeUp {
@@ -60,10 +56,6 @@ public final class MadeUp {
                 0,
                 0,
                 0);
-        return new Tally(
-                totals,
-                List.of(new NamedCauses.Count(
-                        new Reason(Cause.USUAL_JOINT_TOO_LONG, Optional.empty()), stopped, stopped, 0)),
-                stopped);
+        return new Tally(totals, Optional.empty());
     }
 }
