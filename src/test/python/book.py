@@ -217,6 +217,7 @@ class Book:
             duration=time - self.since,
             paidSeconds=sum(paid),
             **figures(rows),
+            starvedStopsOfChanges=sum(row["starvedStops"] for row in rows),
             lowestLevel=self.lowest,
             overtravel=max(0.0, self.highest - self.capacity),
         )

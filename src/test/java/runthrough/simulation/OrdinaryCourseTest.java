@@ -45,6 +45,7 @@ class OrdinaryCourseTest {
         Replication atOnce = simulator.run(0, Detail.CHANGES);
         assertThat(atOnce.changes()).as(name).isEqualTo(byEvents.changes());
         assertThat(atOnce.totals()).as(name).isEqualTo(byEvents.totals());
+        assertThat(simulator.run(0, Detail.TOTALS).totals()).as(name).isEqualTo(byEvents.totals());
     }
 
     private static List<String> shippedLines() throws IOException {

@@ -222,6 +222,16 @@ class RunLengthTest {
     }
 
     @Test
+    void aStopOfACoilChangeCutOffAtTheEnd_isNotAmongThoseOfCoilChanges() {
+        // T0 at 600/1.5 = 400 s; 200 m last 133 s, so the process stops at 533 s in a joint that takes until 1000 s.
+        Replication cut = new PlainLine().join(600).run(new Extent.Time(600), Detail.TOTALS);
+
+        assertThat(cut.totals().starvedStops()).isEqualTo(1);
+        assertThat(cut.totals().changes()).isZero();
+        assertThat(cut.totals().starvedStopsOfChanges()).isZero();
+    }
+
+    @Test
     void s13_detailDoesNotChangeTheResult() {
         PlainLine line = new PlainLine()
                 .prepare(30)
@@ -229,6 +239,8 @@ class RunLengthTest {
                 .downtime(Distribution.exponential(500), Distribution.exponential(40));
         Replication all = line.run(new Extent.Changes(50), Detail.TRACE);
 
+        assertThat(line.run(new Extent.Changes(50), Detail.TOTALS).totals()).isEqualTo(all.totals());
+        assertThat(line.run(new Extent.Changes(50), Detail.TOTALS).changes()).isEmpty();
         assertThat(line.run(new Extent.Changes(50), Detail.CHANGES).totals()).isEqualTo(all.totals());
         assertThat(line.run(new Extent.Changes(50), Detail.CHANGES).changes()).isEqualTo(all.changes());
         assertThat(line.run(new Extent.Changes(50), Detail.ELEMENTS).work()).isEqualTo(all.work());

@@ -31,7 +31,7 @@ class EvaluatorTest {
 
     @Test
     void itGivesWhatTheVerdictGives() {
-        Evaluation evaluation = evaluator(2).evaluate(RANDOM, PLAN);
+        Evaluation evaluation = evaluator(2).findingCauses().evaluate(RANDOM, PLAN);
         Verdict verdict = new RunThroughStudy(HandMade.request(RANDOM, 50, 20))
                 .run(StudyOptions.plain(), StudyListener.NONE)
                 .verdict();

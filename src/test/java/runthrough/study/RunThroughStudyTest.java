@@ -256,19 +256,6 @@ class RunThroughStudyTest {
     }
 
     @Test
-    void aStopOfACoilChangeCutOffAtTheEndIsNotCountedByCoilChange() {
-        // The totals of the bad hour hold two stops, the records of its coil changes only one: 1 of 4.
-        Replication cut = new Replication(0, BAD.totals(), BAD.changes().subList(0, 3), List.of(), Optional.empty());
-
-        assertThat(study(LINE, cut)
-                        .verdict()
-                        .stoppages()
-                        .starvedPerHundredChanges()
-                        .mean())
-                .isEqualTo(25);
-    }
-
-    @Test
     void aStudyWithoutAnyCompleteCoilChangeIsRefused() {
         assertThatThrownBy(() -> study(LINE, HandMade.hour(0), HandMade.hour(1)))
                 .isInstanceOf(StudyException.class)
