@@ -77,12 +77,17 @@ public record Notation(Optional<Unit> unit, String symbol, Rounding rounding, Ro
 
     /** The same for what must not be exceeded: rounded down. */
     public Notation atMost() {
-        return new Notation(unit, symbol, rounding, RoundingMode.FLOOR);
+        return towards(RoundingMode.FLOOR);
     }
 
     /** The same for the least that is enough: rounded up. */
     public Notation atLeast() {
-        return new Notation(unit, symbol, rounding, RoundingMode.CEILING);
+        return towards(RoundingMode.CEILING);
+    }
+
+    /** The same rounded to the side that {@code side} says. */
+    public Notation towards(RoundingMode side) {
+        return new Notation(unit, symbol, rounding, side);
     }
 
     /** The same for a value to be set that was found by trying it; minutes and seconds stay. */

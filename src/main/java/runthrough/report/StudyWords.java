@@ -44,6 +44,14 @@ public record StudyWords(Texts texts) {
                         .orElse("");
     }
 
+    /** That a second target, to go without a stop, is not shown to be met by {@code share}: a sentence behind those of the first. */
+    public String missedWithoutStop(Estimate share, double target) {
+        return " But " + texts.value(Kind.SHARE, share).besides(target).text()
+                + " go without a stop, and the target of "
+                + Texts.target(target) + " is "
+                + (against(target, share) == TargetStatus.MISSES ? "missed." : "not shown to be met.");
+    }
+
     /** Whether a share that was seen meets {@code target}. */
     public TargetStatus against(double target, Estimate share) {
         Optional<Interval> interval = texts.known(share.interval());

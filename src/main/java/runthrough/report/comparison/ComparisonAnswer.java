@@ -100,18 +100,19 @@ public final class ComparisonAnswer {
         return difference.significance() == Significance.SIGNIFICANT && difference.mean() > 0;
     }
 
-    /** Such as: "second uncoiler" gains 312 t a year over "as written" (305 to 319), significant; the time lost ... */
+    /** Such as: "second uncoiler" gives 312 t (305 to 319) a year more than "as written" (significant); 40 h less is lost ... */
     private String sentence(Compared one) {
         return quoted(one) + " " + outputWords(one) + "; " + lostWords(one) + ".";
     }
 
     private String outputWords(Compared one) {
         Difference difference = output.of(one).difference().orElseThrow();
-        String over = " a year against " + quoted(comparison.today());
+        String today = quoted(comparison.today());
         return switch (difference.significance()) {
             case SIGNIFICANT ->
-                (difference.mean() > 0 ? "gains " : "loses ") + output.size(difference) + over + ", "
-                        + ComparisonFigure.word(difference);
+                "gives " + output.size(difference) + " a year "
+                        + (difference.mean() > 0 ? "more" : "less") + " than " + today + " ("
+                        + ComparisonFigure.word(difference) + ")";
             case NOT_SHOWN -> "is not shown to change the output" + among(output, difference, " a year");
             case NONE -> "changes nothing in the output";
         };
@@ -121,8 +122,8 @@ public final class ComparisonAnswer {
         Difference difference = lost.of(one).difference().orElseThrow();
         return switch (difference.significance()) {
             case SIGNIFICANT ->
-                lost.size(difference) + (difference.mean() > 0 ? " more" : " less") + " is lost, "
-                        + ComparisonFigure.word(difference);
+                lost.size(difference) + (difference.mean() > 0 ? " more" : " less") + " is lost ("
+                        + ComparisonFigure.word(difference) + ")";
             case NOT_SHOWN -> "no change in the time lost is shown" + among(lost, difference, "");
             case NONE -> "the time lost is the same";
         };

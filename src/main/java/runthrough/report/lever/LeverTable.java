@@ -80,7 +80,7 @@ public final class LeverTable {
 
     private static String needed(LeverAnswer answer, LeverWords words, Line line) {
         return answer.status() == LeverAnswer.Status.ENOUGH
-                ? words.value(answer, answer.value().orElseThrow())
+                ? words.shown(answer.lever(), answer.value().orElseThrow())
                         + words.interval(answer, "")
                         + words.cost("; ", answer.cost())
                 : LeverWords.words(answer.status()) + slowest(answer, words, line);

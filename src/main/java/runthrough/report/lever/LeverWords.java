@@ -1,8 +1,10 @@
 package runthrough.report.lever;
 
+import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import runthrough.quantity.Kind;
+import runthrough.quantity.Notation;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Unit;
 import runthrough.quantity.UnitSystem;
@@ -13,7 +15,8 @@ import runthrough.study.lever.Lever;
 import runthrough.study.lever.LeverAnswer;
 
 /**
- * Levers in words. A value is written with every digit that was tried, so that whoever sets it gets what is promised.
+ * Levers in words. A value is written with every digit that was tried, so that whoever sets it gets what is promised; a time above
+ * 90 s in whole seconds, rounded to the side on which the target is met.
  *
  * @param system the user's units
  */
@@ -36,14 +39,25 @@ public record LeverWords(UnitSystem system) {
         };
     }
 
-    /** A value of a lever as a person would write it. */
+    /** A value of a lever as a file takes it. */
     public String number(Lever lever, double si) {
         return number(lever.what().kind(), si);
     }
 
-    /** A value of such a kind, or a number of people or uncoilers. */
-    public String number(Optional<Kind> kind, double si) {
+    private String number(Optional<Kind> kind, double si) {
         return figure(kind, si) + kind.map(known -> " " + unit(known).symbol()).orElse("");
+    }
+
+    /** A value of such a kind, or a number of people or uncoilers, to be read; {@code mode} says to which side a time is rounded. */
+    public String shown(Optional<Kind> kind, double si, RoundingMode mode) {
+        Notation time = Notation.time(si).towards(mode);
+        return kind.filter(Kind.TIME::equals).isPresent() && time.isClock() ? time.text(si) : number(kind, si);
+    }
+
+    /** A value of {@code lever}, to be read; seconds off a pass without their sign. */
+    public String shown(Lever lever, double si) {
+        boolean isOff = isTimeOff(lever) && si <= 0;
+        return shown(lever.what().kind(), unsigned(lever, si), isOff ? RoundingMode.CEILING : RoundingMode.FLOOR);
     }
 
     /** The same without its unit. */
@@ -56,18 +70,13 @@ public record LeverWords(UnitSystem system) {
         return Units.of(system).unit(kind);
     }
 
-    /** A value of {@code answer}'s lever; seconds off a pass without their sign. */
+    /** A value of {@code answer}'s lever as a file takes it; seconds off a pass without their sign. */
     public String value(LeverAnswer answer, double si) {
         return value(answer.lever(), si);
     }
 
-    /** A value of {@code lever}; seconds off a pass without their sign. */
-    public String value(Lever lever, double si) {
+    private String value(Lever lever, double si) {
         return number(lever, unsigned(lever, si));
-    }
-
-    private String figure(LeverAnswer answer, double si) {
-        return figure(answer.lever().what().kind(), unsigned(answer.lever(), si));
     }
 
     private static double unsigned(Lever lever, double si) {
@@ -108,7 +117,7 @@ public record LeverWords(UnitSystem system) {
     }
 
     private String change(Lever lever, double present, double value, String strands) {
-        String text = value(lever, value);
+        String text = shown(lever, value);
         String instead = ", instead of " + present(lever, present);
         return switch (lever.what()) {
             case CAPACITY -> "an accumulator that holds " + text + strands + instead;
@@ -158,7 +167,16 @@ public record LeverWords(UnitSystem system) {
         double one = low.getAsDouble();
         double other = high.getAsDouble();
         boolean turned = answer.lever().what() == Lever.What.JOINT_CYCLE_TIME && other <= 0;
-        return " (" + name + figure(answer, turned ? other : one) + " to " + value(answer, turned ? one : other) + ")";
+        return " (" + name + range(answer.lever(), turned ? other : one, turned ? one : other) + ")";
+    }
+
+    private String range(Lever lever, double from, double to) {
+        double low = unsigned(lever, from);
+        double high = unsigned(lever, to);
+        Notation time = Notation.time(Math.max(low, high));
+        return isTimeOff(lever) && time.isClock()
+                ? time.range(low, high, 0)
+                : figure(lever.what().kind(), low) + " to " + number(lever, high);
     }
 
     /** What came of a lever that is not set. */
@@ -167,7 +185,7 @@ public record LeverWords(UnitSystem system) {
             case NONE_NEEDED -> "no change is needed";
             case ENOUGH -> "enough";
             case NONE_IS_ENOUGH -> "no value is enough";
-            case DOES_NOT_APPLY -> "does not apply";
+            case DOES_NOT_APPLY -> "would change nothing";
         };
     }
 }

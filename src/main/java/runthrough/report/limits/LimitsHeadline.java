@@ -2,6 +2,7 @@ package runthrough.report.limits;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import runthrough.report.Headline;
 import runthrough.report.Headline.Tone;
@@ -10,6 +11,7 @@ import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.report.lever.LeverWords;
 import runthrough.study.Evaluation;
+import runthrough.study.Goal;
 import runthrough.study.TargetStatus;
 import runthrough.study.lever.Lever;
 import runthrough.study.limits.Limits;
@@ -37,10 +39,19 @@ final class LimitsHeadline {
                             + " with any joint. There is no value up to which it runs through.");
         }
         return switch (present.get()) {
-            case MEETS -> new Headline(Tone.RUNS_THROUGH, "WITHIN ITS LIMITS", sentence());
+            case MEETS -> new Headline(Tone.RUNS_THROUGH, "WITHIN ITS LIMITS", sentence() + withoutStop());
             case MISSES -> new Headline(Tone.STOPS, "BEYOND ITS LIMITS", sentence());
             case UNDECIDED -> new Headline(Tone.MARGINAL, "AT ITS LIMITS", sentence());
         };
+    }
+
+    /** A second target that is not met while the first is: the word says nothing of it. */
+    private String withoutStop() {
+        Evaluation present = limits.present().orElseThrow();
+        OptionalDouble target = limits.request().run().targetWithoutStop();
+        return target.isPresent() && present.answer(Goal.withoutStop(target.getAsDouble())) != TargetStatus.MEETS
+                ? words.missedWithoutStop(present.shareWithoutStop(), target.getAsDouble())
+                : "";
     }
 
     private String sentence() {

@@ -1,5 +1,6 @@
 package runthrough.report.sizing;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -143,7 +144,7 @@ record Remedies(Sizing.NoneEnough none, boolean hasShifts, Texts texts, LeverWor
 
     private static String value(Remedy remedy, double si, LeverWords words) {
         return remedy.lever()
-                .map(lever -> words.value(lever, si))
-                .orElseGet(() -> words.number(remedy.what().kind(), si));
+                .map(lever -> words.shown(lever, si))
+                .orElseGet(() -> words.shown(remedy.what().kind(), si, RoundingMode.FLOOR));
     }
 }

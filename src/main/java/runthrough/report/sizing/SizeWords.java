@@ -107,7 +107,7 @@ record SizeWords(Sizing sizing, StudyWords words) {
     Optional<Value> strands() {
         return sizing.strands()
                 .flatMap(found -> found.answer().isPresent()
-                        ? Optional.of(Value.of(found.answer().getAsDouble(), tried()))
+                        ? Optional.of(texts().found(tried(), found.answer().getAsDouble(), found.low(), found.high()))
                         : Optional.empty());
     }
 

@@ -5,6 +5,8 @@ import java.util.List;
 import runthrough.handcalc.BearableSlowed;
 import runthrough.handcalc.Margin;
 import runthrough.handcalc.Storage;
+import runthrough.plant.Line;
+import runthrough.plant.check.LineCheck;
 import runthrough.quantity.Kind;
 import runthrough.report.Cell;
 import runthrough.report.Figure;
@@ -59,8 +61,10 @@ final class SizingFigures {
                                 name,
                                 texts.found(words.tried(), capacity, found.low(), found.high()),
                                 words.ofStrands(capacity)
-                                        .map(strands -> strands + "; " + target)
-                                        .orElse(target))),
+                                                .map(strands -> strands + "; ")
+                                                .orElse("")
+                                        + target
+                                        + least(found))),
                         () -> figures.add(new Figure(name, Cell.of("no capacity is enough"), target)));
         sizing.handCalculation()
                 .storage()
@@ -68,6 +72,16 @@ final class SizingFigures {
                 .flatMap(BearableSlowed::capacity)
                 .ifPresent(margin ->
                         figures.add(Figure.of("hand calculation, no stop", least(margin), "the process slows")));
+    }
+
+    /** Where less is refused: the levels of the file need so much. */
+    private String least(Crossing found) {
+        Line line = sizing.request().line();
+        return found.missed().isPresent()
+                        && !LineCheck.accepts(line.with(
+                                line.accumulator().resizedTo(found.missed().getAsDouble())))
+                ? "; the levels given allow no less"
+                : "";
     }
 
     private void present(Sizing.Point now) {

@@ -46,15 +46,32 @@ final class SizingHeadline {
         return "The smallest accumulator with which " + Texts.target(sizing.target())
                 + " of coil changes run through holds "
                 + words.strands()
-                        .map(strands -> strands.text() + ": "
+                        .map(strands -> strands.known() + ": "
                                 + words.ofStrands(strands.si()).orElseThrow() + ". With another stroke it holds ")
                         .orElse("")
                 + interval(words.capacity().orElseThrow()) + setting + ". "
+                + withoutStop()
                 + asItIs()
                 + new FailuresNow(sizing, words.present())
                         .sentence()
                         .map(most -> " " + most)
                         .orElse("");
+    }
+
+    /** What the second target asks for, where that is more. */
+    private String withoutStop() {
+        return sizing.withoutStop()
+                .filter(found -> !(found.answer().orElse(Double.POSITIVE_INFINITY)
+                        <= words.smallest().orElseThrow()))
+                .map(found -> "For "
+                        + Texts.target(
+                                sizing.request().run().targetWithoutStop().orElseThrow())
+                        + " without a stop "
+                        + (found.answer().isPresent()
+                                ? "it has to hold "
+                                        + words.tried().text(found.answer().getAsDouble()) + ". "
+                                : "no capacity is enough. "))
+                .orElse("");
     }
 
     private static String interval(Value value) {

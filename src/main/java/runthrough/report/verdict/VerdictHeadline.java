@@ -128,10 +128,8 @@ final class VerdictHeadline {
     private String withoutStop() {
         return verdict.withoutStop()
                 .filter(second -> verdict.answer() == TargetStatus.MEETS && !verdict.meetsAll())
-                .map(second -> " But " + texts.share(second.share().mean())
-                        + " go without a stop, and the target of "
-                        + Texts.target(second.target().orElseThrow()) + " is "
-                        + (second.answer().orElseThrow() == TargetStatus.MISSES ? "missed." : "not shown to be met."))
+                .map(second -> result.words()
+                        .missedWithoutStop(second.share(), second.target().orElseThrow()))
                 .orElse("");
     }
 
