@@ -312,6 +312,16 @@ class PeopleTest {
     }
 
     @Test
+    void wherePutOffBreaksOverlap_aLargerCrewOfAShorterOneDoesNotCount() {
+        // Rule CREW-11. Both breaks begin at T2 = 1100 s: nobody until 1260 s, whatever the one person of the other
+        // until 1120 s.
+        CoilChange change = inShifts(
+                work(1, List.of(element("load", 50)), element("weld", 100)),
+                shift(HOURS, 1, new Break(1010, 160, 0), new Break(1020, 20, 1)));
+        assertNear(prepared(run(change, 2, 0), 2).start(), 1260);
+    }
+
+    @Test
     void aBreakFollowsABreak_nobodyComesBetween() {
         // Rule CREW-11. From 0 to 300 s nobody is there, in two breaks.
         CoilChange change = inShifts(

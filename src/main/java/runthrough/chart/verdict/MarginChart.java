@@ -73,7 +73,7 @@ final class MarginChart {
                 "margin",
                 title,
                 reading,
-                "Histogram of " + margins.count() + " margins from " + units.length(margins.percentile(0)) + " to "
+                "Histogram of " + margins.count() + " margins from " + units.margin(margins.percentile(0)) + " to "
                         + units.length(margins.percentile(1))
                         + "; below zero the process could not keep its rated speed. " + reading,
                 context.style().picture(title, plot, legend, DistributionPlot.HEIGHT + 20));

@@ -32,7 +32,7 @@ final class CoilsTable {
 
     private Table table() {
         TableMaker<CoilRow> table = TableMaker.<CoilRow>of(
-                        coilsCaption(line.coils().size()))
+                        "Coils: " + order(line) + shown(line.coils().size()))
                 .shownUpTo(MOST_COILS)
                 .words("Coil", row -> row.coil().name());
         add(table, "Thickness", Kind.THICKNESS, Coil::thickness);
@@ -70,14 +70,18 @@ final class CoilsTable {
                 : Double.NaN;
     }
 
-    private String coilsCaption(int count) {
+    /** In which order the coils of {@code line} come, in words. */
+    static String order(Line line) {
         if (line.coilSource() instanceof CoilSource.Repeated) {
-            return "Coils: one kind";
-        } else if (line.coilSource() instanceof CoilSource.Mix) {
-            return "Coils: drawn at random by their shares";
+            return "one kind";
         }
-        String caption = "Coils: in this order, again from the top when it runs out";
-        return count > MOST_COILS ? caption + " (the first " + MOST_COILS + " of " + count + ")" : caption;
+        return line.coilSource() instanceof CoilSource.Mix
+                ? "drawn at random by their shares"
+                : "in this order, again from the top when it runs out";
+    }
+
+    private static String shown(int count) {
+        return count > MOST_COILS ? " (the first " + MOST_COILS + " of " + count + ")" : "";
     }
 
     private String size(Coil coil) {

@@ -115,7 +115,7 @@ final class DescribedValues {
 
     private void coils() {
         Table table = CoilsTable.of(request.line(), texts);
-        add("Coils", "", "coils", new Value(table.caption().replace("Coils: ", ""), true, true));
+        add("Coils", "", "coils", new Value(CoilsTable.order(request.line()), true, true));
         boolean isOne = table.rows().size() == 1;
         for (int row = 0; row < table.rows().size(); row++) {
             String coil = table.rows().get(row).get(0).text();

@@ -7,6 +7,7 @@ import runthrough.quantity.Dimension;
 import runthrough.quantity.Quantity;
 import runthrough.quantity.QuantityParser;
 import runthrough.quantity.Reading;
+import runthrough.quantity.Unit;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -80,9 +81,20 @@ public record Amount(Dimension dimension, Range range) implements Shape<Double> 
 
     @Override
     public String allowed() {
-        String limits = dimension == Dimension.SHARE ? range.words("%", 100) : range.words("", 1);
+        String limits = dimension == Dimension.SHARE
+                ? range.words("%", 100)
+                : isBounded() ? range.words(bounds().symbol(), bounds().fromSi(1)) : range.words("", 1);
         String article = dimension == Dimension.ACCELERATION ? "an " : "a ";
         return article + dimension.label() + " with its unit, " + limits;
+    }
+
+    private boolean isBounded() {
+        return range.greatest() < Double.POSITIVE_INFINITY;
+    }
+
+    /** The unit of the bounds: hours for times as long. */
+    private Unit bounds() {
+        return dimension == Dimension.TIME && Unit.HOUR.fromSi(range.greatest()) >= 1 ? Unit.HOUR : dimension.base();
     }
 
     @Override

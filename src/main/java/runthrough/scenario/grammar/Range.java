@@ -2,7 +2,7 @@ package runthrough.scenario.grammar;
 
 import runthrough.plant.check.StandIn;
 import runthrough.quantity.Dimension;
-import runthrough.quantity.Numbers;
+import runthrough.quantity.Notation;
 
 /**
  * Which numbers are allowed. Bounds are SI, shares from 0 to 1.
@@ -24,9 +24,6 @@ public record Range(double least, boolean leastIncluded, double greatest, boolea
     /** From 0, not allowed, to 1, allowed. */
     public static final Range POSITIVE_SHARE = new Range(0, false, 1, true);
 
-    /** Digits of a bound. */
-    private static final int MANY = 8;
-
     /** Whether {@code value} is allowed; NaN never is. */
     boolean allows(double value) {
         boolean highEnough = leastIncluded ? value >= least : value > least;
@@ -40,17 +37,19 @@ public record Range(double least, boolean leastIncluded, double greatest, boolea
             return "any finite value";
         }
         String low = (leastIncluded ? "" : "more than ")
-                + bound(least, unit, unitsPerSi)
+                + bound(least, unit, unitsPerSi, Notation.PLAIN.atLeast())
                 + (leastIncluded ? " or more" : "");
         if (greatest == Double.POSITIVE_INFINITY) {
             return low;
         }
-        String from = leastIncluded ? "at least " + bound(least, unit, unitsPerSi) : low;
-        return from + " and " + (greatestIncluded ? "at most " : "less than ") + bound(greatest, unit, unitsPerSi);
+        String from = leastIncluded ? "at least " + bound(least, unit, unitsPerSi, Notation.PLAIN.atLeast()) : low;
+        return from + " and " + (greatestIncluded ? "at most " : "less than ")
+                + bound(greatest, unit, unitsPerSi, Notation.PLAIN.atMost());
     }
 
-    private static String bound(double value, String unit, double unitsPerSi) {
-        return Numbers.text(value * unitsPerSi, MANY) + (unit.isEmpty() ? "" : " " + unit);
+    /** A bound that was calculated is rounded to the side that is allowed. */
+    private static String bound(double value, String unit, double unitsPerSi, Notation notation) {
+        return notation.number(value * unitsPerSi) + (unit.isEmpty() ? "" : " " + unit);
     }
 
     /**
