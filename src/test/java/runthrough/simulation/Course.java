@@ -7,52 +7,52 @@ import runthrough.simulation.records.Trace.Point;
 import runthrough.simulation.records.Trace.ProcessState;
 
 /** Reads the trace of a run for tests: the line at any time, and when its sections took up a state. SI units. */
-final class Course {
+public final class Course {
     private final List<Point> points;
 
     private Course(List<Point> points) {
         this.points = points;
     }
 
-    static Course of(Replication run) {
+    public static Course of(Replication run) {
         return new Course(run.trace().orElseThrow().points());
     }
 
-    List<Point> points() {
+    public List<Point> points() {
         return points;
     }
 
     /** Level (m) at {@code time}. */
-    double level(double time) {
+    public double level(double time) {
         Point point = last(time);
         return point.levelAfter(time - point.time());
     }
 
     /** Entry speed (m/s) at {@code time}, after what happens then. */
-    double entrySpeed(double time) {
+    public double entrySpeed(double time) {
         Point point = last(time);
         return point.entrySpeedAfter(time - point.time());
     }
 
     /** Process speed (m/s) at {@code time}, after what happens then. */
-    double processSpeed(double time) {
+    public double processSpeed(double time) {
         Point point = last(time);
         return point.processSpeedAfter(time - point.time());
     }
 
-    double entryAcceleration(double time) {
+    public double entryAcceleration(double time) {
         return last(time).entryAcceleration();
     }
 
-    double processAcceleration(double time) {
+    public double processAcceleration(double time) {
         return last(time).processAcceleration();
     }
 
-    EntryState entryState(double time) {
+    public EntryState entryState(double time) {
         return last(time).entryState();
     }
 
-    ProcessState processState(double time) {
+    public ProcessState processState(double time) {
         return last(time).processState();
     }
 
@@ -70,22 +70,22 @@ final class Course {
     }
 
     /** When the entry section took up {@code state} for the {@code n}-th time, from 1 (s). */
-    double takesUp(EntryState state, int n) {
+    public double takesUp(EntryState state, int n) {
         return times(state).get(n - 1);
     }
 
     /** When the process section took up {@code state} for the {@code n}-th time, from 1 (s). */
-    double takesUp(ProcessState state, int n) {
+    public double takesUp(ProcessState state, int n) {
         return times(state).get(n - 1);
     }
 
     /** All times at which the entry section took up {@code state}; a state left at the same instant does not count. */
-    List<Double> times(EntryState state) {
+    public List<Double> times(EntryState state) {
         return times(points.stream().map(Point::entryState).toList(), state);
     }
 
     /** All times at which the process section took up {@code state}; a state left at the same instant does not count. */
-    List<Double> times(ProcessState state) {
+    public List<Double> times(ProcessState state) {
         return times(points.stream().map(Point::processState).toList(), state);
     }
 

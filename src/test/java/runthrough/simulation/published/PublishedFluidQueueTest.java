@@ -1,4 +1,4 @@
-package runthrough.simulation;
+package runthrough.simulation.published;
 
 import static runthrough.report.validation.Topic.FLUID_QUEUE;
 
@@ -11,7 +11,8 @@ import runthrough.checks.RecordsChecks;
 import runthrough.checks.Sources;
 import runthrough.plant.Distribution;
 import runthrough.quantity.Numbers;
-import runthrough.simulation.Sampled.Mean;
+import runthrough.simulation.PlainLine;
+import runthrough.simulation.published.Sampled.Mean;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.Totals;
 import runthrough.simulation.records.Trace.Point;

@@ -1,4 +1,4 @@
-package runthrough.simulation;
+package runthrough.simulation.published;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static runthrough.report.validation.Topic.TWO_MACHINES;
@@ -13,7 +13,8 @@ import runthrough.checks.PublishedCheck;
 import runthrough.checks.RecordsChecks;
 import runthrough.checks.Sources;
 import runthrough.plant.Distribution;
-import runthrough.simulation.Sampled.Mean;
+import runthrough.simulation.PlainLine;
+import runthrough.simulation.published.Sampled.Mean;
 import runthrough.simulation.records.Totals;
 
 /**

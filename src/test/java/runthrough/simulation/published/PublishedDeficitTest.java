@@ -1,4 +1,4 @@
-package runthrough.simulation;
+package runthrough.simulation.published;
 
 import static runthrough.report.validation.Topic.JOINT_DEFICIT;
 
@@ -16,7 +16,8 @@ import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.quantity.Numbers;
 import runthrough.report.validation.Reference;
-import runthrough.simulation.Sampled.Mean;
+import runthrough.simulation.PlainLine;
+import runthrough.simulation.published.Sampled.Mean;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.Totals;

@@ -1,4 +1,4 @@
-package runthrough.simulation;
+package runthrough.simulation.published;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -10,6 +10,9 @@ import runthrough.checks.PublishedCheck;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.RunPlan.Extent;
+import runthrough.simulation.LineSimulator;
+import runthrough.simulation.PlainLine;
+import runthrough.simulation.Replication;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.Totals;
 

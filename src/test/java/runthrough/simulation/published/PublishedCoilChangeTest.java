@@ -1,4 +1,4 @@
-package runthrough.simulation;
+package runthrough.simulation.published;
 
 import static runthrough.report.validation.Topic.KINEMATICS;
 import static runthrough.simulation.PlainLine.AT_ONCE;
@@ -12,7 +12,10 @@ import runthrough.checks.CheckBook;
 import runthrough.checks.RecordsChecks;
 import runthrough.checks.Sources;
 import runthrough.plant.Distribution;
-import runthrough.simulation.Sampled.Mean;
+import runthrough.simulation.Course;
+import runthrough.simulation.PlainLine;
+import runthrough.simulation.Replication;
+import runthrough.simulation.published.Sampled.Mean;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Totals;
 import runthrough.simulation.records.Trace;
