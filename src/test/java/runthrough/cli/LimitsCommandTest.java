@@ -40,6 +40,17 @@ class LimitsCommandTest {
         throw new AssertionError("no limit " + what);
     }
 
+    /** Joints of 60 s draw 60 m at 1 m/s: eight strands of 8 m hold 64 m, seven only 56 m. */
+    @Test
+    void strandsAreCountedWhole() {
+        session.write(
+                "strands.yaml",
+                Session.LINE.replace("capacity: 100 m", "strands: 10, stroke: 8 m, carriage-speed: 600 m/min"));
+
+        assertThat(session.run("limits", "strands.yaml", "--no-report").out().replaceAll("\\s+", " "))
+                .contains("The capacity goes by whole strands of 8 m; now 10, needed 8.");
+    }
+
     /** Joints of 60 s draw 60 m of 100 m at 1 m/s: up to 100 s, or 1.6667 m/s = 100 m/min. */
     @Test
     void answerComesFirstInPlainWords() {
