@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import runthrough.plant.CoilChange;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Line;
 import runthrough.plant.LineFigure;
 import runthrough.plant.Practice;
@@ -223,7 +224,10 @@ public record ScenarioText(Path file, String text) {
                     change.path(),
                     change.value(),
                     "cannot be written into the scenario as one change",
-                    "Change what is behind it.");
+                    canWrite(figure, now.request().line())
+                            ? "Change what is behind it."
+                            : "Change the speeds in the schedule, or run it with --set " + figure.path() + "="
+                                    + change.value().replace(" ", "") + ".");
         }
         ScenarioText changed = this;
         for (Change one : behind) {
@@ -232,8 +236,19 @@ public record ScenarioText(Path file, String text) {
         return changed;
     }
 
+    /** Whether another value of {@code figure} of {@code line} can be written into its scenario: a schedule is another file. */
+    public static boolean canWrite(LineFigure figure, Line line) {
+        boolean isInSchedule = figure == LineFigure.RATED_SPEED
+                && line.coilSource() instanceof CoilSource.Schedule
+                && line.coils().stream().anyMatch(coil -> coil.processSpeed().isPresent());
+        return !isInSchedule;
+    }
+
     private static List<Change> behind(
             LineFigure figure, Setting asked, ScenarioFile opened, SimulationRequest now, SimulationRequest then) {
+        if (!canWrite(figure, now.line())) {
+            return List.of();
+        }
         return switch (figure) {
             case JOINT_CYCLE_TIME, RETHREAD_TIME -> standing(now.line(), then.line());
             case USABLE_CAPACITY -> {

@@ -11,6 +11,7 @@ import runthrough.quantity.Unit;
 import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
 import runthrough.scenario.Input;
+import runthrough.scenario.ScenarioText;
 
 /**
  * A number of the line as a field of the page.
@@ -77,11 +78,18 @@ record FieldView(
     /** Half and twice: as far as people move a number. */
     private static final double REACH = 2;
 
-    /** All of {@code draft}, in its order. */
+    /** All numbers of {@code draft} that the page shows, in their order. */
     static List<FieldView> all(PageScenario draft, UnitSystem system) {
         return draft.file().inputs().stream()
                 .flatMap(input -> of(input, system).stream())
                 .toList();
+    }
+
+    /** Whether the page can write another value into {@code draft}. */
+    boolean canChange(PageScenario draft) {
+        return LineFigure.called(path)
+                .map(figure -> ScenarioText.canWrite(figure, draft.asked().line()))
+                .orElse(true);
     }
 
     /** The field for {@code input}; empty where the page cannot change it. */

@@ -7,10 +7,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import runthrough.plant.CoilChange;
 import runthrough.plant.LineFigure;
+import runthrough.plant.Shifts;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.report.Texts;
 import runthrough.report.lever.LeverWords;
+import runthrough.scenario.ScenarioText;
 import runthrough.study.Goal;
 import runthrough.study.StudyListener;
 import runthrough.study.TargetStatus;
@@ -68,7 +70,7 @@ record Fixes(String words, List<Fix> fixes) {
                 .isPresent();
         List<LeverAnswer> answers = new ArrayList<>();
         for (LineLimit limit : limits.limits()) {
-            if (meets && limit.isCrossed() && limit.what() != Lever.What.COIL_LENGTH) {
+            if (meets && limit.isCrossed() && !limit.isAsItIs() && limit.what() != Lever.What.COIL_LENGTH) {
                 answers.add(limit.asLever(Goal.runThrough(limits.target()), strand(request, limit)));
             }
         }
@@ -87,9 +89,33 @@ record Fixes(String words, List<Fix> fixes) {
         String sentence = words.sentence(answer);
         return new Fix(
                 Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1),
-                path(answer, request)
-                        .map(path -> List.of(new PageRequest.Part(path, setting(answer, request, words))))
-                        .orElse(List.of()));
+                isCrewOfShifts(answer, request)
+                        ? crews(request.line().change().shifts().orElseThrow(), answer)
+                        : path(answer, request)
+                                .map(path -> List.of(new PageRequest.Part(path, setting(answer, request, words))))
+                                .orElse(List.of()));
+    }
+
+    private static boolean isCrewOfShifts(LeverAnswer answer, SimulationRequest request) {
+        return answer.lever().what() == Lever.What.CREW
+                && request.line().change().shifts().isPresent();
+    }
+
+    /** As many more people in every shift as the largest needs, and in its breaks. */
+    private static List<PageRequest.Part> crews(Shifts now, LeverAnswer answer) {
+        Shifts then = now.withLargestCrew((int) Math.round(answer.value().orElseThrow()));
+        List<PageRequest.Part> parts = new ArrayList<>();
+        for (Shifts.Shift shift : then.list()) {
+            String path = "coil-change.shifts." + shift.name();
+            parts.add(new PageRequest.Part(path + ".crew", Integer.toString(shift.crew())));
+            for (int i = 0; i < shift.breaks().size(); i++) {
+                int crew = shift.breaks().get(i).crew();
+                if (crew > 0) {
+                    parts.add(new PageRequest.Part(path + ".breaks[" + (i + 1) + "].crew", Integer.toString(crew)));
+                }
+            }
+        }
+        return parts;
     }
 
     private static String setting(LeverAnswer answer, SimulationRequest request, LeverWords words) {
@@ -124,7 +150,10 @@ record Fixes(String words, List<Fix> fixes) {
         return switch (answer.lever().what()) {
             case CAPACITY ->
                 Optional.of(answer.strand().isPresent() ? "accumulator.strands" : LineFigure.USABLE_CAPACITY.path());
-            case PROCESS_SPEED -> Optional.of(LineFigure.RATED_SPEED.path());
+            case PROCESS_SPEED ->
+                Optional.of(LineFigure.RATED_SPEED)
+                        .filter(figure -> ScenarioText.canWrite(figure, request.line()))
+                        .map(LineFigure::path);
             case JOINT_CYCLE_TIME ->
                 answer.value().orElse(1) <= 0
                         ? Optional.of("coil-change.join-shorter-by")
@@ -133,10 +162,12 @@ record Fixes(String words, List<Fix> fixes) {
                                 .filter(any -> request.line().change().joinShorterBy() == 0);
             case ENTRY_TOP_SPEED -> Optional.of("entry.top-speed");
             case UNCOILERS -> Optional.of("entry.uncoilers");
-            case CREW ->
-                request.line().change().shifts().isPresent() ? Optional.empty() : Optional.of("coil-change.crew");
+            case CREW -> Optional.of("coil-change.crew");
             case ELEMENT -> answer.lever().element().map(Fixes::path);
-            case REJECTS, COIL_LENGTH -> Optional.empty();
+            case REJECTS ->
+                Optional.of("coil-change.reject.chance")
+                        .filter(any -> request.line().change().reject() instanceof CoilChange.Reject.Chance);
+            case COIL_LENGTH -> Optional.empty();
         };
     }
 }

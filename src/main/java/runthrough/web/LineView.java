@@ -78,8 +78,10 @@ record LineView(
             return refused(draft.problems().stream().map(Fault::of).toList(), system);
         }
         SimulationRequest request = draft.request().get();
-        List<FieldView> fields = FieldView.all(draft, system);
-        List<AxisView> axes = fields.stream()
+        List<FieldView> all = FieldView.all(draft, system);
+        List<FieldView> fields =
+                all.stream().filter(field -> field.canChange(draft)).toList();
+        List<AxisView> axes = all.stream()
                 .filter(field -> !field.whole() && field.si() > 0)
                 .map(field -> new AxisView(field.path(), field.name()))
                 .toList();
@@ -112,9 +114,9 @@ record LineView(
 
     private static Map<String, List<WorkView>> work(SimulationRequest request, Raw root) {
         Map<String, List<WorkView>> work = new LinkedHashMap<>();
+        CoilChange change = request.line().change();
+        put(work, "prepare", change.prepare(), root, request);
         if (request.line().practice().hasJoiner()) {
-            CoilChange change = request.line().change();
-            put(work, "prepare", change.prepare(), root, request);
             put(work, "tail", change.tail(), root, request);
             put(work, "join", change.join(), root, request);
         }

@@ -46,7 +46,11 @@ record MapView(String svg, String words) {
                 up.present(),
                 STRIDE);
         MapStudy study = new MapStudy(
-                request, AnswerPrecision.target(request), plan, (ofX, ofY) -> variant(draft, across, ofX, up, ofY));
+                        request,
+                        AnswerPrecision.target(request),
+                        plan,
+                        (ofX, ofY) -> variant(draft, across, ofX, up, ofY))
+                .withLimitsOf(draft.asked());
         Answer answer = MapAnswer.of(
                 study.run(threads, listener, MapStore.NONE),
                 List.of(),

@@ -30,6 +30,7 @@ final class PageFiles {
             "charts.js",
             "history.js",
             "inputs.js",
+            "sums.js",
             "work.js",
             "answer.js",
             "jobs.js",

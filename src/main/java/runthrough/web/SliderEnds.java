@@ -37,7 +37,7 @@ final class SliderEnds {
         SliderEnds ends = new SliderEnds(draft, folder, system);
         Map<String, List<Double>> all = new LinkedHashMap<>();
         FieldView.all(draft, system).stream()
-                .filter(field -> field.low() < field.high())
+                .filter(field -> field.low() < field.high() && field.canChange(draft))
                 .forEach(field ->
                         all.put(field.path(), List.of(ends.of(field, field.low()), ends.of(field, field.high()))));
         return all;
@@ -59,13 +59,12 @@ final class SliderEnds {
                 bad = middle;
             }
         }
-        double round = Numbers.rounded(good * field.per(), DIGITS) / field.per();
-        return runs.test(round) ? round : good;
+        return Numbers.rounded(good * field.per(), DIGITS) / field.per();
     }
 
-    /** Whether the page can set it, and the line then be run. */
+    /** Whether the page can set it, as it writes it, and the line then be run. */
     private boolean runs(FieldView field, double si) {
-        String value = Numbers.text(si * field.per(), DIGITS + 1) + " " + field.symbol();
+        String value = Numbers.text(si * field.per(), DIGITS) + " " + field.symbol();
         ScenarioText.Changed changed =
                 PageScenario.edited(draft.text(), List.of(new ScenarioText.Change.Write(field.path(), value.strip())));
         return changed.problems().isEmpty()

@@ -1,7 +1,7 @@
 // Charts of the page, drawn by uPlot; colours are those of the look.
 import uPlot from "/uplot/uPlot.esm.js";
 import { byId, colour, el, svg } from "./dom.js";
-import { apart, clock, digits, percent } from "./words.js";
+import { apart, clock, digits, given, percent } from "./words.js";
 
 const TALL = 230;
 
@@ -229,7 +229,7 @@ export function curveChart(curve, words) {
   curveResizes?.disconnect();
   curveResizes = new ResizeObserver(() => chart.setSize({ width: Math.max(280, place.clientWidth), height: TALL }));
   curveResizes.observe(place);
-  byId("curve-note").textContent = `${curve.words} Dashed: the target, ${percent(curve.target)}. Upright: the capacity there is. Shaded: 95 % interval.`;
+  byId("curve-note").textContent = `${curve.words} Dashed: the target, ${given(curve.target)}. Upright: the capacity there is. Shaded: 95 % interval.`;
   return chart;
 }
 
@@ -249,8 +249,8 @@ export function sureness(answer) {
   const words = answer.chance
     ? `${percent(answer.share.mean)} run through, 95 % interval ${percent(low)} to ${percent(high)}, from ${answer.changes} coil changes`
     : `${percent(answer.share.mean)} run through; nothing is random`;
-  place.setAttribute("aria-label", `${words}; target ${percent(answer.target)}`);
-  byId("sure").textContent = `${words}. Dashed mark: target ${percent(answer.target)}.${answer.refining ? " Running it again to be surer …" : ""}`;
+  place.setAttribute("aria-label", `${words}; target ${given(answer.target)}`);
+  byId("sure").textContent = `${words}. Dashed mark: target ${given(answer.target)}.${answer.refining ? " Running it again to be surer …" : ""}`;
 }
 
 export const table = (head, rows) =>

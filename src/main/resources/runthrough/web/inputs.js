@@ -1,9 +1,13 @@
 // The line as described: fields, sliders for what people ask first, the work of a coil change, and the file itself.
 import { byId, el } from "./dom.js";
+import { workedOut } from "./sums.js";
 import { digits } from "./words.js";
 import { WorkList } from "./work.js";
 
 const GROUPS = { coil: "Coil", coils: "Coils", entry: "Entry", "coil-change": "Coil change", accumulator: "Accumulator", process: "Process", run: "Run" };
+
+/** An end that is off by more than this was not possible as far as people move a number. */
+const ROUNDING = 1.001;
 
 export class Inputs {
   /** `change([{path, value}], isSliding)` asks for values to be written into the file. */
@@ -11,6 +15,7 @@ export class Inputs {
     this.change = change;
     this.fields = new Map();
     this.opened = new Map();
+    this.ends = new Map();
     this.work = new WorkList(change);
     byId("take-text").addEventListener("click", () => this.onText(byId("text").value));
   }
@@ -18,6 +23,7 @@ export class Inputs {
   /** A line newly opened: its values are what sliders are measured from. */
   open(line) {
     this.opened = new Map(line.fields.map((field) => [field.path, field.si]));
+    this.ends = new Map();
     this.shape = null;
   }
 
@@ -95,13 +101,19 @@ export class Inputs {
     this.work.update(line);
   }
 
-  /** How far the sliders go, from least to greatest value by path; one that is being moved keeps its ends. */
+  /**
+   * How far the sliders go, from least to greatest value by path: as far as when the line was opened, and beyond that to a value
+   * that was typed; no further than the line can be run now. One that is being moved keeps its ends.
+   */
   reach(ends) {
     for (const [path, [low, high]] of Object.entries(ends)) {
+      const field = this.line.fields.find((one) => one.path === path);
+      const [least, most] = this.ends.get(path) ?? [low, high];
+      this.ends.set(path, [least, most]);
       for (const shown of this.fields.get(path) ?? []) {
         if (!shown.range || shown.held) continue;
-        shown.range.min = low;
-        shown.range.max = high;
+        shown.range.min = Math.min(low > field.low * ROUNDING ? Math.max(least, low) : least, field.si);
+        shown.range.max = Math.max(high * ROUNDING < field.high ? Math.min(most, high) : most, field.si);
       }
     }
     this.update(this.line);
@@ -122,22 +134,8 @@ export class Inputs {
   }
 }
 
-/** What was typed, as a value of the file: "+20 %" of the present value and "45*1.2" are worked out, a plain number gets its unit. */
+/** What was typed, as a value of the file: sums are worked out, a plain number gets its unit. */
 export function meant(said, field) {
-  const text = said.trim().replace(/[\u2212\u2013]/g, "-").replace(/\u00d7/g, "*");
-  const percent = /^([+-]) ?(\d+(?:\.\d+)?) ?%$/.exec(text);
-  if (percent) {
-    const factor = 1 + (percent[1] === "-" ? -1 : 1) * (Number(percent[2]) / 100);
-    return valued(field.si * field.per * factor, field.symbol, field.whole);
-  }
-  const worked = /^(\d+(?:\.\d+)?) ?([*/]) ?(\d+(?:\.\d+)?) ?(\D.*)?$/.exec(text);
-  if (worked) {
-    const [, one, how, other, unit] = worked;
-    return valued(how === "*" ? one * other : one / other, unit ?? field.symbol, field.whole);
-  }
+  const text = workedOut(said, `${field.si * field.per} ${field.symbol}`, field.whole);
   return /^[-+0-9.]+$/.test(text) && field.symbol !== "" ? `${text} ${field.symbol}` : text;
-}
-
-function valued(number, symbol, whole) {
-  return `${whole ? Math.round(number) : Number(number.toPrecision(6))}${symbol ? ` ${symbol}` : ""}`;
 }

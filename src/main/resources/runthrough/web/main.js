@@ -244,7 +244,7 @@ byId("map-start").addEventListener("click", () => {
   }, signal)).then((map) => {
     if (map) {
       // As an image the picture keeps its own styles, which the page's policy would not let into the page itself.
-      byId("map-picture").replaceChildren(el("img", { src: `data:image/svg+xml;charset=utf-8,${encodeURIComponent(map.svg)}`, alt: map.words }));
+      byId("map-picture").replaceChildren(el("img", { class: "printed", src: `data:image/svg+xml;charset=utf-8,${encodeURIComponent(map.svg)}`, alt: map.words }));
     }
     note.textContent = map ? map.words : "The map was stopped.";
   }).catch((e) => {

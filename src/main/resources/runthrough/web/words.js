@@ -51,6 +51,11 @@ export function percent(share) {
   return `${Number(value.toFixed(value > 99 ? 2 : 1))}\u00a0%`;
 }
 
+/** A share that somebody gave, such as a target, as percent with all its digits. */
+export function given(share) {
+  return `${Number((100 * share).toPrecision(12))}\u00a0%`;
+}
+
 /** Time of day of a run, as h:mm:ss. */
 export function clock(seconds) {
   const s = Math.max(0, Math.floor(seconds));

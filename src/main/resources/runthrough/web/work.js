@@ -1,6 +1,7 @@
 // The work of a coil change as a list: each element with its name, how long it takes in plain fields, and what else is said of it.
 import { byId, el, svg } from "./dom.js";
 import { digits } from "./words.js";
+import { workedOut } from "./sums.js";
 
 const LISTS = { prepare: "Prepare, while the line runs", tail: "Tail, strip standing", join: "Join, strip standing" };
 
@@ -49,7 +50,7 @@ export class WorkList {
     const spark = svg("svg", { class: "spark", viewBox: "0 0 100 30", preserveAspectRatio: "none", role: "img" });
     const labels = one.values.length ? TIMES[one.kind].labels : [];
     const values = labels.map((label) => el("input", { type: "text", autocomplete: "off", "aria-label": `${one.name}, ${label}` }));
-    values.forEach((box, at) => box.addEventListener("change", () => this.change([retimed(path, one.kind, values.map((value) => value.value), at)])));
+    values.forEach((box, at) => box.addEventListener("change", () => this.change([retimed(path, one.kind, values.map((value, j) => workedOut(value.value, this.line.work[list][i].values[j])), at)])));
     const kinds = el("select", { "aria-label": `How the time of ${one.name} is given` }, ...Object.entries(TIMES)
       .filter(([key, time]) => time.from || key === one.kind)
       .map(([key, time]) => el("option", { value: key, selected: key === one.kind }, time.name)));

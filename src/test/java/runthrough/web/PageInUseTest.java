@@ -54,12 +54,12 @@ class PageInUseTest extends BrowsedPage {
         browser.awaitSettled();
     }
 
-    static java.util.stream.Stream<String> linesThatJoin() throws IOException {
-        return ServedLinesTest.names().filter(name -> !name.equals("stamping-rethread"));
+    static java.util.stream.Stream<String> lines() throws IOException {
+        return ServedLinesTest.names();
     }
 
     @ParameterizedTest
-    @MethodSource("linesThatJoin")
+    @MethodSource("lines")
     void aWorkElementIsRenamedRetimedAndGivenAnotherKindOfTime(String name) {
         openLine(name);
         WebElement element = browser.all("#work .element").get(0);
@@ -73,6 +73,8 @@ class PageInUseTest extends BrowsedPage {
         WebElement most = browser.all("#work .element .times input").get(1);
         most.sendKeys(Keys.chord(Keys.CONTROL, "a"), "777", Keys.TAB);
         browser.await("the time in the file", () -> text().contains(", 777 s]"));
+        browser.all("#work .element .times input").get(1).sendKeys(Keys.chord(Keys.CONTROL, "a"), "+10 %", Keys.TAB);
+        browser.await("a tenth more in the file", () -> text().contains(", 854.7 s]"));
         assertThat(browser.find("#faults").isDisplayed()).isFalse();
     }
 
@@ -195,7 +197,22 @@ class PageInUseTest extends BrowsedPage {
         openLine("slitter");
 
         assertThat(browser.value("#units")).isEqualTo("us");
-        assertThat(browser.value(SPEED)).isEqualTo("400 ft/min");
+        assertThat(browser.value("#quick-usable-capacity")).isEqualTo("420 ft");
+        // Each coil of its schedule has a speed of its own, which the page cannot write.
+        assertThat(browser.all(SPEED)).isEmpty();
+    }
+
+    @Test
+    void sliderEndsStayWhereTheyWere() {
+        String most = "document.querySelector('" + SPEED + " ~ input[type=range]').max * 60";
+        browser.await("the ends", () -> number(most) == 90);
+        setSpeed("60 m/min");
+        assertThat(number(most)).isEqualTo(90);
+    }
+
+    private static double number(String script) {
+        return ((Number) java.util.Objects.requireNonNull(browser.driver().executeScript("return " + script)))
+                .doubleValue();
     }
 
     /** The curve's line has the colour of the look that is on. */

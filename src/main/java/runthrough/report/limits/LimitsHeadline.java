@@ -67,7 +67,7 @@ final class LimitsHeadline {
                         Lever.What.ENTRY_TOP_SPEED,
                         Lever.What.COIL_LENGTH)
                 .map(what -> limits.limit(what).orElseThrow())
-                .filter(LineLimit::isCrossed)
+                .filter(limit -> limit.isCrossed() && !limit.isAsItIs())
                 .map(this::way)
                 .toList();
         if (ways.isEmpty()) {

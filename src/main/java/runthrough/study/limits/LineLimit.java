@@ -39,6 +39,7 @@ public record LineLimit(
         List<NamedCauses.Count> beyond,
         Optional<Message> notFeasible,
         Optional<LeverAnswer.Cost> cost) {
+    private static final double ROUNDING = 1e-9;
 
     public LineLimit {
         differences = List.copyOf(differences);
@@ -48,6 +49,11 @@ public record LineLimit(
     /** Whether there is a limit within the range searched. */
     public boolean isCrossed() {
         return crossing.answered() == Crossing.Found.CROSSED;
+    }
+
+    /** Whether the limit is the present value: not a step further. */
+    public boolean isAsItIs() {
+        return isCrossed() && Math.abs(crossing.answer().orElseThrow() - present) <= ROUNDING * Math.abs(present);
     }
 
     /** The same as the answer of a lever; {@code strand} as there. */

@@ -29,6 +29,7 @@ public final class MapStudy {
     private static final int FEWEST = 8;
 
     private final SimulationRequest request;
+    private final SimulationRequest ofLimits;
     private final double target;
     private final MapPlan plan;
     private final MapVariants variants;
@@ -41,7 +42,13 @@ public final class MapStudy {
      * @throws StudyException when the target is no such share
      */
     public MapStudy(SimulationRequest request, double target, MapPlan plan, MapVariants variants) {
+        this(request, request, target, plan, variants);
+    }
+
+    private MapStudy(
+            SimulationRequest request, SimulationRequest ofLimits, double target, MapPlan plan, MapVariants variants) {
         this.request = request;
+        this.ofLimits = ofLimits;
         this.target = Share.targetBelowAll(target);
         this.plan = plan;
         this.variants = variants;
@@ -125,15 +132,20 @@ public final class MapStudy {
         return hasLevers ? withLimits(map, threads, listener) : map;
     }
 
+    /** The same study whose limits along the axes are those of {@code other}, of the same line with more replications. */
+    public MapStudy withLimitsOf(SimulationRequest other) {
+        return new MapStudy(request, other, target, plan, variants);
+    }
+
     /** What takes a few runs beside those of the points. */
     private ShareMap withLimits(ShareMap map, int threads, StudyListener listener) {
         Goal goal = Goal.runThrough(target);
         ProgressCounter steps = new ProgressCounter(StudyListener.NONE, 1);
-        LeverRun run = new LeverRun(request, new Evaluator(threads, listener::cancelled), steps);
+        LeverRun run = new LeverRun(ofLimits, new Evaluator(threads, listener::cancelled), steps);
         run.present();
         return map.with(
-                AxisLimit.of(plan.x(), plan.ownX().orElseThrow(), request, goal, run),
-                AxisLimit.of(plan.y(), plan.ownY().orElseThrow(), request, goal, run));
+                AxisLimit.of(plan.x(), plan.ownX().orElseThrow(), ofLimits, goal, run),
+                AxisLimit.of(plan.y(), plan.ownY().orElseThrow(), ofLimits, goal, run));
     }
 
     private MapPoint point(Grid.Node node) {
