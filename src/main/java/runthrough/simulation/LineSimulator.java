@@ -72,6 +72,7 @@ public final class LineSimulator {
      *
      * @throws IllegalArgumentException when the index is below 0
      * @throws runthrough.simulation.records.SimulationException when the run cannot go on
+     * @throws java.util.concurrent.CancellationException when the thread is interrupted, soon after
      */
     public Replication run(int index, Detail detail) {
         return new LineRun(setting, plan, new RandomNumbers(plan.seed(), index), detail).run(index);

@@ -37,7 +37,7 @@ public final class Evaluator {
      * An evaluator.
      *
      * @param threads how many replications run at once, {@code >= 1}; does not change what comes out
-     * @param cancelled asked between replications: true gives up with a {@link java.util.concurrent.CancellationException}
+     * @param cancelled asked between replications and while they run: true gives up with a {@link java.util.concurrent.CancellationException}
      */
     public Evaluator(int threads, BooleanSupplier cancelled) {
         this(new OrderedRuns(threads), cancelled, false);

@@ -7,6 +7,8 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.IntFunction;
@@ -19,6 +21,8 @@ import java.util.function.IntFunction;
 public final class OrderedRuns {
     /** Pieces begun ahead for each thread: enough that no thread waits for a slow neighbour often. */
     private static final int AHEAD = 4;
+
+    private static final long LOOK_MILLIS = 50;
 
     private final int threads;
 
@@ -37,7 +41,8 @@ public final class OrderedRuns {
      *
      * @param work from the number of a piece to its result; called on several threads
      * @param taker gets the results in order, on this thread
-     * @param cancelled asked on this thread before each result is awaited; an interrupt of it counts as a yes
+     * @param cancelled asked on this thread before and while each result is awaited; an interrupt of it counts as a yes. Work under way
+     *     is interrupted then
      */
     public <T> void run(int count, IntFunction<T> work, Consumer<T> taker, BooleanSupplier cancelled) {
         if (threads == 0) {
@@ -56,8 +61,8 @@ public final class OrderedRuns {
                     int number = next;
                     begun.add(pool.submit(() -> work.apply(number)));
                 }
-                checkGoingOn(cancelled, due, count);
-                taker.accept(result(begun.remove()));
+                int done = due;
+                taker.accept(result(begun.remove(), () -> checkGoingOn(cancelled, done, count)));
             }
         } finally {
             pool.shutdownNow();
@@ -70,9 +75,17 @@ public final class OrderedRuns {
         }
     }
 
-    private static <T> T result(Future<T> future) {
+    /** What {@code future} gives; {@code check} is asked before and while it is awaited. */
+    private static <T> T result(Future<T> future, Runnable check) {
         try {
-            return future.get();
+            while (true) {
+                check.run();
+                try {
+                    return future.get(LOOK_MILLIS, TimeUnit.MILLISECONDS);
+                } catch (TimeoutException e) {
+                    // A long replication: whether to go on is asked again.
+                }
+            }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new CancellationException("given up while waiting for a replication");

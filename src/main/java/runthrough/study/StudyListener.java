@@ -29,7 +29,7 @@ public interface StudyListener {
     /** So many replications of so many are done; called once with 0 at the start, then after each. */
     default void progress(int done, int total) {}
 
-    /** Asked between replications: true gives the study up, with a {@link java.util.concurrent.CancellationException}. */
+    /** Asked between replications and while they run: true gives the study up, with a {@link java.util.concurrent.CancellationException}. */
     default boolean cancelled() {
         return false;
     }

@@ -23,7 +23,7 @@ record PageRequest(
         @Nullable String text,
         @Nullable String units,
         @Nullable String name,
-        @Nullable List<Part> changes,
+        @Nullable List<@Nullable Part> changes,
         @Nullable Integer effort,
         @Nullable String id,
         @Nullable String x,
@@ -75,11 +75,11 @@ record PageRequest(
     }
 
     List<ScenarioText.Change> parts() {
-        List<Part> parts = need(changes, "changes");
+        List<@Nullable Part> parts = need(changes, "changes");
         if (parts.size() > MOST_CHANGES) {
             throw new Refusal(400, "More than " + MOST_CHANGES + " changes at once.");
         }
-        return parts.stream().map(Part::change).toList();
+        return parts.stream().map(part -> need(part, "a change").change()).toList();
     }
 
     int step() {

@@ -5,9 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import runthrough.plant.LineFigure;
+import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.report.Fingerprint;
+import runthrough.report.Texts;
 import runthrough.scenario.ScenarioFile;
 import runthrough.scenario.ScenarioReading;
 import runthrough.scenario.ScenarioText;
@@ -31,6 +34,9 @@ record PageScenario(
         Optional<UnitSystem> ownUnits,
         List<Problem> problems,
         List<String> warnings) {
+
+    /** Of one replication: what it holds of each has to find room in memory. */
+    private static final int MOST_CHANGES = 200_000;
 
     /** Keys whose values name files. */
     private static final Set<String> NAME_FILES = Set.of("schedule", "sheet", "file", "times");
@@ -141,9 +147,29 @@ record PageScenario(
         return Fingerprint.of(text.text());
     }
 
-    /** What it asks, of a draft that can be run. */
+    /** What it asks, of a draft that can be run, and not for too long. */
     SimulationRequest asked() {
-        return request.orElseThrow(() -> new Refusal(
+        SimulationRequest asked = request.orElseThrow(() -> new Refusal(
                 422, problems.stream().map(PageScenario::said).findFirst().orElse("the line cannot be run")));
+        double changes = changes(asked);
+        if (changes > MOST_CHANGES) {
+            throw new Refusal(
+                    422,
+                    "One replication would have about " + Texts.about((long) changes)
+                            + " coil changes; the page runs at most " + Texts.count(MOST_CHANGES)
+                            + ". Ask for fewer, or run it on the command line.");
+        }
+        return asked;
+    }
+
+    /** About how many coil changes a replication has. */
+    private static double changes(SimulationRequest asked) {
+        if (asked.run().extent() instanceof RunPlan.Extent.Changes changes) {
+            return changes.changes();
+        }
+        double time = ((RunPlan.Extent.Time) asked.run().extent()).duration();
+        return time
+                * LineFigure.RATED_SPEED.of(asked.line()).orElse(0)
+                / LineFigure.COIL_LENGTH.of(asked.line()).orElse(1);
     }
 }

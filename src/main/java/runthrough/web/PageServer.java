@@ -243,10 +243,14 @@ public final class PageServer implements AutoCloseable {
 
     private PageRequest ask(Context context) {
         try {
-            return json.readValue(context.bodyAsBytes(), PageRequest.class);
+            PageRequest ask = json.readValue(context.bodyAsBytes(), PageRequest.class);
+            if (ask != null) {
+                return ask;
+            }
         } catch (IOException e) {
-            throw new Refusal(400, "The request is not what this program reads.");
+            // Said below.
         }
+        throw new Refusal(400, "The request is not what this program reads.");
     }
 
     private void reply(Context context, Object value) throws JsonProcessingException {

@@ -8,6 +8,7 @@ import static runthrough.simulation.PlainLine.coil;
 import static runthrough.simulation.PlainLine.coilAt;
 
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
 import runthrough.plant.RunPlan;
@@ -219,6 +220,18 @@ class RunLengthTest {
         assertThat(run.work()).isEmpty();
         assertThat(run.trace()).isEmpty();
         assertThat(run.changes()).hasSize(2);
+    }
+
+    @Test
+    void aRunWhoseThreadIsInterruptedIsGivenUp() {
+        Thread.currentThread().interrupt();
+        try {
+            assertThatThrownBy(() -> new PlainLine().join(60).run(1_000_000))
+                    .isInstanceOf(CancellationException.class)
+                    .hasMessageStartingWith("given up at ");
+        } finally {
+            assertThat(Thread.interrupted()).isTrue();
+        }
     }
 
     @Test

@@ -168,6 +168,28 @@ class OrderedRunsTest {
         assertThat(Thread.interrupted()).isTrue();
     }
 
+    @Test
+    void cancelledWhileAPieceIsUnderWay_thePieceIsInterrupted() throws InterruptedException {
+        CountDownLatch never = new CountDownLatch(1);
+        CountDownLatch begun = new CountDownLatch(1);
+        CountDownLatch interrupted = new CountDownLatch(1);
+
+        assertThatThrownBy(() -> new OrderedRuns(1)
+                        .run(
+                                1,
+                                i -> {
+                                    begun.countDown();
+                                    await(never);
+                                    interrupted.countDown();
+                                    return i;
+                                },
+                                i -> {},
+                                () -> begun.getCount() == 0))
+                .isInstanceOf(CancellationException.class)
+                .hasMessage("given up after 0 of 1 pieces of work");
+        assertThat(interrupted.await(1, java.util.concurrent.TimeUnit.SECONDS)).isTrue();
+    }
+
     private static void await(CountDownLatch latch) {
         try {
             latch.await();

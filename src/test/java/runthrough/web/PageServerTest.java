@@ -70,7 +70,15 @@ class PageServerTest extends ServedPage {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"", "{", "[]", "{\"text\": 1, \"other\": 2}", "{\"units\": \"us\"}", "{\"text\": {\"a\": 1}}"})
+            strings = {
+                "",
+                "{",
+                "[]",
+                "{\"text\": 1, \"other\": 2}",
+                "{\"units\": \"us\"}",
+                "{\"text\": {\"a\": 1}}",
+                "null"
+            })
     void aRequestThatIsNoneIsRefusedWithoutATrace(String body) throws IOException, InterruptedException {
         HttpResponse<byte[]> answer = send(to("/api/line")
                 .header("Content-Type", "application/json")
@@ -80,6 +88,29 @@ class PageServerTest extends ServedPage {
         assertThat(new String(answer.body(), StandardCharsets.UTF_8))
                 .contains("message")
                 .doesNotContain("at runthrough");
+    }
+
+    @Test
+    void aChangeThatIsNoneIsRefused() throws IOException, InterruptedException {
+        HttpResponse<byte[]> answer = send(to("/api/edit")
+                .header("Content-Type", "application/json")
+                .POST(HttpRequest.BodyPublishers.ofString("{\"text\": \"title: a\", \"changes\": [null]}")));
+
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(new String(answer.body(), StandardCharsets.UTF_8)).contains("The request lacks a change.");
+    }
+
+    /** 10^6 h at 45 m/min are 2.7 10^9 m, coils of 724 m: nearly four million of them. */
+    @ParameterizedTest
+    @ValueSource(strings = {"/api/answer", "/api/report", "/api/tables", "/api/job/fixes", "/api/job/curve"})
+    void aReplicationThatWouldFillTheMemoryIsRefused(String path) throws IOException, InterruptedException {
+        String text = shipped("tube-line").replaceFirst("run: .*", "run: {time: 1000000 h, replications: 2}");
+
+        HttpResponse<byte[]> answer = post(path, body(text));
+
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(new String(answer.body(), StandardCharsets.UTF_8))
+                .contains("about 3 730 000 coil changes; the page runs at most 200 000");
     }
 
     @ParameterizedTest

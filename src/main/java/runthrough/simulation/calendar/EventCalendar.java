@@ -1,5 +1,6 @@
 package runthrough.simulation.calendar;
 
+import java.util.concurrent.CancellationException;
 import runthrough.simulation.records.SimulationException;
 import umontreal.ssj.simevents.Event;
 import umontreal.ssj.simevents.Simulator;
@@ -16,6 +17,10 @@ public final class EventCalendar {
 
     private final Clock simulator = new Clock();
     private final Watched line;
+    /** An interrupt is looked for once in so many events, less one: a power of two. */
+    private static final int LOOKS = 0xFFF;
+
+    private int events;
     private double instant = -1;
     private int atThisInstant;
     private String lastEvent = "start";
@@ -30,7 +35,11 @@ public final class EventCalendar {
         return simulator.time();
     }
 
-    /** Runs until nothing is left or {@link #stop}. */
+    /**
+     * Runs until nothing is left or {@link #stop}.
+     *
+     * @throws CancellationException when its thread is interrupted
+     */
     public void run() {
         simulator.start();
     }
@@ -72,6 +81,9 @@ public final class EventCalendar {
     }
 
     private void count(String name) {
+        if ((++events & LOOKS) == 0 && Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("given up at " + SimulationException.text(simulator.time()) + " s");
+        }
         double now = simulator.time();
         if (now > instant) {
             instant = now;
