@@ -2,11 +2,13 @@ package runthrough.web;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
-import runthrough.quantity.Units;
+import runthrough.quantity.Notation;
 import runthrough.study.StudyListener;
+import runthrough.study.search.Crossing;
 import runthrough.study.sizing.Sizing;
 import runthrough.study.sizing.SizingStudy;
 import runthrough.study.statistics.Estimate;
@@ -44,12 +46,8 @@ record CurveView(List<PointView> points, double target, double present, String w
 
     static CurveView of(SimulationRequest request, int threads, StudyListener listener) {
         Sizing sizing = new SizingStudy(request, AnswerPrecision.sizing(request)).run(threads, listener);
-        Units units = Units.of(request.resultsIn());
         String words = switch (sizing.answer()) {
-            case FOUND ->
-                "The target takes "
-                        + units.text(
-                                Kind.LENGTH, sizing.smallest().orElseThrow().capacity()) + ".";
+            case FOUND -> "The target takes " + found(sizing) + ".";
             case NONE_IS_ENOUGH ->
                 "No capacity is enough: in the long run the accumulator runs empty whatever it" + " holds.";
             case NOT_APPLICABLE -> "";
@@ -62,5 +60,17 @@ record CurveView(List<PointView> points, double target, double present, String w
                 request.run().target(),
                 request.line().accumulator().capacity(),
                 words);
+    }
+
+    /** The smallest capacity, as every command says it: in whole strands where there are any. */
+    private static String found(Sizing sizing) {
+        Notation least = Notation.of(Kind.LENGTH, 1, sizing.request().resultsIn())
+                .atLeast()
+                .setting();
+        String smallest = least.text(sizing.smallest().orElseThrow().capacity());
+        OptionalDouble strands = sizing.strands().map(Crossing::answer).orElse(OptionalDouble.empty());
+        return strands.isPresent()
+                ? least.text(strands.getAsDouble()) + " in whole strands, and " + smallest + " with another stroke"
+                : smallest;
     }
 }
