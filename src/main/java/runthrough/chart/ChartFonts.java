@@ -78,7 +78,7 @@ public final class ChartFonts {
             Files.writeString(file, "version=1\nsequence.allfonts=default\n");
             System.setProperty(SYSTEM_FONTS, file.toString());
         } catch (IOException e) {
-            throw new UncheckedIOException("no temporary file for the list of fonts", e);
+            throw new TemporaryFolderException(e);
         }
     }
 

@@ -2,6 +2,7 @@ package runthrough.cli;
 
 import java.io.PrintWriter;
 import java.util.concurrent.CancellationException;
+import runthrough.chart.TemporaryFolderException;
 import runthrough.cli.terminal.BadInputException;
 import runthrough.cli.terminal.ExitCode;
 import runthrough.cli.terminal.InterruptedStudyException;
@@ -22,7 +23,9 @@ record Failures(PrintWriter err, boolean debug) {
             bad.lines().forEach(err::println);
             return ExitCode.BAD_INPUT;
         }
-        if (failure instanceof StudyException || failure instanceof ReportFolderException) {
+        if (failure instanceof StudyException
+                || failure instanceof ReportFolderException
+                || failure instanceof TemporaryFolderException) {
             err.println(failure.getMessage());
             return ExitCode.BAD_INPUT;
         }

@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.eclipse.jetty.server.handler.EagerContentHandler;
+import runthrough.chart.TemporaryFolderException;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.report.verdict.RunThroughResult;
@@ -54,10 +55,18 @@ public final class PageServer implements AutoCloseable {
     private final Javalin server;
 
     private PageServer(String program, int threads) throws IOException {
-        folder = Files.createTempDirectory("runthrough-page");
+        folder = temporaryFolder();
         shipped = ShippedLines.into(folder);
         answers = new Answers(program, threads);
         server = Javalin.create(this::configure);
+    }
+
+    private static Path temporaryFolder() {
+        try {
+            return Files.createTempDirectory("runthrough-page");
+        } catch (IOException e) {
+            throw new TemporaryFolderException(e);
+        }
     }
 
     /**

@@ -116,6 +116,38 @@ class ProcessTest {
     }
 
     @Test
+    void aFolderForTemporaryFilesThatCannotBeWrittenIsNamed() throws IOException, InterruptedException {
+        for (String command : List.of("run", "serve")) {
+            ProcessBuilder builder =
+                    command.equals("run") ? program("run", "line.yaml") : program("serve", "--no-browser");
+            builder.command().add(1, "-Djava.io.tmpdir=/nonexistent");
+            Process process = start(builder);
+
+            assertThat(text(process.getErrorStream()))
+                    .isEqualToIgnoringNewLines(
+                            "the folder for temporary files, /nonexistent, cannot be written to. Give"
+                                    + " another one: java -Djava.io.tmpdir=FOLDER -jar runthrough.jar ...");
+            assertThat(codeOf(process)).isEqualTo(2);
+        }
+        assertThat(folder.resolve("reports")).doesNotExist();
+    }
+
+    @Test
+    void aNameThatTheLocaleCannotWriteIsSaidInPlainWords() throws IOException, InterruptedException {
+        Files.copy(folder.resolve("line.yaml"), folder.resolve("l\u00fcbeck.yaml"));
+        ProcessBuilder shell = new ProcessBuilder(program("check").command()).directory(folder.toFile());
+        shell.command().addAll(0, List.of("sh", "-c", "exec \"$@\" l*beck.yaml", "sh"));
+        shell.environment().put("LC_ALL", "C");
+        Process process = start(shell);
+
+        String said = text(process.getErrorStream());
+        assertThat(said)
+                .contains("Set LC_ALL=C.UTF-8, or give the file a plain name.")
+                .doesNotContain("Exception");
+        assertThat(codeOf(process)).isEqualTo(2);
+    }
+
+    @Test
     void aFullDiskIsSaid() throws IOException, InterruptedException {
         Path full = Path.of("/dev/full");
         org.junit.jupiter.api.Assumptions.assumeTrue(Files.exists(full), "a device that is always full");

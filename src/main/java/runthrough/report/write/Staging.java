@@ -3,6 +3,7 @@ package runthrough.report.write;
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.CopyOption;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -18,23 +19,34 @@ public final class Staging {
     private static final int TRIES = 1000;
 
     private final Path path;
+    private final StagingLock lock;
     private final List<Path> made;
 
     private Staging(Path path, List<Path> made) {
         this.path = path;
+        this.lock = StagingLock.of(path);
         this.made = made;
     }
 
-    /** A new folder on the same disk as {@code folder}, which is absolute; parents that are missing are made. */
+    /**
+     * A new folder on the same disk as {@code folder}, which is absolute; parents that are missing are made. What runs for the same
+     * folder have left that were killed is removed.
+     */
     public static Staging beside(Path folder) throws IOException {
         Path parent = folder.getParent();
         if (parent == null) {
-            throw new FileAlreadyExistsException(folder.toString());
+            throw new FileSystemException(
+                    folder.toString(), null, "it is the root of all files, and must be a folder within it");
         }
+        if (Files.isSymbolicLink(folder) && !Files.exists(folder)) {
+            throw new FileSystemException(folder.toString(), null, "it is a link that leads nowhere");
+        }
+        String name = "." + folder.getFileName() + ".part";
         List<Path> made = new ArrayList<>();
         try {
             makeParents(parent, made);
-            return new Staging(makeNew(parent, "." + folder.getFileName() + ".part"), made);
+            removeDead(parent, name);
+            return new Staging(makeNew(parent, name), made);
         } catch (IOException e) {
             remove(made);
             throw e;
@@ -49,6 +61,13 @@ public final class Staging {
             }
             Files.createDirectory(folder);
             made.add(0, folder);
+        }
+    }
+
+    private static void removeDead(Path parent, String name) throws IOException {
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(
+                parent, path -> path.getFileName().toString().startsWith(name) && StagingLock.isDead(path))) {
+            all.forEach(Staging::removeAll);
         }
     }
 
@@ -70,6 +89,7 @@ public final class Staging {
 
     /** Moves the files named to {@code folder}, all of them or none; earlier ones of the same names are replaced. */
     public void moveInto(Path folder, List<String> files) throws IOException {
+        lock.close();
         if (!Files.exists(folder)) {
             move(path, folder);
             made.clear();
@@ -121,14 +141,23 @@ public final class Staging {
     /** Removes the folder with what is left in it, and parents made for it, where nothing was put in place. */
     public void drop() {
         if (Files.exists(path)) {
-            try (Stream<Path> all = Files.walk(path)) {
-                remove(all.sorted(Comparator.reverseOrder()).toList());
+            try {
+                lock.close();
             } catch (IOException e) {
-                // A folder that cannot be listed cannot be removed; its name says what it is.
+                // The end of the program lets go of it.
             }
+            removeAll(path);
         }
         remove(made);
         made.clear();
+    }
+
+    private static void removeAll(Path folder) {
+        try (Stream<Path> all = Files.walk(folder)) {
+            remove(all.sorted(Comparator.reverseOrder()).toList());
+        } catch (IOException e) {
+            // A folder that cannot be listed cannot be removed; its name says what it is.
+        }
     }
 
     private static void remove(List<Path> paths) {

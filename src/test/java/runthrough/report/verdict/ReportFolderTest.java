@@ -9,6 +9,9 @@ import java.io.OutputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -164,6 +167,26 @@ class ReportFolderTest {
         write(disk.resolve("tube"), AS_IT_IS);
         assertThat(disk.resolve("tube/report.html")).exists();
         assertThat(disk.resolve(".tube.part1")).isEmptyDirectory();
+    }
+
+    /** A lock that nobody holds: its run was killed. One that is held, or young, is left alone. */
+    @Test
+    void leftoverOfAKilledRunIsRemovedByTheNext_aRunUnderWayIsNot() throws IOException {
+        FileTime before = FileTime.from(Instant.now().minus(Duration.ofMinutes(5)));
+        Files.writeString(Files.createDirectory(disk.resolve(".tube.part1")).resolve(".lock"), "");
+        Files.setLastModifiedTime(disk.resolve(".tube.part1/.lock"), before);
+        Files.writeString(Files.createDirectory(disk.resolve(".tube.part2")).resolve(".lock"), "");
+        try (FolderWriter underWay = FolderWriter.open(disk.resolve("tube"))) {
+            assertThat(disk.resolve(".tube.part1/.lock")).exists();
+            Files.setLastModifiedTime(disk.resolve(".tube.part1/.lock"), before);
+
+            write(disk.resolve("tube"), AS_IT_IS);
+
+            assertThat(disk.resolve(".tube.part1/.lock")).exists();
+            assertThat(disk.resolve(".tube.part2/.lock")).exists();
+            assertThat(disk.resolve(".tube.part3")).doesNotExist();
+            assertThat(disk.resolve("tube/.lock")).doesNotExist();
+        }
     }
 
     private static Path write(Path folder, FolderWriter.Wrapper wrapper) {
