@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSource;
 import runthrough.plant.check.StandIn;
@@ -30,7 +31,11 @@ final class CoilSourceReader {
      *
      * @param places one for each kind of coil, in order
      */
-    record Found(CoilSource coilSource, List<Place> places) {}
+    record Found(CoilSource coilSource, List<Place> places) {
+        private Found withSpeedsTimes(double factor) {
+            return factor == 1 ? this : new Found(coilSource.withEach(coil -> coil.withSpeedTimes(factor)), places);
+        }
+    }
 
     /**
      * A reader of the coils of one scenario.
@@ -71,7 +76,10 @@ final class CoilSourceReader {
         if (coils.has(CoilsKeys.MIX)) {
             return mix(coils.get(CoilsKeys.MIX), defaults, context.at(CoilsKeys.MIX));
         }
-        return coils.find(CoilsKeys.SCHEDULE).flatMap(name -> schedule(name, raw, defaults));
+        Raw.Mapping asInTheFile = raw.without(Set.of(CoilsKeys.SPEED_FACTOR.name()));
+        return coils.find(CoilsKeys.SCHEDULE)
+                .flatMap(name -> schedule(name, asInTheFile, defaults))
+                .map(found -> found.withSpeedsTimes(coils.get(CoilsKeys.SPEED_FACTOR)));
     }
 
     private Optional<Found> mix(List<Raw.Mapping> items, List<Raw.Entry> defaults, Context context) {

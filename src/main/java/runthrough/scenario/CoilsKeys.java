@@ -6,6 +6,8 @@ import runthrough.scenario.grammar.Deferred;
 import runthrough.scenario.grammar.Followed;
 import runthrough.scenario.grammar.Items;
 import runthrough.scenario.grammar.Key;
+import runthrough.scenario.grammar.PlainNumber;
+import runthrough.scenario.grammar.Range;
 import runthrough.scenario.grammar.Section;
 import runthrough.scenario.grammar.Text;
 import runthrough.scenario.grammar.Values;
@@ -61,8 +63,18 @@ final class CoilsKeys {
             new Text("the name of a CSV file"),
             "coils.csv");
 
-    static final Section COILS = Section.of("coils", "several kinds of coil", MIX, SCHEDULE, DEFAULTS)
-            .with(Ways.oneOf("which coils come", Way.of(MIX.name()), Way.of(SCHEDULE.name())));
+    static final Key<Double> SPEED_FACTOR = Key.optional(
+                    "process-speed-factor",
+                    "what the process speeds in the schedule are multiplied by; to try other speeds than those of the file",
+                    new PlainNumber(Range.POSITIVE),
+                    "0.9")
+            .orElse("1", 1.0);
+
+    static final Section COILS = Section.of("coils", "several kinds of coil", MIX, SCHEDULE, SPEED_FACTOR, DEFAULTS)
+            .with(Ways.oneOf(
+                    "which coils come",
+                    Way.of(MIX.name()),
+                    Way.of(SCHEDULE.name()).with(SPEED_FACTOR.name())));
 
     private CoilsKeys() {}
 

@@ -13,6 +13,7 @@ import runthrough.plant.LineFigure;
 import runthrough.plant.Practice;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
+import runthrough.quantity.Dimension;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Unit;
 import runthrough.scenario.grammar.Route;
@@ -34,6 +35,9 @@ import runthrough.scenario.source.YamlText;
  */
 public record ScenarioText(Path file, String text) {
     private static final String SPEEDS = "process\\.speed|coils?\\..*process-speed";
+
+    /** Of a schedule, whose speeds stand in a file of their own. */
+    private static final String SPEED_OR_FACTOR = "process\\.speed|coils\\.process-speed-factor";
 
     /** Of a number that was worked out from others. */
     private static final int DIGITS = 8;
@@ -224,10 +228,7 @@ public record ScenarioText(Path file, String text) {
                     change.path(),
                     change.value(),
                     "cannot be written into the scenario as one change",
-                    canWrite(figure, now.request().line())
-                            ? "Change what is behind it."
-                            : "Change the speeds in the schedule, or run it with --set " + figure.path() + "="
-                                    + change.value().replace(" ", "") + ".");
+                    "Change what is behind it.");
         }
         ScenarioText changed = this;
         for (Change one : behind) {
@@ -236,19 +237,8 @@ public record ScenarioText(Path file, String text) {
         return changed;
     }
 
-    /** Whether another value of {@code figure} of {@code line} can be written into its scenario: a schedule is another file. */
-    public static boolean canWrite(LineFigure figure, Line line) {
-        boolean isInSchedule = figure == LineFigure.RATED_SPEED
-                && line.coilSource() instanceof CoilSource.Schedule
-                && line.coils().stream().anyMatch(coil -> coil.processSpeed().isPresent());
-        return !isInSchedule;
-    }
-
     private static List<Change> behind(
             LineFigure figure, Setting asked, ScenarioFile opened, SimulationRequest now, SimulationRequest then) {
-        if (!canWrite(figure, now.line())) {
-            return List.of();
-        }
         return switch (figure) {
             case JOINT_CYCLE_TIME, RETHREAD_TIME -> standing(now.line(), then.line());
             case USABLE_CAPACITY -> {
@@ -268,8 +258,11 @@ public record ScenarioText(Path file, String text) {
             case RATED_SPEED -> {
                 double factor = figure.of(then.line()).orElseThrow()
                         / figure.of(now.line()).orElseThrow();
+                boolean isScheduled = now.line().coilSource() instanceof CoilSource.Schedule
+                        && now.line().coils().stream()
+                                .anyMatch(coil -> coil.processSpeed().isPresent());
                 List<Input> speeds = opened.inputs().stream()
-                        .filter(input -> input.path().matches(SPEEDS))
+                        .filter(input -> input.path().matches(isScheduled ? SPEED_OR_FACTOR : SPEEDS))
                         .toList();
                 // A single speed is written as it was asked for.
                 yield speeds.size() == 1
@@ -318,8 +311,9 @@ public record ScenarioText(Path file, String text) {
 
     /** {@code input} set to {@code si} in its own unit, with as many digits as a person might write. */
     private static Change rounded(Input input, double si) {
-        Unit unit = input.unit().orElseGet(() -> input.dimension().orElseThrow().base());
-        String text = Numbers.text(unit.fromSi(si), DIGITS) + " " + unit.symbol();
-        return new Change.Write(input.path(), text);
+        Optional<Unit> unit = input.unit().or(() -> input.dimension().map(Dimension::base));
+        String text = Numbers.text(unit.map(own -> own.fromSi(si)).orElse(si), DIGITS);
+        return new Change.Write(
+                input.path(), unit.map(own -> text + " " + own.symbol()).orElse(text));
     }
 }

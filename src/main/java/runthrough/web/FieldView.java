@@ -11,7 +11,6 @@ import runthrough.quantity.Unit;
 import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
 import runthrough.scenario.Input;
-import runthrough.scenario.ScenarioText;
 
 /**
  * A number of the line as a field of the page.
@@ -83,13 +82,6 @@ record FieldView(
         return draft.file().inputs().stream()
                 .flatMap(input -> of(input, system).stream())
                 .toList();
-    }
-
-    /** Whether the page can write another value into {@code draft}. */
-    boolean canChange(PageScenario draft) {
-        return LineFigure.called(path)
-                .map(figure -> ScenarioText.canWrite(figure, draft.asked().line()))
-                .orElse(true);
     }
 
     /** The field for {@code input}; empty where the page cannot change it. */

@@ -12,7 +12,6 @@ import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.report.Texts;
 import runthrough.report.lever.LeverWords;
-import runthrough.scenario.ScenarioText;
 import runthrough.study.Goal;
 import runthrough.study.StudyListener;
 import runthrough.study.TargetStatus;
@@ -150,10 +149,7 @@ record Fixes(String words, List<Fix> fixes) {
         return switch (answer.lever().what()) {
             case CAPACITY ->
                 Optional.of(answer.strand().isPresent() ? "accumulator.strands" : LineFigure.USABLE_CAPACITY.path());
-            case PROCESS_SPEED ->
-                Optional.of(LineFigure.RATED_SPEED)
-                        .filter(figure -> ScenarioText.canWrite(figure, request.line()))
-                        .map(LineFigure::path);
+            case PROCESS_SPEED -> Optional.of(LineFigure.RATED_SPEED.path());
             case JOINT_CYCLE_TIME ->
                 answer.value().orElse(1) <= 0
                         ? Optional.of("coil-change.join-shorter-by")

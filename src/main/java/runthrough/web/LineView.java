@@ -78,10 +78,8 @@ record LineView(
             return refused(draft.problems().stream().map(Fault::of).toList(), system);
         }
         SimulationRequest request = draft.request().get();
-        List<FieldView> all = FieldView.all(draft, system);
-        List<FieldView> fields =
-                all.stream().filter(field -> field.canChange(draft)).toList();
-        List<AxisView> axes = all.stream()
+        List<FieldView> fields = FieldView.all(draft, system);
+        List<AxisView> axes = fields.stream()
                 .filter(field -> !field.whole() && field.si() > 0)
                 .map(field -> new AxisView(field.path(), field.name()))
                 .toList();

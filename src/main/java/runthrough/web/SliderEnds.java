@@ -37,7 +37,7 @@ final class SliderEnds {
         SliderEnds ends = new SliderEnds(draft, folder, system);
         Map<String, List<Double>> all = new LinkedHashMap<>();
         FieldView.all(draft, system).stream()
-                .filter(field -> field.low() < field.high() && field.canChange(draft))
+                .filter(field -> field.low() < field.high())
                 .forEach(field ->
                         all.put(field.path(), List.of(ends.of(field, field.low()), ends.of(field, field.high()))));
         return all;

@@ -100,6 +100,20 @@ class ServedLinesTest extends ServedPage {
         assertThat(now).isEqualTo(text.replace("stroke: 9 m", "stroke: 16 m"));
     }
 
+    /** Each coil of the schedule has a speed of its own, the fastest 400 ft/min: all of them go nine tenths as fast. */
+    @Test
+    void aSpeedIsWrittenAsAFactorOfThoseInASchedule() throws IOException, InterruptedException {
+        String text = shipped("slitter");
+
+        JsonNode edited =
+                ask("/api/edit", edit(text, "rated-speed", "360 ft/min").put("units", "us"));
+
+        assertThat(edited.get("line").get("problems")).isEmpty();
+        assertThat(edited.get("text").asText()).contains("process-speed-factor: 0.9");
+        assertThat(field(edited.get("line"), "rated-speed").get("shown").asText())
+                .isEqualTo("360 ft/min");
+    }
+
     /** 8 strands hold 160 m with a stroke of 20 m. */
     @Test
     void aCapacityIsWrittenAsWhatGivesIt() throws IOException, InterruptedException {
