@@ -92,6 +92,7 @@ record LimitValues(Limits limits, Texts texts) {
     private Notation notation(LineLimit limit) {
         double greatest = Stream.of(limit.crossing().value(), limit.crossing().high(), handCalculation(limit))
                 .flatMapToDouble(OptionalDouble::stream)
+                .map(Math::abs)
                 .reduce(limit.present(), Math::max);
         return limit.what().kind().map(kind -> texts.notation(kind, greatest)).orElse(Notation.PLAIN);
     }
