@@ -185,7 +185,7 @@ class LimitsCommandTest {
                 .containsPattern("accumulator capacity +100 m +140 m")
                 .containsPattern("joint cycle time, off every pass +0 s +40 s");
         // 100 m, of which 40 m are kept, last for 60 s of the 180 s: 120 s too long, in the sentence as in the table.
-        assertThat(done.out().replace('\n', ' ')).contains("with 120 s off every pass of the join work");
+        assertThat(done.out().replace('\n', ' ')).contains("with 2:00 min off every pass of the join work");
     }
 
     @ParameterizedTest

@@ -52,7 +52,11 @@ class PeopleTest {
     }
 
     private static Replication run(CoilChange change, int uncoilers, double path) {
-        RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(3), 0, 1, 1, 0.9);
+        return run(change, uncoilers, path, 3);
+    }
+
+    private static Replication run(CoilChange change, int uncoilers, double path, int changes) {
+        RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(changes), 0, 1, 1, 0.9);
         return LineSimulator.unchecked(line(change, uncoilers, path), plan).run(0, Detail.ELEMENTS);
     }
 
@@ -123,16 +127,18 @@ class PeopleTest {
     @Test
     void aCoilOnTheHookIsFinishedFirst_theJointWaitsForPeople() {
         // Rules CREW-6, CHANGE-14. At 995 s the coil lasts 5 s and loading takes 4 s on average, so it begins; it is
-        // drawn as 2 s
-        // or 6 s, and 6 s end at 1001 s: the joint waits 1 s for the person.
+        // drawn as 2 s or 6 s, and 6 s end at 1001 s: the joint waits 1 s for the person.
         WorkElement load = new WorkElement(
                         "load",
                         new WorkTime.Timed(Distribution.observed(List.of(2.0, 6.0))),
                         new Occurrence.Always(),
                         false)
                 .notToBePutDown();
-        Replication run = run(work(1, List.of(load), element("weld", 100)), 2, 10);
+        Replication run = run(work(1, List.of(load), element("weld", 100)), 2, 10, 20);
 
+        assertThat(run.changes())
+                .extracting(change -> change.waitingForPeople() > 0)
+                .contains(true, false);
         for (ChangeRecord change : run.changes()) {
             double took = prepared(run, change.number() + 1).end()
                     - prepared(run, change.number() + 1).start();

@@ -4,9 +4,7 @@ import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
-import runthrough.quantity.Kind;
-import runthrough.quantity.UnitSystem;
-import runthrough.quantity.Units;
+import runthrough.chart.ChartUnits;
 
 /**
  * Bands of shares run through, each with a colour: a pale blue where the target is met, and below it from pale yellow to dark
@@ -58,6 +56,6 @@ final class ShareBands {
     }
 
     private static String text(double share) {
-        return Units.of(UnitSystem.METRIC).text(Kind.SHARE, share);
+        return ChartUnits.target(share);
     }
 }

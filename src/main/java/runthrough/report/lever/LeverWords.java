@@ -56,8 +56,13 @@ public record LeverWords(UnitSystem system) {
 
     /** A value of {@code lever}, to be read; seconds off a pass without their sign. */
     public String shown(Lever lever, double si) {
-        boolean isOff = isTimeOff(lever) && si <= 0;
-        return shown(lever.what().kind(), unsigned(lever, si), isOff ? RoundingMode.CEILING : RoundingMode.FLOOR);
+        return shown(lever.what().kind(), unsigned(lever, si), safeSide(lever, si));
+    }
+
+    /** More off is on the safe side, and so is less of what is added. */
+    private static RoundingMode safeSide(Lever lever, double si) {
+        boolean isOff = lever.what() == Lever.What.ELEMENT || lever.what() == Lever.What.JOINT_CYCLE_TIME && si <= 0;
+        return isOff ? RoundingMode.CEILING : RoundingMode.FLOOR;
     }
 
     /** The same without its unit. */
@@ -173,7 +178,7 @@ public record LeverWords(UnitSystem system) {
     private String range(Lever lever, double from, double to) {
         double low = unsigned(lever, from);
         double high = unsigned(lever, to);
-        Notation time = Notation.time(Math.max(low, high));
+        Notation time = Notation.time(Math.max(low, high)).towards(safeSide(lever, from));
         return isTimeOff(lever) && time.isClock()
                 ? time.range(low, high, 0)
                 : figure(lever.what().kind(), low) + " to " + number(lever, high);
