@@ -14,6 +14,7 @@ import runthrough.study.Evaluation;
 import runthrough.study.Goal;
 import runthrough.study.TargetStatus;
 import runthrough.study.lever.Lever;
+import runthrough.study.limits.CountLimit;
 import runthrough.study.limits.Limits;
 import runthrough.study.limits.LineLimit;
 
@@ -60,7 +61,7 @@ final class LimitsHeadline {
         String now = "As it is, the line runs through "
                 + words.known(present.shareRunThrough()) + " of coil changes; the target is "
                 + Texts.target(limits.target()) + ". ";
-        List<String> ways = Stream.of(
+        Stream<String> numbers = Stream.of(
                         Lever.What.PROCESS_SPEED,
                         Lever.What.JOINT_CYCLE_TIME,
                         Lever.What.CAPACITY,
@@ -68,8 +69,11 @@ final class LimitsHeadline {
                         Lever.What.COIL_LENGTH)
                 .map(what -> limits.limit(what).orElseThrow())
                 .filter(limit -> limit.isCrossed() && !limit.isAsItIs())
-                .map(this::way)
-                .toList();
+                .map(this::way);
+        Stream<String> counts = limits.counts().stream()
+                .filter(count -> !meets && count.sure().isPresent())
+                .map(LimitsHeadline::way);
+        List<String> ways = Stream.concat(numbers, counts).toList();
         if (ways.isEmpty()) {
             return now
                     + LimitWords.noneEnough(limits)
@@ -82,6 +86,14 @@ final class LimitsHeadline {
 
     private String cost(LineLimit limit) {
         return new LeverWords(limits.request().resultsIn()).cost("; ", limit.cost());
+    }
+
+    private static String way(CountLimit count) {
+        String now = " (now " + count.present() + ")";
+        return switch (count.what()) {
+            case CREW -> "with a crew of " + count.sure().orElseThrow() + now;
+            case UNCOILERS -> "with " + count.sure().orElseThrow() + " uncoilers" + now;
+        };
     }
 
     private String way(LineLimit limit) {

@@ -32,11 +32,9 @@ record SwingWords(Swings swings, Texts texts) {
         return margin() ? swings.atTarget() ? "margin at the target" : "mean margin" : "time lost at each coil change";
     }
 
-    /** Its value for the line as it is. */
+    /** Its value for the line as it is; a margin with the digits that every command gives it. */
     Value present() {
-        return margin()
-                ? texts.value(texts.notation(Kind.LENGTH, swings.strip().mean()).atMost(), swings.strip())
-                : texts.value(Kind.TIME, swings.strip());
+        return margin() ? texts.margin(Kind.LENGTH, swings.strip().mean()) : texts.value(Kind.TIME, swings.strip());
     }
 
     /** The inputs that move the margin or lost time most, behind "MOST SENSITIVE"; the share where nothing moves those. */
