@@ -77,6 +77,7 @@ record Alternatives(List<Alternative> all, List<Comparison.NotRun> notRun, Strin
                     overrides.units(changed.resultsIn()))));
         });
         if (!errors.isEmpty()) {
+            Scenario.texts(reading.warnings()).map(Scenario::asWarning).forEach(errors::add);
             throw new BadInputException(errors);
         }
         return new Alternatives(

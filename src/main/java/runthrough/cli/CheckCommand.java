@@ -2,9 +2,9 @@ package runthrough.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import runthrough.cli.terminal.BadInputException;
@@ -42,12 +42,11 @@ final class CheckCommand implements Callable<Integer> {
 
     private boolean isGood(Path file) {
         PrintWriter err = environment.err();
+        List<String> warnings = new ArrayList<>();
         try {
             Scenario scenario = Scenario.read(environment.path(file));
-            List<String> warnings = Stream.concat(
-                            scenario.warnings().stream(),
-                            Alternatives.of(scenario, new RunOverrides()).warnings().stream())
-                    .toList();
+            warnings.addAll(scenario.warnings());
+            warnings.addAll(Alternatives.of(scenario, new RunOverrides()).warnings());
             warnings.stream().map(Scenario::asWarning).forEach(err::println);
             String doubts = switch (warnings.size()) {
                 case 0 -> "";
@@ -58,6 +57,7 @@ final class CheckCommand implements Callable<Integer> {
             return true;
         } catch (BadInputException e) {
             e.lines().forEach(err::println);
+            warnings.stream().map(Scenario::asWarning).forEach(err::println);
             return false;
         }
     }

@@ -72,8 +72,9 @@ record Scenario(
         ScenarioFile opened = ScenarioFile.open(file);
         List<Setting> settings = overrides.settings(opened, problems);
         if (!problems.none()) {
-            throw new BadInputException(Stream.concat(texts(problems.errors()), refusal(opened.with(settings)).stream())
-                    .toList());
+            throw new BadInputException(
+                    Stream.concat(texts(problems.errors()), refusal(opened, settings, opened.with(settings)).stream())
+                            .toList());
         }
         if (overrides.times().isEmpty()) {
             return of(opened, settings, file).with(overrides);
@@ -108,15 +109,19 @@ record Scenario(
                     accepted.handover(),
                     fingerprint(path));
         }
-        throw new BadInputException(refusal(reading));
+        throw new BadInputException(refusal(file, settings, reading));
     }
 
-    /** What is wrong with a scenario that cannot be run; nothing with one that can. */
-    private static List<String> refusal(ScenarioReading reading) {
+    /** What is wrong with a scenario that cannot be run, and with its alternatives; nothing with one that can. */
+    private static List<String> refusal(ScenarioFile file, List<Setting> settings, ScenarioReading reading) {
         if (!(reading instanceof ScenarioReading.Refused refused)) {
             return List.of();
         }
-        List<String> lines = new ArrayList<>(texts(refused.problems()).toList());
+        List<String> lines = new ArrayList<>(texts(Stream.concat(
+                                refused.problems().stream(), file.problemsOfAlternatives(settings, refused).stream())
+                        .sorted(Problem.BY_PLACE)
+                        .toList())
+                .toList());
         if (refused.further() > 0) {
             lines.add("and " + refused.further() + " more problems");
         }

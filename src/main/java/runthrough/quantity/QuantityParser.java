@@ -83,6 +83,12 @@ public final class QuantityParser {
                 : wrongNumber(stripped, wanted);
     }
 
+    /** The unit of {@code text}, if it is a number with one. */
+    public static Optional<Unit> unit(String text) {
+        Matcher matcher = NUMBER_AND_UNIT.matcher(text.strip());
+        return matcher.matches() ? Unit.bySymbol(matcher.group(2)) : Optional.empty();
+    }
+
     /** Reads {@code text} as a number without a unit. */
     public static Optional<Double> readNumber(String text) {
         Matcher matcher = NUMBER_AND_UNIT.matcher(text.strip());

@@ -3,6 +3,7 @@ package runthrough.quantity;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -94,6 +95,8 @@ public enum Unit {
     POUND_PER_HOUR("lb/h", Dimension.MASS_RATE, 45359237, 3600e8),
     SHORT_TON_PER_HOUR("short ton/h", Dimension.MASS_RATE, 90718474, 3600e5);
 
+    private static final Pattern US_CUSTOMARY = Pattern.compile("(in|ft|yd|lb|short ton|long ton|psi|ksi|lbf|hp)\\b.*");
+
     private static final Map<String, Unit> BY_SYMBOL =
             Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Unit::symbol, unit -> unit));
 
@@ -126,6 +129,14 @@ public enum Unit {
 
     public Dimension dimension() {
         return dimension;
+    }
+
+    /** The system that it belongs to; empty for those of time and share, which belong to both. */
+    public Optional<UnitSystem> system() {
+        if (dimension == Dimension.TIME || dimension == Dimension.SHARE) {
+            return Optional.empty();
+        }
+        return Optional.of(US_CUSTOMARY.matcher(symbol).matches() ? UnitSystem.US_CUSTOMARY : UnitSystem.METRIC);
     }
 
     /** {@code value} of this unit in the SI unit of its dimension; a share as a number from 0 to 1. */

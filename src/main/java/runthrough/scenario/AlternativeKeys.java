@@ -55,6 +55,12 @@ record AlternativeKeys() implements Shape<List<AlternativeKeys.Written>> {
             context.wrongShape(raw, allowed());
             return Optional.empty();
         }
+        List<Written> read = readable(mapping, context);
+        return read.size() == mapping.entries().size() ? Optional.of(read) : Optional.empty();
+    }
+
+    /** Those of {@code mapping} that can be read; {@code context} knows what is wrong with the others. */
+    static List<Written> readable(Raw.Mapping mapping, Context context) {
         List<Written> read = new ArrayList<>();
         Map<String, Raw.Entry> seen = new HashMap<>();
         for (Raw.Entry entry : mapping.entries()) {
@@ -67,7 +73,7 @@ record AlternativeKeys() implements Shape<List<AlternativeKeys.Written>> {
                         .ifPresent(values -> read.add(new Written(entry.key().strip(), entry.place(), values)));
             }
         }
-        return read.size() == mapping.entries().size() ? Optional.of(List.copyOf(read)) : Optional.empty();
+        return List.copyOf(read);
     }
 
     private static Optional<String> wrongName(Raw.Entry entry, Optional<Raw.Entry> earlier) {

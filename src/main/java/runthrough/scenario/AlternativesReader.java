@@ -1,8 +1,6 @@
 package runthrough.scenario;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -11,6 +9,9 @@ import java.util.stream.Stream;
 import runthrough.plant.Alternative;
 import runthrough.plant.SimulationRequest;
 import runthrough.scenario.grammar.Context;
+import runthrough.scenario.grammar.Key;
+import runthrough.scenario.grammar.Route;
+import runthrough.scenario.grammar.Shape;
 import runthrough.scenario.source.Nearest;
 import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problem;
@@ -19,9 +20,6 @@ import runthrough.scenario.source.Raw;
 
 /** Reads each alternative as the scenario with the values that it changes, and reports what is wrong with it and where. */
 final class AlternativesReader {
-    private static final Comparator<Problem> BY_PLACE =
-            Comparator.comparing(Problem::file).thenComparing(Problem::line).thenComparing(Problem::column);
-
     /** How a line's check says that a practice makes no use of something. */
     private static final String NO_PART = "has no part in";
 
@@ -40,31 +38,60 @@ final class AlternativesReader {
     }
 
     AlternativesReading read(ScenarioReading.Accepted written) {
-        List<AlternativeKeys.Written> named = named(root);
         List<Alternative> all = new ArrayList<>(List.of(Alternative.asWritten(written.request())));
-        named.forEach(one -> read(one, written).ifPresent(all::add));
-        String today = today(
-                Stream.concat(Stream.of(Alternative.AS_WRITTEN), named.stream().map(AlternativeKeys.Written::name))
-                        .toList());
+        named(root).forEach(one -> read(one, written).ifPresent(all::add));
+        checkNames();
+        String today = root.find(ScenarioKeys.TODAY.name())
+                .map(raw -> raw.shown().strip())
+                .orElse(Alternative.AS_WRITTEN);
         return new AlternativesReading(all, today, sorted(problems), refusals, sorted(warnings));
     }
 
-    /** The alternatives of a scenario, none if it has none or if they cannot be read. */
+    /**
+     * What is wrong with the alternatives of a scenario that is refused itself, but for what rests on that.
+     */
+    List<Problem> problems(ScenarioReading.Refused written) {
+        for (AlternativeKeys.Written one : named(root)) {
+            if (one.settings().stream().allMatch(this::isWritten)) {
+                tellOfNoChange(one);
+            }
+            Set<Place> astray = astray(one);
+            refused(reading(one)).stream()
+                    .filter(problem -> written.problems().stream().noneMatch(known -> isOfSame(known, problem)))
+                    .filter(problem -> !astray.contains(place(problem)))
+                    .forEach(problem -> problems.add(named(problem, one)));
+        }
+        checkNames();
+        return sorted(problems);
+    }
+
+    private static List<Problem> refused(ScenarioReading reading) {
+        return reading instanceof ScenarioReading.Refused refused ? refused.problems() : List.of();
+    }
+
+    private static boolean isOfSame(Problem one, Problem other) {
+        return one.path().equals(other.path()) && place(one).equals(place(other));
+    }
+
+    /** Where {@code one} names parts that may be there, as all of their names are, but in a part that is wrong. */
+    private Set<Place> astray(AlternativeKeys.Written one) {
+        return one.settings().stream()
+                .filter(setting -> PathGuess.isAstray(setting.path(), root))
+                .map(Setting::place)
+                .collect(Collectors.toSet());
+    }
+
+    /** The alternatives of a scenario that can be read, none if it has none. */
     static List<AlternativeKeys.Written> named(Raw.Mapping root) {
         return root.find(ScenarioKeys.ALTERNATIVES.name())
-                .flatMap(raw -> ScenarioKeys.ALTERNATIVES
-                        .shape()
-                        .read(raw, Context.top(new Problems()).at(ScenarioKeys.ALTERNATIVES)))
+                .filter(raw -> raw instanceof Raw.Mapping)
+                .map(raw -> AlternativeKeys.readable(
+                        (Raw.Mapping) raw, Context.top(new Problems()).at(ScenarioKeys.ALTERNATIVES)))
                 .orElse(List.of());
     }
 
     private Optional<Alternative> read(AlternativeKeys.Written one, ScenarioReading.Accepted written) {
-        List<Setting> own = one.settings();
-        Set<String> changed = new HashSet<>();
-        own.forEach(setting -> changed.add(setting.path()));
-        ScenarioReading reading = file.with(Stream.concat(
-                        settings.stream().filter(setting -> !changed.contains(setting.path())), own.stream())
-                .toList());
+        ScenarioReading reading = reading(one);
         if (reading instanceof ScenarioReading.Refused refused) {
             List<Problem> named = refused.problems().stream()
                     .map(problem -> named(problem, one))
@@ -80,16 +107,43 @@ final class AlternativesReader {
                 .filter(warning -> !written.warnings().contains(warning) && !isLeftOver(warning, one))
                 .forEach(warning -> warnings.add(named(warning, one)));
         if (isSame(accepted.request(), written.request())) {
-            problems.add(Problem.at(
-                    one.place(),
-                    ScenarioKeys.ALTERNATIVES.name() + "." + one.name(),
-                    "",
-                    "changes nothing: the scenario as written has these values already, or its practice makes no use"
-                            + " of them",
-                    "Change something, or leave it out."));
+            tellOfNoChange(one);
             return Optional.empty();
         }
         return Optional.of(new Alternative(one.name(), accepted.request()));
+    }
+
+    private void tellOfNoChange(AlternativeKeys.Written one) {
+        problems.add(Problem.at(
+                one.place(),
+                ScenarioKeys.ALTERNATIVES.name() + "." + one.name(),
+                "",
+                "changes nothing: the scenario as written has these values already, or its practice makes no use"
+                        + " of them",
+                "Change something, or leave it out."));
+    }
+
+    /** Whether {@code setting} is what is written there, whatever else is wrong. */
+    private boolean isWritten(Setting setting) {
+        return Route.find(ScenarioKeys.SCENARIO, root, setting.path())
+                .map(Route::part)
+                .filter(part -> isSame(part.shape(), part.written(), setting.value()))
+                .isPresent();
+    }
+
+    private static <T> boolean isSame(Shape<T> shape, Optional<Raw> written, Raw value) {
+        Context nowhere = Context.top(new Problems());
+        Optional<T> wanted = shape.read(value, nowhere);
+        return wanted.isPresent()
+                && written.flatMap(raw -> shape.read(raw, nowhere)).equals(wanted);
+    }
+
+    private ScenarioReading reading(AlternativeKeys.Written one) {
+        List<Setting> own = one.settings();
+        Set<String> changed = own.stream().map(Setting::path).collect(Collectors.toSet());
+        return file.with(Stream.concat(
+                        settings.stream().filter(setting -> !changed.contains(setting.path())), own.stream())
+                .toList());
     }
 
     private static boolean isSame(SimulationRequest one, SimulationRequest other) {
@@ -108,7 +162,7 @@ final class AlternativesReader {
     private static Problem named(Problem problem, AlternativeKeys.Written one) {
         String path = "alternative \"" + one.name() + "\"" + (problem.path().isEmpty() ? "" : ": " + problem.path());
         return isWithin(problem, one)
-                ? problem.at(new Place(problem.file(), problem.line(), problem.column()), path)
+                ? problem.at(place(problem), path)
                 : problem.at(one.place(), path + (problem.line() > 0 ? " (line " + problem.line() + ")" : ""));
     }
 
@@ -118,10 +172,11 @@ final class AlternativesReader {
     }
 
     private static boolean isWithin(Problem problem, AlternativeKeys.Written one) {
-        return places(one.values())
-                .anyMatch(place -> place.line() == problem.line()
-                        && place.column() == problem.column()
-                        && place.file().equals(problem.file()));
+        return places(one.values()).anyMatch(place(problem)::equals);
+    }
+
+    private static Place place(Problem problem) {
+        return new Place(problem.file(), problem.line(), problem.column());
     }
 
     private static Stream<Place> places(Raw raw) {
@@ -135,22 +190,58 @@ final class AlternativesReader {
         return Stream.concat(Stream.of(raw.place()), within);
     }
 
-    private String today(List<String> names) {
-        Optional<Raw> given = root.find(ScenarioKeys.TODAY.name());
-        String today = given.map(raw -> raw.shown().strip()).orElse(Alternative.AS_WRITTEN);
-        problems.addAll(new PricedAlternatives(root, names).problems(given.map(raw -> today)));
-        if (!names.contains(today)) {
-            problems.add(Problem.at(
-                    given.orElseThrow().place(),
-                    ScenarioKeys.TODAY.name(),
-                    today,
-                    "is not the name of an alternative of this scenario",
-                    Nearest.remedy(today, names)));
+    /** Reports names of alternatives that the scenario does not have; as far as it is known which it has. */
+    private void checkNames() {
+        Optional<List<String>> known = names();
+        Optional<Raw> given = written(ScenarioKeys.TODAY);
+        Optional<String> today = given.flatMap(raw -> ScenarioKeys.TODAY
+                .shape()
+                .read(raw, Context.top(new Problems()))
+                .map(String::strip));
+        if (known.isEmpty()) {
+            return;
         }
-        return today;
+        List<String> names = known.get();
+        problems.addAll(new PricedAlternatives(root, names).problems(today, isLeftOut(ScenarioKeys.TODAY)));
+        today.filter(name -> !names.contains(name))
+                .ifPresent(name -> problems.add(Problem.at(
+                        given.orElseThrow().place(),
+                        ScenarioKeys.TODAY.name(),
+                        name,
+                        "is not the name of an alternative of this scenario",
+                        Nearest.remedy(name, names))));
+    }
+
+    /** The names of all alternatives, of those that are wrong too; empty where they are not known. */
+    private Optional<List<String>> names() {
+        if (isLeftOut(ScenarioKeys.ALTERNATIVES)) {
+            return Optional.of(List.of(Alternative.AS_WRITTEN));
+        }
+        return written(ScenarioKeys.ALTERNATIVES)
+                .filter(raw -> raw instanceof Raw.Mapping)
+                .map(raw -> Stream.concat(
+                                Stream.of(Alternative.AS_WRITTEN),
+                                ((Raw.Mapping) raw)
+                                        .entries().stream()
+                                                .map(entry -> entry.key().strip()))
+                        .toList());
+    }
+
+    /** What is written under {@code key}; empty where nothing is, or two things are. */
+    private Optional<Raw> written(Key<?> key) {
+        List<Raw> all = root.entries().stream()
+                .filter(entry -> entry.key().equals(key.name()))
+                .map(Raw.Entry::value)
+                .toList();
+        return all.size() == 1 ? Optional.of(all.get(0)) : Optional.empty();
+    }
+
+    private boolean isLeftOut(Key<?> key) {
+        return root.find(key.name()).isEmpty()
+                && ScenarioKeys.SCENARIO.perhaps(key, root).isEmpty();
     }
 
     private static List<Problem> sorted(List<Problem> unsorted) {
-        return unsorted.stream().sorted(BY_PLACE).toList();
+        return unsorted.stream().sorted(Problem.BY_PLACE).toList();
     }
 }

@@ -5,15 +5,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import runthrough.plant.Coil;
 import runthrough.plant.CoilSource;
 import runthrough.plant.check.StandIn;
 import runthrough.quantity.Numbers;
 import runthrough.scenario.grammar.Context;
+import runthrough.scenario.grammar.Section;
 import runthrough.scenario.grammar.Shape;
 import runthrough.scenario.grammar.Values;
 import runthrough.scenario.part.MixWeight;
 import runthrough.scenario.source.Place;
+import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
 
 /** Reads which coils come: one kind, a mix, or a schedule from its own file. */
@@ -52,54 +53,93 @@ final class CoilSourceReader {
 
     /** The coils that {@code values} describe; when there are none, problems were reported. */
     Optional<Found> read(Values values) {
-        if (values.has(ScenarioKeys.COIL)) {
-            Values only = values.get(ScenarioKeys.COIL);
-            Coil coil = CoilKeys.coil(only, "coil");
-            return Optional.of(
-                    new Found(new CoilSource.Repeated(coil), List.of(only.raw().place())));
-        }
-        return values.find(ScenarioKeys.COILS).flatMap(this::readCoils);
+        Optional<Found> several =
+                values.find(ScenarioKeys.COILS).flatMap(raw -> readCoils(raw).filter(found -> isClear(raw)));
+        return values.find(ScenarioKeys.COIL).map(CoilSourceReader::one).or(() -> several);
+    }
+
+    private static Found one(Values values) {
+        return new Found(
+                new CoilSource.Repeated(CoilKeys.coil(values, "coil")),
+                List.of(values.raw().place()));
     }
 
     private Optional<Found> readCoils(Raw.Mapping raw) {
         Context context = top.at(ScenarioKeys.COILS);
         Values coils = CoilsKeys.COILS.readPartly(raw, context);
-        boolean defaultsAreWrong = !coils.has(CoilsKeys.DEFAULTS)
-                && raw.entries().stream().anyMatch(entry -> entry.key().equals(CoilsKeys.DEFAULTS.name()));
-        if (defaultsAreWrong) {
-            // What each coil lacks is known only once its defaults are mended.
-            return Optional.empty();
+        Optional<Raw> defaults = raw.find(CoilsKeys.DEFAULTS.name());
+        if (raw.find(CoilsKeys.MIX.name()).orElse(raw) instanceof Raw.Sequence mix) {
+            return mix(mix.items(), defaults, context.at(CoilsKeys.MIX));
         }
-        List<Raw.Entry> defaults = coils.find(CoilsKeys.DEFAULTS)
-                .map(values -> values.raw().entries())
-                .orElse(List.of());
-        if (coils.has(CoilsKeys.MIX)) {
-            return mix(coils.get(CoilsKeys.MIX), defaults, context.at(CoilsKeys.MIX));
+        // What each coil lacks is known only once its defaults are mended.
+        if (defaults.isPresent() && !coils.has(CoilsKeys.DEFAULTS)) {
+            return Optional.empty();
         }
         Raw.Mapping asInTheFile = raw.without(Set.of(CoilsKeys.SPEED_FACTOR.name()));
+        double factor = coils.find(CoilsKeys.SPEED_FACTOR).orElse(1.0);
         return coils.find(CoilsKeys.SCHEDULE)
-                .flatMap(name -> schedule(name, asInTheFile, defaults))
-                .map(found -> found.withSpeedsTimes(coils.get(CoilsKeys.SPEED_FACTOR)));
+                .flatMap(name -> schedule(name, asInTheFile, entries(defaults)))
+                .map(found -> found.withSpeedsTimes(factor));
     }
 
-    private Optional<Found> mix(List<Raw.Mapping> items, List<Raw.Entry> defaults, Context context) {
+    /** Whether {@code coils} says one thing of which coils come. */
+    private static boolean isClear(Raw.Mapping coils) {
+        boolean isOneWay = coils.find(CoilsKeys.MIX.name()).isEmpty()
+                || coils.find(CoilsKeys.SCHEDULE.name()).isEmpty();
+        return isOneWay
+                && coils.entries().stream().map(Raw.Entry::key).distinct().count()
+                        == coils.entries().size();
+    }
+
+    private static List<Raw.Entry> entries(Optional<Raw> defaults) {
+        return defaults.filter(raw -> raw instanceof Raw.Mapping)
+                .map(raw -> ((Raw.Mapping) raw).entries())
+                .orElse(List.of());
+    }
+
+    /** Reads a mix; {@code items} that are no coils, and {@code defaults} that are wrong, have been reported. */
+    private static Optional<Found> mix(List<Raw> items, Optional<Raw> defaults, Context context) {
+        int before = context.problems().count();
+        Problems ofDefaults = new Problems();
+        defaults.ifPresent(raw -> CoilsKeys.DEFAULTS.shape().read(raw, Context.top(ofDefaults)));
+        boolean isOverlay = defaults.isEmpty() || defaults.get() instanceof Raw.Mapping;
+        Section section = isOverlay ? CoilsKeys.WEIGHTED_COIL : CoilsKeys.SHARE;
         List<CoilSource.Share> shares = new ArrayList<>();
-        List<MixWeight> weights = new ArrayList<>();
+        List<Optional<MixWeight>> weights = new ArrayList<>();
         for (int i = 0; i < items.size(); i++) {
-            Raw.Mapping item = CoilOverlay.over(defaults, items.get(i));
-            String name = "coil " + (i + 1);
-            CoilsKeys.WEIGHTED_COIL.read(item, context.item(i + 1)).ifPresent(values -> {
-                MixWeight weight = values.get(CoilsKeys.WEIGHT);
-                weights.add(weight);
-                shares.add(new CoilSource.Share(CoilKeys.coil(values, name), weight.value()));
-            });
+            if (!(items.get(i) instanceof Raw.Mapping item)) {
+                weights.add(Optional.empty());
+                continue;
+            }
+            Context here = context.item(i + 1);
+            Problems found = new Problems();
+            Values values = section.readPartly(
+                    CoilOverlay.over(entries(defaults), item), new Context(here.path(), here.remedy(), found));
+            weights.add(weight(values));
+            found.errors().stream()
+                    .filter(problem -> ofDefaults.errors().stream().noneMatch(problem::isAbout))
+                    .forEach(context.problems()::error);
+            if (found.none()) {
+                shares.add(new CoilSource.Share(
+                        CoilKeys.coil(values, "coil " + (i + 1)),
+                        values.get(CoilsKeys.WEIGHT).value()));
+            }
         }
-        if (shares.size() < items.size() || !weightsAgree(weights, items.get(0), context)) {
-            return Optional.empty();
-        }
-        return Optional.of(new Found(
-                new CoilSource.Mix(shares),
-                items.stream().map(Raw.Mapping::place).toList()));
+        items.stream().findFirst().ifPresent(first -> checkWeights(weights, first, context));
+        boolean isGood = ofDefaults.none() && shares.size() == items.size();
+        return !isGood || shares.isEmpty() || context.problems().count() > before
+                ? Optional.empty()
+                : Optional.of(new Found(
+                        new CoilSource.Mix(shares),
+                        items.stream().map(Raw::place).toList()));
+    }
+
+    /** The weight that {@code coil} gives; empty where it cannot be read or is given twice. */
+    private static Optional<MixWeight> weight(Values coil) {
+        long given = coil.raw().entries().stream()
+                .filter(entry -> entry.key().equals(CoilsKeys.WEIGHT.name()))
+                .count();
+        return given == 1 ? coil.find(CoilsKeys.WEIGHT) : Optional.empty();
     }
 
     /**
@@ -109,7 +149,8 @@ final class CoilSourceReader {
      */
     static Optional<CoilSource> standIn(Raw.Mapping raw, StandIn standIn) {
         Optional<Raw> defaults = raw.find(CoilsKeys.DEFAULTS.name());
-        if (defaults.filter(written -> !(written instanceof Raw.Mapping)).isPresent()
+        if (!isClear(raw)
+                || defaults.filter(written -> !(written instanceof Raw.Mapping)).isPresent()
                 || !(raw.find(CoilsKeys.MIX.name()).orElse(raw) instanceof Raw.Sequence mix)) {
             return Optional.empty();
         }
@@ -131,21 +172,19 @@ final class CoilSourceReader {
         return isWhole ? Optional.of(new CoilSource.Mix(shares)) : Optional.empty();
     }
 
-    private static boolean weightsAgree(List<MixWeight> weights, Raw.Mapping first, Context context) {
-        long inPercent = weights.stream().filter(MixWeight::isShare).count();
-        if (inPercent == 0) {
-            return true;
+    /** Reports weights that do not agree: of all coils, or of those whose weight could be read. */
+    private static void checkWeights(List<Optional<MixWeight>> weights, Raw first, Context context) {
+        List<MixWeight> read = weights.stream().flatMap(Optional::stream).toList();
+        long inPercent = read.stream().filter(MixWeight::isShare).count();
+        double sum = read.stream().mapToDouble(MixWeight::value).sum();
+        if (inPercent > 0 && inPercent < read.size()) {
+            tellOfWeights("some weights are in percent and some are not", first, context);
+        } else if (inPercent > 0 && read.size() == weights.size() && !(Math.abs(sum - 1) <= SLACK)) {
+            tellOfWeights("the weights add up to " + Numbers.text(100 * sum, 6) + " %; must be 100 %", first, context);
         }
-        String rule;
-        if (inPercent < weights.size()) {
-            rule = "some weights are in percent and some are not";
-        } else {
-            double sum = weights.stream().mapToDouble(MixWeight::value).sum();
-            if (Math.abs(sum - 1) <= SLACK) {
-                return true;
-            }
-            rule = "the weights add up to " + Numbers.text(100 * sum, 6) + " %; must be 100 %";
-        }
+    }
+
+    private static void tellOfWeights(String rule, Raw first, Context context) {
         context.problems()
                 .error(
                         first.place(),
@@ -153,7 +192,6 @@ final class CoilSourceReader {
                         "",
                         rule,
                         "Give shares that add up to 100 %, or plain numbers such as 3 and 1.");
-        return false;
     }
 
     private Optional<Found> schedule(String name, Raw.Mapping raw, List<Raw.Entry> defaults) {

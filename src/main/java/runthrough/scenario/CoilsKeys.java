@@ -33,7 +33,7 @@ final class CoilsKeys {
             "coils.defaults", "what holds for every coil that does not say otherwise", keys(COIL_KEYS_OPTIONAL));
 
     /** One coil of a mix as an editor sees it: what it leaves out may stand among the defaults. */
-    private static final Section SHARE = Section.of(
+    static final Section SHARE = Section.of(
             "coils.mix",
             "coils drawn at random, each with its weight; the other keys are those of coil",
             keys(Stream.concat(Stream.of(WEIGHT), COIL_KEYS_OPTIONAL.stream()).toList()));

@@ -3,7 +3,12 @@ package runthrough.scenario;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import runthrough.plant.Accumulator;
+import runthrough.plant.Coil;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Entry;
@@ -40,23 +45,39 @@ record DescribedParts(Values scenario, Optional<CoilSource> readCoils, StandIn s
                 scenario.get(ScenarioKeys.NOTES),
                 line(),
                 run().orElseGet(RunKeys::defaultRun),
-                units());
+                scenario.get(ScenarioKeys.RESULTS_IN));
     }
 
-    /** What is wrong between the parts. */
-    List<Message> messages() {
-        List<Message> all = new ArrayList<>(unused());
-        all.addAll(run().isPresent() ? LineCheck.check(request()) : LineCheck.check(line(), units()));
+    /** What is wrong between the parts, and what the practice makes no use of, in {@code units}. */
+    List<Message> messages(UnitSystem units) {
+        List<Message> all = new ArrayList<>(unused(units));
+        all.addAll(LineCheck.check(line(), run(), unknownCoils(), units));
         return all;
     }
 
     /** Warnings of what is described although the practice makes no use of it. */
-    List<Message> unused() {
-        return LineCheck.unused(practice(), accumulator(), rethread(), units());
+    List<Message> unused(UnitSystem units) {
+        return LineCheck.unused(practice(), accumulator(), rethread(), units);
     }
 
-    private UnitSystem units() {
-        return scenario.get(ScenarioKeys.RESULTS_IN);
+    /** The coils of a mix, counted from 0, whose size or speed is stood in for. */
+    private Set<Integer> unknownCoils() {
+        if (readCoils.isPresent()) {
+            return Set.of();
+        }
+        List<Coil> here = coils().kinds();
+        List<Coil> there =
+                new DescribedParts(scenario, readCoils, standIn.other()).coils().kinds();
+        return IntStream.range(0, Math.min(here.size(), there.size()))
+                .filter(index -> !isAlike(here.get(index), there.get(index)))
+                .boxed()
+                .collect(Collectors.toSet());
+    }
+
+    private static boolean isAlike(Coil one, Coil other) {
+        return one.processSpeed().equals(other.processSpeed())
+                && DoubleStream.of(Distribution.LEAST_DRAW, 1 - Distribution.LEAST_DRAW)
+                        .allMatch(p -> one.usableLength(p) == other.usableLength(p));
     }
 
     private Line line() {

@@ -20,13 +20,18 @@ final class PricedAlternatives {
         this.names = List.copyOf(names);
     }
 
-    /** What is wrong with them; {@code today} as the scenario names it. */
-    List<Problem> problems(Optional<String> today) {
+    /**
+     * What is wrong with them.
+     *
+     * @param today as the scenario names it; empty where it does not, or in a way that cannot be read
+     * @param mustName whether it is certain that it names none
+     */
+    List<Problem> problems(Optional<String> today, boolean mustName) {
         List<Problem> problems = new ArrayList<>();
         Optional<Raw.Mapping> priced = mapping(root, HandoverKeys.MONEY.name())
                 .flatMap(money -> mapping(money, ScenarioKeys.ALTERNATIVES.name()))
                 .filter(prices -> !prices.entries().isEmpty());
-        if (priced.isPresent() && today.isEmpty()) {
+        if (priced.isPresent() && today.isEmpty() && mustName) {
             problems.add(Problem.at(
                     priced.get().place(),
                     ScenarioKeys.TODAY.name(),

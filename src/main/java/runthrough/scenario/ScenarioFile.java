@@ -135,6 +135,18 @@ public final class ScenarioFile {
         return new AlternativesReader(this, (Raw.Mapping) root.orElseThrow(), settings).read(written);
     }
 
+    /**
+     * What is wrong with the alternatives of a file that is refused itself, but for what rests on that; each with {@code settings}
+     * besides.
+     *
+     * @param refused what came of reading the file with {@code settings}
+     */
+    public List<Problem> problemsOfAlternatives(List<Setting> settings, ScenarioReading.Refused refused) {
+        return root.filter(raw -> raw instanceof Raw.Mapping)
+                .map(raw -> new AlternativesReader(this, (Raw.Mapping) raw, settings).problems(refused))
+                .orElse(List.of());
+    }
+
     /** What the alternative called {@code name} sets, if the file has it. */
     public Optional<List<Setting>> alternative(String name) {
         return named().filter(one -> one.name().equals(name.strip()))

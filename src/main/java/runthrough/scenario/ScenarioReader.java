@@ -3,11 +3,14 @@ package runthrough.scenario;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import runthrough.plant.CoilSource;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.check.LineCheck;
 import runthrough.plant.check.Message;
 import runthrough.plant.check.StandIn;
 import runthrough.plant.handover.Handover;
+import runthrough.quantity.UnitSystem;
 import runthrough.scenario.grammar.Context;
 import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.Section;
@@ -66,10 +69,11 @@ final class ScenarioReader {
         SimulationRequest written = parts.request();
         Optional<SimulationRequest> request = figures.apply(written, top);
         MessagePlaces places = new MessagePlaces(mapping, found.get().places());
-        parts.unused().forEach(message -> places.tell(message, problems));
-        List<Message> ofWritten = LineCheck.check(written);
+        UnitSystem usual = written.resultsIn();
+        places.inUnitsOfFile(usual, parts::unused).forEach(message -> places.tell(message, problems));
+        List<Message> ofWritten = places.inUnitsOfFile(usual, units -> check(written, units));
         request.filter(asked -> !asked.equals(written))
-                .map(LineCheck::check)
+                .map(asked -> places.inUnitsOfFile(usual, units -> check(asked, units)))
                 .orElse(ofWritten)
                 .forEach(message -> {
                     boolean isOfFigures = !ofWritten.contains(message);
@@ -88,9 +92,17 @@ final class ScenarioReader {
         }
         MessagePlaces places = new MessagePlaces(
                 scenario.raw(), found.map(CoilSourceReader.Found::places).orElse(List.of()));
-        StandIn.independent(standIn ->
-                        new DescribedParts(scenario, found.map(CoilSourceReader.Found::coilSource), standIn).messages())
+        Optional<CoilSource> coilSource = found.map(CoilSourceReader.Found::coilSource);
+        UnitSystem usual = scenario.get(ScenarioKeys.RESULTS_IN);
+        StandIn.independent(standIn -> {
+                    DescribedParts parts = new DescribedParts(scenario, coilSource, standIn);
+                    return places.inUnitsOfFile(usual, parts::messages);
+                })
                 .forEach(message -> places.tell(message, problems));
+    }
+
+    private static List<Message> check(SimulationRequest request, UnitSystem units) {
+        return LineCheck.check(request.line(), Optional.of(request.run()), Set.of(), units);
     }
 
     /** What the scenario that was read last says for its document. */

@@ -8,13 +8,20 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSource;
 import runthrough.plant.CoilTable;
 import runthrough.quantity.QuantityParser;
 import runthrough.scenario.grammar.Context;
+import runthrough.scenario.grammar.Key;
+import runthrough.scenario.grammar.Values;
+import runthrough.scenario.grammar.Ways;
 import runthrough.scenario.source.CsvRows;
 import runthrough.scenario.source.Place;
+import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
 
@@ -102,9 +109,84 @@ final class ScheduleReader {
     }
 
     private Optional<Coil> inFull(CsvRows rows, List<ScheduleColumn> columns, int index) {
-        return mapping(rows, columns)
-                .flatMap(row -> CoilKeys.COIL.read(CoilOverlay.over(defaults, row), Context.top(problems)))
-                .map(values -> CoilKeys.coil(values, CoilTable.nameByPlace(index)));
+        Optional<Raw.Mapping> row = mapping(rows, columns);
+        if (row.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Raw.Entry> blank = neededBlanks(rows, columns, CoilOverlay.over(defaults, row.get()));
+        List<Raw.Entry> all =
+                Stream.concat(row.get().entries().stream(), blank.stream()).toList();
+        Problems found = new Problems();
+        Optional<Values> values = CoilKeys.COIL.read(
+                CoilOverlay.over(defaults, new Raw.Mapping(all, row.get().place())), Context.top(found));
+        found.errors().stream()
+                .map(problem ->
+                        blank.stream().anyMatch(cell -> isOf(problem, cell)) ? blank(problem, columns) : problem)
+                .forEach(problems::error);
+        return values.map(read -> CoilKeys.coil(read, CoilTable.nameByPlace(index)));
+    }
+
+    /** The blank cells of a row that leave {@code coil}, which is described by the others and by the defaults, incomplete. */
+    private static List<Raw.Entry> neededBlanks(CsvRows rows, List<ScheduleColumn> columns, Raw.Mapping coil) {
+        List<Raw.Entry> blank = new ArrayList<>();
+        for (int i = 0; i < columns.size(); i++) {
+            if (i >= rows.cells() || rows.cell(i).isBlank()) {
+                Place place = rows.place(i);
+                blank.add(new Raw.Entry(columns.get(i).key().name(), place, new Raw.Scalar("", place)));
+            }
+        }
+        Set<String> filled = coil.entries().stream().map(Raw.Entry::key).collect(Collectors.toSet());
+        Set<String> needed = Stream.concat(
+                        CoilKeys.COIL.keys().stream()
+                                .filter(key -> key.need() == Key.Need.REQUIRED)
+                                .map(Key::name),
+                        size(filled, blank).stream())
+                .collect(Collectors.toSet());
+        return blank.stream()
+                .filter(cell -> needed.contains(cell.key()) && !filled.contains(cell.key()))
+                .toList();
+    }
+
+    /** The keys that would give the size of a coil: in the way that is begun with those {@code filled}, or in the first that could be. */
+    private static List<String> size(Set<String> filled, List<Raw.Entry> blank) {
+        Set<String> possible = Stream.concat(filled.stream(), blank.stream().map(Raw.Entry::key))
+                .collect(Collectors.toSet());
+        // An inner diameter goes with every way: they differ in their first key.
+        List<Ways.Way> begun = CoilKeys.SIZE.ways().stream()
+                .filter(way -> filled.contains(way.must().get(0)))
+                .toList();
+        return (begun.isEmpty() ? CoilKeys.SIZE.ways() : begun)
+                .stream()
+                        .filter(way -> possible.containsAll(way.must()))
+                        .findFirst()
+                        .map(Ways.Way::must)
+                        .orElse(List.of());
+    }
+
+    private static boolean isOf(Problem problem, Raw.Entry cell) {
+        return problem.path().equals(cell.key())
+                && new Place(problem.file(), problem.line(), problem.column()).equals(cell.place());
+    }
+
+    /** What is said of a blank cell in the place of {@code problem}, which says that there is no value. */
+    private static Problem blank(Problem problem, List<ScheduleColumn> columns) {
+        ScheduleColumn column = columns.stream()
+                .filter(candidate -> candidate.key().name().equals(problem.path()))
+                .findFirst()
+                .orElseThrow();
+        String meaning = column.key().meaning().split(";", 2)[0];
+        boolean isSize =
+                CoilKeys.SIZE.ways().stream().anyMatch(way -> way.must().contains(problem.path()));
+        return Problem.at(
+                new Place(problem.file(), problem.line(), problem.column()),
+                column.header(),
+                "",
+                "the cell is blank; it must give " + meaning + ", a number in " + column.unit(),
+                "Fill it in, or give "
+                        + (isSize
+                                ? "the size in another way: " + CoilKeys.SIZE.words()
+                                : column.key().name() + " for all coils under coils.defaults of the scenario")
+                        + ".");
     }
 
     /** The row as a coil would stand in a scenario: a number in a column "width [mm]" becomes "width: 240 mm". */

@@ -73,6 +73,25 @@ class BadInputTest {
     }
 
     @Test
+    void problemsOfAlternativesComeWithThoseOfTheScenario_inTheOrderOfLines() {
+        session.write("bad.yaml", Session.LINE.replace("60 m/min", "60 kg") + "\ntoday: rethread\ncolour: blue\n");
+
+        assertThat(refused("run", "bad.yaml").errLines())
+                .extracting(line -> line.replaceAll("^\\S+ (\\S+).*", "$1"))
+                .containsExactly("process.speed", "today", "colour");
+    }
+
+    @Test
+    void checkSaysWarningsToo_whenOnlyAnAlternativeIsWrong() {
+        session.write("bad.yaml", Session.LINE.replace("120 m/min", "60 m/min") + "\ntoday: rethread\n");
+
+        assertThat(refused("check", "bad.yaml").errLines())
+                .hasSize(2)
+                .anyMatch(line -> line.contains("today = rethread"))
+                .anyMatch(line -> line.startsWith("warning: "));
+    }
+
+    @Test
     void missingFileComesWithTheNearestName() {
         assertThat(refused("run", "lien.yaml").err()).contains("there is no such file", "Did you mean line.yaml?");
     }

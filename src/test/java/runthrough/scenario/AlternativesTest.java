@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,7 +36,10 @@ class AlternativesTest {
         ScenarioFile file = ScenarioFile.open(new Written(folder).file("line.yaml", Written.with(sections)));
         List<Problem> problems = file.read() instanceof ScenarioReading.Accepted accepted
                 ? file.alternatives(List.of(), accepted).problems()
-                : ((ScenarioReading.Refused) file.read()).problems();
+                : Stream.concat(
+                                ((ScenarioReading.Refused) file.read()).problems().stream(),
+                                file.problemsOfAlternatives(List.of(), (ScenarioReading.Refused) file.read()).stream())
+                        .toList();
         return problems.stream()
                 .map(Problem::toString)
                 .map(text -> text.replace(folder + "/", ""))
@@ -125,6 +129,43 @@ class AlternativesTest {
         assertThat(problems(
                         "alternatives: {a: {entry.uncoilers: 0, accumulator.capacity: -1 m}, b: {coil.width: 0 m}}"))
                 .hasSize(3);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "today: rethraed | today = rethraed; is not the name of an alternative",
+                "alternatives: {a: {entry.uncoiler: 2}} | alternative \"a\": entry.uncoiler = 2; is not a part of this",
+                "alternatives: {a: {process.speed: 95 m/min}} | alternative \"a\": entry.top-speed (line 3) = 90 m/min",
+                "alternatives: {as now: {process.speed: 45 m/min}} | alternatives.as now; changes nothing",
+            })
+    void anErrorOfTheScenarioHidesNoneOfItsAlternatives(String section, String message) {
+        // Rule CHECK-35.
+        assertThat(problems(section, "colour: blue"))
+                .hasSize(2)
+                .anyMatch(text -> text.contains("colour"))
+                .anyMatch(text -> text.contains(message));
+    }
+
+    @Test
+    void whatRestsOnAnErrorOfTheScenarioIsNotSaidOfItsAlternatives() {
+        // Rule CHECK-35. The weld is there, but not where it should be; rethraed may stand among the alternatives.
+        assertThat(problems(
+                        "coil-change: {join: [{weld: 60 s, people: 2}]}",
+                        "alternatives: {a: {coil-change.join.weld: 20 s}}"))
+                .singleElement()
+                .asString()
+                .contains("coil-change.join[1] = {weld: ...}");
+        assertThat(problems("alternatifs: {rethread: {entry.uncoilers: 2}}", "today: rethread"))
+                .singleElement()
+                .asString()
+                .contains("Did you mean alternatives?");
+        // The top speed is refused already.
+        assertThat(problems("entry: {top-speed: 40 m/min}", "alternatives: {a: {process.speed: 95 m/min}}"))
+                .singleElement()
+                .asString()
+                .contains("entry.top-speed = 40 m/min; must be more than the process speed, 45 m/min");
     }
 
     @Test

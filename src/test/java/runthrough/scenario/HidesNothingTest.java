@@ -80,6 +80,9 @@ class HidesNothingTest {
         "coil, colour: blue",
         "coil, head-crop: -1 m",
         "coil, widht: 2 m",
+        "coil, mass: 9 t",
+        "coil, 'outer-diameter: 400 mm, inner-diameter: 508 mm'",
+        "coil, winding-factor: 0.9",
         "entry, acceleration: -0.5 m/s2",
         "entry, deceleration: 0.5",
         "entry, uncoilers: 0",
@@ -101,7 +104,9 @@ class HidesNothingTest {
         "coil-change, 'tail: [{shear: {colour: blue}}]'",
         "coil-change, 'tail: [{shear: {travel: 600 kg, plus: 6 s}}]'",
         "coil-change, 'tail: [{shear: {triangular: [9 s, 8 s, 7 s], chance: 120 %}}]'",
+        "coil-change, 'tail: [{shear: {constant: 8 s, uniform: [7 s, 9 s]}}]'",
         "coil-change, 'reject: {chance: 120 %}'",
+        "coil-change, 'reject: {chance: 2 %, every: 20}'",
         "coil-change, join-shorter-by: -1 s",
         "coil-change, colour: blue",
         "run, replications: 1.5",
@@ -150,5 +155,62 @@ class HidesNothingTest {
         assertThat(said).containsAll(CROSS_CHECKS);
         assertThat(said).anyMatch(text -> text.startsWith("coils.mix[1] = -0.2 m of usable strip"));
         assertThat(said).anyMatch(text -> text.contains("-1 mm"));
+    }
+
+    private static Map<String, String> mix(String defaults, String... coils) {
+        Map<String, String> sections = sections();
+        sections.remove("coil");
+        sections.put(
+                "coils",
+                "defaults: {density: 7850 kg/m3, head-crop: 0.4 m, tail-crop: 0.3 m, inner-diameter: 508 mm, "
+                        + defaults + "}, mix: [{" + String.join("}, {", coils) + "}]");
+        return sections;
+    }
+
+    @Test
+    void aCoilOfAMixThatContradictsItselfHidesNothingOfTheOthers() {
+        String good = "weight: 3, thickness: 2 mm, length: 700 m";
+        String shorter = "weight: 3, thickness: 2 mm, length: 0.5 m";
+        for (String bad : List.of("outer-diameter: 400 mm", "outer-diameter: 1450 mm, length: 600 m", "mass: heavy")) {
+            List<String> said = said(mix("width: 240 mm", "weight: 1, thickness: 3 mm, " + bad, good, shorter));
+            assertThat(said).as(bad).containsAll(CROSS_CHECKS);
+            assertThat(said).as(bad).anyMatch(text -> text.startsWith("coils.mix[3] = -0.2 m of usable strip; must"));
+            assertThat(said).as(bad).noneMatch(text -> text.startsWith("coils.mix[2]"));
+        }
+    }
+
+    @Test
+    void aBadCoilOfAMixHidesNoSumOfWeights() {
+        assertThat(said(mix(
+                        "width: 240 mm",
+                        "weight: 60 %, thickness: two mm, length: 700 m",
+                        "weight: 50 %, thickness: 2 mm, length: 700 m")))
+                .contains("coils.mix = ; the weights add up to 110 %; must be 100 %");
+        // What cannot be read might be any weight.
+        assertThat(said(mix(
+                        "width: 240 mm",
+                        "weight: -60 %, thickness: 2 mm, length: 700 m",
+                        "weight: 50 %, thickness: 2 mm, length: 700 m")))
+                .noneMatch(text -> text.contains("the weights"));
+    }
+
+    @Test
+    void aBadDefaultHidesNothingOfTheCoilsAndIsSaidOnce() {
+        List<String> said =
+                said(mix("width: wide", "weight: 1, thickness: two mm, length: 700 m", "weight: 1, length: 700 m"));
+
+        assertThat(said).containsAll(CROSS_CHECKS);
+        assertThat(said)
+                .filteredOn(text -> text.startsWith("coils"))
+                .extracting(text -> text.split(" ")[0])
+                .containsExactly("coils.defaults.width", "coils.mix[1].thickness", "coils.mix[2].thickness");
+    }
+
+    @Test
+    void aMisspeltGroupHidesNothingWithinIt() {
+        Map<String, String> sections = sections();
+        sections.put("coil-chnage", "crew: two");
+        sections.remove("coil-change");
+        assertThat(said(sections)).anyMatch(text -> text.startsWith("coil-chnage.crew = two; must be a whole number"));
     }
 }

@@ -79,6 +79,17 @@ class PartlyReadTest {
     }
 
     @Test
+    void aMessageIsInTheUnitsInWhichItsValueIsWritten() {
+        String capacity = "capacity: 90 m";
+        assertThat(said(with(COIL, "top-speed: 40 m/min", capacity, "speed: 60 m/min", "results-in: us")))
+                .containsExactly(SLOWER);
+        // 60 m/min are 196.85 ft/min.
+        assertThat(said(with(COIL, "top-speed: 131 ft/min", capacity, "speed: 60 m/min", "colour: blue")))
+                .contains("entry.top-speed = 131 ft/min; must be more than the process speed, 196.9 ft/min")
+                .hasSize(2);
+    }
+
+    @Test
     void whatIsWrongOutsideTheLineHidesNothing() {
         // Rule CHECK-35.
         assertThat(said(with(

@@ -320,10 +320,12 @@ class PeopleAndJointsTest {
                 .containsExactly(
                         "line.yaml:5:70 process.restart.level = 1.125 m; must be more than the level at which the"
                                 + " process must stop from 45 m/min, 1.125 m. The process would restart into its next stop, again"
-                                + " and again: give a higher level.");
+                                + " and again: give a higher level, or leave it out for the stop level plus 10 % of the"
+                                + " capacity.");
         assertThat(refusal("process: {speed: 45 m/min, deceleration: 0.25 m/s2, restart: {level: 1 m}}"))
-                .containsExactly("line.yaml:5:70 process.restart.level = 1 m; must be at least the level at which the"
+                .containsExactly("line.yaml:5:70 process.restart.level = 1 m; must be more than the level at which the"
                         + " process must stop from 45 m/min, 1.125 m. The process would restart into its next stop, again"
-                        + " and again: give a higher level.");
+                        + " and again: give a higher level, or leave it out for the stop level plus 10 % of the"
+                        + " capacity.");
     }
 }

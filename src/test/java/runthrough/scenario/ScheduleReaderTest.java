@@ -151,15 +151,35 @@ class ScheduleReaderTest {
     }
 
     @Test
-    void anEmptyCellWithoutADefaultIsMissing() {
+    void aBlankCellIsSaidToBeBlankAndWhatBelongsThere() {
         assertThat(refusal(HEADER + "A1,2,,7850,900\n"))
-                .containsExactly("coils.csv:2:1 width; is missing; must be a length with its unit, more than 0. "
-                        + "Give the strip width, such as 240 mm.");
-        assertThat(refusal(HEADER + "A1,2,240,7850\n"))
-                .singleElement()
-                .asString()
-                .startsWith("coils.csv:2:1 ")
-                .contains("does not say the size of the coil");
+                .containsExactly(
+                        "coils.csv:2:6 width [mm]; the cell is blank; it must give the strip width, a number in mm. "
+                                + "Fill it in, or give width for all coils under coils.defaults of the scenario.");
+        String size = "; the cell is blank; it must give the length of the whole coil, a number in m. "
+                + "Fill it in, or give the size in another way: length; mass; outer-diameter with inner-diameter.";
+        assertThat(refusal(HEADER + "A1,2,240,7850,\n")).containsExactly("coils.csv:2:15 length [m]" + size);
+        // A row that ends early lacks the same.
+        assertThat(refusal(HEADER + "A1,2,240,7850\n")).containsExactly("coils.csv:2:15 length [m]" + size);
+    }
+
+    @Test
+    void aBlankCellHidesNothingElseOfItsRow() {
+        assertThat(refusal(HEADER + "A1,,-3,7850,\n"))
+                .extracting(text -> text.split(";")[0])
+                .containsExactly(
+                        "coils.csv:2:4 thickness [mm]", "coils.csv:2:5 width = -3 mm", "coils.csv:2:13 length [m]");
+    }
+
+    @Test
+    void aBlankCellBesideASizeGivenOtherwiseIsNoError() {
+        assertThat(refusal(
+                        "thickness [mm],width [mm],density [kg/m3],length [m],outer-diameter [mm],inner-diameter [mm]\n"
+                                + "2,240,7850,,1400,508\n2,240,7850,900,,\n2,240,7850,,1400,\n"))
+                .containsExactly(
+                        "coils.csv:4:18 inner-diameter [mm]; the cell is blank; it must give the inner diameter of"
+                                + " the coil, a number in mm. Fill it in, or give the size in another way: length; mass;"
+                                + " outer-diameter with inner-diameter.");
     }
 
     @Test

@@ -52,26 +52,32 @@ final class AccumulatorCheck {
     /** Rules CHECK-12, CHECK-13. */
     private void restartLevel() {
         double given = line.process().restartLevel();
+        if (isTooLow(given)) {
+            messages.error(
+                    LinePart.RESTART_LEVEL,
+                    in.length(given) + "; must be "
+                            + (speedsUpAtOnce() ? "at least" : "more than")
+                            + " the level at which the process must stop from " + in.speed(fastest) + ", "
+                            + in.length(stopLevel),
+                    "The process would restart into its next stop, again and again: give a higher level, or leave it out"
+                            + " for the stop level plus 10 % of the capacity.");
+        }
         if (given > capacity) {
             messages.error(
                     LinePart.RESTART_LEVEL,
                     in.length(given) + "; must be at most the accumulator's capacity, " + in.length(capacity),
                     "Give a level that the accumulator can reach, or the process never restarts.");
-        } else if ((given < stopLevel && !isStopLevel(given))
-                || (isStopLevel(given) && Double.isFinite(line.entry().acceleration()))) {
-            messages.error(
-                    LinePart.RESTART_LEVEL,
-                    in.length(given) + "; must be "
-                            + (isStopLevel(given) ? "more than" : "at least")
-                            + " the level at which the process must stop from " + in.speed(fastest) + ", "
-                            + in.length(stopLevel),
-                    "The process would restart into its next stop, again and again: give a higher level.");
         }
     }
 
-    /** To the rounding of a level that was worked out and written down: so close to it, the strip lasts no longer. */
-    private boolean isStopLevel(double level) {
-        return Math.abs(level - stopLevel) <= 1e-9 * Math.max(1, capacity);
+    /** From the stop level itself the process may restart only where the entry gives strip at once. */
+    private boolean isTooLow(double restart) {
+        boolean isStopLevel = Math.abs(restart - stopLevel) <= Wording.MICROMETRE;
+        return isStopLevel ? !speedsUpAtOnce() : restart < stopLevel;
+    }
+
+    private boolean speedsUpAtOnce() {
+        return Double.isInfinite(line.entry().acceleration());
     }
 
     /** Rules CHECK-18, ACC-7. */

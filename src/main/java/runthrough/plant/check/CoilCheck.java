@@ -3,6 +3,7 @@ package runthrough.plant.check;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
@@ -38,11 +39,13 @@ final class CoilCheck {
         NONE
     }
 
-    static void check(Line line, Messages messages) {
+    /** Says nothing of {@code unknown} coils, counted from 0. */
+    static void check(Line line, Set<Integer> unknown, Messages messages) {
         CoilCheck check = new CoilCheck(line, messages);
         Map<Trouble, Sharing> troubles = new EnumMap<>(Trouble.class);
         for (int index = 0; index < check.coils.size(); index++) {
-            troubles.merge(check.gravest(index), new Sharing(index, 1), (a, b) -> new Sharing(a.first, a.count + 1));
+            Trouble gravest = unknown.contains(index) ? Trouble.NONE : check.gravest(index);
+            troubles.merge(gravest, new Sharing(index, 1), (a, b) -> new Sharing(a.first, a.count + 1));
         }
         troubles.remove(Trouble.NONE);
         troubles.forEach(check::report);

@@ -2,6 +2,7 @@ package runthrough.plant.check;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import runthrough.plant.Accumulator;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
@@ -29,9 +30,22 @@ public final class LineCheck {
         return check(line, Wording.in(system));
     }
 
+    /**
+     * The same of a line in which {@code unknown} coils, counted from 0, are stood in for: nothing is said of these themselves, so
+     * that what is said of the others stays the same.
+     *
+     * @param run how it is to be run; empty where that is not known
+     */
+    public static List<Message> check(Line line, Optional<RunPlan> run, Set<Integer> unknown, UnitSystem system) {
+        Messages messages = new Messages(Wording.in(system));
+        checkLine(line, unknown, messages);
+        run.ifPresent(plan -> RunCheck.check(line, plan, messages));
+        return messages.list();
+    }
+
     private static List<Message> check(Line line, Wording wording) {
         Messages messages = new Messages(wording);
-        checkLine(line, messages);
+        checkLine(line, Set.of(), messages);
         return messages.list();
     }
 
@@ -83,13 +97,13 @@ public final class LineCheck {
 
     private static List<Message> check(Line line, RunPlan run, Wording wording) {
         Messages messages = new Messages(wording);
-        checkLine(line, messages);
+        checkLine(line, Set.of(), messages);
         RunCheck.check(line, run, messages);
         return messages.list();
     }
 
-    private static void checkLine(Line line, Messages messages) {
-        CoilCheck.check(line, messages);
+    private static void checkLine(Line line, Set<Integer> unknownCoils, Messages messages) {
+        CoilCheck.check(line, unknownCoils, messages);
         EntryCheck.check(line, messages);
         if (!line.practice().isOneStrip()) {
             AccumulatorCheck.check(line, messages);

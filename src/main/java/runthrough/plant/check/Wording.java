@@ -13,7 +13,8 @@ import runthrough.quantity.Units;
  */
 record Wording(Optional<Units> units) {
     private static final int DIGITS = 6;
-    private static final double MICROMETRE = 1e-6;
+    /** A length (m); less is rounding, not strip. */
+    static final double MICROMETRE = 1e-6;
 
     static Wording in(UnitSystem system) {
         return new Wording(Optional.of(Units.of(system)));

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
@@ -97,8 +98,8 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
     }
 
     /**
-     * What {@code raw} says, and what stands in for those of its keys that cannot be read, are missing, or may be meant by an unknown
-     * one; nothing where more is wrong, as a key that is given twice.
+     * What {@code raw} says, and what stands in for those of its keys that cannot be read, are missing, may be meant by an unknown
+     * one, or contradict each other; nothing where more is wrong, as a key that is given twice.
      */
     @Override
     public Optional<Values> standIn(Raw raw, StandIn standIn) {
@@ -127,9 +128,59 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
             given.put(key.name(), value.get());
             mended = mended.with(key.name(), first);
         }
+        return agreeing(new Values(given, mended), standIn);
+    }
+
+    /** {@code values} with stand-ins where a choice is not made, or made more than once; nothing where more is wrong. */
+    private Optional<Values> agreeing(Values values, StandIn standIn) {
+        Map<String, Object> given = new HashMap<>();
+        keys.forEach(key -> values.find(key).ifPresent(value -> given.put(key.name(), value)));
+        Raw.Mapping mended = values.raw();
+        for (Ways choice : ways) {
+            if (isSettled(choice, values)) {
+                continue;
+            }
+            Optional<Ways.Way> only = choice.only(mended).filter(way -> !isOrdered(way));
+            Ways.Way way = only.orElse(choice.ways().get(0));
+            Set<String> dropped = only.isPresent()
+                    ? choice.notOf(way, mended)
+                    : Set.copyOf(choice.keys().toList());
+            given.keySet().removeAll(dropped);
+            mended = mended.without(dropped);
+            for (String name : way.must()) {
+                if (!given.containsKey(name)) {
+                    Shape<?> shape = Objects.requireNonNull(key(name)).shape();
+                    shape.standIn(mended, standIn).ifPresent(value -> given.put(name, value));
+                    mended = mended.with(name, mended);
+                }
+            }
+        }
         Problems besides = new Problems();
-        Values values = checked(mended, given, Set.of(), Context.top(besides));
-        return besides.none() ? Optional.of(values) : Optional.empty();
+        Values agreed = checked(mended, given, Set.of(), Context.top(besides));
+        boolean isWhole = given.keySet().equals(names(mended));
+        return besides.none() && isWhole ? Optional.of(agreed) : Optional.empty();
+    }
+
+    private static Set<String> names(Raw.Mapping mapping) {
+        return mapping.entries().stream().map(Raw.Entry::key).collect(Collectors.toSet());
+    }
+
+    /** Whether the values of {@code way} may contradict each other. */
+    private boolean isOrdered(Ways.Way way) {
+        return orders.stream()
+                .anyMatch(order -> way.must().contains(order.larger().name()));
+    }
+
+    /** Whether {@code values} say one thing of {@code choice}. */
+    private boolean isSettled(Ways choice, Values values) {
+        Problems problems = new Problems();
+        Context context = Context.top(problems);
+        choice.check(values.raw(), Set.of(), context);
+        orders.stream()
+                .filter(order -> choice.ways().stream()
+                        .anyMatch(way -> way.must().contains(order.larger().name())))
+                .forEach(order -> order.check(values, context));
+        return problems.none();
     }
 
     /**
@@ -186,9 +237,20 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
                 refuse(entry, "is given twice, first in line " + earlier.place().line(), "Leave out one.", context);
             } else if (key(entry.key()) == null) {
                 refuseUnknown(entry, context);
+                readAsMeant(entry, mapping, context);
             }
         }
         return entries;
+    }
+
+    /** Reports what is wrong within a group whose name is misspelt. */
+    private void readAsMeant(Raw.Entry entry, Raw.Mapping mapping, Context context) {
+        Nearest.to(entry.key(), names())
+                .filter(name -> mapping.find(name).isEmpty() && !(entry.value() instanceof Raw.Scalar))
+                .map(name -> Objects.requireNonNull(key(name)))
+                .filter(meant -> !meant.shape().sections().isEmpty())
+                .ifPresent(meant -> meant.shape()
+                        .read(entry.value(), context.named(entry.key()).withRemedy(meant.remedy())));
     }
 
     private void refuseUnknown(Raw.Entry entry, Context context) {

@@ -198,6 +198,25 @@ public record Ways(String what, boolean required, List<Way> ways) {
                 && written.stream().flatMap(given -> excludedBy(given, written)).noneMatch(key::equals);
     }
 
+    /** The one way of which {@code mapping} has keys that it needs; empty where there is none, or more than one. */
+    Optional<Way> only(Raw.Mapping mapping) {
+        List<Way> begun = ways.stream()
+                .filter(way -> entriesOf(mapping, way.must()).stream()
+                        .anyMatch(entry -> !goesWithAnother(entry.key(), way, mapping)))
+                .toList();
+        return begun.size() == 1 ? Optional.of(begun.get(0)) : Optional.empty();
+    }
+
+    /** The keys of {@code mapping} that have no part in {@code way}: those of other ways, and those that lack what they go with. */
+    Set<String> notOf(Way way, Raw.Mapping mapping) {
+        return keys().filter(key -> {
+                    String needed = way.needs().get(key);
+                    return !way.isGoodWith(key)
+                            || (needed != null && mapping.find(needed).isEmpty());
+                })
+                .collect(Collectors.toSet());
+    }
+
     /** The keys of every way. */
     Stream<String> keys() {
         return ways.stream().flatMap(way -> Stream.concat(way.must().stream(), way.may().stream()));

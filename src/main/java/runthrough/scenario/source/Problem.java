@@ -1,5 +1,7 @@
 package runthrough.scenario.source;
 
+import java.util.Comparator;
+
 /**
  * Something that is wrong with an input file, or worth a warning.
  *
@@ -12,6 +14,10 @@ package runthrough.scenario.source;
  * @param remedy how to mend it
  */
 public record Problem(String file, int line, int column, String path, String value, String rule, String remedy) {
+
+    /** In the order of the files, lines and columns. */
+    public static final Comparator<Problem> BY_PLACE =
+            Comparator.comparing(Problem::file).thenComparing(Problem::line).thenComparing(Problem::column);
 
     private static final int LONGEST_VALUE = 60;
 
@@ -30,6 +36,11 @@ public record Problem(String file, int line, int column, String path, String val
     /** The same, reported at another place and by another path. */
     public Problem at(Place place, String otherPath) {
         return at(place, otherPath, value, rule, remedy);
+    }
+
+    /** Whether it is about the same value at the same place as {@code other}, whatever is said of it and by which path. */
+    public boolean isAbout(Problem other) {
+        return file.equals(other.file) && line == other.line && column == other.column && value.equals(other.value);
     }
 
     /** One line: {@code tube-mill.yaml:14:13 accumulator.stroke = -9 m; must be more than 0 m. Give ...}. */

@@ -1,7 +1,6 @@
 package runthrough.scenario.source;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /** Collects what is wrong while reading goes on, so that the user learns of everything at once. */
@@ -10,9 +9,6 @@ public final class Problems {
     /** More than anybody mends in one go; what exceeds it is only counted. */
     private static final int MOST = 100;
 
-    private static final Comparator<Problem> BY_PLACE =
-            Comparator.comparing(Problem::file).thenComparing(Problem::line).thenComparing(Problem::column);
-
     private final List<Problem> errors = new ArrayList<>();
     private final List<Problem> warnings = new ArrayList<>();
     private int further;
@@ -20,7 +16,11 @@ public final class Problems {
 
     /** Adds something that must be mended before anything runs; once, though a file may be read for several reasons. */
     public void error(Place place, String path, String value, String rule, String remedy) {
-        Problem problem = Problem.at(place, path, value, rule, remedy);
+        error(Problem.at(place, path, value, rule, remedy));
+    }
+
+    /** The same for one that is described already. */
+    public void error(Problem problem) {
         if (errors.contains(problem)) {
             repeated++;
             return;
@@ -52,12 +52,12 @@ public final class Problems {
 
     /** The errors in the order of the files, lines and columns; the first {@value #MOST} found. */
     public List<Problem> errors() {
-        return errors.stream().sorted(BY_PLACE).toList();
+        return errors.stream().sorted(Problem.BY_PLACE).toList();
     }
 
     /** The warnings in the order of the files, lines and columns. */
     public List<Problem> warnings() {
-        return warnings.stream().sorted(BY_PLACE).toList();
+        return warnings.stream().sorted(Problem.BY_PLACE).toList();
     }
 
     /** How many errors there are beyond those listed. */

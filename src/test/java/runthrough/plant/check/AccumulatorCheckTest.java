@@ -82,9 +82,9 @@ class AccumulatorCheckTest {
             // Rule CHECK-13; x_stop(1.5 m/s) = 0 m + 1.5^2/(2 * 0.5) m = 2.25 m
             assertError(
                     line().restart(2, Distribution.constant(0)),
-                    "process.restart.level = 2 m; must be at least the level at which the process must stop from"
+                    "process.restart.level = 2 m; must be more than the level at which the process must stop from"
                             + " 1.5 m/s, 2.25 m. The process would restart into its next stop, again and again: give a"
-                            + " higher level.");
+                            + " higher level, or leave it out for the stop level plus 10 % of the capacity.");
         }
 
         @Test
@@ -93,8 +93,18 @@ class AccumulatorCheckTest {
                     line().restart(2.25, Distribution.constant(0)),
                     "process.restart.level = 2.25 m; must be more than the level at which the process must stop from"
                             + " 1.5 m/s, 2.25 m. The process would restart into its next stop, again and again: give a"
-                            + " higher level.");
+                            + " higher level, or leave it out for the stop level plus 10 % of the capacity.");
+            // 0.01 mm above it is above it, however much strip the accumulator holds.
+            SoundLine ample = line().accumulator(Accumulator.ofCapacity(2e5));
+            assertThat(LineCheck.accepts(
+                            ample.restart(2.25001, Distribution.constant(0)).build()))
+                    .isTrue();
             SoundLine atOnce = line().entry(2, 2.5, Double.POSITIVE_INFINITY, 0.5);
+            assertError(
+                    atOnce.restart(2, Distribution.constant(0)),
+                    "process.restart.level = 2 m; must be at least the level at which the process must stop from"
+                            + " 1.5 m/s, 2.25 m. The process would restart into its next stop, again and again: give a"
+                            + " higher level, or leave it out for the stop level plus 10 % of the capacity.");
             assertThat(LineCheck.check(
                             atOnce.restart(2.25, Distribution.constant(0)).build()))
                     .isEmpty();
