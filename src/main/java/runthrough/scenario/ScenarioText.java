@@ -280,7 +280,7 @@ public record ScenarioText(Path file, String text) {
      * What makes the strip stand as long at every joint of {@code now} as at those of {@code then}: what is taken off every pass,
      * and what is added to it.
      */
-    private static List<Change> standing(Line now, Line then) {
+    public static List<Change> standing(Line now, Line then) {
         List<Change> changes = new ArrayList<>();
         CoilChange before = now.change();
         CoilChange after = then.change();
@@ -305,7 +305,8 @@ public record ScenarioText(Path file, String text) {
         return changes;
     }
 
-    private static String seconds(double time) {
+    /** A time (s) as it would stand in the file. */
+    public static String seconds(double time) {
         return Numbers.text(time, DIGITS) + " s";
     }
 

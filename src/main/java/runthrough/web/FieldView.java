@@ -79,7 +79,13 @@ record FieldView(
 
     /** All numbers of {@code draft} that the page shows, in their order. */
     static List<FieldView> all(PageScenario draft, UnitSystem system) {
+        // Where each coil has a speed of its own, that of the process is asked for by none.
+        boolean isIdle = draft.request()
+                .filter(request -> request.line().coils().stream()
+                        .allMatch(coil -> coil.processSpeed().isPresent()))
+                .isPresent();
         return draft.file().inputs().stream()
+                .filter(input -> !(isIdle && input.path().equals("process.speed")))
                 .flatMap(input -> of(input, system).stream())
                 .toList();
     }

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.CoilChange;
 import runthrough.plant.LineFigure;
+import runthrough.plant.Practice;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.WorkElement;
 import runthrough.quantity.Kind;
@@ -117,8 +118,25 @@ record LineView(
         if (request.line().practice().hasJoiner()) {
             put(work, "tail", change.tail(), root, request);
             put(work, "join", change.join(), root, request);
+        } else {
+            putRethread(work, root, request);
         }
         return work;
+    }
+
+    /** A rethread is one element, whose name is its key. */
+    private static void putRethread(Map<String, List<WorkView>> work, Raw root, SimulationRequest request) {
+        String key = Practice.Rethread.ELEMENT;
+        child(root, "coil-change").flatMap(change -> child(change, key)).ifPresent(written -> {
+            Raw item = new Raw.Mapping(List.of(new Raw.Entry(key, written.place(), written)), written.place());
+            work.put(
+                    key,
+                    WorkView.all(
+                            request.line().work().join(),
+                            new Raw.Sequence(List.of(item), written.place()),
+                            request.line(),
+                            request.resultsIn()));
+        });
     }
 
     /** A list that is not written is shown as empty, so that something can be added to it. */

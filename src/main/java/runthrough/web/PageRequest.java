@@ -49,6 +49,15 @@ record PageRequest(
             this(path, value, null, null);
         }
 
+        /** The part of {@code change}. */
+        static Part of(ScenarioText.Change change) {
+            return new Part(
+                    change.path(),
+                    change instanceof ScenarioText.Change.Write write ? write.value() : null,
+                    null,
+                    null);
+        }
+
         private ScenarioText.Change change() {
             String what = need(path, "path");
             if (name != null) {

@@ -15,15 +15,19 @@ export class Inputs {
     this.change = change;
     this.fields = new Map();
     this.opened = new Map();
+    /** How far each slider goes, by path: as far as when the line was opened, and as the line now lets it. */
     this.ends = new Map();
+    this.reached = new Map();
     this.work = new WorkList(change);
     byId("take-text").addEventListener("click", () => this.onText(byId("text").value));
   }
 
-  /** A line newly opened: its values are what sliders are measured from. */
-  open(line) {
-    this.opened = new Map(line.fields.map((field) => [field.path, field.si]));
+  /** A line newly opened as `text`: its values are what sliders are measured from. Without `line` there is none that can be run. */
+  open(line, text) {
+    this.opened = new Map((line?.fields ?? []).map((field) => [field.path, field.si]));
+    this.openedText = line ? text : null;
     this.ends = new Map();
+    this.reached = new Map();
     this.shape = null;
   }
 
@@ -43,7 +47,7 @@ export class Inputs {
     const groups = byId("groups");
     groups.replaceChildren();
     for (const [key, title] of Object.entries(GROUPS)) {
-      const fields = line.fields.filter((field) => field.group === key && !/^coil-change\.(prepare|tail|join)[.[]/.test(field.path));
+      const fields = line.fields.filter((field) => field.group === key && !WorkList.shows(line, field.path));
       if (!fields.length) continue;
       groups.append(el("fieldset", {}, el("legend", {}, title), ...fields.map((field) => this.field(field, "full"))));
     }
@@ -54,8 +58,9 @@ export class Inputs {
   field(field, where) {
     const id = `${where}-${field.path.replace(/[^a-z0-9]+/gi, "-")}`;
     const box = el("input", { type: "text", id, autocomplete: "off", "aria-describedby": `${id}-note` });
+    const [min, max] = this.reached.get(field.path) ?? [field.low, field.high];
     const range = field.low < field.high
-      ? el("input", { type: "range", min: field.low, max: field.high, step: field.whole ? 1 : "any", "aria-label": `${field.name}, slider` })
+      ? el("input", { type: "range", min, max, step: field.whole ? 1 : "any", "aria-label": `${field.name}, slider` })
       : null;
     const change = el("span", { class: "change" });
     const note = el("span", { class: "as-written", id: `${id}-note` });
@@ -64,7 +69,7 @@ export class Inputs {
     const shown = { box, range, note, fault, change, held: false };
     range?.addEventListener("input", () => {
       shown.held = true;
-      this.slid(field.path, Number(range.value));
+      this.slid(field.path, Number(range.value), [Number(range.min), Number(range.max)]);
     });
     range?.addEventListener("change", () => {
       shown.held = false;
@@ -79,9 +84,13 @@ export class Inputs {
     this.change([{ path, value: meant(said, this.line.fields.find((one) => one.path === path)) }]);
   }
 
-  slid(path, si) {
+  slid(path, si, ends) {
     const field = this.line.fields.find((one) => one.path === path);
-    const value = field.whole ? String(Math.round(si)) : `${digits(si * field.per)}${field.symbol ? ` ${field.symbol}` : ""}`;
+    const [low, high] = ends.map((end) => end * field.per);
+    const round = Number(digits(si * field.per));
+    // Rounding leads beyond no end.
+    const number = round >= low && round <= high ? round : Number((round < low ? low : high).toPrecision(6));
+    const value = `${number}${field.symbol ? ` ${field.symbol}` : ""}`;
     for (const one of this.fields.get(path)) one.box.value = value;
     this.change([{ path, value }], true);
   }
@@ -102,18 +111,24 @@ export class Inputs {
   }
 
   /**
-   * How far the sliders go, from least to greatest value by path: as far as when the line was opened, and beyond that to a value
-   * that was typed; no further than the line can be run now. One that is being moved keeps its ends.
+   * How far the sliders go, from least to greatest value by path: as far as when the line was opened, where they went as far as
+   * `opened` says, or as far as from a value that was typed beyond; no further than the line can be run now. One that is being
+   * moved keeps its ends.
    */
-  reach(ends) {
-    for (const [path, [low, high]] of Object.entries(ends)) {
+  reach(ends, opened) {
+    if (!this.ends.size) this.ends = new Map(Object.entries(opened));
+    for (const [path, now] of Object.entries(ends)) {
       const field = this.line.fields.find((one) => one.path === path);
-      const [least, most] = this.ends.get(path) ?? [low, high];
-      this.ends.set(path, [least, most]);
+      const kept = this.ends.get(path);
+      const isBeyond = !kept || field.si * ROUNDING < kept[0] || field.si > kept[1] * ROUNDING;
+      if (isBeyond) this.ends.set(path, now);
+      const [least, most] = this.ends.get(path);
+      const [low, high] = now;
+      this.reached.set(path, [
+        Math.min(low > field.low * ROUNDING ? Math.max(least, low) : least, field.si),
+        Math.max(high * ROUNDING < field.high ? Math.min(most, high) : most, field.si)]);
       for (const shown of this.fields.get(path) ?? []) {
-        if (!shown.range || shown.held) continue;
-        shown.range.min = Math.min(low > field.low * ROUNDING ? Math.max(least, low) : least, field.si);
-        shown.range.max = Math.max(high * ROUNDING < field.high ? Math.min(most, high) : most, field.si);
+        if (shown.range && !shown.held) [shown.range.min, shown.range.max] = this.reached.get(path);
       }
     }
     this.update(this.line);

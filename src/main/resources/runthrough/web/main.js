@@ -39,11 +39,12 @@ async function open(text, name) {
   player.course = null;
   giveUpRoom();
   byId("kept").hidden = true;
-  inputs.shape = null;
+  state.found = null;
+  inputs.open(null, text);
   history.open(text, name);
   const line = await read(text, true);
   if (line) {
-    inputs.open(line);
+    inputs.open(line, state.text);
     inputs.take(line, state.text);
     fillMapChoices(line);
   }
@@ -120,7 +121,7 @@ function take(text, line, tried, isSliding = false) {
 /** What was found for the line before is none of this one's. */
 function forget() {
   const isFilled = (id) => byId(id).childElementCount > 0;
-  if (isFilled("fixes")) byId("fixes").replaceChildren(el("p", { class: "hint" }, "The line has changed since: find it anew."));
+  if (isFilled("fixes") && !showFixes()) byId("fixes").replaceChildren(el("p", { class: "hint" }, "The line has changed since: find it anew."));
   if (isFilled("map-picture")) byId("map-note").textContent = "The line has changed since: draw the map anew.";
   byId("map-picture").replaceChildren();
   state.curve = null;
@@ -147,7 +148,9 @@ function answer() {
     show(quick, true);
     const course = new Course(await ask("/api/course", body, signal));
     showCourse(course);
-    inputs.reach(await ask("/api/sliders", body, signal));
+    const ends = await ask("/api/sliders", body, signal);
+    const isAsOpened = inputs.ends.size > 0 || (inputs.openedText ?? body.text) === body.text;
+    inputs.reach(ends, isAsOpened ? ends : await ask("/api/sliders", { ...body, text: inputs.openedText }, signal));
     for (let effort = 1; effort <= quick.efforts; effort++) {
       await idle(signal);
       show(await ask("/api/answer", { ...body, effort }, signal), effort < quick.efforts);
@@ -211,16 +214,39 @@ function complain(e) {
 
 byId("fix").addEventListener("click", () => {
   const place = byId("fixes");
-  const text = state.text;
+  const { text, units } = state;
   place.replaceChildren(el("p", { class: "hint" }, "Trying …"));
-  side.fixes.run((signal) => job("fixes", { text, units: state.units }, (done) => {
+  side.fixes.run((signal) => job("fixes", { text, units }, (done) => {
     place.replaceChildren(el("p", { class: "hint" }, `Trying: ${Math.round(100 * done)} % done …`));
-  }, signal)).then((reply) => reply && showFixes(reply)).catch((e) => place.replaceChildren(el("p", {}, e.message)));
+  }, signal)).then((reply) => {
+    if (!reply) return;
+    state.found = { ...reply, text, units, tried: new Map() };
+    showFixes();
+  }).catch((e) => place.replaceChildren(el("p", {}, e.message)));
 });
 
-function showFixes(reply) {
-  byId("fixes").replaceChildren(el("p", { class: "hint" }, reply.words), el("div", { class: "fixes" }, ...reply.fixes.map((fix) => el("div", {}, el("p", {}, fix.words),
-    fix.changes.length ? el("button", { type: "button", "aria-label": `Try: ${fix.words}`, onclick: () => change(fix.changes) }, "Try it") : null))));
+/** Shows the fixes that were found for this line, or for the one that has one of them now; false where there are none. */
+function showFixes() {
+  const { found, text, units } = state;
+  const isOfThis = found?.units === units && (text === found.text || [...found.tried.values()].includes(text));
+  if (!isOfThis) return false;
+  const place = byId("fixes");
+  const at = [...place.querySelectorAll("button")].indexOf(document.activeElement);
+  place.replaceChildren(el("p", { class: "hint" }, found.words), el("div", { class: "fixes" }, ...found.fixes.map((fix) => {
+    const isTried = text !== found.text && found.tried.get(fix) === text;
+    const [does, run] = isTried ? ["Take it back", () => read(found.text)] : ["Try it", () => tryFix(fix)];
+    return el("div", {}, el("p", {}, fix.words), el("button", { type: "button", "aria-label": `${does}: ${fix.words}`, onclick: () => run().catch(complain) }, does));
+  })));
+  place.querySelectorAll("button")[at]?.focus();
+  return true;
+}
+
+/** Each fix on its own: one that was tried before is taken back with it. */
+async function tryFix(fix) {
+  const { found } = state;
+  const reply = await ask("/api/edit", { text: found.text, changes: fix.changes, units: found.units });
+  found.tried.set(fix, reply.text);
+  take(reply.text, reply.line, fix.changes.map((one) => one.path));
 }
 
 function fillMapChoices(line) {

@@ -3,7 +3,10 @@ import { byId, el, svg } from "./dom.js";
 import { digits } from "./words.js";
 import { workedOut } from "./sums.js";
 
-const LISTS = { prepare: "Prepare, while the line runs", tail: "Tail, strip standing", join: "Join, strip standing" };
+const LISTS = { prepare: "Prepare, while the line runs", tail: "Tail, strip standing", join: "Join, strip standing", rethread: "Rethread, line standing" };
+
+/** The one element that is in no list; its key is its name. */
+const ALONE = "rethread";
 
 /** How long an element takes, by the key of the file: its name, what its values are called, and values for a mean in seconds. */
 const TIMES = {
@@ -32,6 +35,11 @@ export class WorkList {
     return Object.values(line.work ?? {}).map((list) => list.map((one) => [one.name, one.kind, one.values.length]));
   }
 
+  /** Whether the list shows what `path` names, so that no field of the form need. */
+  static shows(line, path) {
+    return path !== `coil-change.${ALONE}.shift` && Object.keys(line.work ?? {}).some((list) => new RegExp(`^coil-change\\.${list}($|[.[])`).test(path));
+  }
+
   build(line) {
     const place = byId("work");
     place.replaceChildren();
@@ -39,13 +47,15 @@ export class WorkList {
     for (const [list, title] of Object.entries(LISTS)) {
       const elements = line.work?.[list];
       if (!elements) continue;
-      place.append(el("h4", {}, title), ...elements.map((one, i) => this.element(list, one, i, elements.length)), this.adder(list));
+      place.append(el("h4", {}, title), ...elements.map((one, i) => this.element(list, one, i, elements.length)));
+      if (list !== ALONE) place.append(this.adder(list));
     }
   }
 
   element(list, one, i, count) {
-    const path = `coil-change.${list}[${i + 1}]`;
-    const name = el("input", { type: "text", autocomplete: "off", "aria-label": `Name of element ${i + 1}, ${one.name}` });
+    const isAlone = list === ALONE;
+    const path = isAlone ? `coil-change.${ALONE}` : `coil-change.${list}[${i + 1}]`;
+    const name = el("input", { type: "text", autocomplete: "off", disabled: isAlone, "aria-label": `Name of element ${i + 1}, ${one.name}` });
     name.addEventListener("change", () => this.change([{ path, name: name.value.trim() }]));
     const spark = svg("svg", { class: "spark", viewBox: "0 0 100 30", preserveAspectRatio: "none", role: "img" });
     const labels = one.values.length ? TIMES[one.kind].labels : [];
@@ -62,7 +72,7 @@ export class WorkList {
     return el("div", { class: "element" }, name, spark,
       el("div", { class: "times" }, ...values.map((box, at) => el("label", {}, labels[at], box))),
       beside, fault,
-      el("div", { class: "row" }, kinds, list === "join" && count === 1 ? null : remove));
+      el("div", { class: "row" }, kinds, isAlone || (list === "join" && count === 1) ? null : remove));
   }
 
   adder(list) {
@@ -99,7 +109,9 @@ export class WorkList {
 function retimed(path, kind, said, at) {
   const values = said.map((value, i) => (TIMES[kind].labels[i] === "shape" ? value.trim() : inSeconds(value)));
   if (kind === "travel") return { path: `${path}.${at === 0 ? "travel" : "plus"}`, value: at === 0 ? said[0].trim() : values[1] };
-  return { path, time: kind, value: values.length === 1 ? values[0] : `[${values.join(", ")}]` };
+  const value = values.length === 1 ? values[0] : `[${values.join(", ")}]`;
+  if (path.endsWith(`.${ALONE}`)) return { path, value: kind === "constant" ? value : `{${kind}: ${value}}` };
+  return { path, time: kind, value };
 }
 
 function inSeconds(said) {

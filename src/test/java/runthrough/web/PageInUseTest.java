@@ -208,6 +208,59 @@ class PageInUseTest extends BrowsedPage {
         assertThat(number(most)).isEqualTo(90);
     }
 
+    @Test
+    void sliderEndsStayWhileElementsAreAdded_andGoOnFromAValueBeyond() {
+        String most = "document.querySelector('" + SPEED + " ~ input[type=range]').max * 60";
+        openLine("coating-line");
+        browser.await("the end at which entry and process are as fast", () -> number(most) == 180);
+
+        setSpeed("100 m/min");
+        browser.click("#work > button");
+        browser.await("one more element", () -> text().contains("new element: 10 s"));
+        assertThat(number(most)).isEqualTo(180);
+        browser.awaitSettled();
+        browser.type("#quick-entry-top-speed", "400 m/min");
+        browser.awaitSettled();
+        setSpeed("200 m/min");
+        browser.await("an end beyond the value", () -> number(most) > 200.5);
+    }
+
+    @Test
+    void aFixIsTriedAndTakenBack() {
+        openLine("stamping-joiner");
+        browser.click("#fix");
+        browser.await("fixes", () -> !browser.all("#fixes button").isEmpty());
+
+        browser.click("#fixes .fixes div:nth-child(4) button");
+        browser.await("the fix in the file", () -> text().contains("reject: {chance: 0.03 %}"));
+        assertThat(browser.text("#fixes .fixes div:nth-child(4) button")).isEqualTo("Take it back");
+        browser.click("#fixes .fixes div:nth-child(4) button");
+
+        browser.await("the line as it was", () -> text().equals(shipped("stamping-joiner")));
+        assertThat(browser.all("#fixes button"))
+                .hasSizeGreaterThan(4)
+                .allMatch(button -> button.getText().equals("Try it"));
+    }
+
+    /** Twelve observed times, 109 min together: 545 s on average. */
+    @Test
+    void aRethreadIsGivenAnotherTime() {
+        openLine("stamping-rethread");
+        WebElement rethread = browser.all("#work .element").get(2);
+        browser.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", rethread);
+
+        new Select(rethread.findElement(By.tagName("select"))).selectByValue("lognormal");
+        browser.await("the kind in the file", () -> text().contains("lognormal: [545 s, 164 s]"));
+        browser.all("#work .element")
+                .get(2)
+                .findElements(By.cssSelector(".times input"))
+                .get(0)
+                .sendKeys(Keys.chord(Keys.CONTROL, "a"), "8*1.5 min", Keys.TAB);
+
+        browser.await("the time in the file", () -> text().contains("lognormal: [12 min, 164 s]"));
+        assertThat(browser.find("#faults").isDisplayed()).isFalse();
+    }
+
     private static double number(String script) {
         return ((Number) java.util.Objects.requireNonNull(browser.driver().executeScript("return " + script)))
                 .doubleValue();

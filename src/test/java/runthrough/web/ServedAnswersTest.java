@@ -7,6 +7,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -37,23 +40,40 @@ class ServedAnswersTest extends ServedPage {
     @ParameterizedTest
     @ValueSource(strings = {"tube-line", "tube-line-measured", "stamping-joiner", "galvanising-line", "slitter"})
     void whatWouldFixALineFixesIt(String name) throws IOException, InterruptedException {
-        String text = shipped(name);
+        assertThat(eachMeets(shipped(name))).hasSizeGreaterThanOrEqualTo(2);
+    }
 
-        JsonNode fixes = done("fixes", body(text)).get("fixes");
-
-        assertThat(fixes.size()).isGreaterThanOrEqualTo(2);
-        for (JsonNode fix : fixes) {
-            assertThat(fix.get("words").asText()).doesNotContainPattern(" (\\S+ \\S+), instead of \\1 ");
-            assertThat(fix.get("changes")).as(fix.get("words").asText()).isNotEmpty();
+    /** Sets a line to each of its fixes, and returns what they say. */
+    private static List<String> eachMeets(String text) throws IOException, InterruptedException {
+        List<String> said = new ArrayList<>();
+        for (JsonNode fix : done("fixes", body(text)).get("fixes")) {
+            String words = fix.get("words").asText();
+            said.add(words);
+            assertThat(words).doesNotContainPattern(" (\\S+ \\S+), instead of \\1 ");
+            assertThat(fix.get("changes")).as(words).isNotEmpty();
             ObjectNode edit = body(text);
             edit.set("changes", fix.get("changes"));
-            String fixed = ask("/api/edit", edit).get("text").asText();
-            assertThat(ask("/api/answer", body(fixed).put("effort", 2))
+            JsonNode fixed = ask("/api/edit", edit);
+            assertThat(fixed.at("/line/problems")).as(words).isEmpty();
+            assertThat(ask("/api/answer", body(fixed.get("text").asText()).put("effort", 2))
                             .get("style")
                             .asText())
-                    .as(fix.get("words").asText())
+                    .as(words)
                     .isIn("runs-through", "marginal");
         }
+        return said;
+    }
+
+    /** Rejects on every n-th joint, shifts without names, and seconds that are off every pass already. */
+    @Test
+    void whatWouldFixALineFixesIt_howeverItIsDescribed() throws IOException, InterruptedException {
+        String galvanising = shipped("galvanising-line").replaceAll("name: (early|late|night), ", "");
+        String rejects = shipped("stamping-joiner").replace("reject: {chance: 3 %}", "reject: {every: 30}");
+        String quick = shipped("tube-line-measured").replace("join-shorter-by: 0 s", "join-shorter-by: 10 s");
+
+        assertThat(eachMeets(galvanising)).anyMatch(words -> words.startsWith("A crew of 4"));
+        assertThat(eachMeets(rejects)).anyMatch(words -> words.startsWith("Rejects"));
+        assertThat(eachMeets(quick)).anyMatch(words -> words.contains("more on every pass"));
     }
 
     private static JsonNode done(String kind, ObjectNode body) throws IOException, InterruptedException {
@@ -83,6 +103,20 @@ class ServedAnswersTest extends ServedPage {
 
         assertThat(map.get("svg").asText()).contains("<svg").doesNotContain("<script");
         assertThat(map.get("words").asText()).contains("The target of 99.5 %");
+    }
+
+    /** A map has fewer replications than the answer, but of the line as it is both say the same. */
+    @Test
+    void theMapSaysOfTheLineAsItIsWhatTheAnswerSays() throws IOException, InterruptedException {
+        String text = shipped("stamping-joiner");
+        double share = ask("/api/answer", body(text).put("effort", 2))
+                .at("/share/mean")
+                .asDouble();
+
+        JsonNode map = done("map", body(text).put("x", "rated-speed").put("y", "usable-capacity"));
+
+        assertThat(map.get("words").asText())
+                .contains(String.format(Locale.ROOT, "%.1f %% (95 %% interval", 100 * share));
     }
 
     @Test

@@ -114,6 +114,14 @@ class ServedLinesTest extends ServedPage {
                 .isEqualTo("360 ft/min");
     }
 
+    /** Each coil of the schedule has a speed of its own: that of the process is asked for by none. */
+    @Test
+    void aNumberThatActsOnNothingIsNotOffered() throws IOException, InterruptedException {
+        assertThat(ask("/api/line", body(shipped("slitter"))).findValuesAsText("path"))
+                .contains("rated-speed")
+                .doesNotContain("process.speed");
+    }
+
     /** 8 strands hold 160 m with a stroke of 20 m. */
     @Test
     void aCapacityIsWrittenAsWhatGivesIt() throws IOException, InterruptedException {

@@ -26,15 +26,18 @@ class ServedWorkTest extends ServedPage {
         }
     }
 
+    /** Those of lists; a rethread is an element by itself, whose name is its key. */
     private static List<Element> elements(JsonNode line) {
         List<Element> elements = new ArrayList<>();
-        line.get("work").properties().forEach(list -> {
-            for (int i = 0; i < list.getValue().size(); i++) {
-                elements.add(new Element(
-                        "coil-change." + list.getKey() + "[" + (i + 1) + "]",
-                        list.getValue().get(i)));
-            }
-        });
+        line.get("work").properties().stream()
+                .filter(list -> !list.getKey().equals("rethread"))
+                .forEach(list -> {
+                    for (int i = 0; i < list.getValue().size(); i++) {
+                        elements.add(new Element(
+                                "coil-change." + list.getKey() + "[" + (i + 1) + "]",
+                                list.getValue().get(i)));
+                    }
+                });
         return elements;
     }
 

@@ -114,7 +114,7 @@ public final class MapStudy {
     public ShareMap run(int threads, StudyListener listener, MapStore store) {
         Work work = new Work(threads, listener, store);
         work.run();
-        MapPoint present = measured(0, 0, request.line(), true);
+        MapPoint present = measured(0, 0, request.line(), ofLimits.run(), true);
         if (present.measured().isEmpty()) {
             throw new StudyException(present.refusal());
         }
@@ -132,7 +132,7 @@ public final class MapStudy {
         return hasLevers ? withLimits(map, threads, listener) : map;
     }
 
-    /** The same study whose limits along the axes are those of {@code other}, of the same line with more replications. */
+    /** The same study whose line as it is and limits along the axes are seen in {@code other}, of the same line with more replications. */
     public MapStudy withLimitsOf(SimulationRequest other) {
         return new MapStudy(request, other, target, plan, variants);
     }
@@ -154,13 +154,16 @@ public final class MapStudy {
         return variant instanceof MapVariants.Variant.Refused refused
                 ? new MapPoint(node.column(), node.row(), Optional.empty(), refused.why())
                 : measured(
-                        node.column(), node.row(), ((MapVariants.Variant.Possible) variant).line(), plan.stride() == 1);
+                        node.column(),
+                        node.row(),
+                        ((MapVariants.Variant.Possible) variant).line(),
+                        request.run(),
+                        plan.stride() == 1);
     }
 
     /** A part of the replications is enough where the share is plainly far from the target, whatever the others give. */
-    private Evaluation evaluation(Line line, boolean inFull) {
+    private Evaluation evaluation(Line line, RunPlan run, boolean inFull) {
         Evaluator evaluator = Evaluator.onCallersThread().findingCauses();
-        RunPlan run = request.run();
         int part = Math.max(FEWEST, run.replications() / PARTS);
         if (inFull || line.isDeterministic() || part >= run.replications()) {
             return evaluator.evaluate(line, run);
@@ -180,9 +183,9 @@ public final class MapStudy {
     }
 
     /** What {@code line} gives; a line that cannot go on, such as with a coil shorter than its crops, is none that can be. */
-    private MapPoint measured(int column, int row, Line line, boolean inFull) {
+    private MapPoint measured(int column, int row, Line line, RunPlan run, boolean inFull) {
         try {
-            Evaluation evaluation = evaluation(line, inFull);
+            Evaluation evaluation = evaluation(line, run, inFull);
             return new MapPoint(
                     column,
                     row,
