@@ -3,6 +3,7 @@ package runthrough.plant.check;
 import java.util.DoubleSummaryStatistics;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
+import runthrough.quantity.Notation;
 
 /** Whether the run is long enough to tell what is asked of it. */
 final class RunCheck {
@@ -28,8 +29,8 @@ final class RunCheck {
                 .filter(target -> target < run.target())
                 .forEach(target -> messages.warning(
                         LinePart.TARGET_WITHOUT_STOP,
-                        messages.in().share(target) + "; should be at least the target to run through, "
-                                + messages.in().share(run.target()),
+                        Notation.GIVEN_SHARE.text(target) + "; should be at least the target to run through, "
+                                + Notation.GIVEN_SHARE.text(run.target()),
                         "A coil change that runs through goes without a stop, so that this target asks nothing more: give a"
                                 + " higher one, or a lower target to run through."));
     }
