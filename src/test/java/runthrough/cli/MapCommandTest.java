@@ -100,6 +100,21 @@ class MapCommandTest {
                                 + " beyond.");
     }
 
+    /** Joints of 120 s need 120 m of 100 m at 1 m/s: 20 s off every pass, as on the axis of their mean. */
+    @Test
+    void anAxisOfSecondsOffEveryPassHasTheLeversAnswer() {
+        session.write("long.yaml", Session.LINE.replace("60 s", "120 s"));
+
+        Session.Done done = session.run(
+                "map", "long.yaml", "--x", "coil-change.join-shorter-by=0s..60s", "--y", "rated-speed", "--no-report");
+
+        assertThat(done.out().replaceAll("\\s+", " "))
+                .contains(
+                        "With coil-change.join-shorter-by changed alone, the target is met with 20 s off every pass of the"
+                                + " join work.")
+                .doesNotContain("read off the grid");
+    }
+
     @Test
     void anyTwoNumbersAreMapped() throws IOException {
         Session.Done done = session.run(

@@ -43,7 +43,10 @@ final class MapAdvice {
             advice.add("The line as it is does not lie on this map.");
         }
         if (Stream.of(words.x(), words.y())
-                .anyMatch(axis -> axis.lever().equals(Optional.of(Lever.What.JOINT_CYCLE_TIME)))) {
+                        .anyMatch(axis -> axis.lever().equals(Optional.of(Lever.What.JOINT_CYCLE_TIME)))
+                && Stream.of(map.limitX(), map.limitY())
+                        .flatMap(Optional::stream)
+                        .noneMatch(AxisLimit::isTakenOff)) {
             advice.add(
                     "Along joint cycle time every pass of the join work is shorter or longer by the same seconds, so that"
                             + " it is the mean asked for.");

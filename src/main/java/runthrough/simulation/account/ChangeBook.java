@@ -17,16 +17,15 @@ import runthrough.simulation.records.WorkDone;
  * <p>Rule REPORT-7.
  */
 final class ChangeBook {
-    private static final int OUTCOMES = Outcome.values().length;
-
     private final boolean keepsRecords;
     private final List<ChangeRecord> records = new ArrayList<>();
-    private final int[] byOutcome = new int[OUTCOMES];
     /** Kept, and may still lose metres. */
     private final List<ChangeUnderWay> open = new ArrayList<>();
 
     private ChangeUnderWay latest = new ChangeUnderWay();
-    private int kept;
+    private int ranThrough;
+    private int slowed;
+    private int stopped;
     private int refilled;
     private int starvedStops;
 
@@ -64,8 +63,11 @@ final class ChangeBook {
     /** Nothing can be lost any more. */
     void close() {
         for (ChangeUnderWay change : open) {
-            kept++;
-            byOutcome[change.worst().ordinal()]++;
+            switch (change.worst()) {
+                case RAN_THROUGH -> ranThrough++;
+                case SLOWED -> slowed++;
+                case STOPPED -> stopped++;
+            }
             refilled += change.isRefilled() ? 1 : 0;
             starvedStops += change.starvedStops();
             if (keepsRecords) {
@@ -77,12 +79,16 @@ final class ChangeBook {
 
     /** How many are kept, once closed. */
     int size() {
-        return kept;
+        return ranThrough + slowed + stopped;
     }
 
     /** How many of those are of this outcome. */
     int counted(Outcome outcome) {
-        return byOutcome[outcome.ordinal()];
+        return switch (outcome) {
+            case RAN_THROUGH -> ranThrough;
+            case SLOWED -> slowed;
+            case STOPPED -> stopped;
+        };
     }
 
     /** How many of those were refilled before the next. */

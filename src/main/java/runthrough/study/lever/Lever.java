@@ -62,6 +62,7 @@ public record Lever(What what, Optional<Reason.Element> element) {
             return switch (path) {
                 case "accumulator.strands", "accumulator.capacity" -> Optional.of(CAPACITY);
                 case "process.speed" -> Optional.of(PROCESS_SPEED);
+                case "coil-change.join-shorter-by" -> Optional.of(JOINT_CYCLE_TIME);
                 default ->
                     Stream.of(values()).filter(what -> path.equals(what.path)).findFirst();
             };

@@ -19,9 +19,11 @@ import runthrough.study.search.Crossing;
  * Where the target is met along an axis that is a lever, the number on the other as it is: the lever's own answer.
  *
  * @param answer of the lever
- * @param value (SI) that it is on the axis; empty where the target is met or missed at all values that were tried
+ * @param value (SI) that it is on the axis; empty where the target is met or missed at all values that were tried, and where the axis
+ *     does not reach there
+ * @param isTakenOff whether the axis is of seconds off every pass, of which more are easier on the line
  */
-public record AxisLimit(LeverAnswer answer, OptionalDouble value) {
+public record AxisLimit(LeverAnswer answer, OptionalDouble value, boolean isTakenOff) {
 
     private static final double ROUNDING = 1e-9;
 
@@ -34,7 +36,7 @@ public record AxisLimit(LeverAnswer answer, OptionalDouble value) {
         return axis.lever()
                 .map(new LineLevers(request.line(), request.resultsIn())::of)
                 .flatMap(varied -> perUnit(varied, now).stream()
-                        .mapToObj(unit -> of(varied, unit, goal, run))
+                        .mapToObj(unit -> of(varied, unit, now, goal, run))
                         .findFirst());
     }
 
@@ -51,7 +53,7 @@ public record AxisLimit(LeverAnswer answer, OptionalDouble value) {
         return isSame || isStrand ? OptionalDouble.of(isSame ? 1 : unit) : OptionalDouble.empty();
     }
 
-    private static AxisLimit of(Varied varied, double unit, Goal goal, LeverRun run) {
+    private static AxisLimit of(Varied varied, double unit, double now, Goal goal, LeverRun run) {
         Crossing crossing = run.along(varied).find(goal, varied.present());
         Status status = switch (crossing.answered()) {
             case CROSSED -> Status.ENOUGH;
@@ -60,11 +62,26 @@ public record AxisLimit(LeverAnswer answer, OptionalDouble value) {
         };
         LeverAnswer answer = LeverAnswer.of(varied, goal, status, Optional.of(crossing), Optional.empty());
         OptionalDouble value = answer.value();
-        return new AxisLimit(
-                answer,
-                value.isPresent() && varied.lever().what() == Lever.What.JOINT_CYCLE_TIME
-                        ? jointCycleTime(varied.variant().apply(value.getAsDouble()))
-                        : value.isPresent() ? OptionalDouble.of(value.getAsDouble() / unit) : value);
+        if (value.isEmpty() || varied.lever().what() != Lever.What.JOINT_CYCLE_TIME) {
+            return new AxisLimit(
+                    answer, value.isPresent() ? OptionalDouble.of(value.getAsDouble() / unit) : value, false);
+        }
+        Line there = varied.variant().apply(value.getAsDouble());
+        return isTakenOff(varied.line(), now)
+                ? new AxisLimit(answer, secondsOff(there), true)
+                : new AxisLimit(answer, jointCycleTime(there), false);
+    }
+
+    /** Whether a number of the joint cycle time, {@code now} (s), is what comes off every pass, and not the mean. */
+    private static boolean isTakenOff(Line line, double now) {
+        double mean = jointCycleTime(line).orElse(Double.NaN);
+        return !(Math.abs(now - mean) <= ROUNDING * mean);
+    }
+
+    private static OptionalDouble secondsOff(Line line) {
+        return line.change().added() > 0
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(line.change().joinShorterBy());
     }
 
     /** Of the seconds off a pass the mean that they give. */
@@ -88,6 +105,6 @@ public record AxisLimit(LeverAnswer answer, OptionalDouble value) {
 
     /** Whether the value lies beyond the line's own {@code now}, towards larger ones. */
     boolean isUpwards(double now) {
-        return value.getAsDouble() > now || (value.getAsDouble() == now && isHarderWhenLarger());
+        return value.getAsDouble() > now || (value.getAsDouble() == now && isHarderWhenLarger() != isTakenOff);
     }
 }
