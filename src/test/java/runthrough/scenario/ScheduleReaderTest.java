@@ -166,16 +166,19 @@ class ScheduleReaderTest {
     @Test
     void aBlankCellHidesNothingElseOfItsRow() {
         assertThat(refusal(HEADER + "A1,,-3,7850,\n"))
-                .extracting(text -> text.split(";")[0])
+                .extracting(text -> text.replaceAll(";.*", ""))
                 .containsExactly(
                         "coils.csv:2:4 thickness [mm]", "coils.csv:2:5 width = -3 mm", "coils.csv:2:13 length [m]");
     }
 
     @Test
     void aBlankCellBesideASizeGivenOtherwiseIsNoError() {
-        assertThat(refusal(
-                        "thickness [mm],width [mm],density [kg/m3],length [m],outer-diameter [mm],inner-diameter [mm]\n"
-                                + "2,240,7850,,1400,508\n2,240,7850,900,,\n2,240,7850,,1400,\n"))
+        assertThat(refusal("""
+                        thickness [mm],width [mm],density [kg/m3],length [m],outer-diameter [mm],inner-diameter [mm]
+                        2,240,7850,,1400,508
+                        2,240,7850,900,,
+                        2,240,7850,,1400,
+                        """))
                 .containsExactly(
                         "coils.csv:4:18 inner-diameter [mm]; the cell is blank; it must give the inner diameter of"
                                 + " the coil, a number in mm. Fill it in, or give the size in another way: length; mass;"
