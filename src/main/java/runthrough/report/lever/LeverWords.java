@@ -61,7 +61,7 @@ public record LeverWords(UnitSystem system) {
 
     /** More off is on the safe side, and so is less of what is added. */
     private static RoundingMode safeSide(Lever lever, double si) {
-        boolean isOff = lever.what() == Lever.What.ELEMENT || lever.what() == Lever.What.JOINT_CYCLE_TIME && si <= 0;
+        boolean isOff = lever.what() == Lever.What.ELEMENT || (lever.what() == Lever.What.JOINT_CYCLE_TIME && si <= 0);
         return isOff ? RoundingMode.CEILING : RoundingMode.FLOOR;
     }
 

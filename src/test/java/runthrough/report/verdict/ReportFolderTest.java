@@ -186,6 +186,7 @@ class ReportFolderTest {
             assertThat(disk.resolve(".tube.part2/.lock")).exists();
             assertThat(disk.resolve(".tube.part3")).doesNotExist();
             assertThat(disk.resolve("tube/.lock")).doesNotExist();
+            assertThat(underWay).isNotNull();
         }
     }
 
