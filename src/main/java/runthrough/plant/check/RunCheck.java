@@ -3,7 +3,6 @@ package runthrough.plant.check;
 import java.util.DoubleSummaryStatistics;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
-import runthrough.quantity.Notation;
 
 /** Whether the run is long enough to tell what is asked of it. */
 final class RunCheck {
@@ -29,8 +28,8 @@ final class RunCheck {
                 .filter(target -> target < run.target())
                 .forEach(target -> messages.warning(
                         LinePart.TARGET_WITHOUT_STOP,
-                        Notation.GIVEN_SHARE.text(target) + "; should be at least the target to run through, "
-                                + Notation.GIVEN_SHARE.text(run.target()),
+                        messages.in().target(target) + "; should be at least the target to run through, "
+                                + messages.in().target(run.target()),
                         "A coil change that runs through goes without a stop, so that this target asks nothing more: give a"
                                 + " higher one, or a lower target to run through."));
     }
@@ -112,7 +111,7 @@ final class RunCheck {
                 : "No number of coil changes can show it: give a target below 100 %.";
         messages.warning(
                 key,
-                in.share(target) + "; " + changes + " coil changes can show " + in.share(most) + " at most, if all "
+                in.target(target) + "; " + changes + " coil changes can show " + in.share(most) + " at most, if all "
                         + outcome,
                 remedy);
     }

@@ -2,6 +2,7 @@ package runthrough.plant.check;
 
 import java.util.Optional;
 import runthrough.quantity.Kind;
+import runthrough.quantity.Notation;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
@@ -58,6 +59,11 @@ record Wording(Optional<Units> units) {
     /** A share of 1. */
     String share(double share) {
         return text(Kind.SHARE, share, "");
+    }
+
+    /** A target, with all digits that were given. */
+    String target(double share) {
+        return units.isPresent() ? Notation.GIVEN_SHARE.text(share) : Numbers.plain(share);
     }
 
     /** A share that is about right: two digits. */
