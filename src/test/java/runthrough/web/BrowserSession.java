@@ -177,7 +177,10 @@ final class BrowserSession implements AutoCloseable {
 
     private Optional<Path> downloaded(String ending) {
         try (Stream<Path> files = Files.list(downloads)) {
-            return files.filter(file -> file.toString().endsWith(ending)).findFirst();
+            // The browser makes the file before it has anything to put into it.
+            return files.filter(file ->
+                            file.toString().endsWith(ending) && file.toFile().length() > 0)
+                    .findFirst();
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
