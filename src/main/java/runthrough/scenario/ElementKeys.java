@@ -221,7 +221,6 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
                 "",
                 new Body(entry.key(), redoByDefault),
                 Optional.of(entry.value()),
-                "",
                 body -> mapping.with(entry.key(), body));
     }
 

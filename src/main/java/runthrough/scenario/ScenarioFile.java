@@ -6,10 +6,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import runthrough.plant.LineFigure;
 import runthrough.plant.SimulationRequest;
+import runthrough.scenario.grammar.Readings;
 import runthrough.scenario.grammar.Route;
 import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problem;
@@ -31,6 +34,7 @@ public final class ScenarioFile {
     private final List<Problem> unreadable;
     private final List<Setting> figures;
     private final KnownCoils coils;
+    private final AtomicReference<@Nullable Readings> known = new AtomicReference<>();
 
     private ScenarioFile(
             Path file, Optional<Raw> root, List<Problem> unreadable, List<Setting> figures, KnownCoils coils) {
@@ -96,8 +100,10 @@ public final class ScenarioFile {
                         settings.stream().noneMatch(other -> other.path().equals(figure.path())))
                 .collect(Collectors.toCollection(ArrayList::new));
         Raw changed = changed(root.get(), settings, scaled, problems);
-        ScenarioReader reader = new ScenarioReader(file, coils, new FigureSettings(scaled), problems);
+        Readings readings = Optional.ofNullable(known.get()).orElseGet(Readings::first);
+        ScenarioReader reader = new ScenarioReader(file, coils, readings, new FigureSettings(scaled), problems);
         Optional<SimulationRequest> request = reader.request(changed);
+        known.compareAndSet(null, readings.done());
         return request.isPresent() && problems.none()
                 ? new ScenarioReading.Accepted(request.get(), problems.warnings(), reader.handover())
                 : new ScenarioReading.Refused(

@@ -13,6 +13,7 @@ import runthrough.plant.handover.Handover;
 import runthrough.quantity.UnitSystem;
 import runthrough.scenario.grammar.Context;
 import runthrough.scenario.grammar.Key;
+import runthrough.scenario.grammar.Readings;
 import runthrough.scenario.grammar.Section;
 import runthrough.scenario.grammar.Values;
 import runthrough.scenario.part.PracticeWord;
@@ -34,15 +35,16 @@ final class ScenarioReader {
      *
      * @param file of the scenario; the names of other files are relative to it
      * @param coils which are not read again
+     * @param readings of earlier, that need not be done again
      * @param figures of the line that are set
      * @param problems takes what is wrong
      */
-    ScenarioReader(Path file, KnownCoils coils, FigureSettings figures, Problems problems) {
+    ScenarioReader(Path file, KnownCoils coils, Readings readings, FigureSettings figures, Problems problems) {
         this.file = file;
         this.coils = coils;
         this.figures = figures;
         this.problems = problems;
-        this.top = Context.top(problems);
+        this.top = Context.top(problems, readings);
     }
 
     /** What {@code raw}, the whole scenario, asks. */

@@ -76,7 +76,6 @@ record Arguments(
                 "",
                 each.get(index),
                 Optional.of(list.items().get(index)),
-                "",
                 raw -> list.with(index, raw));
     }
 

@@ -1,5 +1,7 @@
 package runthrough.scenario.grammar;
 
+import java.util.Optional;
+import java.util.function.Supplier;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
 
@@ -7,34 +9,55 @@ import runthrough.scenario.source.Raw;
  * Where reading stands, and where to tell what is wrong.
  *
  * @param path of the key being read, such as {@code coils.mix[2].width}, items counted from 1; empty for the whole file
- * @param remedy how to mend a wrong value of this key
+ * @param howToMend a wrong value of this key
  * @param problems what was found so far
+ * @param readings of earlier, that need not be done again
  */
-public record Context(String path, String remedy, Problems problems) {
+public record Context(String path, Supplier<String> howToMend, Problems problems, Readings readings) {
 
     /** At the top of a file. */
     public static Context top(Problems problems) {
-        return new Context("", "", problems);
+        return top(problems, Readings.none());
+    }
+
+    /** The same, where {@code readings} need not be done again. */
+    public static Context top(Problems problems, Readings readings) {
+        return new Context("", () -> "", problems, readings);
+    }
+
+    /** How to mend a wrong value of this key. */
+    public String remedy() {
+        return howToMend.get();
+    }
+
+    /** The same place, where what is wrong is told to {@code others}. */
+    public Context telling(Problems others) {
+        return new Context(path, howToMend, others, readings);
+    }
+
+    /** What {@code raw}, which stands under {@code key} of the section where this stands, says. */
+    <T> Optional<T> read(Key<T> key, Raw raw) {
+        return readings.of(raw, key.shape(), () -> key.shape().read(raw, at(key)), problems);
     }
 
     /** At {@code key} of the section where this stands. */
     public Context at(Key<?> key) {
-        return new Context(pathTo(key.name()), key.remedy(), problems);
+        return new Context(pathTo(key.name()), key::remedy, problems, readings);
     }
 
     /** At the {@code number}-th item, counted from 1. */
     public Context item(int number) {
-        return new Context(path + "[" + number + "]", remedy, problems);
+        return new Context(path + "[" + number + "]", howToMend, problems, readings);
     }
 
     /** At something that the user named. */
     public Context named(String name) {
-        return new Context(pathTo(name), remedy, problems);
+        return new Context(pathTo(name), howToMend, problems, readings);
     }
 
     /** The same place with another hint. */
     public Context withRemedy(String other) {
-        return new Context(path, other, problems);
+        return new Context(path, () -> other, problems, readings);
     }
 
     /** Path of {@code name} in the section where this stands. */
@@ -44,12 +67,12 @@ public record Context(String path, String remedy, Problems problems) {
 
     /** Reports that {@code raw} is wrong. */
     public void error(Raw raw, String rule) {
-        error(raw, rule, remedy);
+        error(raw, rule, remedy());
     }
 
     /** Reports that {@code raw} is wrong and how to mend it. */
-    public void error(Raw raw, String rule, String howToMend) {
-        problems.error(raw.place(), path, raw.shown(), rule, howToMend);
+    public void error(Raw raw, String rule, String mended) {
+        problems.error(raw.place(), path, raw.shown(), rule, mended);
     }
 
     /** Reports that {@code raw} is not of the shape that is allowed here. */

@@ -40,7 +40,7 @@ public record Deferred(Section section) implements Shape<Raw.Mapping> {
     /** An item may be called by the name that it gives itself. */
     @Override
     public Part item(Raw raw) {
-        return new Part(section.item(raw).names(), "", this, Optional.of(raw), "", UnaryOperator.identity());
+        return new Part(section.item(raw).names(), "", this, Optional.of(raw), UnaryOperator.identity());
     }
 
     @Override

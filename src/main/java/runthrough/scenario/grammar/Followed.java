@@ -42,6 +42,6 @@ public record Followed<T>(Shape<T> shape, Section inside) implements Shape<T> {
     @Override
     public Part item(Raw raw) {
         Part item = shape.item(raw);
-        return new Part(item.names(), item.meaning(), this, item.written(), item.byDefault(), item.put());
+        return new Part(item.names(), item.meaning(), this, item.written(), item.fallback(), item.put());
     }
 }

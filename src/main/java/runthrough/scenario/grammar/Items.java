@@ -85,7 +85,6 @@ public record Items<T>(Shape<T> of, String what, int least, boolean mayBeSingle)
                 "",
                 of,
                 Optional.empty(),
-                "",
                 raw -> list.orElseGet(() -> new Raw.Sequence(List.of(), raw.place()))
                         .and(raw)));
         return parts;
@@ -111,7 +110,6 @@ public record Items<T>(Shape<T> of, String what, int least, boolean mayBeSingle)
                 "",
                 item.shape(),
                 item.written(),
-                "",
                 raw -> list.with(index, item.put().apply(raw)));
     }
 

@@ -2,6 +2,7 @@ package runthrough.scenario.grammar;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import runthrough.scenario.source.Raw;
 
@@ -12,7 +13,7 @@ import runthrough.scenario.source.Raw;
  * @param meaning what to give, to follow "give"; empty where its name says it
  * @param shape what it may be
  * @param written what stands there; empty for nothing
- * @param byDefault what holds when nothing stands there, in words or as it would be written; may be empty
+ * @param fallback gives what holds when nothing stands there, in words or as it would be written; may be empty
  * @param put the whole value with another part in the place of this one; what says the same in another way is left out
  */
 public record Part(
@@ -20,11 +21,21 @@ public record Part(
         String meaning,
         Shape<?> shape,
         Optional<Raw> written,
-        String byDefault,
+        Supplier<String> fallback,
         UnaryOperator<Raw> put) {
 
     public Part {
         names = List.copyOf(names);
+    }
+
+    /** A part of which nothing holds when nothing stands there. */
+    public Part(List<String> names, String meaning, Shape<?> shape, Optional<Raw> written, UnaryOperator<Raw> put) {
+        this(names, meaning, shape, written, () -> "", put);
+    }
+
+    /** What holds when nothing stands there, in words or as it would be written; may be empty. */
+    public String byDefault() {
+        return fallback.get();
     }
 
     /** The usual name. */
@@ -42,6 +53,6 @@ public record Part(
 
     /** This part where the value it stands in is itself put somewhere by {@code outer}. */
     Part within(UnaryOperator<Raw> outer) {
-        return new Part(names, meaning, shape, written, byDefault, raw -> outer.apply(put.apply(raw)));
+        return new Part(names, meaning, shape, written, fallback, raw -> outer.apply(put.apply(raw)));
     }
 }

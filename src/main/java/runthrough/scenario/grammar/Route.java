@@ -35,7 +35,7 @@ public record Route(String path, Part part) {
     }
 
     private static Route whole(Shape<?> root, Raw raw) {
-        return new Route("", new Part(List.of(""), "", root, Optional.of(raw), "", UnaryOperator.identity()));
+        return new Route("", new Part(List.of(""), "", root, Optional.of(raw), UnaryOperator.identity()));
     }
 
     private Optional<Route> along(String rest) {

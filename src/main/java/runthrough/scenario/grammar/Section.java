@@ -82,7 +82,7 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
         for (Key<?> key : keys) {
             Raw.Entry entry = entries.get(key.name());
             if (entry != null) {
-                key.shape().read(entry.value(), context.at(key)).ifPresent(value -> given.put(key.name(), value));
+                context.read(key, entry.value()).ifPresent(value -> given.put(key.name(), value));
             } else if (key.need() == Key.Need.REQUIRED && !meant.contains(key.name())) {
                 refuseMissing(key, mapping, context);
             }
@@ -290,7 +290,7 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
                         key.meaning(),
                         key.shape(),
                         mapping.flatMap(given -> given.find(key.name())),
-                        key.fallbackValue().isPresent() && fits(key.name(), mapping) ? key.byDefault() : "",
+                        () -> key.fallbackValue().isPresent() && fits(key.name(), mapping) ? key.byDefault() : "",
                         raw -> put(mapping, key.name(), raw)))
                 .toList();
     }
@@ -315,7 +315,7 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
         List<String> called = raw instanceof Raw.Mapping mapping && key(NAME) != null
                 ? mapping.find(NAME).stream().map(Raw::shown).toList()
                 : List.of();
-        return new Part(called, "", this, Optional.of(raw), "", UnaryOperator.identity());
+        return new Part(called, "", this, Optional.of(raw), UnaryOperator.identity());
     }
 
     private static Set<String> written(Optional<Raw.Mapping> mapping) {

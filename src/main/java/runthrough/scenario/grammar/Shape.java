@@ -55,7 +55,7 @@ public interface Shape<T> {
 
     /** What an item of a list is called and what of it may be replaced; by default it has no name and is replaced whole. */
     default Part item(Raw raw) {
-        return new Part(List.of(), "", this, Optional.of(raw), "", UnaryOperator.identity());
+        return new Part(List.of(), "", this, Optional.of(raw), UnaryOperator.identity());
     }
 
     /** The same text read into something else. */
