@@ -37,7 +37,7 @@ class GivenUpWordsTest {
             entry("scenario/grammar/FormerNames.java", OWN_STOP, SPOILT, JOINT_TIME),
             entry("scenario/BadKeysTest.java", OWN_STOP, SPOILT),
             entry("scenario/SettingMessagesTest.java", OWN_STOP, JOINT_TIME),
-            entry("cli/FormerCommands.java", LUCK),
+            entry("cli/failure/FormerCommands.java", LUCK),
             entry("cli/CommandLineTest.java", LUCK),
             entry("simulation/random/SourceNames.java", OWN_STOP),
             entry("simulation/random/SourceNumbersTest.java", OWN_STOP),

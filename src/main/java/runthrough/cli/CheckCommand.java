@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 import runthrough.cli.terminal.BadInputException;
 import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.ExitCode;
@@ -27,8 +29,11 @@ import runthrough.cli.terminal.ExitCode;
 final class CheckCommand implements Callable<Integer> {
     private final Environment environment;
 
-    @Parameters(paramLabel = "SCENARIO", arity = "1..*", description = "The scenario files.")
+    @Parameters(paramLabel = "SCENARIO", arity = "1..*", description = "The scenario files, or - for standard input.")
     private List<Path> scenarios;
+
+    @Spec
+    private CommandSpec spec;
 
     CheckCommand(Environment environment) {
         this.environment = environment;
@@ -41,13 +46,14 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private boolean isGood(Path file) {
-        PrintWriter err = environment.err();
+        // Errors are the answer of this command; they stay when it is to be quiet.
+        PrintWriter err = spec.commandLine().getErr();
         List<String> warnings = new ArrayList<>();
         try {
-            Scenario scenario = Scenario.read(environment.path(file));
+            Scenario scenario = Scenario.read(file, environment);
             warnings.addAll(scenario.warnings());
             warnings.addAll(Alternatives.of(scenario, new RunOverrides()).warnings());
-            warnings.stream().map(Scenario::asWarning).forEach(err::println);
+            warnings.stream().map(Scenario::asWarning).forEach(environment.err()::println);
             String doubts = switch (warnings.size()) {
                 case 0 -> "";
                 case 1 -> ", with 1 warning";
@@ -57,7 +63,7 @@ final class CheckCommand implements Callable<Integer> {
             return true;
         } catch (BadInputException e) {
             e.lines().forEach(err::println);
-            warnings.stream().map(Scenario::asWarning).forEach(err::println);
+            warnings.stream().map(Scenario::asWarning).forEach(environment.err()::println);
             return false;
         }
     }

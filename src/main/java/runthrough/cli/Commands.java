@@ -22,6 +22,8 @@ final class Commands {
             new Maker("log", environment -> new LogCommand(environment)),
             new Maker("serve", environment -> new ServeCommand(environment)),
             new Maker("map", environment -> new MapCommand(environment)),
+            new Maker("sweep", environment -> new SweepCommand(environment)),
+            new Maker("merge", environment -> new MergeCommand(environment)),
             new Maker("times", environment -> new TimesCommand(environment)),
             new Maker("uncertainty", environment -> new UncertaintyCommand(environment)),
             new Maker("sensitivity", environment -> new SensitivityCommand(environment)),

@@ -9,6 +9,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import runthrough.cli.option.Choice;
+import runthrough.cli.option.ReportPlace;
 import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.ExitCode;
 import runthrough.cli.terminal.ProgramVersion;
@@ -38,7 +39,7 @@ import runthrough.study.StudyOptions;
 final class DocumentCommand implements Callable<Integer> {
     private final Environment environment;
 
-    @Parameters(paramLabel = "SCENARIO", description = "The scenario file.")
+    @Parameters(paramLabel = "SCENARIO", description = "The scenario file, or - for standard input.")
     private Path scenario;
 
     @Option(
@@ -75,9 +76,9 @@ final class DocumentCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Scenario asked = Scenario.read(environment.path(scenario), overrides, environment);
+        Scenario asked = Scenario.read(scenario, overrides, environment);
         asked.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
-        Path folder = out == null ? Path.of("reports").resolve(name() + "-document") : out;
+        Path folder = out == null ? Path.of("reports").resolve(ReportPlace.name(scenario) + "-document") : out;
         try (FolderWriter files = FolderWriter.open(environment.path(folder))) {
             DocumentRun.Made made = run(DocumentRun.of(asked, overrides));
             Paper on = paper == null ? Paper.usualWith(asked.request().resultsIn()) : paper;
@@ -88,10 +89,6 @@ final class DocumentCommand implements Callable<Integer> {
                 .forEach(file -> environment.out().println(folder.resolve(file)));
         environment.out().flush();
         return ExitCode.DONE;
-    }
-
-    private String name() {
-        return String.valueOf(scenario.getFileName()).replaceFirst("\\.ya?ml$", "");
     }
 
     private DocumentRun.Made run(DocumentRun asked) {

@@ -45,7 +45,7 @@ final class DrawsCommand implements Callable<Integer> {
 
     private final Environment environment;
 
-    @Parameters(paramLabel = "SCENARIO", description = "The scenario file.")
+    @Parameters(paramLabel = "SCENARIO", description = "The scenario file, or - for standard input.")
     private Path scenario;
 
     @Mixin
@@ -80,7 +80,7 @@ final class DrawsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Scenario read = Scenario.read(environment.path(scenario), overrides, environment);
+        Scenario read = Scenario.read(scenario, overrides, environment);
         read.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
         SimulationRequest request = read.request();
         RunPlan run = request.run();

@@ -29,7 +29,7 @@ final class InputsCommand implements Callable<Integer> {
 
     private final Environment environment;
 
-    @Parameters(paramLabel = "SCENARIO", description = "The scenario file.")
+    @Parameters(paramLabel = "SCENARIO", description = "The scenario file, or - for standard input.")
     private Path scenario;
 
     InputsCommand(Environment environment) {
@@ -38,7 +38,7 @@ final class InputsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<Input> inputs = Scenario.read(environment.path(scenario)).file().inputs();
+        List<Input> inputs = Scenario.read(scenario, environment).file().inputs();
         int paths = width(inputs.stream().map(Input::path));
         int values = width(inputs.stream().map(Input::text));
         Input.Origin last = Input.Origin.WRITTEN;

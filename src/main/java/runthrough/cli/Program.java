@@ -2,9 +2,15 @@ package runthrough.cli;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import runthrough.cli.failure.Failures;
+import runthrough.cli.failure.UsageErrors;
+import runthrough.cli.terminal.ClosedPipeException;
 import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.ExitCode;
 import runthrough.cli.terminal.ProgramVersion;
@@ -12,6 +18,7 @@ import runthrough.cli.terminal.ProgramVersion;
 /** One run of the program: a command line in, an exit code out. */
 final class Program {
     private static final String DEBUG = "--debug";
+    private static final String QUIET = "--quiet";
     private static final Set<String> ASK_FOR_VERSION = Set.of("--version", "-V");
 
     private final Environment environment;
@@ -26,6 +33,9 @@ final class Program {
                 .mixinStandardHelpOptions(true)
                 .addOption(OptionSpec.builder(DEBUG)
                         .description("On an internal error, print the stack trace to send with your report.")
+                        .build())
+                .addOption(OptionSpec.builder(QUIET)
+                        .description("Print no warnings and no progress; errors and the answer stay.")
                         .build());
     }
 
@@ -35,7 +45,7 @@ final class Program {
                 .setErr(environment.err())
                 .setColorScheme(Help.defaultColorScheme(environment.suitsColour() ? Help.Ansi.ON : Help.Ansi.OFF))
                 .setUsageHelpAutoWidth(environment.terminal())
-                // A file name may begin with @.
+                // They are expanded before the command is chosen.
                 .setExpandAtFiles(false)
                 .setParameterExceptionHandler(new UsageErrors())
                 .setExecutionExceptionHandler((failure, command, parsed) ->
@@ -44,8 +54,9 @@ final class Program {
 
     /** Adds the commands that {@code args} take. */
     private void addCommands(CommandLine commandLine, List<String> args) {
+        Environment heard = args.contains(QUIET) ? environment.quiet() : environment;
         for (Commands.Maker maker : Commands.takenBy(args.isEmpty() ? "" : args.get(0))) {
-            CommandLine command = new CommandLine(maker.command().apply(environment));
+            CommandLine command = new CommandLine(maker.command().apply(heard));
             addCommonOptions(command);
             commandLine.addSubcommand(command);
         }
@@ -53,6 +64,33 @@ final class Program {
 
     /** Runs the command that {@code args} name and returns the exit code. */
     int run(String... args) {
+        try {
+            return runExpanded(expanded(args));
+        } catch (ClosedPipeException e) {
+            return failures(List.of(args)).tell(e);
+        }
+    }
+
+    /**
+     * {@code args} with the words of the file in the place of {@code @file}: separated by white space, in quotes where they hold
+     * any; lines that begin with # are left out. {@code @@name} is the word {@code @name}.
+     */
+    private static String[] expanded(String... args) {
+        if (Stream.of(args).noneMatch(arg -> arg.startsWith("@"))) {
+            return args;
+        }
+        CommandSpec words = CommandSpec.create()
+                .addPositional(PositionalParamSpec.builder()
+                        .arity("0..*")
+                        .type(String[].class)
+                        .build());
+        words.parser().unmatchedOptionsArePositionalParams(true);
+        String[] found =
+                new CommandLine(words).setExpandAtFiles(true).parseArgs(args).matchedPositionalValue(0, new String[0]);
+        return found;
+    }
+
+    private int runExpanded(String... args) {
         if (args.length == 1 && ASK_FOR_VERSION.contains(args[0])) {
             // Asked by scripts, and known without a look at the options.
             environment.out().println(ProgramVersion.text());

@@ -58,7 +58,7 @@ final class RunCommand implements Callable<Integer> {
 
     private final Environment environment;
 
-    @Parameters(paramLabel = "SCENARIO", description = "The scenario file.")
+    @Parameters(paramLabel = "SCENARIO", description = "The scenario file, or - for standard input.")
     private Path scenario;
 
     @Option(
@@ -125,7 +125,7 @@ final class RunCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Scenario asked = Scenario.read(environment.path(scenario), overrides, environment);
+        Scenario asked = Scenario.read(scenario, overrides, environment);
         Optional<Precision> precision = precision(asked.request().run());
         asked.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
         ReportPlace place = report == null ? new ReportPlace() : report;

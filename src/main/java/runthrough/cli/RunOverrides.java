@@ -16,6 +16,7 @@ import runthrough.scenario.Setting;
 import runthrough.scenario.source.Nearest;
 import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problems;
+import runthrough.scenario.source.Raw;
 
 /** What a command line may say otherwise than the scenario does. */
 final class RunOverrides {
@@ -134,6 +135,22 @@ final class RunOverrides {
             return Optional.empty();
         }
         return Setting.written(text.substring(0, split), text.substring(split + 1), SET, problems);
+    }
+
+    /** How to run, as settings of the scenario; so that other settings may take their place. */
+    List<Setting> planSettings() {
+        return Stream.of(
+                        planSetting("run.coil-changes", coilChanges),
+                        planSetting("run.leave-out", leaveOut),
+                        planSetting("run.replications", replications),
+                        planSetting("run.seed", seed))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private static Optional<Setting> planSetting(String path, @Nullable Long value) {
+        return Optional.ofNullable(value)
+                .map(number -> new Setting(path, new Raw.Scalar(number.toString(), Place.whole("the command line"))));
     }
 
     /** How to run, given how the scenario wants it. */

@@ -12,7 +12,9 @@ import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.ExitCode;
 import runthrough.cli.terminal.ProgramVersion;
@@ -64,6 +66,9 @@ final class SamplesCommand implements Callable<Integer> {
     @Option(names = "--check", description = "Write nothing; say which samples are not what this program makes.")
     private boolean check;
 
+    @Spec
+    private CommandSpec spec;
+
     SamplesCommand(Environment environment) {
         this.environment = environment;
     }
@@ -73,7 +78,7 @@ final class SamplesCommand implements Callable<Integer> {
         List<Path> stale = new ArrayList<>();
         List<SampleIndex.Sample> samples = new ArrayList<>();
         for (String line : LINES) {
-            Scenario asked = Scenario.read(environment.path(from.resolve(line + ".yaml")));
+            Scenario asked = Scenario.read(from.resolve(line + ".yaml"), environment);
             DocumentRun.Made made =
                     DocumentRun.of(asked, new RunOverrides()).run(StudyOptions.forReport(), StudyListener.NONE, null);
             stale.addAll(put(out.resolve(line), files(made, asked)));
@@ -83,8 +88,8 @@ final class SamplesCommand implements Callable<Integer> {
             samples.add(new SampleIndex.Sample(line, asked.request().title()));
         }
         stale.addAll(put(out, Map.of(SampleIndex.FILE, utf8(SampleIndex.render(samples)))));
-        stale.forEach(file -> environment
-                .err()
+        stale.forEach(file -> spec.commandLine()
+                .getErr()
                 .println(file + " is not what this program makes of the scenario."
                         + " Make the samples anew with: java -jar target/runthrough.jar samples"));
         environment

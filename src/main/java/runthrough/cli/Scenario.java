@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import runthrough.cli.terminal.BadInputException;
 import runthrough.cli.terminal.Environment;
+import runthrough.cli.terminal.InputFile;
 import runthrough.cli.terminal.ProgramVersion;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.check.LineCheck;
@@ -55,21 +56,36 @@ record Scenario(
     /**
      * Reads {@code file}.
      *
+     * @param file as the command line names it
      * @throws BadInputException with everything that is wrong with it
      */
-    static Scenario read(Path file) {
-        return of(ScenarioFile.open(file), List.of(), file);
+    static Scenario read(Path file, Environment environment) {
+        return of(Opened.of(file, environment), List.of());
+    }
+
+    /** A file as it was opened, with its SHA-256; so that standard input is read once. */
+    private record Opened(ScenarioFile file, Supplier<String> fingerprint) {
+
+        static Opened of(Path given, Environment environment) {
+            InputFile input = InputFile.of(given, ScenarioFile.LARGEST_FILE, environment);
+            return input.piped()
+                    .map(bytes -> new Opened(ScenarioFile.of(input.path(), bytes), () -> Fingerprint.of(bytes)))
+                    .orElseGet(() ->
+                            new Opened(ScenarioFile.open(input.path()), () -> Scenario.fingerprint(input.path())));
+        }
     }
 
     /**
      * Reads {@code file} with what the command line says otherwise.
      *
+     * @param file as the command line names it
      * @param environment where files that the command line names are
      * @throws BadInputException with everything that is wrong with either, or with the two together
      */
     static Scenario read(Path file, RunOverrides overrides, Environment environment) {
         Problems problems = new Problems();
-        ScenarioFile opened = ScenarioFile.open(file);
+        Opened input = Opened.of(file, environment);
+        ScenarioFile opened = input.file();
         List<Setting> settings = overrides.settings(opened, problems);
         if (!problems.none()) {
             throw new BadInputException(
@@ -77,16 +93,15 @@ record Scenario(
                             .toList());
         }
         if (overrides.times().isEmpty()) {
-            return of(opened, settings, file).with(overrides);
+            return of(input, settings).with(overrides);
         }
         Path sheet = overrides.times().get();
         MeasuredTimes measured = MeasuredTimes.read(environment.path(sheet), sheet.toString());
-        SheetSettings times = SheetSettings.of(
-                measured, of(opened, settings, file).request().line().change());
+        SheetSettings times =
+                SheetSettings.of(measured, of(input, settings).request().line().change());
         Scenario timed = of(
-                opened,
-                Stream.concat(times.settings().stream(), settings.stream()).toList(),
-                file);
+                input,
+                Stream.concat(times.settings().stream(), settings.stream()).toList());
         return new Scenario(
                         opened,
                         timed.settings(),
@@ -98,7 +113,8 @@ record Scenario(
                 .with(overrides);
     }
 
-    private static Scenario of(ScenarioFile file, List<Setting> settings, Path path) {
+    private static Scenario of(Opened input, List<Setting> settings) {
+        ScenarioFile file = input.file();
         ScenarioReading reading = file.with(settings);
         if (reading instanceof ScenarioReading.Accepted accepted) {
             return new Scenario(
@@ -107,7 +123,7 @@ record Scenario(
                     accepted.request(),
                     texts(accepted.warnings()).toList(),
                     accepted.handover(),
-                    fingerprint(path));
+                    input.fingerprint().get());
         }
         throw new BadInputException(refusal(file, settings, reading));
     }

@@ -7,6 +7,7 @@ import picocli.CommandLine.Parameters;
 import runthrough.cli.option.Choice;
 import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.ExitCode;
+import runthrough.report.sweep.JsonSweep;
 import runthrough.scenario.ScenarioSchema;
 
 /** Prints the JSON Schema of what goes in or comes out. */
@@ -47,12 +48,13 @@ final class SchemaCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    /** What has a schema: scenarios, verdicts, and the answers of all studies. */
+    /** What has a schema: scenarios, verdicts, the answers of all studies, and the lines of a sweep. */
     static final class Documents extends Choice<Supplier<String>> {
         Documents() {
             or("scenario", ScenarioSchema::text);
             StudySchemas.studies()
                     .forEach(study -> or(study, () -> StudySchemas.of(study).orElseThrow()));
+            or("sweep", JsonSweep::schema);
         }
     }
 }

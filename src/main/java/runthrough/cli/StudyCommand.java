@@ -28,7 +28,7 @@ abstract class StudyCommand implements Callable<Integer> {
     private final Environment environment;
     private final String name;
 
-    @Parameters(index = "0", paramLabel = "SCENARIO", description = "The scenario file.")
+    @Parameters(index = "0", paramLabel = "SCENARIO", description = "The scenario file, or - for standard input.")
     private Path scenario;
 
     @Option(
@@ -97,7 +97,7 @@ abstract class StudyCommand implements Callable<Integer> {
 
     @Override
     public final Integer call() {
-        Scenario asked = Scenario.read(environment.path(scenario), overrides, environment);
+        Scenario asked = Scenario.read(scenario, overrides, environment);
         Study study = study(
                 asked,
                 Share.targetBelowAll(target == null ? asked.request().run().target() : target));
@@ -110,7 +110,7 @@ abstract class StudyCommand implements Callable<Integer> {
 
     /** The scenario's name with the command's behind it, so that the studies of a line do not take each other's folder. */
     private Path placed() {
-        return Path.of(String.valueOf(scenario.getFileName()).replaceFirst("\\.ya?ml$", "") + "-" + name);
+        return Path.of(ReportPlace.name(scenario) + "-" + name);
     }
 
     private Answer runInto(Path folder, Study study, Scenario asked) {

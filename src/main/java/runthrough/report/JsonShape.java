@@ -118,6 +118,20 @@ public final class JsonShape<T> {
                 member, meaning, array(plain("string")), (from, chance, into) -> into.texts(member, value.apply(from)));
     }
 
+    /** Texts by names that the user gave. */
+    public JsonShape<T> textsByName(String member, String meaning, Function<T, Map<String, String>> value) {
+        return with(
+                member,
+                meaning,
+                definitions -> node().put("type", "object")
+                        .set("additionalProperties", plain("string").schema(definitions)),
+                (from, chance, into) -> {
+                    JsonFields texts = new JsonFields();
+                    value.apply(from).forEach(texts::text);
+                    into.in(member, texts);
+                });
+    }
+
     /** One of the constants of {@code words}, in small letters. */
     public <E extends Enum<E>> JsonShape<T> word(String member, String meaning, Class<E> words, Function<T, E> value) {
         return with(

@@ -1,5 +1,6 @@
 package runthrough.scenario;
 
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -7,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -27,7 +29,10 @@ import runthrough.scenario.source.YamlText;
  */
 public final class ScenarioFile {
 
-    private static final int LARGEST_FILE = 1_000_000;
+    /** So large a scenario is read (bytes). */
+    public static final int LARGEST_FILE = 1_000_000;
+
+    private static final Pattern NAMES_A_TABLE = Pattern.compile("(.*\\.)?(schedule|sheet)");
 
     private final Path file;
     private final Optional<Raw> root;
@@ -77,6 +82,18 @@ public final class ScenarioFile {
     public static ScenarioFile of(Path file, String text) {
         Problems problems = new Problems();
         Optional<Raw> root = YamlText.read(new TextFile(file.toString(), text), problems);
+        return new ScenarioFile(file, root, problems.errors(), List.of(), new KnownCoils());
+    }
+
+    /**
+     * A scenario that is there as bytes already, as of a file.
+     *
+     * @param file whose name problems name, and that the names of other files are relative to; it need not exist
+     */
+    public static ScenarioFile of(Path file, byte[] bytes) {
+        Problems problems = new Problems();
+        Optional<Raw> root = TextFile.of(bytes, file.toString(), "scenario", LARGEST_FILE, problems)
+                .flatMap(text -> YamlText.read(text, problems));
         return new ScenarioFile(file, root, problems.errors(), List.of(), new KnownCoils());
     }
 
@@ -158,6 +175,28 @@ public final class ScenarioFile {
         return named().filter(one -> one.name().equals(name.strip()))
                 .findFirst()
                 .map(AlternativeKeys.Written::settings);
+    }
+
+    /** The tables that the file or {@code settings} name, whether or not they are there. */
+    public List<Path> tables(List<Setting> settings) {
+        List<Path> found = new ArrayList<>();
+        root.ifPresent(raw -> findTables("", raw, found));
+        settings.forEach(setting -> findTables(setting.path(), setting.value(), found));
+        return found.stream().distinct().toList();
+    }
+
+    private void findTables(String path, Raw raw, List<Path> found) {
+        if (raw instanceof Raw.Mapping mapping) {
+            mapping.entries().forEach(entry -> findTables(entry.key(), entry.value(), found));
+        } else if (raw instanceof Raw.Sequence sequence) {
+            sequence.items().forEach(item -> findTables("", item, found));
+        } else if (NAMES_A_TABLE.matcher(path).matches()) {
+            try {
+                found.add(file.resolveSibling(((Raw.Scalar) raw).text()));
+            } catch (InvalidPathException e) {
+                // Reported when the table is to be read.
+            }
+        }
     }
 
     /** The names of all alternatives that the file names. */

@@ -26,7 +26,7 @@ public final class OrderedRuns {
 
     private final int threads;
 
-    /** For work on so many threads, {@code >= 1}. */
+    /** For work on so many threads; 0 for the thread that asks for it, one piece after the other. */
     public OrderedRuns(int threads) {
         this.threads = threads;
     }

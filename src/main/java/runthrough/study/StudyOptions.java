@@ -5,21 +5,20 @@ import runthrough.simulation.records.Detail;
 /**
  * How a study is run; none of it changes the answer.
  *
- * @param threads how many replications run at once, {@code >= 1}
+ * @param threads how many replications run at once; 0 for one after the other on the thread that asks
  * @param firstDetail what is kept of the first replication, for charts
  * @param detail what the listener sees of every other replication
  */
 public record StudyOptions(int threads, Detail firstDetail, Detail detail) {
 
-    public StudyOptions {
-        if (threads < 1) {
-            throw new IllegalArgumentException("threads = " + threads + "; must be 1 or more");
-        }
-    }
-
     /** As many threads as the machine has processors, and nothing kept beyond the coil changes. */
     public static StudyOptions plain() {
         return new StudyOptions(Runtime.getRuntime().availableProcessors(), Detail.CHANGES, Detail.CHANGES);
+    }
+
+    /** Plain, for callers that have threads of their own. */
+    public static StudyOptions onCallersThread() {
+        return new StudyOptions(0, Detail.CHANGES, Detail.CHANGES);
     }
 
     /** Plain, with the work elements of every replication and the trace of the first. */
@@ -29,6 +28,9 @@ public record StudyOptions(int threads, Detail firstDetail, Detail detail) {
 
     /** The same with another number of threads. */
     public StudyOptions withThreads(int number) {
+        if (number < 1) {
+            throw new IllegalArgumentException("threads = " + number + "; must be 1 or more");
+        }
         return new StudyOptions(number, firstDetail, detail);
     }
 }

@@ -147,6 +147,19 @@ class ProcessTest {
         assertThat(codeOf(process)).isEqualTo(2);
     }
 
+    /** Enough lines to fill any pipe; the first is all that is read. */
+    @Test
+    void aReaderThatHasSeenEnoughEndsItQuietly() throws IOException, InterruptedException {
+        Process process = start(program("sweep", "line.yaml", "--vary", "entry.top-speed=80m/min..200m/min:100000"));
+        assertThat(new String(process.getInputStream().readNBytes(10), StandardCharsets.UTF_8))
+                .isEqualTo("{\"case\":1,");
+
+        process.getInputStream().close();
+
+        assertThat(codeOf(process)).isEqualTo(141);
+        assertThat(text(process.getErrorStream())).isEmpty();
+    }
+
     @Test
     void aFullDiskIsSaid() throws IOException, InterruptedException {
         Path full = Path.of("/dev/full");

@@ -1,9 +1,11 @@
 package runthrough.cli;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -35,6 +37,7 @@ final class Session {
     private final Path folder;
     private final Map<String, String> variables = new HashMap<>();
     private boolean terminal;
+    private String input = "";
 
     Session(Path folder) {
         this.folder = folder;
@@ -47,6 +50,12 @@ final class Session {
 
     Session with(String variable, String value) {
         variables.put(variable, value);
+        return this;
+    }
+
+    /** What comes by standard input. */
+    Session given(String text) {
+        input = text;
         return this;
     }
 
@@ -65,8 +74,13 @@ final class Session {
     Done run(String... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        Environment environment =
-                new Environment(new PrintWriter(out, true), new PrintWriter(err, true), terminal, variables, folder);
+        Environment environment = new Environment(
+                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
+                new PrintWriter(out, true),
+                new PrintWriter(err, true),
+                terminal,
+                variables,
+                folder);
         int code = new Program(environment).run(args);
         return new Done(code, out.toString(), err.toString());
     }

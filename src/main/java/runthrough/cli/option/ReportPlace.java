@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import runthrough.cli.terminal.InputFile;
 
 /** Where the report goes, if there is to be one. */
 public final class ReportPlace {
@@ -24,7 +25,13 @@ public final class ReportPlace {
         if (none) {
             return Optional.empty();
         }
-        String name = String.valueOf(scenario.getFileName()).replaceFirst("\\.ya?ml$", "");
-        return Optional.of(out == null ? REPORTS.resolve(name) : out);
+        return Optional.of(out == null ? REPORTS.resolve(name(scenario)) : out);
+    }
+
+    /** What a report on {@code scenario} is named after. */
+    public static String name(Path scenario) {
+        return InputFile.isStandardInput(scenario)
+                ? "standard-input"
+                : String.valueOf(scenario.getFileName()).replaceFirst("\\.ya?ml$", "");
     }
 }

@@ -4,8 +4,10 @@ import java.io.BufferedOutputStream;
 import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.InputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -16,6 +18,7 @@ import java.util.stream.Stream;
 /**
  * What the program meets outside.
  *
+ * @param in standard input
  * @param out standard output: the answer
  * @param err standard error: warnings, problems, progress
  * @param terminal whether a person sits before it, so that colour and progress are of use
@@ -23,14 +26,25 @@ import java.util.stream.Stream;
  * @param folder where relative paths of files start
  */
 public record Environment(
-        PrintWriter out, PrintWriter err, boolean terminal, Map<String, String> variables, Path folder) {
+        InputStream in,
+        PrintWriter out,
+        PrintWriter err,
+        boolean terminal,
+        Map<String, String> variables,
+        Path folder) {
 
     public Environment {
         variables = Map.copyOf(variables);
     }
 
+    /** One with nothing to read from standard input. */
+    public Environment(PrintWriter out, PrintWriter err, boolean terminal, Map<String, String> variables, Path folder) {
+        this(InputStream.nullInputStream(), out, err, terminal, variables, folder);
+    }
+
     public static Environment ofThisProcess() {
         return new Environment(
+                System.in,
                 writer(FileDescriptor.out, "stdout"),
                 writer(FileDescriptor.err, "stderr"),
                 isTerminal(),
@@ -50,7 +64,14 @@ public record Environment(
                 .map(Charset::forName)
                 .orElse(StandardCharsets.UTF_8);
         return new PrintWriter(
-                new OutputStreamWriter(new BufferedOutputStream(new FileOutputStream(stream)), charset), true);
+                new OutputStreamWriter(
+                        new BufferedOutputStream(new PipedStream(new FileOutputStream(stream))), charset),
+                true);
+    }
+
+    /** The same without warnings and progress. */
+    public Environment quiet() {
+        return new Environment(in, out, new PrintWriter(Writer.nullWriter()), false, variables, folder);
     }
 
     /** Where {@code given} by the user is. */

@@ -1,6 +1,7 @@
 package runthrough.cli.terminal;
 
 import java.io.IOException;
+import java.io.Writer;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,6 +21,21 @@ public record WholeFile(Path named, String option) {
      * @throws BadInputException when it cannot be written
      */
     public void write(String text, Environment environment) {
+        write(writer -> writer.append(text), environment);
+    }
+
+    /** Writes a text that may be too long to be held. */
+    @FunctionalInterface
+    public interface Writing {
+        void writeTo(Appendable file) throws IOException;
+    }
+
+    /**
+     * Writes what {@code text} writes.
+     *
+     * @throws BadInputException when it cannot be written
+     */
+    public void write(Writing text, Environment environment) {
         Path target = environment.path(named).toAbsolutePath().normalize();
         if (Files.isDirectory(target)) {
             throw refused("it is a folder");
@@ -27,7 +43,9 @@ public record WholeFile(Path named, String option) {
         Path unfinished = Path.of(target + ".part");
         try {
             Files.createDirectories(target.resolve("..").normalize());
-            Files.writeString(unfinished, text);
+            try (Writer writer = Files.newBufferedWriter(unfinished)) {
+                text.writeTo(writer);
+            }
             Files.move(unfinished, target, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
             throw refused(e instanceof AccessDeniedException ? "no permission" : String.valueOf(e.getMessage()));

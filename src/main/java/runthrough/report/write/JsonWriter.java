@@ -80,7 +80,8 @@ public final class JsonWriter {
         return text(schema);
     }
 
-    private static String text(Object document) {
+    /** {@code document} as text, indented, ended by a line feed. */
+    public static String text(Object document) {
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         try {
             return JsonMapper.builder()

@@ -38,17 +38,27 @@ public record TextFile(String name, String text) {
             return Optional.empty();
         }
         try {
-            byte[] bytes = firstBytes(path, largest + 1);
-            if (bytes.length <= largest) {
-                return decode(bytes, name, problems);
-            }
-            tooLarge(name, what, largest, problems);
+            return of(firstBytes(path, largest + 1), name, what, largest, problems);
         } catch (AccessDeniedException e) {
             problems.error(Place.whole(name), "", "", "may not be read", "Ask for permission to read it.");
         } catch (IOException e) {
             unreadable(name, e, problems);
         }
         return Optional.empty();
+    }
+
+    /**
+     * The same from bytes that are there already.
+     *
+     * @param what they are, such as "scenario"
+     * @param largest how many there may be
+     */
+    public static Optional<TextFile> of(byte[] bytes, String name, String what, int largest, Problems problems) {
+        if (bytes.length > largest) {
+            tooLarge(name, what, largest, problems);
+            return Optional.empty();
+        }
+        return decode(bytes, name, problems);
     }
 
     /**

@@ -1,9 +1,10 @@
-package runthrough.cli;
+package runthrough.cli.failure;
 
 import java.io.PrintWriter;
 import java.util.concurrent.CancellationException;
 import runthrough.chart.TemporaryFolderException;
 import runthrough.cli.terminal.BadInputException;
+import runthrough.cli.terminal.ClosedPipeException;
 import runthrough.cli.terminal.ExitCode;
 import runthrough.cli.terminal.InterruptedStudyException;
 import runthrough.report.write.ReportFolderException;
@@ -15,10 +16,13 @@ import runthrough.study.StudyException;
  * @param err where to tell
  * @param debug whether the user asked for the stack trace of an internal error
  */
-record Failures(PrintWriter err, boolean debug) {
+public record Failures(PrintWriter err, boolean debug) {
 
     /** Reports {@code failure} and returns the exit code for it. */
-    int tell(Throwable failure) {
+    public int tell(Throwable failure) {
+        if (failure instanceof ClosedPipeException) {
+            return ExitCode.PIPE_CLOSED;
+        }
         if (failure instanceof BadInputException bad) {
             bad.lines().forEach(err::println);
             return ExitCode.BAD_INPUT;

@@ -1,4 +1,4 @@
-package runthrough.cli;
+package runthrough.cli.failure;
 
 import java.util.Map;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package runthrough.cli;
+package runthrough.cli.failure;
 
 import java.io.PrintWriter;
 import java.nio.file.InvalidPathException;
@@ -16,7 +16,7 @@ import runthrough.cli.terminal.ExitCode;
 import runthrough.scenario.source.Nearest;
 
 /** Shows what is wrong with a command line: in one line, with what was probably meant. */
-final class UsageErrors implements IParameterExceptionHandler {
+public final class UsageErrors implements IParameterExceptionHandler {
     /** How picocli begins when a converter refuses a value; what follows is the converter's own text. */
     private static final String CONVERTER_SAYS = "Invalid value for ";
 

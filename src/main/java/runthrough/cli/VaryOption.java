@@ -1,0 +1,96 @@
+package runthrough.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import runthrough.scenario.source.Place;
+import runthrough.scenario.source.Problems;
+import runthrough.study.sweep.Cases;
+
+/**
+ * An input that a sweep varies: {@code PATH=VALUE,VALUE,...}, {@code PATH=FROM..TO:POINTS}, or {@code PATH=FROM..TO} for a design
+ * that fills the space.
+ *
+ * @param text as given
+ */
+record VaryOption(String text) {
+    private static final String NAME = "--vary";
+    /** Two dots, or a colon, between the ends. */
+    private static final Pattern STEPS = Pattern.compile("(.+?)(?:\\.\\.|:)(.+):([1-9]\\d{0,6})");
+
+    /** The values of a grid; empty when they cannot be, and {@code problems} knows why. */
+    Optional<Cases.Steps> steps(Scenario asked, Problems problems) {
+        int split = text.indexOf('=');
+        String path = split < 0 ? text : text.substring(0, split).strip();
+        String values = split < 0 ? "" : text.substring(split + 1).strip();
+        if (path.isEmpty() || values.isEmpty()) {
+            problems.error(
+                    Place.whole(NAME),
+                    text,
+                    "",
+                    "must be a path and its values with = between them",
+                    "Write it like --vary entry.top-speed=80m/min,100m/min or --vary entry.top-speed=80m/min..120m/min:5.");
+            return Optional.empty();
+        }
+        Matcher range = STEPS.matcher(values);
+        if (!range.matches()) {
+            return Optional.of(new Cases.Steps(path, listed(values)));
+        }
+        int points = Integer.parseInt(range.group(3));
+        return new AxisOption(NAME, path + "=" + range.group(1) + ".." + range.group(2))
+                .side(asked, problems)
+                .map(side -> new Cases.Steps(
+                        path,
+                        IntStream.range(0, points)
+                                .mapToObj(i -> written(side, even(side, i, points)))
+                                .distinct()
+                                .toList()));
+    }
+
+    /** The values of a design; empty when they cannot be, and {@code problems} knows why. */
+    Optional<Cases.Span> span(Scenario asked, Problems problems) {
+        return new AxisOption(NAME, text)
+                .side(asked, problems)
+                .map(side -> new Cases.Span(side.input().path(), within(side)));
+    }
+
+    private static double even(AxisOption.Side side, int index, int points) {
+        return index == points - 1 && points > 1
+                ? side.to()
+                : side.from() + index * ((side.to() - side.from()) / Math.max(1, points - 1));
+    }
+
+    /** Of a whole number each value has the same share of the interval. */
+    private static DoubleFunction<String> within(AxisOption.Side side) {
+        double width = side.to() - side.from();
+        return side.input().numeric().isWhole()
+                ? at -> written(side, Math.floor(side.from() + at * (width + 1)))
+                : at -> written(side, side.from() + at * width);
+    }
+
+    private static String written(AxisOption.Side side, double si) {
+        double value = side.input().numeric().isWhole() ? Math.rint(si) : si;
+        return side.input().setTo(value, NAME).value().shown();
+    }
+
+    /** Parted at commas, but for those within brackets and braces. */
+    private static List<String> listed(String values) {
+        List<String> parts = new ArrayList<>();
+        int depth = 0;
+        int start = 0;
+        for (int i = 0; i < values.length(); i++) {
+            char c = values.charAt(i);
+            depth += c == '[' || c == '{' ? 1 : c == ']' || c == '}' ? -1 : 0;
+            if (c == ',' && depth == 0) {
+                parts.add(values.substring(start, i).strip());
+                start = i + 1;
+            }
+        }
+        parts.add(values.substring(start).strip());
+        return parts;
+    }
+}

@@ -1,0 +1,16 @@
+package runthrough.report.sweep;
+
+import java.util.List;
+
+/**
+ * What the lines of a sweep have in common.
+ *
+ * @param id what it is known by: made of all that a case depends on
+ * @param cases how many there are
+ * @param paths of all that they set
+ */
+public record SweepName(String id, int cases, List<String> paths) {
+    public SweepName {
+        paths = List.copyOf(paths);
+    }
+}

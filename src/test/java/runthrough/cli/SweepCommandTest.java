@@ -1,0 +1,296 @@
+package runthrough.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import runthrough.cli.terminal.ExitCode;
+
+/** {@code sweep} and {@code merge}: a line for each case, from one machine or from several. */
+class SweepCommandTest {
+    private static final String[] NINE = {
+        "sweep",
+        "marginal.yaml",
+        "--vary",
+        "joint-cycle-time=60s,80s,100s",
+        "--vary",
+        "entry.top-speed=100m/min..140m/min:3"
+    };
+
+    @TempDir
+    private Path folder;
+
+    private Session session;
+
+    @BeforeEach
+    void writeScenarios() {
+        session = new Session(folder).write("line.yaml", Session.LINE).write("marginal.yaml", Session.MARGINAL);
+    }
+
+    private Session.Done nine(String... more) {
+        return session.run(
+                Stream.concat(Arrays.stream(NINE), Arrays.stream(more)).toArray(String[]::new));
+    }
+
+    private static List<JsonNode> lines(Session.Done done) {
+        return done.out().lines().map(SweepCommandTest::json).toList();
+    }
+
+    private static JsonNode json(String text) {
+        try {
+            return new ObjectMapper().readTree(text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private String read(String file) throws IOException {
+        return Files.readString(folder.resolve(file));
+    }
+
+    @Test
+    void aCaseGivesTheNumbersOfARunWithItsValues() {
+        JsonNode line = lines(nine()).get(5);
+        JsonNode run = json(session.run(
+                        "run",
+                        "marginal.yaml",
+                        "--set",
+                        "joint-cycle-time=80s",
+                        "--set",
+                        "entry.top-speed=140m/min",
+                        "--json",
+                        "--no-report")
+                .out());
+
+        assertThat(line.path("case").asInt()).isEqualTo(6);
+        assertThat(line.path("of").asInt()).isEqualTo(9);
+        assertThat(line.path("values")).hasToString("{\"joint-cycle-time\":\"80s\",\"entry.top-speed\":\"140 m/min\"}");
+        assertThat(line.path("answer")).isEqualTo(run.path("answer"));
+        assertThat(line.path("share_run_through")).isEqualTo(run.at("/share_run_through/mean"));
+        assertThat(line.path("share_run_through_high")).isEqualTo(run.at("/share_run_through/interval_high"));
+        assertThat(line.path("margin_m")).isEqualTo(run.at("/margin_at_target/strip_m"));
+        assertThat(line.path("good_output_m_per_s")).isEqualTo(run.at("/output/speed_m_per_s/mean"));
+        assertThat(line.path("joint_cycle_time_s")).isEqualTo(run.at("/joint/cycle_time_s/mean/mean"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"json", "csv"})
+    void theLinesAreTheSameWithAnyNumberOfThreads(String format) {
+        assertThat(nine("--format", format, "--threads", "1").out())
+                .isEqualTo(nine("--format", format, "--threads", "7").out());
+    }
+
+    @Test
+    void everyLineIsWhatItsSchemaSays_alsoThatOfACaseThatFailed() {
+        JsonSchema schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V7)
+                .getSchema(session.run("schema", "sweep").out());
+        Session.Done done = session.run("sweep", "marginal.yaml", "--vary", "entry.top-speed=100m/min,-1m/min");
+
+        assertThat(lines(done))
+                .hasSize(2)
+                .allSatisfy(line -> assertThat(schema.validate(line)).isEmpty());
+    }
+
+    @Test
+    void aCaseThatFailsSaysWhyInItsLineAndStopsNothingElse() {
+        Session.Done done = session.run(
+                "sweep", "line.yaml", "--vary", "coil-change.join.join strip=60s,sixty,{uniform: [50 s, 70 s]}");
+
+        assertThat(done.code()).isEqualTo(ExitCode.CASE_FAILED);
+        assertThat(done.err()).isEmpty();
+        assertThat(lines(done))
+                .extracting(line -> line.path("answer").asText())
+                .containsExactly("meets", "null", "undecided");
+        assertThat(lines(done).get(1).path("error").asText())
+                .startsWith("coil-change.join[1].join strip = sixty; must be a number with a unit of time")
+                .endsWith(".");
+    }
+
+    /** Joints of 60 s leave 40 m, joints of 90 s leave 10 m. */
+    @Test
+    void casesComeAsJsonLinesOrAsATableWithUnits() {
+        session.given(
+                        "{\"joint-cycle-time\": \"60 s\"}\n\n{\"joint-cycle-time\": \"1.5 min\", \"coil-change.crew\": 2}\n")
+                .write("cases.csv", "joint-cycle-time [s];coil-change.crew\n60;\n90;2\n");
+
+        Session.Done json = session.run("sweep", "line.yaml", "--cases", "-");
+        Session.Done table = session.run("sweep", "line.yaml", "--cases", "cases.csv");
+
+        assertThat(json.code()).as(json.err()).isZero();
+        assertThat(lines(json))
+                .extracting(line -> line.path("margin_m").asDouble())
+                .containsExactly(40.0, 10.0);
+        assertThat(lines(table))
+                .extracting(line -> line.path("margin_m").asDouble())
+                .containsExactly(40.0, 10.0);
+        assertThat(lines(table).get(1).path("values"))
+                .hasToString("{\"joint-cycle-time\":\"90 s\",\"coil-change.crew\":\"2\"}");
+    }
+
+    @Test
+    void allCasesMeetTheSameRandomNumbersUnlessOneSetsItsSeed() {
+        session.write("cases.csv", "run.seed\n\"\"\n5\n\"\"\n8\n");
+        List<JsonNode> lines = lines(session.run("sweep", "marginal.yaml", "--cases", "cases.csv", "--seed", "5"));
+
+        // An empty row is a case, too: the scenario under the options given.
+        assertThat(lines).hasSize(4);
+        assertThat(lines.get(0).path("margin_m")).isEqualTo(lines.get(1).path("margin_m"));
+        assertThat(lines.get(2).path("margin_m")).isEqualTo(lines.get(1).path("margin_m"));
+        assertThat(lines.get(3).path("margin_m")).isNotEqualTo(lines.get(1).path("margin_m"));
+    }
+
+    /** Whole numbers have equal shares of the interval: the Sobol points 0, 0.5, 0.75, 0.25 of 1 to 4 are 1, 3, 4, 2. */
+    @Test
+    void aDesignFillsTheSpace() {
+        Session.Done done = session.run(
+                "sweep",
+                "line.yaml",
+                "--vary",
+                "coil-change.crew=1..4",
+                "--vary",
+                "usable-capacity=80m..120m",
+                "--fill",
+                "4");
+
+        assertThat(lines(done))
+                .extracting(line -> line.at("/values/coil-change.crew").asText() + " at "
+                        + line.at("/values/usable-capacity").asText())
+                .containsExactly("1 at 80 m", "3 at 100 m", "4 at 90 m", "2 at 110 m");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"json", "csv"})
+    void whatWasKilledGoesOnBehindItsLastWholeLine(String format) throws IOException {
+        nine("--format", format, "--out", "whole");
+        String whole = read("whole");
+        String begun = whole.substring(0, whole.length() / 2);
+        session.write("cut", begun);
+
+        Session.Done done = nine("--format", format, "--out", "cut");
+
+        assertThat(done.err()).containsPattern("going on behind [1-8] cases that were done before\n");
+        assertThat(read("cut")).isEqualTo(whole);
+    }
+
+    @Test
+    void aDamagedLineAndAllBehindItIsRunAgain() throws IOException {
+        nine("--out", "whole.jsonl");
+        String whole = read("whole.jsonl");
+        session.write("spoiled.jsonl", whole.replaceFirst("\"case\":4,(.*)\"stopped\":", "\"case\":4,$1\"stopped\":7"));
+
+        Session.Done done = nine("--out", "spoiled.jsonl");
+
+        assertThat(done.err())
+                .contains("going on behind 3 cases that were done before; a damaged line and all behind"
+                        + " it will be run again");
+        assertThat(read("spoiled.jsonl")).isEqualTo(whole);
+    }
+
+    @Test
+    void aFileOfSomethingElseIsLeftAlone() throws IOException {
+        session.write("mine.txt", "dear diary\n");
+        nine("--seed", "8", "--out", "other.jsonl");
+        String other = read("other.jsonl");
+
+        assertThat(nine("--out", "mine.txt").err())
+                .contains("mine.txt is not what this sweep has left: of line 1, it is not a line of a sweep. Remove");
+        assertThat(nine("--out", "other.jsonl").err()).contains("of line 1, it is of another sweep (");
+        assertThat(read("mine.txt")).isEqualTo("dear diary\n");
+        assertThat(read("other.jsonl")).isEqualTo(other);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"json", "csv"})
+    void shardsPutTogetherAreTheBytesOfOneMachine(String format) throws IOException {
+        nine("--format", format, "--out", "whole");
+        for (String part : List.of("1", "2", "3", "4")) {
+            nine("--format", format, "--shard", part + "/4", "--out", "part-" + part);
+        }
+
+        Session.Done done = session.run("merge", "part-3", "part-1", "part-4", "part-2");
+        session.run("merge", "part-4", "part-3", "part-2", "part-1", "--out", "merged");
+
+        assertThat(done.code()).as(done.err()).isZero();
+        assertThat(done.out()).isEqualTo(read("whole"));
+        assertThat(read("merged")).isEqualTo(read("whole"));
+    }
+
+    @Test
+    void mergeRefusesWhatIsForeignDamagedDoubledOrMissing() throws IOException {
+        for (String part : List.of("1", "2", "3")) {
+            nine("--shard", part + "/3", "--out", "part-" + part);
+        }
+        nine("--seed", "8", "--shard", "3/3", "--out", "foreign");
+        session.write("damaged", read("part-3").replaceFirst("\"stopped\":", "\"stopped\":1"));
+
+        assertThat(refusal("part-1", "part-2", "foreign"))
+                .contains("foreign:1 is of another sweep (")
+                .contains("Merge files of one sweep");
+        assertThat(refusal("part-1", "part-2", "damaged"))
+                .contains("damaged:1 is damaged, or no line of a sweep: its check sum does not fit.");
+        assertThat(refusal("part-1", "part-2", "part-2", "part-3"))
+                .contains("part-2:1: case 2 is doubled. Leave out one of the two files that have it.");
+        assertThat(refusal("part-1", "part-9")).contains("part-9: there is no such file. Check the name.");
+        assertThat(refusal("part-1", "part-3"))
+                .isEqualTo(
+                        "3 of 9 cases are missing: 2, 5, 8. Name the file of their shard, too, or run it to its end.");
+    }
+
+    private String refusal(String... files) {
+        Session.Done done = session.run(Stream.concat(Stream.of("merge", "--out", "merged"), Arrays.stream(files))
+                .toArray(String[]::new));
+        assertThat(done.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(folder.resolve("merged")).doesNotExist();
+        return done.err().strip();
+    }
+
+    @Test
+    void aTableWithOtherContentMakesAnotherSweep() {
+        session.write("schedule.yaml", Session.LINE.replaceFirst("coil: .*", "coils: {schedule: coils.csv}"))
+                .write("coils.csv", "thickness [mm],width [mm],density [kg/m3],length [m]\n2,200,7850,1000\n");
+        String before = sweepOf("schedule.yaml");
+        session.write("coils.csv", "thickness [mm],width [mm],density [kg/m3],length [m]\n2,200,7850,1001\n");
+
+        assertThat(before).matches("[0-9a-f]{16}").isNotEqualTo(sweepOf("schedule.yaml"));
+    }
+
+    private String sweepOf(String scenario) {
+        Session.Done done = session.run("sweep", scenario, "--vary", "coil-change.crew=1");
+        assertThat(done.code()).as(done.out() + done.err()).isZero();
+        return lines(done).get(0).path("sweep").asText();
+    }
+
+    @Test
+    void withoutCasesOrWithTwoKindsOfThemNothingIsRun() {
+        session.write("cases.jsonl", "{\"a\": 1}\nno json\n");
+
+        assertThat(session.run("sweep", "line.yaml").err())
+                .isEqualToIgnoringNewLines("sweep needs cases. Give --cases FILE or --vary PATH=VALUES.");
+        assertThat(session.run("sweep", "line.yaml", "--cases", "cases.jsonl", "--fill", "3")
+                        .err())
+                .startsWith("--cases names all cases; ");
+        assertThat(session.run("sweep", "line.yaml", "--cases", "cases.jsonl").err())
+                .contains("cases.jsonl:2:1 no json; is not an object of JSON on one line.");
+        assertThat(session.run("sweep", "line.yaml", "--vary", "entry.top-speed=100m/min..nine:3")
+                        .err())
+                .contains("--vary entry.top-speed = nine; ");
+        assertThat(session.run("sweep", "line.yaml", "--vary", "coil-change.crew=1,2", "--shard", "3/2")
+                        .err())
+                .startsWith("--shard = 3/2; must be the number of a part and how many there are, such as 2/8");
+    }
+}
