@@ -42,7 +42,7 @@ public record ScenarioText(Path file, String text) {
     /** Of a number that was worked out from others. */
     private static final int DIGITS = 8;
 
-    private static final Pattern ITEM = Pattern.compile("(.*)\\[(\\d+)]");
+    private static final Pattern ITEM = Pattern.compile("(.*)\\[(\\d{1,9})]");
 
     /** A change of one part. */
     public sealed interface Change {

@@ -24,6 +24,7 @@ import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
+import runthrough.scenario.source.TextFile;
 
 /**
  * Reads a schedule of coils from a CSV file: one row a coil, columns named like the keys of a coil. Rows are read one by one,
@@ -37,6 +38,8 @@ final class ScheduleReader {
 
     /** Several million coils. */
     private static final long LARGEST_FILE = 500_000_000;
+
+    private static final String SCHEDULE = "schedule";
 
     private final Path scenario;
     private final List<Raw.Entry> defaults;
@@ -57,8 +60,18 @@ final class ScheduleReader {
             problems.error(place, "coils.schedule", name, "is not a file name", "Give the name of a CSV file.");
             return Optional.empty();
         }
+        Optional<TextFile.Hindrance> hindrance = TextFile.hindrance(path, SCHEDULE, LARGEST_FILE);
+        if (hindrance.isPresent()) {
+            problems.error(
+                    place,
+                    "coils.schedule",
+                    name,
+                    hindrance.get().rule(),
+                    hindrance.get().remedy());
+            return Optional.empty();
+        }
         Optional<CsvRows> opened =
-                CsvRows.open(path, path.toString(), "schedule", LARGEST_FILE, "one row for each coil", problems);
+                CsvRows.open(path, path.toString(), SCHEDULE, LARGEST_FILE, "one row for each coil", problems);
         if (opened.isEmpty()) {
             return Optional.empty();
         }

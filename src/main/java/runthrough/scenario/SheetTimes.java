@@ -11,6 +11,7 @@ import runthrough.plant.WorkElement.WorkTime;
 import runthrough.scenario.grammar.Context;
 import runthrough.scenario.source.Nearest;
 import runthrough.scenario.source.Raw;
+import runthrough.scenario.source.TextFile;
 import runthrough.scenario.times.TimeSheetReader;
 import runthrough.timestudy.Observation;
 import runthrough.timestudy.TimeSheet;
@@ -32,6 +33,11 @@ final class SheetTimes {
             path = Path.of(written.place().file()).resolveSibling(name);
         } catch (InvalidPathException e) {
             context.error(written, "is not a file name", "Give the name of a CSV file.");
+            return Optional.empty();
+        }
+        Optional<TextFile.Hindrance> hindrance = TimeSheetReader.hindrance(path);
+        if (hindrance.isPresent()) {
+            context.error(written, hindrance.get().rule(), hindrance.get().remedy());
             return Optional.empty();
         }
         return TimeSheetReader.read(path, path.toString(), context.problems())

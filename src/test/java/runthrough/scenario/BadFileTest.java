@@ -44,6 +44,18 @@ class BadFileTest {
     }
 
     @Test
+    void aLinkThatLeadsToNoFileIsSaidToBeOne() throws IOException {
+        Path itself = folder.resolve("loop.yaml");
+        Files.createSymbolicLink(itself, itself.getFileName());
+        Path nowhere = Files.createSymbolicLink(folder.resolve("away.yaml"), folder.resolve("gone.yaml"));
+
+        assertThat(written.refusal(itself))
+                .containsExactly("loop.yaml: is a link that leads back to itself. Give the scenario file itself.");
+        assertThat(written.refusal(nowhere))
+                .containsExactly("away.yaml: is a link that leads nowhere. Give the scenario file itself.");
+    }
+
+    @Test
     void aDirectoryIsNoFile() {
         assertThat(ScenarioFile.open(folder).read())
                 .isInstanceOfSatisfying(
@@ -99,7 +111,7 @@ class BadFileTest {
         }
 
         assertThat(written.refusal(Written.without("coil") + "coils: {schedule: coils.csv}\n"))
-                .containsExactly("coils.csv: is larger than a schedule may be, 500 MB. "
+                .containsExactly("line.yaml:8:19 coils.schedule = coils.csv; is larger than a schedule may be, 500 MB. "
                         + "Give another file, or leave out what is not needed.");
     }
 

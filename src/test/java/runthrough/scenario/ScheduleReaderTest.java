@@ -344,7 +344,8 @@ class ScheduleReaderTest {
         written.file("coils.csv", HEADER);
 
         assertThat(written.refusal(Written.without("coil") + "coils: {schedule: coil.csv}\n"))
-                .containsExactly("coil.csv: there is no such file. Did you mean coils.csv?");
+                .containsExactly(
+                        "line.yaml:8:19 coils.schedule = coil.csv; there is no such file. Did you mean coils.csv?");
     }
 
     @Test

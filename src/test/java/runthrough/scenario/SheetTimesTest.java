@@ -96,7 +96,8 @@ class SheetTimesTest {
     @Test
     void aSheetThatIsNotThereIsAnsweredWithTheNearestFile() {
         assertThat(written.refusal(Written.with("coil-change: {join: [{weld: {sheet: time.csv}}]}")))
-                .containsExactly("time.csv: there is no such file. Did you mean times.csv?");
+                .containsExactly("line.yaml:6:37 coil-change.join[1].weld = time.csv; there is no such file. "
+                        + "Did you mean times.csv?");
     }
 
     @Test

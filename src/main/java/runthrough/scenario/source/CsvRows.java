@@ -129,8 +129,7 @@ public final class CsvRows implements AutoCloseable {
         if (cause instanceof WatchedText.Refused refused) {
             problems.error(lines.placeOf(refused.position()), "", "", refused.rule(), refused.remedy());
         } else {
-            Place place = row == null ? Place.whole(name) : place(0);
-            problems.error(place, "", "", "is not CSV from here on", "Check quotes: each needs its closing one.");
+            problems.error(place(0), "", "", "is not CSV from here on", "Check quotes: each needs its closing one.");
         }
     }
 

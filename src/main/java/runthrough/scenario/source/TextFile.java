@@ -24,6 +24,9 @@ import java.util.stream.Stream;
  */
 public record TextFile(String name, String text) {
 
+    /** As many as the system follows from one to the next. */
+    private static final int MOST_LINKS = 40;
+
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
     /**
@@ -42,7 +45,7 @@ public record TextFile(String name, String text) {
         } catch (AccessDeniedException e) {
             problems.error(Place.whole(name), "", "", "may not be read", "Ask for permission to read it.");
         } catch (IOException e) {
-            unreadable(name, e, problems);
+            tell(name, unreadable(e), problems);
         }
         return Optional.empty();
     }
@@ -55,7 +58,7 @@ public record TextFile(String name, String text) {
      */
     public static Optional<TextFile> of(byte[] bytes, String name, String what, int largest, Problems problems) {
         if (bytes.length > largest) {
-            tooLarge(name, what, largest, problems);
+            tell(name, tooLarge(what, largest), problems);
             return Optional.empty();
         }
         return decode(bytes, name, problems);
@@ -68,43 +71,69 @@ public record TextFile(String name, String text) {
      * @param what the file is, such as "scenario"
      */
     static boolean canBeRead(Path path, String name, String what, long largest, Problems problems) {
-        Place place = Place.whole(name);
-        try {
-            if (!Files.exists(path)) {
-                problems.error(place, "", "", "there is no such file", remedyForMissing(path, what));
-            } else if (Files.isDirectory(path)) {
-                problems.error(place, "", "", "is a directory", "Give the " + what + " file itself.");
-            } else if (!Files.isRegularFile(path)) {
-                problems.error(place, "", "", "is not an ordinary file", "Give the " + what + " file itself.");
-            } else if (!Files.isReadable(path)) {
-                problems.error(place, "", "", "may not be read", "Ask for permission to read it.");
-            } else if (Files.size(path) > largest) {
-                tooLarge(name, what, largest, problems);
-            } else {
-                return true;
-            }
-        } catch (IOException e) {
-            unreadable(name, e, problems);
-        }
-        return false;
+        Optional<Hindrance> found = hindrance(path, what, largest);
+        found.ifPresent(hindrance -> tell(name, hindrance, problems));
+        return found.isEmpty();
     }
 
-    private static void tooLarge(String name, String what, long largest, Problems problems) {
-        problems.error(
-                Place.whole(name),
-                "",
-                "",
+    private static void tell(String name, Hindrance hindrance, Problems problems) {
+        problems.error(Place.whole(name), "", "", hindrance.rule(), hindrance.remedy());
+    }
+
+    /**
+     * Why a file cannot be read.
+     *
+     * @param rule what is wrong with it
+     * @param remedy how to mend it
+     */
+    public record Hindrance(String rule, String remedy) {}
+
+    /**
+     * Why {@code path} is no ordinary file of at most {@code largest} bytes that can be read; empty when it is one.
+     *
+     * @param what the file is, such as "scenario"
+     */
+    public static Optional<Hindrance> hindrance(Path path, String what, long largest) {
+        String itself = "Give the " + what + " file itself.";
+        try {
+            if (!Files.exists(path)) {
+                return Optional.of(missing(path, what));
+            } else if (Files.isDirectory(path)) {
+                return Optional.of(new Hindrance("is a directory", itself));
+            } else if (!Files.isRegularFile(path)) {
+                return Optional.of(new Hindrance("is not an ordinary file", itself));
+            } else if (!Files.isReadable(path)) {
+                return Optional.of(new Hindrance("may not be read", "Ask for permission to read it."));
+            } else if (Files.size(path) > largest) {
+                return Optional.of(tooLarge(what, largest));
+            }
+            return Optional.empty();
+        } catch (IOException e) {
+            return Optional.of(unreadable(e));
+        }
+    }
+
+    private static Hindrance missing(Path path, String what) throws IOException {
+        if (!Files.isSymbolicLink(path)) {
+            return new Hindrance("there is no such file", remedyForMissing(path, what));
+        }
+        Path end = path;
+        for (int links = 0; links < MOST_LINKS && Files.isSymbolicLink(end); links++) {
+            end = end.resolveSibling(Files.readSymbolicLink(end));
+        }
+        return new Hindrance(
+                "is a link that leads " + (Files.isSymbolicLink(end) ? "back to itself" : "nowhere"),
+                "Give the " + what + " file itself.");
+    }
+
+    private static Hindrance tooLarge(String what, long largest) {
+        return new Hindrance(
                 "is larger than a " + what + " may be, " + largest / 1_000_000 + " MB",
                 "Give another file, or leave out what is not needed.");
     }
 
-    private static void unreadable(String name, IOException e, Problems problems) {
-        problems.error(
-                Place.whole(name),
-                "",
-                "",
-                "cannot be read (" + e.getMessage() + ")",
-                "Check the disk or the connection.");
+    private static Hindrance unreadable(IOException e) {
+        return new Hindrance("cannot be read (" + e.getMessage() + ")", "Check the disk or the connection.");
     }
 
     /** The file may grow, or have no honest size; what is read is bounded all the same. */

@@ -19,6 +19,7 @@ import runthrough.timestudy.TimedElement;
 /** Reads a time-study sheet, or reports everything that is wrong with it. */
 public final class TimeSheetReader {
 
+    private static final String SHEET = "time-study sheet";
     private static final int LARGEST_FILE = 5_000_000;
     private static final int MOST_COLUMNS = 100;
     private static final int MOST_ROWS = 20_000;
@@ -44,6 +45,11 @@ public final class TimeSheetReader {
                 : new TimeSheetReading.Refused(problems.errors(), problems.further(), problems.warnings());
     }
 
+    /** Why {@code path} cannot be read, whatever it holds. */
+    public static Optional<TextFile.Hindrance> hindrance(Path path) {
+        return TextFile.hindrance(path, SHEET, LARGEST_FILE);
+    }
+
     /**
      * The sheet in {@code path}; empty when something is wrong, and {@code problems} says what.
      *
@@ -51,7 +57,7 @@ public final class TimeSheetReader {
      */
     public static Optional<TimeSheet> read(Path path, String name, Problems problems) {
         int before = problems.count();
-        return TextFile.read(path, name, "time-study sheet", LARGEST_FILE, problems)
+        return TextFile.read(path, name, SHEET, LARGEST_FILE, problems)
                 .flatMap(text -> CsvTable.read(text, CsvTable.separator(text), "observed coil change", problems)
                         .flatMap(table -> new TimeSheetReader(name, problems).sheet(table, CsvTable.separator(text))))
                 .filter(sheet -> problems.count() == before);
