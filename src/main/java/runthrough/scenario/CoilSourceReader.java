@@ -113,7 +113,7 @@ final class CoilSourceReader {
             }
             Context here = context.item(i + 1);
             Problems found = new Problems();
-            Values values = section.readPartly(CoilOverlay.over(entries(defaults), item), here.telling(found));
+            Values values = section.readPartly(CoilOverlay.over(entries(defaults), item), here.reportingTo(found));
             weights.add(weight(values));
             found.errors().stream()
                     .filter(problem -> ofDefaults.errors().stream().noneMatch(problem::isAbout))

@@ -30,8 +30,8 @@ public record Context(String path, Supplier<String> howToMend, Problems problems
         return howToMend.get();
     }
 
-    /** The same place, where what is wrong is told to {@code others}. */
-    public Context telling(Problems others) {
+    /** The same place, where {@code others} take what is wrong. */
+    public Context reportingTo(Problems others) {
         return new Context(path, howToMend, others, readings);
     }
 

@@ -10,7 +10,7 @@ import runthrough.scenario.source.Raw;
 
 /**
  * What parts of a file gave when they were read with nothing to report, so that of a variant of the file only what differs is
- * read again. A part is told by identity: a variant holds the very parts that it leaves as they are.
+ * read again. A part is known by identity: a variant holds the very parts that it leaves as they are.
  */
 public final class Readings {
     private final Map<Raw, Reading> earlier;
@@ -38,7 +38,7 @@ public final class Readings {
         return now == null ? this : new Readings(now, null);
     }
 
-    /** What {@code raw} gives to {@code shape}: what it gave before, else what {@code read} gives, which tells {@code problems}. */
+    /** What {@code raw} gives to {@code shape}: what it gave before, else what {@code read} gives, whose problems {@code problems} takes. */
     @SuppressWarnings("unchecked")
     <T> Optional<T> of(Raw raw, Shape<T> shape, Supplier<Optional<T>> read, Problems problems) {
         Reading known = earlier.get(raw);
