@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.text.WordUtils;
 import runthrough.quantity.Dimension;
 import runthrough.scenario.grammar.DistributionShape;
 import runthrough.scenario.grammar.Key;
@@ -130,7 +129,20 @@ public final class ScenarioGuide {
 
     /** Adds {@code text}, wrapped and indented. */
     private void paragraph(String indent, String text) {
-        String wrapped = WordUtils.wrap(text, WIDTH - indent.length(), "\n" + indent, false);
-        out.append(indent).append(wrapped).append('\n');
+        int column = WIDTH;
+        for (String word : text.split(" ")) {
+            boolean isFull = column + 1 + word.length() > WIDTH;
+            if (isFull) {
+                out.append(out.isEmpty() || out.charAt(out.length() - 1) == '\n' ? "" : "\n")
+                        .append(indent);
+                column = indent.length();
+            } else {
+                out.append(' ');
+                column++;
+            }
+            out.append(word);
+            column += word.length();
+        }
+        out.append('\n');
     }
 }

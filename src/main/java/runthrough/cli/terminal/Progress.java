@@ -3,14 +3,10 @@ package runthrough.cli.terminal;
 import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongSupplier;
-import me.tongfei.progressbar.DelegatingProgressBarConsumer;
-import me.tongfei.progressbar.ProgressBar;
-import me.tongfei.progressbar.ProgressBarBuilder;
-import me.tongfei.progressbar.ProgressBarStyle;
-import org.jspecify.annotations.Nullable;
 import runthrough.simulation.Replication;
 import runthrough.study.StudyListener;
 import runthrough.study.cause.Reason;
@@ -21,7 +17,10 @@ import runthrough.study.cause.Reason;
  */
 public final class Progress implements StudyListener, AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(1);
+    private static final Duration BETWEEN = Duration.ofMillis(200);
     private static final int USUAL_WIDTH = 80;
+    /** Below this the time left is a guess of no use. */
+    private static final double FIRST_SHARE = 1e-4;
 
     private final StudyListener listener;
     private final PrintWriter err;
@@ -29,8 +28,7 @@ public final class Progress implements StudyListener, AutoCloseable {
     private final boolean isWanted;
     private final LongSupplier clock;
     private final long start;
-    private @Nullable ProgressBar bar;
-    private boolean isClosed;
+    private Duration drawn = Duration.ZERO;
 
     /** The bar for a study that {@code listener} sees go on, too. */
     public Progress(Environment environment, StudyListener listener) {
@@ -69,46 +67,41 @@ public final class Progress implements StudyListener, AutoCloseable {
             return;
         }
         Duration elapsed = Duration.ofNanos(clock.getAsLong() - start);
-        if (bar == null && elapsed.compareTo(PATIENCE) >= 0 && done < total) {
-            bar = bar(done, total, elapsed);
-        }
-        if (bar != null) {
-            bar.maxHint(total);
-            bar.stepTo(done);
+        boolean isDue = drawn.isZero()
+                ? elapsed.compareTo(PATIENCE) >= 0 && done < total
+                : elapsed.minus(drawn).compareTo(BETWEEN) >= 0;
+        if (isDue) {
+            drawn = elapsed;
+            print(bar(done, total, elapsed));
         }
     }
 
-    private ProgressBar bar(int done, int total, Duration elapsed) {
-        ProgressBar begun = new ProgressBarBuilder()
-                .setTaskName("Simulating")
-                .setInitialMax(total)
-                .startsFrom(done, elapsed)
-                .setStyle(ProgressBarStyle.ASCII)
-                .setUpdateIntervalMillis(200)
-                .setConsumer(new DelegatingProgressBarConsumer(this::print, width))
-                .clearDisplayOnFinish()
-                .build();
-        return begun.setExtraMessage("gone / left");
+    /** What is done, and the time gone and left. */
+    private String bar(int done, int total, Duration elapsed) {
+        double share = Math.min(1, (double) done / Math.max(1, total));
+        String left = share < FIRST_SHARE ? "?" : clockTime(Math.round(elapsed.toSeconds() * (1 - share) / share));
+        String before = String.format(Locale.ROOT, "Simulating %3d%% [", (int) (100 * share));
+        String behind =
+                String.format("] %d/%d (%s / %s) gone / left", done, total, clockTime(elapsed.toSeconds()), left);
+        int room = Math.max(0, width - before.length() - behind.length());
+        int filled = (int) (share * room);
+        String whole = before + "=".repeat(filled) + " ".repeat(room - filled) + behind;
+        return whole.substring(0, Math.min(width, whole.length()));
     }
 
-    /** The bar draws itself from a thread of its own, at times once more after it was closed. */
-    private synchronized void print(String text) {
-        if (!isClosed) {
-            err.print('\r' + text);
-            err.flush();
-        }
+    private static String clockTime(long seconds) {
+        return String.format("%d:%02d:%02d", seconds / 3600, seconds / 60 % 60, seconds % 60);
+    }
+
+    private void print(String text) {
+        err.print('\r' + text);
+        err.flush();
     }
 
     @Override
     public void close() {
-        if (bar != null) {
-            bar.close();
-            wipe();
+        if (!drawn.isZero()) {
+            print(" ".repeat(width) + '\r');
         }
-    }
-
-    private synchronized void wipe() {
-        print(" ".repeat(width) + '\r');
-        isClosed = true;
     }
 }

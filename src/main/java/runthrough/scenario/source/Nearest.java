@@ -4,12 +4,10 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
-import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
 
 /** Finds the word that was probably meant; two letters changed places count as one slip, so {@code widht} is width. */
 public final class Nearest {
 
-    private static final DamerauLevenshteinDistance SLIPS = new DamerauLevenshteinDistance();
     private static final int LONGEST_WORD = 100;
 
     private Nearest() {}
@@ -33,7 +31,29 @@ public final class Nearest {
     }
 
     private static int slips(String plain, String candidate) {
-        return SLIPS.apply(plain, plain(candidate));
+        return slips(plain.toCharArray(), plain(candidate).toCharArray());
+    }
+
+    /**
+     * The fewest letters put in, left out, replaced, or neighbours changed places, none touched twice: F. J. Damerau, A technique for
+     * computer detection and correction of spelling errors, Comm. ACM 7 (1964), 171-176.
+     */
+    private static int slips(char[] a, char[] b) {
+        int[][] least = new int[a.length + 1][b.length + 1];
+        for (int i = 0; i <= a.length; i++) {
+            for (int j = 0; j <= b.length; j++) {
+                if (i == 0 || j == 0) {
+                    least[i][j] = i + j;
+                    continue;
+                }
+                int replaced = least[i - 1][j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
+                least[i][j] = Math.min(replaced, 1 + Math.min(least[i - 1][j], least[i][j - 1]));
+                if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) {
+                    least[i][j] = Math.min(least[i][j], least[i - 2][j - 2] + 1);
+                }
+            }
+        }
+        return least[a.length][b.length];
     }
 
     private static String plain(String word) {

@@ -1,10 +1,14 @@
 package runthrough.study.sweep;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.function.IntFunction;
@@ -22,6 +26,9 @@ import runthrough.study.StudyException;
 public record Cases(List<String> paths, int count, IntFunction<Map<String, String>> values) {
     /** So many cases a sweep may have. */
     public static final int MOST = 10_000_000;
+
+    private static final int MOST_SPANS = 100;
+    private static final String DIRECTION_NUMBERS = "new-joe-kuo-6.101";
 
     public Cases {
         paths = List.copyOf(paths);
@@ -82,7 +89,7 @@ public record Cases(List<String> paths, int count, IntFunction<Map<String, Strin
      * count fills the space best.
      */
     public static Cases filling(List<Span> inputs, int count) {
-        SobolSequenceGenerator sequence = new SobolSequenceGenerator(inputs.size());
+        SobolSequenceGenerator sequence = sobol(inputs.size());
         double[][] points = new double[Math.min(count, MOST)][];
         for (int i = 0; i < points.length; i++) {
             points[i] = sequence.nextVector();
@@ -95,6 +102,19 @@ public record Cases(List<String> paths, int count, IntFunction<Map<String, Strin
             }
             return values(paths, values);
         });
+    }
+
+    /** Of the direction numbers that Joe and Kuo give for 21201 dimensions the first ones are in a file beside this class. */
+    private static SobolSequenceGenerator sobol(int dimensions) {
+        if (dimensions > MOST_SPANS) {
+            throw new StudyException(
+                    dimensions + " inputs in a design; at most " + MOST_SPANS + " have direction numbers here");
+        }
+        try (InputStream numbers = Objects.requireNonNull(Cases.class.getResourceAsStream(DIRECTION_NUMBERS))) {
+            return new SobolSequenceGenerator(dimensions, numbers);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static Map<String, String> values(List<String> paths, List<String> values) {

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import org.hipparchus.random.SobolSequenceGenerator;
 import org.junit.jupiter.api.Test;
 import runthrough.study.StudyException;
 import runthrough.study.sweep.Cases.Span;
@@ -47,6 +49,24 @@ class CasesTest {
                         "0.125 0.625 0.375",
                         "0.1875 0.3125 0.9375",
                         "0.6875 0.8125 0.4375");
+    }
+
+    /** The file beside the class holds the first rows of the library's. */
+    @Test
+    void aDesignOfAHundredInputsIsThatOfTheLibrary_ofMoreIsRefused() {
+        List<Span> hundred = IntStream.range(0, 100)
+                .mapToObj(i -> new Span("x" + i, Double::toString))
+                .toList();
+        SobolSequenceGenerator library = new SobolSequenceGenerator(100);
+        IntStream.range(0, 777).forEach(i -> library.nextVector());
+
+        assertThat(Cases.filling(hundred, 778).values().apply(777).values())
+                .containsExactlyElementsOf(DoubleStream.of(library.nextVector())
+                        .mapToObj(Double::toString)
+                        .toList());
+        assertThatThrownBy(() -> Cases.filling(
+                        IntStream.range(0, 101).mapToObj(i -> hundred.get(0)).toList(), 2))
+                .hasMessage("101 inputs in a design; at most 100 have direction numbers here");
     }
 
     @Test
