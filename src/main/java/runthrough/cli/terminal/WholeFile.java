@@ -3,9 +3,11 @@ package runthrough.cli.terminal;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.util.List;
+import runthrough.report.write.Staging;
 
 /**
  * A file that the user named to be written: it takes the place of an earlier one only when it is whole.
@@ -40,16 +42,36 @@ public record WholeFile(Path named, String option) {
         if (Files.isDirectory(target)) {
             throw refused("it is a folder");
         }
-        Path unfinished = Path.of(target + ".part");
+        if (Files.exists(target) && !Files.isRegularFile(target)) {
+            throw refused("it is a device, and must be a file");
+        }
         try {
-            Files.createDirectories(target.resolve("..").normalize());
-            try (Writer writer = Files.newBufferedWriter(unfinished)) {
+            write(text, target);
+        } catch (IOException e) {
+            throw refused(why(e));
+        }
+    }
+
+    private static void write(Writing text, Path target) throws IOException {
+        Staging staging = Staging.beside(target);
+        try {
+            String name = String.valueOf(target.getFileName());
+            try (Writer writer = Files.newBufferedWriter(staging.path().resolve(name))) {
                 text.writeTo(writer);
             }
-            Files.move(unfinished, target, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException e) {
-            throw refused(e instanceof AccessDeniedException ? "no permission" : String.valueOf(e.getMessage()));
+            staging.moveInto(target.resolveSibling(""), List.of(name));
+        } finally {
+            staging.drop();
         }
+    }
+
+    private static String why(IOException failure) {
+        if (failure instanceof AccessDeniedException) {
+            return "no permission";
+        }
+        return failure instanceof FileSystemException system && system.getReason() != null
+                ? system.getReason()
+                : String.valueOf(failure.getMessage());
     }
 
     private BadInputException refused(String why) {

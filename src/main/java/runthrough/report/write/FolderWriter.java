@@ -53,8 +53,10 @@ public final class FolderWriter implements Outlet, AutoCloseable {
     /** The same with all streams led through {@code wrapper}. */
     public static FolderWriter open(Path folder, Wrapper wrapper) {
         try {
-            if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            if (Files.isRegularFile(folder)) {
                 throw new FileAlreadyExistsException(folder.toString());
+            } else if (Files.exists(folder) && !Files.isDirectory(folder)) {
+                throw new FileSystemException(folder.toString(), null, "it is a device, and must be a folder");
             }
             Path absolute = folder.toAbsolutePath().normalize();
             Staging.refuseFolder(absolute.resolve(HTML));

@@ -1,8 +1,9 @@
 package runthrough.report.write;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.CopyOption;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
@@ -14,18 +15,35 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** A folder beside another, in which files are made before they are moved there. */
+/**
+ * A folder beside another, in which files are made before they are moved there. Until {@link #drop} it says that its run lives; a
+ * run that was killed while it moved files is finished by the next one for the same folder.
+ */
 public final class Staging {
     private static final int TRIES = 1000;
+    private static final int MOST_LINKS = 40;
 
+    /** Within the folder: what is made, and what it replaces, kept until all is in place. */
+    private static final String NEW = "new";
+
+    private static final String OLD = "old";
+
+    private final Path root;
     private final Path path;
     private final StagingLock lock;
     private final List<Path> made;
 
-    private Staging(Path path, List<Path> made) {
-        this.path = path;
-        this.lock = StagingLock.of(path);
+    private Staging(Path root, List<Path> made) throws IOException {
+        this.root = root;
+        this.path = root.resolve(NEW);
+        this.lock = StagingLock.of(root);
         this.made = made;
+        try {
+            Files.createDirectory(path);
+        } catch (IOException e) {
+            drop();
+            throw e;
+        }
     }
 
     /**
@@ -39,13 +57,13 @@ public final class Staging {
                     folder.toString(), null, "it is the root of all files, and must be a folder within it");
         }
         if (Files.isSymbolicLink(folder) && !Files.exists(folder)) {
-            throw new FileSystemException(folder.toString(), null, "it is a link that leads nowhere");
+            throw new FileSystemException(folder.toString(), null, "it is a link that leads " + end(folder));
         }
         String name = "." + folder.getFileName() + ".part";
         List<Path> made = new ArrayList<>();
         try {
             makeParents(parent, made);
-            removeDead(parent, name);
+            finishDead(parent, name, folder);
             return new Staging(makeNew(parent, name), made);
         } catch (IOException e) {
             remove(made);
@@ -64,10 +82,38 @@ public final class Staging {
         }
     }
 
-    private static void removeDead(Path parent, String name) throws IOException {
+    private static String end(Path link) throws IOException {
+        Path end = link;
+        for (int links = 0; links < MOST_LINKS && Files.isSymbolicLink(end); links++) {
+            end = end.resolveSibling(Files.readSymbolicLink(end));
+        }
+        return Files.isSymbolicLink(end) ? "back to itself" : "nowhere";
+    }
+
+    private static void finishDead(Path parent, String name, Path folder) {
         try (DirectoryStream<Path> all = Files.newDirectoryStream(
                 parent, path -> path.getFileName().toString().startsWith(name) && StagingLock.isDead(path))) {
-            all.forEach(Staging::removeAll);
+            for (Path dead : all) {
+                if (Files.isDirectory(dead.resolve(OLD)) && Files.isDirectory(folder)) {
+                    finish(dead.resolve(NEW), folder);
+                }
+                removeAll(dead);
+            }
+        } catch (IOException | DirectoryIteratorException e) {
+            // It stays for another run.
+        }
+    }
+
+    /** Puts in place what a run had not yet when it was killed, unless another has since. */
+    private static void finish(Path from, Path folder) throws IOException {
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(from)) {
+            for (Path file : files) {
+                Path place = folder.resolve(file.getFileName());
+                if (!Files.exists(place)
+                        || Files.getLastModifiedTime(file).compareTo(Files.getLastModifiedTime(place)) >= 0) {
+                    move(file, place);
+                }
+            }
         }
     }
 
@@ -83,43 +129,69 @@ public final class Staging {
         throw new IOException("there are " + TRIES + " unfinished reports named " + name + " in " + parent);
     }
 
+    /** Where files are made. */
     public Path path() {
         return path;
     }
 
     /** Moves the files named to {@code folder}, all of them or none; earlier ones of the same names are replaced. */
     public void moveInto(Path folder, List<String> files) throws IOException {
-        lock.close();
-        if (!Files.exists(folder)) {
-            move(path, folder);
-            made.clear();
-            return;
+        if (Files.exists(folder) || !isMovedAs(folder)) {
+            replace(folder, files);
         }
-        for (String file : files) {
-            refuseFolder(folder.resolve(file));
-        }
-        Path old = Files.createDirectory(path.resolve("old"));
-        List<String> replaced = new ArrayList<>();
-        List<String> moved = new ArrayList<>();
+        made.clear();
+    }
+
+    /** Moves all at once, where there is no folder of that name, nor has another run made one just now. */
+    private boolean isMovedAs(Path folder) throws IOException {
         try {
-            for (String file : files) {
-                if (Files.exists(folder.resolve(file))) {
-                    move(folder.resolve(file), old.resolve(file));
-                    replaced.add(file);
-                }
-                move(path.resolve(file), folder.resolve(file));
-                moved.add(file);
-            }
+            move(path, folder);
+            return true;
         } catch (IOException e) {
-            for (String file : moved) {
-                Files.deleteIfExists(folder.resolve(file));
-            }
-            for (String file : replaced) {
-                move(old.resolve(file), folder.resolve(file));
+            if (Files.isDirectory(folder)) {
+                return false;
             }
             throw e;
         }
-        made.clear();
+    }
+
+    private void replace(Path folder, List<String> files) throws IOException {
+        for (String file : files) {
+            refuseFolder(folder.resolve(file));
+        }
+        Path old = Files.createDirectory(root.resolve(OLD));
+        List<String> moved = new ArrayList<>();
+        try {
+            for (String file : files) {
+                keep(folder.resolve(file), old.resolve(file));
+                moved.add(file);
+                move(path.resolve(file), folder.resolve(file));
+            }
+        } catch (IOException e) {
+            for (String file : moved) {
+                putBack(old.resolve(file), folder.resolve(file));
+            }
+            throw e;
+        }
+    }
+
+    /** A second name, where the disk knows such, so that the file is never missing. */
+    private static void keep(Path file, Path old) throws IOException {
+        if (Files.exists(file)) {
+            try {
+                Files.createLink(old, file);
+            } catch (IOException | UnsupportedOperationException e) {
+                move(file, old);
+            }
+        }
+    }
+
+    private static void putBack(Path old, Path file) throws IOException {
+        if (Files.exists(old)) {
+            move(old, file);
+        } else {
+            Files.deleteIfExists(file);
+        }
     }
 
     /** A file replaces an earlier file, never a folder that somebody has put in its place. */
@@ -130,23 +202,22 @@ public final class Staging {
     }
 
     private static void move(Path from, Path to) throws IOException {
-        CopyOption[] none = {};
         try {
             Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
         } catch (AtomicMoveNotSupportedException e) {
-            Files.move(from, to, none);
+            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
         }
     }
 
     /** Removes the folder with what is left in it, and parents made for it, where nothing was put in place. */
     public void drop() {
-        if (Files.exists(path)) {
+        if (Files.exists(root)) {
             try {
                 lock.close();
             } catch (IOException e) {
                 // The end of the program lets go of it.
             }
-            removeAll(path);
+            removeAll(root);
         }
         remove(made);
         made.clear();
@@ -155,7 +226,7 @@ public final class Staging {
     private static void removeAll(Path folder) {
         try (Stream<Path> all = Files.walk(folder)) {
             remove(all.sorted(Comparator.reverseOrder()).toList());
-        } catch (IOException e) {
+        } catch (IOException | UncheckedIOException e) {
             // A folder that cannot be listed cannot be removed; its name says what it is.
         }
     }

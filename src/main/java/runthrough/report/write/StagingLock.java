@@ -54,7 +54,7 @@ final class StagingLock implements AutoCloseable {
         }
     }
 
-    /** Lets go, and takes the file away: the folder may become the report. */
+    /** Lets go, and takes the file away. */
     @Override
     public void close() throws IOException {
         if (channel != null) {

@@ -190,6 +190,23 @@ class ReportFolderTest {
         }
     }
 
+    /** It was killed between its first and its second move: the rest is made up for. */
+    @Test
+    void aRunThatWasKilledWhileItMovedFilesIsFinishedByTheNext() throws IOException {
+        Files.writeString(Files.createDirectory(disk.resolve("tube")).resolve("sizing.json"), "old");
+        Path dead = disk.resolve(".tube.part1");
+        Files.writeString(Files.createDirectories(dead.resolve("new")).resolve("sizing.json"), "new");
+        Files.createDirectory(dead.resolve("old"));
+        Files.writeString(dead.resolve(".lock"), "");
+        Files.setLastModifiedTime(
+                dead.resolve(".lock"), FileTime.from(Instant.now().minus(Duration.ofMinutes(5))));
+
+        write(disk.resolve("tube"), AS_IT_IS);
+
+        assertThat(disk.resolve("tube/sizing.json")).hasContent("new");
+        assertThat(dead).doesNotExist();
+    }
+
     private static Path write(Path folder, FolderWriter.Wrapper wrapper) {
         try (ReportFolder open = ReportFolder.open(FolderWriter.open(folder, wrapper), BRIEF)) {
             StudyResult study = new RunThroughStudy(BRIEF).run(StudyOptions.forReport(), open.listener());
