@@ -31,6 +31,7 @@ import runthrough.study.statistics.Sample;
  * @param changes coil changes that it was seen in
  * @param efforts how many surer answers can be asked for
  * @param causes why coil changes did not run through, most of them first
+ * @param lever path of the number that acts on the largest cause; empty where there is none
  * @param margin how close the level came to the stop level; null where there is none
  */
 record AnswerView(
@@ -50,6 +51,7 @@ record AnswerView(
         int efforts,
         List<FigureView> figures,
         List<CauseView> causes,
+        String lever,
         @Nullable MarginView margin) {
 
     AnswerView {
@@ -147,6 +149,7 @@ record AnswerView(
                 efforts,
                 figures(result, sheet),
                 CauseView.of(result),
+                CauseView.lever(result),
                 result.study()
                         .pooled()
                         .margin()

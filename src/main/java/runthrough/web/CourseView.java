@@ -4,11 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.CoilChange;
-import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
-import runthrough.simulation.LineSimulator;
+import runthrough.plant.WorkElement;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Detail;
@@ -16,8 +16,12 @@ import runthrough.simulation.records.Trace;
 import runthrough.simulation.records.WorkRecord;
 
 /**
- * The exact course of the first coil changes of the first replication, in columns, one entry a breakpoint; SI units.
+ * The exact course of some coil changes of a replication, in columns, one entry a breakpoint; SI units.
  *
+ * @param replication which it is, from 0
+ * @param worst number of the coil change that it is shown for
+ * @param searched coil changes of all replications that were looked through for the worst of them; 0 where it was asked for
+ * @param crew people who are there at all times; null where that changes with the shifts
  * @param t time
  * @param x level
  * @param ve entry speed, {@code ae} its acceleration from there on
@@ -31,13 +35,17 @@ import runthrough.simulation.records.WorkRecord;
  * @param changes coil changes
  * @param joints made at them, on their way to the process
  * @param work elements of work
- * @param kindOf kind of each coil, from coil 1 on
+ * @param kindOf kind of each coil, from coil 1 of the replication on
  * @param usable usable length of each coil (m) at its start, from coil 1 on
  * @param stores whether there is an accumulator
  * @param preparesNothing whether the next coil needs no work
  */
 @SuppressWarnings("ArrayRecordComponent") // columns of numbers, made once and sent
 record CourseView(
+        int replication,
+        int worst,
+        long searched,
+        @Nullable Integer crew,
         double[] t,
         double[] x,
         double[] ve,
@@ -58,8 +66,11 @@ record CourseView(
         boolean stores,
         boolean preparesNothing) {
 
-    /** As many as somebody will watch. */
+    /** As many as somebody will watch from the one that is shown. */
     private static final int CHANGES = 40;
+
+    /** So many before it, that one may go back. */
+    private static final int BEFORE = 3;
 
     CourseView {
         changes = List.copyOf(changes);
@@ -67,30 +78,73 @@ record CourseView(
         work = List.copyOf(work);
     }
 
-    /** A coil change: its number, and when it starts, the tail stops and the joint is released. */
-    record ChangeView(int number, double start, double stopped, double released) {}
+    /**
+     * A coil change.
+     *
+     * @param number of it
+     * @param start when it starts (s)
+     * @param stopped when the tail stops
+     * @param released when the joint is released
+     * @param matched when the accumulator is full again and the speeds are equal; null where the next coil change comes first
+     * @param stopLevel level at which the process must stop (m)
+     * @param outcome what it did to the process
+     */
+    record ChangeView(
+            int number,
+            double start,
+            double stopped,
+            double released,
+            @Nullable Double matched,
+            double stopLevel,
+            String outcome) {
+        static ChangeView of(ChangeRecord change) {
+            return new ChangeView(
+                    change.number(),
+                    change.start(),
+                    change.tailStopped(),
+                    change.released(),
+                    Double.isNaN(change.refillTime()) ? null : change.released() + change.refillTime(),
+                    change.stopLevel(),
+                    word(change.outcome()));
+        }
+    }
 
-    /** An element of work done: null as its end when the run ended first. */
+    /** An element of work done, by so many people: null as its end when the run ended first. */
     record DoneView(
             String list,
             String name,
+            int people,
             int change,
             int pass,
             double start,
             @Nullable Double end) {}
 
-    static CourseView of(SimulationRequest request) {
-        RunPlan plan = new RunPlan(
-                new RunPlan.Extent.Changes(CHANGES),
-                0,
-                1,
-                request.run().seed(),
-                request.run().target());
-        Replication run = LineSimulator.of(request.line(), plan).run(0, Detail.TRACE);
+    /** The course around {@code shown}. */
+    static CourseView of(SimulationRequest request, WorstChange shown) {
+        int last = shown.number() + CHANGES - 1;
+        Replication run = WorstChange.simulator(request, last).run(shown.replication(), Detail.TRACE);
         Trace trace = run.trace().orElseThrow();
-        List<Trace.Point> points = trace.points();
+        List<ChangeRecord> changes = run.changes().stream()
+                .filter(one -> one.number() >= shown.number() - BEFORE)
+                .toList();
+        // From the moment at which the one before is done with.
+        double from = run.changes().stream()
+                .filter(one -> one.number() < shown.number() - BEFORE)
+                .mapToDouble(ChangeRecord::released)
+                .max()
+                .orElse(0);
+        int[] places = IntStream.range(0, trace.points().size())
+                .filter(i -> trace.points().get(i).time() >= from)
+                .toArray();
+        List<Trace.Point> points =
+                Arrays.stream(places).mapToObj(trace.points()::get).toList();
         PassedStrip strip = new PassedStrip(trace);
+        CoilChange work = request.line().change();
         return new CourseView(
+                shown.replication(),
+                shown.number(),
+                shown.searched(),
+                work.shifts().isPresent() ? null : work.crew(),
                 column(points, Trace.Point::time),
                 column(points, Trace.Point::level),
                 column(points, Trace.Point::entrySpeed),
@@ -98,20 +152,29 @@ record CourseView(
                 column(points, Trace.Point::processSpeed),
                 column(points, Trace.Point::processAcceleration),
                 column(points, Trace.Point::remaining),
-                strip.entered(),
-                strip.processed(),
+                Arrays.stream(places).mapToDouble(i -> strip.entered()[i]).toArray(),
+                Arrays.stream(places).mapToDouble(i -> strip.processed()[i]).toArray(),
                 column(points, Trace.Point::ratedSpeed),
                 points.stream().map(point -> word(point.entryState())).toArray(String[]::new),
-                ProcessWords.of(request.line(), run.changes(), trace),
-                run.changes().stream()
-                        .map(one -> new ChangeView(one.number(), one.start(), one.tailStopped(), one.released()))
+                processWords(request, run, places),
+                changes.stream().map(ChangeView::of).toList(),
+                JointView.of(request.line(), run.changes(), trace, strip).stream()
+                        .filter(joint -> joint.past() > strip.processed()[places[0]])
                         .toList(),
-                JointView.of(request.line(), run.changes(), trace, strip),
-                run.work().stream().map(record -> done(record, request)).toList(),
+                run.work().stream()
+                        .filter(record -> !(record.end() < from))
+                        .map(record -> done(record, request))
+                        .toList(),
                 kinds(run.changes()),
-                usable(points),
+                usable(trace.points()),
                 !request.line().practice().isOneStrip(),
-                request.line().change().prepare().isEmpty());
+                work.prepare().isEmpty());
+    }
+
+    private static String[] processWords(SimulationRequest request, Replication run, int[] places) {
+        String[] words =
+                ProcessWords.of(request.line(), run.changes(), run.trace().orElseThrow());
+        return Arrays.stream(places).mapToObj(i -> words[i]).toArray(String[]::new);
     }
 
     private static double[] column(List<Trace.Point> points, ToDoubleFunction<Trace.Point> value) {
@@ -125,17 +188,15 @@ record CourseView(
     private static DoneView done(WorkRecord record, SimulationRequest request) {
         CoilChange change = request.line().change();
         boolean rethreads = !request.line().practice().hasJoiner();
-        String name = switch (record.list()) {
-            case PREPARE -> change.prepare().get(record.element()).name();
-            case TAIL -> change.tail().get(record.element()).name();
-            case JOIN ->
-                rethreads
-                        ? "thread the line"
-                        : change.join().get(record.element()).name();
+        WorkElement element = switch (record.list()) {
+            case PREPARE -> change.prepare().get(record.element());
+            case TAIL -> change.tail().get(record.element());
+            case JOIN -> request.line().work().join().get(record.element());
         };
         return new DoneView(
                 word(record.list()),
-                name,
+                rethreads && record.list() == WorkRecord.WorkList.JOIN ? "thread the line" : element.name(),
+                element.people(),
                 record.change(),
                 record.pass(),
                 record.start(),
@@ -153,14 +214,10 @@ record CourseView(
 
     /** Each coil's length is what is left of it where it begins: at time 0, and wherever what is left rises. */
     private static double[] usable(List<Trace.Point> points) {
-        double[] lengths = new double[CHANGES + 2];
-        int coil = 0;
-        lengths[coil++] = points.get(0).remaining();
-        for (int i = 1; i < points.size() && coil < lengths.length; i++) {
-            if (points.get(i).remaining() > points.get(i - 1).remaining()) {
-                lengths[coil++] = points.get(i).remaining();
-            }
-        }
-        return Arrays.copyOf(lengths, coil);
+        return IntStream.range(0, points.size())
+                .filter(i ->
+                        i == 0 || points.get(i).remaining() > points.get(i - 1).remaining())
+                .mapToDouble(i -> points.get(i).remaining())
+                .toArray();
     }
 }

@@ -25,7 +25,7 @@ import runthrough.scenario.Input;
  * @param symbol of the unit it is shown in; empty for a plain number
  * @param per how many of that unit an SI unit is
  * @param low least value of its slider (SI)
- * @param high greatest value of its slider; no slider unless it is more than {@code low}: only what people ask about first has one
+ * @param high greatest value of its slider; no slider unless it is more than {@code low}: only what may be a lever has one
  * @param whole whether it counts something
  */
 record FieldView(
@@ -118,9 +118,21 @@ record FieldView(
                 input.origin() == Input.Origin.WRITTEN ? input.text() : shown,
                 unit.map(Unit::symbol).orElse(""),
                 unit.map(used -> used.fromSi(1)).orElse(1.0),
-                quick ? si / REACH : si,
-                quick ? si * REACH : si,
+                quick ? si / REACH : isLever(input.path()) ? least(si, whole) : si,
+                quick
+                        ? si * REACH
+                        : isLever(input.path()) ? (whole ? Math.max(si * REACH, si + 1) : Math.min(1, si * REACH)) : si,
                 whole));
+    }
+
+    /** Whether it acts on what a line may be limited by, beside what people ask about first. */
+    private static boolean isLever(String path) {
+        return path.equals("entry.uncoilers")
+                || path.matches("coil-change\\.(reject\\.(chance|every)|(shifts\\.[^.]+\\.)?crew)");
+    }
+
+    private static double least(double si, boolean whole) {
+        return whole ? Math.max(1, Math.floor(si / REACH)) : 0;
     }
 
     private static boolean suits(Unit unit, UnitSystem system) {

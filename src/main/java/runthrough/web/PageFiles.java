@@ -21,12 +21,25 @@ final class PageFiles {
 
     private static final List<String> PAGE = List.of(
             "page.css",
+            "drawing.css",
             "main.js",
             "api.js",
             "dom.js",
             "trace.js",
             "drawing.js",
+            "dial.js",
+            "fixes.js",
+            "grips.js",
+            "joints.js",
+            "machines.js",
+            "map.js",
+            "pins.js",
+            "race.js",
+            "stores.js",
+            "tabs.js",
             "player.js",
+            "presentation.js",
+            "projects.js",
             "charts.js",
             "history.js",
             "inputs.js",
@@ -35,6 +48,7 @@ final class PageFiles {
             "answer.js",
             "jobs.js",
             "words.js",
+            "worth.js",
             "handover.js",
             "favicon.svg");
 

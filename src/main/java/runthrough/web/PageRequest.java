@@ -2,6 +2,7 @@ package runthrough.web;
 
 import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import runthrough.quantity.UnitSystem;
 import runthrough.scenario.ScenarioText;
@@ -14,6 +15,8 @@ import runthrough.scenario.ScenarioText;
  * @param name of the scenario, for files
  * @param changes to be written into the text
  * @param effort how sure the answer should be, from 0
+ * @param replication whose course is asked for, from 0; that of the worst coil change by default
+ * @param change coil change that the course is asked for, from 1
  * @param id of a job
  * @param x path of what a map goes over across
  * @param y and upwards
@@ -25,6 +28,8 @@ record PageRequest(
         @Nullable String name,
         @Nullable List<@Nullable Part> changes,
         @Nullable Integer effort,
+        @Nullable Integer replication,
+        @Nullable Integer change,
         @Nullable String id,
         @Nullable String x,
         @Nullable String y) {
@@ -97,6 +102,13 @@ record PageRequest(
             throw new Refusal(400, "effort = " + asked + "; must be from 0 to " + AnswerPrecision.STEPS + ".");
         }
         return asked;
+    }
+
+    /** The coil change whose course is asked for; empty for the worst. */
+    Optional<WorstChange> shown() {
+        return replication == null
+                ? Optional.empty()
+                : Optional.of(new WorstChange(replication, need(change, "change"), 0));
     }
 
     String job() {

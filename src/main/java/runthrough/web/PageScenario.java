@@ -163,7 +163,7 @@ record PageScenario(
     }
 
     /** About how many coil changes a replication has. */
-    private static double changes(SimulationRequest asked) {
+    static double changes(SimulationRequest asked) {
         if (asked.run().extent() instanceof RunPlan.Extent.Changes changes) {
             return changes.changes();
         }

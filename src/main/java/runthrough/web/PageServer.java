@@ -141,8 +141,11 @@ public final class PageServer implements AutoCloseable {
         });
         config.routes.post("/api/answer", context -> reply(context, answer(ask(context))));
         config.routes.post("/api/course", context -> {
-            SimulationRequest request = draft(ask(context)).asked();
-            reply(context, answers.within(() -> CourseView.of(request)));
+            PageRequest ask = ask(context);
+            SimulationRequest request = draft(ask).asked();
+            reply(
+                    context,
+                    answers.within(() -> CourseView.of(request, ask.shown().orElseGet(() -> WorstChange.of(request)))));
         });
         config.routes.post("/api/report", this::report);
         config.routes.post("/api/tables", this::tables);
@@ -153,6 +156,14 @@ public final class PageServer implements AutoCloseable {
         config.routes.post("/api/job/fixes", context -> {
             SimulationRequest request = draft(ask(context)).asked();
             begin(context, listener -> Fixes.of(request, answers.threads(), listener));
+        });
+        config.routes.post("/api/job/worth", context -> {
+            PageScenario draft = draft(ask(context));
+            SimulationRequest request = AnswerPrecision.of(draft.asked(), AnswerPrecision.AS_ASKED);
+            begin(
+                    context,
+                    listener -> WorthView.of(
+                            draft, answers.run(request, draft, StudyOptions.plain()), answers.threads(), listener));
         });
         config.routes.post("/api/job/map", context -> {
             PageRequest ask = ask(context);

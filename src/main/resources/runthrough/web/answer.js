@@ -9,7 +9,10 @@ export function showAnswer(answer) {
   section.classList.add(answer.style);
   byId("sign").textContent = answer.sign;
   if (byId("word").textContent !== answer.word) byId("word").textContent = answer.word;
-  byId("sentence").textContent = answer.sentence;
+  const { short, rest } = parted(answer.sentence);
+  // A sentence of its own stands apart from the word.
+  byId("short").textContent = /^[A-Z]/.test(short) ? `– ${short.charAt(0).toLowerCase()}${short.slice(1)}` : short;
+  byId("sentence").textContent = rest;
   byId("further").textContent = answer.further;
   byId("limiting-factor").textContent = answer.limitingFactor;
   byId("spare").textContent = answer.spare;
@@ -22,13 +25,22 @@ export function showAnswer(answer) {
   keepRoom();
 }
 
-const ROOMS = ["sentence", "further", "sure", "limiting-factor", "spare", "changes"];
+/** What people repeat, and the rest of the sentence behind it. */
+function parted(sentence) {
+  const at = sentence.search(/; |\. /);
+  if (at < 0) return { short: sentence, rest: "" };
+  const rest = sentence.slice(at + 2);
+  return { short: sentence.slice(0, at + (sentence[at] === "." ? 1 : 0)), rest: rest.charAt(0).toUpperCase() + rest.slice(1) };
+}
+
+const ROOMS = ["mark", "sentence", "further", "sure", "limiting-factor", "spare", "changes"];
 
 /** What an answer once took keeps its room, so that the page does not jump to and fro while a slider moves. */
 function keepRoom() {
   const tall = ROOMS.map((id) => byId(id).offsetHeight);
   ROOMS.forEach((id, i) => {
-    byId(id).style.minHeight = `${tall[i]}px`;
+    // What is behind a tab that is not shown has no height.
+    if (tall[i]) byId(id).style.minHeight = `${tall[i]}px`;
   });
 }
 
@@ -101,7 +113,7 @@ export function showNoAnswer(why) {
   giveUpRoom();
   byId("word").textContent = "No answer";
   byId("sentence").textContent = why;
-  for (const id of ["sign", "further", "sure", "limiting-factor", "spare"]) byId(id).textContent = "";
+  for (const id of ["short", "sign", "further", "sure", "limiting-factor", "spare"]) byId(id).textContent = "";
   for (const id of ["scale", "changes", "fixes", "figures"]) byId(id).replaceChildren();
   byId("causes").hidden = true;
   showList("warnings", "warning-list", []);
@@ -109,7 +121,7 @@ export function showNoAnswer(why) {
 
 /** Pinned lines beside the present one: what comes out, then every input in which they differ. */
 export function showPinned(pins, line, answer, { use, remove }) {
-  byId("pinned").hidden = !pins.length;
+  byId("tab-pinned").hidden = !pins.length;
   if (!pins.length || !answer) return;
   const all = [...pins, { line, answer }];
   const said = (figure) => (figure ? `${figure.value}${figure.note ? ` (${figure.note})` : ""}` : "–");
@@ -122,7 +134,7 @@ export function showPinned(pins, line, answer, { use, remove }) {
     const isSaid = rows.some((other) => other.slice(1).join() === row.slice(1).join());
     if (new Set(fields.map((field) => field?.si)).size > 1 && !isSaid) rows.push(row);
   }
-  const made = table(["", ...pins.map((_, i) => `pinned ${i + 1}`), "this line"], rows);
+  const made = table(["number", ...pins.map((_, i) => `pinned ${i + 1}`), "this line"], rows);
   byId("pinned-table").replaceChildren(...made.children);
   // Buttons stay while answers become surer: somebody may be about to click one.
   if (byId("pins").childElementCount === 2 * pins.length) return;

@@ -4,6 +4,7 @@ import { byId, colour, el, svg } from "./dom.js";
 import { apart, clock, digits, given, percent } from "./words.js";
 
 const TALL = 230;
+const LEVEL_TALL = 220;
 
 function axis(label, more = {}) {
   return {
@@ -20,14 +21,18 @@ function make(place, options, data) {
   return chart;
 }
 
-/** The level and the two speeds around the present, with the present marked. */
+/** The level and the two speeds at the coil change that is watched, with the present marked. */
 export class LevelChart {
   constructor(onSeek) {
     this.place = byId("level-chart");
     this.onSeek = onSeek;
     this.chart = null;
     this.now = 0;
-    new ResizeObserver(() => this.chart?.setSize({ width: Math.max(280, this.place.clientWidth), height: 300 })).observe(this.place);
+    new ResizeObserver(() => {
+      if (!this.chart) return;
+      this.chart.setSize({ width: Math.max(280, this.place.clientWidth), height: LEVEL_TALL });
+      this.cursor();
+    }).observe(this.place);
   }
 
   take(course, words, look) {
@@ -35,28 +40,24 @@ export class LevelChart {
     this.words = words;
     this.look = look;
     this.window = null;
-    this.move(this.now, true);
+    this.span = null;
   }
 
-  /** Shows two coil changes or so around `time`. */
-  move(time, anew = false) {
+  /** Shows the coil change that is watched, from `span[0]` to `span[1]`, with the present `time` marked; or as long a time around it. */
+  move(time, span) {
     if (!this.course?.t.length) return;
     this.now = time;
-    const reach = this.reach();
-    const inside = this.window && time >= this.window[0] && time <= this.window[1];
-    if (anew || !inside) {
-      const from = Math.max(0, Math.min(time - 0.25 * reach, this.course.end - reach));
-      this.window = [from, Math.min(this.course.end, from + reach)];
+    this.span = span ?? this.span ?? [this.course.begin, this.course.end];
+    const [from, to] = this.span;
+    const isInside = time >= from && time <= to;
+    const reach = to - from;
+    const stretch = isInside ? this.span : this.window && time >= this.window[0] && time <= this.window[1] ? this.window : [time - 0.1 * reach, time + 0.9 * reach];
+    const isSame = this.window && this.window[0] === stretch[0] && this.window[1] === stretch[1];
+    if (isSame && this.chart) this.cursor();
+    else {
+      this.window = stretch;
       this.draw();
-    } else {
-      this.chart?.redraw(false, false);
     }
-  }
-
-  reach() {
-    const changes = this.course.changes;
-    if (changes.length < 3) return this.course.end;
-    return Math.min(this.course.end, 2.2 * (changes[2].start - changes[1].start));
   }
 
   draw() {
@@ -67,7 +68,7 @@ export class LevelChart {
     const scaled = (values, per) => values.map((v) => v * per);
     const stores = this.look.capacity > 0;
     const options = {
-      height: 300,
+      height: LEVEL_TALL,
       scales: { x: { time: false }, m: { range: [0, Math.max(1e-9, this.look.capacity * length.per * 1.05)] }, v: { range: [0, this.look.topSpeed * speed.per * 1.1] } },
       axes: [
         axis("time, min", { size: 44 }),
@@ -88,6 +89,9 @@ export class LevelChart {
     };
     this.chart?.destroy();
     this.chart = make(this.place, options, [minutes, ...(stores ? [scaled(x, length.per)] : []), scaled(ve, speed.per), scaled(vp, speed.per)]);
+    this.present = el("div", { class: "present" });
+    this.chart.over.append(this.present);
+    this.cursor();
     byId("level-note").textContent = stores
       ? "Grey bands are the times the strip stands at the joiner. The dashed red line is the level at which the process must stop. Click to go to a time."
       : "Grey bands are the times the strip stands. Click to go to a time.";
@@ -114,9 +118,13 @@ export class LevelChart {
       const y = u.valToPos(this.look.stopLevel * this.words.units.length.per, "m", true);
       line(ctx, u.bbox.left, y, u.bbox.left + u.bbox.width, y, colour("limit"), [6, 4]);
     }
-    const x = u.valToPos(this.now / 60, "x", true);
-    if (x >= u.bbox.left && x <= u.bbox.left + u.bbox.width) line(ctx, x, u.bbox.top, x, u.bbox.top + u.bbox.height, colour("focus"), []);
     ctx.restore();
+  }
+
+  /** Marks the present without drawing anything anew. */
+  cursor() {
+    const width = this.chart.bbox.width / devicePixelRatio;
+    this.present.style.transform = `translateX(${((this.now - this.window[0]) / (this.window[1] - this.window[0])) * width}px)`;
   }
 }
 
@@ -254,5 +262,5 @@ export function sureness(answer) {
 }
 
 export const table = (head, rows) =>
-  el("table", {}, el("thead", {}, el("tr", {}, ...head.map((h, i) => el("th", { scope: "col", class: i ? "n" : null }, h)))),
+  el("table", {}, el("thead", {}, el("tr", {}, ...head.map((h, i) => (h ? el("th", { scope: "col", class: i ? "n" : null }, h) : el("td"))))),
     el("tbody", {}, ...rows.map((row) => el("tr", {}, ...row.map((cell, i) => (i ? el("td", { class: "n" }, cell) : el("th", { scope: "row" }, cell)))))));

@@ -43,13 +43,12 @@ export function wireHandover(state) {
   byId("get-report").addEventListener("click", () => telling(async () => download(await ask("/api/report", body()), `${state.name}-report.html`), "The report is among your downloads."));
   byId("get-csv").addEventListener("click", () => telling(async () => download(await ask("/api/tables", body()), `${state.name}-tables.zip`), "The tables are among your downloads."));
   byId("get-scenario").addEventListener("click", () => telling(async () => saveScenario(), "The scenario file is among your downloads."));
-  byId("save").addEventListener("click", saveScenario);
   byId("get-link").addEventListener("click", () => telling(async () => {
     const link = await linkTo(state.text);
     history.replaceState(null, "", link);
     await navigator.clipboard?.writeText(link).catch(() => {});
   }, "The link is in the address bar, and copied where the browser allows it."));
   addEventListener("keydown", (event) => {
-    if (event.key === "Escape") byId("handover").open = false;
+    if (event.key === "Escape") for (const menu of document.querySelectorAll(".menu[open]")) menu.open = false;
   });
 }

@@ -11,6 +11,9 @@ export class History {
   #part = "";
   #changed = 0;
 
+  /** Name of the project that the work belongs to; empty where to none. */
+  project = "";
+
   /** `note()` is called when what can be undone has changed. */
   constructor(note) {
     this.note = note;
@@ -20,6 +23,7 @@ export class History {
   open(text, name) {
     this.opened = text;
     this.name = name;
+    this.project = "";
     this.texts = [text];
     this.at = 0;
     this.pins = [];
@@ -28,7 +32,7 @@ export class History {
 
   /** Takes up where `kept` was left. */
   restore(kept) {
-    Object.assign(this, { opened: kept.opened, name: kept.name, texts: kept.texts, at: kept.at, pins: kept.pins });
+    Object.assign(this, { opened: kept.opened, name: kept.name, texts: kept.texts, at: kept.at, pins: kept.pins, project: kept.project ?? "" });
     this.keep();
   }
 
@@ -62,7 +66,7 @@ export class History {
 
   keep() {
     try {
-      localStorage.setItem(KEY, JSON.stringify({ opened: this.opened, name: this.name, texts: this.texts, at: this.at, pins: this.pins }));
+      localStorage.setItem(KEY, JSON.stringify({ opened: this.opened, name: this.name, texts: this.texts, at: this.at, pins: this.pins, project: this.project }));
     } catch {
       // A browser that keeps nothing, or has no room: the page works without.
     }

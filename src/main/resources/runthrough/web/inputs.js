@@ -6,6 +6,9 @@ import { WorkList } from "./work.js";
 
 const GROUPS = { coil: "Coil", coils: "Coils", entry: "Entry", "coil-change": "Coil change", accumulator: "Accumulator", process: "Process", run: "Run" };
 
+/** What people ask about first. */
+const LEVERS = ["usable-capacity", "rated-speed", "joint-cycle-time", "rethread-time"];
+
 /** An end that is off by more than this was not possible as far as people move a number. */
 const ROUNDING = 1.001;
 
@@ -29,6 +32,7 @@ export class Inputs {
     this.ends = new Map();
     this.reached = new Map();
     this.shape = null;
+    this.lever = null;
   }
 
   take(line, text) {
@@ -51,8 +55,23 @@ export class Inputs {
       if (!fields.length) continue;
       groups.append(el("fieldset", {}, el("legend", {}, title), ...fields.map((field) => this.field(field, "full"))));
     }
-    byId("quick").replaceChildren(...line.fields.filter((field) => field.quick).map((field) => this.field(field, "quick")));
+    this.buildLevers(line);
     this.work.build(line);
+  }
+
+  /** The levers: capacity, speed, time at the joint, and what acts on the largest cause of all that fails. */
+  buildLevers(line) {
+    for (const [path, all] of this.fields) this.fields.set(path, all.filter((one) => !one.isLever));
+    const levers = [...LEVERS, this.lever].map((path) => line.fields.find((field) => field.path === path)).filter((field) => field);
+    byId("quick").replaceChildren(...levers.map((field) => this.field(field, "quick")));
+  }
+
+  /** The lever that fits the line as opened best; it stays while the line is changed. */
+  fit(path) {
+    if (this.lever) return;
+    this.lever = path || "entry.top-speed";
+    this.buildLevers(this.line);
+    this.update(this.line);
   }
 
   field(field, where) {
@@ -66,7 +85,7 @@ export class Inputs {
     const note = el("span", { class: "as-written", id: `${id}-note` });
     const fault = el("p", { class: "fault", hidden: true });
     box.addEventListener("change", () => this.typed(field.path, box.value));
-    const shown = { box, range, note, fault, change, held: false };
+    const shown = { box, range, note, fault, change, held: false, isLever: where === "quick" };
     range?.addEventListener("input", () => {
       shown.held = true;
       this.slid(field.path, Number(range.value), [Number(range.min), Number(range.max)]);

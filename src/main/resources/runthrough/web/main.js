@@ -1,52 +1,86 @@
 // Puts the page together: one scenario text, read by the program after every change, and everything shown from its answers.
 import { ask, Latest, shippedLines } from "./api.js";
-import { giveUpRoom, showAnswer, showList, showNoAnswer, showPinned } from "./answer.js";
+import { giveUpRoom, showAnswer, showList, showNoAnswer } from "./answer.js";
 import { curveChart, LevelChart, marginChart } from "./charts.js";
 import { byId, el } from "./dom.js";
 import { Drawing } from "./drawing.js";
+import { Fixes } from "./fixes.js";
+import { CapacityGrip, SpeedGrip } from "./grips.js";
 import { linkedText, wireHandover } from "./handover.js";
 import { History } from "./history.js";
 import { Inputs } from "./inputs.js";
 import { job } from "./jobs.js";
+import { LineMap } from "./map.js";
+import { Pins } from "./pins.js";
 import { Player } from "./player.js";
+import { Presentation } from "./presentation.js";
+import { Projects } from "./projects.js";
+import { onPart, showPart } from "./tabs.js";
 import { Course } from "./trace.js";
 import { Words } from "./words.js";
+import { Worth } from "./worth.js";
 
-const state = { text: "", name: "line", units: "metric", line: null, answer: null, curve: null, pins: [], waiting: null };
+const state = { text: "", name: "line", units: "metric", line: null, answer: null, curve: null, waiting: null };
 const history = new History(() => {
   byId("undo").disabled = history.at <= 0;
   byId("redo").disabled = history.at >= history.texts.length - 1;
+  projects?.keep();
 });
 const editing = new Latest();
 const answering = new Latest();
-const side = { curve: new Latest(), map: new Latest(), fixes: new Latest() };
+const curving = new Latest();
 let drawn = 0;
+let projects = null;
 
 const drawing = new Drawing(byId("drawing"));
 const levelChart = new LevelChart((time) => player.seek(time));
-const player = new Player(drawing, (s) => levelChart.move(s.time));
+const player = new Player(drawing, (s) => {
+  levelChart.move(s.time, player.span);
+  capacityGrip.place();
+});
 const inputs = new Inputs(change);
 inputs.onText = (text) => read(text);
+const capacityGrip = new CapacityGrip(drawing, inputs);
+const speedGrip = new SpeedGrip(drawing, inputs);
+const page = { state, history, player, read, take, complain, fastest, restore };
+const fixes = new Fixes(page);
+const map = new LineMap(state);
+const pins = new Pins(page);
+const worth = new Worth(state);
+projects = new Projects(page);
+new Presentation(inputs, player, fit);
+drawing.onBuilt = updateGrips;
+
+/** Full scale (m/s) of the dials of the process: as fast as its slider goes. */
+function fastest() {
+  return inputs.ends.get("rated-speed")?.[1] ?? 2 * (inputs.opened.get("rated-speed") ?? 1);
+}
+
+function updateGrips() {
+  capacityGrip.update();
+  speedGrip.update();
+}
 
 // ---- what the text says -------------------------------------------------------------------------------------------
 
 /** Opens another line, in the units that it asks for itself. */
 async function open(text, name) {
   state.name = name;
-  state.pins = [];
   state.curve = null;
   player.setPlaying(false);
   player.course = null;
+  pins.drop();
   giveUpRoom();
   byId("kept").hidden = true;
-  state.found = null;
+  fixes.found = null;
+  worth.forget(text);
   inputs.open(null, text);
   history.open(text, name);
   const line = await read(text, true);
   if (line) {
     inputs.open(line, state.text);
     inputs.take(line, state.text);
-    fillMapChoices(line);
+    map.offer(line);
   }
 }
 
@@ -96,14 +130,14 @@ function take(text, line, tried, isSliding = false) {
     return;
   }
   state.text = text;
-  for (const one of Object.values(side)) one.stop();
+  for (const one of [curving, fixes.running, map.running, worth]) one.stop();
   if (faulty) {
     // Nothing of another line stays where this one has no answer.
     answering.stop();
     noAnswer("Mend what is listed below.");
     byId("title").textContent = state.name;
     byId("text").value = text;
-    byId("as-text").open = true;
+    showPart("text");
     return;
   }
   history.take(text, isSliding ? tried.join() : "");
@@ -111,6 +145,7 @@ function take(text, line, tried, isSliding = false) {
   state.line = line;
   state.words = new Words(line.units);
   byId("title").textContent = line.title;
+  byId("what").textContent = purpose(line.look);
   document.title = `${line.title} – Runthrough`;
   inputs.take(line, text);
   inputs.faults([], tried);
@@ -118,12 +153,16 @@ function take(text, line, tried, isSliding = false) {
   answer();
 }
 
+/** What a stranger has to know of the line. */
+function purpose(look) {
+  if (look.form === "none") return "One strip runs from the uncoiler to the process: nothing is stored, so every coil change stops it.";
+  return `Strip is stored in the accumulator, ${state.words.length(look.capacity)} when full. From it the process runs on while the next coil is joined.`;
+}
+
 /** What was found for the line before is none of this one's. */
 function forget() {
-  const isFilled = (id) => byId(id).childElementCount > 0;
-  if (isFilled("fixes") && !showFixes()) byId("fixes").replaceChildren(el("p", { class: "hint" }, "The line has changed since: find it anew."));
-  if (isFilled("map-picture")) byId("map-note").textContent = "The line has changed since: draw the map anew.";
-  byId("map-picture").replaceChildren();
+  fixes.forget();
+  map.forget();
   state.curve = null;
   byId("curve-chart").replaceChildren();
   byId("curve-note").textContent = state.line.look.form === "none" ? "This line has no accumulator." : "";
@@ -142,19 +181,26 @@ function noAnswer(why) {
 
 function answer() {
   byId("answer").classList.add("waiting");
+  document.body.dataset.settled = "false";
   answering.run(async (signal) => {
     const body = { text: state.text, units: state.units };
     const quick = await ask("/api/answer", { ...body, effort: 0 }, signal);
+    inputs.fit(quick.lever);
     show(quick, true);
-    const course = new Course(await ask("/api/course", body, signal));
-    showCourse(course);
+    // The same coil change as before: with the same random numbers one sees what the change does to it.
+    const same = player.course ? { replication: player.course.replication, change: player.course.worst } : {};
+    showCourse(new Course(await ask("/api/course", { ...body, ...same }, signal)));
     const ends = await ask("/api/sliders", body, signal);
     const isAsOpened = inputs.ends.size > 0 || (inputs.openedText ?? body.text) === body.text;
+    const isFirst = inputs.ends.size === 0;
     inputs.reach(ends, isAsOpened ? ends : await ask("/api/sliders", { ...body, text: inputs.openedText }, signal));
+    if (isFirst) drawing.build(state.line.look, state.words, fastest());
+    updateGrips();
     for (let effort = 1; effort <= quick.efforts; effort++) {
       await idle(signal);
       show(await ask("/api/answer", { ...body, effort }, signal), effort < quick.efforts);
     }
+    worth.work();
     if (state.line.look.form !== "none") drawCurve();
   }).catch(complain);
 }
@@ -172,15 +218,23 @@ function show(given, refining) {
   given.refining = refining && given.chance;
   showAnswer(given);
   marginChart(given.margin, state.words);
-  pinned();
+  pins.show();
   document.body.dataset.answers = String(drawn);
   document.body.dataset.settled = String(!given.refining);
 }
 
 function showCourse(course) {
-  drawing.build(state.line.look, state.words);
+  drawing.build(state.line.look, state.words, fastest());
   levelChart.take(course, state.words, state.line.look);
   player.take(course, state.words);
+  pins.accompany();
+}
+
+/** To another coil change of the run: the worst of the line as it now is, where `which` says none. */
+async function goTo(which = {}) {
+  const given = await ask("/api/course", { text: state.text, units: state.units, ...which });
+  player.course = null;
+  showCourse(new Course(given));
 }
 
 /** Waits until the page has nothing better to do. */
@@ -194,7 +248,7 @@ function idle(signal) {
 function drawCurve() {
   const text = state.text;
   byId("curve-note").textContent = "Trying other capacities …";
-  side.curve.run((signal) => job("curve", { text, units: state.units }, (done) => {
+  curving.run((signal) => job("curve", { text, units: state.units }, (done) => {
     byId("curve-note").textContent = `Trying other capacities: ${Math.round(100 * done)} % done …`;
   }, signal)).then((curve) => {
     state.curve = curve ?? null;
@@ -208,114 +262,6 @@ function complain(e) {
   if (e.name === "AbortError") return;
   noAnswer(/fetch|network/i.test(e.message) ? "The program does not answer. Is it still running?" : e.message);
   console.error(e);
-}
-
-// ---- what would fix it, and the map -------------------------------------------------------------------------------
-
-byId("fix").addEventListener("click", () => {
-  const place = byId("fixes");
-  const { text, units } = state;
-  place.replaceChildren(el("p", { class: "hint" }, "Trying …"));
-  side.fixes.run((signal) => job("fixes", { text, units }, (done) => {
-    place.replaceChildren(el("p", { class: "hint" }, `Trying: ${Math.round(100 * done)} % done …`));
-  }, signal)).then((reply) => {
-    if (!reply) return;
-    state.found = { ...reply, text, units, tried: new Map() };
-    showFixes();
-  }).catch((e) => place.replaceChildren(el("p", {}, e.message)));
-});
-
-/** Shows the fixes that were found for this line, or for the one that has one of them now; false where there are none. */
-function showFixes() {
-  const { found, text, units } = state;
-  const isOfThis = found?.units === units && (text === found.text || [...found.tried.values()].includes(text));
-  if (!isOfThis) return false;
-  const place = byId("fixes");
-  const at = [...place.querySelectorAll("button")].indexOf(document.activeElement);
-  place.replaceChildren(el("p", { class: "hint" }, found.words), el("div", { class: "fixes" }, ...found.fixes.map((fix) => {
-    const isTried = text !== found.text && found.tried.get(fix) === text;
-    const [does, run] = isTried ? ["Take it back", () => read(found.text)] : ["Try it", () => tryFix(fix)];
-    return el("div", {}, el("p", {}, fix.words), el("button", { type: "button", "aria-label": `${does}: ${fix.words}`, onclick: () => run().catch(complain) }, does));
-  })));
-  place.querySelectorAll("button")[at]?.focus();
-  return true;
-}
-
-/** Each fix on its own: one that was tried before is taken back with it. */
-async function tryFix(fix) {
-  const { found } = state;
-  const reply = await ask("/api/edit", { text: found.text, changes: fix.changes, units: found.units });
-  found.tried.set(fix, reply.text);
-  take(reply.text, reply.line, fix.changes.map((one) => one.path));
-}
-
-function fillMapChoices(line) {
-  for (const [id, wanted] of [["map-x", line.mapX], ["map-y", line.mapY]]) {
-    byId(id).replaceChildren(...line.axes.map((axis) => el("option", { value: axis.path, selected: axis.path === wanted }, axis.name)));
-  }
-}
-
-byId("map-start").addEventListener("click", () => {
-  const [x, y] = [byId("map-x").value, byId("map-y").value];
-  const note = byId("map-note");
-  if (x === y) {
-    note.textContent = "Choose two different inputs.";
-    return;
-  }
-  const bar = byId("map-progress");
-  bar.hidden = byId("map-stop").hidden = false;
-  side.map.run((signal) => job("map", { text: state.text, units: state.units, x, y }, (done) => {
-    bar.value = done;
-    note.textContent = `${Math.round(100 * done)} % of the map is done.`;
-  }, signal)).then((map) => {
-    if (map) {
-      // As an image the picture keeps its own styles, which the page's policy would not let into the page itself.
-      byId("map-picture").replaceChildren(el("img", { class: "printed", src: `data:image/svg+xml;charset=utf-8,${encodeURIComponent(map.svg)}`, alt: map.words }));
-    }
-    note.textContent = map ? map.words : "The map was stopped.";
-  }).catch((e) => {
-    note.textContent = e.message;
-  }).finally(() => {
-    bar.hidden = byId("map-stop").hidden = true;
-  });
-});
-byId("map-stop").addEventListener("click", () => side.map.stop());
-
-// ---- pinning ------------------------------------------------------------------------------------------------------
-
-const MOST_PINS = 4;
-
-byId("pin").addEventListener("click", () => {
-  if (state.pins.length === MOST_PINS) state.pins.shift();
-  state.pins.push({ text: state.text, answer: state.answer, line: state.line });
-  keepPins();
-  byId("pinned").scrollIntoView({ block: "nearest" });
-});
-
-function keepPins() {
-  history.pins = state.pins.map((pin) => pin.text);
-  history.keep();
-  pinned();
-}
-
-/** Pinned lines from their texts, with answers in the present units. */
-async function readPins(texts) {
-  state.pins = await Promise.all(texts.map(async (text) => {
-    const body = { text, units: state.units };
-    const [line, given] = await Promise.all([ask("/api/line", body), ask("/api/answer", { ...body, effort: 0 })]);
-    return { text, line, answer: given };
-  }));
-  pinned();
-}
-
-function pinned() {
-  showPinned(state.pins, state.line, state.answer, {
-    use: (at) => read(state.pins[at].text).catch(complain),
-    remove: (at) => {
-      state.pins.splice(at, 1);
-      keepPins();
-    },
-  });
 }
 
 // ---- the bar ------------------------------------------------------------------------------------------------------
@@ -349,15 +295,32 @@ byId("file").addEventListener("change", async (event) => {
 byId("units").addEventListener("change", (event) => {
   state.units = event.target.value;
   inputs.shape = null;
-  read(state.text).then(() => readPins(history.pins)).catch(complain);
+  read(state.text).then(() => pins.take(history.pins)).catch(complain);
 });
 byId("theme").addEventListener("change", (event) => {
   document.documentElement.dataset.theme = event.target.value;
   if (!event.target.value) delete document.documentElement.dataset.theme;
   repaint();
 });
-addEventListener("resize", giveUpRoom);
-addEventListener("pagehide", () => Object.values(side).forEach((one) => one.stop()));
+byId("worst").addEventListener("click", () => goTo().catch(complain));
+byId("first").addEventListener("click", () => goTo({ replication: 0, change: 1 }).catch(complain));
+addEventListener("resize", fit);
+byId("print").addEventListener("click", () => print());
+addEventListener("beforeprint", () => {
+  byId("printed").textContent = `Runthrough, ${new Date().toLocaleString("en-GB", { dateStyle: "long", timeStyle: "short" })}: ${state.name}.yaml`;
+});
+
+/** Another width of the page. */
+function fit() {
+  giveUpRoom();
+  if (drawing.fit()) player.show();
+}
+
+addEventListener("pagehide", () => [curving, fixes.running, map.running, worth].forEach((one) => one.stop()));
+onPart((name) => {
+  // A chart that was drawn where it had no room is drawn anew.
+  if (name === "charts" && state.curve) curveChart(state.curve, state.words);
+});
 matchMedia("(prefers-color-scheme: dark)").addEventListener("change", repaint);
 
 function repaint() {
@@ -393,7 +356,7 @@ async function restore(kept) {
   history.restore(kept);
   byId("kept").hidden = text === kept.opened && !kept.pins.length;
   if (text !== kept.opened) await read(text);
-  if (kept.pins.length) await readPins(kept.pins);
+  if (kept.pins.length) await pins.take(kept.pins);
 }
 
 begin().catch(complain);

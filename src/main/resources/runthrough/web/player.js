@@ -1,51 +1,82 @@
 // Lets the course of the line pass: play, pause, jump, pace. One clock for drawing, chart and words.
 import { byId, reducedMotion } from "./dom.js";
-import { clock } from "./words.js";
 import { runningCoil } from "./drawing.js";
+import { Race } from "./race.js";
+import { clock } from "./words.js";
+
+/** A coil change is best watched in about so many seconds. */
+const WATCHED = 9;
 
 export class Player {
+  /** `onTime(s)` is called with every instant that is shown. */
   constructor(drawing, onTime) {
     this.drawing = drawing;
     this.onTime = onTime;
     this.course = null;
     this.time = 0;
     this.playing = false;
+    this.repeats = true;
     this.before = 0;
+    this.race = new Race(byId("race"));
     byId("play").addEventListener("click", () => this.setPlaying(!this.playing));
-    byId("next").addEventListener("click", () => this.jump(this.course?.nextChange(this.time)));
-    byId("back").addEventListener("click", () => this.jump(this.course?.changeBefore(this.time)));
+    byId("next").addEventListener("click", () => this.step(1));
+    byId("back").addEventListener("click", () => this.step(-1));
+    byId("repeat").addEventListener("click", () => this.setRepeating(!this.repeats));
     byId("time").addEventListener("input", (event) => this.seek(Number(event.target.value)));
     document.addEventListener("visibilitychange", () => document.hidden && this.setPlaying(false));
   }
 
-  /** A new course; the clock stays where it was, or goes to just before the first coil change. */
+  /** A new course of the same line, or of one that was changed: it is at the same coil change, as long after its start. */
   take(course, words) {
-    const first = this.course === null;
+    const before = this.course;
     this.course = course;
     this.words = words;
-    const slider = byId("time");
-    slider.max = String(course.end);
-    if (first) this.time = Math.max(0, (course.changes[0]?.start ?? 0) - 8);
-    this.time = Math.min(this.time, course.end);
+    byId("time").min = String(course.begin);
+    byId("time").max = String(course.end);
+    if (before) this.time = course.inStepWith(before, this.time);
+    else this.arrive();
+    this.watch();
     this.show();
   }
 
+  /** Begins before the worst coil change, and moves unless less motion is wished for. */
+  arrive() {
+    const worst = this.course.changes.find((change) => change.number === this.course.worst);
+    if (!worst) return;
+    this.seek(this.course.span(worst)[0]);
+    const ideal = (worst.released - worst.stopped) / WATCHED;
+    const paces = [...byId("pace").options].map((option) => Number(option.value));
+    const off = (pace) => Math.abs(Math.log(pace / ideal));
+    byId("pace").value = String(paces.reduce((best, pace) => (off(pace) < off(best) ? pace : best)));
+    this.setRepeating(true);
+    this.setPlaying(!reducedMotion());
+  }
+
   setPlaying(on) {
+    const was = this.playing;
     this.playing = on && this.course !== null;
     byId("play").textContent = this.playing ? "Pause" : "Play";
     byId("play").setAttribute("aria-pressed", String(this.playing));
-    if (this.playing) {
-      if (this.time >= this.course.end) this.time = 0;
-      this.before = performance.now();
-      requestAnimationFrame((now) => this.frame(now));
-    }
+    if (!this.playing || was) return;
+    if (this.time >= this.course.end) this.time = this.course.begin;
+    this.before = performance.now();
+    requestAnimationFrame((now) => this.frame(now));
+  }
+
+  /** Whether a coil change is shown again when it is over. */
+  setRepeating(on) {
+    this.repeats = on;
+    this.watch();
+    byId("repeat").setAttribute("aria-pressed", String(on));
   }
 
   frame(now) {
     if (!this.playing) return;
     const pace = Number(byId("pace").value);
-    this.time += ((now - this.before) / 1000) * pace;
+    this.time += (Math.min(500, now - this.before) / 1000) * pace;
     this.before = now;
+    const [from, to] = this.span ?? [0, Infinity];
+    if (this.repeats && this.time > to) this.time = from;
     if (this.time >= this.course.end) {
       this.time = this.course.end;
       this.setPlaying(false);
@@ -56,27 +87,46 @@ export class Player {
     else requestAnimationFrame((t) => this.frame(t));
   }
 
-  jump(change) {
-    if (!change) return;
-    this.seek(change.start);
+  /** To the next coil change, or to the one before. */
+  step(steps) {
+    const from = this.course?.raced(this.time);
+    const to = from && this.course.changes.find((change) => change.number === from.number + steps);
+    if (to) this.seek(to.start);
   }
 
   seek(time) {
     this.time = time;
+    this.watch();
     this.show();
+  }
+
+  /** From here on the coil change of the present time is watched. */
+  watch() {
+    const watched = this.course?.raced(this.time);
+    this.span = watched ? this.course.span(watched) : null;
+  }
+
+  /** Has a second line, drawn by `drawing`, run in step with the first; none where null. */
+  accompany(beside) {
+    this.beside = beside;
+    if (beside) this.show();
   }
 
   show() {
     if (!this.course || !this.course.t.length) return;
     const s = this.course.at(this.time);
     this.drawing.show(this.course, s);
+    this.race.show(this.course, s, this.words);
+    if (this.beside) {
+      const { course, drawing, race, words } = this.beside;
+      const other = course.at(course.inStepWith(this.course, this.time));
+      drawing.show(course, other);
+      race.show(course, other, words);
+    }
     byId("time").value = String(this.time);
-    byId("time").setAttribute("aria-valuetext", clock(this.time));
-    byId("clock").textContent = clock(this.time);
-    const said = this.tell(s);
-    if (byId("telling").textContent !== said) byId("telling").textContent = said;
-    const joints = this.tellJoints(s);
-    if (byId("joints").textContent !== joints) byId("joints").textContent = joints;
+    write(byId("clock"), clock(this.time));
+    write(byId("telling"), this.tell(s));
+    write(byId("joints"), this.tellJoints(s));
     this.onTime(s);
   }
 
@@ -114,6 +164,7 @@ export class Player {
     if (s.processState === "downtime") return "Process downtime: the process stops for a reason of its own; the entry goes on filling.";
     if (s.processState === "slowed") return "The accumulator is low: the process runs slower to save strip.";
     if (s.entryState === "running-out") return `The tail of coil ${coil} comes into the joiner: the entry slows down.`;
+    if (s.entryState === "standing" && this.course.passAt(s.time) > 1) return "The joint was rejected and is made again; the strip stands longer.";
     if (s.entryState === "standing") {
       const rest = change ? change.released - s.time : 0;
       return stored
@@ -125,4 +176,11 @@ export class Player {
     if (s.entryState === "settling") return "Nearly full: the entry comes down to the speed of the process.";
     return `Coil ${coil} runs, the entry as fast as the process.`;
   }
+}
+
+/** Sets a text, and the name of the time on its slider with it, only where it is another. */
+function write(node, text) {
+  if (node.textContent === text) return;
+  node.textContent = text;
+  if (node.id === "clock") byId("time").setAttribute("aria-valuetext", text);
 }

@@ -1,11 +1,18 @@
-// The engine's exact course of the first replication: between two points speeds change at constant rates, so the level is a
+// The engine's exact course of some coil changes: between two points speeds change at constant rates, so the level is a
 // parabola. Everything the drawing and the chart show comes from here.
+
+/** Seconds that are shown before a coil change and after it. */
+const BEFORE = 6;
+const AFTER = 8;
 
 export class Course {
   /** `given`: columns t, x, ve, ae, vp, ap, r, entered, processed, rated, entry, process; `changes`, `joints`, `work`. */
   constructor(given) {
     Object.assign(this, given);
-    this.end = this.t.length ? this.t[this.t.length - 1] : 0;
+    this.begin = this.t[0] ?? 0;
+    this.end = this.t[this.t.length - 1] ?? 0;
+    /** Seconds that the fullest accumulator of the course lasts. */
+    this.mostStrip = this.stores ? Math.max(...this.x.map((level, i) => level / this.rated[i])) : 0;
   }
 
   /** Index of the last point at or before `time`. */
@@ -74,6 +81,32 @@ export class Course {
     return null;
   }
 
+  /** The coil change that matters at `time`: the one under way, and from when the accumulator is full again the next. */
+  raced(time) {
+    const now = this.changeAt(time);
+    const isOver = !now || time > Math.max(now.released + AFTER, now.matched ?? 0);
+    return isOver ? this.nextChange(time) ?? now : now;
+  }
+
+  /** From when to when coil change `change` is worth watching: until the accumulator is full again and its joint is past the process. */
+  span(change) {
+    const next = this.changes.find((other) => other.number === change.number + 1);
+    const joint = this.joints.find((one) => one.number === change.number);
+    const isNear = joint?.arrivesAt && joint.arrivesAt - change.released < 4 * (change.released - change.stopped);
+    const to = Math.max(change.released + AFTER, (change.matched ?? change.released) + AFTER, isNear ? joint.arrivesAt + AFTER : 0);
+    const from = Math.max(this.begin, change.start - BEFORE);
+    return [from, Math.min(this.end, next ? Math.max(change.released + 1, next.start - 1) : this.end, to)];
+  }
+
+  /** The time here that is in step with `time` of `other`: the same coil change, as long after its start. */
+  inStepWith(other, time) {
+    const theirs = other.raced(time);
+    const mine = theirs && this.changes.find((one) => one.number === theirs.number);
+    if (!mine) return Math.min(time, this.end);
+    const next = this.changes.find((one) => one.number === theirs.number + 1);
+    return Math.max(this.begin, Math.min(mine.start + time - theirs.start, next ? next.start - 0.1 : this.end));
+  }
+
   nextChange(time) {
     return this.changes.find((change) => change.start > time + 1e-6) ?? null;
   }
@@ -88,9 +121,17 @@ export class Course {
     return this.work.filter((one) => one.start <= time && (one.end === null || time < one.end));
   }
 
+  /** How often the joint has been begun that is being made at `time`; 0 where the strip moves. */
+  passAt(time) {
+    const change = this.changeAt(time);
+    if (!change || time < change.stopped || time >= change.released) return 0;
+    const begun = this.work.filter((one) => one.change === change.number && one.list === "join" && one.start <= time);
+    return Math.max(1, ...begun.map((one) => one.pass));
+  }
+
   /** Whether coil `number` (from 1) has been prepared at `time`; null while its preparation has not begun. */
   prepared(number, time) {
-    if (number === 1) return true;
+    if (number <= this.changes[0]?.number) return true;
     const steps = this.work.filter((one) => one.list === "prepare" && one.change === number - 1 && one.pass === 1);
     if (!steps.length) return this.preparesNothing ? true : null;
     if (steps[0].start > time) return null;

@@ -47,7 +47,7 @@ export class WorkList {
     for (const [list, title] of Object.entries(LISTS)) {
       const elements = line.work?.[list];
       if (!elements) continue;
-      place.append(el("h4", {}, title), ...elements.map((one, i) => this.element(list, one, i, elements.length)));
+      place.append(el("h3", {}, title), ...elements.map((one, i) => this.element(list, one, i, elements.length)));
       if (list !== ALONE) place.append(this.adder(list));
     }
   }

@@ -39,5 +39,6 @@ abstract class BrowsedPage {
     static void openPage() {
         browser.visitAnew(page.address().toString());
         browser.awaitSettled();
+        browser.pause();
     }
 }

@@ -127,6 +127,18 @@ final class BrowserSession implements AutoCloseable {
         element.click();
     }
 
+    /** Shows the part of the page behind the tab {@code name}. */
+    void part(String name) {
+        click("#tab-" + name);
+    }
+
+    /** Stops the line that moves on arrival. */
+    void pause() {
+        if ("true".equals(find("#play").getDomAttribute("aria-pressed"))) {
+            click("#play");
+        }
+    }
+
     /** Writes {@code value} into a field and leaves it, as a person would. */
     void type(String selector, String value) {
         WebElement field = find(selector);

@@ -42,14 +42,18 @@ class PageInMotionTest extends BrowsedPage {
             text = text.replaceFirst(
                     java.util.regex.Pattern.quote(changes[i]), Matcher.quoteReplacement(changes[i + 1]));
         }
-        browser.driver()
-                .executeScript(
-                        "document.getElementById('as-text').open = true; arguments[0].value = arguments[1]",
-                        browser.find("#text"),
-                        text);
+        browser.part("text");
+        browser.driver().executeScript("arguments[0].value = arguments[1]", browser.find("#text"), text);
         browser.click("#take-text");
         browser.await("the changed line", () -> browser.text("#title").equals("changed"));
         browser.awaitSettled();
+        // Of coil changes all alike, the first.
+        browser.click("#worst");
+        browser.await(
+                "the first coil change",
+                () -> browser.value("#time").startsWith("9")
+                        || browser.text("#race").contains("Coil change 1"));
+        browser.pause();
     }
 
     private static String text() {
@@ -210,7 +214,10 @@ class PageInMotionTest extends BrowsedPage {
         visit(width, height, phone);
         browser.await(
                 "the other capacities",
-                () -> !browser.all("#curve-chart canvas, #curve-chart svg").isEmpty());
+                () -> browser.driver()
+                        .executeScript("return document.getElementById('curve-note').textContent")
+                        .toString()
+                        .contains("Dashed"));
         assertThat(shift(0)).isLessThan(0.05);
         assertThat(number("return document.documentElement.scrollWidth")).isEqualTo(width);
 

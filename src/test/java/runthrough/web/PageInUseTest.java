@@ -28,6 +28,7 @@ class PageInUseTest extends BrowsedPage {
         browser.choose("#shipped", name);
         browser.await("the file of the line", () -> text().equals(shipped(name)));
         browser.awaitSettled();
+        browser.pause();
     }
 
     private static String shipped(String name) {
@@ -62,6 +63,7 @@ class PageInUseTest extends BrowsedPage {
     @MethodSource("lines")
     void aWorkElementIsRenamedRetimedAndGivenAnotherKindOfTime(String name) {
         openLine(name);
+        browser.part("inputs");
         WebElement element = browser.all("#work .element").get(0);
         browser.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", element);
         element.findElement(By.tagName("input")).sendKeys(Keys.chord(Keys.CONTROL, "a"), "bring the coil", Keys.TAB);
@@ -80,6 +82,7 @@ class PageInUseTest extends BrowsedPage {
 
     @Test
     void aTimeThatCannotBeIsSaidAtItsElement() {
+        browser.part("inputs");
         WebElement most = browser.all("#work .element .times input").get(2);
         browser.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", most);
         most.sendKeys(Keys.chord(Keys.CONTROL, "a"), "5 s", Keys.TAB);
@@ -133,6 +136,7 @@ class PageInUseTest extends BrowsedPage {
 
         awaitSpeed("55 m/min");
         assertThat(browser.text("#kept")).contains("as you left it");
+        browser.part("pinned");
         browser.await("the pinned line", () -> browser.text("#pinned-table").contains("50 m/min"));
         browser.click("#undo");
         awaitSpeed("50 m/min");
@@ -144,6 +148,7 @@ class PageInUseTest extends BrowsedPage {
         setSpeed("50 m/min");
         browser.click("#pin");
         setSpeed("55 m/min");
+        browser.part("pinned");
         assertThat(browser.text("#pinned-table")).contains("45 m/min 50 m/min 55 m/min");
 
         browser.choose("#units", "us");
@@ -162,16 +167,19 @@ class PageInUseTest extends BrowsedPage {
     void fixesMapAndCurveGoWithTheLineThatTheyAreOf() {
         browser.click("#fix");
         browser.await("fixes", () -> !browser.all("#fixes button").isEmpty());
+        browser.part("charts");
         browser.click("#map-start");
         browser.await("the map", () -> !browser.all("#map-picture img").isEmpty());
 
         setSpeed("46 m/min");
 
         assertThat(browser.all("#fixes button")).isEmpty();
+        browser.part("why");
         assertThat(browser.text("#fixes")).contains("has changed");
         assertThat(browser.all("#map-picture img")).isEmpty();
         openLine("perforating-line");
         assertThat(browser.all("#curve-chart canvas")).isEmpty();
+        browser.part("charts");
         assertThat(browser.text("#curve-note")).contains("no accumulator");
     }
 
@@ -189,6 +197,7 @@ class PageInUseTest extends BrowsedPage {
         assertThat(text()).startsWith("title: torn");
         browser.picture("broken-file");
         openLine("slitter");
+        browser.part("numbers");
         assertThat(browser.find("#figures").isDisplayed()).isTrue();
     }
 
@@ -215,11 +224,12 @@ class PageInUseTest extends BrowsedPage {
         browser.await("the end at which entry and process are as fast", () -> number(most) == 180);
 
         setSpeed("100 m/min");
+        browser.part("inputs");
         browser.click("#work > button");
         browser.await("one more element", () -> text().contains("new element: 10 s"));
         assertThat(number(most)).isEqualTo(180);
         browser.awaitSettled();
-        browser.type("#quick-entry-top-speed", "400 m/min");
+        browser.type("#full-entry-top-speed", "400 m/min");
         browser.awaitSettled();
         setSpeed("200 m/min");
         browser.await("an end beyond the value", () -> number(most) > 200.5);
@@ -246,6 +256,7 @@ class PageInUseTest extends BrowsedPage {
     @Test
     void aRethreadIsGivenAnotherTime() {
         openLine("stamping-rethread");
+        browser.part("inputs");
         WebElement rethread = browser.all("#work .element").get(2);
         browser.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", rethread);
 
@@ -269,6 +280,7 @@ class PageInUseTest extends BrowsedPage {
     /** The curve's line has the colour of the look that is on. */
     @Test
     void allChartsTakeTheOtherLook() {
+        browser.part("charts");
         browser.await("the curve", () -> !browser.all("#curve-chart canvas").isEmpty());
         for (String look : new String[] {"dark", "light"}) {
             WebElement before = browser.find("#curve-chart canvas");

@@ -1,0 +1,97 @@
+// Lines that were pinned: beside this one in a table, and the latest of them as a second picture in step with the first.
+import { ask, Latest } from "./api.js";
+import { showPinned } from "./answer.js";
+import { byId } from "./dom.js";
+import { Drawing } from "./drawing.js";
+import { Race } from "./race.js";
+import { showPart, shownPart } from "./tabs.js";
+import { Course } from "./trace.js";
+import { Words } from "./words.js";
+
+const MOST = 4;
+
+export class Pins {
+  all = [];
+  #latest = new Latest();
+
+  /** `page`: `state`, `history`, `player`, `read(text)` and `complain(e)` of the page. */
+  constructor(page) {
+    this.page = page;
+    this.drawing = new Drawing(byId("beside-drawing"));
+    this.race = new Race(byId("beside-race"));
+    byId("pin").addEventListener("click", () => this.add());
+  }
+
+  add() {
+    const { text, answer, line } = this.page.state;
+    if (this.all.length === MOST) this.all.shift();
+    this.all.push({ text, answer, line });
+    this.keep();
+  }
+
+  /** None of another line's. */
+  drop() {
+    this.all = [];
+    this.show();
+  }
+
+  keep() {
+    this.page.history.pins = this.all.map((pin) => pin.text);
+    this.page.history.keep();
+    this.show();
+    this.accompany();
+  }
+
+  /** Pinned lines from their texts, with answers in the present units. */
+  async take(texts) {
+    this.all = await Promise.all(texts.map(async (text) => {
+      const body = { text, units: this.page.state.units };
+      const [line, given] = await Promise.all([ask("/api/line", body), ask("/api/answer", { ...body, effort: 0 })]);
+      return { text, line: { ...line, look: { ...line.look, ...line.look.sizes } }, answer: given };
+    }));
+    this.show();
+    this.accompany();
+  }
+
+  show() {
+    const { line, answer } = this.page.state;
+    showPinned(this.all, line, answer, {
+      use: (at) => this.page.read(this.all[at].text).catch(this.page.complain),
+      remove: (at) => {
+        this.all.splice(at, 1);
+        this.keep();
+      },
+    });
+    if (!this.all.length && shownPart() === "pinned") showPart("why");
+    const last = this.all.at(-1);
+    byId("beside").hidden = !last;
+    if (last) byId("beside-title").textContent = `Pinned line: ${differences(last.line, line) || "the same as this one"}. ${last.answer.word}`;
+    else this.page.player.accompany(null);
+  }
+
+  /** Has the latest pinned line run beside this one, through the same coil change with the same random numbers. */
+  accompany() {
+    const last = this.all.at(-1);
+    const { course } = this.page.player;
+    if (!last || !course) return;
+    const body = { text: last.text, units: this.page.state.units, replication: course.replication, change: course.worst };
+    this.#latest.run((signal) => ask("/api/course", body, signal)).then((given) => {
+      if (!given || this.all.at(-1) !== last) return;
+      const words = new Words(last.line.units);
+      this.drawing.build(last.line.look, words, this.page.fastest());
+      this.page.player.accompany({ course: new Course(given), drawing: this.drawing, race: this.race, words });
+    }).catch(this.page.complain);
+  }
+}
+
+/** What one of the figures of a line stands for in the file. */
+const BEHIND = /^(accumulator\.|process\.speed$|coil-change\.join-shorter-by$)/;
+
+/** The inputs of `pinned` that differ from those of `line`, with the values that it has. */
+function differences(pinned, line) {
+  const others = new Map((line?.fields ?? []).map((field) => [field.path, field]));
+  const all = pinned.fields.filter((field) => others.has(field.path) && field.si !== others.get(field.path).si);
+  const figures = all.filter((field) => field.group === "figures");
+  return (figures.length ? all.filter((field) => !BEHIND.test(field.path)) : all)
+    .slice(0, 3).map((field) => `${field.name} ${field.shown}`).join(", ");
+}

@@ -1,0 +1,47 @@
+// What coil changes cost in a year, and what the alternatives of the file are worth: the numbers of the document that is handed over.
+import { Latest } from "./api.js";
+import { table } from "./charts.js";
+import { byId, el } from "./dom.js";
+import { job } from "./jobs.js";
+
+export class Worth {
+  #latest = new Latest();
+
+  /** `state` of the page: its text and units. */
+  constructor(state) {
+    this.state = state;
+  }
+
+  /** Has it worked out for the line as it now is; until then what is shown is that of the line before. */
+  work() {
+    const { text, units } = this.state;
+    byId("worth").classList.add("waiting");
+    byId("worth-line").classList.add("waiting");
+    this.#latest.run((signal) => job("worth", { text, units }, () => {}, signal)).then((worth) => worth && this.show(worth)).catch((e) => {
+      byId("worth").replaceChildren(el("p", {}, e.message));
+    });
+  }
+
+  /** Nothing of another line than `text`. */
+  forget(text) {
+    this.stop();
+    // Room for what is said once it is known, where the file has money.
+    byId("worth-line").hidden = !/^money:/m.test(text);
+    for (const id of ["worth", "worth-line"]) byId(id).replaceChildren(el("p", { class: "hint" }, "What it is worth is being worked out …"));
+  }
+
+  stop() {
+    this.#latest.stop();
+  }
+
+  show({ cost, best, figures, tables, notes }) {
+    byId("worth").classList.remove("waiting");
+    const line = byId("worth-line");
+    line.classList.remove("waiting");
+    line.replaceChildren(el("span", {}, cost.split(":")[0]), ...figures.map(([name, value]) => el("span", {}, `${name}: `, el("b", {}, value))));
+    byId("worth").replaceChildren(
+      ...[cost, best].filter((said) => said).map((said) => el("p", { class: "lead" }, said)),
+      ...tables.map((one) => [el("h2", {}, one.caption), el("div", { class: "scroll", tabindex: 0, role: "region", "aria-label": one.caption }, table(one.head, one.rows))]).flat(),
+      ...notes.map((note) => el("p", { class: "hint" }, note)));
+  }
+}
