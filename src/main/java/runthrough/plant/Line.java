@@ -114,6 +114,18 @@ public record Line(
     }
 
     /**
+     * The speed (m/s) that the fastest rated one must exceed, where all change by the same factor: then each coil runs faster than the
+     * entry creeps, and the process faster than it is slowed to, and than joints pass.
+     */
+    public double ratedSpeedsMustExceed() {
+        double creep = entry.creep().map(Entry.Creep::speed).orElse(0.0) * fastestRatedSpeed() / slowestRatedSpeed();
+        double slowed = process.slowing().map(ProcessSection.Slowing::speed).orElse(0.0);
+        double passage =
+                process.jointPassage().map(ProcessSection.JointPassage::speed).orElse(0.0);
+        return Math.max(creep, Math.max(slowed, passage));
+    }
+
+    /**
      * The level (m) below which a process running at {@code speed} (m/s) must stop: reserve and stopping distance.
      *
      * <p>Rule PROC-3.

@@ -86,6 +86,11 @@ public record Evaluation(boolean chance, UnseenStops unseen, List<Tally> replica
         return sum(totals -> totals.changes() - totals.stoppedChanges());
     }
 
+    /** How many coil changes were refilled before the next. */
+    public long refilled() {
+        return sum(Totals::refilledChanges);
+    }
+
     /** Share of coil changes without a stop. */
     public Estimate shareWithoutStop() {
         return estimates().shareWithoutStop();

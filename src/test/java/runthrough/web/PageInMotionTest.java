@@ -214,9 +214,8 @@ class PageInMotionTest extends BrowsedPage {
         visit(width, height, phone);
         browser.await(
                 "the other capacities",
-                () -> browser.driver()
-                        .executeScript("return document.getElementById('curve-note').textContent")
-                        .toString()
+                () -> String.valueOf(browser.driver()
+                                .executeScript("return document.getElementById('curve-note').textContent"))
                         .contains("Dashed"));
         assertThat(shift(0)).isLessThan(0.05);
         assertThat(number("return document.documentElement.scrollWidth")).isEqualTo(width);

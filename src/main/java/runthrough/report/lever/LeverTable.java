@@ -86,14 +86,11 @@ public final class LeverTable {
                 : LeverWords.words(answer.status()) + slowest(answer, words, line);
     }
 
-    /** A process that slows has to be faster than its slowed speed: below it nothing is tried. */
+    /** A process has to be faster than it is slowed to, or passes joints at: below that nothing is tried. */
     private static String slowest(LeverAnswer answer, LeverWords words, Line line) {
         boolean isTriedInVain = answer.lever().what() == Lever.What.PROCESS_SPEED
                 && answer.status() == LeverAnswer.Status.NONE_IS_ENOUGH;
-        return line.process()
-                .slowing()
-                .filter(slowing -> isTriedInVain)
-                .map(slowing -> " above the slowed speed, " + words.number(answer.lever(), slowing.speed()))
-                .orElse("");
+        double bound = line.ratedSpeedsMustExceed();
+        return isTriedInVain && bound > 0 ? ", above " + words.number(answer.lever(), bound) : "";
     }
 }

@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import runthrough.handcalc.Limit;
 import runthrough.plant.check.Message;
 import runthrough.quantity.Kind;
-import runthrough.quantity.UnitSystem;
 import runthrough.quantity.Units;
 import runthrough.report.LargestCause;
 import runthrough.study.lever.Lever;
@@ -74,16 +73,12 @@ final class LimitWords {
         return names.isEmpty() ? Optional.empty() : Optional.of("No value of " + listed(names) + " alone is enough.");
     }
 
-    /** A process that slows has to be faster than its slowed speed: below it nothing is tried. */
+    /** A process has to be faster than it is slowed to, or passes joints at: below that nothing is tried. */
     private static String slowest(LineLimit limit, Limits limits) {
-        UnitSystem system = limits.request().resultsIn();
-        return limits.request()
-                .line()
-                .process()
-                .slowing()
-                .filter(slowing -> limit.what() == Lever.What.PROCESS_SPEED)
-                .map(slowing -> " (above the slowed speed, " + Units.of(system).text(Kind.SPEED, slowing.speed()) + ")")
-                .orElse("");
+        double bound = limits.request().line().ratedSpeedsMustExceed();
+        return limit.what() == Lever.What.PROCESS_SPEED && bound > 0
+                ? " (above " + Units.of(limits.request().resultsIn()).text(Kind.SPEED, bound) + ")"
+                : "";
     }
 
     private static boolean isMissed(LineLimit limit) {
@@ -127,6 +122,7 @@ final class LimitWords {
             case DOWNTIME -> "process downtime";
             case COILS_DIFFER -> "coils differ";
             case OCCASIONAL_WORK -> "occasional work";
+            case WHOLE_STRANDS -> "whole strands";
             case RUN_LENGTH -> "length of the run";
         };
     }
@@ -147,6 +143,8 @@ final class LimitWords {
             case COILS_DIFFER -> "Several kinds of coil come; the hand calculation takes the hardest one for all.";
             case OCCASIONAL_WORK ->
                 "Some work is not done at every coil change; the hand calculation spreads it evenly over all of them.";
+            case WHOLE_STRANDS ->
+                "The accumulator grows by whole strands of its stroke; the hand calculation gives the capacity that is needed.";
             case RUN_LENGTH ->
                 "Beyond the closed-form limit a shortfall grows slowly; the run begins with a full accumulator and may end before it"
                         + " is used up.";

@@ -19,6 +19,8 @@ import runthrough.study.sizing.Sizing;
 final class SizingFigures {
     private static final String SMALLEST = "smallest capacity";
 
+    private static final double ROUNDING = 1e-9;
+
     private final Sizing sizing;
     private final SizeWords words;
     private final Texts texts;
@@ -90,7 +92,8 @@ final class SizingFigures {
                 Figure.of("as it is", length(capacity), words.setTo(now.size()).orElse("")));
         now.share().ifPresent(share -> figures.add(Figure.of("run through, as it is", texts.value(Kind.SHARE, share))));
         words.smallest().ifPresent(smallest -> {
-            double spare = capacity - smallest;
+            boolean isJustThat = Math.abs(capacity - smallest) <= ROUNDING * capacity;
+            double spare = isJustThat ? 0 : capacity - smallest;
             figures.add(Figure.of(
                     spare >= 0 ? "more than needed" : "to be added",
                     texts.marginSize(Kind.LENGTH, spare),

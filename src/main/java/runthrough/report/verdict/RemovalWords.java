@@ -17,7 +17,7 @@ final class RemovalWords {
     static Optional<String> more(Reason reason) {
         return switch (reason.cause()) {
             case WAITING_FOR_PREPARATION -> Optional.of("all preparation");
-            case SEVERAL_TOGETHER -> Optional.of("all causes together");
+            case SEVERAL_TOGETHER -> Optional.of("all causes but the refill");
             default -> Optional.empty();
         };
     }

@@ -40,10 +40,16 @@ public final class LeverSearch {
     /** Where {@code goal} is reached; {@code guess} is a value from which to begin. */
     public Crossing find(Goal goal, double guess) {
         TargetSearch search = new TargetSearch(this::attempt, goal, varied.scale());
-        if (attempt(varied.easiest()).filter(goal::isSeenMet).isEmpty()) {
-            return search.from(Guess.about(varied.easiest()));
+        if (isMet(goal, varied.easiest())) {
+            return search.from(Guess.about(near(goal, guess)));
         }
-        return search.from(Guess.about(near(goal, guess)));
+        // More may be worse: of a crew that must first refill a large accumulator. Then what there is may do, and a
+        // little less.
+        return search.from(Guess.about(isMet(goal, varied.present()) ? varied.present() : varied.easiest()));
+    }
+
+    private boolean isMet(Goal goal, double value) {
+        return attempt(value).filter(goal::isSeenMet).isPresent();
     }
 
     private double near(Goal goal, double guess) {

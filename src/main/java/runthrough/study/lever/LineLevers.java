@@ -8,9 +8,7 @@ import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.CoilSource;
-import runthrough.plant.Entry;
 import runthrough.plant.Line;
-import runthrough.plant.ProcessSection;
 import runthrough.plant.Shifts;
 import runthrough.plant.StorageForm;
 import runthrough.plant.WorkElement;
@@ -99,13 +97,10 @@ public record LineLevers(Line line, UnitSystem system) {
                 value -> line.with(line.accumulator().resizedTo(value)));
     }
 
-    /** No faster than the entry, and no slower than what the line creeps or is slowed to. */
+    /** No faster than the entry, and no slower than the line bears. */
     public Varied processSpeed() {
         double fastest = line.fastestRatedSpeed();
-        double creep = line.entry().creep().map(Entry.Creep::speed).orElse(0.0) * fastest / line.slowestRatedSpeed();
-        double slowed =
-                line.process().slowing().map(ProcessSection.Slowing::speed).orElse(0.0);
-        double least = Math.max(fastest / FAR, ABOVE * Math.max(creep, slowed));
+        double least = Math.max(fastest / FAR, ABOVE * line.ratedSpeedsMustExceed());
         boolean alike =
                 line.coils().stream().anyMatch(coil -> coil.processSpeed().isPresent());
         return scaled(

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import runthrough.handcalc.Limit;
 import runthrough.plant.Line;
+import runthrough.plant.StorageForm;
 import runthrough.plant.check.LineCheck;
 import runthrough.plant.check.Message;
 import runthrough.quantity.UnitSystem;
@@ -108,6 +109,15 @@ final class LimitSearch {
                 .filter(near -> Math.abs(value - near.value())
                         <= NEIGHBOURS * driven.scale().step())
                 .isPresent();
-        return agree ? List.of() : Differences.of(driven.variant().apply(value), target, limitingFactor, beyond);
+        if (!agree) {
+            return Differences.of(driven.variant().apply(value), target, limitingFactor, beyond);
+        }
+        boolean isRoundedUp = isInStrands() && value > neighbour.get().value();
+        return isRoundedUp ? List.of(LineLimit.Difference.WHOLE_STRANDS) : List.of();
+    }
+
+    private boolean isInStrands() {
+        return driven.lever().what() == Lever.What.CAPACITY
+                && driven.line().accumulator().form() instanceof StorageForm.Strands;
     }
 }

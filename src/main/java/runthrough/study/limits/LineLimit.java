@@ -90,6 +90,8 @@ public record LineLimit(
         COILS_DIFFER,
         /** Some work is not done at every coil change; the closed form spreads it evenly over all of them. */
         OCCASIONAL_WORK,
+        /** The accumulator grows by whole strands; the closed form gives the capacity that is needed. */
+        WHOLE_STRANDS,
         /** The run begins with the accumulator full and ends before a lack that grows slowly has used it up. */
         RUN_LENGTH
     }

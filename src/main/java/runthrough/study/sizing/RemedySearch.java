@@ -6,15 +6,19 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.DoublePredicate;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Line;
 import runthrough.plant.Shifts;
-import runthrough.quantity.UnitSystem;
+import runthrough.plant.SimulationRequest;
 import runthrough.study.Evaluator;
+import runthrough.study.Goal;
+import runthrough.study.lever.Lever;
 import runthrough.study.lever.LeverList;
 import runthrough.study.lever.LeverRun;
+import runthrough.study.lever.LeverSearch;
 import runthrough.study.lever.Varied;
 import runthrough.study.sizing.Remedy.What;
 
@@ -34,17 +38,24 @@ final class RemedySearch {
     private static final double PRECISION = 0.005;
 
     private final Line ample;
-    private final UnitSystem system;
+    private final SimulationRequest request;
+    private final Goal goal;
     private final long seed;
     private final Evaluator evaluator;
     private final boolean isFeasible;
     private final LeverRun run;
 
-    /** Of {@code ample}, a line whose accumulator never runs empty soon; {@code run} knows the line as it is. */
-    RemedySearch(Line ample, UnitSystem system, long seed, Evaluator evaluator, LeverRun run) {
+    /**
+     * Of {@code ample}, a line whose accumulator never runs empty soon; {@code run} knows the line as it is, which {@code request}
+     * describes.
+     *
+     * @param target share of coil changes that should run through
+     */
+    RemedySearch(Line ample, SimulationRequest request, double target, long seed, Evaluator evaluator, LeverRun run) {
         this.run = run;
         this.ample = ample;
-        this.system = system;
+        this.request = request;
+        this.goal = Goal.runThrough(target);
         this.seed = seed;
         this.evaluator = evaluator;
         this.isFeasible = LeverRun.isFeasible(ample);
@@ -52,7 +63,7 @@ final class RemedySearch {
 
     /** All remedies that there are for this line, those that do not help included. */
     List<Remedy> remedies() {
-        List<Remedy> remedies = new ArrayList<>(LeverList.of(ample, system).stream()
+        List<Remedy> remedies = new ArrayList<>(LeverList.of(ample, request.resultsIn()).stream()
                 .map(lever -> lever.get())
                 .filter(varied -> !varied.isNothing())
                 .flatMap(varied -> What.of(varied.lever().what()).map(what -> moved(what, varied)).stream())
@@ -72,7 +83,7 @@ final class RemedySearch {
     /** A lever: what is needed is a step of its scale, or the value that asks least. */
     private Remedy moved(What what, Varied varied) {
         DoublePredicate lasts = value -> lasts(varied.variant().apply(value));
-        OptionalDouble needed = nearest(varied, lasts);
+        OptionalDouble needed = easier(varied, nearest(varied, lasts), withPresentAccumulator(varied.lever()));
         return new Remedy(
                 what,
                 varied.lever().element(),
@@ -81,6 +92,35 @@ final class RemedySearch {
                 needed,
                 varied.easiest(),
                 needed.isPresent() ? run.cost(varied, needed.getAsDouble()) : Optional.empty());
+    }
+
+    /** What of {@code lever} lets the present accumulator be enough, as of a crew that must first refill a larger one. */
+    private OptionalDouble withPresentAccumulator(Lever lever) {
+        return LeverList.of(request.line(), request.resultsIn()).stream()
+                .map(Supplier::get)
+                .filter(own -> own.lever().equals(lever))
+                .map(this::answer)
+                .findFirst()
+                .orElseGet(OptionalDouble::empty);
+    }
+
+    private OptionalDouble answer(Varied own) {
+        LeverSearch search = run.along(own);
+        OptionalDouble answer = search.find(goal, own.present()).answer();
+        boolean isSteady = answer.isPresent()
+                && search.attempt(answer.getAsDouble())
+                        .filter(LongRunBalance::isSteady)
+                        .isPresent();
+        return isSteady ? answer : OptionalDouble.empty();
+    }
+
+    /** Of two values that do, the one that changes less. */
+    private static OptionalDouble easier(Varied varied, OptionalDouble one, OptionalDouble other) {
+        if (one.isEmpty() || other.isEmpty()) {
+            return one.isPresent() ? one : other;
+        }
+        double now = varied.present();
+        return Math.abs(other.getAsDouble() - now) < Math.abs(one.getAsDouble() - now) ? other : one;
     }
 
     /** The step nearest to the present value that lasts; it is known that the present one does not. */

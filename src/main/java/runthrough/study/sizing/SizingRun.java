@@ -91,14 +91,37 @@ final class SizingRun {
 
     Sizing run() {
         LongRunBalance endurance = LongRunBalance.of(ample, plan.seed(), evaluator);
-        Optional<Crossing> found = endurance.lasts()
+        Optional<Crossing> ofLarge = endurance.lasts()
                 ? Optional.of(smallest()).filter(c -> c.value().isPresent())
                 : Optional.empty();
+        Optional<Crossing> found = ofLarge.filter(this::isNoLargerThanPresent)
+                .or(() -> upToPresent().or(() -> ofLarge));
         Sizing sizing = found.isEmpty()
                 ? noneEnough(ample, endurance, false)
                 : onlyByDowntime(found.get()).orElseGet(() -> sizing(Answer.FOUND, found, Optional.empty()));
         steps.finish();
         return sizing;
+    }
+
+    private boolean isNoLargerThanPresent(Crossing crossing) {
+        return crossing.answer().orElse(Double.POSITIVE_INFINITY) <= asLever.present();
+    }
+
+    /** The smallest that is enough, if the present one is: where more does worse, a very large one may not be. */
+    private Optional<Crossing> upToPresent() {
+        Goal goal = Goal.runThrough(options.target());
+        Evaluation present = leverRun.present();
+        boolean isMetAsPlanned = capacities
+                .evaluate(asLever.present(), request.run())
+                .filter(goal::isSeenMet)
+                .isPresent();
+        if (!isMetAsPlanned || !goal.isSeenMet(present) || !LongRunBalance.isSteady(present)) {
+            return Optional.empty();
+        }
+        needs.extend(evaluator, plan);
+        Varied capacity = new LineLevers(request.line(), request.resultsIn()).continuousCapacity();
+        return Optional.of(leverRun.along(capacity).find(goal, capacity.present()))
+                .filter(crossing -> crossing.answer().isPresent());
     }
 
     /**
@@ -201,7 +224,7 @@ final class SizingRun {
 
     private Sizing noneEnough(Line line, LongRunBalance endurance, boolean byDowntime) {
         List<Remedy> remedies =
-                new RemedySearch(line, request.resultsIn(), plan.seed(), evaluator, leverRun).remedies();
+                new RemedySearch(line, request, options.target(), plan.seed(), evaluator, leverRun).remedies();
         NoneEnough none =
                 new NoneEnough(endurance.cause(line, plan.seed(), evaluator), endurance.growth(), byDowntime, remedies);
         return sizing(Answer.NONE_IS_ENOUGH, Optional.empty(), Optional.of(none));

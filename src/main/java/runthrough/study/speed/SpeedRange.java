@@ -3,9 +3,7 @@ package runthrough.study.speed;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import runthrough.plant.Entry;
 import runthrough.plant.Line;
-import runthrough.plant.ProcessSection;
 import runthrough.plant.check.LineCheck;
 import runthrough.plant.check.Message;
 import runthrough.quantity.Kind;
@@ -64,17 +62,9 @@ public record SpeedRange(double from, double to, int points) {
     /** The range from 0.6 to 1.4 times the present speed, as far as {@code line} allows it. */
     public static SpeedRange usual(Line line) {
         double now = line.fastestRatedSpeed();
-        double slowest = Math.min(now, Math.max(SLOWER * now, ABOVE * creepOrSlowed(line)));
+        double slowest = Math.min(now, Math.max(SLOWER * now, ABOVE * line.ratedSpeedsMustExceed()));
         double most = Math.min(FASTER * now, Math.max(now, line.practice().topSpeed(line.entry())));
         return new SpeedRange(slowest, fastestAccepted(line, now, most), USUAL_POINTS);
-    }
-
-    /** The speed that the fastest rated one must be above, for no coil to be run at less than it creeps or is slowed to. */
-    private static double creepOrSlowed(Line line) {
-        double creep = line.entry().creep().map(Entry.Creep::speed).orElse(0.0);
-        double slowed =
-                line.process().slowing().map(ProcessSection.Slowing::speed).orElse(0.0);
-        return Math.max(creep * line.fastestRatedSpeed() / line.slowestRatedSpeed(), slowed);
     }
 
     private static double fastestAccepted(Line line, double now, double most) {
@@ -153,7 +143,8 @@ public record SpeedRange(double from, double to, int points) {
         refused.ifPresent(message -> {
             throw new StudyException(
                     "range of speeds = " + Units.of(UnitSystem.METRIC).text(Kind.SPEED, speed)
-                            + " at one end; the line cannot be run so: " + message.text());
+                            + " at one end; the line cannot be run so: " + message.text()
+                            + " Or give another range, with --from and --to.");
         });
     }
 }

@@ -12,8 +12,8 @@ class RemovalWordsTest {
     @Test
     void whatGoesWithACauseHasOneName_whereItIsMoreThanTheCause() {
         Reason several = new Reason(Cause.SEVERAL_TOGETHER, Optional.empty());
-        assertThat(RemovalWords.name(several)).isEqualTo("all causes together");
-        assertThat(RemovalWords.more(several)).contains("all causes together");
+        assertThat(RemovalWords.name(several)).isEqualTo("all causes but the refill");
+        assertThat(RemovalWords.more(several)).contains("all causes but the refill");
         assertThat(RemovalWords.isAll(several)).isTrue();
         Reason again = new Reason(Cause.JOINT_MADE_AGAIN, Optional.empty());
         assertThat(RemovalWords.name(again)).isEqualTo("joint made again");
