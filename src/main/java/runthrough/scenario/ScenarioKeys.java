@@ -25,6 +25,14 @@ final class ScenarioKeys {
 
     static final Key<String> TITLE =
             Key.required("title", "the title of the report", new Text("a title"), "Kestrel Road tube line (invented)");
+    /** What changed from one to the next is in {@code src/docs/formats.md}. */
+    static final Key<Integer> FORMAT = Key.optional(
+                    "format",
+                    "the number of the format that the file is written in",
+                    Word.<Integer>choice().or("1", 1),
+                    "1")
+            .orElse("1");
+
     static final Key<List<String>> NOTES = Key.optional(
                     "notes",
                     "what the reader of the report should know",
@@ -92,6 +100,7 @@ final class ScenarioKeys {
                     "",
                     "a strip line and how to run it",
                     TITLE,
+                    FORMAT,
                     NOTES,
                     RESULTS_IN,
                     PRACTICE,
