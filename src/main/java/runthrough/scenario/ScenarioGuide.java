@@ -130,7 +130,7 @@ public final class ScenarioGuide {
     /** Adds {@code text}, wrapped and indented. */
     private void paragraph(String indent, String text) {
         int column = WIDTH;
-        for (String word : text.split(" ")) {
+        for (String word : text.split(" ", -1)) {
             boolean isFull = column + 1 + word.length() > WIDTH;
             if (isFull) {
                 out.append(out.isEmpty() || out.charAt(out.length() - 1) == '\n' ? "" : "\n")
