@@ -26,12 +26,12 @@ final class ScenarioKeys {
     static final Key<String> TITLE =
             Key.required("title", "the title of the report", new Text("a title"), "Kestrel Road tube line (invented)");
     /** What changed from one to the next is in {@code src/docs/formats.md}. */
-    static final Key<Integer> FORMAT = Key.optional(
+    static final Key<String> FORMAT = Key.optional(
                     "format",
-                    "the number of the format that the file is written in",
-                    Word.<Integer>choice().or("1", 1),
-                    "1")
-            .orElse("1");
+                    "the format that the file is written in",
+                    Word.<String>choice().or("runthrough-scenario/1", "runthrough-scenario/1"),
+                    "runthrough-scenario/1")
+            .orElse("runthrough-scenario/1");
 
     static final Key<List<String>> NOTES = Key.optional(
                     "notes",
