@@ -140,7 +140,7 @@ public final class MakeImage {
 
     /** The archive of classes, loaded and linked as a run with its report needs them. */
     private void train() throws IOException, InterruptedException {
-        run(java(), "-XX:AOTCacheOutput=" + image.resolve(system.app).resolve(NAME + ".aot"), "-Xlog:aot=error",
+        run(java(), "-XX:AOTCacheOutput=" + image.resolve(system.app).resolve(NAME + ".aot"), "-Xlog:disable",
                 "-cp", program(), MAIN, "run", sources.resolve("scenarios/tube-line.yaml").toString(),
                 "--out", target.resolve("trained").toString());
         delete(target.resolve("trained"));

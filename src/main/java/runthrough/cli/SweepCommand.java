@@ -146,15 +146,41 @@ final class SweepCommand implements Callable<Integer> {
             throw new BadInputException(
                     "--cases -; standard input is the scenario already. Give one of them as a file.");
         }
+        Prepared prepared = prepared();
+        int[] indices = shard.indices(prepared.name().cases());
+        int failed = out == null ? print(prepared, indices) : write(prepared, indices, out);
+        return failed == 0 ? ExitCode.DONE : ExitCode.CASE_FAILED;
+    }
+
+    /**
+     * A sweep that can be run.
+     *
+     * @param tables that the scenario and the cases name
+     */
+    record Prepared(SweepName name, SweepStudy study, List<Path> tables) {
+        Prepared {
+            tables = List.copyOf(tables);
+        }
+    }
+
+    /** The sweep that the options ask for. */
+    Prepared prepared() {
         Scenario asked = Scenario.read(scenario, overrides, environment);
         Cases given = cases(asked);
         asked.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
         List<Setting> common = replaced(overrides.planSettings(), asked.settings());
-        SweepName name = new SweepName(identity(asked, common, given), given.count(), given.paths());
-        SweepStudy study = new SweepStudy(given, values -> asked(asked, common, values));
-        int[] indices = shard.indices(given.count());
-        int failed = out == null ? print(study, name, indices) : write(study, name, indices, out);
-        return failed == 0 ? ExitCode.DONE : ExitCode.CASE_FAILED;
+        List<Path> tables = asked.file().tables(naming(common, given));
+        return new Prepared(
+                new SweepName(identity(asked, common, given, tables), given.count(), given.paths()),
+                new SweepStudy(given, values -> asked(asked, common, values)),
+                tables);
+    }
+
+    /** The files, as the command line names them, that the sweep reads besides tables. */
+    List<Path> inputs() {
+        return Stream.of(Optional.of(scenario), Optional.ofNullable(cases), overrides.times())
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     private Cases cases(Scenario asked) {
@@ -216,20 +242,30 @@ final class SweepCommand implements Callable<Integer> {
                 .collect(Collectors.joining(" "));
     }
 
-    /** Made of all that a line depends on, so that no sweep takes up another's lines. */
-    private String identity(Scenario asked, List<Setting> common, Cases given) {
+    /** The settings that may name a table. */
+    private static List<Setting> naming(List<Setting> common, Cases given) {
         List<Setting> naming = new ArrayList<>(common);
-        String digest = String.join("\n", ProgramVersion.text(), asked.fingerprint(), common.toString());
         for (int i = 0; i < given.count(); i++) {
-            Map<String, String> values = given.values().apply(i);
-            digest = Fingerprint.of(digest + "\n" + values);
-            values.forEach((path, value) -> {
-                if ((path + value).matches("(?s).*(schedule|sheet).*")) {
+            given.values().apply(i).forEach((path, value) -> {
+                if (path.matches("(?s).*(schedule|sheet).*") || value.matches("(?s).*(schedule|sheet).*")) {
                     Setting.written(path, value, "case", new Problems()).ifPresent(naming::add);
                 }
             });
         }
-        for (Path table : asked.file().tables(naming)) {
+        return naming;
+    }
+
+    /** Made of all that a line depends on, so that no sweep takes up another's lines; but not of where the files are. */
+    private static String identity(Scenario asked, List<Setting> common, Cases given, List<Path> tables) {
+        String digest = ProgramVersion.text() + "\n" + asked.fingerprint();
+        for (Setting setting : common) {
+            digest = Fingerprint.of(
+                    digest + "\n" + setting.path() + " = " + setting.value().text());
+        }
+        for (int i = 0; i < given.count(); i++) {
+            digest = Fingerprint.of(digest + "\n" + given.values().apply(i));
+        }
+        for (Path table : tables) {
             digest = Fingerprint.of(digest + "\n" + table.getFileName() + " " + content(table));
         }
         return digest.substring(0, DIGITS);
@@ -243,12 +279,12 @@ final class SweepCommand implements Callable<Integer> {
         }
     }
 
-    private int print(SweepStudy study, SweepName name, int[] indices) {
-        SweepLines lines = format.lines(name);
+    private int print(Prepared sweep, int[] indices) {
+        SweepLines lines = format.lines(sweep.name());
         int[] failed = {0};
         lines.header().ifPresent(header -> environment.out().print(header + "\n"));
         try (Progress progress = new Progress(environment, StudyListener.NONE)) {
-            study.run(indices, threads(), progress, result -> {
+            sweep.study().run(indices, threads(), progress, result -> {
                 environment.out().print(lines.line(result) + "\n");
                 environment.out().flush();
                 failed[0] += result.verdict().isEmpty() ? 1 : 0;
@@ -259,11 +295,12 @@ final class SweepCommand implements Callable<Integer> {
         return failed[0];
     }
 
-    private int write(SweepStudy study, SweepName name, int[] indices, Path named) {
-        try (SweepFile file = SweepFile.open(environment.path(named), format.lines(name), name, indices);
+    private int write(Prepared sweep, int[] indices, Path named) {
+        try (SweepFile file =
+                        SweepFile.open(environment.path(named), format.lines(sweep.name()), sweep.name(), indices);
                 Progress progress = new Progress(environment, StudyListener.NONE)) {
             file.word().ifPresent(environment.err()::println);
-            study.run(Arrays.copyOfRange(indices, file.done(), indices.length), threads(), progress, file::add);
+            sweep.study().run(Arrays.copyOfRange(indices, file.done(), indices.length), threads(), progress, file::add);
             environment
                     .out()
                     .println(indices.length + " cases, of which " + file.failed() + " could not be run: " + named);

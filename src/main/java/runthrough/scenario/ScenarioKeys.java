@@ -25,6 +25,14 @@ final class ScenarioKeys {
 
     static final Key<String> TITLE =
             Key.required("title", "the title of the report", new Text("a title"), "Kestrel Road tube line (invented)");
+    /** What changed from one to the next is in {@code src/docs/formats.md}. */
+    static final Key<String> FORMAT = Key.optional(
+                    "format",
+                    "the format that the file is written in",
+                    Word.<String>choice().or("runthrough-scenario/1", "runthrough-scenario/1"),
+                    "runthrough-scenario/1")
+            .orElse("runthrough-scenario/1");
+
     static final Key<List<String>> NOTES = Key.optional(
                     "notes",
                     "what the reader of the report should know",
@@ -92,6 +100,7 @@ final class ScenarioKeys {
                     "",
                     "a strip line and how to run it",
                     TITLE,
+                    FORMAT,
                     NOTES,
                     RESULTS_IN,
                     PRACTICE,

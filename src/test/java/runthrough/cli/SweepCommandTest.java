@@ -269,8 +269,21 @@ class SweepCommandTest {
         assertThat(before).matches("[0-9a-f]{16}").isNotEqualTo(sweepOf("schedule.yaml"));
     }
 
-    private String sweepOf(String scenario) {
-        Session.Done done = session.run("sweep", scenario, "--vary", "coil-change.crew=1");
+    /** Machines have the files in folders of their own. */
+    @Test
+    void theSweepIsTheSameWhereverItsFilesAre() {
+        String alternatives = Session.LINE + "alternatives: {quicker: {coil-change.join.join strip: 50 s}}\n";
+        session.write("here/line.yaml", alternatives).write("there/a.yaml", alternatives);
+
+        assertThat(sweepOf("here/line.yaml", "--alternative", "quicker"))
+                .isEqualTo(sweepOf("there/a.yaml", "--alternative", "quicker"))
+                .isNotEqualTo(sweepOf("there/a.yaml"));
+    }
+
+    private String sweepOf(String scenario, String... options) {
+        Session.Done done = session.run(
+                Stream.concat(Stream.of("sweep", scenario, "--vary", "coil-change.crew=1"), Arrays.stream(options))
+                        .toArray(String[]::new));
         assertThat(done.code()).as(done.out() + done.err()).isZero();
         return lines(done).get(0).path("sweep").asText();
     }
