@@ -2,6 +2,7 @@ package runthrough.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
@@ -185,28 +186,49 @@ class PageServerTest extends ServedPage {
                 .isEqualTo(URI.create("http://127.0.0.1:" + page.address().getPort() + "/"));
     }
 
-    /** Requests that never become whole hold no thread of those that answer. */
+    /** Requests that come a byte at a time hold no thread of those that answer, and not for ever. */
     @Test
-    void slowRequestsHoldUpNobody() throws IOException, InterruptedException {
+    void slowRequestsHoldUpNobodyAndAreGivenUp() throws IOException, InterruptedException {
         int port = to("/api/lines").build().uri().getPort();
         List<Socket> slow = new ArrayList<>();
         try {
-            for (int i = 0; i < 300; i++) {
+            for (int i = 0; i < 400; i++) {
                 Socket socket = new Socket(InetAddress.getLoopbackAddress(), port);
                 slow.add(socket);
+                // More than the server's buffer for a connection.
                 socket.getOutputStream()
                         .write(("POST /api/line HTTP/1.1\r\nHost: 127.0.0.1:" + port
-                                        + "\r\nContent-Type: application/json\r\nContent-Length: 5000\r\n\r\n{")
+                                        + "\r\nContent-Type: application/json\r\nContent-Length: 50000\r\n\r\n{"
+                                        + " ".repeat(9500))
                                 .getBytes(StandardCharsets.US_ASCII));
             }
             send(to("/api/lines"));
-            long begin = System.nanoTime();
-            assertThat(send(to("/api/lines")).statusCode()).isEqualTo(200);
-            assertThat((System.nanoTime() - begin) / 1e9).isLessThan(1);
+            for (int i = 0; i < 3; i++) {
+                for (Socket socket : slow) {
+                    socket.getOutputStream().write(' ');
+                }
+                long begin = System.nanoTime();
+                assertThat(send(to("/api/lines")).statusCode()).isEqualTo(200);
+                assertThat((System.nanoTime() - begin) / 1e9).isLessThan(1);
+                Thread.sleep(1000);
+            }
+            slow.get(0).setSoTimeout(30_000);
+            assertThat(new String(slow.get(0).getInputStream().readAllBytes(), StandardCharsets.US_ASCII))
+                    .startsWith("HTTP/1.1 408")
+                    .endsWith("{\"message\": \"The request did not come whole within 15 s.\"}");
         } finally {
             for (Socket socket : slow) {
                 socket.close();
             }
         }
+    }
+
+    @Test
+    void aRequestThatDoesNotSayThatItIsTooLargeIsRefused() throws IOException, InterruptedException {
+        HttpResponse<byte[]> answer = send(to("/api/line")
+                .header("Content-Type", "application/json")
+                .POST(HttpRequest.BodyPublishers.ofInputStream(() -> new ByteArrayInputStream(new byte[1_500_000]))));
+
+        assertThat(answer.statusCode()).isEqualTo(413);
     }
 }
