@@ -4,10 +4,12 @@ import java.io.BufferedOutputStream;
 import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Objects;
@@ -24,6 +26,9 @@ import java.util.stream.Stream;
  */
 public record Environment(
         PrintWriter out, PrintWriter err, boolean terminal, Map<String, String> variables, Path folder) {
+
+    /** What it is, where the system says so. */
+    private static final Path STANDARD_OUTPUT = Path.of("/proc/self/fd/1");
 
     public Environment {
         variables = Map.copyOf(variables);
@@ -51,6 +56,15 @@ public record Environment(
                 .orElse(StandardCharsets.UTF_8);
         return new PrintWriter(
                 new OutputStreamWriter(new BufferedOutputStream(new FileOutputStream(stream)), charset), true);
+    }
+
+    /** Whether standard output is a pipe: one that cannot be written to has been closed by who reads it, such as {@code head}. */
+    public static boolean isPiped() {
+        try {
+            return Files.readSymbolicLink(STANDARD_OUTPUT).toString().startsWith("pipe:");
+        } catch (IOException | UnsupportedOperationException e) {
+            return false;
+        }
     }
 
     /** Where {@code given} by the user is. */
