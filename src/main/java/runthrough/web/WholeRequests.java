@@ -2,6 +2,7 @@ package runthrough.web;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import org.eclipse.jetty.io.Content;
@@ -10,6 +11,7 @@ import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
+import org.eclipse.jetty.util.Promise;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,11 +43,12 @@ final class WholeRequests extends Handler.Wrapper {
         if (request.getLength() == 0 || request.getLength() > largest) {
             return super.handle(request, response, callback);
         }
-        Content.Source.asByteArrayAsync(request, largest)
-                .orTimeout(patience, TimeUnit.SECONDS)
+        Arriving content = new Arriving();
+        content.orTimeout(patience, TimeUnit.SECONDS)
                 .whenCompleteAsync(
-                        (content, failure) -> answer(new Whole(request, content), failure, response, callback),
+                        (bytes, failure) -> answer(new Whole(request, bytes), failure, response, callback),
                         getServer().getThreadPool());
+        Content.Source.asByteArrayAsync(request, largest, content);
         return true;
     }
 
@@ -76,6 +79,20 @@ final class WholeRequests extends Handler.Wrapper {
         response.getHeaders().put("Content-Type", "application/json");
         response.getHeaders().put("X-Content-Type-Options", "nosniff");
         Content.Sink.write(response, true, "{\"message\": \"" + message + "\"}", callback);
+    }
+
+    /** The content of a request on its way. */
+    private static final class Arriving extends CompletableFuture<byte[]>
+            implements Promise.Invocable.NonBlocking<byte[]> {
+        @Override
+        public void succeeded(byte[] content) {
+            complete(content);
+        }
+
+        @Override
+        public void failed(Throwable failure) {
+            completeExceptionally(failure);
+        }
     }
 
     /** A request with its content. */

@@ -2,6 +2,8 @@ package runthrough.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.InetAddress;
@@ -230,5 +232,37 @@ class PageServerTest extends ServedPage {
                 .POST(HttpRequest.BodyPublishers.ofInputStream(() -> new ByteArrayInputStream(new byte[1_500_000]))));
 
         assertThat(answer.statusCode()).isEqualTo(413);
+    }
+
+    @Test
+    void moreChangesThanAPersonMakesAreRefused() throws IOException, InterruptedException {
+        ObjectNode body = body("title: a");
+        ArrayNode changes = body.putArray("changes");
+        for (int i = 0; i <= 100; i++) {
+            changes.addObject().put("path", "title").put("value", "b");
+        }
+
+        HttpResponse<byte[]> answer = post("/api/edit", body);
+
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(new String(answer.body(), StandardCharsets.UTF_8)).contains("More than 100 changes at once.");
+    }
+
+    @Test
+    void headersThatAreTooLargeAreRefused() throws IOException {
+        assertThat(raw("GET / HTTP/1.1\r\nHost: 127.0.0.1:" + page.address().getPort() + "\r\nX: " + "x".repeat(17_000)
+                        + "\r\nConnection: close\r\n\r\n"))
+                .startsWith("HTTP/1.1 431");
+    }
+
+    /** 1000 replications of 200 000 coil changes take minutes. */
+    @Test
+    void aLineThatTakesLongerThanThePageWaitsIsGivenUp() throws IOException, InterruptedException {
+        String text = shipped("tube-line").replaceFirst("run: .*", "run: {coil-changes: 200000, replications: 1000}");
+
+        HttpResponse<byte[]> answer = post("/api/answer", body(text).put("effort", 2));
+
+        assertThat(answer.statusCode()).isEqualTo(503);
+        assertThat(new String(answer.body(), StandardCharsets.UTF_8)).contains("takes longer than the page waits");
     }
 }
