@@ -43,12 +43,12 @@ final class WholeRequests extends Handler.Wrapper {
         if (request.getLength() == 0 || request.getLength() > largest) {
             return super.handle(request, response, callback);
         }
-        Arriving content = new Arriving();
+        CompletableFuture<byte[]> content = new CompletableFuture<>();
         content.orTimeout(patience, TimeUnit.SECONDS)
                 .whenCompleteAsync(
                         (bytes, failure) -> answer(new Whole(request, bytes), failure, response, callback),
                         getServer().getThreadPool());
-        Content.Source.asByteArrayAsync(request, largest, content);
+        Content.Source.asByteArrayAsync(request, largest, Promise.Invocable.toPromise(content));
         return true;
     }
 
@@ -79,20 +79,6 @@ final class WholeRequests extends Handler.Wrapper {
         response.getHeaders().put("Content-Type", "application/json");
         response.getHeaders().put("X-Content-Type-Options", "nosniff");
         Content.Sink.write(response, true, "{\"message\": \"" + message + "\"}", callback);
-    }
-
-    /** The content of a request on its way. */
-    private static final class Arriving extends CompletableFuture<byte[]>
-            implements Promise.Invocable.NonBlocking<byte[]> {
-        @Override
-        public void succeeded(byte[] content) {
-            complete(content);
-        }
-
-        @Override
-        public void failed(Throwable failure) {
-            completeExceptionally(failure);
-        }
     }
 
     /** A request with its content. */

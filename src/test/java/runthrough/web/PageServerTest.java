@@ -260,7 +260,7 @@ class PageServerTest extends ServedPage {
     void aLineThatTakesLongerThanThePageWaitsIsGivenUp() throws IOException, InterruptedException {
         String text = shipped("tube-line").replaceFirst("run: .*", "run: {coil-changes: 200000, replications: 1000}");
 
-        HttpResponse<byte[]> answer = post("/api/answer", body(text).put("effort", 2));
+        HttpResponse<byte[]> answer = post("/api/report", body(text));
 
         assertThat(answer.statusCode()).isEqualTo(503);
         assertThat(new String(answer.body(), StandardCharsets.UTF_8)).contains("takes longer than the page waits");
