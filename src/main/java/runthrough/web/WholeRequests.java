@@ -44,7 +44,7 @@ final class WholeRequests extends Handler.Wrapper {
             return super.handle(request, response, callback);
         }
         CompletableFuture<byte[]> content = new CompletableFuture<>();
-        content.orTimeout(patience, TimeUnit.SECONDS)
+        CompletableFuture<byte[]> unused = content.orTimeout(patience, TimeUnit.SECONDS)
                 .whenCompleteAsync(
                         (bytes, failure) -> answer(new Whole(request, bytes), failure, response, callback),
                         getServer().getThreadPool());
