@@ -117,7 +117,11 @@ final class Program {
     }
 
     private int outputLost() {
-        environment.err().println("standard output could not be written to the end. Is the disk full?");
+        environment
+                .err()
+                .println(
+                        "standard output could not be written to the end: it is closed, or the disk is full. Files that were"
+                                + " asked for are there.");
         return ExitCode.BAD_INPUT;
     }
 

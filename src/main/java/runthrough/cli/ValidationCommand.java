@@ -22,7 +22,7 @@ import runthrough.report.validation.ValidationReport;
         exitCodeList = {
             "0:done, and all checks agree",
             ExitCode.INTERNAL_ERROR_MEANS,
-            "2:no records, or the page cannot be written; nothing was written",
+            "2:no records, or the page cannot be written",
             ExitCode.CHECK_FAILED_MEANS
         },
         footerHeading = "%nExamples:%n",

@@ -178,6 +178,9 @@ public record CoilChange(
         /** Mean number of extra passes at a coil change. */
         double meanExtraPasses();
 
+        /** Share of coil changes with at least {@code rejects} of them, {@code >= 1}. */
+        double shareOf(double rejects);
+
         /** Whether chance decides. */
         default boolean isRandom() {
             return false;
@@ -187,6 +190,11 @@ public record CoilChange(
         record Never() implements Reject {
             @Override
             public double meanExtraPasses() {
+                return 0;
+            }
+
+            @Override
+            public double shareOf(double rejects) {
                 return 0;
             }
         }
@@ -200,6 +208,11 @@ public record CoilChange(
             @Override
             public double meanExtraPasses() {
                 return p / (1 - p);
+            }
+
+            @Override
+            public double shareOf(double rejects) {
+                return Math.pow(p, rejects);
             }
 
             @Override
@@ -217,6 +230,11 @@ public record CoilChange(
             @Override
             public double meanExtraPasses() {
                 return 1.0 / n;
+            }
+
+            @Override
+            public double shareOf(double rejects) {
+                return rejects > 1 ? 0 : meanExtraPasses();
             }
         }
     }

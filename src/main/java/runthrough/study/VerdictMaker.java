@@ -99,7 +99,7 @@ final class VerdictMaker {
                         ? Optional.empty()
                         : Optional.of(amount(aggregation.pools().refillTime())),
                 shareOfChanges(estimates.counts(Totals::refilledChanges)),
-                Estimators.mean(estimates.each(Totals::meanLevel)),
+                Estimators.amount(estimates.each(Totals::meanLevel)),
                 aggregation.totals().stream()
                         .mapToDouble(Totals::lowestLevel)
                         .min()

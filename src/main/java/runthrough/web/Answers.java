@@ -43,8 +43,17 @@ final class Answers {
     }
 
     RunThroughResult run(SimulationRequest request, PageScenario draft, StudyOptions options, StudyListener listener) {
+        StudyListener bounded = bounded(listener);
+        return within(() -> RunThroughResult.of(
+                new RunThroughStudy(request).run(options.withThreads(threads), bounded),
+                draft.warnings(),
+                new Provenance(program, Optional.of(draft.fingerprint()), Optional.empty())));
+    }
+
+    /** {@code listener}, which gives up when it has taken too long. */
+    private static StudyListener bounded(StudyListener listener) {
         long end = System.nanoTime() + LONGEST_NANOS;
-        StudyListener bounded = new StudyListener() {
+        return new StudyListener() {
             @Override
             public Runnable seen(Replication replication, List<Optional<Reason>> reasons) {
                 return listener.seen(replication, reasons);
@@ -55,15 +64,17 @@ final class Answers {
                 return System.nanoTime() > end;
             }
         };
-        return within(() -> RunThroughResult.of(
-                new RunThroughStudy(request).run(options.withThreads(threads), bounded),
-                draft.warnings(),
-                new Provenance(program, Optional.of(draft.fingerprint()), Optional.empty())));
     }
 
-    /** {@code result} with what its causes are worth. */
+    /** {@code result} with what its causes are worth, if that does not take too long. */
     RunThroughResult withWorth(RunThroughResult result) {
-        return within(() -> result.with(new WorthStudy(result.study()).run(threads, StudyListener.NONE)));
+        return within(() -> {
+            try {
+                return result.with(new WorthStudy(result.study()).run(threads, bounded(StudyListener.NONE)));
+            } catch (CancellationException e) {
+                return result;
+            }
+        });
     }
 
     /** Does {@code work} when there is a place for it. */

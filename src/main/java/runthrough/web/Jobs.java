@@ -131,10 +131,7 @@ final class Jobs implements AutoCloseable {
             } catch (RuntimeException e) {
                 state = new State(state.done, null, String.valueOf(e.getMessage()));
             } catch (OutOfMemoryError e) {
-                state = new State(
-                        state.done,
-                        null,
-                        "It needs more memory than there is. Ask for fewer coil changes or replications.");
+                state = new State(state.done, null, Refusal.NO_MEMORY);
             } catch (Error e) {
                 // Whoever asks must learn that it has ended, whatever ended it.
                 state = new State(state.done, null, "An internal error ended it: " + e);

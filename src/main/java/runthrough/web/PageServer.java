@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.net.BindException;
 import java.net.URI;
@@ -18,7 +19,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.eclipse.jetty.server.handler.EagerContentHandler;
 import runthrough.chart.TemporaryFolderException;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
@@ -39,7 +39,10 @@ public final class PageServer implements AutoCloseable {
     public static final int USUAL_PORT = 8417;
 
     private static final String LOOPBACK = "127.0.0.1";
-    private static final long LARGEST_REQUEST = 1_000_000;
+    private static final int LARGEST_REQUEST = 1_000_000;
+
+    /** Within which a request has to come. */
+    private static final int LONGEST_SECONDS = 15;
 
     private static final String POLICY =
             "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
@@ -123,9 +126,7 @@ public final class PageServer implements AutoCloseable {
             http.setSendServerVersion(false);
             http.setRequestHeaderSize(16 * 1024);
         });
-        // A request is read whole before it takes a thread: slow clients hold none.
-        config.jetty.modifyServer(server ->
-                server.setHandler(new EagerContentHandler(new EagerContentHandler.RetainedContentLoaderFactory())));
+        config.jetty.modifyServer(server -> server.setHandler(new WholeRequests(LARGEST_REQUEST, LONGEST_SECONDS)));
         config.routes.before(this::guard);
         PageFiles.serve(config.routes);
         config.routes.get("/api/lines", context -> reply(context, shipped.lines()));
@@ -181,12 +182,28 @@ public final class PageServer implements AutoCloseable {
         });
         config.routes.exception(
                 Refusal.class, (refusal, context) -> refuse(context, refusal.status(), refusal.words()));
-        config.routes.exception(
-                Exception.class,
-                (failure, context) -> refuse(
-                        context,
-                        500,
-                        "A fault of the program (" + failure.getClass().getSimpleName() + "). Please report it."));
+        config.routes.exception(Exception.class, (failure, context) -> refuse(context, 500, fault(failure)));
+        config.router.javaLangErrorHandler((response, error) -> failed(response, error));
+    }
+
+    private static String fault(Throwable failure) {
+        return "A fault of the program (" + failure.getClass().getSimpleName() + "). Please report it.";
+    }
+
+    /** An error of the virtual machine ends the request that met it, and no other. */
+    private void failed(HttpServletResponse response, Error error) {
+        boolean isFull = error instanceof OutOfMemoryError;
+        response.setStatus(isFull ? 503 : 500);
+        response.setContentType("application/json");
+        try {
+            response.getOutputStream().write(message(isFull ? Refusal.NO_MEMORY : fault(error)));
+        } catch (IOException e) {
+            // Whoever asked has gone.
+        }
+    }
+
+    private byte[] message(String text) {
+        return json.createObjectNode().put("message", text).toString().getBytes(StandardCharsets.UTF_8);
     }
 
     private void begin(Context context, Jobs.Work work) throws JsonProcessingException {
@@ -278,7 +295,6 @@ public final class PageServer implements AutoCloseable {
     }
 
     private void refuse(Context context, int status, String message) {
-        byte[] said = json.createObjectNode().put("message", message).toString().getBytes(StandardCharsets.UTF_8);
-        context.status(status).contentType("application/json").result(said);
+        context.status(status).contentType("application/json").result(message(message));
     }
 }

@@ -3,6 +3,9 @@ package runthrough.web;
 /** A request that is not answered, and why; the message is for the person at the page. */
 @SuppressWarnings("serial") // never serialised
 final class Refusal extends RuntimeException {
+    /** Why a computation ended for which there is no room. */
+    static final String NO_MEMORY = "It needs more memory than there is. Ask for fewer coil changes or replications.";
+
     private final int status;
     private final String words;
 

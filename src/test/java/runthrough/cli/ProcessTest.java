@@ -2,15 +2,24 @@ package runthrough.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -163,12 +172,96 @@ class ProcessTest {
     @Test
     void aFullDiskIsSaid() throws IOException, InterruptedException {
         Path full = Path.of("/dev/full");
-        org.junit.jupiter.api.Assumptions.assumeTrue(Files.exists(full), "a device that is always full");
+        Assumptions.assumeTrue(Files.exists(full), "a device that is always full");
         Process process =
                 start(program("run", "line.yaml", "--no-report", "--json").redirectOutput(full.toFile()));
 
         assertThat(text(process.getErrorStream()))
-                .isEqualToIgnoringNewLines("standard output could not be written to the end. Is the disk full?");
+                .startsWith("standard output could not be written to the end: it is closed, or the disk is full.");
         assertThat(codeOf(process)).isEqualTo(2);
+    }
+
+    /** As by {@code | head}: whoever reads has seen enough. */
+    @Test
+    void aPipeThatNobodyReadsAnyMoreEndsItQuietly() throws IOException, InterruptedException {
+        Assumptions.assumeTrue(Files.exists(Path.of("/proc/self/fd")), "a system that says what standard output is");
+        Process process = start(program("keys"));
+        process.getInputStream().close();
+
+        assertThat(text(process.getErrorStream())).isEmpty();
+        assertThat(codeOf(process)).isEqualTo(141);
+    }
+
+    @Test
+    void standardOutputThatIsClosedLeavesTheReportWhole() throws IOException, InterruptedException {
+        ProcessBuilder shell =
+                new ProcessBuilder(program("run", "line.yaml", "--out", "out").command());
+        shell.command().addAll(0, List.of("sh", "-c", "exec \"$@\" >&-", "sh"));
+        Process process = start(shell.directory(folder.toFile()));
+
+        assertThat(text(process.getErrorStream())).endsWith("Files that were asked for are there.\n");
+        assertThat(codeOf(process)).isEqualTo(2);
+        assertThat(folder.resolve("out/report.html")).exists();
+    }
+
+    @Test
+    void killedInTheMiddleItLeavesTheEarlierReport_andTheNextRunClearsUp() throws IOException, InterruptedException {
+        Session session = new Session(folder);
+        session.run("run", "line.yaml", "--out", "report");
+        String before = Files.readString(folder.resolve("report/verdict.json"));
+        Process process = start(program("run", "marginal.yaml", "--out", "report", "--replications", "100000"));
+        waitUntilSomethingIsWritten(folder.resolve(".report.part1/.lock"));
+
+        process.destroyForcibly();
+
+        assertThat(codeOf(process)).isNotZero();
+        assertThat(folder.resolve("report/verdict.json")).hasContent(before);
+        Files.setLastModifiedTime(
+                folder.resolve(".report.part1/.lock"),
+                FileTime.from(Instant.now().minus(Duration.ofMinutes(5))));
+        session.run("run", "marginal.yaml", "--out", "report");
+        assertThat(folder.resolve(".report.part1")).doesNotExist();
+        assertThat(Files.readString(folder.resolve("report/verdict.json"))).isNotEqualTo(before);
+    }
+
+    @Test
+    void memoryThatIsNotEnoughIsSaid() throws IOException, InterruptedException {
+        ProcessBuilder builder =
+                program("run", "marginal.yaml", "--out", "out", "--coil-changes", "1000000", "--replications", "50");
+        builder.command().add(1, "-Xmx24m");
+        Process process = start(builder);
+
+        assertThat(text(process.getErrorStream())).startsWith("out of memory; run fewer coil changes or replications");
+        assertThat(codeOf(process)).isEqualTo(1);
+        assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    /** One request asks for more than there is room for; the next one is answered. */
+    @Test
+    void aPageWithoutMemoryForOneRequestAnswersTheNext() throws IOException, InterruptedException {
+        ProcessBuilder builder = program("serve", "--no-browser");
+        builder.command().add(1, "-Xmx64m");
+        Process process = start(builder);
+        String said = process.inputReader().readLine();
+        URI page = URI.create(said.replaceAll(".*(http://[^ ]*).*", "$1"));
+        String large = Session.MARGINAL
+                .replace("coil-changes: 21", "coil-changes: 200000")
+                .replace("replications: 3", "replications: 20");
+
+        assertThat(asked(page.resolve("/api/tables"), large).body()).contains("It needs more memory than there is.");
+        assertThat(asked(page.resolve("/api/answer"), Session.LINE).statusCode())
+                .isEqualTo(200);
+    }
+
+    private static HttpResponse<String> asked(URI uri, String scenario) throws IOException, InterruptedException {
+        String body =
+                new ObjectMapper().createObjectNode().put("text", scenario).toString();
+        return HttpClient.newHttpClient()
+                .send(
+                        HttpRequest.newBuilder(uri)
+                                .header("Content-Type", "application/json")
+                                .POST(HttpRequest.BodyPublishers.ofString(body))
+                                .build(),
+                        HttpResponse.BodyHandlers.ofString());
     }
 }

@@ -2,6 +2,9 @@ package runthrough.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
@@ -185,28 +188,81 @@ class PageServerTest extends ServedPage {
                 .isEqualTo(URI.create("http://127.0.0.1:" + page.address().getPort() + "/"));
     }
 
-    /** Requests that never become whole hold no thread of those that answer. */
+    /** Requests that come a byte at a time hold no thread of those that answer, and not for ever. */
     @Test
-    void slowRequestsHoldUpNobody() throws IOException, InterruptedException {
+    void slowRequestsHoldUpNobodyAndAreGivenUp() throws IOException, InterruptedException {
         int port = to("/api/lines").build().uri().getPort();
         List<Socket> slow = new ArrayList<>();
         try {
-            for (int i = 0; i < 300; i++) {
+            for (int i = 0; i < 400; i++) {
                 Socket socket = new Socket(InetAddress.getLoopbackAddress(), port);
                 slow.add(socket);
+                // More than the server's buffer for a connection.
                 socket.getOutputStream()
                         .write(("POST /api/line HTTP/1.1\r\nHost: 127.0.0.1:" + port
-                                        + "\r\nContent-Type: application/json\r\nContent-Length: 5000\r\n\r\n{")
+                                        + "\r\nContent-Type: application/json\r\nContent-Length: 50000\r\n\r\n{"
+                                        + " ".repeat(9500))
                                 .getBytes(StandardCharsets.US_ASCII));
             }
             send(to("/api/lines"));
-            long begin = System.nanoTime();
-            assertThat(send(to("/api/lines")).statusCode()).isEqualTo(200);
-            assertThat((System.nanoTime() - begin) / 1e9).isLessThan(1);
+            for (int i = 0; i < 3; i++) {
+                for (Socket socket : slow) {
+                    socket.getOutputStream().write(' ');
+                }
+                long begin = System.nanoTime();
+                assertThat(send(to("/api/lines")).statusCode()).isEqualTo(200);
+                assertThat((System.nanoTime() - begin) / 1e9).isLessThan(1);
+                Thread.sleep(1000);
+            }
+            slow.get(0).setSoTimeout(30_000);
+            assertThat(new String(slow.get(0).getInputStream().readAllBytes(), StandardCharsets.US_ASCII))
+                    .startsWith("HTTP/1.1 408")
+                    .endsWith("{\"message\": \"The request did not come whole within 15 s.\"}");
         } finally {
             for (Socket socket : slow) {
                 socket.close();
             }
         }
+    }
+
+    @Test
+    void aRequestThatDoesNotSayThatItIsTooLargeIsRefused() throws IOException, InterruptedException {
+        HttpResponse<byte[]> answer = send(to("/api/line")
+                .header("Content-Type", "application/json")
+                .POST(HttpRequest.BodyPublishers.ofInputStream(() -> new ByteArrayInputStream(new byte[1_500_000]))));
+
+        assertThat(answer.statusCode()).isEqualTo(413);
+    }
+
+    @Test
+    void moreChangesThanAPersonMakesAreRefused() throws IOException, InterruptedException {
+        ObjectNode body = body("title: a");
+        ArrayNode changes = body.putArray("changes");
+        for (int i = 0; i <= 100; i++) {
+            changes.addObject().put("path", "title").put("value", "b");
+        }
+
+        HttpResponse<byte[]> answer = post("/api/edit", body);
+
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(new String(answer.body(), StandardCharsets.UTF_8)).contains("More than 100 changes at once.");
+    }
+
+    @Test
+    void headersThatAreTooLargeAreRefused() throws IOException {
+        assertThat(raw("GET / HTTP/1.1\r\nHost: 127.0.0.1:" + page.address().getPort() + "\r\nX: " + "x".repeat(17_000)
+                        + "\r\nConnection: close\r\n\r\n"))
+                .startsWith("HTTP/1.1 431");
+    }
+
+    /** 1000 replications of 200 000 coil changes take minutes. */
+    @Test
+    void aLineThatTakesLongerThanThePageWaitsIsGivenUp() throws IOException, InterruptedException {
+        String text = shipped("tube-line").replaceFirst("run: .*", "run: {coil-changes: 200000, replications: 1000}");
+
+        HttpResponse<byte[]> answer = post("/api/report", body(text));
+
+        assertThat(answer.statusCode()).isEqualTo(503);
+        assertThat(new String(answer.body(), StandardCharsets.UTF_8)).contains("takes longer than the page waits");
     }
 }

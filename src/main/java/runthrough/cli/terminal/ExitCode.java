@@ -16,13 +16,16 @@ public final class ExitCode {
     public static final int CASE_FAILED = 5;
     /** Given up by the user, as shells count an interrupt. */
     public static final int GIVEN_UP = 130;
+    /** Who reads the answer through a pipe has closed it, as shells count that. */
+    public static final int NOBODY_READS = 141;
 
     /** The reader of a pipe has gone, as shells count a closed pipe. */
     public static final int PIPE_CLOSED = 141;
 
     public static final String DONE_MEANS = "0:done";
     public static final String INTERNAL_ERROR_MEANS = "1:internal error of the program";
-    public static final String BAD_INPUT_MEANS = "2:bad input, or the output cannot be written; nothing was written";
+    public static final String BAD_INPUT_MEANS =
+            "2:bad input, or an output cannot be written; no file is left half written";
     public static final String TARGET_NOT_MET_MEANS = "3:with --require-target: a target is not met, or not decided";
     public static final String CHECK_FAILED_MEANS = "4:a check does not agree";
 

@@ -3,11 +3,13 @@ package runthrough.plant.check;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.stream.IntStream;
+import runthrough.plant.Coil;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection.JointPassage;
 import runthrough.plant.TravelSpeed;
 import runthrough.plant.WorkElement;
+import runthrough.quantity.Numbers;
 
 /**
  * Whether a joint can pass through the process as described, and whether travel speeds are given for all joints there may be.
@@ -15,6 +17,9 @@ import runthrough.plant.WorkElement;
  * <p>Rules CHECK-28, CHECK-29, CHECK-31.
  */
 final class JointCheck {
+    /** A chance at a joint that no run meets. */
+    private static final double SELDOM = 1e-6;
+
     private final Line line;
     private final Messages messages;
     private final Wording in;
@@ -39,7 +44,35 @@ final class JointCheck {
         if (line.practice().hasJoiner()) {
             check.travelSpeeds(LinePart.TAIL, line.change().tail());
             check.travelSpeeds(LinePart.JOIN, line.change().join());
+            check.rejects();
         }
+    }
+
+    /** Rule CHECK-38. */
+    private void rejects() {
+        double shortest = shortestUsable();
+        double perReject = line.coils().stream()
+                        .mapToDouble(Coil::tailCrop)
+                        .max()
+                        .orElseThrow()
+                + line.coils().stream().mapToDouble(Coil::headCrop).max().orElseThrow();
+        double many = Math.max(1, Math.ceil(shortest / perReject));
+        double share = line.change().reject().shareOf(many);
+        if (shortest > 0 && share >= SELDOM) {
+            messages.warning(
+                    LinePart.REJECT,
+                    in.length(perReject) + " of strip for each rejected joint; " + Numbers.text(many, 3)
+                            + " of them use up the shortest coil, " + in.length(shortest) + ", at 1 joint in "
+                            + in.oneIn(share),
+                    "A run that meets it ends with an error: give longer coils, shorter crops or fewer rejects.");
+        }
+    }
+
+    private double shortestUsable() {
+        return line.coils().stream()
+                .mapToDouble(coil -> coil.usableLength(Distribution.LEAST_DRAW))
+                .min()
+                .orElseThrow();
     }
 
     private void noJoint() {
@@ -66,10 +99,7 @@ final class JointCheck {
 
     private void passageLength(JointPassage passage) {
         double length = passage.before() + passage.after();
-        double shortest = line.coils().stream()
-                .mapToDouble(coil -> coil.usableLength(Distribution.LEAST_DRAW))
-                .min()
-                .orElseThrow();
+        double shortest = shortestUsable();
         if (length > shortest) {
             messages.warning(
                     LinePart.JOINT_PASSAGE,

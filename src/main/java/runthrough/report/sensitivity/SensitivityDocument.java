@@ -71,7 +71,7 @@ final class SensitivityDocument {
                     "first_order",
                     "Share of the variance that it carries by itself.",
                     INDEX,
-                    share -> share.index().first())
+                    share -> share.index().first().within(0, 1))
             .flag(
                     "first_order_shown",
                     "Whether that is shown to be more than none.",
@@ -80,7 +80,7 @@ final class SensitivityDocument {
                     "total",
                     "Share that it carries by itself and together with others.",
                     INDEX,
-                    share -> share.index().total())
+                    share -> share.index().total().within(0, 1))
             .flag(
                     "total_shown",
                     "Whether that is shown to be more than none.",
@@ -94,7 +94,7 @@ final class SensitivityDocument {
                     "sum_of_first_orders",
                     "Sum of all first-order indices; null where there is no variance.",
                     INDEX,
-                    shares -> Optional.of(shares.firstOrders()).filter(any -> shares.varies()))
+                    shares -> Optional.of(shares.firstOrders().within(0, 1)).filter(any -> shares.varies()))
             .flag(
                     "acting_together_shown",
                     "Whether it is shown that sources act together: the sum is less than 1.",

@@ -21,12 +21,18 @@ public record Estimate(double mean, int replications, OptionalDouble sd, Optiona
 
     /** The same of what cannot be negative: nor can the ends of its interval. */
     public Estimate notNegative() {
+        return within(0, Double.POSITIVE_INFINITY);
+    }
+
+    /** The same with an interval that ends where the estimated quantity does. */
+    public Estimate within(double least, double most) {
         return new Estimate(
                 mean,
                 replications,
                 sd,
-                interval.map(ends ->
-                        ends.low() < 0 && ends.high() > 0 ? new Interval(0, ends.high(), ends.method()) : ends));
+                interval.map(ends -> ends.low() < most && ends.high() > least
+                        ? new Interval(Math.max(least, ends.low()), Math.min(most, ends.high()), ends.method())
+                        : ends));
     }
 
     /** The same in another unit: all of it {@code factor} times, {@code factor > 0}. */

@@ -330,4 +330,16 @@ class CrewAndJointCheckTest {
                 .hasMessage("target without a stop = 0; must be more than 0 and at most 1");
         assertThat(run.withReplications(3).targetWithoutStop()).hasValue(0.999);
     }
+
+    /** Crops of 1 m and 0.5 m; 3 m of usable strip are used up by two rejects, at 0.2^2 = 1 joint in 25. */
+    @Test
+    void rejectsThatMayUseUpACoilAreWarnedOf() {
+        // Rule CHECK-38.
+        assertThat(found(line().coils(SoundLine.coil(Distribution.constant(4.5), 1, 0.5))
+                        .change(change -> change.withReject(new CoilChange.Reject.Chance(0.2)))))
+                .anyMatch(
+                        text -> text.equals("warning coil-change.reject = 1.5 m of strip for each rejected joint; 2 of"
+                                + " them use up the shortest coil, 3 m, at 1 joint in 25. A run that meets it ends with an error:"
+                                + " give longer coils, shorter crops or fewer rejects."));
+    }
 }
