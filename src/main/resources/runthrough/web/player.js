@@ -26,7 +26,7 @@ export class Player {
     document.addEventListener("visibilitychange", () => document.hidden && this.setPlaying(false));
   }
 
-  /** A new course of the same line, or of one that was changed: it is at the same coil change, as long after its start. */
+  /** A new course of the same line, or of one that was changed: it is at the same coil change, in step. */
   take(course, words) {
     const before = this.course;
     this.course = course;

@@ -67,7 +67,7 @@ class PageInMeetingTest extends BrowsedPage {
         awaitValue(SPEED, "45.7 m/min");
         grip("Process speed").sendKeys(Keys.HOME);
         awaitValue(SPEED, "22.5 m/min");
-        assertThat(browser.text("#word")).isEqualTo("RUNS THROUGH");
+        browser.await("the verdict to turn", () -> browser.text("#word").equals("RUNS THROUGH"));
 
         // From the middle of the upper half of the dial to straight up: 45 of 90 m/min.
         new Actions(browser.driver())
@@ -85,7 +85,8 @@ class PageInMeetingTest extends BrowsedPage {
         browser.click("#pin");
         browser.type(SPEED, "22.5 m/min");
         awaitValue(SPEED, "22.5 m/min");
-        browser.await("the second picture", () -> browser.text("#beside-drawing").contains("stored"));
+        browser.await(
+                "the second picture", () -> browser.text("#beside-drawing").contains("stored"));
         assertThat(browser.text("#beside-title")).contains("Process speed 45 m/min", "STOPS");
 
         browser.click("#next");
@@ -143,7 +144,8 @@ class PageInMeetingTest extends BrowsedPage {
         awaitValue(SPEED, "45 m/min");
 
         // What becomes of it is kept, too.
-        assertThat(browser.driver().executeScript("return JSON.parse(localStorage.getItem('runthrough.projects')).faster.at"))
+        assertThat(browser.driver()
+                        .executeScript("return JSON.parse(localStorage.getItem('runthrough.projects')).faster.at"))
                 .isEqualTo(0L);
         browser.click("#projects-menu summary");
         browser.click("#projects [aria-label='Remove faster']");
@@ -171,7 +173,8 @@ class PageInMeetingTest extends BrowsedPage {
         browser.awaitSettled();
         browser.picture("presentation");
         body.sendKeys(" ");
-        browser.await("the line to move", () -> "true".equals(browser.find("#play").getDomAttribute("aria-pressed")));
+        browser.await(
+                "the line to move", () -> "true".equals(browser.find("#play").getDomAttribute("aria-pressed")));
         body.sendKeys(" ");
         body.sendKeys(Keys.ESCAPE);
 
