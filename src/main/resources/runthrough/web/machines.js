@@ -123,7 +123,7 @@ export class Joiner {
     const waitsFor = under.find((one) => one.list === "prepare");
     const stands = race.stands;
     this.head.setAttribute("visibility", standing.length ? "visible" : "hidden");
-    write(this.left, stands ? `${this.say.time(race.joint < 90 ? Math.round(race.joint) : race.joint)} of joint` : "");
+    write(this.left, stands ? `${this.say.time(race.joint < 90 ? Math.round(race.joint) : race.joint)} of ${course.joins ? "joint" : "rethread"}` : "");
     write(this.doing, standing.length ? short(standing[0].name) : stands ? (waitsFor ? "waits for the next coil" : "waits for people") : s.entryState === "running-out" ? "the tail is coming" : "");
     const pass = course.passAt(s.time);
     write(this.rejected, pass > 1 ? (pass === 2 ? "joint rejected, made again" : `joint rejected, ${pass}th time`) : "");

@@ -8,8 +8,9 @@ import { clock } from "./words.js";
 const WATCHED = 9;
 
 export class Player {
-  /** `onTime(s)` is called with every instant that is shown. */
-  constructor(drawing, onTime) {
+  /** `onTime(s)` is called with every instant that is shown, `onBeside(course)` with that of a second line, or null. */
+  constructor(drawing, onTime, onBeside) {
+    this.onBeside = onBeside;
     this.drawing = drawing;
     this.onTime = onTime;
     this.course = null;
@@ -109,6 +110,7 @@ export class Player {
   /** Has a second line, drawn by `drawing`, run in step with the first; none where null. */
   accompany(beside) {
     this.beside = beside;
+    this.onBeside(beside?.course ?? null);
     if (beside) this.show();
   }
 

@@ -99,6 +99,23 @@ class PageInMeetingTest extends BrowsedPage {
         browser.picture("in-step");
     }
 
+    /** An alternative of the file is one choice away from running beside the line. */
+    @Test
+    void anAlternativeOfTheFileRunsBesideTheLine() {
+        browser.choose("#shipped", "roll-former");
+        browser.await("its line", () -> browser.text("#title").startsWith("Harrow Lane"));
+        browser.awaitSettled();
+
+        browser.choose("#alternatives", "0");
+
+        browser.await("the alternative", () -> browser.text("#beside-title").contains("second uncoiler. RUNS THROUGH"));
+        browser.await(
+                "its picture",
+                () -> browser.text("#beside-race").contains("ran through")
+                        || browser.text("#beside-race").contains("enough strip"));
+        assertThat(browser.text("#word")).isEqualTo("STOPS");
+    }
+
     private static String lane(String race, String lane) {
         return browser.text(race + " " + lane + " .value");
     }
