@@ -87,7 +87,8 @@ class PageInMeetingTest extends BrowsedPage {
         awaitValue(SPEED, "22.5 m/min");
         browser.await(
                 "the second picture", () -> browser.text("#beside-drawing").contains("stored"));
-        assertThat(browser.text("#beside-title")).contains("Process speed 45 m/min", "STOPS");
+        browser.await("what is pinned", () -> browser.text("#beside-title").contains("Process speed 45 m/min. STOPS"));
+        browser.awaitSettled();
 
         browser.click("#next");
         double start = number("Number(document.getElementById('time').value)");
