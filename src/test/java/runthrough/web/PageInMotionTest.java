@@ -248,6 +248,11 @@ class PageInMotionTest extends BrowsedPage {
                         + ".filter((e) => e.checkVisibility() && !e.closest('.scroll'))"
                         + ".map((e) => e.getBoundingClientRect().right))"))
                 .isLessThanOrEqualTo(390.5);
+        // A finger needs 44 px.
+        assertThat(number("return Math.min(...[...document.querySelectorAll('button, select, summary, [role=slider],"
+                        + " input:not([hidden])')].filter((e) => e.checkVisibility() && e.getBoundingClientRect().height)"
+                        + ".map((e) => Math.min(e.getBoundingClientRect().height, e.getBoundingClientRect().width)))"))
+                .isGreaterThanOrEqualTo(43.5);
         browser.picture("phone-" + name);
     }
 }
