@@ -211,9 +211,7 @@ class PageInMotionTest extends BrowsedPage {
         visit(width, height, phone);
         browser.await(
                 "the other capacities",
-                () -> browser.driver()
-                        .executeScript("return document.getElementById('curve-note').textContent")
-                        .toString()
+                () -> String.valueOf(browser.find("#curve-note").getDomProperty("textContent"))
                         .contains("Dashed"));
         assertThat(shift(0)).isLessThan(0.05);
         assertThat(number("return document.documentElement.scrollWidth")).isEqualTo(width);
