@@ -38,6 +38,7 @@ import runthrough.simulation.records.WorkRecord;
  * @param kindOf kind of each coil, from coil 1 of the replication on
  * @param usable usable length of each coil (m) at its start, from coil 1 on
  * @param stores whether there is an accumulator
+ * @param joins whether there is a joiner; without one the line is threaded anew
  * @param preparesNothing whether the next coil needs no work
  */
 @SuppressWarnings("ArrayRecordComponent") // columns of numbers, made once and sent
@@ -64,6 +65,7 @@ record CourseView(
         int[] kindOf,
         double[] usable,
         boolean stores,
+        boolean joins,
         boolean preparesNothing) {
 
     /** As many as somebody will watch from the one that is shown. */
@@ -168,6 +170,7 @@ record CourseView(
                 kinds(run.changes()),
                 usable(trace.points()),
                 !request.line().practice().isOneStrip(),
+                request.line().practice().hasJoiner(),
                 work.prepare().isEmpty());
     }
 

@@ -29,6 +29,7 @@ import runthrough.scenario.source.Raw;
  * @param system units that the scenario itself asks for: {@code metric} or {@code us}
  * @param units symbol and factor of each kind that the page shows
  * @param axes what a map may go over
+ * @param alternatives that the file names, each with its changes
  * @param mapX what a map goes over across at first
  * @param mapY and upwards
  */
@@ -41,6 +42,7 @@ record LineView(
         String system,
         Map<String, UnitView> units,
         List<AxisView> axes,
+        List<AlternativeView> alternatives,
         String mapX,
         String mapY) {
 
@@ -48,6 +50,7 @@ record LineView(
         problems = List.copyOf(problems);
         fields = List.copyOf(fields);
         axes = List.copyOf(axes);
+        alternatives = List.copyOf(alternatives);
     }
 
     /** Something wrong: with what, and in words with and without its place. */
@@ -98,13 +101,14 @@ record LineView(
                 PageRequest.name(draft.ownUnits().orElse(system)),
                 units(system),
                 axes,
+                AlternativeView.all(draft.file()),
                 LineFigure.RATED_SPEED.path(),
                 LineFigure.standingTime(request.line()).path());
     }
 
     /** What the page is given of a scenario that cannot be run. */
     static LineView refused(List<Fault> faults, UnitSystem system) {
-        return new LineView("", faults, List.of(), Map.of(), null, "", units(system), List.of(), "", "");
+        return new LineView("", faults, List.of(), Map.of(), null, "", units(system), List.of(), List.of(), "", "");
     }
 
     private static Map<String, UnitView> units(UnitSystem system) {

@@ -52,19 +52,20 @@ final class SliderEnds {
         double good = field.si();
         double bad = end;
         for (int i = 0; i < STEPS; i++) {
-            double middle = (good + bad) / 2;
+            double middle = field.whole() ? Math.rint((good + bad) / 2) : (good + bad) / 2;
             if (runs.test(middle)) {
                 good = middle;
             } else {
                 bad = middle;
             }
         }
-        return Numbers.rounded(good * field.per(), DIGITS) / field.per();
+        return field.whole() ? good : Numbers.rounded(good * field.per(), DIGITS) / field.per();
     }
 
     /** Whether the page can set it, as it writes it, and the line then be run. */
     private boolean runs(FieldView field, double si) {
-        String value = Numbers.text(si * field.per(), DIGITS) + " " + field.symbol();
+        String number = field.whole() ? Long.toString(Math.round(si)) : Numbers.text(si * field.per(), DIGITS);
+        String value = number + " " + field.symbol();
         ScenarioText.Changed changed =
                 PageScenario.edited(draft.text(), List.of(new ScenarioText.Change.Write(field.path(), value.strip())));
         return changed.problems().isEmpty()

@@ -134,7 +134,7 @@ export function showPinned(pins, line, answer, { use, remove }) {
     const isSaid = rows.some((other) => other.slice(1).join() === row.slice(1).join());
     if (new Set(fields.map((field) => field?.si)).size > 1 && !isSaid) rows.push(row);
   }
-  const made = table(["number", ...pins.map((_, i) => `pinned ${i + 1}`), "this line"], rows);
+  const made = table(["number", ...pins.map((pin, i) => pin.name ?? `pinned ${i + 1}`), "this line"], rows);
   byId("pinned-table").replaceChildren(...made.children);
   // Buttons stay while answers become surer: somebody may be about to click one.
   if (byId("pins").childElementCount === 2 * pins.length) return;

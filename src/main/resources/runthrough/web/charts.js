@@ -27,6 +27,7 @@ export class LevelChart {
     this.place = byId("level-chart");
     this.onSeek = onSeek;
     this.chart = null;
+    this.beside = null;
     this.now = 0;
     new ResizeObserver(() => {
       if (!this.chart) return;
@@ -60,6 +61,13 @@ export class LevelChart {
     }
   }
 
+  /** Shows the level of a second line in step with the first; none where null. */
+  accompany(course) {
+    if (course === this.beside) return;
+    this.beside = course;
+    if (this.window) this.draw();
+  }
+
   draw() {
     const [from, to] = this.window;
     const { length, speed } = this.words.units;
@@ -67,9 +75,11 @@ export class LevelChart {
     const minutes = t.map((s) => s / 60);
     const scaled = (values, per) => values.map((v) => v * per);
     const stores = this.look.capacity > 0;
+    const besides = stores && this.beside?.stores ? [t.map((time) => this.beside.at(this.beside.inStepWith(this.course, time)).level)] : [];
+    const most = Math.max(this.look.capacity, ...besides.flat());
     const options = {
       height: LEVEL_TALL,
-      scales: { x: { time: false }, m: { range: [0, Math.max(1e-9, this.look.capacity * length.per * 1.05)] }, v: { range: [0, this.look.topSpeed * speed.per * 1.1] } },
+      scales: { x: { time: false }, m: { range: [0, Math.max(1e-9, most * length.per * 1.05)] }, v: { range: [0, this.look.topSpeed * speed.per * 1.1] } },
       axes: [
         axis("time, min", { size: 44 }),
         ...(stores ? [axis(`level, ${length.symbol}`, { scale: "m" })] : []),
@@ -78,6 +88,7 @@ export class LevelChart {
       series: [
         { label: "time", value: (_, v) => (v === null ? "" : clock(v * 60)) },
         ...(stores ? [{ label: "level", scale: "m", stroke: colour("strip"), width: 2.5, fill: mixed(), value: (_, v) => show(v, length) }] : []),
+        ...besides.map(() => ({ label: "level, pinned line", scale: "m", stroke: colour("focus"), width: 2, dash: [3, 3], value: (_, v) => show(v, length) })),
         { label: "entry speed", scale: "v", stroke: colour("entry"), width: 1.6, dash: [7, 3], value: (_, v) => show(v, speed) },
         { label: "process speed", scale: "v", stroke: colour("process"), width: 1.6, value: (_, v) => show(v, speed) },
       ],
@@ -88,7 +99,7 @@ export class LevelChart {
       },
     };
     this.chart?.destroy();
-    this.chart = make(this.place, options, [minutes, ...(stores ? [scaled(x, length.per)] : []), scaled(ve, speed.per), scaled(vp, speed.per)]);
+    this.chart = make(this.place, options, [minutes, ...(stores ? [scaled(x, length.per)] : []), ...besides.map((levels) => scaled(levels, length.per)), scaled(ve, speed.per), scaled(vp, speed.per)]);
     this.present = el("div", { class: "present" });
     this.chart.over.append(this.present);
     this.cursor();

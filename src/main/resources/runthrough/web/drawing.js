@@ -32,8 +32,12 @@ export class Drawing {
     this.onBuilt = () => {};
   }
 
-  /** Makes the picture for a line; `look` is its shape, from the program, `say` turns numbers into words, `fastest` is the full scale of the process. */
-  build(look, say, fastest) {
+  /**
+   * Makes the picture for a line; `given` is its shape, from the program, `say` turns numbers into words, `fastest` is the full scale
+   * of the process, `scale` how large its accumulator is against that of a line it stands beside.
+   */
+  build(given, say, fastest, scale = 1) {
+    const look = { ...given, scale };
     Object.assign(this, { look, say, fastest });
     const frame = (this.frame = PHONE.matches ? NARROW : WIDE);
     this.root.setAttribute("viewBox", `0 0 ${frame.wide} ${frame.tall}`);
@@ -60,7 +64,7 @@ export class Drawing {
   /** Fits the picture to its place when that has become a phone's, or is none any more. */
   fit() {
     const isOther = this.look && PHONE.matches !== (this.frame === NARROW);
-    if (isOther) this.build(this.look, this.say, this.fastest);
+    if (isOther) this.build(this.look, this.say, this.fastest, this.look.scale);
     return isOther;
   }
 

@@ -88,8 +88,8 @@ const MOST_PEOPLE = 4;
 
 /** People at work, standing with their feet at (x, y). */
 class People {
-  constructor(x, y) {
-    this.all = Array.from({ length: MOST_PEOPLE }, (_, i) => svg("path", { class: "person", visibility: "hidden",
+  constructor(x, y, most = MOST_PEOPLE, kind = "person") {
+    this.all = Array.from({ length: most }, (_, i) => svg("path", { class: kind, visibility: "hidden",
       transform: `translate(${x - i * 24} ${y}) scale(1.35)`,
       d: "M -6 0 V -18 M 6 0 V -18 M -7 -18 V -34 Q -7 -39 0 -39 Q 7 -39 7 -34 V -18 Z M -5 -46 A 5 5 0 1 1 5 -46 A 5 5 0 1 1 -5 -46 Z" }));
     this.group = svg("g", {}, ...this.all);
@@ -114,7 +114,8 @@ export class Joiner {
     this.doing = svg("text", { x, y: frame.strip + 95, "text-anchor": "middle", class: "doing" });
     this.rejected = svg("text", { x, y: 228, "text-anchor": "middle", class: "halttext" });
     this.people = new People(x + 30, 336);
-    this.group = svg("g", {}, body, this.head, name, this.left, this.doing, this.rejected, this.people.group);
+    this.idle = new People(x - 58, 322, 2, "person idle");
+    this.group = svg("g", {}, body, this.head, name, this.left, this.doing, this.rejected, this.people.group, this.idle.group);
   }
 
   show(course, s, race) {
@@ -123,11 +124,13 @@ export class Joiner {
     const waitsFor = under.find((one) => one.list === "prepare");
     const stands = race.stands;
     this.head.setAttribute("visibility", standing.length ? "visible" : "hidden");
-    write(this.left, stands ? `${this.say.time(race.joint < 90 ? Math.round(race.joint) : race.joint)} of joint` : "");
+    write(this.left, stands ? `${this.say.time(race.joint < 90 ? Math.round(race.joint) : race.joint)} of ${course.joins ? "joint" : "rethread"}` : "");
     write(this.doing, standing.length ? short(standing[0].name) : stands ? (waitsFor ? "waits for the next coil" : "waits for people") : s.entryState === "running-out" ? "the tail is coming" : "");
     const pass = course.passAt(s.time);
     write(this.rejected, pass > 1 ? (pass === 2 ? "joint rejected, made again" : `joint rejected, ${pass}th time`) : "");
     this.people.show(standing.reduce((most, one) => Math.max(most, one.people), 0));
+    // Those of the crew who do nothing at the coil change now; with shifts they are not counted.
+    this.idle.show(course.crew === null ? 0 : course.crew - under.reduce((sum, one) => sum + one.people, 0));
   }
 }
 

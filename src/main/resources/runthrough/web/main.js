@@ -37,7 +37,7 @@ const levelChart = new LevelChart((time) => player.seek(time));
 const player = new Player(drawing, (s) => {
   levelChart.move(s.time, player.span);
   capacityGrip.place();
-});
+}, (course) => levelChart.accompany(course));
 const inputs = new Inputs(change);
 inputs.onText = (text) => read(text);
 const capacityGrip = new CapacityGrip(drawing, inputs);
@@ -149,6 +149,7 @@ function take(text, line, tried, isSliding = false) {
   document.title = `${line.title} – Runthrough`;
   inputs.take(line, text);
   inputs.faults([], tried);
+  pins.offer(line);
   forget();
   answer();
 }

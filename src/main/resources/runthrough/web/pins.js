@@ -1,7 +1,7 @@
 // Lines that were pinned: beside this one in a table, and the latest of them as a second picture in step with the first.
-import { ask, Latest } from "./api.js";
+import { ask, Latest, Refusal } from "./api.js";
 import { showPinned } from "./answer.js";
-import { byId } from "./dom.js";
+import { byId, el } from "./dom.js";
 import { Drawing } from "./drawing.js";
 import { Race } from "./race.js";
 import { showPart, shownPart } from "./tabs.js";
@@ -20,6 +20,26 @@ export class Pins {
     this.drawing = new Drawing(byId("beside-drawing"));
     this.race = new Race(byId("beside-race"));
     byId("pin").addEventListener("click", () => this.add());
+    byId("alternatives").addEventListener("change", (event) => {
+      const one = this.page.state.line.alternatives[Number(event.target.value)];
+      event.target.value = "";
+      this.addAlternative(one).catch(this.page.complain);
+    });
+  }
+
+  /** The alternatives that the file of `line` names, to run beside it. */
+  offer(line) {
+    byId("beside-choice").hidden = !line.alternatives.length;
+    byId("alternatives").replaceChildren(el("option", { value: "" }, "an alternative of the file …"), ...line.alternatives.map((one, i) => el("option", { value: i }, one.name)));
+  }
+
+  /** Pins the present line with the changes of `alternative`. */
+  async addAlternative(alternative) {
+    const { text, units } = this.page.state;
+    const reply = await ask("/api/edit", { text, changes: alternative.changes, units });
+    if (reply.line.problems.length) throw new Refusal(`“${alternative.name}” cannot be run: ${reply.line.problems[0].whole}`, 422);
+    await this.take([...this.all.map((pin) => pin.text), reply.text].slice(-MOST), new Map([[reply.text, alternative.name]]));
+    this.keep();
   }
 
   add() {
@@ -42,12 +62,13 @@ export class Pins {
     this.accompany();
   }
 
-  /** Pinned lines from their texts, with answers in the present units. */
-  async take(texts) {
+  /** Pinned lines from their texts, with answers in the present units; `names` of those that the file names. */
+  async take(texts, names = new Map()) {
+    for (const pin of this.all) if (pin.name) names.set(pin.text, pin.name);
     this.all = await Promise.all(texts.map(async (text) => {
       const body = { text, units: this.page.state.units };
       const [line, given] = await Promise.all([ask("/api/line", body), ask("/api/answer", { ...body, effort: 0 })]);
-      return { text, line: { ...line, look: { ...line.look, ...line.look.sizes } }, answer: given };
+      return { text, name: names.get(text), line: { ...line, look: { ...line.look, ...line.look.sizes } }, answer: given };
     }));
     this.show();
     this.accompany();
@@ -65,7 +86,7 @@ export class Pins {
     if (!this.all.length && shownPart() === "pinned") showPart("why");
     const last = this.all.at(-1);
     byId("beside").hidden = !last;
-    if (last) byId("beside-title").textContent = `Pinned line: ${differences(last.line, line) || "the same as this one"}. ${last.answer.word}`;
+    if (last) byId("beside-title").textContent = `Pinned line: ${last.name ?? (differences(last.line, line) || "the same as this one")}. ${last.answer.word}`;
     else this.page.player.accompany(null);
   }
 
@@ -78,7 +99,8 @@ export class Pins {
     this.#latest.run((signal) => ask("/api/course", body, signal)).then((given) => {
       if (!given || this.all.at(-1) !== last) return;
       const words = new Words(last.line.units);
-      this.drawing.build(last.line.look, words, this.page.fastest());
+      const scale = last.line.look.capacity / this.page.state.line.look.capacity;
+      this.drawing.build(last.line.look, words, this.page.fastest(), scale > 0 && scale < 1 ? scale : 1);
       this.page.player.accompany({ course: new Course(given), drawing: this.drawing, race: this.race, words });
     }).catch(this.page.complain);
   }

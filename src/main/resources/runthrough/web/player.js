@@ -2,14 +2,15 @@
 import { byId, reducedMotion } from "./dom.js";
 import { runningCoil } from "./drawing.js";
 import { Race } from "./race.js";
-import { clock } from "./words.js";
+import { apart, clock } from "./words.js";
 
 /** A coil change is best watched in about so many seconds. */
 const WATCHED = 9;
 
 export class Player {
-  /** `onTime(s)` is called with every instant that is shown. */
-  constructor(drawing, onTime) {
+  /** `onTime(s)` is called with every instant that is shown, `onBeside(course)` with that of a second line, or null. */
+  constructor(drawing, onTime, onBeside) {
+    this.onBeside = onBeside;
     this.drawing = drawing;
     this.onTime = onTime;
     this.course = null;
@@ -26,7 +27,7 @@ export class Player {
     document.addEventListener("visibilitychange", () => document.hidden && this.setPlaying(false));
   }
 
-  /** A new course of the same line, or of one that was changed: it is at the same coil change, as long after its start. */
+  /** A new course of the same line, or of one that was changed: it is at the same coil change, in step. */
   take(course, words) {
     const before = this.course;
     this.course = course;
@@ -35,6 +36,8 @@ export class Player {
     byId("time").max = String(course.end);
     if (before) this.time = course.inStepWith(before, this.time);
     else this.arrive();
+    if (course.searched) this.worst = { of: course.searched, replication: course.replication, number: course.worst };
+    write(byId("shown"), this.tellShown());
     this.watch();
     this.show();
   }
@@ -43,7 +46,8 @@ export class Player {
   arrive() {
     const worst = this.course.changes.find((change) => change.number === this.course.worst);
     if (!worst) return;
-    this.seek(this.course.span(worst)[0]);
+    // What does not move is shown in the middle of the joint.
+    this.seek(reducedMotion() ? (worst.stopped + worst.released) / 2 : this.course.span(worst)[0]);
     const ideal = (worst.released - worst.stopped) / WATCHED;
     const paces = [...byId("pace").options].map((option) => Number(option.value));
     const off = (pace) => Math.abs(Math.log(pace / ideal));
@@ -109,6 +113,7 @@ export class Player {
   /** Has a second line, drawn by `drawing`, run in step with the first; none where null. */
   accompany(beside) {
     this.beside = beside;
+    this.onBeside(beside?.course ?? null);
     if (beside) this.show();
   }
 
@@ -128,6 +133,14 @@ export class Player {
     write(byId("telling"), this.tell(s));
     write(byId("joints"), this.tellJoints(s));
     this.onTime(s);
+  }
+
+  /** Which coil change of the run it is. */
+  tellShown() {
+    const { replication, worst } = this.course;
+    const isWorst = this.worst?.replication === replication && this.worst.number === worst;
+    const of = isWorst ? `, the worst of ${apart(String(this.worst.of))} coil changes when last looked for` : "";
+    return `The picture shows coil change ${worst} of replication ${replication + 1}${of}.`;
   }
 
   /** Where the joints are that are on their way. */

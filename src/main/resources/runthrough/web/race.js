@@ -46,13 +46,13 @@ function write(node, text) {
 export function raceAt(course, s) {
   const change = course.raced(s.time);
   const strip = course.stores ? Math.max(0, s.level - (change?.stopLevel ?? 0)) / Math.max(s.processSpeed, 0.2 * s.rated) : 0;
-  if (!change) return { strip, joint: 0, most: Math.max(1, strip), name: "Joint", isShort: false, change };
+  if (!change) return { strip, joint: 0, most: Math.max(1, strip), name: "", isShort: false, change };
   const isMade = s.time >= change.released;
   const stands = s.time >= change.stopped && !isMade;
   const joint = isMade ? 0 : change.released - Math.max(s.time, change.stopped);
   return {
     change, strip, joint, stands, isMade,
-    name: isMade ? "Joint made" : stands ? "Joint left" : "Joint to make",
+    name: `${course.joins ? "Joint" : "Rethread"} ${isMade ? "made" : stands ? "left" : "to make"}`,
     most: Math.max(1, course.mostStrip, change.released - change.stopped),
     isShort: stands && change.outcome === "stopped",
   };
@@ -61,7 +61,7 @@ export function raceAt(course, s) {
 function said({ change, strip, joint, stands, isMade }, course, s, words) {
   if (!change) return "";
   const name = `Coil change ${change.number}`;
-  if (!course.stores) return stands ? `${name}: no strip is stored, so the process stands while the joint is made.` : `${name}: the process stops for every joint.`;
+  if (!course.stores) return `${name}: no strip is stored, so the process ${stands ? "stands" : "stops"}.`;
   if (isMade) {
     return { "ran-through": `${name}: the process ran through.`, slowed: `${name}: the process slowed to save strip.` }[change.outcome] ?? `${name}: the process stopped.`;
   }

@@ -6,8 +6,8 @@ export class Gauge {
   constructor(look, say, frame) {
     this.look = look;
     this.say = say;
-    this.top = frame.top - 8;
     this.bottom = frame.strip - 38;
+    this.top = this.bottom - (this.bottom - frame.top + 8) * look.scale;
     this.x = frame.left + 6;
     const { x } = this;
     const middle = (frame.left + frame.right) / 2;
@@ -112,7 +112,7 @@ class Strands {
     const from = this.left + 30;
     const pitch = (this.right - 30 - from) / this.pairs;
     const low = this.frame.strip - 40;
-    const reach = low - this.frame.top - 24;
+    const reach = (low - this.frame.top - 24) * this.look.scale;
     const y = low - share * reach;
     this.hold = { x: from + (this.pairs * pitch) / 2, y: y - 14, along: "y", reach };
     let d = `M ${this.left} ${this.frame.strip} H ${from}`;
@@ -134,7 +134,7 @@ class Strands {
     const rows = this.pairs;
     const { top, inset, lead } = this.frame;
     const fixedX = this.left + inset;
-    const reach = this.right - fixedX - lead - 30;
+    const reach = (this.right - fixedX - lead - 30) * this.look.scale;
     const x = fixedX + lead + share * reach;
     this.hold = { x: x + 16, y: top + 12, along: "x", reach };
     const gap = (this.frame.strip - 28 - top) / (rows * 2);

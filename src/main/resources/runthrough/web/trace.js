@@ -98,13 +98,13 @@ export class Course {
     return [from, Math.min(this.end, next ? Math.max(change.released + 1, next.start - 1) : this.end, to)];
   }
 
-  /** The time here that is in step with `time` of `other`: the same coil change, as long after its start. */
+  /** The time here that is in step with `time` of `other`: the same coil change, as long after its tail has stopped. */
   inStepWith(other, time) {
     const theirs = other.raced(time);
     const mine = theirs && this.changes.find((one) => one.number === theirs.number);
     if (!mine) return Math.min(time, this.end);
     const next = this.changes.find((one) => one.number === theirs.number + 1);
-    return Math.max(this.begin, Math.min(mine.start + time - theirs.start, next ? next.start - 0.1 : this.end));
+    return Math.max(this.begin, Math.min(mine.stopped + time - theirs.stopped, next ? next.start - 0.1 : this.end));
   }
 
   nextChange(time) {

@@ -67,7 +67,7 @@ class PageInMeetingTest extends BrowsedPage {
         awaitValue(SPEED, "45.7 m/min");
         grip("Process speed").sendKeys(Keys.HOME);
         awaitValue(SPEED, "22.5 m/min");
-        assertThat(browser.text("#word")).isEqualTo("RUNS THROUGH");
+        browser.await("the verdict to turn", () -> browser.text("#word").equals("RUNS THROUGH"));
 
         // From the middle of the upper half of the dial to straight up: 45 of 90 m/min.
         new Actions(browser.driver())
@@ -87,7 +87,8 @@ class PageInMeetingTest extends BrowsedPage {
         awaitValue(SPEED, "22.5 m/min");
         browser.await(
                 "the second picture", () -> browser.text("#beside-drawing").contains("stored"));
-        assertThat(browser.text("#beside-title")).contains("Process speed 45 m/min", "STOPS");
+        browser.await("what is pinned", () -> browser.text("#beside-title").contains("Process speed 45 m/min. STOPS"));
+        browser.awaitSettled();
 
         browser.click("#next");
         double start = number("Number(document.getElementById('time').value)");
@@ -97,6 +98,23 @@ class PageInMeetingTest extends BrowsedPage {
         assertThat(lane("#race", ".joint")).isEqualTo(lane("#beside-race", ".joint"));
         assertThat(72 - level("#beside-drawing")).isCloseTo(2 * (72 - level("#drawing")), within(1.5));
         browser.picture("in-step");
+    }
+
+    /** An alternative of the file is one choice away from running beside the line. */
+    @Test
+    void anAlternativeOfTheFileRunsBesideTheLine() {
+        browser.choose("#shipped", "roll-former");
+        browser.await("its line", () -> browser.text("#title").startsWith("Harrow Lane"));
+        browser.awaitSettled();
+
+        browser.choose("#alternatives", "0");
+
+        browser.await("the alternative", () -> browser.text("#beside-title").contains("second uncoiler. RUNS THROUGH"));
+        browser.await(
+                "its picture",
+                () -> browser.text("#beside-race").contains("ran through")
+                        || browser.text("#beside-race").contains("enough strip"));
+        assertThat(browser.text("#word")).isEqualTo("STOPS");
     }
 
     private static String lane(String race, String lane) {

@@ -150,7 +150,7 @@ class ServedWorkTest extends ServedPage {
             for (JsonNode end : ends) {
                 String value = String.format(
                         java.util.Locale.ROOT,
-                        "%.3g %s",
+                        field.get("whole").asBoolean() ? "%.0f %s" : "%.3g %s",
                         end.asDouble() * field.get("per").asDouble(),
                         field.get("symbol").asText());
                 edited(text, change(field.get("path").asText()).put("value", value));

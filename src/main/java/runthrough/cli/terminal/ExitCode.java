@@ -16,9 +16,6 @@ public final class ExitCode {
     public static final int CASE_FAILED = 5;
     /** Given up by the user, as shells count an interrupt. */
     public static final int GIVEN_UP = 130;
-    /** Who reads the answer through a pipe has closed it, as shells count that. */
-    public static final int NOBODY_READS = 141;
-
     /** The reader of a pipe has gone, as shells count a closed pipe. */
     public static final int PIPE_CLOSED = 141;
 
