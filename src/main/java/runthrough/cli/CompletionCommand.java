@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.ExitCode;
+import runthrough.cli.terminal.ManPage;
 
 /** Prints the script that lets a shell complete commands and options. */
 @Command(

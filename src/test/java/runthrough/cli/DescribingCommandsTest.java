@@ -87,4 +87,20 @@ class DescribingCommandsTest {
                         "process.downtime");
         assertThat(done.err()).isEmpty();
     }
+
+    /** groff_man(7): a line that begins with a point is a request; a point of ours is escaped. */
+    @Test
+    void theManualPageHasASectionForEachCommand() {
+        String page = new Session(folder).run("completion", "--man").out();
+
+        assertThat(page)
+                .startsWith(".TH RUNTHROUGH 1 ")
+                .contains(
+                        ".SH NAME\nrunthrough \\- ",
+                        ".SH COMMAND RUN\n",
+                        ".SH COMMAND MERGE\n",
+                        "\\-\\-require\\-target");
+        assertThat(page.lines().filter(line -> line.startsWith(".")))
+                .allMatch(line -> line.matches("\\.(TH RUNTHROUGH|SH [A-Z]).*|\\.nf|\\.fi"));
+    }
 }

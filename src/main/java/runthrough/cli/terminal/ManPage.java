@@ -1,15 +1,15 @@
-package runthrough.cli;
+package runthrough.cli.terminal;
 
 import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
-import runthrough.cli.terminal.ProgramVersion;
 
 /** The manual page: the help of the program and of each of its commands, in the language of man (groff_man(7)). */
-final class ManPage {
+public final class ManPage {
     private ManPage() {}
 
-    static String of(CommandLine program) {
+    /** The page of {@code program}. */
+    public static String of(CommandLine program) {
         StringBuilder page = new StringBuilder();
         page.append(".TH RUNTHROUGH 1 \"\" \"")
                 .append(ProgramVersion.text())
