@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
@@ -82,7 +83,8 @@ record HostileInput(Path folder, HostileRequest request, Map<Character, Slips> s
         char kind = KINDS.charAt(found < 0 ? Math.floorMod(input[0], KINDS.length()) : found);
         byte[] rest = Arrays.copyOfRange(input, 1, input.length);
         char small = Character.toLowerCase(kind);
-        byte[] text = kind == small ? rest : slips.get(small).made(rest);
+        byte[] text =
+                kind == small ? rest : Objects.requireNonNull(slips.get(small)).made(rest);
         try {
             read(small, text);
         } catch (AssertionError | RuntimeException e) {

@@ -132,6 +132,6 @@ record Slips(List<List<String>> texts, List<String> pieces) {
     }
 
     private static int number(byte[] plan, int at) {
-        return (plan[at] & 0xFF) << 8 | plan[at + 1] & 0xFF;
+        return ((plan[at] & 0xFF) << 8) | (plan[at + 1] & 0xFF);
     }
 }
