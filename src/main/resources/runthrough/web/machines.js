@@ -127,7 +127,7 @@ export class Joiner {
     write(this.left, stands ? `${this.say.time(race.joint < 90 ? Math.round(race.joint) : race.joint)} of ${course.joins ? "joint" : "rethread"}` : "");
     write(this.doing, standing.length ? short(standing[0].name) : stands ? (waitsFor ? "waits for the next coil" : "waits for people") : s.entryState === "running-out" ? "the tail is coming" : "");
     const pass = course.passAt(s.time);
-    write(this.rejected, pass > 1 ? (pass === 2 ? "joint rejected, made again" : `joint rejected, ${pass}th time`) : "");
+    write(this.rejected, pass > 1 ? (pass === 2 ? "joint rejected, made again" : `joint rejected ${pass - 1} times`) : "");
     this.people.show(standing.reduce((most, one) => Math.max(most, one.people), 0));
     // Those of the crew who do nothing at the coil change now; with shifts they are not counted.
     this.idle.show(course.crew === null ? 0 : course.crew - under.reduce((sum, one) => sum + one.people, 0));
