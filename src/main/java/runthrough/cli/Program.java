@@ -2,6 +2,7 @@ package runthrough.cli;
 
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
@@ -18,6 +19,12 @@ import runthrough.cli.terminal.ProgramVersion;
 /** One run of the program: a command line in, an exit code out. */
 final class Program {
     private static final String DEBUG = "--debug";
+
+    /** Between two attempts to say that memory is short (ns), and how many there are. */
+    private static final long A_MOMENT = 50_000_000;
+
+    private static final int MOST_WAITS = 60;
+
     private static final String QUIET = "--quiet";
     private static final Set<String> ASK_FOR_VERSION = Set.of("--version", "-V");
 
@@ -99,8 +106,20 @@ final class Program {
         try {
             return written(commandLine(args).execute(args));
         } catch (OutOfMemoryError | StackOverflowError e) {
-            return failures(List.of(args)).tell(e);
+            return shownOnceThereIsRoom(e, List.of(args));
         }
+    }
+
+    /** Threads that are being given up may hold all memory for a moment more. */
+    private int shownOnceThereIsRoom(Error failure, List<String> args) {
+        for (int wait = 0; wait < MOST_WAITS; wait++) {
+            try {
+                return failures(args).tell(failure);
+            } catch (OutOfMemoryError again) {
+                LockSupport.parkNanos(A_MOMENT);
+            }
+        }
+        return ExitCode.INTERNAL_ERROR;
     }
 
     private CommandLine commandLine(String... args) {
