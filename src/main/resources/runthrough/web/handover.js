@@ -22,8 +22,19 @@ export async function linkedText() {
   }
 }
 
+/** A small link could unpack to more than the browser holds: no line has more than this many bytes, as the program reads it. */
+const MOST_BYTES = 1_000_000;
+
 async function squeezed(bytes, through) {
-  const stream = new Blob([bytes]).stream().pipeThrough(through);
+  let count = 0;
+  const bound = new TransformStream({
+    transform(chunk, out) {
+      count += chunk.length;
+      if (count > MOST_BYTES) throw new Error("more than a line has");
+      out.enqueue(chunk);
+    },
+  });
+  const stream = new Blob([bytes]).stream().pipeThrough(through).pipeThrough(bound);
   return new Uint8Array(await new Response(stream).arrayBuffer());
 }
 

@@ -36,18 +36,17 @@ export class History {
     this.keep();
   }
 
-  /** `text` is the line now; `part` is what a slider moves, or empty. */
-  take(text, part) {
+  /** `text` is the line now; `part` is what a slider moves, or empty; `movedAt` when it was moved (ms), however late the line came. */
+  take(text, part, movedAt) {
     if (text === this.now) return;
-    const now = Date.now();
-    const isSameMove = part !== "" && part === this.#part && now - this.#changed < ONE_MOVE && this.at > 0;
+    const isSameMove = part !== "" && part === this.#part && movedAt - this.#changed < ONE_MOVE && this.at > 0;
     this.texts.length = this.at + 1;
     if (isSameMove) this.texts[this.at] = text;
     else this.texts.push(text);
     if (this.texts.length > MOST) this.texts.shift();
     this.at = this.texts.length - 1;
     this.#part = part;
-    this.#changed = now;
+    this.#changed = movedAt;
     this.keep();
   }
 

@@ -101,17 +101,18 @@ function change(changes, isSliding = false) {
   const before = (state.waiting ?? []).filter((one) => !changes.some((other) => other.path === one.path));
   state.waiting = [...before, ...changes];
   state.sliding = isSliding;
+  state.movedAt = Date.now();
   if (!state.sending) send();
 }
 
 async function send() {
   state.sending = true;
   while (state.waiting) {
-    const { waiting: changes, sliding } = state;
+    const { waiting: changes, sliding, movedAt } = state;
     state.waiting = null;
     try {
       const reply = await ask("/api/edit", { text: state.text, changes, units: state.units });
-      if (reply.line) take(reply.text, reply.line, changes.map((one) => one.path), sliding);
+      if (reply.line) take(reply.text, reply.line, changes.map((one) => one.path), sliding, movedAt);
     } catch (e) {
       complain(e);
     }
@@ -119,7 +120,7 @@ async function send() {
   state.sending = false;
 }
 
-function take(text, line, tried, isSliding = false) {
+function take(text, line, tried, isSliding = false, movedAt = Date.now()) {
   const faulty = line.problems.length > 0;
   byId("faults").hidden = !faulty;
   byId("faults-title").textContent = tried.length ? "This change cannot be made; the line stays as it was" : "This line cannot be run as described";
@@ -140,7 +141,7 @@ function take(text, line, tried, isSliding = false) {
     showPart("text");
     return;
   }
-  history.take(text, isSliding ? tried.join() : "");
+  history.take(text, isSliding ? tried.join() : "", movedAt);
   line.look = { ...line.look, ...line.look.sizes };
   state.line = line;
   state.words = new Words(line.units);

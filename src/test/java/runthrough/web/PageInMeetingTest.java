@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.util.Arrays;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.zip.Deflater;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
@@ -37,6 +40,26 @@ class PageInMeetingTest extends BrowsedPage {
     /** How far along the first picture and the second something stands, in px of their own. */
     private static double number(String script) {
         return ((Number) Objects.requireNonNull(browser.driver().executeScript("return " + script))).doubleValue();
+    }
+
+    /** 5 MB of nothing are 5 kB of link. */
+    @Test
+    void aLinkThatUnpacksToMoreThanALineIsRefused() {
+        Deflater deflater = new Deflater(Deflater.BEST_COMPRESSION, true);
+        deflater.setInput(new byte[5_000_000]);
+        deflater.finish();
+        byte[] packed = new byte[10_000];
+        int length = deflater.deflate(packed);
+        String link = "#line=" + Base64.getUrlEncoder().withoutPadding().encodeToString(Arrays.copyOf(packed, length));
+
+        Object said = browser.driver()
+                .executeAsyncScript(
+                        "const done = arguments[1]; history.replaceState(null, '', arguments[0]);"
+                                + "import('/handover.js').then((module) => module.linkedText())"
+                                + ".then((text) => done('read ' + text.length), (e) => done(e.message));",
+                        link);
+
+        assertThat(String.valueOf(said)).contains("The link is damaged");
     }
 
     /**
