@@ -80,10 +80,14 @@ final class RemedySearch {
         return remedies;
     }
 
-    /** A lever: what is needed is a step of its scale, or the value that asks least. */
+    /** A lever: what is needed is a step of its scale, or the value that asks least; with what it costs in the line that it is enough for. */
     private Remedy moved(What what, Varied varied) {
         DoublePredicate lasts = value -> lasts(varied.variant().apply(value));
-        OptionalDouble needed = easier(varied, nearest(varied, lasts), withPresentAccumulator(varied.lever()));
+        OptionalDouble withLarge = nearest(varied, lasts);
+        Optional<Varied> own = own(varied.lever());
+        OptionalDouble withPresent = own.map(this::answer).orElseGet(OptionalDouble::empty);
+        OptionalDouble needed = easier(varied, withLarge, withPresent);
+        Varied enoughFor = needed.equals(withPresent) ? own.orElse(varied) : varied;
         return new Remedy(
                 what,
                 varied.lever().element(),
@@ -91,19 +95,18 @@ final class RemedySearch {
                 varied.present(),
                 needed,
                 varied.easiest(),
-                needed.isPresent() ? run.cost(varied, needed.getAsDouble()) : Optional.empty());
+                needed.isPresent() ? run.cost(enoughFor, needed.getAsDouble()) : Optional.empty());
     }
 
-    /** What of {@code lever} lets the present accumulator be enough, as of a crew that must first refill a larger one. */
-    private OptionalDouble withPresentAccumulator(Lever lever) {
+    /** The same lever with the accumulator as it is. */
+    private Optional<Varied> own(Lever lever) {
         return LeverList.of(request.line(), request.resultsIn()).stream()
                 .map(Supplier::get)
-                .filter(own -> own.lever().equals(lever))
-                .map(this::answer)
-                .findFirst()
-                .orElseGet(OptionalDouble::empty);
+                .filter(varied -> varied.lever().equals(lever))
+                .findFirst();
     }
 
+    /** What lets the present accumulator be enough, as of a crew that must first refill a larger one. */
     private OptionalDouble answer(Varied own) {
         LeverSearch search = run.along(own);
         OptionalDouble answer = search.find(goal, own.present()).answer();
