@@ -1,6 +1,7 @@
 package runthrough.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -120,7 +121,15 @@ class SizeCommandTest {
                         .asDouble())
                 .isGreaterThan(0.97);
         assertThat(size.at("/answer").asText()).isEqualTo("found");
-        assertThat(size.at("/smallest/capacity_m").asDouble()).isLessThanOrEqualTo(170);
+        double smallest = size.at("/smallest/capacity_m").asDouble();
+        assertThat(smallest).isLessThanOrEqualTo(170);
+        assertThat(sizeAt("60 m").at("/verdict").asText()).isEqualTo("TOO SMALL");
+        assertThat(sizeAt("900 m").at("/verdict").asText()).isEqualTo("TOO LARGE");
+        assertThat(sizeAt("900 m").at("/smallest/capacity_m").asDouble()).isCloseTo(smallest, within(10.0));
+    }
+
+    private JsonNode sizeAt(String capacity) throws IOException {
+        return json("size", "busy.yaml", "--no-report", "--json", "--set", "accumulator.capacity=" + capacity);
     }
 
     /**

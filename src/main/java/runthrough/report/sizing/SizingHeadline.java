@@ -16,12 +16,18 @@ final class SizingHeadline {
         this.words = words;
     }
 
+    /** Whether the present accumulator misses the target although a smaller one meets it. */
+    private boolean isBeyond() {
+        double now = sizing.present().orElseThrow().size().capacity();
+        return words.smallest().orElse(Double.POSITIVE_INFINITY) < now;
+    }
+
     Headline headline() {
         return switch (sizing.answer()) {
             case FOUND ->
                 switch (words.present()) {
                     case MEETS -> new Headline(Tone.RUNS_THROUGH, "LARGE ENOUGH", found());
-                    case MISSES -> new Headline(Tone.STOPS, "TOO SMALL", found());
+                    case MISSES -> new Headline(Tone.STOPS, isBeyond() ? "TOO LARGE" : "TOO SMALL", found());
                     case UNDECIDED -> new Headline(Tone.MARGINAL, "MARGINAL", found());
                 };
             case NONE_IS_ENOUGH ->

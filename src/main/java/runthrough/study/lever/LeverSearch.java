@@ -3,6 +3,8 @@ package runthrough.study.lever;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import runthrough.study.Evaluation;
 import runthrough.study.Goal;
 import runthrough.study.search.Crossing;
@@ -15,6 +17,9 @@ import runthrough.study.search.TargetSearch.Guess;
  * <p>Rule LEVER-12.
  */
 public final class LeverSearch {
+    /** What is tried of the present capacity where a very large one is not enough: the nearest first. */
+    private static final double[] NEAR_PRESENT = {1, Math.sqrt(0.5), Math.sqrt(2), 0.5, 2, 0.25, 4};
+
     private final Varied varied;
     private final LineTrials trials;
     private final Optional<LineTrials> quickTrials;
@@ -43,9 +48,17 @@ public final class LeverSearch {
         if (isMet(goal, varied.easiest())) {
             return search.from(Guess.about(near(goal, guess)));
         }
-        // More may be worse: of a crew that must first refill a large accumulator. Then what there is may do, and a
-        // little less.
-        return search.from(Guess.about(isMet(goal, varied.present()) ? varied.present() : varied.easiest()));
+        return search.from(Guess.about(nearPresent(goal).orElse(varied.easiest())));
+    }
+
+    /** More capacity may be worse, as of a crew that must first refill it: then what there is may do, or what is not far from it. */
+    private OptionalDouble nearPresent(Goal goal) {
+        double[] factors = varied.lever().what() == Lever.What.CAPACITY ? NEAR_PRESENT : new double[] {1};
+        double step = varied.scale().step();
+        return DoubleStream.of(factors)
+                .map(factor -> factor == 1 ? varied.present() : Math.rint(factor * varied.present() / step) * step)
+                .filter(value -> isMet(goal, value))
+                .findFirst();
     }
 
     private boolean isMet(Goal goal, double value) {

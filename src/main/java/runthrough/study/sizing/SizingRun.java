@@ -46,6 +46,9 @@ final class SizingRun {
     /** About so many capacities are tried. */
     private static final int EXPECTED_TRIALS = 20;
 
+    /** What is found so many times as large as the present capacity is not taken before smaller ones have been tried. */
+    private static final double FAR_OFF = 4;
+
     /** So many times the capacity for a mean joint is more than anybody builds. */
     private static final double HUGE = 10;
 
@@ -94,8 +97,7 @@ final class SizingRun {
         Optional<Crossing> ofLarge = endurance.lasts()
                 ? Optional.of(smallest()).filter(c -> c.value().isPresent())
                 : Optional.empty();
-        Optional<Crossing> found = ofLarge.filter(this::isNoLargerThanPresent)
-                .or(() -> upToPresent().or(() -> ofLarge));
+        Optional<Crossing> found = ofLarge.filter(this::isNoLargerThanPresent).or(() -> smallerNearPresent(ofLarge));
         Sizing sizing = found.isEmpty()
                 ? noneEnough(ample, endurance, false)
                 : onlyByDowntime(found.get()).orElseGet(() -> sizing(Answer.FOUND, found, Optional.empty()));
@@ -103,25 +105,42 @@ final class SizingRun {
         return sizing;
     }
 
+    /** Of what is found near the present capacity, and of {@code ofLarge}, the smaller. */
+    private Optional<Crossing> smallerNearPresent(Optional<Crossing> ofLarge) {
+        double large = ofLarge.map(found -> found.answer().orElse(Double.POSITIVE_INFINITY))
+                .orElse(Double.POSITIVE_INFINITY);
+        return large > FAR_OFF * asLever.present()
+                ? nearPresent()
+                        .filter(near -> near.answer().orElseThrow() < large)
+                        .or(() -> ofLarge)
+                : ofLarge;
+    }
+
     private boolean isNoLargerThanPresent(Crossing crossing) {
         return crossing.answer().orElse(Double.POSITIVE_INFINITY) <= asLever.present();
     }
 
-    /** The smallest that is enough, if the present one is: where more does worse, a very large one may not be. */
-    private Optional<Crossing> upToPresent() {
+    /** The smallest that is enough of those not far from the present one: where more does worse, a very large one may not be. */
+    private Optional<Crossing> nearPresent() {
         Goal goal = Goal.runThrough(options.target());
-        Evaluation present = leverRun.present();
-        boolean isMetAsPlanned = capacities
-                .evaluate(asLever.present(), request.run())
-                .filter(goal::isSeenMet)
-                .isPresent();
-        if (!isMetAsPlanned || !goal.isSeenMet(present) || !LongRunBalance.isSteady(present)) {
-            return Optional.empty();
-        }
-        needs.extend(evaluator, plan);
         Varied capacity = new LineLevers(request.line(), request.resultsIn()).continuousCapacity();
-        return Optional.of(leverRun.along(capacity).find(goal, capacity.present()))
-                .filter(crossing -> crossing.answer().isPresent());
+        LeverSearch search = leverRun.along(capacity);
+        Optional<Crossing> found = Optional.of(search.find(goal, capacity.present()))
+                .filter(crossing -> crossing.answer().isPresent()
+                        && isEnough(goal, crossing.answer().getAsDouble(), search));
+        if (found.isPresent()) {
+            needs.extend(evaluator, plan);
+        }
+        return found;
+    }
+
+    /** Whether {@code capacity} is enough in the run that was asked for, and without a drift. */
+    private boolean isEnough(Goal goal, double capacity, LeverSearch search) {
+        return search.attempt(capacity).filter(LongRunBalance::isSteady).isPresent()
+                && capacities
+                        .evaluate(capacity, request.run())
+                        .filter(goal::isSeenMet)
+                        .isPresent();
     }
 
     /**
