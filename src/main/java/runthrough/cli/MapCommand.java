@@ -82,10 +82,7 @@ final class MapCommand extends StudyCommand {
                         .stream()
                         .map(option -> option.side(asked, problems))
                         .toList();
-        if (!problems.none()) {
-            throw new BadInputException(
-                    problems.errors().stream().map(Problem::toString).toList());
-        }
+        BadInputException.throwIfAny(problems);
         AxisOption.Side across = sides.get(0).orElseThrow();
         AxisOption.Side up = sides.get(1).orElseThrow();
         if (across.input().path().equals(up.input().path())) {

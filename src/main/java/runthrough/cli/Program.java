@@ -92,9 +92,7 @@ final class Program {
                         .type(String[].class)
                         .build());
         words.parser().unmatchedOptionsArePositionalParams(true);
-        String[] found =
-                new CommandLine(words).setExpandAtFiles(true).parseArgs(args).matchedPositionalValue(0, new String[0]);
-        return found;
+        return new CommandLine(words).setExpandAtFiles(true).parseArgs(args).matchedPositionalValue(0, new String[0]);
     }
 
     private int runExpanded(String... args) {

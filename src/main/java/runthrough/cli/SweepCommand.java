@@ -205,10 +205,7 @@ final class SweepCommand implements Callable<Integer> {
         List<T> all = vary.stream()
                 .flatMap(text -> read.apply(new VaryOption(text), problems).stream())
                 .toList();
-        if (!problems.none()) {
-            throw new BadInputException(
-                    problems.errors().stream().map(Problem::toString).toList());
-        }
+        BadInputException.throwIfAny(problems);
         return all;
     }
 

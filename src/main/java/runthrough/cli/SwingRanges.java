@@ -21,7 +21,6 @@ import runthrough.scenario.ScenarioFile;
 import runthrough.scenario.ScenarioReading;
 import runthrough.scenario.Setting;
 import runthrough.scenario.source.Place;
-import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Problems;
 import runthrough.study.sensitivity.Swing;
 
@@ -67,10 +66,7 @@ final class SwingRanges {
                 }
             });
         }
-        if (!problems.none()) {
-            throw new BadInputException(
-                    problems.errors().stream().map(Problem::toString).toList());
-        }
+        BadInputException.throwIfAny(problems);
         List<Swing> swings = new ArrayList<>();
         for (Input input : file.inputs()) {
             Optional<Stated> range = Optional.ofNullable(stated.remove(input.path()));

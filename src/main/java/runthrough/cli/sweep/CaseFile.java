@@ -16,7 +16,6 @@ import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.InputFile;
 import runthrough.scenario.source.CsvTable;
 import runthrough.scenario.source.Place;
-import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
 import runthrough.scenario.source.TextFile;
@@ -55,10 +54,7 @@ public final class CaseFile {
         if (problems.none() && cases.isEmpty()) {
             problems.error(Place.whole(name), "", "", "holds no case", "Give a line for each.");
         }
-        if (!problems.none()) {
-            throw new BadInputException(
-                    problems.errors().stream().map(Problem::toString).toList());
-        }
+        BadInputException.throwIfAny(problems);
         return Cases.listed(cases);
     }
 

@@ -1,6 +1,8 @@
 package runthrough.cli.terminal;
 
 import java.util.List;
+import runthrough.scenario.source.Problem;
+import runthrough.scenario.source.Problems;
 
 /** Something that the user gave cannot be used; one line for each problem. */
 public final class BadInputException extends RuntimeException {
@@ -15,6 +17,18 @@ public final class BadInputException extends RuntimeException {
 
     public BadInputException(String line) {
         this(List.of(line));
+    }
+
+    /**
+     * Refuses what {@code problems} has found wrong.
+     *
+     * @throws BadInputException when it has found anything
+     */
+    public static void throwIfAny(Problems problems) {
+        if (!problems.none()) {
+            throw new BadInputException(
+                    problems.errors().stream().map(Problem::toString).toList());
+        }
     }
 
     public List<String> lines() {

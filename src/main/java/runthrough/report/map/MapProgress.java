@@ -3,7 +3,6 @@ package runthrough.report.map;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.io.UncheckedIOException;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import runthrough.report.Fingerprint;
+import runthrough.report.write.ExclusiveFile;
 import runthrough.report.write.ReportFolderException;
 import runthrough.study.map.MapPoint;
 import runthrough.study.map.MapStore;
@@ -48,9 +48,7 @@ public final class MapProgress implements MapStore, AutoCloseable {
         Path file = folder.resolveSibling(folder.getFileName() + "-" + digest.substring(0, 12) + ".progress");
         @Nullable RandomAccessFile open = null;
         try {
-            // An interrupt would close a channel in the middle of a line; it leaves this alone.
-            open = new RandomAccessFile(file.toFile(), "rw");
-            refuseIfInUse(file, open);
+            open = ExclusiveFile.open(file, "the same map is being made. Wait for it, or choose another folder.");
             MapProgress progress = read(file, open, HEAD + digest);
             open = null;
             return progress;
@@ -58,20 +56,7 @@ public final class MapProgress implements MapStore, AutoCloseable {
             throw new ReportFolderException(
                     file + " cannot keep the points that are done (" + e.getMessage() + "). Choose another folder.", e);
         } finally {
-            close(open);
-        }
-    }
-
-    private static void refuseIfInUse(Path file, RandomAccessFile open) throws IOException {
-        boolean isFree;
-        try {
-            isFree = open.getChannel().tryLock() != null;
-        } catch (OverlappingFileLockException e) {
-            isFree = false;
-        }
-        if (!isFree) {
-            throw new ReportFolderException(
-                    file + " is in use: the same map is being made. Wait for it, or choose another folder.", null);
+            ExclusiveFile.close(open);
         }
     }
 
@@ -138,7 +123,7 @@ public final class MapProgress implements MapStore, AutoCloseable {
     /** Stops keeping; the file stays. */
     @Override
     public void close() {
-        close(open);
+        ExclusiveFile.close(open);
     }
 
     /** Removes the file: the map is done. */
@@ -149,16 +134,6 @@ public final class MapProgress implements MapStore, AutoCloseable {
         } catch (IOException e) {
             throw new ReportFolderException(
                     "the report is done, but " + file + " cannot be removed (" + e.getMessage() + ")", e);
-        }
-    }
-
-    private static void close(@Nullable RandomAccessFile open) {
-        try {
-            if (open != null) {
-                open.close();
-            }
-        } catch (IOException e) {
-            // What was written is there; nothing is left to be done.
         }
     }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.jspecify.annotations.Nullable;
@@ -65,17 +64,7 @@ public final class CsvSweep implements SweepLines {
 
     /** What {@code line} of any sweep says of itself; empty where it is damaged. */
     static Optional<Stamp> stamp(String line) {
-        Matcher end = END.matcher(line);
-        Matcher start = START.matcher(line);
-        return end.matches()
-                        && start.matches()
-                        && SweepLines.checkSum(end.group(1)).equals(end.group(2))
-                ? Optional.of(new Stamp(
-                        Integer.parseInt(start.group(1)),
-                        Integer.parseInt(start.group(2)),
-                        start.group(3),
-                        !start.group(4).equals(",")))
-                : Optional.empty();
+        return Stamp.read(line, START, END, ",");
     }
 
     @Override

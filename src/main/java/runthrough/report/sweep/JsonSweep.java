@@ -4,7 +4,6 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import runthrough.report.JsonShape;
 import runthrough.study.sweep.CaseResult;
@@ -73,17 +72,7 @@ public final class JsonSweep implements SweepLines {
 
     /** What {@code line} of any sweep says of itself; empty where it is damaged. */
     static Optional<Stamp> stamp(String line) {
-        Matcher end = END.matcher(line);
-        Matcher start = START.matcher(line);
-        return end.matches()
-                        && start.matches()
-                        && SweepLines.checkSum(end.group(1)).equals(end.group(2))
-                ? Optional.of(new Stamp(
-                        Integer.parseInt(start.group(1)),
-                        Integer.parseInt(start.group(2)),
-                        start.group(3),
-                        !start.group(4).equals("null")))
-                : Optional.empty();
+        return Stamp.read(line, START, END, "null");
     }
 
     @Override

@@ -2,13 +2,13 @@ package runthrough.report.sweep;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import runthrough.report.sweep.SweepLines.Stamp;
+import runthrough.report.write.ExclusiveFile;
 import runthrough.report.write.ReportFolderException;
 import runthrough.study.sweep.CaseResult;
 
@@ -44,8 +44,8 @@ public final class SweepFile implements AutoCloseable {
             if (folder != null) {
                 Files.createDirectories(folder);
             }
-            open = new RandomAccessFile(file.toFile(), "rw");
-            refuseIfInUse(file, open);
+            open = ExclusiveFile.open(
+                    file, "the same sweep is being run. Wait for it, or name another file with --out.");
             SweepFile opened = new SweepFile(file, lines, open);
             opened.read(name, indices);
             open = null;
@@ -54,21 +54,7 @@ public final class SweepFile implements AutoCloseable {
             throw new ReportFolderException(
                     file + " cannot be written (" + e.getMessage() + "). Name another file with --out.", e);
         } finally {
-            close(open);
-        }
-    }
-
-    private static void refuseIfInUse(Path file, RandomAccessFile open) throws IOException {
-        boolean isFree;
-        try {
-            isFree = open.getChannel().tryLock() != null;
-        } catch (OverlappingFileLockException e) {
-            isFree = false;
-        }
-        if (!isFree) {
-            throw new ReportFolderException(
-                    file + " is in use: the same sweep is being run. Wait for it, or name another file with --out.",
-                    null);
+            ExclusiveFile.close(open);
         }
     }
 
@@ -169,16 +155,6 @@ public final class SweepFile implements AutoCloseable {
 
     @Override
     public void close() {
-        close(open);
-    }
-
-    private static void close(@Nullable RandomAccessFile open) {
-        try {
-            if (open != null) {
-                open.close();
-            }
-        } catch (IOException e) {
-            // What was written is there; nothing is left to be done.
-        }
+        ExclusiveFile.close(open);
     }
 }

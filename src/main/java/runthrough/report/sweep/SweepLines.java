@@ -2,6 +2,8 @@ package runthrough.report.sweep;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.zip.CRC32;
 import runthrough.study.sweep.CaseResult;
 
@@ -25,7 +27,27 @@ public sealed interface SweepLines permits JsonSweep, CsvSweep {
      * @param sweep what the sweep is known by
      * @param isFailed whether the case could not be run
      */
-    record Stamp(int number, int of, String sweep, boolean isFailed) {}
+    record Stamp(int number, int of, String sweep, boolean isFailed) {
+
+        /**
+         * What {@code line} says of itself; empty where it is damaged.
+         *
+         * @param start finds number, how many cases, sweep, and what stands for no failure or begins one
+         * @param end finds what is summed, and its check sum
+         * @param noFailure what stands for none
+         */
+        static Optional<Stamp> read(String line, Pattern start, Pattern end, String noFailure) {
+            Matcher first = start.matcher(line);
+            Matcher last = end.matcher(line);
+            return last.matches() && first.matches() && checkSum(last.group(1)).equals(last.group(2))
+                    ? Optional.of(new Stamp(
+                            Integer.parseInt(first.group(1)),
+                            Integer.parseInt(first.group(2)),
+                            first.group(3),
+                            !first.group(4).equals(noFailure)))
+                    : Optional.empty();
+        }
+    }
 
     /** CRC-32 of {@code text} in UTF-8, in eight hexadecimal digits. */
     static String checkSum(String text) {

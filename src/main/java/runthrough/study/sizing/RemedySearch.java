@@ -15,7 +15,6 @@ import runthrough.plant.Shifts;
 import runthrough.plant.SimulationRequest;
 import runthrough.study.Evaluator;
 import runthrough.study.Goal;
-import runthrough.study.lever.Lever;
 import runthrough.study.lever.LeverList;
 import runthrough.study.lever.LeverRun;
 import runthrough.study.lever.LeverSearch;
@@ -63,10 +62,11 @@ final class RemedySearch {
 
     /** All remedies that there are for this line, those that do not help included. */
     List<Remedy> remedies() {
-        List<Remedy> remedies = new ArrayList<>(LeverList.of(ample, request.resultsIn()).stream()
-                .map(lever -> lever.get())
-                .filter(varied -> !varied.isNothing())
-                .flatMap(varied -> What.of(varied.lever().what()).map(what -> moved(what, varied)).stream())
+        List<Supplier<Varied>> levers = LeverList.of(ample, request.resultsIn());
+        List<Supplier<Varied>> own = LeverList.of(request.line(), request.resultsIn());
+        List<Remedy> remedies = new ArrayList<>(IntStream.range(0, levers.size())
+                .mapToObj(place -> moved(levers.get(place).get(), own.get(place)))
+                .flatMap(Optional::stream)
                 .toList());
         ample.change().shifts().ifPresent(shifts -> {
             if (shifts.list().size() > 1) {
@@ -81,13 +81,18 @@ final class RemedySearch {
     }
 
     /** A lever: what is needed is a step of its scale, or the value that asks least; with what it costs in the line that it is enough for. */
-    private Remedy moved(What what, Varied varied) {
+    private Optional<Remedy> moved(Varied varied, Supplier<Varied> withPresentAccumulator) {
+        return What.of(varied.lever().what())
+                .filter(what -> !varied.isNothing())
+                .map(what -> moved(what, varied, withPresentAccumulator.get()));
+    }
+
+    private Remedy moved(What what, Varied varied, Varied own) {
         DoublePredicate lasts = value -> lasts(varied.variant().apply(value));
         OptionalDouble withLarge = nearest(varied, lasts);
-        Optional<Varied> own = own(varied.lever());
-        OptionalDouble withPresent = own.map(this::answer).orElseGet(OptionalDouble::empty);
+        OptionalDouble withPresent = answer(own);
         OptionalDouble needed = easier(varied, withLarge, withPresent);
-        Varied enoughFor = needed.equals(withPresent) ? own.orElse(varied) : varied;
+        Varied enoughFor = needed.equals(withPresent) ? own : varied;
         return new Remedy(
                 what,
                 varied.lever().element(),
@@ -96,14 +101,6 @@ final class RemedySearch {
                 needed,
                 varied.easiest(),
                 needed.isPresent() ? run.cost(enoughFor, needed.getAsDouble()) : Optional.empty());
-    }
-
-    /** The same lever with the accumulator as it is. */
-    private Optional<Varied> own(Lever lever) {
-        return LeverList.of(request.line(), request.resultsIn()).stream()
-                .map(Supplier::get)
-                .filter(varied -> varied.lever().equals(lever))
-                .findFirst();
     }
 
     /** What lets the present accumulator be enough, as of a crew that must first refill a larger one. */

@@ -97,7 +97,7 @@ final class SizingRun {
         Optional<Crossing> ofLarge = endurance.lasts()
                 ? Optional.of(smallest()).filter(c -> c.value().isPresent())
                 : Optional.empty();
-        Optional<Crossing> found = ofLarge.filter(this::isNoLargerThanPresent).or(() -> smallerNearPresent(ofLarge));
+        Optional<Crossing> found = smallerNearPresent(ofLarge);
         Sizing sizing = found.isEmpty()
                 ? noneEnough(ample, endurance, false)
                 : onlyByDowntime(found.get()).orElseGet(() -> sizing(Answer.FOUND, found, Optional.empty()));
@@ -114,10 +114,6 @@ final class SizingRun {
                         .filter(near -> near.answer().orElseThrow() < large)
                         .or(() -> ofLarge)
                 : ofLarge;
-    }
-
-    private boolean isNoLargerThanPresent(Crossing crossing) {
-        return crossing.answer().orElse(Double.POSITIVE_INFINITY) <= asLever.present();
     }
 
     /** The smallest that is enough of those not far from the present one: where more does worse, a very large one may not be. */
