@@ -92,9 +92,10 @@ final class CommandBars {
         out.println();
     }
 
-    /** One process; its processor time is the shell's own account of what its children took. */
+    /** One process; its processor time is the shell's own account of what its children took. No numbers where it failed. */
     private static Measured run(String jar, List<String> arguments) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of("sh", "-c", "\"$@\" > /dev/null 2>&1; times", "sh", "java"));
+        List<String> command = new ArrayList<>(
+                List.of("sh", "-c", "\"$@\" > /dev/null 2>&1; code=$?; times; exit $code", "sh", "java"));
         command.addAll(List.of("-jar", jar));
         command.addAll(arguments);
         long begin = System.nanoTime();
@@ -110,6 +111,9 @@ final class CommandBars {
             Thread.sleep(5);
         }
         double clock = (System.nanoTime() - begin) / 1e9;
+        if (process.exitValue() != 0) {
+            return new Measured(Double.NaN, Double.NaN, Double.NaN);
+        }
         String times = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         Matcher ofChildren =
                 MINUTES_AND_SECONDS.matcher(times.lines().skip(1).findFirst().orElse(""));
