@@ -69,12 +69,7 @@ record Alternatives(List<Alternative> all, List<Comparison.NotRun> notRun, Strin
             newErrors(request, changed)
                     .map(message -> "alternative \"" + one.name() + "\": " + Scenario.onCommandLine(message))
                     .forEach(errors::add);
-            all.add(one.with(new SimulationRequest(
-                    changed.title(),
-                    changed.notes(),
-                    changed.line(),
-                    changed.run(),
-                    overrides.units(changed.resultsIn()))));
+            all.add(one.with(changed.with(overrides.units(changed.resultsIn()))));
         });
         if (!errors.isEmpty()) {
             Scenario.texts(reading.warnings()).map(Scenario::asWarning).forEach(errors::add);

@@ -257,8 +257,7 @@ record Scenario(
         if (!errors.isEmpty()) {
             throw new BadInputException(errors);
         }
-        SimulationRequest shown = new SimulationRequest(
-                changed.title(), changed.notes(), changed.line(), changed.run(), overrides.units(changed.resultsIn()));
+        SimulationRequest shown = changed.with(overrides.units(changed.resultsIn()));
         return new Scenario(
                 file,
                 settings,

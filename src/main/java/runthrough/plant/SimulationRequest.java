@@ -26,4 +26,9 @@ public record SimulationRequest(String title, List<String> notes, Line line, Run
     public SimulationRequest with(RunPlan other) {
         return new SimulationRequest(title, notes, line, other, resultsIn);
     }
+
+    /** The same question, answered in other units. */
+    public SimulationRequest with(UnitSystem other) {
+        return new SimulationRequest(title, notes, line, run, other);
+    }
 }

@@ -67,8 +67,7 @@ record PageScenario(
             return new PageScenario(
                     scenario,
                     file,
-                    Optional.of(new SimulationRequest(
-                            request.title(), request.notes(), request.line(), request.run(), units)),
+                    Optional.of(request.with(units)),
                     Optional.of(request.resultsIn()),
                     List.of(),
                     accepted.warnings().stream().map(PageScenario::said).toList());

@@ -98,12 +98,7 @@ record WorthView(String cost, String best, List<List<String>> figures, List<Tabl
         List<Alternative> all = new ArrayList<>(List.of(Alternative.asWritten(asked)));
         reading.alternatives().stream()
                 .skip(1)
-                .map(one -> one.with(new SimulationRequest(
-                        one.request().title(),
-                        one.request().notes(),
-                        one.request().line(),
-                        one.request().run(),
-                        asked.resultsIn())))
+                .map(one -> one.with(one.request().with(asked.resultsIn())))
                 .forEach(all::add);
         Optional<Alternative> today =
                 all.stream().filter(one -> one.name().equals(reading.today())).findFirst();
