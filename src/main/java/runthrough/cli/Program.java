@@ -101,18 +101,20 @@ final class Program {
             environment.out().println(ProgramVersion.text());
             return written(ExitCode.DONE);
         }
+        // Made while there is room: once memory is short, not even a list of the words can be had.
+        Failures failures = failures(List.of(args));
         try {
             return written(commandLine(args).execute(args));
         } catch (OutOfMemoryError | StackOverflowError e) {
-            return shownOnceThereIsRoom(e, List.of(args));
+            return shownOnceThereIsRoom(e, failures);
         }
     }
 
     /** Threads that are being given up may hold all memory for a moment more. */
-    private int shownOnceThereIsRoom(Error failure, List<String> args) {
+    private static int shownOnceThereIsRoom(Error failure, Failures failures) {
         for (int wait = 0; wait < MOST_WAITS; wait++) {
             try {
-                return failures(args).tell(failure);
+                return failures.tell(failure);
             } catch (OutOfMemoryError again) {
                 LockSupport.parkNanos(A_MOMENT);
             }
