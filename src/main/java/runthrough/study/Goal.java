@@ -1,5 +1,6 @@
 package runthrough.study;
 
+import runthrough.simulation.records.Outcome;
 import runthrough.study.statistics.Estimate;
 
 /**
@@ -28,6 +29,11 @@ public record Goal(What what, double target) {
     /** The target without a stop. */
     public static Goal withoutStop(double target) {
         return new Goal(What.WITHOUT_STOP, target);
+    }
+
+    /** Whether a coil change of {@code outcome} did. */
+    public boolean isReachedBy(Outcome outcome) {
+        return what == What.RUN_THROUGH ? outcome == Outcome.RAN_THROUGH : outcome != Outcome.STOPPED;
     }
 
     /** How many coil changes of {@code evaluation} did. */

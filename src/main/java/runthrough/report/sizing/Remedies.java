@@ -11,6 +11,7 @@ import runthrough.report.Table;
 import runthrough.report.TableMaker;
 import runthrough.report.Texts;
 import runthrough.report.lever.LeverWords;
+import runthrough.study.TargetStatus;
 import runthrough.study.sizing.Remedy;
 import runthrough.study.sizing.Sizing;
 
@@ -18,20 +19,23 @@ import runthrough.study.sizing.Sizing;
  * Says why no capacity is enough, and what would free it.
  *
  * @param none what was found
+ * @param isMetByPresent whether the present capacity meets the target in the run, though not in the long run
  * @param hasShifts whether people come in shifts
  * @param texts for its numbers
  * @param words for values of levers
  */
-record Remedies(Sizing.NoneEnough none, boolean hasShifts, Texts texts, LeverWords words) {
+record Remedies(Sizing.NoneEnough none, boolean isMetByPresent, boolean hasShifts, Texts texts, LeverWords words) {
     private static final String FILE = "what-would-free-it.csv";
 
-    /** Those of {@code sizing}; none where some capacity is enough. */
-    static Optional<Remedies> of(Sizing sizing, Texts texts) {
+    /** Those of the sizing of {@code words}; none where some capacity is enough. */
+    static Optional<Remedies> of(SizeWords words) {
+        Sizing sizing = words.sizing();
         return sizing.noneEnough()
                 .map(none -> new Remedies(
                         none,
+                        words.present() == TargetStatus.MEETS,
                         sizing.request().line().change().shifts().isPresent(),
-                        texts,
+                        words.texts(),
                         new LeverWords(sizing.request().resultsIn())));
     }
 
@@ -57,6 +61,11 @@ record Remedies(Sizing.NoneEnough none, boolean hasShifts, Texts texts, LeverWor
     /** What would help and what would not, each on its own. */
     List<String> advice() {
         List<String> advice = new ArrayList<>();
+        if (isMetByPresent) {
+            advice.add(
+                    "The present one meets the target in this run, which begins with it full: the stops that there are refill it, or"
+                            + " they are yet to come. More capacity does not change what the entry brings.");
+        }
         if (none.byDowntime()) {
             advice.add(
                     "Only process downtime lets the accumulator fill again. Do not build on that: mend the line first, then"

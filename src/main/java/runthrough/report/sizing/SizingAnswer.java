@@ -44,7 +44,7 @@ public final class SizingAnswer {
     }
 
     private Answer answer(List<String> warnings, Provenance provenance) {
-        Optional<Remedies> remedies = Remedies.of(sizing, texts);
+        Optional<Remedies> remedies = Remedies.of(words);
         return new Answer(
                 new Answer.Question(
                         FORMAT,

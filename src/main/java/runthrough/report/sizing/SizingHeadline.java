@@ -34,7 +34,7 @@ final class SizingHeadline {
                 new Headline(
                         Tone.STOPS,
                         "NO SIZE IS ENOUGH",
-                        Remedies.of(sizing, words.texts()).orElseThrow().reason());
+                        Remedies.of(words).orElseThrow().reason());
             case NOT_APPLICABLE ->
                 new Headline(
                         Tone.MARGINAL,

@@ -23,6 +23,9 @@ import runthrough.study.lever.Levers;
 
 /** The limiting factor, the margin or shortfall, and what to change, in sentences. */
 final class Diagnosis {
+    /** When the accumulator is full again less often than this, what it held at first may be what the run lives on. */
+    private static final double SELDOM = 0.01;
+
     private final RunThroughResult result;
     private final Verdict verdict;
     private final HandCalculation hand;
@@ -63,6 +66,16 @@ final class Diagnosis {
                         "Fewer stops below 0: without that cause less time is lost, so that more coil changes come in a"
                                 + " year, and with them a few more stops.")
                 : Optional.empty();
+    }
+
+    /** Where the accumulator is hardly ever full again: a run begins with it full, so that a longer one may do worse. */
+    Optional<String> fallingLevel() {
+        return verdict.storage()
+                .map(storage -> storage.shareRefilled().mean())
+                .filter(share -> verdict.answer() == TargetStatus.MEETS && share < SELDOM)
+                .map(share -> "The accumulator is full again at " + texts.share(share)
+                        + " of coil changes, and the run begins with it full: a longer run may do worse. Try more coil changes,"
+                        + " or the study of size, which looks at the long run.");
     }
 
     /** The margin or shortfall at the target; empty where entry and process are one strip. */

@@ -70,6 +70,7 @@ public final class VerdictAnswer {
         List<String> advice = new ArrayList<>();
         advice.add("Limiting factor: " + diagnosis.limiting());
         diagnosis.moreStops().ifPresent(advice::add);
+        diagnosis.fallingLevel().ifPresent(advice::add);
         CoilTexts.of(result).flatMap(CoilTexts::worst).ifPresent(worst -> advice.add("Worst coil: " + worst));
         CoilTexts.of(result).flatMap(CoilTexts::notSeen).ifPresent(advice::add);
         return advice;

@@ -10,6 +10,7 @@ import runthrough.plant.check.LineCheck;
 import runthrough.quantity.UnitSystem;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
+import runthrough.study.Goal;
 import runthrough.study.ProgressCounter;
 
 /** Tries variants of a line with the replications of its plan; a line in which nothing is random in the long run. Rule LEVER-2. */
@@ -25,6 +26,9 @@ public final class LeverRun {
 
     /** The part of the replications that shows about where the answer is. */
     private static final int PART = 8;
+
+    /** With an accumulator that is full again after so many coil changes the level does not drift. */
+    private static final double USUAL = 0.5;
 
     private final Line line;
     private final RunPlan asked;
@@ -92,7 +96,18 @@ public final class LeverRun {
 
     /** A search along {@code varied}. */
     public LeverSearch along(Varied varied) {
-        return new LeverSearch(varied, this::attempt, quick());
+        return new LeverSearch(varied, this::attempt, quick(), this::lasts);
+    }
+
+    /**
+     * Whether {@code variant}, which meets {@code goal} in the run as planned and gave {@code seen} in it, goes on meeting it once the
+     * accumulator that was full when the run began is used up. Rule LEVER-13.
+     */
+    public boolean lasts(Goal goal, Line variant, Evaluation seen) {
+        boolean isUsuallyFull = seen.refilled() >= USUAL * seen.changes();
+        return isUsuallyFull
+                || (!line.isDeterministic()
+                        && LongRun.of(variant, goal, asked, evaluator).meets(goal));
     }
 
     /** What {@code variant} gives; empty where it is refused or cannot go on. */

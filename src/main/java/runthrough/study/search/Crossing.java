@@ -78,6 +78,23 @@ public record Crossing(
         return answer().isPresent() ? found : Found.MISSED_THROUGHOUT;
     }
 
+    /** The same where what was found does not last in the long run: no value is enough. */
+    public Crossing missedInTheLongRun() {
+        return new Crossing(
+                Found.MISSED_THROUGHOUT,
+                harder,
+                from,
+                to,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                precision,
+                evaluations,
+                fall,
+                canBeShown);
+    }
+
     /** Lower end of the 95 % interval; empty where it lies beyond the range. Rule LEVER-11. */
     public OptionalDouble low() {
         return harder == Harder.LARGER ? sure : possible;

@@ -10,7 +10,6 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.check.LineCheck;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
-import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
 import runthrough.study.cause.Cause;
 import runthrough.study.cause.Reason;
@@ -41,9 +40,6 @@ record LongRunBalance(
 
     /** When the accumulator is full again more often than this, a falling level is chance. */
     private static final double SELDOM = 0.01;
-
-    /** With an accumulator of some size the level does not drift while it is full again after so many coil changes. */
-    private static final double USUAL = 0.5;
 
     /** A drift (m), or a wait (s), less than this is rounding. */
     private static final double ROUNDING = 1e-6;
@@ -97,11 +93,6 @@ record LongRunBalance(
                 .findFirst()
                 .orElse(changes.size() - 1);
         return changes.subList(0, first + 1);
-    }
-
-    /** Whether the accumulator of a line that gave {@code seen} is usually full again: no stop now and then pays for a drift. */
-    static boolean isSteady(Evaluation seen) {
-        return seen.refilled() >= USUAL * seen.changes();
     }
 
     /** Whether {@code line} passes its own check and some capacity is enough for it. */

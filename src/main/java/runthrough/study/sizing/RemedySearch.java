@@ -19,6 +19,7 @@ import runthrough.study.lever.LeverList;
 import runthrough.study.lever.LeverRun;
 import runthrough.study.lever.LeverSearch;
 import runthrough.study.lever.Varied;
+import runthrough.study.search.Crossing;
 import runthrough.study.sizing.Remedy.What;
 
 /**
@@ -106,12 +107,8 @@ final class RemedySearch {
     /** What lets the present accumulator be enough, as of a crew that must first refill a larger one. */
     private OptionalDouble answer(Varied own) {
         LeverSearch search = run.along(own);
-        OptionalDouble answer = search.find(goal, own.present()).answer();
-        boolean isSteady = answer.isPresent()
-                && search.attempt(answer.getAsDouble())
-                        .filter(LongRunBalance::isSteady)
-                        .isPresent();
-        return isSteady ? answer : OptionalDouble.empty();
+        Crossing found = search.find(goal, own.present());
+        return search.lasts(goal, found) ? found.answer() : OptionalDouble.empty();
     }
 
     /** Of two values that do, the one that changes less. */

@@ -46,7 +46,8 @@ final class SizingRun {
     /** About so many capacities are tried. */
     private static final int EXPECTED_TRIALS = 20;
 
-    /** What is found so many times as large as the present capacity is not taken before smaller ones have been tried. */
+    /** What is found so many times as large as the present capacity is not taken before smaller ones have been tried; nor is more than
+     * a present one that is enough. */
     private static final double FAR_OFF = 4;
 
     /** So many times the capacity for a mean joint is more than anybody builds. */
@@ -109,7 +110,8 @@ final class SizingRun {
     private Optional<Crossing> smallerNearPresent(Optional<Crossing> ofLarge) {
         double large = ofLarge.map(found -> found.answer().orElse(Double.POSITIVE_INFINITY))
                 .orElse(Double.POSITIVE_INFINITY);
-        return large > FAR_OFF * asLever.present()
+        double now = asLever.present();
+        return large > FAR_OFF * now || (large > now && isEnough(Goal.runThrough(options.target()), now))
                 ? nearPresent()
                         .filter(near -> near.answer().orElseThrow() < large)
                         .or(() -> ofLarge)
@@ -122,21 +124,20 @@ final class SizingRun {
         Varied capacity = new LineLevers(request.line(), request.resultsIn()).continuousCapacity();
         LeverSearch search = leverRun.along(capacity);
         Optional<Crossing> found = Optional.of(search.find(goal, capacity.present()))
-                .filter(crossing -> crossing.answer().isPresent()
-                        && isEnough(goal, crossing.answer().getAsDouble(), search));
+                .filter(crossing -> search.lasts(goal, crossing)
+                        && isEnough(goal, crossing.answer().orElseThrow()));
         if (found.isPresent()) {
             needs.extend(evaluator, plan);
         }
         return found;
     }
 
-    /** Whether {@code capacity} is enough in the run that was asked for, and without a drift. */
-    private boolean isEnough(Goal goal, double capacity, LeverSearch search) {
-        return search.attempt(capacity).filter(LongRunBalance::isSteady).isPresent()
-                && capacities
-                        .evaluate(capacity, request.run())
-                        .filter(goal::isSeenMet)
-                        .isPresent();
+    /** Whether {@code capacity} is enough in the run that was asked for. */
+    private boolean isEnough(Goal goal, double capacity) {
+        return capacities
+                .evaluate(capacity, request.run())
+                .filter(goal::isSeenMet)
+                .isPresent();
     }
 
     /**
