@@ -16,6 +16,7 @@ import runthrough.simulation.motion.LineState;
 import runthrough.simulation.motion.MotionSetting;
 import runthrough.simulation.random.CoilFeed;
 import runthrough.simulation.random.RandomNumbers;
+import runthrough.simulation.records.ChangeEye;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.SimulationException;
 import runthrough.simulation.records.WorkDone;
@@ -49,7 +50,7 @@ final class LineRun implements Watched, CoilChangeEvents, ChangeWork.Events {
     private double upToDate;
     private boolean finished;
 
-    LineRun(MotionSetting setting, RunPlan plan, RandomNumbers numbers, Detail detail) {
+    LineRun(MotionSetting setting, RunPlan plan, RandomNumbers numbers, Detail detail, Optional<ChangeEye> eye) {
         line = setting.line();
         this.plan = plan;
         recorder = new Recorder(detail);
@@ -57,7 +58,7 @@ final class LineRun implements Watched, CoilChangeEvents, ChangeWork.Events {
         ordinaryAtOnce = !detail.keepsWork() && !line.practice().isOneStrip();
         feed = new CoilFeed(line, numbers);
         state = new LineState(line);
-        statistics = new RunStatistics(line, state, detail);
+        statistics = new RunStatistics(line, state, detail, eye);
         motion = new LineMotion(setting, state, calendar, statistics, numbers, this);
         joint = new JointPasses(line, feed, statistics, numbers);
         work = new ChangeWork(

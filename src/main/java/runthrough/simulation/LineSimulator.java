@@ -1,5 +1,6 @@
 package runthrough.simulation;
 
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import runthrough.plant.Line;
@@ -7,6 +8,7 @@ import runthrough.plant.RunPlan;
 import runthrough.plant.check.CheckedLine;
 import runthrough.simulation.motion.MotionSetting;
 import runthrough.simulation.random.RandomNumbers;
+import runthrough.simulation.records.ChangeEye;
 import runthrough.simulation.records.Detail;
 
 /**
@@ -75,7 +77,22 @@ public final class LineSimulator {
      * @throws java.util.concurrent.CancellationException when the thread is interrupted, soon after
      */
     public Replication run(int index, Detail detail) {
-        return new LineRun(setting, plan, new RandomNumbers(plan.seed(), index), detail).run(index);
+        return run(index, detail, Optional.empty());
+    }
+
+    /**
+     * The same, each coil change that counts shown to {@code eye} on the way, whatever {@code detail} says of what is kept.
+     *
+     * @throws IllegalArgumentException when the index is below 0
+     * @throws runthrough.simulation.records.SimulationException when the run cannot go on
+     * @throws java.util.concurrent.CancellationException when the thread is interrupted, soon after
+     */
+    public Replication run(int index, Detail detail, ChangeEye eye) {
+        return run(index, detail, Optional.of(eye));
+    }
+
+    private Replication run(int index, Detail detail, Optional<ChangeEye> eye) {
+        return new LineRun(setting, plan, new RandomNumbers(plan.seed(), index), detail, eye).run(index);
     }
 
     /**
@@ -85,6 +102,7 @@ public final class LineSimulator {
      * @throws runthrough.simulation.records.SimulationException when the run cannot go on
      */
     public Replication run(RandomNumbers randomNumbers) {
-        return new LineRun(setting, plan, randomNumbers, Detail.CHANGES).run(randomNumbers.replication());
+        return new LineRun(setting, plan, randomNumbers, Detail.CHANGES, Optional.empty())
+                .run(randomNumbers.replication());
     }
 }

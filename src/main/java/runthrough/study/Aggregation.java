@@ -11,7 +11,6 @@ import runthrough.plant.RunPlan;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.Totals;
 import runthrough.study.cause.NamedCauses;
-import runthrough.study.cause.Reason;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Pool;
 import runthrough.study.statistics.Sample;
@@ -34,19 +33,18 @@ final class Aggregation {
         this.shifts = new ShiftTallies(line);
     }
 
-    /** Takes up the next replication. */
-    void add(ReplicationStatistics statistics) {
-        Replication replication = statistics.replication();
+    /** Takes up the next replication, of which {@code statistics} saw the coil changes. */
+    void add(Replication replication, ReplicationStatistics statistics) {
         if (first == null) {
             first = replication;
         }
         totals.add(replication.totals());
-        for (int i = 0; i < statistics.reasons().size(); i++) {
-            Optional<Reason> reason = statistics.reasons().get(i);
-            causes.add(replication.changes().get(i), reason);
-            coils.add(replication.changes().get(i), reason.map(Reason::cause));
+        coils.add(statistics.visits());
+        for (ReplicationStatistics.Failed failed : statistics.failed()) {
+            causes.add(failed.change(), failed.reason());
+            coils.addFailed(failed.change(), failed.reason().cause());
         }
-        shifts.add(replication, statistics.byShift());
+        shifts.add(replication.totals().paidSecondsByShift(), statistics.byShift());
         pools.join(statistics.pools());
         waited.add(statistics.waited());
     }

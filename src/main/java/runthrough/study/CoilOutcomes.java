@@ -1,6 +1,7 @@
 package runthrough.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -29,6 +30,9 @@ import runthrough.study.statistics.Wilson;
  * <p>Rule COIL-8.
  */
 public final class CoilOutcomes {
+    /** Room for so many visits to begin with. */
+    private static final int FEW = 64;
+
     private final Line line;
     private final int[] changes;
     private final int[] slowed;
@@ -46,14 +50,52 @@ public final class CoilOutcomes {
         lostMetres = new double[kinds];
     }
 
-    /** Takes up a coil change, and what it is attributed to if it did not run through. */
-    void add(ChangeRecord change, Optional<Cause> cause) {
+    /** Coil after coil that came to its change; its kind is kept where there are several. Not safe for use by several threads. */
+    static final class Visits {
+        private static final int[] NONE = {};
+
+        private final boolean areSeveral;
+        private int[] kinds = NONE;
+        private int count;
+
+        /** None yet, of coils of so many kinds. */
+        Visits(int ofKinds) {
+            areSeveral = ofKinds > 1;
+        }
+
+        void add(int kind) {
+            if (areSeveral) {
+                if (count == kinds.length) {
+                    kinds = Arrays.copyOf(kinds, Math.max(FEW, 2 * count));
+                }
+                kinds[count] = kind;
+            }
+            count++;
+        }
+
+        int count() {
+            return count;
+        }
+    }
+
+    /** Takes up coil changes, those that did not run through among them. */
+    void add(Visits visits) {
+        if (visits.areSeveral) {
+            for (int place = 0; place < visits.count; place++) {
+                changes[visits.kinds[place]]++;
+            }
+        } else {
+            changes[0] += visits.count;
+        }
+    }
+
+    /** Takes up what came of a coil change that did not run through, and is attributed to {@code cause}. */
+    void addFailed(ChangeRecord change, Cause cause) {
         int kind = change.tailCoil();
-        changes[kind]++;
         slowed[kind] += change.outcome() == Outcome.SLOWED ? 1 : 0;
         stopped[kind] += change.outcome() == Outcome.STOPPED ? 1 : 0;
         lostMetres[kind] += change.lostMetres();
-        cause.ifPresent(attributedTo -> causes.computeIfAbsent(attributedTo, none -> new int[changes.length])[kind]++);
+        causes.computeIfAbsent(cause, none -> new int[changes.length])[kind]++;
     }
 
     /** Whether there are coils of several kinds to tell apart. */

@@ -10,10 +10,8 @@ import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import runthrough.plant.Line;
 import runthrough.simulation.Replication;
-import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Totals;
 import runthrough.study.cause.CauseCounts;
-import runthrough.study.cause.CauseFinder;
 import runthrough.study.cause.NamedCauses;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Estimators;
@@ -49,15 +47,6 @@ public record Evaluation(boolean chance, UnseenStops unseen, List<Tally> replica
         /** What {@code replication} adds up to, without causes. */
         public static Tally of(Replication replication) {
             return new Tally(replication.totals(), Optional.empty());
-        }
-
-        /** What {@code replication} adds up to, with the causes that {@code finder} finds. */
-        public static Tally of(CauseFinder finder, Replication replication) {
-            NamedCauses causes = new NamedCauses();
-            for (ChangeRecord change : replication.changes()) {
-                causes.add(change, finder.reasonOf(change));
-            }
-            return new Tally(replication.totals(), Optional.of(causes.list()));
         }
     }
 

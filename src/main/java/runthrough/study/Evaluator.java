@@ -17,10 +17,12 @@ import runthrough.plant.check.LineRefusedException;
 import runthrough.quantity.UnitSystem;
 import runthrough.simulation.LineSimulator;
 import runthrough.simulation.Replication;
+import runthrough.simulation.records.ChangeEye;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.SimulationException;
 import runthrough.study.Evaluation.Tally;
 import runthrough.study.cause.CauseFinder;
+import runthrough.study.cause.NamedCauses;
 
 /**
  * Tries variants of a line, of which no more is kept than what each replication adds up to. All variants that are run under
@@ -103,8 +105,18 @@ public final class Evaluator {
         if (!findsCauses) {
             return observe(line, plan, indices, Detail.TOTALS, Tally::of);
         }
-        CauseFinder causes = new CauseFinder(checked(line).line());
-        return observe(line, plan, indices, Detail.CHANGES, replication -> Tally.of(causes, replication));
+        LineSimulator simulator = new LineSimulator(checked(line), plan);
+        CauseFinder finder = new CauseFinder(line);
+        List<Tally> tallies = new ArrayList<>();
+        inOrder(indices.length, i -> withCauses(simulator, indices[i], finder), tallies::add);
+        return tallies;
+    }
+
+    private static Tally withCauses(LineSimulator simulator, int index, CauseFinder finder) {
+        NamedCauses causes = new NamedCauses();
+        ChangeEye eye = change -> finder.reasonOf(change).ifPresent(reason -> causes.add(change, reason));
+        Replication replication = run(index, which -> simulator.run(which, Detail.TOTALS, eye));
+        return new Tally(replication.totals(), Optional.of(causes.list()));
     }
 
     /** The same; empty where the line does not pass its check, or where a replication of it cannot go on. */

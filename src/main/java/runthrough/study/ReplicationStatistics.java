@@ -5,50 +5,96 @@ import java.util.List;
 import java.util.Optional;
 import runthrough.plant.Line;
 import runthrough.simulation.Replication;
+import runthrough.simulation.records.ChangeEye;
 import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.Outcome;
 import runthrough.study.cause.CauseFinder;
 import runthrough.study.cause.Reason;
 import runthrough.study.margin.StripMargin;
 
 /**
- * What verdict and charts need of one replication. It is taken from it on the thread that ran it, so that several are at work at
- * once; putting them together in order ({@link Aggregation}) is little work.
- *
- * @param replication that it is of
- * @param reasons why each of its coil changes did not run through; empty for those that did
- * @param pools of its coil changes
- * @param byShift of those that began in each shift; empty without shifts
- * @param waited how many of them waited
+ * What verdict and charts need of the coil changes of one replication. It sees them as they come, on the thread that runs it, so that
+ * several replications are at work at once and no coil change need be kept; putting them together in order ({@link Aggregation}) is
+ * little work.
  */
-record ReplicationStatistics(
-        Replication replication,
-        List<Optional<Reason>> reasons,
-        ChangePools pools,
-        List<ChangePools> byShift,
-        Waited waited) {
+final class ReplicationStatistics implements ChangeEye {
+    private final CauseFinder finder;
+    private final Optional<StripMargin> storage;
+    private final boolean slows;
+    private final ChangePools pools;
+    private final CoilOutcomes.Visits visits;
+    private final List<Failed> failed = new ArrayList<>();
+    private final List<ShiftTallies.Seen> byShift;
+    private Waited waited = Waited.NONE;
 
-    static ReplicationStatistics of(Line line, CauseFinder finder, Replication replication) {
-        Optional<StripMargin> storage =
-                line.practice().isOneStrip() ? Optional.empty() : Optional.of(new StripMargin(line));
-        int changes = replication.changes().size();
-        List<Optional<Reason>> reasons = new ArrayList<>(changes);
-        ChangePools pools = new ChangePools(changes);
-        boolean slows = line.process().slowing().isPresent();
-        List<ChangePools> byShift = line.change().shifts().stream()
+    /**
+     * A coil change that did not run through.
+     *
+     * @param place among those of the replication that count, from 0
+     */
+    record Failed(int place, ChangeRecord change, Reason reason) {}
+
+    /** Of a replication of {@code line} that has not begun, with room for {@code changes} coil changes to begin with. */
+    ReplicationStatistics(Line line, CauseFinder finder, int changes) {
+        this.finder = finder;
+        pools = new ChangePools(changes);
+        storage = line.practice().isOneStrip() ? Optional.empty() : Optional.of(new StripMargin(line));
+        slows = line.process().slowing().isPresent();
+        visits = new CoilOutcomes.Visits(line.coils().size());
+        byShift = line.change().shifts().stream()
                 .flatMap(shifts -> shifts.list().stream())
-                .map(shift -> new ChangePools(0))
+                .map(shift -> new ShiftTallies.Seen())
                 .toList();
-        Waited waited = Waited.NONE;
-        for (ChangeRecord change : replication.changes()) {
-            reasons.add(finder.reasonOf(change));
-            pools.add(change, storage, slows);
-            if (!byShift.isEmpty()) {
-                byShift.get(change.shift()).add(change, storage, slows);
-            }
-            waited = waited.with(change);
+    }
+
+    @Override
+    public void saw(ChangeRecord change) {
+        if (change.outcome() != Outcome.RAN_THROUGH) {
+            failed.add(
+                    new Failed(visits.count(), change, finder.reasonOf(change).orElseThrow()));
         }
+        visits.add(change.tailCoil());
+        pools.add(change, storage, slows);
+        if (!byShift.isEmpty()) {
+            byShift.get(change.shift()).add(change, storage, slows);
+        }
+        waited = waited.with(change);
+    }
+
+    /** The replication is over. */
+    void end() {
         pools.endReplication();
-        byShift.forEach(ChangePools::endReplication);
-        return new ReplicationStatistics(replication, reasons, pools, byShift, waited);
+        byShift.forEach(ShiftTallies.Seen::end);
+    }
+
+    /** Why each coil change of {@code replication}, whose this is, did not run through; empty for those that did. */
+    List<Optional<Reason>> reasons(Replication replication) {
+        List<Optional<Reason>> reasons = new ArrayList<>(replication.changes().size());
+        replication.changes().forEach(change -> reasons.add(Optional.empty()));
+        if (!reasons.isEmpty()) {
+            failed.forEach(one -> reasons.set(one.place(), Optional.of(one.reason())));
+        }
+        return reasons;
+    }
+
+    CoilOutcomes.Visits visits() {
+        return visits;
+    }
+
+    List<Failed> failed() {
+        return failed;
+    }
+
+    ChangePools pools() {
+        return pools;
+    }
+
+    /** Those that began in each shift; empty without shifts. */
+    List<ShiftTallies.Seen> byShift() {
+        return byShift;
+    }
+
+    Waited waited() {
+        return waited;
     }
 }

@@ -2,6 +2,7 @@ package runthrough.study;
 
 import runthrough.plant.RunPlan;
 import runthrough.simulation.Replication;
+import runthrough.simulation.records.ChangeEye;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.SimulationException;
 
@@ -12,6 +13,9 @@ import runthrough.simulation.records.SimulationException;
 final class Replications {
     /** A trace is kept of so many coil changes at most: enough for every chart, and a few megabytes. */
     static final int TRACED_CHANGES = 2000;
+
+    /** Whose coil changes were seen before. */
+    private static final ChangeEye NOBODY = change -> {};
 
     private final RunPlan plan;
     private final Runs.Maker maker;
@@ -25,31 +29,31 @@ final class Replications {
         this.options = options;
     }
 
-    /** Replication {@code index}, from 0. */
-    Replication run(int index) {
+    /** Replication {@code index}, from 0, its coil changes shown to {@code eye}. */
+    Replication run(int index, ChangeEye eye) {
         try {
-            return index == 0 ? first() : runs.run(index, options.detail());
+            return index == 0 ? first(eye) : runs.run(index, options.detail(), eye);
         } catch (SimulationException e) {
             throw new StudyException(
                     "replication " + (index + 1) + " of " + plan.replications() + ": " + e.getMessage(), e);
         }
     }
 
-    private Replication first() {
+    private Replication first(ChangeEye eye) {
         Detail detail =
                 options.firstDetail().compareTo(options.detail()) > 0 ? options.firstDetail() : options.detail();
         boolean knownToBeShort =
                 plan.extent() instanceof RunPlan.Extent.Changes extent && extent.changes() <= TRACED_CHANGES;
         if (detail != Detail.TRACE || knownToBeShort) {
-            return runs.run(0, detail);
+            return runs.run(0, detail, eye);
         }
-        Replication whole = runs.run(0, Detail.ELEMENTS);
+        Replication whole = runs.run(0, Detail.ELEMENTS, eye);
         if (whole.changes().size() + plan.leaveOut() <= TRACED_CHANGES) {
-            return runs.run(0, Detail.TRACE);
+            return runs.run(0, Detail.TRACE, NOBODY);
         }
         RunPlan beginning = new RunPlan(
                 new RunPlan.Extent.Changes(TRACED_CHANGES), 0, plan.replications(), plan.seed(), plan.target());
-        Replication traced = maker.under(beginning).run(0, Detail.TRACE);
+        Replication traced = maker.under(beginning).run(0, Detail.TRACE, NOBODY);
         return new Replication(0, whole.totals(), whole.changes(), whole.work(), traced.trace());
     }
 }

@@ -2,8 +2,10 @@ package runthrough.study;
 
 import java.util.OptionalDouble;
 import runthrough.handcalc.HandCalculation;
+import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.simulation.LineSimulator;
+import runthrough.simulation.Replication;
 import runthrough.study.cause.CauseFinder;
 import runthrough.study.statistics.RelativeHalfWidth;
 
@@ -84,11 +86,17 @@ public final class RunThroughStudy {
         int done = aggregation.totals().size();
         Replications replications = new Replications(whole.run(), maker, options);
         CauseFinder causes = new CauseFinder(request.line());
+        int changes = whole.run().extent() instanceof RunPlan.Extent.Changes extent ? extent.changes() : 0;
         new OrderedRuns(options.threads())
                 .run(
                         total - done,
-                        i -> Seen.of(
-                                ReplicationStatistics.of(request.line(), causes, replications.run(done + i)), listener),
+                        i -> {
+                            ReplicationStatistics statistics =
+                                    new ReplicationStatistics(request.line(), causes, changes);
+                            Replication replication = replications.run(done + i, statistics);
+                            statistics.end();
+                            return Seen.of(replication, statistics, listener);
+                        },
                         seen -> take(seen, aggregation, listener, whole.run().replications()),
                         listener::cancelled);
     }
@@ -111,16 +119,16 @@ public final class RunThroughStudy {
     }
 
     private static void take(Seen seen, Aggregation aggregation, StudyListener listener, int total) {
-        aggregation.add(seen.statistics);
+        aggregation.add(seen.replication, seen.statistics);
         seen.rest.run();
-        listener.progress(seen.statistics.replication().index() + 1, total);
+        listener.progress(seen.replication.index() + 1, total);
     }
 
     /** A replication that the listener has seen, and what it wants done in order. */
-    private record Seen(ReplicationStatistics statistics, Runnable rest) {
+    private record Seen(Replication replication, ReplicationStatistics statistics, Runnable rest) {
 
-        static Seen of(ReplicationStatistics statistics, StudyListener listener) {
-            return new Seen(statistics, listener.seen(statistics.replication(), statistics.reasons()));
+        static Seen of(Replication replication, ReplicationStatistics statistics, StudyListener listener) {
+            return new Seen(replication, statistics, listener.seen(replication, statistics.reasons(replication)));
         }
     }
 }

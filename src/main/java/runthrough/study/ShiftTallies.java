@@ -9,9 +9,9 @@ import java.util.stream.IntStream;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.Shifts.Shift;
-import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
+import runthrough.study.margin.StripMargin;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Estimators;
 
@@ -38,7 +38,7 @@ final class ShiftTallies {
 
     /** What a shift had in one replication; times in seconds. */
     private static final class Tally {
-        final double paidTime;
+        private double paidTime;
         long changes;
         long slowed;
         long stopped;
@@ -47,10 +47,6 @@ final class ShiftTallies {
         double waitingForPeople;
         long starvedStops;
         double lostTime;
-
-        Tally(double paidTime) {
-            this.paidTime = paidTime;
-        }
 
         void add(ChangeRecord change) {
             changes++;
@@ -68,18 +64,29 @@ final class ShiftTallies {
         }
     }
 
-    /** Takes up a replication, and what its coil changes were in each shift. */
-    void add(Replication replication, List<ChangePools> byShift) {
-        if (shifts.isEmpty()) {
-            return;
+    /** The coil changes of one replication that began in one shift, as they come. */
+    static final class Seen {
+        private final Tally tally = new Tally();
+        private final ChangePools pools = new ChangePools(0);
+
+        /** Takes up a coil change as {@link ChangePools#add} does. */
+        void add(ChangeRecord change, Optional<StripMargin> storage, boolean slows) {
+            tally.add(change);
+            pools.add(change, storage, slows);
         }
-        List<Tally> here = replication.totals().paidSecondsByShift().stream()
-                .map(Tally::new)
-                .toList();
-        replication.changes().forEach(change -> here.get(change.shift()).add(change));
+
+        void end() {
+            pools.endReplication();
+        }
+    }
+
+    /** Takes up a replication: what people were paid in each shift (s), and what its coil changes were. */
+    void add(List<Double> paidTime, List<Seen> byShift) {
         IntStream.range(0, shifts.size()).forEach(shift -> {
-            tallies.get(shift).add(here.get(shift));
-            pools.get(shift).join(byShift.get(shift));
+            Seen here = byShift.get(shift);
+            here.tally.paidTime = paidTime.get(shift);
+            tallies.get(shift).add(here.tally);
+            pools.get(shift).join(here.pools);
         });
     }
 

@@ -11,14 +11,14 @@ import runthrough.simulation.records.Detail;
  */
 public record StudyOptions(int threads, Detail firstDetail, Detail detail) {
 
-    /** As many threads as the machine has processors, and nothing kept beyond the coil changes. */
+    /** As many threads as the machine has processors, and the coil changes of the first replication kept. */
     public static StudyOptions plain() {
-        return new StudyOptions(Runtime.getRuntime().availableProcessors(), Detail.CHANGES, Detail.CHANGES);
+        return new StudyOptions(Runtime.getRuntime().availableProcessors(), Detail.CHANGES, Detail.TOTALS);
     }
 
     /** Plain, for callers that have threads of their own. */
     public static StudyOptions onCallersThread() {
-        return new StudyOptions(0, Detail.CHANGES, Detail.CHANGES);
+        return new StudyOptions(0, Detail.CHANGES, Detail.TOTALS);
     }
 
     /** Plain, with the work elements of every replication and the trace of the first. */

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import runthrough.simulation.records.ChangeEye;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
 import runthrough.simulation.records.WorkDone;
@@ -18,6 +19,7 @@ import runthrough.simulation.records.WorkDone;
  */
 final class ChangeBook {
     private final boolean keepsRecords;
+    private final Optional<ChangeEye> eye;
     private final List<ChangeRecord> records = new ArrayList<>();
     /** Kept, and may still lose metres. */
     private final List<ChangeUnderWay> open = new ArrayList<>();
@@ -29,9 +31,10 @@ final class ChangeBook {
     private int refilled;
     private int starvedStops;
 
-    /** A book that keeps records, or counts only. */
-    ChangeBook(boolean keepsRecords) {
+    /** A book that keeps records or counts only, and shows each record to {@code eye}. */
+    ChangeBook(boolean keepsRecords, Optional<ChangeEye> eye) {
         this.keepsRecords = keepsRecords;
+        this.eye = eye;
     }
 
     /** The latest coil change begun; before the first one of number 0, of which nothing is kept. */
@@ -50,7 +53,7 @@ final class ChangeBook {
      */
     void keepLatest(Supplier<Optional<WorkDone>> work, boolean mayLose) {
         if (latest.isReleased()) {
-            if (keepsRecords && latest.worst() != Outcome.RAN_THROUGH) {
+            if (makesRecords() && latest.worst() != Outcome.RAN_THROUGH) {
                 latest.done(work.get());
             }
             open.add(latest);
@@ -70,11 +73,22 @@ final class ChangeBook {
             }
             refilled += change.isRefilled() ? 1 : 0;
             starvedStops += change.starvedStops();
-            if (keepsRecords) {
-                records.add(change.record());
+            if (makesRecords()) {
+                record(change.record());
             }
         }
         open.clear();
+    }
+
+    private boolean makesRecords() {
+        return keepsRecords || eye.isPresent();
+    }
+
+    private void record(ChangeRecord change) {
+        eye.ifPresent(watching -> watching.saw(change));
+        if (keepsRecords) {
+            records.add(change);
+        }
     }
 
     /** How many are kept, once closed. */

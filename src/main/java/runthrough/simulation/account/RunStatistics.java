@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import runthrough.plant.Coil;
 import runthrough.plant.Line;
 import runthrough.plant.Shifts;
+import runthrough.simulation.records.ChangeEye;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.Outcome;
@@ -46,10 +47,11 @@ public final class RunStatistics {
      * @param described the line
      * @param line shows it as it moves
      * @param detail how much is kept of it
+     * @param eye sees each coil change
      */
-    public RunStatistics(Line described, ObservedLine line, Detail detail) {
+    public RunStatistics(Line described, ObservedLine line, Detail detail, Optional<ChangeEye> eye) {
         this.line = line;
-        book = new ChangeBook(detail.keepsChanges());
+        book = new ChangeBook(detail.keepsChanges(), eye);
         overfull = LevelBound.above(line.capacity() + described.accumulator().overtravelAllowance() + line.tolerance());
         // Ten times what counts as a crossing of the stop level: a process that stopped in time is no strip break.
         broken = LevelBound.below(-10 * line.tolerance());

@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import runthrough.simulation.records.ChangeRecord;
 
 /**
@@ -32,10 +31,9 @@ public final class NamedCauses {
         }
     }
 
-    /** Takes up {@code change}, which has {@code reason} if it did not run through. */
-    public void add(ChangeRecord change, Optional<Reason> reason) {
-        reason.ifPresent(found ->
-                counts.merge(found, new Count(found, 1, change.starvedStops(), change.lostTime()), Count::plus));
+    /** Takes up {@code change}, which did not run through for {@code reason}. */
+    public void add(ChangeRecord change, Reason reason) {
+        counts.merge(reason, new Count(reason, 1, change.starvedStops(), change.lostTime()), Count::plus);
     }
 
     /** Takes up those that were counted elsewhere, such as in another replication. */
