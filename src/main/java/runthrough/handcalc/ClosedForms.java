@@ -3,7 +3,6 @@ package runthrough.handcalc;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import runthrough.plant.Coil;
-import runthrough.plant.Entry;
 import runthrough.plant.Line;
 
 /**
@@ -105,8 +104,8 @@ public record ClosedForms(
         double k = 1 / (2 * entry.deceleration()) + 1 / (2 * entry.acceleration()) + 1 / (2 * processDeceleration);
         double creepTime = entry.creepTime();
         double linear = joint + creepTime;
-        double strip =
-                capacity - reserve + entry.creep().map(Entry.Creep::speed).orElse(0.0) * creepTime;
+        double creepStrip = entry.creep().isPresent() ? entry.creep().get().speed() * creepTime : 0;
+        double strip = capacity - reserve + creepStrip;
         return strip == 0 ? 0 : 2 * strip / (linear + Math.sqrt(linear * linear + 4 * k * strip));
     }
 

@@ -1,6 +1,7 @@
 package runthrough.simulation;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import runthrough.plant.Coil;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
@@ -44,6 +45,8 @@ final class LineRun implements Watched, CoilChangeEvents, ChangeWork.Events {
     private final LineMotion motion;
     private final JointPasses joint;
     private final ChangeWork work;
+
+    private final Supplier<Optional<WorkDone>> workDone = this::workOfLatestChange;
 
     private final boolean ordinaryAtOnce;
 
@@ -218,11 +221,11 @@ final class LineRun implements Watched, CoilChangeEvents, ChangeWork.Events {
 
     private void keepLatestChange() {
         if (statistics.latestChange() > plan.leaveOut()) {
-            statistics.keepLatestChange(this::workDone);
+            statistics.keepLatestChange(workDone);
         }
     }
 
-    private Optional<WorkDone> workDone() {
+    private Optional<WorkDone> workOfLatestChange() {
         return state.hasAccumulator() ? Optional.of(work.done()) : Optional.empty();
     }
 

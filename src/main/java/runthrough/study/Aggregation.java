@@ -23,14 +23,20 @@ final class Aggregation {
     private final List<Totals> totals = new ArrayList<>();
     private final List<Waited> waited = new ArrayList<>();
     private final NamedCauses causes = new NamedCauses();
-    private final ChangePools pools = new ChangePools(0);
+    private final ChangePools pools;
 
     private @Nullable Replication first;
 
-    Aggregation(Line line) {
+    /** Of replications of {@code line} under {@code plan}, none of them yet. */
+    Aggregation(Line line, RunPlan plan) {
+        this.pools = new ChangePools(room(plan));
         this.coils = new CoilOutcomes(line);
         this.unseen = UnseenStops.of(line);
         this.shifts = new ShiftTallies(line);
+    }
+
+    private static int room(RunPlan plan) {
+        return (int) Math.min(Pool.MOST_EXACT, (long) ReplicationStatistics.room(plan) * plan.replications());
     }
 
     /** Takes up the next replication, of which {@code statistics} saw the coil changes. */

@@ -1,7 +1,7 @@
 package runthrough.study;
 
 import java.util.Optional;
-import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.ChangeFacts;
 import runthrough.study.margin.StripMargin;
 import runthrough.study.statistics.Pool;
 
@@ -37,7 +37,7 @@ final class ChangePools {
      * @param storage for its margins, where there is an accumulator
      * @param slows whether the process can slow
      */
-    void add(ChangeRecord change, Optional<StripMargin> storage, boolean slows) {
+    void add(ChangeFacts change, Optional<StripMargin> storage, boolean slows) {
         addJoint(change);
         storage.ifPresent(margins -> {
             addStorage(change, margins);
@@ -48,7 +48,7 @@ final class ChangePools {
     }
 
     /** Takes up what every line has. */
-    private void addJoint(ChangeRecord change) {
+    private void addJoint(ChangeFacts change) {
         jointCycleTime.add(change.jointCycleTime());
         waiting.add(change.waiting());
         waitingForPreparation.add(change.waitingForPreparation());
@@ -56,7 +56,7 @@ final class ChangePools {
     }
 
     /** Takes up what a line with an accumulator has. */
-    private void addStorage(ChangeRecord change, StripMargin spare) {
+    private void addStorage(ChangeFacts change, StripMargin spare) {
         stripDrawn.add(change.stripDrawn());
         refillTime.add(change.refillTime());
         marginToStop.add(spare.toStop(change));
@@ -65,7 +65,7 @@ final class ChangePools {
     }
 
     /** Takes up what a line has whose process can slow. */
-    private void addWithoutStop(ChangeRecord change, StripMargin margins) {
+    private void addWithoutStop(ChangeFacts change, StripMargin margins) {
         double metres = margins.metresWithoutStop(change);
         marginWithoutStop.add(metres, margins.seconds(change, metres), margins.speedWithoutStop(change));
     }

@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
 import runthrough.plant.Coil;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Line;
-import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.ChangeFacts;
 import runthrough.simulation.records.Outcome;
 import runthrough.study.cause.Cause;
 import runthrough.study.cause.CauseCounts;
@@ -90,7 +90,7 @@ public final class CoilOutcomes {
     }
 
     /** Takes up what came of a coil change that did not run through, and is attributed to {@code cause}. */
-    void addFailed(ChangeRecord change, Cause cause) {
+    void addFailed(ChangeFacts change, Cause cause) {
         int kind = change.tailCoil();
         slowed[kind] += change.outcome() == Outcome.SLOWED ? 1 : 0;
         stopped[kind] += change.outcome() == Outcome.STOPPED ? 1 : 0;

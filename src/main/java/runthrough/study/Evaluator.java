@@ -114,7 +114,7 @@ public final class Evaluator {
 
     private static Tally withCauses(LineSimulator simulator, int index, CauseFinder finder) {
         NamedCauses causes = new NamedCauses();
-        ChangeEye eye = change -> finder.reasonOf(change).ifPresent(reason -> causes.add(change, reason));
+        ChangeEye eye = change -> causes.add(finder, change);
         Replication replication = run(index, which -> simulator.run(which, Detail.TOTALS, eye));
         return new Tally(replication.totals(), Optional.of(causes.list()));
     }

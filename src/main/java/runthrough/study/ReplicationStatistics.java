@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import runthrough.plant.Line;
+import runthrough.plant.RunPlan;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.ChangeEye;
+import runthrough.simulation.records.ChangeFacts;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
 import runthrough.study.cause.CauseFinder;
@@ -25,7 +27,7 @@ final class ReplicationStatistics implements ChangeEye {
     private final CoilOutcomes.Visits visits;
     private final List<Failed> failed = new ArrayList<>();
     private final List<ShiftTallies.Seen> byShift;
-    private Waited waited = Waited.NONE;
+    private final Waited waited = new Waited();
 
     /**
      * A coil change that did not run through.
@@ -34,10 +36,10 @@ final class ReplicationStatistics implements ChangeEye {
      */
     record Failed(int place, ChangeRecord change, Reason reason) {}
 
-    /** Of a replication of {@code line} that has not begun, with room for {@code changes} coil changes to begin with. */
-    ReplicationStatistics(Line line, CauseFinder finder, int changes) {
+    /** Of a replication of {@code line} under {@code plan} that has not begun. */
+    ReplicationStatistics(Line line, CauseFinder finder, RunPlan plan) {
         this.finder = finder;
-        pools = new ChangePools(changes);
+        pools = new ChangePools(room(plan));
         storage = line.practice().isOneStrip() ? Optional.empty() : Optional.of(new StripMargin(line));
         slows = line.process().slowing().isPresent();
         visits = new CoilOutcomes.Visits(line.coils().size());
@@ -47,18 +49,25 @@ final class ReplicationStatistics implements ChangeEye {
                 .toList();
     }
 
+    /** How many coil changes a replication of {@code plan} has; 0 where that is not known before it has run. */
+    static int room(RunPlan plan) {
+        return plan.extent() instanceof RunPlan.Extent.Changes extent ? extent.changes() - plan.leaveOut() : 0;
+    }
+
     @Override
-    public void saw(ChangeRecord change) {
+    public void saw(ChangeFacts change) {
         if (change.outcome() != Outcome.RAN_THROUGH) {
-            failed.add(
-                    new Failed(visits.count(), change, finder.reasonOf(change).orElseThrow()));
+            failed.add(new Failed(
+                    visits.count(),
+                    ChangeRecord.of(change),
+                    finder.reasonOf(change).orElseThrow()));
         }
         visits.add(change.tailCoil());
         pools.add(change, storage, slows);
         if (!byShift.isEmpty()) {
             byShift.get(change.shift()).add(change, storage, slows);
         }
-        waited = waited.with(change);
+        waited.add(change);
     }
 
     /** The replication is over. */

@@ -2,7 +2,6 @@ package runthrough.study;
 
 import java.util.OptionalDouble;
 import runthrough.handcalc.HandCalculation;
-import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
 import runthrough.simulation.LineSimulator;
 import runthrough.simulation.Replication;
@@ -35,7 +34,7 @@ public final class RunThroughStudy {
      * @throws java.util.concurrent.CancellationException when the listener or an interrupt gave it up
      */
     public StudyResult run(StudyOptions options, StudyListener listener) {
-        Aggregation aggregation = new Aggregation(request.line());
+        Aggregation aggregation = new Aggregation(request.line(), request.run());
         int total = request.run().replications();
         listener.progress(0, total);
         extend(aggregation, request, total, options, listener);
@@ -51,7 +50,7 @@ public final class RunThroughStudy {
      * @throws java.util.concurrent.CancellationException when the listener or an interrupt gave it up
      */
     public SequentialResult runUntil(Precision precision, StudyOptions options, StudyListener listener) {
-        Aggregation aggregation = new Aggregation(request.line());
+        Aggregation aggregation = new Aggregation(request.line(), request.run());
         int limit = precision.maxReplications();
         SimulationRequest most = request.with(request.run().withReplications(limit));
         int batch = request.run().replications();
@@ -86,13 +85,12 @@ public final class RunThroughStudy {
         int done = aggregation.totals().size();
         Replications replications = new Replications(whole.run(), maker, options);
         CauseFinder causes = new CauseFinder(request.line());
-        int changes = whole.run().extent() instanceof RunPlan.Extent.Changes extent ? extent.changes() : 0;
         new OrderedRuns(options.threads())
                 .run(
                         total - done,
                         i -> {
                             ReplicationStatistics statistics =
-                                    new ReplicationStatistics(request.line(), causes, changes);
+                                    new ReplicationStatistics(request.line(), causes, whole.run());
                             Replication replication = replications.run(done + i, statistics);
                             statistics.end();
                             return Seen.of(replication, statistics, listener);

@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.Shifts.Shift;
-import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.ChangeFacts;
 import runthrough.simulation.records.Outcome;
 import runthrough.study.margin.StripMargin;
 import runthrough.study.statistics.Estimate;
@@ -48,7 +48,7 @@ final class ShiftTallies {
         long starvedStops;
         double lostTime;
 
-        void add(ChangeRecord change) {
+        void add(ChangeFacts change) {
             changes++;
             slowed += change.outcome() == Outcome.SLOWED ? 1 : 0;
             stopped += change.outcome() == Outcome.STOPPED ? 1 : 0;
@@ -70,7 +70,7 @@ final class ShiftTallies {
         private final ChangePools pools = new ChangePools(0);
 
         /** Takes up a coil change as {@link ChangePools#add} does. */
-        void add(ChangeRecord change, Optional<StripMargin> storage, boolean slows) {
+        void add(ChangeFacts change, Optional<StripMargin> storage, boolean slows) {
             tally.add(change);
             pools.add(change, storage, slows);
         }

@@ -1,25 +1,36 @@
 package runthrough.study;
 
-import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.ChangeFacts;
 
-/**
- * How many coil changes of a replication waited with the strip standing.
- *
- * @param any for preparation or for people
- * @param forPreparation because preparation was not done
- * @param forPeople because people were not there
- */
-record Waited(long any, long forPreparation, long forPeople) {
-    static final Waited NONE = new Waited(0, 0, 0);
+/** How many coil changes of a replication waited with the strip standing. */
+final class Waited {
+    private long any;
+    private long forPreparation;
+    private long forPeople;
 
-    Waited with(ChangeRecord change) {
-        return new Waited(
-                any + one(change.waiting()),
-                forPreparation + one(change.waitingForPreparation()),
-                forPeople + one(change.waitingForPeople()));
+    /** Takes up a coil change. */
+    void add(ChangeFacts change) {
+        any += one(change.waiting());
+        forPreparation += one(change.waitingForPreparation());
+        forPeople += one(change.waitingForPeople());
     }
 
     private static int one(double seconds) {
         return seconds > 0 ? 1 : 0;
+    }
+
+    /** For preparation or for people. */
+    long any() {
+        return any;
+    }
+
+    /** Because preparation was not done. */
+    long forPreparation() {
+        return forPreparation;
+    }
+
+    /** Because people were not there. */
+    long forPeople() {
+        return forPeople;
     }
 }

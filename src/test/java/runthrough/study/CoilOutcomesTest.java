@@ -113,15 +113,18 @@ class CoilOutcomesTest {
         CoilOutcomes outcomes = new CoilOutcomes(new PlainLine()
                 .coilSource(new CoilSource.Schedule(List.of(coil, coil, coil)))
                 .build());
-        outcomes.add(change(0, Outcome.STOPPED, 100), Optional.of(Cause.USUAL_JOINT_TOO_LONG));
+        CoilOutcomes.Visits visits = new CoilOutcomes.Visits(3);
+        visits.add(0);
+        outcomes.addFailed(change(0, Outcome.STOPPED, 100), Cause.USUAL_JOINT_TOO_LONG);
         for (int i = 0; i < 20; i++) {
-            boolean fails = i < 12;
             for (int kind = 1; kind <= 2; kind++) {
-                outcomes.add(
-                        change(kind, fails ? Outcome.SLOWED : Outcome.RAN_THROUGH, fails ? kind : 0),
-                        fails ? Optional.of(Cause.ACCUMULATOR_NOT_FULL) : Optional.empty());
+                visits.add(kind);
+                if (i < 12) {
+                    outcomes.addFailed(change(kind, Outcome.SLOWED, kind), Cause.ACCUMULATOR_NOT_FULL);
+                }
             }
         }
+        outcomes.add(visits);
 
         // Wilson, 1 of 1: at least 20.7 %; 12 of 20: at least 38.7 % (Newcombe 1998, method 3, hand calculation).
         assertThat(outcomes.hardest(5)).containsExactly(2, 1, 0);

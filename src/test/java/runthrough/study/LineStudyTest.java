@@ -92,7 +92,8 @@ class LineStudyTest {
         // The margin is worked out from the times alone, what was left comes from the level.
         StripMargin margin = new StripMargin(RANDOM);
         Collected collected = new Collected();
-        new RunThroughStudy(HandMade.request(RANDOM, 100, 10)).run(StudyOptions.plain(), collected);
+        new RunThroughStudy(HandMade.request(RANDOM, 100, 10))
+                .run(new StudyOptions(2, Detail.CHANGES, Detail.CHANGES), collected);
 
         assertThat(collected.seen)
                 .flatExtracting(Replication::changes)

@@ -11,12 +11,15 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.RunPlan;
 import runthrough.simulation.Replication;
+import runthrough.simulation.records.ChangeEye;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Detail;
 import runthrough.simulation.records.SimulationException;
 import runthrough.simulation.records.Trace;
 
 class ReplicationsTest {
+    private static final ChangeEye NOBODY = change -> {};
+
     private static final StudyOptions TRACED_FIRST = new StudyOptions(1, Detail.TRACE, Detail.CHANGES);
 
     private final List<String> asked = new ArrayList<>();
@@ -25,15 +28,15 @@ class ReplicationsTest {
     void theFirstHasItsOwnDetail() {
         Replications replications = of(new RunPlan.Extent.Changes(3), 3, TRACED_FIRST);
 
-        assertThat(replications.run(0).trace()).isPresent();
-        replications.run(1);
+        assertThat(replications.run(0, NOBODY).trace()).isPresent();
+        replications.run(1, NOBODY);
         assertThat(asked).containsExactly("0 TRACE of 3", "1 CHANGES of 3");
     }
 
     @Test
     void theFirstHasNoLessDetailThanTheOthers() {
         of(new RunPlan.Extent.Changes(3), 3, new StudyOptions(1, Detail.CHANGES, Detail.ELEMENTS))
-                .run(0);
+                .run(0, NOBODY);
 
         assertThat(asked).containsExactly("0 ELEMENTS of 3");
     }
@@ -42,7 +45,7 @@ class ReplicationsTest {
     void ofALongOneOnlyTheBeginningIsTraced() {
         int changes = TRACED_CHANGES + 1;
         Replication first =
-                of(new RunPlan.Extent.Changes(changes), changes, TRACED_FIRST).run(0);
+                of(new RunPlan.Extent.Changes(changes), changes, TRACED_FIRST).run(0, NOBODY);
 
         assertThat(asked).containsExactly("0 ELEMENTS of 2001", "0 TRACE of 2000");
         assertThat(first.changes()).hasSize(changes);
@@ -51,8 +54,8 @@ class ReplicationsTest {
 
     @Test
     void ofAGivenTimeItIsKnownOnlyAfterwardsHowLongItWas() {
-        of(new RunPlan.Extent.Time(3600), 3, TRACED_FIRST).run(0);
-        of(new RunPlan.Extent.Time(1e9), TRACED_CHANGES + 1, TRACED_FIRST).run(0);
+        of(new RunPlan.Extent.Time(3600), 3, TRACED_FIRST).run(0, NOBODY);
+        of(new RunPlan.Extent.Time(1e9), TRACED_CHANGES + 1, TRACED_FIRST).run(0, NOBODY);
 
         assertThat(asked)
                 .containsExactly("0 ELEMENTS of time", "0 TRACE of time", "0 ELEMENTS of time", "0 TRACE of 2000");
@@ -60,12 +63,12 @@ class ReplicationsTest {
 
     @Test
     void aRunThatCannotGoOnSaysWhichReplication() {
-        Runs.Maker failing = plan -> (index, detail) -> {
+        Runs.Maker failing = plan -> (index, detail, eye) -> {
             throw new SimulationException("coil 7 is 3 m long, its crops are 4 m");
         };
         RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(3), 0, 50, 1, 0.9);
 
-        assertThatThrownBy(() -> new Replications(plan, failing, TRACED_FIRST).run(4))
+        assertThatThrownBy(() -> new Replications(plan, failing, TRACED_FIRST).run(4, NOBODY))
                 .isInstanceOf(StudyException.class)
                 .hasMessage("replication 5 of 50: coil 7 is 3 m long, its crops are 4 m");
     }
@@ -74,7 +77,7 @@ class ReplicationsTest {
     private Replications of(RunPlan.Extent extent, int changes, StudyOptions options) {
         ChangeRecord[] all = new ChangeRecord[changes];
         Arrays.fill(all, HandMade.ranThrough(40));
-        Runs.Maker maker = plan -> (index, detail) -> {
+        Runs.Maker maker = plan -> (index, detail, eye) -> {
             String length = plan.extent() instanceof RunPlan.Extent.Changes given ? "" + given.changes() : "time";
             asked.add(index + " " + detail + " of " + length);
             Replication made = HandMade.hour(index, all);

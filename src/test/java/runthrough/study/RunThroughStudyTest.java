@@ -310,6 +310,10 @@ class RunThroughStudyTest {
     private static StudyResult run(
             Line line, StudyOptions options, StudyListener listener, Replication... replications) {
         SimulationRequest request = HandMade.request(line, 4, replications.length);
-        return new RunThroughStudy(request, plan -> (index, detail) -> replications[index]).run(options, listener);
+        return new RunThroughStudy(request, plan -> (index, detail, eye) -> {
+                    replications[index].changes().forEach(eye::saw);
+                    return replications[index];
+                })
+                .run(options, listener);
     }
 }

@@ -1,7 +1,9 @@
 package runthrough.simulation.account;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -23,6 +25,8 @@ final class ChangeBook {
     private final List<ChangeRecord> records = new ArrayList<>();
     /** Kept, and may still lose metres. */
     private final List<ChangeUnderWay> open = new ArrayList<>();
+    /** Closed: to be used again. */
+    private final Deque<ChangeUnderWay> spare = new ArrayDeque<>();
 
     private ChangeUnderWay latest = new ChangeUnderWay();
     private int ranThrough;
@@ -42,9 +46,11 @@ final class ChangeBook {
         return latest;
     }
 
-    /** A coil change begins. */
-    void begin(ChangeUnderWay change) {
-        latest = change;
+    /** The next coil change begins, with {@link #latest} to be filled in; its number. */
+    int begin() {
+        int number = latest.number() + 1;
+        latest = spare.isEmpty() ? new ChangeUnderWay() : spare.pop();
+        return number;
     }
 
     /**
@@ -53,7 +59,7 @@ final class ChangeBook {
      */
     void keepLatest(Supplier<Optional<WorkDone>> work, boolean mayLose) {
         if (latest.isReleased()) {
-            if (makesRecords() && latest.worst() != Outcome.RAN_THROUGH) {
+            if (makesRecords() && latest.outcome() != Outcome.RAN_THROUGH) {
                 latest.done(work.get());
             }
             open.add(latest);
@@ -65,8 +71,9 @@ final class ChangeBook {
 
     /** Nothing can be lost any more. */
     void close() {
-        for (ChangeUnderWay change : open) {
-            switch (change.worst()) {
+        for (int i = 0; i < open.size(); i++) {
+            ChangeUnderWay change = open.get(i);
+            switch (change.outcome()) {
                 case RAN_THROUGH -> ranThrough++;
                 case SLOWED -> slowed++;
                 case STOPPED -> stopped++;
@@ -74,8 +81,9 @@ final class ChangeBook {
             refilled += change.isRefilled() ? 1 : 0;
             starvedStops += change.starvedStops();
             if (makesRecords()) {
-                record(change.record());
+                record(change);
             }
+            spare.push(change);
         }
         open.clear();
     }
@@ -84,10 +92,10 @@ final class ChangeBook {
         return keepsRecords || eye.isPresent();
     }
 
-    private void record(ChangeRecord change) {
+    private void record(ChangeUnderWay change) {
         eye.ifPresent(watching -> watching.saw(change));
         if (keepsRecords) {
-            records.add(change);
+            records.add(ChangeRecord.of(change));
         }
     }
 

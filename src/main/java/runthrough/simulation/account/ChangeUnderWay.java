@@ -1,7 +1,7 @@
 package runthrough.simulation.account;
 
 import java.util.Optional;
-import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.ChangeFacts;
 import runthrough.simulation.records.Outcome;
 import runthrough.simulation.records.WorkDone;
 
@@ -10,16 +10,16 @@ import runthrough.simulation.records.WorkDone;
  *
  * <p>Rules REPORT-1, REPORT-2, REPORT-3, REPORT-5.
  */
-final class ChangeUnderWay {
-    private final int number;
-    private final int shift;
-    private final int tailCoil;
-    private final int headCoil;
-    private final double start;
-    private final double levelAtStart;
-    private final double remainingAtStart;
-    private final double ratedSpeed;
-    private final double stopLevel;
+final class ChangeUnderWay implements ChangeFacts {
+    private int number;
+    private int shift;
+    private int tailCoil = -1;
+    private int headCoil = -1;
+    private double start = Double.NaN;
+    private double levelAtStart = Double.NaN;
+    private double remainingAtStart = Double.NaN;
+    private double ratedSpeed = Double.NaN;
+    private double stopLevel = Double.NaN;
 
     private double tailStopped = Double.NaN;
     private double released = Double.NaN;
@@ -27,56 +27,49 @@ final class ChangeUnderWay {
     private double waitingForPeople;
     private int passes;
     private double lowestLevel;
-    private Outcome worst;
+    private Outcome worst = Outcome.RAN_THROUGH;
     private int starvedStops;
     private double lostMetres;
     private double lostTime;
     private double refillTime = Double.NaN;
     private Optional<WorkDone> work = Optional.empty();
 
-    /** The coil change after {@code before}, which begins at {@code time} with the process in the state {@code carried}. */
-    ChangeUnderWay(
-            ChangeUnderWay before,
+    /** What stands in the place of a coil change before the first: number 0, of which no record is made. */
+    ChangeUnderWay() {}
+
+    /**
+     * Begins coil change {@code changeNumber} at {@code time}, the process in the state {@code carried}. Whatever was noted here of an
+     * earlier one is forgotten: a run of a million coil changes makes a few of these.
+     */
+    void begin(
+            int changeNumber,
             double time,
-            int shift,
+            int inShift,
             int endingKind,
             int nextKind,
             ObservedLine line,
             Outcome carried) {
-        number = before.number + 1;
-        this.shift = shift;
+        number = changeNumber;
+        shift = inShift;
         start = time;
         tailCoil = endingKind;
         headCoil = nextKind;
+        tailStopped = Double.NaN;
+        released = Double.NaN;
+        waitingForPreparation = 0;
+        waitingForPeople = 0;
+        passes = 0;
+        starvedStops = 0;
+        lostMetres = 0;
+        lostTime = 0;
+        refillTime = Double.NaN;
+        work = Optional.empty();
         levelAtStart = line.level();
         remainingAtStart = line.remaining();
         ratedSpeed = line.ratedSpeed();
         lowestLevel = line.level();
         stopLevel = line.stopLevelAtRated();
         worst = carried;
-    }
-
-    /** What stands in the place of a coil change before the first: number 0, of which no record is made. */
-    ChangeUnderWay() {
-        number = 0;
-        shift = 0;
-        start = Double.NaN;
-        tailCoil = -1;
-        headCoil = -1;
-        levelAtStart = Double.NaN;
-        remainingAtStart = Double.NaN;
-        ratedSpeed = Double.NaN;
-        stopLevel = Double.NaN;
-        worst = Outcome.RAN_THROUGH;
-    }
-
-    int number() {
-        return number;
-    }
-
-    /** Place of the shift in which it begins; 0 without shifts. */
-    int shift() {
-        return shift;
     }
 
     void tailStopped(double time) {
@@ -92,11 +85,6 @@ final class ChangeUnderWay {
 
     boolean isReleased() {
         return !Double.isNaN(released);
-    }
-
-    /** How long the strip stood (s). */
-    double jointCycleTime() {
-        return released - tailStopped;
     }
 
     /** The level has been as low as {@code low} (m), which counts until the entry is matched again. */
@@ -135,41 +123,113 @@ final class ChangeUnderWay {
         return !Double.isNaN(refillTime);
     }
 
-    int starvedStops() {
-        return starvedStops;
-    }
-
     /** What took time at its joint, where it did not run through. */
     void done(Optional<WorkDone> took) {
         work = took;
     }
 
-    Outcome worst() {
+    @Override
+    public int number() {
+        return number;
+    }
+
+    @Override
+    public int shift() {
+        return shift;
+    }
+
+    @Override
+    public int tailCoil() {
+        return tailCoil;
+    }
+
+    @Override
+    public int headCoil() {
+        return headCoil;
+    }
+
+    @Override
+    public double start() {
+        return start;
+    }
+
+    @Override
+    public double tailStopped() {
+        return tailStopped;
+    }
+
+    @Override
+    public double released() {
+        return released;
+    }
+
+    @Override
+    public double waitingForPreparation() {
+        return waitingForPreparation;
+    }
+
+    @Override
+    public double waitingForPeople() {
+        return waitingForPeople;
+    }
+
+    @Override
+    public int passes() {
+        return passes;
+    }
+
+    @Override
+    public double levelAtStart() {
+        return levelAtStart;
+    }
+
+    @Override
+    public double remainingAtStart() {
+        return remainingAtStart;
+    }
+
+    @Override
+    public double ratedSpeed() {
+        return ratedSpeed;
+    }
+
+    @Override
+    public double lowestLevel() {
+        return lowestLevel;
+    }
+
+    @Override
+    public double stopLevel() {
+        return stopLevel;
+    }
+
+    @Override
+    public Outcome outcome() {
         return worst;
     }
 
-    ChangeRecord record() {
-        return new ChangeRecord(
-                number,
-                shift,
-                tailCoil,
-                headCoil,
-                start,
-                tailStopped,
-                released,
-                waitingForPreparation,
-                waitingForPeople,
-                passes,
-                levelAtStart,
-                remainingAtStart,
-                ratedSpeed,
-                lowestLevel,
-                stopLevel,
-                worst,
-                starvedStops,
-                lostMetres,
-                lostTime,
-                refillTime,
-                work);
+    @Override
+    public int starvedStops() {
+        return starvedStops;
+    }
+
+    @Override
+    public double lostMetres() {
+        return lostMetres;
+    }
+
+    @Override
+    public double lostTime() {
+        return lostTime;
+    }
+
+    @Override
+    public double refillTime() {
+        return refillTime;
+    }
+
+    @Override
+    public Optional<WorkDone> work() {
+        return work;
     }
 }

@@ -197,7 +197,8 @@ public final class RunStatistics {
         } else if (isSlowingCounted && line.isSlowed()) {
             carried = Outcome.SLOWED;
         }
-        book.begin(new ChangeUnderWay(book.latest(), time, shift, endingKind, nextKind, line, carried));
+        int number = book.begin();
+        book.latest().begin(number, time, shift, endingKind, nextKind, line, carried);
     }
 
     /** The tail has stopped in the joiner (T1). */

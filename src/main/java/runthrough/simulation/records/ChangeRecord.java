@@ -3,9 +3,7 @@ package runthrough.simulation.records;
 import java.util.Optional;
 
 /**
- * One coil change; times in seconds of simulated time, levels and lengths in metres.
- *
- * <p>Rule CREW-17.
+ * One coil change that is over; times in seconds of simulated time, levels and lengths in metres.
  *
  * @param number of the coil change, from 1
  * @param shift in which T0 lies, by its place in the list of shifts, from 0; 0 without shifts
@@ -51,25 +49,32 @@ public record ChangeRecord(
         double lostMetres,
         double lostTime,
         double refillTime,
-        Optional<WorkDone> work) {
+        Optional<WorkDone> work)
+        implements ChangeFacts {
 
-    /** The joint cycle time (s): how long the strip stood at the joiner. */
-    public double jointCycleTime() {
-        return released - tailStopped;
-    }
-
-    /** All waiting with the strip standing (s). */
-    public double waiting() {
-        return waitingForPreparation + waitingForPeople;
-    }
-
-    /** Strip drawn from the accumulator (m). */
-    public double stripDrawn() {
-        return levelAtStart - lowestLevel;
-    }
-
-    /** How far the lowest level stayed above the stop level (m); negative when the process had to stop. */
-    public double lowestAboveStopLevel() {
-        return lowestLevel - stopLevel;
+    /** What {@code change} is now. */
+    public static ChangeRecord of(ChangeFacts change) {
+        return new ChangeRecord(
+                change.number(),
+                change.shift(),
+                change.tailCoil(),
+                change.headCoil(),
+                change.start(),
+                change.tailStopped(),
+                change.released(),
+                change.waitingForPreparation(),
+                change.waitingForPeople(),
+                change.passes(),
+                change.levelAtStart(),
+                change.remainingAtStart(),
+                change.ratedSpeed(),
+                change.lowestLevel(),
+                change.stopLevel(),
+                change.outcome(),
+                change.starvedStops(),
+                change.lostMetres(),
+                change.lostTime(),
+                change.refillTime(),
+                change.work());
     }
 }

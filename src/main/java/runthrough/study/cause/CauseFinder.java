@@ -10,7 +10,7 @@ import runthrough.plant.Line;
 import runthrough.plant.WorkElement;
 import runthrough.plant.WorkElement.Occurrence;
 import runthrough.simulation.random.SourceNames;
-import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.ChangeFacts;
 import runthrough.simulation.records.Outcome;
 import runthrough.simulation.records.WorkDone;
 import runthrough.simulation.records.WorkRecord.WorkList;
@@ -53,7 +53,7 @@ public final class CauseFinder {
     }
 
     /** Why {@code change} did not run through; empty where it did. */
-    public Optional<Reason> reasonOf(ChangeRecord change) {
+    public Optional<Reason> reasonOf(ChangeFacts change) {
         if (change.outcome() == Outcome.RAN_THROUGH) {
             return Optional.empty();
         }
@@ -63,7 +63,7 @@ public final class CauseFinder {
                         : find(change, change.work().orElseThrow()));
     }
 
-    private Reason find(ChangeRecord change, WorkDone work) {
+    private Reason find(ChangeFacts change, WorkDone work) {
         double margin = margins.metres(change);
         double speed = change.ratedSpeed();
         double fromFull = margin + capacity - change.levelAtStart();
@@ -99,7 +99,7 @@ public final class CauseFinder {
         return prepare[longest].name;
     }
 
-    private Reason inTheJoint(ChangeRecord change, WorkDone work, double fromFull) {
+    private Reason inTheJoint(ChangeFacts change, WorkDone work, double fromFull) {
         Removal removal = new Removal(change, work, fromFull);
         removal.tryIt(Cause.JOINT_MADE_AGAIN, work.afterFirstPass());
         removal.tryOccasional(tail, work.tail());
@@ -147,7 +147,7 @@ public final class CauseFinder {
         /** That it is named by, if it is. */
         private @Nullable Element element;
 
-        Removal(ChangeRecord change, WorkDone work, double fromFull) {
+        Removal(ChangeFacts change, WorkDone work, double fromFull) {
             speed = change.ratedSpeed();
             this.fromFull = fromFull;
             together = -work.waitedAfterFirstPass();

@@ -5,7 +5,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.ChangeFacts;
 
 /**
  * Takes up the coil changes that did not run through, by cause and named element. Not safe for use by several threads.
@@ -31,8 +31,13 @@ public final class NamedCauses {
         }
     }
 
+    /** Takes up {@code change}, whose reason {@code finder} finds, if it did not run through. */
+    public void add(CauseFinder finder, ChangeFacts change) {
+        finder.reasonOf(change).ifPresent(reason -> add(change, reason));
+    }
+
     /** Takes up {@code change}, which did not run through for {@code reason}. */
-    public void add(ChangeRecord change, Reason reason) {
+    public void add(ChangeFacts change, Reason reason) {
         counts.merge(reason, new Count(reason, 1, change.starvedStops(), change.lostTime()), Count::plus);
     }
 

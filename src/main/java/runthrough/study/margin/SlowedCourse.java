@@ -4,7 +4,7 @@ import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection.Slowing;
 import runthrough.simulation.motion.Kinematics;
-import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.ChangeFacts;
 
 /**
  * The level through a coil change if nothing but the coil change held the process: it runs at the rated speed of T0 until the
@@ -15,7 +15,7 @@ import runthrough.simulation.records.ChangeRecord;
  */
 final class SlowedCourse {
     private final Line line;
-    private final ChangeRecord change;
+    private final ChangeFacts change;
     private final double slowLevel;
     private final double slowSpeed;
     private final double slack;
@@ -26,7 +26,7 @@ final class SlowedCourse {
     private boolean slowed;
     private double lowest = Double.POSITIVE_INFINITY;
 
-    SlowedCourse(Line line, Slowing slowing, ChangeRecord change) {
+    SlowedCourse(Line line, Slowing slowing, ChangeFacts change) {
         this.line = line;
         this.change = change;
         slowLevel = slowing.level();

@@ -5,7 +5,7 @@ import runthrough.handcalc.ClosedForms;
 import runthrough.handcalc.SlowingForms;
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection.Slowing;
-import runthrough.simulation.records.ChangeRecord;
+import runthrough.simulation.records.ChangeFacts;
 
 /**
  * The margin of a coil change: the strip that would be left above the stop level if the process kept the rated speed V that it had
@@ -31,7 +31,7 @@ public final class StripMargin {
     }
 
     /** Above the stop level (m), the process keeping its rated speed: {@code x(T0) + r(T0) - V (T2 - T0) - V^2/(2 a_e) - x_stop(V)}. */
-    public double toStop(ChangeRecord change) {
+    public double toStop(ChangeFacts change) {
         double speed = change.ratedSpeed();
         return change.levelAtStart()
                 + change.remainingAtStart()
@@ -41,22 +41,22 @@ public final class StripMargin {
     }
 
     /** For the target to run through (m): above the level at which the process slows, or else stops. */
-    public double metres(ChangeRecord change) {
+    public double metres(ChangeFacts change) {
         return toStop(change) - beforeStop(change);
     }
 
     /** How far above the stop level (m) the process slows; 0 where it cannot. */
-    private double beforeStop(ChangeRecord change) {
+    private double beforeStop(ChangeFacts change) {
         return slowing == null ? 0 : slowing.level() - change.stopLevel();
     }
 
     /** For the target without a stop (m): the lowest level above the stop level while the process slows as it does. */
-    public double metresWithoutStop(ChangeRecord change) {
+    public double metresWithoutStop(ChangeFacts change) {
         return slowing == null ? toStop(change) : new SlowedCourse(line, slowing, change).lowest();
     }
 
     /** What {@code metres} of margin of {@code change} are as joint cycle time at the rated speed (s). */
-    public double seconds(ChangeRecord change, double metres) {
+    public double seconds(ChangeFacts change, double metres) {
         return metres / change.ratedSpeed();
     }
 
@@ -65,7 +65,7 @@ public final class StripMargin {
      * held at its start: the fastest speed of the closed form with that strip in the place of the capacity, less V. The top speed of
      * the entry does not limit it.
      */
-    public double speed(ChangeRecord change) {
+    public double speed(ChangeFacts change) {
         ClosedForms here = forms.holding(change.levelAtStart());
         double fastest = slowing == null
                 ? here.fastestSpeed(change.jointCycleTime())
@@ -74,7 +74,7 @@ public final class StripMargin {
     }
 
     /** The same to go through it without a stop, also where the closed form does not hold: see {@link #holdsWithoutStop}. */
-    public double speedWithoutStop(ChangeRecord change) {
+    public double speedWithoutStop(ChangeFacts change) {
         ClosedForms here = forms.holding(change.levelAtStart());
         double fastest = slowing == null
                 ? here.fastestSpeed(change.jointCycleTime())

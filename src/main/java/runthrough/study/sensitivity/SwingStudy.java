@@ -11,7 +11,6 @@ import runthrough.plant.SimulationRequest;
 import runthrough.simulation.LineSimulator;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.Detail;
-import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
 import runthrough.study.StudyException;
 import runthrough.study.cause.CauseFinder;
@@ -62,11 +61,8 @@ final class SwingStudy {
     /** Runs it; calls {@code step} after each line. */
     Swings run(double target, Evaluator evaluator, Runnable step) {
         CauseFinder finder = new CauseFinder(request.line());
-        List<ReplicationValues> base = seen(
-                request.line(),
-                evaluator,
-                (values, replication) -> values.with(
-                        Evaluation.Tally.of(finder, replication).causes().orElseThrow()));
+        List<ReplicationValues> base =
+                seen(request.line(), evaluator, (values, replication) -> values.with(causes(finder, replication)));
         step.run();
         long changes = base.stream().mapToLong(seen -> seen.changes()).sum();
         MarginStatistic yardstick = measure == ChangeMeasure.MARGIN
@@ -108,6 +104,12 @@ final class SwingStudy {
         } finally {
             step.run();
         }
+    }
+
+    private static List<NamedCauses.Count> causes(CauseFinder finder, Replication replication) {
+        NamedCauses causes = new NamedCauses();
+        replication.changes().forEach(change -> causes.add(finder, change));
+        return causes.list();
     }
 
     /** Those of the verdict, which runs all replications also where one shows all. */

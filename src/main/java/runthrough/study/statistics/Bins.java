@@ -1,9 +1,10 @@
 package runthrough.study.statistics;
 
 import java.util.Arrays;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.apache.commons.statistics.descriptive.StandardDeviation;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Very many values of one quantity in bounded memory: those that agree in sign, power of two and the next {@value #DIGITS} binary
@@ -20,9 +21,11 @@ final class Bins {
     private static final int DIGITS = 14;
     private static final int OF_A_PAGE = 1 << DIGITS;
     private static final int MANTISSA = 52;
+    /** Powers of two of a double, of either sign. */
+    private static final int POWERS = 1 << 12;
 
     /** By sign and power of two, in order of size. */
-    private final Map<Integer, Page> pages = new TreeMap<>();
+    private final @Nullable Page[] pages = new Page[POWERS];
 
     private final StandardDeviation deviation = StandardDeviation.create();
     private int count;
@@ -41,16 +44,10 @@ final class Bins {
 
     /** Takes up the first {@code number} of {@code values}, none of them NaN. */
     void add(double[] values, int number) {
-        int latest = 0;
-        Page page = null;
         for (int i = 0; i < number; i++) {
             double value = values[i];
             int bin = bin(value);
-            if (page == null || bin >> DIGITS != latest) {
-                latest = bin >> DIGITS;
-                page = page(latest);
-            }
-            page.add(bin & (OF_A_PAGE - 1), value, 1);
+            page(place(bin)).add(bin & (OF_A_PAGE - 1), value, 1);
             deviation.accept(value);
             greatest = Math.max(greatest, value);
         }
@@ -59,20 +56,34 @@ final class Bins {
 
     /** Takes up all of {@code others}. */
     void add(Bins others) {
-        others.pages.forEach((place, page) -> {
-            for (int bin = 0; bin < OF_A_PAGE; bin++) {
+        for (int place = 0; place < POWERS; place++) {
+            Page page = others.pages[place];
+            for (int bin = 0; page != null && bin < OF_A_PAGE; bin++) {
                 if (page.counts[bin] > 0) {
                     page(place).add(bin, page.least[bin], page.counts[bin]);
                 }
             }
-        });
+        }
         deviation.combine(others.deviation);
         greatest = Math.max(greatest, others.greatest);
         count += others.count;
     }
 
     private Page page(int place) {
-        return pages.computeIfAbsent(place, none -> new Page());
+        Page page = pages[place];
+        if (page == null) {
+            page = new Page();
+            pages[place] = page;
+        }
+        return page;
+    }
+
+    private static int place(int bin) {
+        return (bin >> DIGITS) + POWERS / 2;
+    }
+
+    private Page[] used() {
+        return Stream.of(pages).filter(Objects::nonNull).toArray(Page[]::new);
     }
 
     /** The leading bits of a number, so that greater numbers have greater ones; of both zeros the same. */
@@ -94,11 +105,12 @@ final class Bins {
 
     /** All values, each as the least of those that it is counted with; the greatest as it is. */
     Sample sample() {
-        double[] values = new double[used()];
+        Page[] used = used();
+        double[] values = new double[different(used)];
         int[] upTo = new int[values.length];
         int place = 0;
         int sum = 0;
-        for (Page page : pages.values()) {
+        for (Page page : used) {
             for (int bin = 0; bin < OF_A_PAGE; bin++) {
                 if (page.counts[bin] > 0) {
                     sum += page.counts[bin];
@@ -121,13 +133,13 @@ final class Bins {
         return Sample.counted(all, ends);
     }
 
-    private int used() {
-        int used = 0;
-        for (Page page : pages.values()) {
+    private static int different(Page... pages) {
+        int different = 0;
+        for (Page page : pages) {
             for (int counted : page.counts) {
-                used += counted > 0 ? 1 : 0;
+                different += counted > 0 ? 1 : 0;
             }
         }
-        return used;
+        return different;
     }
 }

@@ -19,9 +19,11 @@ public final class Pool {
     /** By how much an order statistic of more values may be too low, relative. */
     public static final double COARSENESS = Bins.COARSENESS;
 
-    private static final int USUAL_ROOM = 1024;
+    private static final int USUAL_ROOM = 64;
+    private static final double[] NONE = {};
 
-    private double[] values;
+    private final int room;
+    private double[] values = NONE;
     private int count;
     private int begun;
     private double[] means = new double[1];
@@ -35,9 +37,9 @@ public final class Pool {
         this(USUAL_ROOM);
     }
 
-    /** An empty pool with room for so many values to begin with; it grows as it must. */
+    /** An empty pool that takes room for so many values once there is one, and grows as it must. */
     public Pool(int room) {
-        this.values = new double[room];
+        this.room = room;
     }
 
     /** Takes up a value, unless it is NaN, which stands for "there was none". */
@@ -51,7 +53,7 @@ public final class Pool {
     }
 
     private void makeRoom(int wanted) {
-        values = Arrays.copyOf(values, Math.max(wanted, 2 * values.length));
+        values = Arrays.copyOf(values, Math.max(wanted, values.length == 0 ? room : 2 * values.length));
     }
 
     /** Ends a replication; one that gave no value is left out of the mean. */
@@ -73,7 +75,7 @@ public final class Pool {
             bins.add(values, count);
             count = 0;
             begun = 0;
-            values = new double[USUAL_ROOM];
+            values = NONE;
         }
     }
 
@@ -82,12 +84,11 @@ public final class Pool {
         if (count > begun || later.count > later.begun) {
             throw new IllegalStateException("a replication that has not ended cannot be joined to others");
         }
-        if (count + later.count > values.length) {
-            makeRoom(count + later.count);
+        if (bins == null) {
+            append(later.values, later.count);
+        } else {
+            bins.add(later.values, later.count);
         }
-        System.arraycopy(later.values, 0, values, count, later.count);
-        count += later.count;
-        begun = count;
         if (later.bins != null) {
             bins = bins == null ? new Bins() : bins;
             bins.add(later.bins);
@@ -96,6 +97,15 @@ public final class Pool {
         for (int i = 0; i < later.replications; i++) {
             addMean(later.means[i]);
         }
+    }
+
+    private void append(double[] others, int number) {
+        if (count + number > values.length) {
+            makeRoom(count + number);
+        }
+        System.arraycopy(others, 0, values, count, number);
+        count += number;
+        begun = count;
     }
 
     private void addMean(double mean) {
