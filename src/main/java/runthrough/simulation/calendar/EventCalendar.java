@@ -88,7 +88,9 @@ public final class EventCalendar {
         if (now > instant) {
             instant = now;
             atThisInstant = 0;
-        } else if (++atThisInstant > MOST_AT_ONE_INSTANT) {
+            return;
+        }
+        if (++atThisInstant > MOST_AT_ONE_INSTANT) {
             throw new SimulationException(
                     "no progress: more than " + MOST_AT_ONE_INSTANT + " events at " + SimulationException.text(now)
                             + " s, the last '" + lastEvent + "' and '" + name + "': " + line.describe());
