@@ -8,13 +8,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.ExitCode;
+import runthrough.plant.handover.Handover;
 import runthrough.scenario.Input;
 
 /** Lists the numbers of a scenario, by the paths at which they can be set. */
 @Command(
         name = "inputs",
         description =
-                "Lists every number of a scenario with its path, its value and what is allowed. With --set PATH=VALUE the other "
+                "Lists every number of a scenario with its path, its value, what is allowed and where it came from, as far as origins say so. With --set PATH=VALUE the other "
                         + "commands run the scenario with another value.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.DONE_MEANS, ExitCode.INTERNAL_ERROR_MEANS, ExitCode.BAD_INPUT_MEANS},
@@ -38,7 +39,8 @@ final class InputsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<Input> inputs = Scenario.read(scenario, environment).file().inputs();
+        Scenario asked = Scenario.read(scenario, environment);
+        List<Input> inputs = asked.file().inputs();
         int paths = width(inputs.stream().map(Input::path));
         int values = width(inputs.stream().map(Input::text));
         Input.Origin last = Input.Origin.WRITTEN;
@@ -48,14 +50,19 @@ final class InputsCommand implements Callable<Integer> {
                 environment.out().println("\nFigures of the whole line; setting one changes what is behind it:");
             }
             last = input.origin();
-            environment.out().println(row(input, paths, values));
+            environment.out().println(row(input, asked.handover(), paths, values));
         }
         environment.out().flush();
         return ExitCode.DONE;
     }
 
-    private static String row(Input input, int paths, int values) {
-        String origin = input.origin() == Input.Origin.DEFAULT ? "; default, not in the file" : "";
+    private static String row(Input input, Handover handover, int paths, int values) {
+        String origin = switch (input.origin()) {
+            case DEFAULT -> "; default, not in the file";
+            case FIGURE -> "";
+            case WRITTEN ->
+                handover.originOf(input.path()).map(from -> "; " + from).orElse("");
+        };
         return padded(input.path(), paths)
                 + BETWEEN
                 + padded(input.text(), values)

@@ -27,6 +27,8 @@ import runthrough.scenario.Input;
  * @param low least value of its slider (SI)
  * @param high greatest value of its slider; no slider unless it is more than {@code low}: only what may be a lever has one
  * @param whole whether it counts something
+ * @param from where the value came from, as the file says; empty where it does not
+ * @param assumed whether that is an assumption, to be replaced
  */
 record FieldView(
         String path,
@@ -40,7 +42,9 @@ record FieldView(
         double per,
         double low,
         double high,
-        boolean whole) {
+        boolean whole,
+        String from,
+        boolean assumed) {
 
     private static final Set<Unit> US = Set.of(
             Unit.INCH,
@@ -86,12 +90,18 @@ record FieldView(
                 .isPresent();
         return draft.file().inputs().stream()
                 .filter(input -> !(isIdle && input.path().equals("process.speed")))
-                .flatMap(input -> of(input, system).stream())
+                .flatMap(input -> of(input, from(input, draft), system).stream())
                 .toList();
     }
 
+    private static String from(Input input, PageScenario draft) {
+        return input.origin() == Input.Origin.WRITTEN
+                ? draft.handover().originOf(input.path()).orElse("")
+                : "";
+    }
+
     /** The field for {@code input}; empty where the page cannot change it. */
-    static Optional<FieldView> of(Input input, UnitSystem system) {
+    private static Optional<FieldView> of(Input input, String from, UnitSystem system) {
         Optional<LineFigure> figure = LineFigure.called(input.path());
         if (input.present().isEmpty() || (figure.isPresent() && !FIGURES.contains(figure.get()))) {
             return Optional.empty();
@@ -122,7 +132,9 @@ record FieldView(
                 quick
                         ? si * REACH
                         : isLever(input.path()) ? (whole ? Math.max(si * REACH, si + 1) : Math.min(1, si * REACH)) : si,
-                whole));
+                whole,
+                from,
+                Assumptions.is(from)));
     }
 
     /** Whether it acts on what a line may be limited by, beside what people ask about first. */

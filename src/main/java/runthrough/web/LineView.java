@@ -96,7 +96,7 @@ record LineView(
                                         .sorted(Comparator.comparing(field -> FieldView.QUICK.indexOf(field.path()))),
                                 fields.stream().filter(field -> !field.quick()))
                         .toList(),
-                work(request, draft.text().raw().orElseThrow()),
+                work(request, draft),
                 LookView.of(request),
                 PageRequest.name(draft.ownUnits().orElse(system)),
                 units(system),
@@ -115,29 +115,30 @@ record LineView(
         return Map.of("length", UnitView.of(Kind.LENGTH, system), "speed", UnitView.of(Kind.SPEED, system));
     }
 
-    private static Map<String, List<WorkView>> work(SimulationRequest request, Raw root) {
+    private static Map<String, List<WorkView>> work(SimulationRequest request, PageScenario draft) {
         Map<String, List<WorkView>> work = new LinkedHashMap<>();
         CoilChange change = request.line().change();
-        put(work, "prepare", change.prepare(), root, request);
+        put(work, "prepare", change.prepare(), draft, request);
         if (request.line().practice().hasJoiner()) {
-            put(work, "tail", change.tail(), root, request);
-            put(work, "join", change.join(), root, request);
+            put(work, "tail", change.tail(), draft, request);
+            put(work, "join", change.join(), draft, request);
         } else {
-            putRethread(work, root, request);
+            putRethread(work, draft, request);
         }
         return work;
     }
 
     /** A rethread is one element, whose name is its key. */
-    private static void putRethread(Map<String, List<WorkView>> work, Raw root, SimulationRequest request) {
+    private static void putRethread(Map<String, List<WorkView>> work, PageScenario draft, SimulationRequest request) {
         String key = Practice.Rethread.ELEMENT;
-        child(root, "coil-change").flatMap(change -> child(change, key)).ifPresent(written -> {
+        list(draft, key).ifPresent(written -> {
             Raw item = new Raw.Mapping(List.of(new Raw.Entry(key, written.place(), written)), written.place());
             work.put(
                     key,
                     WorkView.all(
                             request.line().work().join(),
                             new Raw.Sequence(List.of(item), written.place()),
+                            any -> from(draft, "coil-change." + key),
                             request.line(),
                             request.resultsIn()));
         });
@@ -148,15 +149,30 @@ record LineView(
             Map<String, List<WorkView>> work,
             String list,
             List<WorkElement> elements,
-            Raw root,
+            PageScenario draft,
             SimulationRequest request) {
-        Optional<Raw> written = child(root, "coil-change").flatMap(change -> child(change, list));
+        Optional<Raw> written = list(draft, list);
         if (written.isEmpty()) {
             work.put(list, List.of());
         } else if (written.get() instanceof Raw.Sequence sequence
                 && sequence.items().size() == elements.size()) {
-            work.put(list, WorkView.all(elements, sequence, request.line(), request.resultsIn()));
+            work.put(
+                    list,
+                    WorkView.all(
+                            elements,
+                            sequence,
+                            name -> from(draft, "coil-change." + list + "." + name),
+                            request.line(),
+                            request.resultsIn()));
         }
+    }
+
+    private static String from(PageScenario draft, String path) {
+        return draft.handover().originOf(path).orElse("");
+    }
+
+    private static Optional<Raw> list(PageScenario draft, String key) {
+        return draft.text().raw().flatMap(root -> child(root, "coil-change")).flatMap(change -> child(change, key));
     }
 
     private static Optional<Raw> child(Raw raw, String key) {

@@ -33,6 +33,7 @@ final class PageFiles {
             "joints.js",
             "machines.js",
             "map.js",
+            "newline.js",
             "pins.js",
             "race.js",
             "stores.js",

@@ -20,6 +20,8 @@ import runthrough.scenario.ScenarioText;
  * @param id of a job
  * @param x path of what a map goes over across
  * @param y and upwards
+ * @param kind of a new line
+ * @param practice in which it changes coils
  */
 @JsonIgnoreProperties(ignoreUnknown = false)
 record PageRequest(
@@ -32,7 +34,9 @@ record PageRequest(
         @Nullable Integer change,
         @Nullable String id,
         @Nullable String x,
-        @Nullable String y) {
+        @Nullable String y,
+        @Nullable String kind,
+        @Nullable String practice) {
 
     private static final int MOST_CHANGES = 100;
     private static final String US = "us";
@@ -121,6 +125,14 @@ record PageRequest(
 
     String upwards() {
         return need(y, "y");
+    }
+
+    String newKind() {
+        return need(kind, "kind");
+    }
+
+    String newPractice() {
+        return need(practice, "practice");
     }
 
     private static <T> T need(@Nullable T given, String what) {

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import runthrough.plant.LineFigure;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
+import runthrough.plant.handover.Handover;
 import runthrough.quantity.UnitSystem;
 import runthrough.report.Fingerprint;
 import runthrough.report.Texts;
@@ -24,6 +25,7 @@ import runthrough.scenario.source.Raw;
  * @param file opened from the text
  * @param request what it asks, with results in the units of the page; empty when it cannot be run
  * @param ownUnits that it asks for results in itself; empty when it cannot be run
+ * @param handover what it says for its document; nothing when it cannot be run
  * @param problems why it cannot be run
  * @param warnings in words
  */
@@ -32,6 +34,7 @@ record PageScenario(
         ScenarioFile file,
         Optional<SimulationRequest> request,
         Optional<UnitSystem> ownUnits,
+        Handover handover,
         List<Problem> problems,
         List<String> warnings) {
 
@@ -59,7 +62,8 @@ record PageScenario(
         ScenarioFile file = scenario.open();
         List<Problem> foreign = foreignFiles(scenario);
         if (!foreign.isEmpty()) {
-            return new PageScenario(scenario, file, Optional.empty(), Optional.empty(), foreign, List.of());
+            return new PageScenario(
+                    scenario, file, Optional.empty(), Optional.empty(), Handover.NONE, foreign, List.of());
         }
         ScenarioReading reading = file.read();
         if (reading instanceof ScenarioReading.Accepted accepted) {
@@ -69,11 +73,12 @@ record PageScenario(
                     file,
                     Optional.of(request.with(units)),
                     Optional.of(request.resultsIn()),
+                    accepted.handover(),
                     List.of(),
                     accepted.warnings().stream().map(PageScenario::said).toList());
         }
         List<Problem> problems = ((ScenarioReading.Refused) reading).problems();
-        return new PageScenario(scenario, file, Optional.empty(), Optional.empty(), problems, List.of());
+        return new PageScenario(scenario, file, Optional.empty(), Optional.empty(), Handover.NONE, problems, List.of());
     }
 
     /** {@code before} with {@code changes}, or what is wrong with them; no file is read that the page may not read. */

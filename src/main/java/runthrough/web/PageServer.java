@@ -134,7 +134,15 @@ public final class PageServer implements AutoCloseable {
             PageRequest ask = ask(context);
             reply(context, LineView.of(draft(ask), ask.system()));
         });
-        config.routes.post("/api/edit", context -> reply(context, edit(ask(context))));
+        config.routes.get("/api/kinds", context -> reply(context, NewLine.kinds()));
+        config.routes.post("/api/new", context -> {
+            PageRequest ask = ask(context);
+            reply(context, edit(NewLine.of(scenarioFile(), ask.newKind(), ask.newPractice(), ask.system()), ask));
+        });
+        config.routes.post("/api/edit", context -> {
+            PageRequest ask = ask(context);
+            reply(context, edit(new ScenarioText(scenarioFile(), ask.scenario()), ask));
+        });
         config.routes.post("/api/sliders", context -> {
             PageRequest ask = ask(context);
             PageScenario draft = draft(ask);
@@ -220,16 +228,20 @@ public final class PageServer implements AutoCloseable {
     /** A text with changes, and what it says then. */
     record Edited(String text, LineView line) {}
 
-    private Edited edit(PageRequest ask) {
+    private Path scenarioFile() {
+        return folder.resolve("line.yaml");
+    }
+
+    private Edited edit(ScenarioText before, PageRequest ask) {
         UnitSystem system = ask.system();
-        ScenarioText before = new ScenarioText(folder.resolve("line.yaml"), ask.scenario());
-        ScenarioText.Changed changed = PageScenario.edited(before, ask.parts());
+        List<ScenarioText.Change> changes = ask.parts();
+        ScenarioText.Changed changed = PageScenario.edited(before, changes);
         if (!changed.problems().isEmpty()) {
             List<LineView.Fault> faults =
                     changed.problems().stream().map(LineView.Fault::of).toList();
             return new Edited(before.text(), LineView.refused(faults, system));
         }
-        String text = changed.text().text();
+        String text = Assumptions.replaced(before, changed.text(), changes).text();
         return new Edited(text, LineView.of(PageScenario.of(text, folder, system), system));
     }
 

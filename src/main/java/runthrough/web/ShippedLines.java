@@ -52,6 +52,11 @@ record ShippedLines(Path folder, List<Line> lines) {
         return new Line(name, title.orElse(name), text);
     }
 
+    /** A file of the page itself. */
+    static String page(String name) {
+        return text("/runthrough/web/" + name);
+    }
+
     private static String text(String name) {
         try (InputStream in = ShippedLines.class.getResourceAsStream(name)) {
             if (in == null) {

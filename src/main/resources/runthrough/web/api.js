@@ -24,8 +24,13 @@ export async function ask(path, body, signal) {
   return type.startsWith("application/json") ? answer.json() : answer.blob();
 }
 
-export async function shippedLines() {
-  const answer = await fetch("/api/lines", { cache: "no-store" });
+export const shippedLines = () => get("/api/lines");
+
+/** The kinds of line that can be made from nothing. */
+export const newKinds = () => get("/api/kinds");
+
+async function get(path) {
+  const answer = await fetch(path, { cache: "no-store" });
   if (!answer.ok) throw new Refusal(await said(answer), answer.status);
   return answer.json();
 }

@@ -120,13 +120,17 @@ export class Inputs {
         if (document.activeElement !== shown.box) shown.box.value = field.shown;
         if (shown.range && !shown.held) shown.range.value = String(field.si);
         shown.range?.setAttribute("aria-valuetext", field.shown);
-        shown.note.textContent = field.written === field.shown ? "" : `in the file: ${field.written}`;
+        shown.note.textContent = [field.written === field.shown ? "" : `in the file: ${field.written}`, shown.isLever ? "" : field.from].filter((said) => said).join("; ");
+        shown.note.classList.toggle("assumed", field.assumed);
         const opened = this.opened.get(field.path);
         const moved = opened && field.si !== null ? field.si / opened - 1 : 0;
         shown.change.textContent = Math.abs(moved) > 5e-4 ? `${moved > 0 ? "+" : "−"}${digits(100 * Math.abs(moved))} %` : "";
       }
     }
     this.work.update(line);
+    const assumed = [...line.fields, ...Object.values(line.work ?? {}).flat()].filter((one) => one.assumed).length;
+    byId("assumed").hidden = !assumed;
+    byId("assumed").textContent = `${assumed} values of this line are assumptions, marked as such. Replace each by what is known of the line.`;
   }
 
   /**

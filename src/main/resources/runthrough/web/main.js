@@ -15,6 +15,7 @@ import { Pins } from "./pins.js";
 import { Player } from "./player.js";
 import { Presentation } from "./presentation.js";
 import { Projects } from "./projects.js";
+import { NewLine } from "./newline.js";
 import { onPart, showPart } from "./tabs.js";
 import { Course } from "./trace.js";
 import { Words } from "./words.js";
@@ -42,12 +43,13 @@ const inputs = new Inputs(change);
 inputs.onText = (text) => read(text);
 const capacityGrip = new CapacityGrip(drawing, inputs);
 const speedGrip = new SpeedGrip(drawing, inputs);
-const page = { state, history, player, read, take, complain, fastest, restore };
+const page = { state, history, player, open: openOther, read, take, complain, fastest, restore };
 const fixes = new Fixes(page);
 const map = new LineMap(state);
 const pins = new Pins(page);
 const worth = new Worth(state);
 projects = new Projects(page);
+new NewLine(page);
 new Presentation(inputs, player, fit);
 drawing.onBuilt = updateGrips;
 
@@ -82,6 +84,12 @@ async function open(text, name) {
     inputs.take(line, state.text);
     map.offer(line);
   }
+}
+
+/** Opens a line that does not come with the program. */
+async function openOther(text, name) {
+  byId("shipped").value = "";
+  await open(text, name);
 }
 
 /** Has `text` read, and everything shown anew; in its own units where `asItSays`. */
@@ -290,8 +298,7 @@ byId("shipped").addEventListener("change", (event) => {
 byId("open").addEventListener("click", () => byId("file").click());
 byId("file").addEventListener("change", async (event) => {
   const [file] = event.target.files;
-  byId("shipped").value = "";
-  if (file) await open(await file.text(), file.name.replace(/\.ya?ml$/i, "")).catch(complain);
+  if (file) await openOther(await file.text(), file.name.replace(/\.ya?ml$/i, "")).catch(complain);
   event.target.value = "";
 });
 byId("units").addEventListener("change", (event) => {

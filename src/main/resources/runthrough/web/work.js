@@ -9,7 +9,7 @@ const LISTS = { prepare: "Prepare, while the line runs", tail: "Tail, strip stan
 const ALONE = "rethread";
 
 /** How long an element takes, by the key of the file: its name, what its values are called, and values for a mean in seconds. */
-const TIMES = {
+export const TIMES = {
   constant: { name: "always the same", labels: ["time"], from: (m) => [m] },
   triangular: { name: "least, usual, most", labels: ["least", "usual", "most"], from: (m) => [0.7 * m, m, 1.6 * m] },
   uniform: { name: "evenly between two", labels: ["least", "most"], from: (m) => [0.7 * m, 1.3 * m] },
@@ -18,7 +18,7 @@ const TIMES = {
   normal: { name: "normal", labels: ["mean", "std deviation"], from: (m) => [m, 0.15 * m] },
   exponential: { name: "exponential", labels: ["mean"], from: (m) => [m] },
   weibull: { name: "Weibull", labels: ["shape", "scale"] },
-  observed: { name: "measured values", labels: [] },
+  observed: { name: "measured", labels: ["times, with commas between"], from: (m) => [m] },
   sheet: { name: "measured, from a time-study sheet", labels: [] },
   travel: { name: "travel across the strip", labels: ["speed", "and besides"] },
 };
@@ -60,7 +60,7 @@ export class WorkList {
     const spark = svg("svg", { class: "spark", viewBox: "0 0 100 30", preserveAspectRatio: "none", role: "img" });
     const labels = one.values.length ? TIMES[one.kind].labels : [];
     const values = labels.map((label) => el("input", { type: "text", autocomplete: "off", "aria-label": `${one.name}, ${label}` }));
-    values.forEach((box, at) => box.addEventListener("change", () => this.change([retimed(path, one.kind, values.map((value, j) => workedOut(value.value, this.line.work[list][i].values[j])), at)])));
+    values.forEach((box, at) => box.addEventListener("change", () => this.change([retimed(path, one.kind, values.map((value, j) => one.kind === "observed" ? value.value : workedOut(value.value, this.line.work[list][i].values[j])), at)])));
     const kinds = el("select", { "aria-label": `How the time of ${one.name} is given` }, ...Object.entries(TIMES)
       .filter(([key, time]) => time.from || key === one.kind)
       .map(([key, time]) => el("option", { value: key, selected: key === one.kind }, time.name)));
@@ -98,7 +98,8 @@ export class WorkList {
         if (document.activeElement !== box) box.value = one.values[at];
       });
       shown.kinds.value = one.kind;
-      shown.beside.textContent = one.beside;
+      shown.beside.textContent = [one.beside, one.from].filter((said) => said).join("; ");
+      shown.beside.classList.toggle("assumed", one.assumed);
       shown.spark.setAttribute("aria-label", one.words);
       shown.spark.replaceChildren(svg("path", { d: sparkline(one.spark) }), svg("title", {}, one.words));
     }
@@ -106,10 +107,11 @@ export class WorkList {
 }
 
 /** The change that gives an element other times; a plain number is seconds, but for a shape. `at` is the one value that changed. */
-function retimed(path, kind, said, at) {
+export function retimed(path, kind, said, at) {
+  if (kind === "observed") said = said[0].split(/[,;]/).filter((value) => value.trim());
   const values = said.map((value, i) => (TIMES[kind].labels[i] === "shape" ? value.trim() : inSeconds(value)));
   if (kind === "travel") return { path: `${path}.${at === 0 ? "travel" : "plus"}`, value: at === 0 ? said[0].trim() : values[1] };
-  const value = values.length === 1 ? values[0] : `[${values.join(", ")}]`;
+  const value = values.length === 1 && kind !== "observed" ? values[0] : `[${values.join(", ")}]`;
   if (path.endsWith(`.${ALONE}`)) return { path, value: kind === "constant" ? value : `{${kind}: ${value}}` };
   return { path, time: kind, value };
 }

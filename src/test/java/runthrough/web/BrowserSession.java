@@ -2,6 +2,7 @@ package runthrough.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -210,6 +211,25 @@ final class BrowserSession implements AutoCloseable {
     void picture(String name) throws IOException {
         Path folder = Files.createDirectories(Path.of("target", "page"));
         Files.write(folder.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+    }
+
+    /** Rules of accessibility that the page breaks as it is shown, with parts that do. */
+    List<String> violations() {
+        return new AxeBuilder()
+                        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
+                        .analyze(driver)
+                        .getViolations()
+                        .stream()
+                        .map(rule -> rule.getId() + ": "
+                                + rule.getNodes().stream()
+                                        .map(node -> node.getHtml())
+                                        .limit(3)
+                                        .toList())
+                        .toList();
+    }
+
+    void assertAccessible() {
+        assertThat(violations()).isEmpty();
     }
 
     void assertNoErrors() {
