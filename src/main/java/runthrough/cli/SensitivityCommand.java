@@ -17,6 +17,7 @@ import runthrough.report.sensitivity.SensitivityAnswer;
 import runthrough.scenario.ScenarioFile;
 import runthrough.study.StudyListener;
 import runthrough.study.sensitivity.SensitivityStudy;
+import runthrough.web.study.UsualSwings;
 
 /** Which inputs and random times change the answer, and by how much? */
 @Command(
@@ -33,8 +34,6 @@ import runthrough.study.sensitivity.SensitivityStudy;
             "  runthrough sensitivity my-line.yaml --json --no-report > sensitivity.json"
         })
 final class SensitivityCommand extends StudyCommand {
-    private static final double USUAL = 0.1;
-
     @Option(
             names = "--samples",
             paramLabel = "N",
@@ -58,7 +57,7 @@ final class SensitivityCommand extends StudyCommand {
             paramLabel = "SHARE",
             converter = Usual.class,
             description = "How far every other input is changed, down and up; 10%% of its value by default.")
-    private double usual = USUAL;
+    private double usual = UsualSwings.USUAL;
 
     SensitivityCommand(Environment environment) {
         super(environment, "sensitivity");
@@ -80,8 +79,11 @@ final class SensitivityCommand extends StudyCommand {
     static Answer answer(Scenario asked, int threads, StudyListener listener, Provenance provenance) {
         ScenarioFile file = asked.file().saying(asked.settings());
         SensitivityStudy study = new SensitivityStudy(
-                asked.request(), asked.request().run().target(), new SwingRanges(file, USUAL).swings(List.of()), 0);
-        return SensitivityAnswer.of(study.run(threads, listener), USUAL, List.of(), provenance);
+                asked.request(),
+                asked.request().run().target(),
+                new SwingRanges(file, UsualSwings.USUAL).swings(List.of()),
+                0);
+        return SensitivityAnswer.of(study.run(threads, listener), UsualSwings.USUAL, List.of(), provenance);
     }
 
     /** A part of a value. */

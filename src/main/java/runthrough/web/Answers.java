@@ -17,6 +17,7 @@ import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
 import runthrough.study.cause.Reason;
 import runthrough.study.lever.WorthStudy;
+import runthrough.web.job.Refusal;
 
 /** Runs lines for the page: so many at once, each for so long, no more. */
 final class Answers {
@@ -31,6 +32,10 @@ final class Answers {
     Answers(String program, int threads) {
         this.program = program;
         this.threads = threads;
+    }
+
+    String program() {
+        return program;
     }
 
     int threads() {

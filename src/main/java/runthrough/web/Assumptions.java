@@ -46,7 +46,8 @@ final class Assumptions {
         return stated(before, withoutLost(after), changes);
     }
 
-    private static ScenarioText withoutLost(ScenarioText text) {
+    /** {@code text} without origins of what it does not have. */
+    static ScenarioText withoutLost(ScenarioText text) {
         Set<String> lost = text.open().read() instanceof ScenarioReading.Refused refused
                 ? refused.problems().stream()
                         .map(Problem::path)

@@ -23,6 +23,7 @@ import runthrough.study.map.MapStore;
 import runthrough.study.map.MapStudy;
 import runthrough.study.map.MapVariants;
 import runthrough.study.map.UsualRange;
+import runthrough.web.job.Refusal;
 
 /**
  * Where, over two numbers of a line, it meets its target.

@@ -9,6 +9,7 @@ import runthrough.scenario.ScenarioText;
 import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Raw;
 import runthrough.scenario.source.YamlEdit;
+import runthrough.web.job.Refusal;
 
 /**
  * A line made from nothing: what is usual for its kind. Every value is marked as an assumption, until a person states it

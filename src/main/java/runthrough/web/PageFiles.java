@@ -8,6 +8,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import runthrough.chart.ChartFonts;
+import runthrough.web.job.Refusal;
 
 /** The files of the page, by their addresses. */
 final class PageFiles {
@@ -28,6 +29,7 @@ final class PageFiles {
             "trace.js",
             "drawing.js",
             "dial.js",
+            "files.js",
             "fixes.js",
             "grips.js",
             "joints.js",
@@ -37,6 +39,7 @@ final class PageFiles {
             "pins.js",
             "race.js",
             "stores.js",
+            "studies.js",
             "tabs.js",
             "player.js",
             "presentation.js",

@@ -3,9 +3,12 @@ package runthrough.web;
 import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import runthrough.quantity.UnitSystem;
 import runthrough.scenario.ScenarioText;
+import runthrough.web.job.Refusal;
 
 /**
  * What the page asks; each request fills what it needs.
@@ -22,6 +25,8 @@ import runthrough.scenario.ScenarioText;
  * @param y and upwards
  * @param kind of a new line
  * @param practice in which it changes coils
+ * @param files that the scenario names
+ * @param file that was dropped on the page
  */
 @JsonIgnoreProperties(ignoreUnknown = false)
 record PageRequest(
@@ -36,10 +41,33 @@ record PageRequest(
         @Nullable String x,
         @Nullable String y,
         @Nullable String kind,
-        @Nullable String practice) {
+        @Nullable String practice,
+        @Nullable List<@Nullable Sent> files,
+        @Nullable Sent file) {
 
     private static final int MOST_CHANGES = 100;
+    private static final int MOST_FILES = 20;
     private static final String US = "us";
+
+    /** A file: its name and what it holds. */
+    record Sent(@Nullable String name, @Nullable String text) {
+        /** By which a scenario may name it: without folders, and without letters that need quotes. */
+        String named() {
+            String plain = need(name, "name").replaceAll(".*[/\\\\]", "").replaceAll("[^A-Za-z0-9._-]+", "-");
+            return Stream.of(plain.split("\\.")).filter(part -> !part.isEmpty()).collect(Collectors.joining("."));
+        }
+
+        Sent checked() {
+            if (!PageScenario.OWN_FILE.matcher(named()).matches()) {
+                throw new Refusal(400, "A file needs a name with letters or digits.");
+            }
+            return this;
+        }
+
+        String content() {
+            return need(text, "text");
+        }
+    }
 
     /**
      * A change of what {@code path} names.
@@ -125,6 +153,26 @@ record PageRequest(
 
     String upwards() {
         return need(y, "y");
+    }
+
+    /** The files that the scenario may name. */
+    List<Sent> allSent() {
+        List<@Nullable Sent> sent = files == null ? List.of() : files;
+        if (sent.size() > MOST_FILES) {
+            throw new Refusal(400, "More than " + MOST_FILES + " files.");
+        }
+        return sent.stream().map(one -> need(one, "a file")).map(Sent::checked).toList();
+    }
+
+    /** The file that was dropped. */
+    Sent sent() {
+        return need(file, "file").checked();
+    }
+
+    /** All of them, the one that was dropped in the place of one of its name. */
+    List<Sent> withSent() {
+        return Stream.concat(allSent().stream().filter(one -> !one.named().equals(sent().named())), Stream.of(sent()))
+                .toList();
     }
 
     String newKind() {

@@ -17,6 +17,7 @@ import runthrough.scenario.ScenarioReading;
 import runthrough.scenario.ScenarioText;
 import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Raw;
+import runthrough.web.job.Refusal;
 
 /**
  * A scenario as it stands on the page.
@@ -38,27 +39,35 @@ record PageScenario(
         List<Problem> problems,
         List<String> warnings) {
 
+    /** What it is called where nobody sees it. */
+    static final String NAME = "line.yaml";
+
     /** Of one replication: what it holds of each has to find room in memory. */
     private static final int MOST_CHANGES = 200_000;
 
     /** Keys whose values name files. */
     private static final Set<String> NAME_FILES = Set.of("schedule", "sheet", "file", "times");
 
-    /** A file of the program itself, beside the scenarios that come with it. */
-    private static final Pattern OWN_FILE = Pattern.compile("[A-Za-z0-9_-]+(\\.[A-Za-z0-9_-]+)*");
+    /** A file that lies beside it, which is one of the program itself or was sent with it. */
+    static final Pattern OWN_FILE = Pattern.compile("[A-Za-z0-9_-]+(\\.[A-Za-z0-9_-]+)*");
 
     PageScenario {
         problems = List.copyOf(problems);
         warnings = List.copyOf(warnings);
     }
 
+    /** The one that {@code ask} brings, with the files that it brings. */
+    static PageScenario of(PageRequest ask, PageFolder files) {
+        return of(ask.scenario(), files.with(ask.allSent()), ask.system());
+    }
+
     /**
      * Reads {@code text}.
      *
-     * @param folder that holds the files which the scenarios that come with the program name, and no others
+     * @param folder that holds the files which it may name, and no others
      */
     static PageScenario of(String text, Path folder, UnitSystem units) {
-        ScenarioText scenario = new ScenarioText(folder.resolve("line.yaml"), text);
+        ScenarioText scenario = new ScenarioText(folder.resolve(NAME), text);
         ScenarioFile file = scenario.open();
         List<Problem> foreign = foreignFiles(scenario);
         if (!foreign.isEmpty()) {
@@ -133,8 +142,8 @@ record PageScenario(
                 value.place().column(),
                 path,
                 value.text(),
-                "on the page only files of the lines that come with the program can be used",
-                "Run this scenario on the command line.");
+                "on the page only files of the lines that come with the program, and those dropped on it, can be used",
+                "Drop the file on the page, or run this scenario on the command line.");
     }
 
     /** A problem or warning without the name of the file, of which there is one only. */

@@ -1,11 +1,9 @@
 package runthrough.web;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import io.javalin.router.JavalinDefaultRoutingApi;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.net.BindException;
@@ -13,11 +11,10 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import runthrough.chart.TemporaryFolderException;
 import runthrough.plant.SimulationRequest;
@@ -27,6 +24,7 @@ import runthrough.report.verdict.VerdictAnswer;
 import runthrough.report.write.HtmlWriter;
 import runthrough.scenario.ScenarioText;
 import runthrough.study.StudyOptions;
+import runthrough.web.job.Refusal;
 
 /**
  * Serves the page on the loopback address of this machine.
@@ -48,19 +46,18 @@ public final class PageServer implements AutoCloseable {
             "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
                     + " font-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
-    private final JsonMapper json = JsonMapper.builder()
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-            .build();
-    private final Path folder;
+    private final PageMessages messages = new PageMessages();
+    private final PageFolder files;
     private final ShippedLines shipped;
     private final Answers answers;
-    private final Jobs jobs = new Jobs();
+    private final JobRoutes jobs;
     private final Javalin server;
 
     private PageServer(String program, int threads) throws IOException {
-        folder = temporaryFolder();
-        shipped = ShippedLines.into(folder);
+        files = PageFolder.in(temporaryFolder());
+        shipped = ShippedLines.into(files.shipped());
         answers = new Answers(program, threads);
+        jobs = new JobRoutes(messages, files, answers);
         server = Javalin.create(this::configure);
     }
 
@@ -109,12 +106,7 @@ public final class PageServer implements AutoCloseable {
     public void close() {
         jobs.close();
         server.stop();
-        try (Stream<Path> files = Files.walk(folder)) {
-            files.sorted(Comparator.reverseOrder())
-                    .forEach(file -> file.toFile().delete());
-        } catch (IOException e) {
-            folder.toFile().deleteOnExit();
-        }
+        files.close();
     }
 
     private void configure(JavalinConfig config) {
@@ -129,69 +121,33 @@ public final class PageServer implements AutoCloseable {
         config.jetty.modifyServer(server -> server.setHandler(new WholeRequests(LARGEST_REQUEST, LONGEST_SECONDS)));
         config.routes.before(this::guard);
         PageFiles.serve(config.routes);
-        config.routes.get("/api/lines", context -> reply(context, shipped.lines()));
-        config.routes.post("/api/line", context -> {
-            PageRequest ask = ask(context);
-            reply(context, LineView.of(draft(ask), ask.system()));
-        });
-        config.routes.get("/api/kinds", context -> reply(context, NewLine.kinds()));
-        config.routes.post("/api/new", context -> {
-            PageRequest ask = ask(context);
-            reply(context, edit(NewLine.of(scenarioFile(), ask.newKind(), ask.newPractice(), ask.system()), ask));
-        });
-        config.routes.post("/api/edit", context -> {
-            PageRequest ask = ask(context);
-            reply(context, edit(new ScenarioText(scenarioFile(), ask.scenario()), ask));
-        });
-        config.routes.post("/api/sliders", context -> {
-            PageRequest ask = ask(context);
+        config.routes.get("/api/lines", context -> messages.reply(context, shipped.lines()));
+        config.routes.get("/api/kinds", context -> messages.reply(context, NewLine.kinds()));
+        answers(config.routes, "new", ask -> edit(newLine(ask), ask));
+        answers(config.routes, "line", ask -> LineView.of(draft(ask), ask.system()));
+        answers(config.routes, "edit", ask -> edit(written(ask), ask));
+        answers(config.routes, "file", ask -> Dropped.of(ask, files));
+        answers(config.routes, "sliders", ask -> {
             PageScenario draft = draft(ask);
-            reply(context, answers.within(() -> SliderEnds.of(draft, folder, ask.system())));
+            return answers.within(() -> SliderEnds.of(draft, ask.system()));
         });
-        config.routes.post("/api/answer", context -> reply(context, answer(ask(context))));
-        config.routes.post("/api/course", context -> {
-            PageRequest ask = ask(context);
+        answers(config.routes, "answer", this::answer);
+        answers(config.routes, "course", ask -> {
             SimulationRequest request = draft(ask).asked();
-            reply(
-                    context,
-                    answers.within(() -> CourseView.of(request, ask.shown().orElseGet(() -> WorstChange.of(request)))));
+            return answers.within(() -> CourseView.of(request, ask.shown().orElseGet(() -> WorstChange.of(request))));
         });
         config.routes.post("/api/report", this::report);
         config.routes.post("/api/tables", this::tables);
-        config.routes.post("/api/job/curve", context -> {
-            SimulationRequest request = draft(ask(context)).asked();
-            begin(context, listener -> CurveView.of(request, answers.threads(), listener));
-        });
-        config.routes.post("/api/job/fixes", context -> {
-            SimulationRequest request = draft(ask(context)).asked();
-            begin(context, listener -> Fixes.of(request, answers.threads(), listener));
-        });
-        config.routes.post("/api/job/worth", context -> {
-            PageScenario draft = draft(ask(context));
-            SimulationRequest request = AnswerPrecision.of(draft.asked(), AnswerPrecision.AS_ASKED);
-            begin(
-                    context,
-                    listener -> WorthView.of(
-                            draft, answers.run(request, draft, StudyOptions.plain()), answers.threads(), listener));
-        });
-        config.routes.post("/api/job/map", context -> {
-            PageRequest ask = ask(context);
-            PageScenario draft = draft(ask);
-            begin(
-                    context,
-                    listener ->
-                            MapView.of(draft, ask.across(), ask.upwards(), ask.system(), answers.threads(), listener));
-        });
-        config.routes.post(
-                "/api/job", context -> reply(context, jobs.ask(ask(context).job())));
-        config.routes.post("/api/job/stop", context -> {
-            jobs.stop(ask(context).job());
-            reply(context, Map.of());
-        });
+        jobs.serve(config.routes);
         config.routes.exception(
-                Refusal.class, (refusal, context) -> refuse(context, refusal.status(), refusal.words()));
-        config.routes.exception(Exception.class, (failure, context) -> refuse(context, 500, fault(failure)));
+                Refusal.class, (refusal, context) -> messages.refuse(context, refusal.status(), refusal.words()));
+        config.routes.exception(Exception.class, (failure, context) -> messages.refuse(context, 500, fault(failure)));
         config.router.javaLangErrorHandler((response, error) -> failed(response, error));
+    }
+
+    /** Answers what is posted to {@code /api/name}. */
+    private void answers(JavalinDefaultRoutingApi routes, String name, Function<PageRequest, Object> answer) {
+        routes.post("/api/" + name, context -> messages.reply(context, answer.apply(messages.ask(context))));
     }
 
     private static String fault(Throwable failure) {
@@ -202,34 +158,30 @@ public final class PageServer implements AutoCloseable {
     private void failed(HttpServletResponse response, Error error) {
         boolean isFull = error instanceof OutOfMemoryError;
         response.setStatus(isFull ? 503 : 500);
-        response.setContentType("application/json");
+        response.setContentType(PageMessages.TYPE);
         try {
-            response.getOutputStream().write(message(isFull ? Refusal.NO_MEMORY : fault(error)));
+            response.getOutputStream().write(messages.message(isFull ? Refusal.NO_MEMORY : fault(error)));
         } catch (IOException e) {
             // Whoever asked has gone.
         }
-    }
-
-    private byte[] message(String text) {
-        return json.createObjectNode().put("message", text).toString().getBytes(StandardCharsets.UTF_8);
-    }
-
-    private void begin(Context context, Jobs.Work work) throws JsonProcessingException {
-        reply(context, Map.of("id", jobs.begin(work)));
     }
 
     // ---- what is asked
     // -------------------------------------------------------------------------------------------------
 
     private PageScenario draft(PageRequest ask) {
-        return PageScenario.of(ask.scenario(), folder, ask.system());
+        return PageScenario.of(ask, files);
     }
 
     /** A text with changes, and what it says then. */
     record Edited(String text, LineView line) {}
 
-    private Path scenarioFile() {
-        return folder.resolve("line.yaml");
+    private ScenarioText written(PageRequest ask) {
+        return new ScenarioText(files.with(ask.allSent()).resolve(PageScenario.NAME), ask.scenario());
+    }
+
+    private ScenarioText newLine(PageRequest ask) {
+        return NewLine.of(files.shipped().resolve(PageScenario.NAME), ask.newKind(), ask.newPractice(), ask.system());
     }
 
     private Edited edit(ScenarioText before, PageRequest ask) {
@@ -242,7 +194,7 @@ public final class PageServer implements AutoCloseable {
             return new Edited(before.text(), LineView.refused(faults, system));
         }
         String text = Assumptions.replaced(before, changed.text(), changes).text();
-        return new Edited(text, LineView.of(PageScenario.of(text, folder, system), system));
+        return new Edited(text, LineView.of(PageScenario.of(text, before.file().resolveSibling(""), system), system));
     }
 
     private AnswerView answer(PageRequest ask) {
@@ -255,15 +207,15 @@ public final class PageServer implements AutoCloseable {
     }
 
     private void report(Context context) {
-        PageScenario draft = draft(ask(context));
+        PageScenario draft = draft(messages.ask(context));
         String page = HtmlWriter.render(VerdictAnswer.of(answers.run(draft.asked(), draft, StudyOptions.forReport())));
         context.contentType("text/html; charset=utf-8").result(page.getBytes(StandardCharsets.UTF_8));
     }
 
     private void tables(Context context) throws IOException {
-        PageRequest ask = ask(context);
+        PageRequest ask = messages.ask(context);
         PageScenario draft = draft(ask);
-        context.contentType("application/zip").result(new TablesZip(folder, answers).of(draft, ask.scenario()));
+        context.contentType("application/zip").result(new TablesZip(files.root(), answers).of(draft, ask.scenario()));
     }
 
     // ---- requests and replies
@@ -284,29 +236,9 @@ public final class PageServer implements AutoCloseable {
         if (origin.isPresent() && hosts.stream().noneMatch(host -> origin.get().equals("http://" + host))) {
             throw new Refusal(403, "Requests from other pages are not answered.");
         }
-        boolean isJson = String.valueOf(context.contentType()).startsWith("application/json");
+        boolean isJson = String.valueOf(context.contentType()).startsWith(PageMessages.TYPE);
         if (context.method().name().equals("POST") && !isJson) {
             throw new Refusal(415, "Requests bring JSON.");
         }
-    }
-
-    private PageRequest ask(Context context) {
-        try {
-            PageRequest ask = json.readValue(context.bodyAsBytes(), PageRequest.class);
-            if (ask != null) {
-                return ask;
-            }
-        } catch (IOException e) {
-            // Said below.
-        }
-        throw new Refusal(400, "The request is not what this program reads.");
-    }
-
-    private void reply(Context context, Object value) throws JsonProcessingException {
-        context.contentType("application/json").result(json.writeValueAsBytes(value));
-    }
-
-    private void refuse(Context context, int status, String message) {
-        context.status(status).contentType("application/json").result(message(message));
     }
 }

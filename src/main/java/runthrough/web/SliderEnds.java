@@ -1,6 +1,5 @@
 package runthrough.web;
 
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,22 +18,16 @@ final class SliderEnds {
     private static final int DIGITS = 3;
 
     private final PageScenario draft;
-    private final Path folder;
     private final UnitSystem system;
 
-    private SliderEnds(PageScenario draft, Path folder, UnitSystem system) {
+    private SliderEnds(PageScenario draft, UnitSystem system) {
         this.draft = draft;
-        this.folder = folder;
         this.system = system;
     }
 
-    /**
-     * Least and greatest value (SI) of each slider, by path.
-     *
-     * @param folder that holds the files which the draft may name
-     */
-    static Map<String, List<Double>> of(PageScenario draft, Path folder, UnitSystem system) {
-        SliderEnds ends = new SliderEnds(draft, folder, system);
+    /** Least and greatest value (SI) of each slider, by path. */
+    static Map<String, List<Double>> of(PageScenario draft, UnitSystem system) {
+        SliderEnds ends = new SliderEnds(draft, system);
         Map<String, List<Double>> all = new LinkedHashMap<>();
         FieldView.all(draft, system).stream()
                 .filter(field -> field.low() < field.high())
@@ -70,8 +63,9 @@ final class SliderEnds {
                 PageScenario.edited(draft.text(), List.of(new ScenarioText.Change.Write(field.path(), value.strip())));
         return changed.problems().isEmpty()
                 && Optional.of(changed.text())
-                        .flatMap(text ->
-                                PageScenario.of(text.text(), folder, system).request())
+                        .flatMap(
+                                text -> PageScenario.of(text.text(), text.file().resolveSibling(""), system)
+                                        .request())
                         .isPresent();
     }
 }

@@ -6,6 +6,7 @@ import runthrough.plant.SimulationRequest;
 import runthrough.simulation.LineSimulator;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Detail;
+import runthrough.web.job.Refusal;
 
 /**
  * The coil change of a run that costs most: the one with the greatest lost time, and where none is lost, with the lowest level

@@ -5,8 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import runthrough.plant.Alternative;
-import runthrough.plant.SimulationRequest;
 import runthrough.plant.handover.Handover;
 import runthrough.report.Table;
 import runthrough.report.Value;
@@ -14,11 +12,10 @@ import runthrough.report.document.Document;
 import runthrough.report.document.DocumentChapter;
 import runthrough.report.document.DocumentMaker;
 import runthrough.report.verdict.RunThroughResult;
-import runthrough.scenario.AlternativesReading;
 import runthrough.scenario.ScenarioReading;
 import runthrough.study.StudyListener;
 import runthrough.study.comparison.Comparison;
-import runthrough.study.comparison.ComparisonStudy;
+import runthrough.web.study.TableView;
 
 /**
  * What coil changes cost in a year and what the alternatives of the file are worth, in the words and numbers of the document that
@@ -41,29 +38,21 @@ record WorthView(String cost, String best, List<List<String>> figures, List<Tabl
         notes = List.copyOf(notes);
     }
 
-    /** A table as people are shown it. */
-    record TableView(String caption, List<String> head, List<List<String>> rows) {
-        static TableView of(Table table) {
-            Table.Page page = table.page();
-            return new TableView(page.caption(), page.head(), page.rows());
-        }
-    }
-
     /** That of {@code draft}, whose verdict is {@code result}. */
     static WorthView of(PageScenario draft, RunThroughResult result, int threads, StudyListener listener) {
         ScenarioReading.Accepted written =
                 (ScenarioReading.Accepted) draft.file().with(List.of());
-        AlternativesReading reading = draft.file().alternatives(List.of(), written);
+        PageAlternatives alternatives = PageAlternatives.of(draft);
         Handover handover = written.handover();
         String cost =
                 String.join(" ", document(result, handover, Optional.empty()).worth());
-        Optional<Comparison> comparison = comparison(draft.asked(), reading, threads, listener);
-        List<String> notes = new ArrayList<>(reading.refused().stream()
+        Optional<Comparison> comparison =
+                alternatives.study(draft.asked().run().target()).map(study -> study.run(threads, listener));
+        List<String> notes = new ArrayList<>(alternatives.notRun().stream()
                 .map(one -> "\"" + one.name() + "\" cannot be run: " + one.why() + ".")
                 .toList());
         if (comparison.isEmpty()) {
-            notes.add(
-                    "The file names no other ways to build or to run the line (alternatives:), so nothing is compared.");
+            notes.add(PageAlternatives.NONE);
             return new WorthView(cost, "", List.of(), List.of(), notes);
         }
         Document document = document(result, handover, comparison);
@@ -91,25 +80,6 @@ record WorthView(String cost, String best, List<List<String>> figures, List<Tabl
                 .filter(chapter -> chapter.id().equals(id))
                 .findFirst()
                 .orElseThrow();
-    }
-
-    private static Optional<Comparison> comparison(
-            SimulationRequest asked, AlternativesReading reading, int threads, StudyListener listener) {
-        List<Alternative> all = new ArrayList<>(List.of(Alternative.asWritten(asked)));
-        reading.alternatives().stream()
-                .skip(1)
-                .map(one -> one.with(one.request().with(asked.resultsIn())))
-                .forEach(all::add);
-        Optional<Alternative> today =
-                all.stream().filter(one -> one.name().equals(reading.today())).findFirst();
-        return today.filter(any -> all.size() > 1)
-                .map(reference -> new ComparisonStudy(
-                                reference,
-                                all.stream()
-                                        .filter(one -> !one.equals(reference))
-                                        .toList(),
-                                asked.run().target())
-                        .run(threads, listener));
     }
 
     /** The alternative worth most; empty where none has a price. */

@@ -8,12 +8,15 @@ export class Refusal extends Error {
   }
 }
 
+/** Files that the line at hand names, which go with every request about it. */
+export const attached = { files: [] };
+
 /** Posts `body` as JSON; an aborted `signal` gives up. */
 export async function ask(path, body, signal) {
   const answer = await fetch(path, {
     method: "POST",
     headers: { "Content-Type": "application/json" },
-    body: JSON.stringify(body),
+    body: JSON.stringify(body.text === undefined || !attached.files.length ? body : { files: attached.files, ...body }),
     signal,
     cache: "no-store",
   });

@@ -1,6 +1,6 @@
 // Files and links to hand over. A link holds the scenario behind its #, which a browser never sends to anybody.
 import { byId, download } from "./dom.js";
-import { ask } from "./api.js";
+import { ask, attached } from "./api.js";
 
 const MARK = "#line=";
 
@@ -50,11 +50,16 @@ export function wireHandover(state) {
     }
   };
   const body = () => ({ text: state.text, name: state.name, units: state.units });
-  const saveScenario = () => download(new Blob([state.text], { type: "text/yaml;charset=utf-8" }), `${state.name}.yaml`);
+  const named = () => attached.files.filter((file) => state.text.includes(file.name));
+  const saveScenario = () => {
+    download(new Blob([state.text], { type: "text/yaml;charset=utf-8" }), `${state.name}.yaml`);
+    for (const file of named()) download(new Blob([file.text], { type: "text/csv;charset=utf-8" }), file.name);
+  };
   byId("get-report").addEventListener("click", () => telling(async () => download(await ask("/api/report", body()), `${state.name}-report.html`), "The report is among your downloads."));
   byId("get-csv").addEventListener("click", () => telling(async () => download(await ask("/api/tables", body()), `${state.name}-tables.zip`), "The tables are among your downloads."));
   byId("get-scenario").addEventListener("click", () => telling(async () => saveScenario(), "The scenario file is among your downloads."));
   byId("get-link").addEventListener("click", () => telling(async () => {
+    if (named().length) throw new Error(`A link holds the scenario alone, and this one needs ${named().map((file) => file.name).join(", ")}: save the files and hand them over.`);
     const link = await linkTo(state.text);
     history.replaceState(null, "", link);
     await navigator.clipboard?.writeText(link).catch(() => {});

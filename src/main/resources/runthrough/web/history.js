@@ -8,6 +8,10 @@ export class History {
   texts = [];
   at = -1;
   pins = [];
+  /** Names of the pinned lines that have one, empty for the others. */
+  pinNames = [];
+  /** Files that the line names. */
+  files = [];
   #part = "";
   #changed = 0;
 
@@ -20,19 +24,21 @@ export class History {
   }
 
   /** Begins with a line newly opened. */
-  open(text, name) {
+  open(text, name, files = []) {
     this.opened = text;
     this.name = name;
     this.project = "";
     this.texts = [text];
     this.at = 0;
     this.pins = [];
+    this.pinNames = [];
+    this.files = files;
     this.keep();
   }
 
   /** Takes up where `kept` was left. */
   restore(kept) {
-    Object.assign(this, { opened: kept.opened, name: kept.name, texts: kept.texts, at: kept.at, pins: kept.pins, project: kept.project ?? "" });
+    Object.assign(this, { opened: kept.opened, name: kept.name, texts: kept.texts, at: kept.at, pins: kept.pins, pinNames: kept.pinNames ?? [], files: kept.files ?? [], project: kept.project ?? "" });
     this.keep();
   }
 
@@ -65,7 +71,7 @@ export class History {
 
   keep() {
     try {
-      localStorage.setItem(KEY, JSON.stringify({ opened: this.opened, name: this.name, texts: this.texts, at: this.at, pins: this.pins, project: this.project }));
+      localStorage.setItem(KEY, JSON.stringify({ opened: this.opened, name: this.name, texts: this.texts, at: this.at, pins: this.pins, pinNames: this.pinNames, files: this.files, project: this.project }));
     } catch {
       // A browser that keeps nothing, or has no room: the page works without.
     }
@@ -78,7 +84,8 @@ export class History {
       const kept = JSON.parse(localStorage.getItem(KEY));
       const isText = (text) => typeof text === "string";
       const isWhole = isText(kept?.opened) && isText(kept.name) && Array.isArray(kept.texts) && kept.texts.every(isText)
-        && isText(kept.texts[kept.at]) && Array.isArray(kept.pins) && kept.pins.every(isText);
+        && isText(kept.texts[kept.at]) && Array.isArray(kept.pins) && kept.pins.every(isText)
+        && (kept.pinNames ?? []).every(isText) && (kept.files ?? []).every((file) => isText(file.name) && isText(file.text));
       return isWhole ? kept : null;
     } catch {
       return null;

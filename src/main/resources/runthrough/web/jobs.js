@@ -1,5 +1,6 @@
 // Longer computations: begun here, asked after while they run, and given up by the program when nobody asks any more.
-import { ask } from "./api.js";
+import { ask, Latest } from "./api.js";
+import { byId } from "./dom.js";
 
 const PAUSE = 250;
 
@@ -19,6 +20,39 @@ export async function job(kind, body, onProgress, signal) {
   } catch (e) {
     if (e.name === "AbortError") stop(id);
     throw e;
+  }
+}
+
+/** A job with its progress, and a button that gives it up: `NAME-stop`, `NAME-progress` and `NAME-note` of the page. */
+export class Progress {
+  #running = new Latest();
+
+  constructor(name) {
+    this.parts = ["stop", "progress", "note"].map((part) => byId(`${name}-${part}`));
+    this.parts[0].addEventListener("click", () => this.stop());
+  }
+
+  stop() {
+    this.#running.stop();
+  }
+
+  /** Runs job `kind`; `show(result)` shows what it gives and returns what to say of it. */
+  async run(kind, body, what, show) {
+    const [stop, bar, note] = this.parts;
+    bar.value = 0;
+    bar.hidden = stop.hidden = false;
+    note.textContent = `Working on ${what} …`;
+    try {
+      const result = await this.#running.run((signal) => job(kind, body, (done) => {
+        bar.value = done;
+        note.textContent = `${Math.round(100 * done)} % of ${what} is done.`;
+      }, signal));
+      note.textContent = result ? show(result) : `${what.charAt(0).toUpperCase()}${what.slice(1)} was stopped.`;
+    } catch (e) {
+      note.textContent = e.message;
+    } finally {
+      bar.hidden = stop.hidden = true;
+    }
   }
 }
 

@@ -1,9 +1,10 @@
 // Puts the page together: one scenario text, read by the program after every change, and everything shown from its answers.
-import { ask, Latest, shippedLines } from "./api.js";
+import { ask, attached, Latest, shippedLines } from "./api.js";
 import { giveUpRoom, showAnswer, showList, showNoAnswer } from "./answer.js";
 import { curveChart, LevelChart, marginChart } from "./charts.js";
 import { byId, el } from "./dom.js";
 import { Drawing } from "./drawing.js";
+import { Files } from "./files.js";
 import { Fixes } from "./fixes.js";
 import { CapacityGrip, SpeedGrip } from "./grips.js";
 import { linkedText, wireHandover } from "./handover.js";
@@ -16,6 +17,7 @@ import { Player } from "./player.js";
 import { Presentation } from "./presentation.js";
 import { Projects } from "./projects.js";
 import { NewLine } from "./newline.js";
+import { Studies } from "./studies.js";
 import { onPart, showPart } from "./tabs.js";
 import { Course } from "./trace.js";
 import { Words } from "./words.js";
@@ -49,6 +51,8 @@ const map = new LineMap(state);
 const pins = new Pins(page);
 const worth = new Worth(state);
 projects = new Projects(page);
+const studies = new Studies(state);
+new Files(page, studies);
 new NewLine(page);
 new Presentation(inputs, player, fit);
 drawing.onBuilt = updateGrips;
@@ -66,9 +70,10 @@ function updateGrips() {
 // ---- what the text says -------------------------------------------------------------------------------------------
 
 /** Opens another line, in the units that it asks for itself. */
-async function open(text, name) {
+async function open(text, name, files = []) {
   state.name = name;
   state.curve = null;
+  attached.files = files;
   player.setPlaying(false);
   player.course = null;
   pins.drop();
@@ -77,7 +82,7 @@ async function open(text, name) {
   fixes.found = null;
   worth.forget(text);
   inputs.open(null, text);
-  history.open(text, name);
+  history.open(text, name, files);
   const line = await read(text, true);
   if (line) {
     inputs.open(line, state.text);
@@ -139,7 +144,7 @@ function take(text, line, tried, isSliding = false, movedAt = Date.now()) {
     return;
   }
   state.text = text;
-  for (const one of [curving, fixes.running, map.running, worth]) one.stop();
+  for (const one of [curving, fixes.running, map.running, worth, studies]) one.stop();
   if (faulty) {
     // Nothing of another line stays where this one has no answer.
     answering.stop();
@@ -173,6 +178,7 @@ function purpose(look) {
 function forget() {
   fixes.forget();
   map.forget();
+  studies.forget();
   state.curve = null;
   byId("curve-chart").replaceChildren();
   byId("curve-note").textContent = state.line.look.form === "none" ? "This line has no accumulator." : "";
@@ -295,12 +301,6 @@ byId("shipped").addEventListener("change", (event) => {
   const one = state.shipped.find((line) => line.name === event.target.value);
   if (one) open(one.text, one.name).catch(complain);
 });
-byId("open").addEventListener("click", () => byId("file").click());
-byId("file").addEventListener("change", async (event) => {
-  const [file] = event.target.files;
-  if (file) await openOther(await file.text(), file.name.replace(/\.ya?ml$/i, "")).catch(complain);
-  event.target.value = "";
-});
 byId("units").addEventListener("change", (event) => {
   state.units = event.target.value;
   inputs.shape = null;
@@ -325,7 +325,7 @@ function fit() {
   if (drawing.fit()) player.show();
 }
 
-addEventListener("pagehide", () => [curving, fixes.running, map.running, worth].forEach((one) => one.stop()));
+addEventListener("pagehide", () => [curving, fixes.running, map.running, worth, studies].forEach((one) => one.stop()));
 onPart((name) => {
   // A chart that was drawn where it had no room is drawn anew.
   if (name === "charts" && state.curve) curveChart(state.curve, state.words);
@@ -359,7 +359,7 @@ async function begin() {
 
 /** The line as it was left in this browser, with what can be undone and what was pinned. */
 async function restore(kept) {
-  await open(kept.opened, kept.name);
+  await open(kept.opened, kept.name, kept.files ?? []);
   byId("shipped").value = state.shipped.some((line) => line.name === kept.name && line.text === kept.opened) ? kept.name : "";
   const text = kept.texts[kept.at];
   history.restore(kept);

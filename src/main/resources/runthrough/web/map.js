@@ -1,15 +1,13 @@
 // Where the line runs through: a map over two of its numbers, drawn by the program.
-import { Latest } from "./api.js";
 import { byId, el } from "./dom.js";
-import { job } from "./jobs.js";
+import { Progress } from "./jobs.js";
 
 export class LineMap {
   /** `state` of the page: its text and units. */
   constructor(state) {
     this.state = state;
-    this.running = new Latest();
+    this.running = new Progress("map");
     byId("map-start").addEventListener("click", () => this.draw());
-    byId("map-stop").addEventListener("click", () => this.running.stop());
   }
 
   /** What it may go over. */
@@ -32,22 +30,11 @@ export class LineMap {
       note.textContent = "Choose two different inputs.";
       return;
     }
-    const bar = byId("map-progress");
-    bar.hidden = byId("map-stop").hidden = false;
     const { text, units } = this.state;
-    this.running.run((signal) => job("map", { text, units, x, y }, (done) => {
-      bar.value = done;
-      note.textContent = `${Math.round(100 * done)} % of the map is done.`;
-    }, signal)).then((map) => {
-      if (map) {
-        // As an image the picture keeps its own styles, which the page's policy would not let into the page itself.
-        byId("map-picture").replaceChildren(el("img", { class: "printed", src: `data:image/svg+xml;charset=utf-8,${encodeURIComponent(map.svg)}`, alt: map.words }));
-      }
-      note.textContent = map ? map.words : "The map was stopped.";
-    }).catch((e) => {
-      note.textContent = e.message;
-    }).finally(() => {
-      bar.hidden = byId("map-stop").hidden = true;
+    this.running.run("map", { text, units, x, y }, "the map", (map) => {
+      // As an image the picture keeps its own styles, which the page's policy would not let into the page itself.
+      byId("map-picture").replaceChildren(el("img", { class: "printed", src: `data:image/svg+xml;charset=utf-8,${encodeURIComponent(map.svg)}`, alt: map.words }));
+      return map.words;
     });
   }
 }

@@ -57,6 +57,7 @@ export class Pins {
 
   keep() {
     this.page.history.pins = this.all.map((pin) => pin.text);
+    this.page.history.pinNames = this.all.map((pin) => pin.name ?? "");
     this.page.history.keep();
     this.show();
     this.accompany();
@@ -64,6 +65,7 @@ export class Pins {
 
   /** Pinned lines from their texts, with answers in the present units; `names` of those that the file names. */
   async take(texts, names = new Map()) {
+    this.page.history.pinNames.forEach((name, i) => name && names.set(this.page.history.pins[i], name));
     for (const pin of this.all) if (pin.name) names.set(pin.text, pin.name);
     this.all = await Promise.all(texts.map(async (text) => {
       const body = { text, units: this.page.state.units };

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.time.Instant;
 import org.junit.jupiter.api.Test;
+import runthrough.web.job.Jobs;
 
 /** Computations that the page asks after. */
 class JobsTest {

@@ -138,6 +138,11 @@ class PageInMeetingTest extends BrowsedPage {
                 () -> browser.text("#beside-race").contains("ran through")
                         || browser.text("#beside-race").contains("enough strip"));
         assertThat(browser.text("#word")).isEqualTo("STOPS");
+
+        browser.visit(page.address().toString());
+        browser.await(
+                "the alternative by its name after a reload",
+                () -> browser.text("#beside-title").startsWith("Pinned line: second uncoiler."));
     }
 
     private static String lane(String race, String lane) {

@@ -19,6 +19,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import runthrough.web.job.Jobs;
+import runthrough.web.job.Refusal;
 
 /** Whom the page's server answers, and what it keeps to. */
 class PageServerTest extends ServedPage {

@@ -1,4 +1,4 @@
-package runthrough.web;
+package runthrough.web.job;
 
 import java.time.Duration;
 import java.util.Map;
@@ -18,7 +18,7 @@ import runthrough.study.StudyListener;
  * Computations that take longer than a request. The page asks after a job while it runs; one that nobody has asked after for
  * a few seconds is given up, so that a closed page does not go on computing.
  */
-final class Jobs implements AutoCloseable {
+public final class Jobs implements AutoCloseable {
     /** At once, over all pages. */
     private static final int MOST = 8;
 
@@ -32,7 +32,7 @@ final class Jobs implements AutoCloseable {
 
     private final ScheduledFuture<?> reaping;
 
-    Jobs() {
+    public Jobs() {
         reaping = reaper.scheduleWithFixedDelay(this::dropForgotten, 1, 1, TimeUnit.SECONDS);
     }
 
@@ -43,16 +43,16 @@ final class Jobs implements AutoCloseable {
     }
 
     /** What a job does; it reports its progress to the listener and gives up when the listener says so. */
-    interface Work {
+    public interface Work {
         Object run(StudyListener listener);
     }
 
     /** How far a job is: a share from 0 to 1, then its result or why it failed. */
-    record State(
+    public record State(
             double done, @Nullable Object result, @Nullable String failed) {}
 
     /** Begins {@code work} and returns the name of the job. */
-    String begin(Work work) {
+    public String begin(Work work) {
         if (jobs.size() >= MOST) {
             throw new Refusal(429, "The program is busy with other computations. Try again in a moment.");
         }
@@ -69,7 +69,7 @@ final class Jobs implements AutoCloseable {
     }
 
     /** How far job {@code id} is; once it has ended it is forgotten. */
-    State ask(String id) {
+    public State ask(String id) {
         Job job = jobs.get(id);
         if (job == null) {
             throw new Refusal(404, "This computation was given up. Start it again.");
@@ -83,7 +83,7 @@ final class Jobs implements AutoCloseable {
     }
 
     /** Gives job {@code id} up, if it is there. */
-    void stop(String id) {
+    public void stop(String id) {
         Job job = jobs.remove(id);
         if (job != null) {
             job.cancelled = true;
@@ -102,7 +102,7 @@ final class Jobs implements AutoCloseable {
     }
 
     /** How many are running or not yet asked after to their end. */
-    int count() {
+    public int count() {
         return jobs.size();
     }
 

@@ -1,0 +1,92 @@
+package runthrough.web;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import io.javalin.http.Context;
+import io.javalin.router.JavalinDefaultRoutingApi;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.function.BiFunction;
+import runthrough.plant.SimulationRequest;
+import runthrough.study.StudyOptions;
+import runthrough.web.job.Jobs;
+import runthrough.web.study.StudyView;
+
+/** The addresses of what takes longer than a request: each begins a job, which is asked after and may be given up. */
+final class JobRoutes implements AutoCloseable {
+    private final PageMessages messages;
+    private final PageFolder files;
+    private final Answers answers;
+    private final Jobs jobs = new Jobs();
+
+    JobRoutes(PageMessages messages, PageFolder files, Answers answers) {
+        this.messages = messages;
+        this.files = files;
+        this.answers = answers;
+    }
+
+    @Override
+    public void close() {
+        jobs.close();
+    }
+
+    void serve(JavalinDefaultRoutingApi routes) {
+        begins(routes, "curve", (ask, draft) -> {
+            SimulationRequest request = draft.asked();
+            return listener -> CurveView.of(request, answers.threads(), listener);
+        });
+        begins(routes, "fixes", (ask, draft) -> {
+            SimulationRequest request = draft.asked();
+            return listener -> Fixes.of(request, answers.threads(), listener);
+        });
+        begins(routes, "worth", (ask, draft) -> {
+            SimulationRequest request = AnswerPrecision.of(draft.asked(), AnswerPrecision.AS_ASKED);
+            return listener ->
+                    WorthView.of(draft, answers.run(request, draft, StudyOptions.plain()), answers.threads(), listener);
+        });
+        begins(
+                routes,
+                "map",
+                (ask, draft) -> listener ->
+                        MapView.of(draft, ask.across(), ask.upwards(), ask.system(), answers.threads(), listener));
+        Studies.OF_THE_LINE.forEach((name, study) -> begins(routes, name, (ask, draft) -> {
+            Studies studies = studies(draft);
+            return listener -> StudyView.of(study.run(studies, listener));
+        }));
+        begins(routes, "log", (ask, draft) -> {
+            Studies studies = studies(draft);
+            Path log = files.with(ask.withSent()).resolve(ask.sent().named());
+            return listener -> StudyView.of(studies.log(log, listener));
+        });
+        routes.post("/api/job/times", context -> {
+            PageRequest ask = messages.ask(context);
+            SheetStudy study = SheetStudy.of(
+                    files.with(ask.withSent()).resolve(ask.sent().named()), ask.sent(), answers.program());
+            begin(context, listener -> StudyView.of(study.run(listener)));
+        });
+        routes.post(
+                "/api/job",
+                context ->
+                        messages.reply(context, jobs.ask(messages.ask(context).job())));
+        routes.post("/api/job/stop", context -> {
+            jobs.stop(messages.ask(context).job());
+            messages.reply(context, Map.of());
+        });
+    }
+
+    private Studies studies(PageScenario draft) {
+        return new Studies(draft, answers.program(), answers.threads());
+    }
+
+    /** The job {@code name} of a line; what is wrong with what is asked is said before it begins. */
+    private void begins(
+            JavalinDefaultRoutingApi routes, String name, BiFunction<PageRequest, PageScenario, Jobs.Work> work) {
+        routes.post("/api/job/" + name, context -> {
+            PageRequest ask = messages.ask(context);
+            begin(context, work.apply(ask, PageScenario.of(ask, files)));
+        });
+    }
+
+    private void begin(Context context, Jobs.Work work) throws JsonProcessingException {
+        messages.reply(context, Map.of("id", jobs.begin(work)));
+    }
+}

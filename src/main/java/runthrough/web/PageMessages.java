@@ -1,0 +1,44 @@
+package runthrough.web;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import runthrough.web.job.Refusal;
+
+/** What goes between the page and its server: JSON, read with care. */
+final class PageMessages {
+    static final String TYPE = "application/json";
+
+    private final JsonMapper json = JsonMapper.builder()
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .build();
+
+    /** What is asked. */
+    PageRequest ask(Context context) {
+        try {
+            PageRequest ask = json.readValue(context.bodyAsBytes(), PageRequest.class);
+            if (ask != null) {
+                return ask;
+            }
+        } catch (IOException e) {
+            // Said below.
+        }
+        throw new Refusal(400, "The request is not what this program reads.");
+    }
+
+    void reply(Context context, Object value) throws JsonProcessingException {
+        context.contentType(TYPE).result(json.writeValueAsBytes(value));
+    }
+
+    void refuse(Context context, int status, String message) {
+        context.status(status).contentType(TYPE).result(message(message));
+    }
+
+    /** An answer that says why there is none. */
+    byte[] message(String text) {
+        return json.createObjectNode().put("message", text).toString().getBytes(StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,118 @@
+package runthrough.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Files dropped on the page, and the studies of the commands, in a real browser. */
+class PageWithFilesTest extends BrowsedPage {
+    private static final String COILS = "id,thickness [mm],width [mm],mass [t]\nA1,2.0,240,2.5\nA2,1.5,240,2.4\n";
+
+    @BeforeEach
+    void visit() {
+        browser.screen(1440, 1000, false);
+        openPage();
+    }
+
+    private static void drop(String name, String text) {
+        browser.driver()
+                .executeScript(
+                        "const all = new DataTransfer(); all.items.add(new File([arguments[1]], arguments[0]));"
+                                + "window.dispatchEvent(new DragEvent('drop', {dataTransfer: all, cancelable: true}));",
+                        name,
+                        text);
+    }
+
+    private static String shipped(String name) throws IOException {
+        return Files.readString(Path.of("scenarios", name));
+    }
+
+    /** The sheet goes with the line through a reload, and undoing brings the line back as it was. */
+    @Test
+    void aSheetThatIsDroppedGivesTheTimesOfTheLine() throws IOException {
+        drop("times.csv", shipped("tube-line-times.csv"));
+
+        browser.await("what became of it", () -> browser.text("#file-says").contains("48 coil changes of times.csv"));
+        browser.await("the line", () -> browser.value("#text").contains("- weld: {sheet: times.csv"));
+        browser.awaitSettled();
+        browser.visit(page.address().toString());
+        browser.awaitSettled();
+        assertThat(browser.text("#word")).isEqualTo("STOPS");
+        assertThat(browser.value("#text")).contains("sheet: times.csv");
+        browser.click("#undo");
+        browser.await("the line before", () -> !browser.value("#text").contains("sheet:"));
+    }
+
+    @Test
+    void whatTheSheetShowsIsOneStepAway() throws IOException {
+        drop("times.csv", shipped("tube-line-times.csv"));
+        browser.await("a button", () -> !browser.all("#file-more button").isEmpty());
+
+        browser.click("#file-more button");
+
+        browser.await("the sheet", () -> browser.text("#study-answer").contains("48 coil changes were timed"));
+        assertThat(browser.all("#study-answer img")).isNotEmpty();
+    }
+
+    @Test
+    void aScheduleThatIsDroppedGivesTheCoils() {
+        drop("coils.csv", COILS);
+
+        browser.await("the line", () -> browser.value("#text").contains("schedule: coils.csv"));
+        browser.awaitSettled();
+        assertThat(browser.text("#word")).isEqualTo("STOPS");
+    }
+
+    @Test
+    void aWrongFileChangesNothingAndSaysWhy() {
+        String before = browser.value("#text");
+        drop("coils.csv", COILS.replace("2.4", "heavy"));
+
+        browser.await("why", () -> browser.text("#file-list").startsWith("coils.csv:3:12"));
+        assertThat(browser.text("#file-says")).isEqualTo("coils.csv cannot be used:");
+        assertThat(browser.value("#text")).isEqualTo(before);
+    }
+
+    @Test
+    void aLogThatIsDroppedIsComparedWithTheModel() throws IOException {
+        drop("events.csv", shipped("tube-line-log.csv"));
+
+        browser.await("the comparison", () -> browser.text("#study-answer").contains("THE MODEL FITS YOUR LINE"));
+        assertThat(browser.all("#study-answer img")).hasSize(2);
+    }
+
+    /** A study shows how far it is, is given up on request, and belongs to the line that it was asked of. */
+    @Test
+    void aStudyIsGivenUpAndIsNoneOfAnotherLine() {
+        browser.part("studies");
+        browser.click("[data-study=sensitivity]");
+        browser.click("#study-stop");
+        browser.await("its end", () -> browser.text("#study-note").equals("The study was stopped."));
+
+        browser.click("[data-study=speeds]");
+        browser.await("its answer", () -> browser.text("#study-answer").contains("What comes out"));
+        browser.type("#quick-rated-speed", "40 m/min");
+        browser.await(
+                "nothing of the other line", () -> browser.text("#study-answer").isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"390, light", "390, dark", "1440, light", "1440, dark"})
+    void aStudyIsAccessible(int width, String theme) throws IOException {
+        browser.screen(width, 1000, width < 640);
+        openPage();
+        browser.choose("#theme", theme);
+        browser.part("studies");
+        browser.click("[data-study=size]");
+        browser.await("its answer", () -> browser.text("#study-answer").contains("TOO SMALL"));
+
+        browser.assertAccessible();
+        browser.picture("study-" + width + "-" + theme);
+    }
+}

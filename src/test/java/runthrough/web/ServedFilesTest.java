@@ -1,0 +1,94 @@
+package runthrough.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/** Files that are dropped on the page. */
+class ServedFilesTest extends ServedPage {
+    private static final String COILS = """
+            id,thickness [mm],width [mm],mass [t]
+            A1,2.0,240,2.5
+            A2,1.5,240,2.4
+            """;
+
+    private static ObjectNode dropped(String line, String name, String text) {
+        ObjectNode body = body(line);
+        body.putObject("file").put("name", name).put("text", text);
+        return body;
+    }
+
+    private static String file(String name) throws IOException {
+        return Files.readString(Path.of("scenarios", name));
+    }
+
+    /** What the coils had in common stays; where the values came from, and the alternatives, follow. */
+    @Test
+    void aScheduleTakesThePlaceOfTheCoilsOfTheLine() throws Exception {
+        JsonNode said = ask("/api/file", dropped(shipped("tube-line"), "C:\\lists\\Our coils.csv", COILS));
+
+        assertThat(said.get("problems")).isEmpty();
+        assertThat(said.get("kind").asText()).isEqualTo("schedule");
+        assertThat(said.get("text").asText())
+                .contains("schedule: Our-coils.csv", "density: 7850 kg/m3", "coils.defaults.head-crop: 3 m")
+                .doesNotContain("outer-diameter: 1450 mm");
+        JsonNode answer = ask("/api/answer", withFile(said, COILS));
+        assertThat(answer.get("word").asText()).isIn("STOPS", "RUNS THROUGH");
+    }
+
+    private static ObjectNode withFile(JsonNode said, String content) {
+        ObjectNode body = body(said.get("text").asText());
+        body.putArray("files")
+                .addObject()
+                .put("name", said.get("name").asText())
+                .put("text", content);
+        return body;
+    }
+
+    @Test
+    void aSheetGivesTheTimesOfTheElementsOfItsNames() throws Exception {
+        String times = file("tube-line-stopwatch.csv");
+        JsonNode said = ask("/api/file", dropped(shipped("tube-line"), "times.csv", times));
+
+        assertThat(said.get("kind").asText()).isEqualTo("sheet");
+        assertThat(said.get("says").asText()).contains("60 coil changes");
+        JsonNode line = ask("/api/line", withFile(said, times));
+        assertThat(line.at("/work/join"))
+                .allMatch(element -> element.get("kind").asText().equals("sheet"));
+    }
+
+    /** With the words of the commands: file, line, what, and how to mend it. */
+    @Test
+    void whatIsWrongWithAFileIsSaidAsTheCommandsSayIt() throws Exception {
+        assertThat(problem("coils.csv", COILS.replace("2.4", "-1")))
+                .isEqualTo(
+                        "coils.csv:3:12 mass = -1 t; must be more than 0 t. Give the mass of the whole coil, such as 12 t.");
+        assertThat(problem("times.csv", "join: fitup\n12\n13\n"))
+                .isEqualTo(
+                        "times.csv:1 join: fitup; the scenario has no such work element. Did you mean join: fit up?");
+        assertThat(problem("log.csv", "time,event\n0,tail stoped\n")).contains("log.csv:2:3", "tail stopped");
+    }
+
+    private static String problem(String name, String text) throws Exception {
+        JsonNode said = ask("/api/file", dropped(shipped("tube-line"), name, text));
+        assertThat(said.get("problems")).isNotEmpty();
+        return said.at("/problems/0").asText();
+    }
+
+    /** A name leads nowhere but beside the line, and a scenario without the file names none. */
+    @Test
+    void aFileLiesBesideTheLineAndNowhereElse() throws Exception {
+        JsonNode said = ask("/api/file", dropped(shipped("tube-line"), "../../etc/passwd.csv", COILS));
+        assertThat(said.get("name").asText()).isEqualTo("passwd.csv");
+        assertThat(ask("/api/line", body(said.get("text").asText())).get("problems"))
+                .isNotEmpty();
+        assertThat(post("/api/file", dropped(shipped("tube-line"), "../..", COILS))
+                        .statusCode())
+                .isEqualTo(400);
+    }
+}
