@@ -39,8 +39,12 @@ final class PageFiles {
             "pins.js",
             "race.js",
             "stores.js",
+            "shown.js",
+            "stopwatch.css",
+            "stopwatch.js",
             "studies.js",
             "tabs.js",
+            "taps.js",
             "player.js",
             "presentation.js",
             "projects.js",
@@ -49,6 +53,7 @@ final class PageFiles {
             "inputs.js",
             "sums.js",
             "work.js",
+            "worker.js",
             "answer.js",
             "jobs.js",
             "words.js",
@@ -61,6 +66,7 @@ final class PageFiles {
     /** Serves each of them. */
     static void serve(JavalinDefaultRoutingApi routes) {
         routes.get("/", context -> send(context, "index.html"));
+        routes.get("/stopwatch", context -> send(context, "stopwatch.html"));
         PAGE.forEach(name -> routes.get("/" + name, context -> send(context, name)));
         routes.get("/uplot/uPlot.esm.js", context -> resource(context, UPLOT + "uPlot.esm.js"));
         routes.get("/uplot/uPlot.min.css", context -> resource(context, UPLOT + "uPlot.min.css"));

@@ -1,6 +1,7 @@
 // The verdict and its numbers, each of which opens to show where it comes from.
 import { byId, el, svg, colour } from "./dom.js";
-import { sureness, table } from "./charts.js";
+import { sureness } from "./charts.js";
+import { table } from "./shown.js";
 import { apart, digits } from "./words.js";
 
 export function showAnswer(answer) {

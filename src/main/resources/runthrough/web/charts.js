@@ -271,7 +271,3 @@ export function sureness(answer) {
   place.setAttribute("aria-label", `${words}; target ${given(answer.target)}`);
   byId("sure").textContent = `${words}. Dashed mark: target ${given(answer.target)}.${answer.refining ? " Running it again to be surer …" : ""}`;
 }
-
-export const table = (head, rows) =>
-  el("table", {}, el("thead", {}, el("tr", {}, ...head.map((h, i) => (h ? el("th", { scope: "col", class: i ? "n" : null }, h) : el("td"))))),
-    el("tbody", {}, ...rows.map((row) => el("tr", {}, ...row.map((cell, i) => (i ? el("td", { class: "n" }, cell) : el("th", { scope: "row" }, cell)))))));

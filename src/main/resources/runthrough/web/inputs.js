@@ -128,6 +128,7 @@ export class Inputs {
       }
     }
     this.work.update(line);
+    keepElements(line.work ?? {});
     const assumed = [...line.fields, ...Object.values(line.work ?? {}).flat()].filter((one) => one.assumed).length;
     byId("assumed").hidden = !assumed;
     byId("assumed").textContent = `${assumed} values of this line are assumptions, marked as such. Replace each by what is known of the line.`;
@@ -169,6 +170,16 @@ export class Inputs {
         else one.box.removeAttribute("aria-invalid");
       }
     }
+  }
+}
+
+/** Keeps in this browser what the stopwatch may time. */
+function keepElements(work) {
+  const elements = ["prepare", "tail", "join"].flatMap((part) => (work[part] ?? []).map((one) => ({ part, name: one.name })));
+  try {
+    localStorage.setItem("runthrough.elements", JSON.stringify(elements));
+  } catch {
+    // A browser that keeps nothing: the stopwatch begins with what is usual.
   }
 }
 

@@ -1,8 +1,8 @@
 // What coil changes cost in a year, and what the alternatives of the file are worth: the numbers of the document that is handed over.
 import { Latest } from "./api.js";
-import { table } from "./charts.js";
 import { byId, el } from "./dom.js";
 import { job } from "./jobs.js";
+import { table } from "./shown.js";
 
 export class Worth {
   #latest = new Latest();

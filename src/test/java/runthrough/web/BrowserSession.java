@@ -101,7 +101,11 @@ final class BrowserSession implements AutoCloseable {
         driver.get("about:blank");
         driver.executeCdpCommand(
                 "Storage.clearDataForOrigin",
-                Map.of("origin", address.substring(0, address.length() - 1), "storageTypes", "local_storage"));
+                Map.of(
+                        "origin",
+                        address.substring(0, address.length() - 1),
+                        "storageTypes",
+                        "local_storage,service_workers,cache_storage"));
         driver.get(address);
     }
 
@@ -162,8 +166,10 @@ final class BrowserSession implements AutoCloseable {
     void await(String what, BooleanSupplier condition) {
         new WebDriverWait(driver, PATIENCE, Duration.ofMillis(30))
                 .ignoring(org.openqa.selenium.StaleElementReferenceException.class)
-                .withMessage(() -> "waited in vain for: " + what + "; the page says " + text("#word") + ". "
-                        + text("#sentence") + " " + errors())
+                .withMessage(() -> "waited in vain for: " + what + "; the page says "
+                        + all("#word, #sentence").stream()
+                                .map(WebElement::getText)
+                                .toList() + " " + errors())
                 .until(any -> condition.getAsBoolean());
     }
 
