@@ -12,8 +12,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import runthrough.chart.TemporaryFolderException;
@@ -24,36 +22,31 @@ import runthrough.report.verdict.VerdictAnswer;
 import runthrough.report.write.HtmlWriter;
 import runthrough.scenario.ScenarioText;
 import runthrough.study.StudyOptions;
+import runthrough.web.gate.Access;
+import runthrough.web.gate.Guard;
+import runthrough.web.gate.WholeRequests;
 import runthrough.web.job.Refusal;
 
-/**
- * Serves the page on the loopback address of this machine.
- *
- * <p>Whoever knows the port could make a browser send requests here from another page, so every request must name this server
- * as its host, come from this page where it says where it comes from, and bring JSON where it brings anything.
- */
+/** Serves the page: on the loopback address of this machine, or to its local network where that was asked for. */
 public final class PageServer implements AutoCloseable {
     /** Where people find it unless another program has the port. */
     public static final int USUAL_PORT = 8417;
 
-    private static final String LOOPBACK = "127.0.0.1";
     private static final int LARGEST_REQUEST = 1_000_000;
 
     /** Within which a request has to come. */
     private static final int LONGEST_SECONDS = 15;
 
-    private static final String POLICY =
-            "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
-                    + " font-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
-
     private final PageMessages messages = new PageMessages();
+    private final Access access;
     private final PageFolder files;
     private final ShippedLines shipped;
     private final Answers answers;
     private final JobRoutes jobs;
     private final Javalin server;
 
-    private PageServer(String program, int threads) throws IOException {
+    private PageServer(String program, int threads, Access access) throws IOException {
+        this.access = access;
         files = PageFolder.in(temporaryFolder());
         shipped = ShippedLines.into(files.shipped());
         answers = new Answers(program, threads);
@@ -70,7 +63,7 @@ public final class PageServer implements AutoCloseable {
     }
 
     /**
-     * Starts serving.
+     * Starts serving this machine alone.
      *
      * @param program name and version of the program, for reports
      * @param threads that a computation may use, {@code >= 1}
@@ -78,15 +71,24 @@ public final class PageServer implements AutoCloseable {
      * @throws IOException when nothing can be served
      */
     public static PageServer start(String program, int threads, int port) throws IOException {
-        PageServer page = new PageServer(program, threads);
+        return start(program, threads, port, Access.ofThisMachine());
+    }
+
+    /**
+     * Starts serving whom {@code access} lets in.
+     *
+     * @see #start(String, int, int)
+     */
+    public static PageServer start(String program, int threads, int port, Access access) throws IOException {
+        PageServer page = new PageServer(program, threads, access);
         try {
-            page.server.start(LOOPBACK, port);
+            page.server.start(access.address(), port);
         } catch (RuntimeException e) {
             page.close();
             if (port == 0 || !isTaken(e)) {
                 throw new IOException("the page cannot be served: " + e.getMessage(), e);
             }
-            return start(program, threads, 0);
+            return start(program, threads, 0, access);
         }
         return page;
     }
@@ -97,9 +99,14 @@ public final class PageServer implements AutoCloseable {
                         || String.valueOf(cause.getMessage()).contains("already in use"));
     }
 
-    /** Where the page is. */
+    /** Where the page is on this machine, without the token that it may need. */
     public URI address() {
-        return URI.create("http://" + LOOPBACK + ":" + server.port() + "/");
+        return URI.create("http://" + access.names().get(0) + ":" + server.port() + "/");
+    }
+
+    /** The links that open the page: that for this machine first. */
+    public List<URI> links() {
+        return access.links(server.port());
     }
 
     @Override
@@ -119,7 +126,8 @@ public final class PageServer implements AutoCloseable {
             http.setRequestHeaderSize(16 * 1024);
         });
         config.jetty.modifyServer(server -> server.setHandler(new WholeRequests(LARGEST_REQUEST, LONGEST_SECONDS)));
-        config.routes.before(this::guard);
+        Guard guard = new Guard(access);
+        config.routes.before(context -> guard.check(context, server.port()));
         PageFiles.serve(config.routes);
         config.routes.get("/api/lines", context -> messages.reply(context, shipped.lines()));
         config.routes.get("/api/kinds", context -> messages.reply(context, NewLine.kinds()));
@@ -216,29 +224,5 @@ public final class PageServer implements AutoCloseable {
         PageRequest ask = messages.ask(context);
         PageScenario draft = draft(ask);
         context.contentType("application/zip").result(new TablesZip(files.root(), answers).of(draft, ask.scenario()));
-    }
-
-    // ---- requests and replies
-    // ------------------------------------------------------------------------------------------
-
-    private void guard(Context context) {
-        context.header("Content-Security-Policy", POLICY);
-        context.header("X-Content-Type-Options", "nosniff");
-        context.header("Referrer-Policy", "no-referrer");
-        context.header("Cross-Origin-Opener-Policy", "same-origin");
-        context.header("Cross-Origin-Resource-Policy", "same-origin");
-        context.header("Cache-Control", "no-store");
-        Set<String> hosts = Set.of(LOOPBACK + ":" + server.port(), "localhost:" + server.port());
-        if (!hosts.contains(String.valueOf(context.header("Host")))) {
-            throw new Refusal(403, "This page answers on " + address() + " only.");
-        }
-        Optional<String> origin = Optional.ofNullable(context.header("Origin"));
-        if (origin.isPresent() && hosts.stream().noneMatch(host -> origin.get().equals("http://" + host))) {
-            throw new Refusal(403, "Requests from other pages are not answered.");
-        }
-        boolean isJson = String.valueOf(context.contentType()).startsWith(PageMessages.TYPE);
-        if (context.method().name().equals("POST") && !isJson) {
-            throw new Refusal(415, "Requests bring JSON.");
-        }
     }
 }

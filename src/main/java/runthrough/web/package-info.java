@@ -9,7 +9,7 @@
  * <p>The page holds the scenario as text, and the server keeps nothing of it: each request brings the whole text with the
  * files that it names, and changes are written into it where they belong. Numbers are SI; beside them stand words in the units that the page asks for.
  *
- * <p>Invariants: the server listens on the loopback address only, answers only requests that name it as their host, and runs
+ * <p>Invariants: who is answered is the matter of {@code gate}; the server runs
  * a bounded number of computations at once, each for a bounded time.
  */
 @NullMarked

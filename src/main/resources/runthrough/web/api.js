@@ -8,6 +8,9 @@ export class Refusal extends Error {
   }
 }
 
+// A token that the link has brought is in a cookie by now, and need not stand in the address.
+if (new URLSearchParams(location.search).has("token")) history.replaceState(null, "", location.pathname + location.hash);
+
 /** Files that the line at hand names, which go with every request about it. */
 export const attached = { files: [] };
 

@@ -3,7 +3,9 @@ package runthrough.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -18,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
@@ -251,6 +254,28 @@ class ProcessTest {
         assertThat(asked(page.resolve("/api/tables"), large).body()).contains("It needs more memory than there is.");
         assertThat(asked(page.resolve("/api/answer"), Session.LINE).statusCode())
                 .isEqualTo(200);
+    }
+
+    @Test
+    void aPageThatIsOpenToTheNetworkSaysWhatThatMeans() throws IOException {
+        Process process = start(program("serve", "--no-browser", "--network"));
+        BufferedReader said = process.inputReader();
+
+        assertThat(said.readLine())
+                .matches("The page is at http://127\\.0\\.0\\.1:\\d+/\\?token=[\\w-]{22}  \\(Ctrl-C ends it\\)");
+        assertThat(Stream.generate(() -> line(said)).takeWhile(line -> !line.endsWith("ends with the page.")))
+                .contains(
+                        "It is open to the local network. Whoever has a link can use the page and this machine's processors, and")
+                .anyMatch(line -> line.contains("What is sent is not encrypted"));
+        process.destroy();
+    }
+
+    private static String line(BufferedReader said) {
+        try {
+            return String.valueOf(said.readLine());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static HttpResponse<String> asked(URI uri, String scenario) throws IOException, InterruptedException {

@@ -1,4 +1,4 @@
-package runthrough.web;
+package runthrough.web.gate;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * Reads a request whole before it takes a thread, so that slow clients hold none, and for so long only, so that they hold no memory
  * either.
  */
-final class WholeRequests extends Handler.Wrapper {
+public final class WholeRequests extends Handler.Wrapper {
     private static final int REQUEST_TIMEOUT = 408;
     private static final int TOO_LARGE = 413;
     private static final int NO_REQUEST = 400;
@@ -32,7 +32,7 @@ final class WholeRequests extends Handler.Wrapper {
      * @param largest that is read (bytes)
      * @param patience with the content of one (s)
      */
-    WholeRequests(int largest, int patience) {
+    public WholeRequests(int largest, int patience) {
         this.largest = largest;
         this.patience = patience;
     }
