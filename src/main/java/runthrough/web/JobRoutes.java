@@ -43,11 +43,12 @@ final class JobRoutes implements AutoCloseable {
             return listener ->
                     WorthView.of(draft, answers.run(request, draft, StudyOptions.plain()), answers.threads(), listener);
         });
-        begins(
-                routes,
-                "map",
-                (ask, draft) -> listener ->
-                        MapView.of(draft, ask.across(), ask.upwards(), ask.system(), answers.threads(), listener));
+        begins(routes, "map", (ask, draft) -> {
+            draft.asked();
+            String across = ask.across();
+            String upwards = ask.upwards();
+            return listener -> MapView.of(draft, across, upwards, ask.system(), answers.threads(), listener);
+        });
         Studies.OF_THE_LINE.forEach((name, study) -> begins(routes, name, (ask, draft) -> {
             Studies studies = studies(draft);
             return listener -> StudyView.of(study.run(studies, listener));

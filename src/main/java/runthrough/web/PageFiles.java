@@ -18,7 +18,8 @@ final class PageFiles {
             "html", "text/html; charset=utf-8",
             "js", "text/javascript; charset=utf-8",
             "css", "text/css; charset=utf-8",
-            "svg", "image/svg+xml");
+            "svg", "image/svg+xml",
+            "yaml", "application/yaml");
 
     private static final List<String> PAGE = List.of(
             "page.css",
@@ -36,6 +37,7 @@ final class PageFiles {
             "machines.js",
             "map.js",
             "newline.js",
+            "openapi.yaml",
             "pins.js",
             "race.js",
             "stores.js",

@@ -104,6 +104,15 @@ public final class PageServer implements AutoCloseable {
         return URI.create("http://" + access.names().get(0) + ":" + server.port() + "/");
     }
 
+    /** Every method with the path that it answers at. */
+    List<String> routes() {
+        return server.unsafe.internalRouter.allHttpHandlers().stream()
+                .map(handler -> handler.endpoint)
+                .filter(endpoint -> endpoint.method.isHttpMethod())
+                .map(endpoint -> endpoint.method.name() + " " + endpoint.path)
+                .toList();
+    }
+
     /** The links that open the page: that for this machine first. */
     public List<URI> links() {
         return access.links(server.port());
