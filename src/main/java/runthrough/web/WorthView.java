@@ -1,13 +1,10 @@
 package runthrough.web;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import runthrough.plant.handover.Handover;
-import runthrough.report.Table;
-import runthrough.report.Value;
+import runthrough.report.document.BestWorth;
 import runthrough.report.document.Document;
 import runthrough.report.document.DocumentChapter;
 import runthrough.report.document.DocumentMaker;
@@ -28,10 +25,6 @@ import runthrough.web.study.TableView;
  * @param notes in words: what was not run, and how it was calculated
  */
 record WorthView(String cost, String best, List<List<String>> figures, List<TableView> tables, List<String> notes) {
-    private static final String PRESENT_VALUE = "Net present value";
-    private static final String GAIN = "Gain of a year";
-    private static final String PAYBACK = "Simple payback";
-
     WorthView {
         figures = List.copyOf(figures);
         tables = List.copyOf(tables);
@@ -61,14 +54,19 @@ record WorthView(String cost, String best, List<List<String>> figures, List<Tabl
         List<TableView> tables = new ArrayList<>(
                 worth.tables().stream().skip(1).map(TableView::of).toList());
         tables.add(TableView.of(chapter(document, "alternatives").tables().get(0)));
-        Optional<String> best = best(worth);
+        Optional<BestWorth> best = handover.money().flatMap(money -> BestWorth.of(comparison.get(), money));
         return new WorthView(
                 cost,
-                best.map(name -> document.worth().get(0)).orElse(""),
-                best.flatMap(name -> handover.money().map(money -> figures(worth, name, money.currency())))
-                        .orElse(List.of()),
+                best.map(any -> document.worth().get(0)).orElse(""),
+                best.map(WorthView::figures).orElse(List.of()),
                 tables,
                 notes);
+    }
+
+    private static List<List<String>> figures(BestWorth best) {
+        return best.figures().stream()
+                .map(figure -> List.of(figure.name(), figure.value().text()))
+                .toList();
     }
 
     private static Document document(RunThroughResult result, Handover handover, Optional<Comparison> comparison) {
@@ -80,43 +78,5 @@ record WorthView(String cost, String best, List<List<String>> figures, List<Tabl
                 .filter(chapter -> chapter.id().equals(id))
                 .findFirst()
                 .orElseThrow();
-    }
-
-    /** The alternative worth most; empty where none has a price. */
-    private static Optional<String> best(DocumentChapter worth) {
-        return worth.tables().stream()
-                .filter(table -> column(table, PRESENT_VALUE).isPresent())
-                .findFirst()
-                .flatMap(table -> table.rows().stream()
-                        .max(Comparator.comparingDouble(
-                                row -> row.get(column(table, PRESENT_VALUE).orElseThrow())
-                                        .value()
-                                        .map(Value::si)
-                                        .orElse(Double.NEGATIVE_INFINITY)))
-                        .map(row -> row.get(0).text()));
-    }
-
-    /** Its gain of a year, value and payback, each with its heading; in the currency of the file. */
-    private static List<List<String>> figures(DocumentChapter worth, String name, String currency) {
-        List<List<String>> figures = new ArrayList<>(List.of(List.of("Worth most", "\"" + name + "\"")));
-        for (String heading : List.of(GAIN, PRESENT_VALUE, PAYBACK)) {
-            for (Table table : worth.tables()) {
-                column(table, heading)
-                        .flatMap(at -> table.rows().stream()
-                                .filter(row -> row.get(0).text().equals(name))
-                                .findFirst()
-                                .map(row -> row.get(at)))
-                        .ifPresent(cell -> figures.add(List.of(
-                                heading, heading.equals(PAYBACK) ? cell.text() : cell.text() + " " + currency)));
-            }
-        }
-        return figures;
-    }
-
-    private static Optional<Integer> column(Table table, String name) {
-        return IntStream.range(0, table.columns().size())
-                .filter(i -> table.columns().get(i).title().startsWith(name))
-                .boxed()
-                .findFirst();
     }
 }

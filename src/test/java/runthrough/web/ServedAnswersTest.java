@@ -134,6 +134,31 @@ class ServedAnswersTest extends ServedPage {
         assertThat(state.get("failed").asText()).contains("no.such");
     }
 
+    /** The figures that people repeat stand in the tables of the document, whatever their headings are. */
+    @Test
+    void whatTheBestAlternativeIsWorthIsThatOfTheDocument() throws IOException, InterruptedException {
+        JsonNode begun = ask("/api/job/worth", body(shipped("tube-line")));
+        JsonNode state;
+        do {
+            state = ask("/api/job", begun);
+        } while (state.get("result").isNull());
+        JsonNode worth = state.get("result");
+
+        assertThat(worth.at("/figures/0/1").asText()).isEqualTo("\"as written\"");
+        assertThat(worth.get("figures")).hasSize(4);
+        List<String> ofIt = new ArrayList<>();
+        worth.get("tables")
+                .forEach(table -> table.get("rows").forEach(row -> {
+                    if (row.get(0).asText().equals("as written")) {
+                        row.forEach(cell -> ofIt.add(cell.asText()));
+                    }
+                }));
+        for (int i = 1; i < 4; i++) {
+            String value = worth.get("figures").get(i).get(1).asText().replace('\u00a0', ' ');
+            assertThat(ofIt).contains(value.replaceAll(" (EUR|years)", ""));
+        }
+    }
+
     @Test
     void reportAndTablesCanBeTakenAway() throws IOException, InterruptedException {
         HttpResponse<byte[]> report = post("/api/report", body(shipped("tube-line")));

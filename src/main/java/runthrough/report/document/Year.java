@@ -1,6 +1,5 @@
 package runthrough.report.document;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import runthrough.plant.handover.Money;
@@ -67,8 +66,6 @@ record Year(Verdict verdict, double time, List<Benefit> benefits, Optional<Money
 
     /** Of these, the one of the greatest net present value. */
     Optional<Benefit> best() {
-        return priced().stream()
-                .max(Comparator.comparingDouble(
-                        benefit -> benefit.worth().orElseThrow().presentValue().mean()));
+        return BestWorth.of(benefits);
     }
 }
