@@ -12,12 +12,16 @@ import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 
 /**
  * Whole commands, one jar after the other: processor time (s), which shows more than the clock where others use the machine, time by
  * the clock (s), and the most memory that the process held (MiB; Linux only).
  */
 final class CommandBars {
+    /** In an argument, the folder of the scenarios of a jar's edition. */
+    private static final String LINES = "LINES/";
+
     private static final int TIMES = 5;
     private static final int TIMES_IF_LONG = 3;
     private static final double KIB_IN_MIB = 1024;
@@ -25,10 +29,10 @@ final class CommandBars {
     private static final Pattern PEAK = Pattern.compile("VmHWM:\\s+(\\d+) kB");
 
     private final List<String> jars;
-    private final Path lines;
+    private final List<Path> lines;
 
-    /** Commands of {@code jars}, with the scenarios in {@code lines}. */
-    CommandBars(List<String> jars, Path lines) {
+    /** Commands of {@code jars}, each with the scenarios of its edition in its folder of {@code lines}. */
+    CommandBars(List<String> jars, List<Path> lines) {
         this.jars = jars;
         this.lines = lines;
     }
@@ -37,7 +41,7 @@ final class CommandBars {
 
     void print(PrintStream out) throws IOException, InterruptedException {
         Path folder = Files.createTempDirectory("bars");
-        String line = scenario("tube-line.yaml");
+        String line = LINES + "tube-line.yaml";
         out.printf("%-34s%s%n", "", "processor s, clock s, peak MiB, jar by jar");
         row(out, TIMES, "--version", "--version");
         row(out, TIMES, "check", "check", line);
@@ -48,23 +52,19 @@ final class CommandBars {
         row(out, TIMES, "coating line, 500,000 changes", coating());
         row(out, TIMES, "run with report", "run", line, "--out", folder + "/run");
         row(out, TIMES, "document", "document", line, "--out", folder + "/document");
-        row(out, TIMES, "times", "times", scenario("tube-line-times.csv"), "--out", folder + "/times");
+        row(out, TIMES, "times", "times", LINES + "tube-line-times.csv", "--out", folder + "/times");
         for (String study : List.of("limits", "size", "speeds", "sensitivity", "compare", "map")) {
             row(out, TIMES, study, study, line, "--no-report");
         }
-    }
-
-    private String scenario(String name) {
-        return lines.resolve(name).toString();
     }
 
     private static String[] many(String line, int threads) {
         return new String[] {"run", line, "--no-report", "--coil-changes", "80000", "--threads", "" + threads};
     }
 
-    private String[] coating() {
+    private static String[] coating() {
         return new String[] {
-            "run", scenario("coating-line.yaml"), "--no-report", "--coil-changes", "10000", "--replications", "50"
+            "run", LINES + "coating-line.yaml", "--no-report", "--coil-changes", "10000", "--replications", "50"
         };
     }
 
@@ -74,7 +74,12 @@ final class CommandBars {
                 new Medians(jars.size(), times), new Medians(jars.size(), times), new Medians(jars.size(), times));
         for (int time = 0; time < times; time++) {
             for (int jar = 0; jar < jars.size(); jar++) {
-                Measured one = run(jars.get(jar), List.of(arguments));
+                String folder = lines.get(jar) + "/";
+                Measured one = run(
+                        jars.get(jar),
+                        Stream.of(arguments)
+                                .map(argument -> argument.replace(LINES, folder))
+                                .toList());
                 medians.get(0).set(jar, time, one.processor());
                 medians.get(1).set(jar, time, one.clock());
                 medians.get(2).set(jar, time, one.memory());
