@@ -29,6 +29,7 @@ import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Problems;
 import runthrough.simulation.records.SimulationException;
 import runthrough.study.StudyException;
+import runthrough.web.study.GivenValues;
 
 /**
  * A scenario that can be run, and what to warn of.
@@ -197,25 +198,13 @@ record Scenario(
 
     /** Every number of the line, as it is run, with where it came from as far as that was said. */
     List<GivenValue> givenValues() {
-        return file.inputs().stream()
-                .filter(input -> input.origin() != Input.Origin.FIGURE)
-                .map(this::given)
-                .toList();
-    }
-
-    private GivenValue given(Input input) {
-        Optional<String> set = settings.stream()
-                .filter(setting -> setting.path().equals(input.path()))
-                .map(this::written)
-                .reduce((first, last) -> last);
-        String from = set.isPresent()
-                ? "set for this run"
-                : handover.originOf(input.path())
-                        .orElse(
-                                input.origin() == Input.Origin.DEFAULT
-                                        ? "not given: the program's default"
-                                        : "not stated");
-        return new GivenValue(input.path(), set.orElse(input.text()), from);
+        return GivenValues.of(
+                file,
+                handover,
+                input -> settings.stream()
+                        .filter(setting -> setting.path().equals(input.path()))
+                        .map(this::written)
+                        .reduce((first, last) -> last));
     }
 
     private static String fingerprint(Path file) {

@@ -53,6 +53,10 @@ final class JobRoutes implements AutoCloseable {
             Studies studies = studies(draft);
             return listener -> StudyView.of(study.run(studies, listener));
         }));
+        begins(routes, "document", (ask, draft) -> {
+            Studies studies = studies(draft);
+            return listener -> PageDocument.of(studies, listener);
+        });
         begins(routes, "log", (ask, draft) -> {
             Studies studies = studies(draft);
             Path log = files.with(ask.withSent()).resolve(ask.sent().named());

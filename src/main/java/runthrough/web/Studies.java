@@ -70,7 +70,15 @@ final class Studies {
         Answer run(Studies of, StudyListener listener);
     }
 
-    private Provenance provenance() {
+    PageScenario draft() {
+        return draft;
+    }
+
+    int threads() {
+        return threads;
+    }
+
+    Provenance provenance() {
         return new Provenance(
                 program,
                 Optional.of(draft.fingerprint()),
@@ -96,9 +104,13 @@ final class Studies {
     }
 
     private Answer sensitivity(StudyListener listener) {
+        return sensitivity(draft.warnings(), listener);
+    }
+
+    Answer sensitivity(List<String> warnings, StudyListener listener) {
         SensitivityStudy study =
                 new SensitivityStudy(request, target, new UsualSwings(draft.file(), UsualSwings.USUAL).all(), 0);
-        return SensitivityAnswer.of(study.run(threads, listener), UsualSwings.USUAL, draft.warnings(), provenance());
+        return SensitivityAnswer.of(study.run(threads, listener), UsualSwings.USUAL, warnings, provenance());
     }
 
     private Answer compare(StudyListener listener) {

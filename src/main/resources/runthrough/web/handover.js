@@ -1,6 +1,7 @@
 // Files and links to hand over. A link holds the scenario behind its #, which a browser never sends to anybody.
 import { byId, download } from "./dom.js";
 import { ask, attached } from "./api.js";
+import { job } from "./jobs.js";
 
 const MARK = "#line=";
 
@@ -55,6 +56,12 @@ export function wireHandover(state) {
     download(new Blob([state.text], { type: "text/yaml;charset=utf-8" }), `${state.name}.yaml`);
     for (const file of named()) download(new Blob([file.text], { type: "text/csv;charset=utf-8" }), file.name);
   };
+  byId("get-document").addEventListener("click", () => telling(async () => {
+    const { pdf } = await job("document", body(), (done) => {
+      note.textContent = `Working on the document: ${Math.round(100 * done)} % …`;
+    });
+    download(new Blob([Uint8Array.from(atob(pdf), (letter) => letter.charCodeAt(0))], { type: "application/pdf" }), `${state.name}-document.pdf`);
+  }, "The document is among your downloads."));
   byId("get-report").addEventListener("click", () => telling(async () => download(await ask("/api/report", body()), `${state.name}-report.html`), "The report is among your downloads."));
   byId("get-csv").addEventListener("click", () => telling(async () => download(await ask("/api/tables", body()), `${state.name}-tables.zip`), "The tables are among your downloads."));
   byId("get-scenario").addEventListener("click", () => telling(async () => saveScenario(), "The scenario file is among your downloads."));

@@ -11,13 +11,16 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Base64;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import runthrough.cli.terminal.ProgramVersion;
 import runthrough.web.PageServer;
 
 /** A study on the page is that of the command of the same name: the same words and the same numbers. */
@@ -34,7 +37,7 @@ class StudiesOnThePageTest {
 
     @BeforeAll
     static void serve() throws IOException {
-        page = PageServer.start("runthrough test", 2, 0);
+        page = PageServer.start(ProgramVersion.text(), 2, 0);
     }
 
     @AfterAll
@@ -59,6 +62,20 @@ class StudiesOnThePageTest {
                 .endsWithIgnoringCase(command.get("headline").asText());
         assertThat(shown.get("words")).containsAll(command.get("advice"));
         assertThat(shown.get("tables")).isNotEmpty();
+    }
+
+    /** To the byte. */
+    @Test
+    void theDocumentOfThePageIsThatOfTheCommand() throws Exception {
+        new Session(folder)
+                .write(LINE, shipped(LINE))
+                .write(TIMES, shipped(TIMES))
+                .run("document", LINE, "--out", "out");
+
+        byte[] shown =
+                Base64.getDecoder().decode(onThePage("document").get("pdf").asText());
+
+        assertThat(shown).isEqualTo(Files.readAllBytes(folder.resolve("out/document.pdf")));
     }
 
     private static List<String> arguments(String study) {

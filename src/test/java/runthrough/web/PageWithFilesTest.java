@@ -87,6 +87,16 @@ class PageWithFilesTest extends BrowsedPage {
         assertThat(browser.all("#study-answer img")).hasSize(2);
     }
 
+    @Test
+    void theDocumentIsHandedOverAsPdf() throws IOException {
+        browser.click("#handover summary");
+        browser.click("#get-document");
+
+        assertThat(Files.readAllBytes(browser.download("tube-line-document.pdf")))
+                .startsWith('%', 'P', 'D', 'F')
+                .hasSizeGreaterThan(100_000);
+    }
+
     /** A study shows how far it is, is given up on request, and belongs to the line that it was asked of. */
     @Test
     void aStudyIsGivenUpAndIsNoneOfAnotherLine() {

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
@@ -67,9 +68,10 @@ class ServedDescriptionTest extends ServedPage {
     }
 
     private static boolean fits(String path, String route) {
-        String[] parts = route.split(" ");
-        return covers(path, parts[1])
-                && operation(path, parts[0].toLowerCase(java.util.Locale.ROOT)).isObject();
+        int blank = route.indexOf(" ");
+        return covers(path, route.substring(blank + 1))
+                && operation(path, route.substring(0, blank).toLowerCase(Locale.ROOT))
+                        .isObject();
     }
 
     @Test
