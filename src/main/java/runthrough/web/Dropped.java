@@ -59,6 +59,11 @@ record Dropped(String kind, String name, String text, String says, List<String> 
         }
         boolean isSchedule = columns.contains("thickness") || columns.stream().anyMatch(SIZE::contains);
         ScenarioText line = new ScenarioText(file.resolveSibling(PageScenario.NAME), ask.scenario());
+        // No file is read that the page may not read.
+        ScenarioText.Changed checked = PageScenario.edited(line, List.of());
+        if (!checked.problems().isEmpty()) {
+            return refused(isSchedule ? "schedule" : "sheet", name, said(checked.problems(), 0, line.file()));
+        }
         return isSchedule ? schedule(name, columns, line, ask) : sheet(name, file, line, ask);
     }
 

@@ -87,6 +87,11 @@ class ServedFilesTest extends ServedPage {
         assertThat(said.get("name").asText()).isEqualTo("passwd.csv");
         assertThat(ask("/api/line", body(said.get("text").asText())).get("problems"))
                 .isNotEmpty();
+        String foreign = shipped("tube-line").replace("inspect: 10 s", "inspect: {sheet: /etc/passwd}");
+        assertThat(ask("/api/file", dropped(foreign, "coils.csv", COILS))
+                        .at("/problems/0")
+                        .asText())
+                .contains("/etc/passwd; on the page only files of the lines");
         assertThat(post("/api/file", dropped(shipped("tube-line"), "../..", COILS))
                         .statusCode())
                 .isEqualTo(400);
