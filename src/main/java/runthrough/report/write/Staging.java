@@ -13,6 +13,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -28,6 +29,9 @@ public final class Staging {
 
     private static final String OLD = "old";
 
+    /** Behind the name of the folder, where several runs are at work. */
+    private static final Pattern NUMBER = Pattern.compile("\\d+$");
+
     private final Path root;
     private final Path path;
     private final StagingLock lock;
@@ -36,8 +40,13 @@ public final class Staging {
     private Staging(Path root, List<Path> made) throws IOException {
         this.root = root;
         this.path = root.resolve(NEW);
-        this.lock = StagingLock.of(root);
         this.made = made;
+        try {
+            this.lock = StagingLock.of(root);
+        } catch (IOException e) {
+            removeAll(root);
+            throw e;
+        }
         try {
             Files.createDirectory(path);
         } catch (IOException e) {
@@ -91,11 +100,12 @@ public final class Staging {
     }
 
     private static void finishDead(Path parent, String name, Path folder) {
+        Pattern ours = Pattern.compile(Pattern.quote(name) + NUMBER);
         try (DirectoryStream<Path> all = Files.newDirectoryStream(
-                parent, path -> path.getFileName().toString().startsWith(name) && StagingLock.isDead(path))) {
+                parent, path -> ours.matcher(path.getFileName().toString()).matches() && StagingLock.isDead(path))) {
             for (Path dead : all) {
-                if (Files.isDirectory(dead.resolve(OLD)) && Files.isDirectory(folder)) {
-                    finish(dead.resolve(NEW), folder);
+                if (isAmongItsMoves(dead) && Files.isDirectory(folder)) {
+                    finish(dead, folder);
                 }
                 removeAll(dead);
             }
@@ -104,9 +114,15 @@ public final class Staging {
         }
     }
 
+    /** Whether a run was killed while it moved files; without a lock, its moves were done with. */
+    private static boolean isAmongItsMoves(Path dead) {
+        return Files.isDirectory(dead.resolve(OLD)) && StagingLock.isThere(dead);
+    }
+
     /** Puts in place what a run had not yet when it was killed, unless another has since. */
-    private static void finish(Path from, Path folder) throws IOException {
-        try (DirectoryStream<Path> files = Files.newDirectoryStream(from)) {
+    private static void finish(Path dead, Path folder) throws IOException {
+        Turn turn = turn(dead);
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(dead.resolve(NEW))) {
             for (Path file : files) {
                 Path place = folder.resolve(file.getFileName());
                 if (!Files.exists(place)
@@ -114,6 +130,8 @@ public final class Staging {
                     move(file, place);
                 }
             }
+        } finally {
+            turn.close();
         }
     }
 
@@ -159,6 +177,21 @@ public final class Staging {
         for (String file : files) {
             refuseFolder(folder.resolve(file));
         }
+        Turn turn = turn(root);
+        try {
+            replaceInTurn(folder, files);
+        } finally {
+            turn.close();
+        }
+    }
+
+    /** That of a run whose files are in {@code root}. */
+    private static Turn turn(Path root) throws IOException {
+        String name = String.valueOf(root.getFileName());
+        return Turn.of(root.resolveSibling(NUMBER.matcher(name).replaceFirst("") + ".lock"), name);
+    }
+
+    private void replaceInTurn(Path folder, List<String> files) throws IOException {
         Path old = Files.createDirectory(root.resolve(OLD));
         List<String> moved = new ArrayList<>();
         try {

@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
-import org.jspecify.annotations.Nullable;
 
 /** Says of a folder in which a report is made whether somebody is at work in it: its file is locked as long as the run lives. */
 final class StagingLock implements AutoCloseable {
@@ -18,33 +17,42 @@ final class StagingLock implements AutoCloseable {
     private static final Duration YOUNG = Duration.ofMinutes(1);
 
     private final Path file;
-    private final @Nullable FileChannel channel;
+    private final FileChannel channel;
 
-    private StagingLock(Path file, @Nullable FileChannel channel) {
+    private StagingLock(Path file, FileChannel channel) {
         this.file = file;
         this.channel = channel;
     }
 
-    /** Locks {@code folder}, where the disk knows locks; without one nobody will ever take it for dead. */
-    static StagingLock of(Path folder) {
+    /** Locks {@code folder}; where the disk knows no locks, nobody will ever take it for dead. */
+    static StagingLock of(Path folder) throws IOException {
         Path file = folder.resolve(NAME);
+        FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         try {
-            FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
             channel.lock();
-            return new StagingLock(file, channel);
         } catch (IOException e) {
-            return new StagingLock(file, null);
+            // As said.
         }
+        return new StagingLock(file, channel);
     }
 
-    /** Whether the run that made {@code folder} has ended without removing it. */
+    /** Whether there is a lock: it is the first file to be made, and the first to be removed. */
+    static boolean isThere(Path folder) {
+        return Files.exists(folder.resolve(NAME));
+    }
+
+    /** Whether the run that made {@code folder} has ended without removing it, maybe before it locked its file. */
     static boolean isDead(Path folder) {
         Path file = folder.resolve(NAME);
         try {
-            if (Files.getLastModifiedTime(file)
+            boolean isThere = isThere(folder);
+            if (Files.getLastModifiedTime(isThere ? file : folder)
                     .toInstant()
                     .isAfter(Instant.now().minus(YOUNG))) {
                 return false;
+            }
+            if (!isThere) {
+                return true;
             }
             try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
                 return channel.tryLock() != null;
@@ -57,9 +65,7 @@ final class StagingLock implements AutoCloseable {
     /** Lets go, and takes the file away. */
     @Override
     public void close() throws IOException {
-        if (channel != null) {
-            channel.close();
-        }
+        channel.close();
         Files.deleteIfExists(file);
     }
 }

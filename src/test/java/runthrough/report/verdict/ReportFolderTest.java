@@ -169,6 +169,20 @@ class ReportFolderTest {
         assertThat(disk.resolve(".tube.part1")).isEmptyDirectory();
     }
 
+    /** Killed before it locked what it had made. Another folder's is none of ours, whatever its name begins with. */
+    @Test
+    void leftoverWithoutALockIsRemovedWhenItIsOld_thatOfAnotherFolderIsNot() throws IOException {
+        FileTime before = FileTime.from(Instant.now().minus(Duration.ofMinutes(5)));
+        for (String name : List.of(".tube.part1", ".tube.partner.part1")) {
+            Files.setLastModifiedTime(Files.createDirectory(disk.resolve(name)), before);
+        }
+
+        write(disk.resolve("tube"), AS_IT_IS);
+
+        assertThat(disk.resolve(".tube.part1")).doesNotExist();
+        assertThat(disk.resolve(".tube.partner.part1")).exists();
+    }
+
     /** A lock that nobody holds: its run was killed. One that is held, or young, is left alone. */
     @Test
     void leftoverOfAKilledRunIsRemovedByTheNext_aRunUnderWayIsNot() throws IOException {
