@@ -4,11 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Random;
+import java.util.stream.Stream;
 import java.util.zip.Deflater;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -21,6 +26,14 @@ import org.openqa.selenium.interactions.Actions;
 class PageInMeetingTest extends BrowsedPage {
     private static final String SPEED = "#quick-rated-speed";
     private static final String CAPACITY = "#quick-usable-capacity";
+    private static final String MARK = "#line=";
+    /** A browser takes no more than 200 addresses in a row. */
+    private static final int A_FEW = 150;
+
+    private static final String DAMAGED =
+            "The link is damaged: the line behind its # cannot be read. Ask for it again.";
+    private static final List<String> SLIPS = List.of(
+            "", "A", "-", "_", "=", "+", "/", "%", "%00", "%F0%9F", "#", "\u00e9", "\uD83D\uDE00", " ", "\"", "zzzz");
 
     @BeforeEach
     void visit() {
@@ -42,24 +55,77 @@ class PageInMeetingTest extends BrowsedPage {
         return ((Number) Objects.requireNonNull(browser.driver().executeScript("return " + script))).doubleValue();
     }
 
-    /** 5 MB of nothing are 5 kB of link. */
-    @Test
-    void aLinkThatUnpacksToMoreThanALineIsRefused() {
+    private static String link(byte[] text) {
         Deflater deflater = new Deflater(Deflater.BEST_COMPRESSION, true);
-        deflater.setInput(new byte[5_000_000]);
+        deflater.setInput(text);
         deflater.finish();
         byte[] packed = new byte[10_000];
         int length = deflater.deflate(packed);
-        String link = "#line=" + Base64.getUrlEncoder().withoutPadding().encodeToString(Arrays.copyOf(packed, length));
+        return MARK + Base64.getUrlEncoder().withoutPadding().encodeToString(Arrays.copyOf(packed, length));
+    }
 
-        Object said = browser.driver()
-                .executeAsyncScript(
-                        "const done = arguments[1]; history.replaceState(null, '', arguments[0]);"
-                                + "import('/handover.js').then((module) => module.linkedText())"
-                                + ".then((text) => done('read ' + text.length), (e) => done(e.message));",
-                        link);
+    /** What the page says of each link: that it is read, or why not. */
+    private static List<?> saidOf(List<String> links) {
+        return (List<?>) Objects.requireNonNull(browser.driver().executeAsyncScript("""
+                        const [links, done] = arguments;
+                        const said = [];
+                        import('/handover.js').then(async (module) => {
+                          for (const link of links) {
+                            history.replaceState(null, '', link);
+                            said.push(await module.linkedText().then(() => 'read', (e) => e.message));
+                          }
+                          history.replaceState(null, '', '/');
+                        }).then(() => done(said), (e) => done([String(e)]));
+                        """, links));
+    }
 
-        assertThat(String.valueOf(said)).contains("The link is damaged");
+    /** 5 MB of nothing are 5 kB of link. */
+    @Test
+    void aLinkThatUnpacksToMoreThanALineIsRefused() {
+        assertThat(saidOf(List.of(link(new byte[5_000_000])))).hasToString("[" + DAMAGED + "]");
+    }
+
+    /** Letters of a link replaced, left out or put in, or its end cut off: another text is read, or it is said to be damaged. */
+    @Test
+    void slipsInALinkAreReadOrSaidToBeDamaged() throws IOException {
+        String whole = link(Files.readAllBytes(Path.of("scenarios/roll-former.yaml")));
+        Random random = new Random(18);
+        List<String> links =
+                Stream.generate(() -> slipped(whole, random)).limit(A_FEW).toList();
+
+        assertThat(saidOf(List.of(whole))).hasToString("[read]");
+        assertThat(saidOf(links).stream().map(String::valueOf))
+                .hasSize(A_FEW)
+                .contains(DAMAGED)
+                .isSubsetOf(DAMAGED, "read");
+    }
+
+    private static String slipped(String link, Random random) {
+        StringBuilder slipped = new StringBuilder(link);
+        for (int slips = 1 + random.nextInt(3); slips > 0; slips--) {
+            int from = MARK.length() + random.nextInt(slipped.length() - MARK.length());
+            int to = random.nextInt(8) == 0 ? slipped.length() : Math.min(slipped.length(), from + random.nextInt(3));
+            slipped.replace(from, to, SLIPS.get(random.nextInt(SLIPS.size())));
+            slipped.append('A');
+        }
+        return slipped.toString();
+    }
+
+    /** Whatever line a link carries: the page says what is wrong with it, and takes another. */
+    @Test
+    void aLinkWithoutALineLeavesThePageInUse() {
+        for (String text :
+                List.of("", "null", "[".repeat(10_000), "a: &a [*a, *a]", "\u0000", "title: 1\nrun: {time: 1e300 h}")) {
+            browser.visit("about:blank");
+            browser.visit(page.address().resolve("/") + link(text.getBytes(StandardCharsets.UTF_8)));
+            browser.await(
+                    "what is wrong with " + text,
+                    () -> !browser.text("#fault-list").isBlank());
+        }
+        browser.choose("#shipped", "roll-former");
+        browser.awaitSettled();
+
+        assertThat(browser.text("#title")).contains("roll former");
     }
 
     /**
