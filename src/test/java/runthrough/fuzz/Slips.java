@@ -18,78 +18,6 @@ record Slips(List<List<String>> texts, List<String> pieces) {
     private static final Pattern PIECE = Pattern.compile("[\\p{L}-]+|\\d+(?:\\.\\d+)?|\\s+|.", Pattern.DOTALL);
     static final int BYTES_OF_ONE = 5;
 
-    private static final List<String> STRANGE = List.of(
-            "{",
-            "}",
-            "[",
-            "]",
-            ":",
-            ": ",
-            ",",
-            "- ",
-            "\n",
-            "\n  ",
-            "\t",
-            "#",
-            "\"",
-            "'",
-            "&a ",
-            "*a",
-            "!",
-            "|",
-            ">",
-            "%",
-            "@",
-            "?",
-            "---\n",
-            "...\n",
-            "<<: ",
-            "null",
-            "~",
-            "",
-            ";",
-            "\u00e9",
-            "\u2028",
-            "\uD83D\uDE00",
-            "\\",
-            "\\n",
-            "\\u0000",
-            "0",
-            "-1",
-            "-0",
-            "1e-300",
-            "1e-9",
-            "0.001",
-            "0.5",
-            "1",
-            "2",
-            "99",
-            "100",
-            "1e4",
-            "1e7",
-            "1e15",
-            "1e300",
-            "1e999",
-            ".nan",
-            ".inf",
-            "99999999999",
-            "2147483648",
-            "-9223372036854775809",
-            "1,5",
-            "1:30",
-            " m",
-            " s",
-            " %",
-            " h",
-            " m/min",
-            " mm",
-            " kg",
-            " t",
-            "[+]",
-            "[1]",
-            "[0]",
-            "[99999999999]");
-
     static Slips in(Stream<byte[]> texts) {
         List<List<String>> cut = texts.map(text -> PIECE.matcher(new String(text, StandardCharsets.UTF_8))
                         .results()
@@ -101,7 +29,11 @@ record Slips(List<List<String>> texts, List<String> pieces) {
                 .filter(piece -> Character.isLetterOrDigit(piece.charAt(0)))
                 .distinct()
                 .toList();
-        return new Slips(cut, Stream.of(STRANGE, words).flatMap(List::stream).toList());
+        return new Slips(
+                cut,
+                Stream.of(StrangeText.SIGNS, StrangeText.NUMBERS, words)
+                        .flatMap(List::stream)
+                        .toList());
     }
 
     /** The text that the first byte names, with a slip for every five more: two of the place, one of the kind, two of the piece. */

@@ -5,58 +5,19 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import runthrough.fuzz.StrangeText;
 
 /** Whatever a user writes, reading it ends with a scenario or with problems, never with an exception. */
 class AnyTextTest {
 
     private static final int TEXTS = 100;
-    private static final String[] PIECES = {
-        "{",
-        "}",
-        "[",
-        "]",
-        ":",
-        ": ",
-        ",",
-        "- ",
-        "\n",
-        "  ",
-        "\t",
-        "#",
-        "\"",
-        "'",
-        "&a ",
-        "*a",
-        "!",
-        "|",
-        ">",
-        "%",
-        "@",
-        "?",
-        "---\n",
-        "...\n",
-        "0",
-        "-",
-        "1e999",
-        ".nan",
-        " m",
-        " s",
-        "coil",
-        "none",
-        "\u00e9",
-        "\u2028",
-        "\uD83D\uDE00",
-        "<<: "
-    };
-    private static final String[] NUMBERS = {
-        "0", "-1", "1e-9", "1e-8", "0.001", "0.5", "1", "2", "100", "1e4", "1e7", "1e8", "99", "-0", "1e-300", "1e300"
-    };
     private static final Pattern NUMBER = Pattern.compile("[0-9]+(\\.[0-9]+)?");
 
     @TempDir
@@ -67,6 +28,10 @@ class AnyTextTest {
         assertThatCode(() -> ScenarioFile.open(file).read())
                 .as("seed %d%n%s", seed, text)
                 .doesNotThrowAnyException();
+    }
+
+    private static String any(List<String> texts, Random random) {
+        return texts.get(random.nextInt(texts.size()));
     }
 
     private static String shipped(Random random) throws IOException {
@@ -84,7 +49,7 @@ class AnyTextTest {
             for (int slip = 0; slip < slips; slip++) {
                 int from = random.nextInt(text.length());
                 int to = Math.min(text.length(), from + random.nextInt(6));
-                text.replace(from, to, PIECES[random.nextInt(PIECES.length)]);
+                text.replace(from, to, any(StrangeText.SIGNS, random));
             }
             read(text.toString(), seed);
         }
@@ -98,7 +63,7 @@ class AnyTextTest {
             Matcher numbers = NUMBER.matcher(shipped(random));
             read(
                     numbers.replaceAll(
-                            found -> random.nextInt(8) == 0 ? NUMBERS[random.nextInt(NUMBERS.length)] : found.group()),
+                            found -> random.nextInt(8) == 0 ? any(StrangeText.NUMBERS, random) : found.group()),
                     seed);
         }
     }
