@@ -54,6 +54,18 @@ class PairsTest {
         assertThat(Difference.exact(5, 3, 0.95).mean()).isEqualTo(2);
         assertThat(Difference.exact(5, 3, 0.95).interval()).isEmpty();
         assertThat(Difference.exact(3, 3, 0.95).significance()).isEqualTo(Significance.NONE);
+        assertThat(Difference.exact(3, 3, 0.95).isExact()).isTrue();
+        assertThat(ONE.means(new double[] {4}, new double[] {1}).isExact()).isFalse();
+        assertThat(ONE.means(new double[] {4, 5}, new double[] {1, 2}).isExact())
+                .isFalse();
+    }
+
+    @Test
+    void inAnotherUnitAllOfItIsInThatUnit() {
+        Difference metres = ONE.means(new double[] {101, 52, 13, 72}, new double[] {100, 50, 10, 70});
+
+        assertThat(metres.times(1000).mean()).isEqualTo(2000);
+        assertThat(metres.times(1000).interval().orElseThrow().low()).isCloseTo(2000 - 1299.228, within(1e-3));
     }
 
     @Test
