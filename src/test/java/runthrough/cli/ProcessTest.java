@@ -13,9 +13,6 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -47,6 +44,11 @@ class ProcessTest {
     }
 
     private ProcessBuilder program(String... args) {
+        return program(folder, args);
+    }
+
+    /** The program as a process that works in {@code folder}. */
+    static ProcessBuilder program(Path folder, String... args) {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-cp",
@@ -205,26 +207,6 @@ class ProcessTest {
         assertThat(text(process.getErrorStream())).endsWith("Files that were asked for are there.\n");
         assertThat(codeOf(process)).isEqualTo(2);
         assertThat(folder.resolve("out/report.html")).exists();
-    }
-
-    @Test
-    void killedInTheMiddleItLeavesTheEarlierReport_andTheNextRunClearsUp() throws IOException, InterruptedException {
-        Session session = new Session(folder);
-        session.run("run", "line.yaml", "--out", "report");
-        String before = Files.readString(folder.resolve("report/verdict.json"));
-        Process process = start(program("run", "marginal.yaml", "--out", "report", "--replications", "100000"));
-        waitUntilSomethingIsWritten(folder.resolve(".report.part1/.lock"));
-
-        process.destroyForcibly();
-
-        assertThat(codeOf(process)).isNotZero();
-        assertThat(folder.resolve("report/verdict.json")).hasContent(before);
-        Files.setLastModifiedTime(
-                folder.resolve(".report.part1/.lock"),
-                FileTime.from(Instant.now().minus(Duration.ofMinutes(5))));
-        session.run("run", "marginal.yaml", "--out", "report");
-        assertThat(folder.resolve(".report.part1")).doesNotExist();
-        assertThat(Files.readString(folder.resolve("report/verdict.json"))).isNotEqualTo(before);
     }
 
     @Test

@@ -8,6 +8,7 @@ import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.cli.terminal.ExitCode;
+import runthrough.report.write.ExclusiveFile;
 
 /** {@code sweep} and {@code merge}: a line for each case, from one machine or from several. */
 class SweepCommandTest {
@@ -199,6 +201,17 @@ class SweepCommandTest {
                 .contains("going on behind 3 cases that were done before; a damaged line and all behind"
                         + " it will be run again");
         assertThat(read("spoiled.jsonl")).isEqualTo(whole);
+    }
+
+    @Test
+    void aFileThatAnotherRunIsWritingIsRefused() throws IOException {
+        RandomAccessFile other = ExclusiveFile.open(folder.resolve("out.jsonl"), "");
+        Session.Done done = nine("--out", "out.jsonl");
+        other.close();
+
+        assertThat(done.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(done.err()).contains("out.jsonl is in use: the same sweep is being run.");
+        assertThat(read("out.jsonl")).isEmpty();
     }
 
     @Test
