@@ -79,6 +79,78 @@ class CauseFinderTest {
         });
     }
 
+    private static WorkElement element(String name, double seconds, Occurrence occurrence) {
+        return new WorkElement(name, new WorkTime.Timed(Distribution.constant(seconds)), occurrence, true);
+    }
+
+    private static WorkElement always(String name, double seconds) {
+        return element(name, seconds, new Occurrence.Always());
+    }
+
+    /** Done in every coil change, but called occasional. */
+    private static WorkElement occasional(String name, double seconds) {
+        return element(name, seconds, new Occurrence.Every(1));
+    }
+
+    /** Why the first coil change of this work stops; 150 s are borne. */
+    private static Reason why(List<WorkElement> tail, List<WorkElement> join, Reject reject) {
+        Line line = line(new CoilChange(1, List.of(), tail, join, reject));
+        return new CauseFinder(line).reasonOf(run(line, 1).get(0)).orElseThrow();
+    }
+
+    @Test
+    void ofOccasionalElementsThatWouldDo_theLongestIsNamed_ofEqualOnesTheFirst() {
+        // Rule CAUSE-5. 60 + 60 + 80 = 200 s, 50 s too many: without either of the two it would have run through.
+        assertThat(why(
+                        List.of(occasional("shear", 60)),
+                        List.of(always("weld", 60), occasional("inspect", 80)),
+                        new Reject.Never()))
+                .isEqualTo(Reason.of(Cause.OCCASIONAL_ELEMENT, new Reason.Element(WorkList.JOIN, 1, "inspect")));
+        assertThat(why(
+                        List.of(occasional("shear", 70)),
+                        List.of(always("weld", 60), occasional("inspect", 70)),
+                        new Reject.Never()))
+                .isEqualTo(Reason.of(Cause.OCCASIONAL_ELEMENT, new Reason.Element(WorkList.TAIL, 0, "shear")));
+    }
+
+    @Test
+    void whereNeitherOfTwoWouldDo_itIsBothTogether_andWhereNotEvenBothTheUsualJoint() {
+        // Rule CAUSE-7. 100 + 60 + 60 s: 70 s too many. 152 + 60 + 60 s: the weld alone is too long.
+        List<WorkElement> shear = List.of(occasional("shear", 60));
+        WorkElement inspect = occasional("inspect", 60);
+
+        assertThat(why(shear, List.of(always("weld", 100), inspect), new Reject.Never()))
+                .isEqualTo(Reason.of(Cause.SEVERAL_TOGETHER));
+        assertThat(why(shear, List.of(always("weld", 152), inspect), new Reject.Never()))
+                .isEqualTo(Reason.of(Cause.USUAL_JOINT_TOO_LONG));
+    }
+
+    @Test
+    void aJointMadeAgainIsTheCauseWhereOnceWouldHaveDone() {
+        // Rule CAUSE-5. Twice 100 s.
+        assertThat(why(List.of(), List.of(always("weld", 100)), new Reject.Every(1)))
+                .isEqualTo(Reason.of(Cause.JOINT_MADE_AGAIN));
+    }
+
+    @Test
+    void anAccumulatorThatWasNotFullIsTheCauseWhereAFullOneWouldHaveDone() {
+        // Rule CAUSE-4. A joint of 140 s draws 280 m of 300. A coil of 400 m takes 133 s at 3 m/s, which bring 133 m
+        // more than
+        // is used: the second joint starts at 153 m.
+        Line line = new PlainLine()
+                .coils(PlainLine.coil(400))
+                .capacity(300)
+                .entry(3, PlainLine.AT_ONCE, PlainLine.AT_ONCE)
+                .process(2, PlainLine.AT_ONCE, PlainLine.AT_ONCE)
+                .join(1)
+                .build()
+                .with(weld(Distribution.constant(140)));
+        List<ChangeRecord> changes = run(line, 2);
+
+        assertThat(new CauseFinder(line).reasonOf(changes.get(0))).isEmpty();
+        assertThat(new CauseFinder(line).reasonOf(changes.get(1))).contains(Reason.of(Cause.ACCUMULATOR_NOT_FULL));
+    }
+
     @Test
     void aMarginWithinRoundingOfNothingWouldHaveRunThrough() {
         // Rule CAUSE-1. Of 300 m 3e-8 m are rounding. The weld alone lacks 1e-8 m, and then 1e-7 m.
