@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import runthrough.simulation.records.Outcome;
+import runthrough.study.search.MadeUp;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Estimators;
 
@@ -137,6 +139,45 @@ class TargetTestTest {
         assertThat(new TargetTest(0.81, most, 5, 1, false).answer()).isEqualTo(TargetStatus.MISSES);
         assertThat(new TargetTest(0.81, most, 5, 1, false).resolution())
                 .isEqualTo(new Verdict.Resolution(Optional.empty(), Optional.empty()));
+    }
+
+    @Test
+    void studentsIntervalSaysHowManyMoreWouldTell_onEitherSideOfTheTarget() {
+        // Shares 0.4, 0.5, 0.6: half width 0.248414, see EstimatorsTest; 300 x (0.248414/0.1)^2 = 1851.3.
+        assertThat(middling(0.6).resolution().toDecide()).contains(1852L);
+        assertThat(middling(0.4).resolution().toDecide()).contains(1852L);
+        assertThat(middling(0.5).answer()).isEqualTo(TargetStatus.UNDECIDED);
+        assertThat(middling(0.5).resolution().toDecide()).isEmpty();
+    }
+
+    private static TargetTest middling(double target) {
+        Estimate share = Estimators.share(new long[] {40, 50, 60}, new long[] {100, 100, 100});
+        return new TargetTest(target, share, 300, 150, true);
+    }
+
+    @Test
+    void anIntervalThatEndsAtTheTargetShowsItMet_oneThatBeginsThereDoesNotShowItMissed() {
+        Estimate share = middling(0.5).share();
+
+        assertThat(middling(share.interval().orElseThrow().low()).answer()).isEqualTo(TargetStatus.MEETS);
+        assertThat(middling(share.interval().orElseThrow().high()).answer()).isEqualTo(TargetStatus.UNDECIDED);
+    }
+
+    @Test
+    void aGoalIsReachedByWhatItAsksFor() {
+        assertThat(Goal.runThrough(0.9).isReachedBy(Outcome.RAN_THROUGH)).isTrue();
+        assertThat(Goal.runThrough(0.9).isReachedBy(Outcome.SLOWED)).isFalse();
+        assertThat(Goal.withoutStop(0.9).isReachedBy(Outcome.SLOWED)).isTrue();
+        assertThat(Goal.withoutStop(0.9).isReachedBy(Outcome.STOPPED)).isFalse();
+    }
+
+    @Test
+    void aGoalIsSeenMetWhenAsManyAsAskedForReachIt() {
+        assertThat(Goal.runThrough(0.9).isSeenMet(MadeUp.random(90, 100, 1))).isTrue();
+        assertThat(Goal.runThrough(0.9).isSeenMet(MadeUp.random(89, 100, 1))).isFalse();
+        assertThat(Goal.withoutStop(0.9).reached(MadeUp.random(90, 100, 2))).isEqualTo(180);
+        assertThat(Goal.withoutStop(0.9).share(MadeUp.random(90, 100, 1)).mean())
+                .isEqualTo(0.9);
     }
 
     /** Ten replications with the failures spread as evenly as can be. */
