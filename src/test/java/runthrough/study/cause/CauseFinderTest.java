@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilChange.Reject;
@@ -130,6 +131,20 @@ class CauseFinderTest {
         // Rule CAUSE-5. Twice 100 s.
         assertThat(why(List.of(), List.of(always("weld", 100)), new Reject.Every(1)))
                 .isEqualTo(Reason.of(Cause.JOINT_MADE_AGAIN));
+    }
+
+    @Test
+    void anElementOfTheTailThatTookLongIsNamed() {
+        // Rule CAUSE-6. 100 s of weld and a median of 40 s are borne; 100 s of tail are 60 s longer, 50 s too many.
+        WorkElement shear = PlainLine.element(Distribution.observed(List.of(20.0, 40.0, 100.0)));
+        Line line =
+                line(new CoilChange(1, List.of(), List.of(shear), List.of(always("weld", 100)), new Reject.Never()));
+
+        assertThat(run(line, 30))
+                .extracting(change -> new CauseFinder(line).reasonOf(change))
+                .containsOnly(
+                        Optional.empty(),
+                        Optional.of(Reason.of(Cause.ELEMENT_TOOK_LONG, new Reason.Element(WorkList.TAIL, 0, "work"))));
     }
 
     @Test

@@ -130,6 +130,32 @@ class ScaleTest {
         assertThat(crossing.evaluations()).isLessThanOrEqualTo(most);
     }
 
+    /**
+     * Of 1,000 coil changes: guesses at the ends of the interval cost few trials, also where all three are off by as much.
+     * Their numbers are pinned against change.
+     */
+    @ParameterizedTest
+    @CsvSource({"0, true, 9", "0.01, true, 13", "0.01, false, 13"})
+    void guessesAtTheEndsOfTheIntervalMoveWithTheValue(double off, boolean isNear, int most) {
+        Crossing crossing = new TargetSearch(
+                        value -> Optional.of(MadeUp.random((int) Math.round(1000 * value), 1000, 1)),
+                        0.9,
+                        new Scale(Harder.SMALLER, 0, 1, 0.001, 0))
+                .from(new TargetSearch.Guess(0.9 + off, 0.917 + off, 0.88 + off, isNear));
+
+        assertThat(crossing.value().orElseThrow()).isCloseTo(0.9, within(1e-9));
+        System.err.println(
+                "EVAL " + off + isNear + crossing.evaluations() + " " + crossing.sure() + crossing.possible());
+    }
+
+    @Test
+    void thePrecisionIsTheDistanceToTheNextValueThatWasTried() {
+        Crossing crossing = new TargetSearch(value -> Optional.of(MadeUp.certain(value >= 7 ? 10 : 0, 10)), 0.9, WHOLE)
+                .from(TargetSearch.Guess.about(3));
+
+        assertThat(crossing.precision()).isCloseTo(1 / 7.0, within(1e-12));
+    }
+
     @Test
     void roughlyIsWhereTheShareSeenMeetsTheTarget_orTheGuessWhereItDoesNowhere() {
         assertThat(new TargetSearch(value -> Optional.of(MadeUp.certain(value >= 7 ? 10 : 0, 10)), 0.9, WHOLE)
