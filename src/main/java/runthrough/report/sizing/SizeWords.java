@@ -20,6 +20,8 @@ import runthrough.study.sizing.Sizing;
  * @param words for numbers
  */
 record SizeWords(Sizing sizing, StudyWords words) {
+    /** Two capacities closer than this, relatively, are the same but for rounding. */
+    private static final double ROUNDING = 1e-9;
 
     static SizeWords of(Sizing sizing) {
         return new SizeWords(sizing, StudyWords.of(sizing.request().resultsIn(), sizing.chance()));
@@ -29,8 +31,17 @@ record SizeWords(Sizing sizing, StudyWords words) {
         return words.texts();
     }
 
-    /** Whether the accumulator as it is meets the target. */
+    /** Whether the accumulator as it is meets all targets: of one without a stop the capacity that it needs says so. */
     TargetStatus present() {
+        double now = sizing.present().map(point -> point.size().capacity()).orElse(0.0);
+        boolean missesSecond = sizing.withoutStop()
+                .filter(found -> !(found.answer().orElse(Double.POSITIVE_INFINITY) <= now * (1 + ROUNDING)))
+                .isPresent();
+        return missesSecond && runsThrough() == TargetStatus.MEETS ? TargetStatus.MISSES : runsThrough();
+    }
+
+    /** Whether it meets the target to run through. */
+    private TargetStatus runsThrough() {
         return sizing.present()
                 .flatMap(Sizing.Point::share)
                 .map(share -> words.against(sizing.target(), share))

@@ -30,11 +30,12 @@ final class SizingHeadline {
                     case MISSES -> new Headline(Tone.STOPS, isBeyond() ? "TOO LARGE" : "TOO SMALL", found());
                     case UNDECIDED -> new Headline(Tone.MARGINAL, "MARGINAL", found());
                 };
-            case NONE_IS_ENOUGH ->
-                new Headline(
-                        Tone.STOPS,
-                        "NO SIZE IS ENOUGH",
-                        Remedies.of(words).orElseThrow().reason());
+            case NONE_IS_ENOUGH -> {
+                String reason = Remedies.of(words).orElseThrow().reason();
+                yield words.strands().isPresent()
+                        ? onlyByStrands(reason)
+                        : new Headline(Tone.STOPS, "NO SIZE IS ENOUGH", reason);
+            }
             case NOT_APPLICABLE ->
                 new Headline(
                         Tone.MARGINAL,
@@ -44,13 +45,30 @@ final class SizingHeadline {
         };
     }
 
+    /** More strands fill faster where the carriage sets the rate; a longer stroke does not. */
+    private Headline onlyByStrands(String reason) {
+        return new Headline(
+                isBeyond() ? Tone.MARGINAL : Tone.STOPS,
+                isBeyond() ? "TOO LARGE" : "TOO SMALL",
+                smallest()
+                        + words.strands()
+                                .map(strands -> strands.known() + ": "
+                                        + words.ofStrands(strands.si()).orElseThrow() + ". ")
+                                .orElseThrow()
+                        + asItIs() + " With another stroke no size is enough. " + reason);
+    }
+
+    private String smallest() {
+        return "The smallest accumulator with which " + Texts.target(sizing.target())
+                + " of coil changes run through holds ";
+    }
+
     private String found() {
         String setting = words.set()
                 .map(value ->
                         ": " + SizeWords.setting(sizing.smallest().orElseThrow().form()) + " of " + value.known())
                 .orElse("");
-        return "The smallest accumulator with which " + Texts.target(sizing.target())
-                + " of coil changes run through holds "
+        return smallest()
                 + words.strands()
                         .map(strands -> strands.known() + ": "
                                 + words.ofStrands(strands.si()).orElseThrow() + ". With another stroke it holds ")

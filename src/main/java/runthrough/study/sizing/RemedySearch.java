@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.DoubleFunction;
 import java.util.function.DoublePredicate;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -15,6 +14,7 @@ import runthrough.plant.Shifts;
 import runthrough.plant.SimulationRequest;
 import runthrough.study.Evaluator;
 import runthrough.study.Goal;
+import runthrough.study.TargetStatus;
 import runthrough.study.lever.LeverList;
 import runthrough.study.lever.LeverRun;
 import runthrough.study.lever.LeverSearch;
@@ -177,41 +177,55 @@ final class RemedySearch {
                         What.FILL_RATE_LIMIT,
                         fillRate,
                         MUCH_FASTER,
-                        factor -> ample.with(ample.accumulator().fillingTimesAsFast(factor))))
+                        (line, factor) -> line.with(line.accumulator().fillingTimesAsFast(factor))))
                 : Stream.empty();
         Stream<Remedy> preparing = preparation > 0
                 ? Stream.of(scaled(
                         What.PREPARATION_TIME,
                         preparation,
                         HARDLY_ANY,
-                        factor -> ample.with(ample.change().withPreparationTimes(factor))))
+                        (line, factor) -> line.with(line.change().withPreparationTimes(factor))))
                 : Stream.empty();
         return Stream.concat(filling, preparing);
     }
 
-    /** A remedy that consists of a factor, 1 now. */
-    private Remedy scaled(What what, double now, double furthest, DoubleFunction<Line> variant) {
-        OptionalDouble factor = nearest(furthest, variant);
+    /** A line with something of it times a factor. */
+    @FunctionalInterface
+    private interface Scaled {
+        Line of(Line line, double factor);
+    }
+
+    /** A remedy that consists of a factor, 1 now: with it the present accumulator is enough, or one that never runs empty lasts. */
+    private Remedy scaled(What what, double now, double furthest, Scaled variant) {
+        OptionalDouble factor = nearest(
+                furthest,
+                value -> lasts(variant.of(ample, value)) || meetsWithPresent(variant.of(request.line(), value)));
         return new Remedy(
                 what, now, factor.isPresent() ? OptionalDouble.of(now * factor.getAsDouble()) : factor, now * furthest);
     }
 
     /** The factor nearest to 1 that lasts; it is known that 1 does not. */
-    private OptionalDouble nearest(double furthest, DoubleFunction<Line> variant) {
-        if (!lasts(variant.apply(furthest))) {
+    private OptionalDouble nearest(double furthest, DoublePredicate isEnough) {
+        if (!isEnough.test(furthest)) {
             return OptionalDouble.empty();
         }
         double bad = 1;
         double good = furthest;
         while (Math.abs(good - bad) > PRECISION * good) {
             double middle = Math.sqrt(good * bad);
-            if (lasts(variant.apply(middle))) {
+            if (isEnough.test(middle)) {
                 good = middle;
             } else {
                 bad = middle;
             }
         }
         return OptionalDouble.of(good);
+    }
+
+    private boolean meetsWithPresent(Line line) {
+        return run.attempt(line)
+                .filter(seen -> seen.answer(goal) == TargetStatus.MEETS && run.lasts(goal, line, seen))
+                .isPresent();
     }
 
     /** As of a lever, what the carriage cannot follow is not enough, unless the line as it is goes beyond it already. */
