@@ -3,6 +3,8 @@ package runthrough.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
 import runthrough.report.Texts;
@@ -43,19 +45,59 @@ record Fixes(String words, List<Fix> fixes) {
                             + " between it and the process lets the line run through.",
                     List.of());
         }
-        Goal goal = Goal.runThrough(request.run().target());
-        Levers levers = new LeverStudy(request, List.of(goal)).run(threads, listener);
-        boolean meets = levers.answers().stream().anyMatch(one -> one.status() == LeverAnswer.Status.NONE_NEEDED);
-        List<LeverAnswer> answers = meets ? limits(request, threads, listener) : levers.enough();
-        List<Fix> fixes = answers.stream().map(answer -> fix(answer, request)).toList();
-        String asked = Texts.target(goal.target());
+        Levers levers = new LeverStudy(request).run(threads, listener);
+        List<Goal> missed = missed(levers);
+        if (missed.isEmpty()) {
+            return new Fixes(
+                    "The line meets its target of " + Texts.target(request.run().target())
+                            + ". It still would, each change on its own:",
+                    fixes(limits(request, threads, listener), answer -> "", request));
+        }
+        List<Fix> fixes = fixes(
+                levers.enough().stream()
+                        .filter(answer -> missed.contains(answer.goal()))
+                        .toList(),
+                answer -> missed.size() > 1 && isWithoutStop(answer.goal()) ? ", for " + asked(answer.goal()) : "",
+                request);
+        String asked = missed.stream().map(Fixes::asked).collect(Collectors.joining(" or of "));
         return new Fixes(
-                meets
-                        ? "The line meets its target of " + asked + ". It still would, each change on its own:"
-                        : fixes.isEmpty()
-                                ? "Nothing that was tried on its own meets the target of " + asked + "."
-                                : "Each of these on its own meets the target of " + asked + ":",
+                fixes.isEmpty()
+                        ? "Nothing that was tried on its own meets the target of " + asked + "."
+                        : "Each of these on its own meets the target of " + asked + ":",
                 fixes);
+    }
+
+    private static List<Goal> missed(Levers levers) {
+        List<Goal> met = levers.answers().stream()
+                .filter(one -> one.status() == LeverAnswer.Status.NONE_NEEDED)
+                .map(LeverAnswer::goal)
+                .toList();
+        return levers.answers().stream()
+                .map(LeverAnswer::goal)
+                .distinct()
+                .filter(goal -> !met.contains(goal))
+                .toList();
+    }
+
+    private static String asked(Goal goal) {
+        return Texts.target(goal.target()) + (isWithoutStop(goal) ? " without a stop" : "");
+    }
+
+    private static boolean isWithoutStop(Goal goal) {
+        return goal.what() == Goal.What.WITHOUT_STOP;
+    }
+
+    private static List<Fix> fixes(
+            List<LeverAnswer> answers, Function<LeverAnswer, String> rest, SimulationRequest request) {
+        LeverWords words = new LeverWords(request.resultsIn());
+        return answers.stream()
+                .map(answer ->
+                        new Fix(capitalised(words.sentence(answer)) + rest.apply(answer), FixParts.of(answer, request)))
+                .toList();
+    }
+
+    private static String capitalised(String sentence) {
+        return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
     }
 
     /** How far each number could go. */
@@ -78,10 +120,5 @@ record Fixes(String words, List<Fix> fixes) {
                         && request.line().accumulator().form() instanceof StorageForm.Strands strands
                 ? OptionalDouble.of(strands.stroke())
                 : OptionalDouble.empty();
-    }
-
-    private static Fix fix(LeverAnswer answer, SimulationRequest request) {
-        String sentence = new LeverWords(request.resultsIn()).sentence(answer);
-        return new Fix(Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1), FixParts.of(answer, request));
     }
 }

@@ -201,8 +201,9 @@ class OneNumberTest {
         LeverWords words = new LeverWords(levers.request().resultsIn());
         assertThat(fixes.fixes())
                 .extracting(fix -> fix.words().toLowerCase(java.util.Locale.ROOT))
-                .isEqualTo(levers.enough().stream()
-                        .map(answer -> words.sentence(answer).toLowerCase(java.util.Locale.ROOT))
-                        .toList());
+                .zipSatisfy(
+                        levers.enough(),
+                        (said, answer) -> assertThat(said)
+                                .startsWith(words.sentence(answer).toLowerCase(java.util.Locale.ROOT)));
     }
 }
