@@ -46,7 +46,11 @@ class LongRunBalanceTest {
         assertThat(lacking.growth().mean()).isCloseTo(15, within(1e-9));
         assertThat(lacking.growth().replications()).isOne();
         assertThat(lacking.refilled()).isZero();
+        assertThat(lacking.ranEmpty()).isFalse();
         assertThat(lacking.lasts()).isFalse();
+        // Of 700 m, 255 m a joint, 15 m a coil change are gone in some 30.
+        assertThat(balance(new PlainLine().capacity(700).join(170).build()).ranEmpty())
+                .isTrue();
 
         LongRunBalance enough = balance(ample().join(150).build());
         assertThat(enough.growth().mean()).isZero();
@@ -88,7 +92,8 @@ class LongRunBalanceTest {
                 .shifts(new Shift("day", 2000, 2, List.of(new Break(1000, 1000, 1))))
                 .build();
 
-        assertThat(balance(line).waitedForPeople()).isPositive();
+        // A joint waits for the end of a break, and no longer.
+        assertThat(balance(line).waitedForPeople()).isBetween(1.0, 1000.0);
         assertThat(cause(line)).isEqualTo(cause);
     }
 
