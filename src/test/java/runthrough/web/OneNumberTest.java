@@ -201,6 +201,8 @@ class OneNumberTest {
         LeverWords words = new LeverWords(levers.request().resultsIn());
         assertThat(fixes.fixes())
                 .extracting(fix -> fix.words().toLowerCase(java.util.Locale.ROOT))
+                // The page answers for the second target too.
+                .filteredOn(said -> !said.endsWith("without a stop"))
                 .zipSatisfy(
                         levers.enough(),
                         (said, answer) -> assertThat(said)
