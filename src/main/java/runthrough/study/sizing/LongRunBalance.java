@@ -14,9 +14,7 @@ import runthrough.study.Evaluator;
 import runthrough.study.cause.Cause;
 import runthrough.study.cause.Reason;
 import runthrough.study.cause.Without;
-import runthrough.study.statistics.Estimate;
-import runthrough.study.statistics.Estimators;
-import runthrough.study.statistics.Interval;
+import runthrough.study.lever.LevelDrift;
 
 /**
  * Whether an accumulator, however large, lasts. In one that never runs empty a line is watched over many coil changes. If the
@@ -25,33 +23,23 @@ import runthrough.study.statistics.Interval;
  *
  * <p>Only what comes before such an accumulator runs empty is looked at: then the process waits, and the level falls no further.
  *
- * @param growth how much lower the level is at the start of a coil change than at that before (m), over the later half
- * @param refilled share of coil changes of the later half after which the accumulator was full again
+ * @param drift of the level
  * @param ranEmpty whether even such an accumulator ran empty
  * @param waitedForPreparation time (s) per coil change that joints waited for their coils
  * @param waitedForPeople the same for people (s)
  */
-record LongRunBalance(
-        Estimate growth, double refilled, boolean ranEmpty, double waitedForPreparation, double waitedForPeople) {
+record LongRunBalance(LevelDrift drift, boolean ranEmpty, double waitedForPreparation, double waitedForPeople) {
     /** Long enough to tell a drift from a run of unfavourable random numbers, see {@link #lasts}. */
     private static final int CHANGES = 1000;
 
     private static final int REPLICATIONS = 4;
 
-    /** When the accumulator is full again more often than this, a falling level is chance. */
-    private static final double SELDOM = 0.01;
-
-    /** A drift (m), or a wait (s), less than this is rounding. */
+    /** A wait (s) less than this is rounding. */
     private static final double ROUNDING = 1e-6;
 
     /** What is seen in one replication. */
     private record Seen(
-            double growth,
-            int refilled,
-            int changes,
-            boolean ranEmpty,
-            double waitedForPreparation,
-            double waitedForPeople) {}
+            List<ChangeRecord> later, boolean ranEmpty, double waitedForPreparation, double waitedForPeople) {}
 
     /** Watches {@code ample}, whose accumulator holds more than is ever drawn. */
     static LongRunBalance of(Line ample, long seed, Evaluator evaluator) {
@@ -59,10 +47,9 @@ record LongRunBalance(
         RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(CHANGES), 0, replications, seed, 1);
         List<Seen> seen =
                 evaluator.observe(ample, plan, IntStream.range(0, replications).toArray(), LongRunBalance::look);
-        double changes = seen.stream().mapToInt(Seen::changes).sum();
+        double changes = seen.stream().mapToInt(one -> one.later().size()).sum();
         return new LongRunBalance(
-                Estimators.mean(seen.stream().mapToDouble(Seen::growth).toArray()),
-                seen.stream().mapToInt(Seen::refilled).sum() / changes,
+                LevelDrift.of(seen.stream().map(Seen::later).toList()),
                 seen.stream().anyMatch(Seen::ranEmpty),
                 seen.stream().mapToDouble(Seen::waitedForPreparation).sum() / changes,
                 seen.stream().mapToDouble(Seen::waitedForPeople).sum() / changes);
@@ -71,16 +58,9 @@ record LongRunBalance(
     private static Seen look(Replication replication) {
         List<ChangeRecord> all = replication.changes();
         List<ChangeRecord> changes = beforeEmpty(all);
-        List<ChangeRecord> later = changes.subList(changes.size() / 2, changes.size());
-        double fallen =
-                later.get(0).levelAtStart() - later.get(later.size() - 1).levelAtStart();
-        int refilled = (int) later.stream()
-                .filter(change -> !Double.isNaN(change.refillTime()))
-                .count();
+        List<ChangeRecord> later = LevelDrift.laterHalf(changes);
         return new Seen(
-                fallen / Math.max(1, later.size() - 1),
-                refilled,
-                later.size(),
+                later,
                 changes.size() < all.size(),
                 later.stream().mapToDouble(ChangeRecord::waitingForPreparation).sum(),
                 later.stream().mapToDouble(ChangeRecord::waitingForPeople).sum());
@@ -102,8 +82,7 @@ record LongRunBalance(
 
     /** Whether some capacity is enough. */
     boolean lasts() {
-        double least = growth.interval().map(Interval::low).orElse(growth.mean());
-        return refilled >= SELDOM || (least <= ROUNDING && !ranEmpty);
+        return drift.isFullAgain() || (!drift.isFalling() && !ranEmpty);
     }
 
     /**

@@ -241,8 +241,8 @@ final class SizingRun {
     private Sizing noneEnough(Line line, LongRunBalance endurance, boolean byDowntime) {
         List<Remedy> remedies =
                 new RemedySearch(line, request, options.target(), plan.seed(), evaluator, leverRun).remedies();
-        NoneEnough none =
-                new NoneEnough(endurance.cause(line, plan.seed(), evaluator), endurance.growth(), byDowntime, remedies);
+        NoneEnough none = new NoneEnough(
+                endurance.cause(line, plan.seed(), evaluator), endurance.drift().growth(), byDowntime, remedies);
         return sizing(Answer.NONE_IS_ENOUGH, Optional.empty(), Optional.of(none));
     }
 

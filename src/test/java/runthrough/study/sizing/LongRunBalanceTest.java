@@ -16,6 +16,7 @@ import runthrough.plant.Shifts.Shift;
 import runthrough.simulation.PlainLine;
 import runthrough.study.Evaluator;
 import runthrough.study.cause.Cause;
+import runthrough.study.lever.LevelDrift;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
 
@@ -43,9 +44,9 @@ class LongRunBalanceTest {
     void whatAJointTakesMoreThanACoilGainsIsLackingAtEachChange() {
         // 170 s x 1.5 m/s less 240 m.
         LongRunBalance lacking = balance(ample().join(170).build());
-        assertThat(lacking.growth().mean()).isCloseTo(15, within(1e-9));
-        assertThat(lacking.growth().replications()).isOne();
-        assertThat(lacking.refilled()).isZero();
+        assertThat(lacking.drift().growth().mean()).isCloseTo(15, within(1e-9));
+        assertThat(lacking.drift().growth().replications()).isOne();
+        assertThat(lacking.drift().refilled()).isZero();
         assertThat(lacking.ranEmpty()).isFalse();
         assertThat(lacking.lasts()).isFalse();
         // Of 700 m, 255 m a joint, 15 m a coil change are gone in some 30.
@@ -53,8 +54,8 @@ class LongRunBalanceTest {
                 .isTrue();
 
         LongRunBalance enough = balance(ample().join(150).build());
-        assertThat(enough.growth().mean()).isZero();
-        assertThat(enough.refilled()).isOne();
+        assertThat(enough.drift().growth().mean()).isZero();
+        assertThat(enough.drift().refilled()).isOne();
         assertThat(enough.lasts()).isTrue();
     }
 
@@ -63,7 +64,7 @@ class LongRunBalanceTest {
         LongRunBalance even =
                 balance(ample().join(Distribution.uniform(110, 210)).build());
 
-        assertThat(even.growth().replications()).isGreaterThan(1);
+        assertThat(even.drift().growth().replications()).isGreaterThan(1);
         assertThat(even.lasts()).isTrue();
         assertThat(balance(ample().join(Distribution.uniform(120, 220)).build()).lasts())
                 .isFalse();
@@ -77,7 +78,7 @@ class LongRunBalanceTest {
 
         assertThat(balance(line).waitedForPreparation()).isCloseTo(200, within(1e-9));
         assertThat(balance(line).waitedForPeople()).isZero();
-        assertThat(balance(line).growth().mean()).isCloseTo(150, within(1e-9));
+        assertThat(balance(line).drift().growth().mean()).isCloseTo(150, within(1e-9));
         assertThat(cause(line)).isEqualTo(Cause.WAITING_FOR_PREPARATION);
     }
 
@@ -113,6 +114,7 @@ class LongRunBalanceTest {
                 OptionalDouble.of(1),
                 Optional.of(new Interval(low, high, Interval.Method.STUDENT_T)));
 
-        assertThat(new LongRunBalance(growth, refilled, ranEmpty, 0, 0).lasts()).isEqualTo(lasts);
+        assertThat(new LongRunBalance(new LevelDrift(growth, refilled), ranEmpty, 0, 0).lasts())
+                .isEqualTo(lasts);
     }
 }
