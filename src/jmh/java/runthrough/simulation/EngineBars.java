@@ -23,14 +23,14 @@ public final class EngineBars {
     public static void print(PrintStream out) {
         LineSimulator simulator = BenchmarkLine.simulator(BenchmarkLine.CAPACITY, CHANGES);
         List<Measured> all = List.of(
-                Measured.of(
+                new Measured(
                         "engine", i -> simulator.run(i, Detail.CHANGES).totals().jointSeconds()),
-                Measured.of("bare event model", i -> {
+                new Measured("bare event model", i -> {
                     BareModel model = new BareModel(i, BenchmarkLine.CAPACITY, CHANGES);
                     model.run();
                     return model.jointSeconds();
                 }),
-                Measured.of("draws alone", i -> {
+                new Measured("draws alone", i -> {
                     BareDraws draws = new BareDraws(i);
                     double sum = 0;
                     for (int change = 1; change <= CHANGES; change++) {
@@ -42,19 +42,19 @@ public final class EngineBars {
         for (int i = 0; i < REPLICATIONS; i++) {
             for (Measured one : all) {
                 long begin = threadTime();
-                sink += one.work().applyAsDouble(i);
-                one.nanos()[i] = (threadTime() - begin) / (double) CHANGES;
+                sink += one.work.applyAsDouble(i);
+                one.nanos[i] = (threadTime() - begin) / (double) CHANGES;
             }
         }
         out.printf("%n%-34s%s%n", "", "ns a coil change: first 10,000, first second, warm");
         for (Measured one : all) {
-            double[] nanos = one.nanos();
+            double[] nanos = one.nanos;
             double[] warm = Arrays.copyOfRange(nanos, REPLICATIONS / 2, REPLICATIONS);
             Arrays.sort(warm);
             out.printf(
                     Locale.ROOT,
                     "%-34s%10.0f %10.0f %10.0f%n",
-                    one.name(),
+                    one.name,
                     nanos[0],
                     firstSecond(nanos),
                     warm[warm.length / 2]);
@@ -63,9 +63,14 @@ public final class EngineBars {
     }
 
     /** What is measured, and its nanoseconds a coil change, by replication. */
-    private record Measured(String name, IntToDoubleFunction work, double[] nanos) {
-        static Measured of(String name, IntToDoubleFunction work) {
-            return new Measured(name, work, new double[REPLICATIONS]);
+    private static final class Measured {
+        private final String name;
+        private final IntToDoubleFunction work;
+        private final double[] nanos = new double[REPLICATIONS];
+
+        Measured(String name, IntToDoubleFunction work) {
+            this.name = name;
+            this.work = work;
         }
     }
 

@@ -95,6 +95,19 @@ final class ChangePools {
         marginWithoutStop.join(later.marginWithoutStop);
     }
 
+    /** Forgets everything but the room taken. */
+    void clear() {
+        jointCycleTime.clear();
+        waiting.clear();
+        waitingForPreparation.clear();
+        waitingForPeople.clear();
+        stripDrawn.clear();
+        refillTime.clear();
+        marginToStop.clear();
+        margin.clear();
+        marginWithoutStop.clear();
+    }
+
     Pool jointCycleTime() {
         return jointCycleTime;
     }

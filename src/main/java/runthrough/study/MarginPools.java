@@ -35,6 +35,12 @@ final class MarginPools {
         speed.join(later.speed);
     }
 
+    void clear() {
+        metres.clear();
+        seconds.clear();
+        speed.clear();
+    }
+
     Pool metres() {
         return metres;
     }

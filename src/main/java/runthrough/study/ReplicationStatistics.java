@@ -36,10 +36,10 @@ final class ReplicationStatistics implements ChangeEye {
      */
     record Failed(int place, ChangeRecord change, Reason reason) {}
 
-    /** Of a replication of {@code line} under {@code plan} that has not begun. */
-    ReplicationStatistics(Line line, CauseFinder finder, RunPlan plan) {
+    /** Of a replication of {@code line} that has not begun; {@code pools} are empty. */
+    ReplicationStatistics(Line line, CauseFinder finder, ChangePools pools) {
         this.finder = finder;
-        pools = new ChangePools(room(plan));
+        this.pools = pools;
         storage = line.practice().isOneStrip() ? Optional.empty() : Optional.of(new StripMargin(line));
         slows = line.process().slowing().isPresent();
         visits = new CoilOutcomes.Visits(line.coils().size());

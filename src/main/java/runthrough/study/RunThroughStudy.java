@@ -1,6 +1,9 @@
 package runthrough.study;
 
+import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.SimulationRequest;
 import runthrough.simulation.LineSimulator;
@@ -85,17 +88,24 @@ public final class RunThroughStudy {
         int done = aggregation.totals().size();
         Replications replications = new Replications(whole.run(), maker, options);
         CauseFinder causes = new CauseFinder(request.line());
+        int room = ReplicationStatistics.room(whole.run());
+        Queue<ChangePools> spare = new ConcurrentLinkedQueue<>();
         new OrderedRuns(options.threads())
                 .run(
                         total - done,
                         i -> {
-                            ReplicationStatistics statistics =
-                                    new ReplicationStatistics(request.line(), causes, whole.run());
+                            ChangePools pools =
+                                    Objects.requireNonNullElseGet(spare.poll(), () -> new ChangePools(room));
+                            ReplicationStatistics statistics = new ReplicationStatistics(request.line(), causes, pools);
                             Replication replication = replications.run(done + i, statistics);
                             statistics.end();
                             return Seen.of(replication, statistics, listener);
                         },
-                        seen -> take(seen, aggregation, listener, whole.run().replications()),
+                        seen -> {
+                            take(seen, aggregation, listener, whole.run().replications());
+                            seen.statistics.pools().clear();
+                            spare.add(seen.statistics.pools());
+                        },
                         listener::cancelled);
     }
 

@@ -7,6 +7,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import javax.imageio.ImageIO;
 import runthrough.chart.Chart;
 
@@ -29,9 +31,32 @@ public final class DocumentFiles {
      * @param program name and version of the program
      */
     public static Map<String, byte[]> of(Document document, Paper paper, String program) {
+        // Beside the pages, which take long.
+        CompletableFuture<Map<String, byte[]>> forScreens = CompletableFuture.supplyAsync(() -> forScreens(document));
+        byte[] pages = DocumentPdf.render(document, paper, program);
+        Map<String, byte[]> files = result(forScreens);
+        files.put(PDF, pages);
+        return files;
+    }
+
+    /** What {@code work} gives, or its own failure. */
+    private static <T> T result(CompletableFuture<T> work) {
+        try {
+            return work.join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof RuntimeException failure) {
+                throw failure;
+            }
+            if (e.getCause() instanceof Error failure) {
+                throw failure;
+            }
+            throw e;
+        }
+    }
+
+    private static Map<String, byte[]> forScreens(Document document) {
         Map<String, byte[]> files = slide(document);
         files.put(HTML, utf8(DocumentHtml.render(document, Edition.SCREEN)));
-        files.put(PDF, DocumentPdf.render(document, paper, program));
         return files;
     }
 

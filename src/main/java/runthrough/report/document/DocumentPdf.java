@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.TimeZone;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
@@ -37,8 +38,8 @@ final class DocumentPdf {
     private static final String CONTENTS = "contents";
     /** Below this nobody would read it on paper. */
     private static final double SMALLEST = 0.75;
-    /** The page to decide on takes the largest of these at which it is one page. */
-    private static final double[] SUMMARY_SIZES = {1, 0.95, 0.9, 0.85, 0.8, SMALLEST};
+    /** The page to decide on takes the largest of these at which it is one page, or the smallest. */
+    private static final Double[] SUMMARY_SIZES = {1.0, 0.95, 0.9, 0.85, 0.8};
 
     private DocumentPdf() {}
 
@@ -47,25 +48,30 @@ final class DocumentPdf {
         // The library prints what it is doing unless switched off; always set to the same.
         XRLog.setLoggingEnabled(false);
         Map<String, Chart> drawings = document.drawings().collect(Collectors.toMap(Chart::id, Function.identity()));
-        for (double size : SUMMARY_SIZES) {
-            String html = DocumentHtml.render(document, Edition.on(paper, size));
-            try (PdfBoxRenderer renderer = renderer(html, drawings, program)) {
-                renderer.layout();
-                if (isSummaryOnePage(renderer) || size == SMALLEST) {
-                    return bytes(renderer.createPDFKeepOpen(), html);
-                }
-            } catch (IOException e) {
-                throw new UncheckedIOException("pages of the document", e);
-            }
+        Edition edition = Stream.of(SUMMARY_SIZES)
+                .map(size -> Edition.on(paper, size))
+                .filter(one -> isSummaryOnePage(document, one, drawings, program))
+                .findFirst()
+                .orElseGet(() -> Edition.on(paper, SMALLEST));
+        String html = DocumentHtml.render(document, edition);
+        try (PdfBoxRenderer renderer = renderer(html, drawings, program)) {
+            renderer.layout();
+            return bytes(renderer.createPDFKeepOpen(), html);
+        } catch (IOException e) {
+            throw new UncheckedIOException("pages of the document", e);
         }
-        throw new IllegalStateException("no size of the summary was tried");
     }
 
     /** Whether what follows the page to decide on begins on the second page. */
-    private static boolean isSummaryOnePage(PdfBoxRenderer renderer) {
-        Box contents = renderer.getSharedContext().getBoxById(CONTENTS);
-        return contents.getAbsY()
-                < renderer.getRootBox().getLayer().getPages().get(1).getBottom();
+    private static boolean isSummaryOnePage(
+            Document document, Edition edition, Map<String, Chart> drawings, String program) {
+        String html = DocumentHtml.render(document, edition.withoutChapters());
+        try (PdfBoxRenderer renderer = renderer(html, drawings, program)) {
+            renderer.layout();
+            Box contents = renderer.getSharedContext().getBoxById(CONTENTS);
+            return contents.getAbsY()
+                    < renderer.getRootBox().getLayer().getPages().get(1).getBottom();
+        }
     }
 
     private static PdfBoxRenderer renderer(String html, Map<String, Chart> drawings, String program) {

@@ -68,15 +68,18 @@ public final class Pool {
     /** Counts what is kept together with its likes, where it is too much; all replications being ended. */
     private void boundMemory() {
         sample = null;
-        if (bins == null && count > MOST_EXACT) {
-            bins = new Bins();
+        if (bins != null || count > MOST_EXACT) {
+            countTogether();
         }
-        if (bins != null) {
-            bins.add(values, count);
-            count = 0;
-            begun = 0;
-            values = NONE;
-        }
+    }
+
+    private Bins countTogether() {
+        bins = bins == null ? new Bins() : bins;
+        bins.add(values, count);
+        count = 0;
+        begun = 0;
+        values = NONE;
+        return bins;
     }
 
     /** Takes up the replications of {@code later}, all of them ended, behind those there are. */
@@ -84,19 +87,27 @@ public final class Pool {
         if (count > begun || later.count > later.begun) {
             throw new IllegalStateException("a replication that has not ended cannot be joined to others");
         }
-        if (bins == null) {
+        sample = null;
+        if (later.bins != null) {
+            countTogether().add(later.bins);
+        }
+        if (bins == null && count + later.count <= MOST_EXACT) {
             append(later.values, later.count);
         } else {
-            bins.add(later.values, later.count);
+            countTogether().add(later.values, later.count);
         }
-        if (later.bins != null) {
-            bins = bins == null ? new Bins() : bins;
-            bins.add(later.bins);
-        }
-        boundMemory();
         for (int i = 0; i < later.replications; i++) {
             addMean(later.means[i]);
         }
+    }
+
+    /** Forgets everything but the room that it has taken, for another replication. */
+    public void clear() {
+        count = 0;
+        begun = 0;
+        replications = 0;
+        sample = null;
+        bins = null;
     }
 
     private void append(double[] others, int number) {
