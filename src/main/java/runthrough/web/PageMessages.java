@@ -18,8 +18,13 @@ final class PageMessages {
 
     /** What is asked. */
     PageRequest ask(Context context) {
+        return ask(context.bodyAsBytes());
+    }
+
+    /** The same from its bytes. */
+    PageRequest ask(byte[] body) {
         try {
-            PageRequest ask = json.readValue(context.bodyAsBytes(), PageRequest.class);
+            PageRequest ask = json.readValue(body, PageRequest.class);
             if (ask != null) {
                 return ask;
             }
@@ -30,7 +35,11 @@ final class PageMessages {
     }
 
     void reply(Context context, Object value) throws JsonProcessingException {
-        context.contentType(TYPE).result(json.writeValueAsBytes(value));
+        context.contentType(TYPE).result(written(value));
+    }
+
+    byte[] written(Object value) throws JsonProcessingException {
+        return json.writeValueAsBytes(value);
     }
 
     void refuse(Context context, int status, String message) {

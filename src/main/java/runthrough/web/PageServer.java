@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import runthrough.chart.TemporaryFolderException;
@@ -81,6 +82,7 @@ public final class PageServer implements AutoCloseable {
      */
     public static PageServer start(String program, int threads, int port, Access access) throws IOException {
         PageServer page = new PageServer(program, threads, access);
+        page.beginWarmUp();
         try {
             page.server.start(access.address(), port);
         } catch (RuntimeException e) {
@@ -91,6 +93,27 @@ public final class PageServer implements AutoCloseable {
             return start(program, threads, 0, access);
         }
         return page;
+    }
+
+    /** Beside its start, so that whoever opens the page meets a program that has answered before. */
+    private void beginWarmUp() {
+        Thread thread = new Thread(this::warmUp, "warm-up");
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    /** What the page asks for when it opens, of the line that it opens with. */
+    private void warmUp() {
+        try {
+            PageRequest ask = messages.ask(
+                    messages.written(Map.of("text", shipped.lines().get(0).text(), "units", "metric", "effort", 0)));
+            messages.written(line(ask));
+            messages.written(answer(ask));
+            messages.written(course(ask));
+            messages.written(sliders(ask));
+        } catch (IOException | RuntimeException e) {
+            // Nobody waits for it; whoever asks for the same is told.
+        }
     }
 
     private static boolean isTaken(Throwable failure) {
@@ -141,18 +164,12 @@ public final class PageServer implements AutoCloseable {
         config.routes.get("/api/lines", context -> messages.reply(context, shipped.lines()));
         config.routes.get("/api/kinds", context -> messages.reply(context, NewLine.kinds()));
         answers(config.routes, "new", ask -> edit(newLine(ask), ask));
-        answers(config.routes, "line", ask -> LineView.of(draft(ask), ask.system()));
+        answers(config.routes, "line", this::line);
         answers(config.routes, "edit", ask -> edit(written(ask), ask));
         answers(config.routes, "file", ask -> Dropped.of(ask, files));
-        answers(config.routes, "sliders", ask -> {
-            PageScenario draft = draft(ask);
-            return answers.within(() -> SliderEnds.of(draft, ask.system()));
-        });
+        answers(config.routes, "sliders", this::sliders);
         answers(config.routes, "answer", this::answer);
-        answers(config.routes, "course", ask -> {
-            SimulationRequest request = draft(ask).asked();
-            return answers.within(() -> CourseView.of(request, ask.shown().orElseGet(() -> WorstChange.of(request))));
-        });
+        answers(config.routes, "course", this::course);
         config.routes.post("/api/report", this::report);
         config.routes.post("/api/tables", this::tables);
         jobs.serve(config.routes);
@@ -212,6 +229,20 @@ public final class PageServer implements AutoCloseable {
         }
         String text = Assumptions.replaced(before, changed.text(), changes).text();
         return new Edited(text, LineView.of(PageScenario.of(text, before.file().resolveSibling(""), system), system));
+    }
+
+    private LineView line(PageRequest ask) {
+        return LineView.of(draft(ask), ask.system());
+    }
+
+    private Map<String, List<Double>> sliders(PageRequest ask) {
+        PageScenario draft = draft(ask);
+        return answers.within(() -> SliderEnds.of(draft, ask.system()));
+    }
+
+    private CourseView course(PageRequest ask) {
+        SimulationRequest request = draft(ask).asked();
+        return answers.within(() -> CourseView.of(request, ask.shown().orElseGet(() -> WorstChange.of(request))));
     }
 
     private AnswerView answer(PageRequest ask) {
