@@ -103,6 +103,9 @@ final class Program {
         }
         // Made while there is room: once memory is short, not even a list of the words can be had.
         Failures failures = failures(List.of(args));
+        if (args.length > 0) {
+            WarmUp.begin(args[0]);
+        }
         try {
             return written(commandLine(args).execute(args));
         } catch (OutOfMemoryError | StackOverflowError e) {

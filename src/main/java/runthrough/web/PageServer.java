@@ -112,7 +112,7 @@ public final class PageServer implements AutoCloseable {
             messages.written(course(ask));
             messages.written(sliders(ask));
         } catch (IOException | RuntimeException e) {
-            // Nobody waits for it; whoever asks for the same is told.
+            // Nobody waits for it; whoever asks for the same gets the message.
         }
     }
 
