@@ -7,14 +7,19 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads a number and its unit, strictly: decimal point only, exponent allowed, nothing guessed. What cannot be read is
- * answered with what is allowed and an example.
+ * Reads a number and its unit, strictly: decimal point only, exponent allowed, nothing guessed. A time may be minutes and seconds, too,
+ * such as {@code 1:30 min}. What cannot be read is answered with what is allowed and an example.
  */
 public final class QuantityParser {
 
     /** A decimal number; the unit is whatever follows. */
     private static final Pattern NUMBER_AND_UNIT =
             Pattern.compile("([+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?)\\s*(.*)");
+
+    /** Minutes and seconds, as every output writes a time above 90 s. */
+    private static final Pattern MINUTES_AND_SECONDS = Pattern.compile("([0-9]+):([0-5][0-9](?:\\.[0-9]+)?)\\s*(min)?");
+
+    private static final double MINUTE = 60;
 
     private static final Pattern COMMA_NUMBER = Pattern.compile("[+-]?[0-9][0-9 .]*,[0-9].*");
     private static final Pattern FRACTION = Pattern.compile("[0-9 -]*[0-9]+/[0-9]+.*");
@@ -69,6 +74,14 @@ public final class QuantityParser {
     /** Reads {@code text} as a quantity of the dimension {@code wanted}. */
     public static Reading read(String text, Dimension wanted) {
         String stripped = text.strip();
+        Matcher clock = MINUTES_AND_SECONDS.matcher(stripped);
+        if (wanted == Dimension.TIME && clock.matches()) {
+            return clock.group(3) == null
+                    ? unreadable("the unit is missing", "Write " + stripped + " min if it is minutes and seconds.")
+                    : new Quantity(
+                            MINUTE * Double.parseDouble(clock.group(1)) + Double.parseDouble(clock.group(2)),
+                            Unit.SECOND);
+        }
         Matcher matcher = NUMBER_AND_UNIT.matcher(stripped);
         boolean isNumber = matcher.matches();
         Optional<Unit> unit = isNumber ? Unit.bySymbol(matcher.group(2)) : Optional.empty();
@@ -86,7 +99,12 @@ public final class QuantityParser {
     /** The unit of {@code text}, if it is a number with one. */
     public static Optional<Unit> unit(String text) {
         Matcher matcher = NUMBER_AND_UNIT.matcher(text.strip());
-        return matcher.matches() ? Unit.bySymbol(matcher.group(2)) : Optional.empty();
+        return matcher.matches()
+                ? Unit.bySymbol(matcher.group(2))
+                        .or(() -> read(text, Dimension.TIME) instanceof Quantity time
+                                ? Optional.of(time.unit())
+                                : Optional.empty())
+                : Optional.empty();
     }
 
     /** Reads {@code text} as a number without a unit. */

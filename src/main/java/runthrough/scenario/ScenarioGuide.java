@@ -75,7 +75,7 @@ public final class ScenarioGuide {
         paragraph(
                 "",
                 "A scenario is a YAML file in UTF-8. A quantity is a number with its unit, such as 45 m/min;"
-                        + " decimals have a point. Metric and US customary units may be mixed. A # begins a comment.");
+                        + " decimals have a point. A time may be minutes and seconds, such as 1:30 min. Metric and US customary units may be mixed. A # begins a comment.");
         out.append("\nUnits\n");
         for (Dimension dimension : Dimension.values()) {
             if (dimension != Dimension.MASS_RATE && dimension != Dimension.FORCE) {

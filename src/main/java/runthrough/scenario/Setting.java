@@ -30,6 +30,10 @@ public record Setting(String path, Raw value) {
      */
     public static Optional<Setting> written(String path, String text, String where, Problems problems) {
         Place place = Place.whole(where);
+        if (text.isBlank()) {
+            problems.error(place, path, "", "is empty", "Give a value, with its unit if it has one.");
+            return Optional.empty();
+        }
         Problems found = new Problems();
         Optional<Raw> value = YamlText.read(new TextFile(where, text.strip()), found);
         found.errors().forEach(problem -> problems.error(place, path, text, problem.rule(), problem.remedy()));

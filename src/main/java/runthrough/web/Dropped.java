@@ -24,7 +24,7 @@ import runthrough.scenario.times.TimeSheetReading;
 /**
  * A file that somebody dropped on the page: what it is, and what becomes of it.
  *
- * @param kind {@code scenario}, {@code schedule}, {@code sheet} or {@code log}
+ * @param kind {@code scenario}, {@code schedule}, {@code sheet}, {@code log}, or {@code table} where the line names it already
  * @param name by which the line at hand may name it
  * @param text of the scenario: the file itself, or the line at hand with the schedule or the sheet in it; empty for a log
  * @param says what was done, in a sentence
@@ -57,8 +57,12 @@ record Dropped(String kind, String name, String text, String says, List<String> 
         if (columns.containsAll(Set.of("time", "event"))) {
             return log(name, file);
         }
-        boolean isSchedule = columns.contains("thickness") || columns.stream().anyMatch(SIZE::contains);
         ScenarioText line = new ScenarioText(file.resolveSibling(PageScenario.NAME), ask.scenario());
+        if (NamedFiles.of(line).own().contains(name)) {
+            return new Dropped(
+                    "table", name, line.text(), name + " is used where the line names it.", List.of(), List.of());
+        }
+        boolean isSchedule = columns.contains("thickness") || columns.stream().anyMatch(SIZE::contains);
         // No file is read that the page may not read.
         ScenarioText.Changed checked = PageScenario.edited(line, List.of());
         if (!checked.problems().isEmpty()) {

@@ -53,12 +53,11 @@ record PageRequest(
     record Sent(@Nullable String name, @Nullable String text) {
         /** By which a scenario may name it: without folders, and without letters that need quotes. */
         String named() {
-            String plain = need(name, "name").replaceAll(".*[/\\\\]", "").replaceAll("[^A-Za-z0-9._-]+", "-");
-            return Stream.of(plain.split("\\.")).filter(part -> !part.isEmpty()).collect(Collectors.joining("."));
+            return plain(need(name, "name"));
         }
 
         Sent checked() {
-            if (!PageScenario.OWN_FILE.matcher(named()).matches()) {
+            if (!NamedFiles.isOwn(named())) {
                 throw new Refusal(400, "A file needs a name with letters or digits.");
             }
             return this;
@@ -107,8 +106,19 @@ record PageRequest(
         }
     }
 
+    private static String plain(String name) {
+        String plain = name.replaceAll(".*[/\\\\]", "").replaceAll("[^A-Za-z0-9._-]+", "-");
+        return Stream.of(plain.split("\\.")).filter(part -> !part.isEmpty()).collect(Collectors.joining("."));
+    }
+
     String scenario() {
         return need(text, "text");
+    }
+
+    /** What a file of the scenario is called, without its ending. */
+    String fileName() {
+        String plain = plain(name == null ? "" : name);
+        return plain.isEmpty() ? "line" : plain;
     }
 
     UnitSystem system() {

@@ -3,8 +3,7 @@ package runthrough.web;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import runthrough.plant.LineFigure;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
@@ -16,7 +15,6 @@ import runthrough.scenario.ScenarioFile;
 import runthrough.scenario.ScenarioReading;
 import runthrough.scenario.ScenarioText;
 import runthrough.scenario.source.Problem;
-import runthrough.scenario.source.Raw;
 import runthrough.web.job.Refusal;
 
 /**
@@ -45,12 +43,6 @@ record PageScenario(
     /** Of one replication: what it holds of each has to find room in memory. */
     private static final int MOST_CHANGES = 200_000;
 
-    /** Keys whose values name files. */
-    private static final Set<String> NAME_FILES = Set.of("schedule", "sheet", "file", "times");
-
-    /** A file that lies beside it, which is one of the program itself or was sent with it. */
-    static final Pattern OWN_FILE = Pattern.compile("[A-Za-z0-9_-]+(\\.[A-Za-z0-9_-]+)*");
-
     PageScenario {
         problems = List.copyOf(problems);
         warnings = List.copyOf(warnings);
@@ -69,7 +61,7 @@ record PageScenario(
     static PageScenario of(String text, Path folder, UnitSystem units) {
         ScenarioText scenario = new ScenarioText(folder.resolve(NAME), text);
         ScenarioFile file = scenario.open();
-        List<Problem> foreign = foreignFiles(scenario);
+        List<Problem> foreign = NamedFiles.of(scenario).foreign();
         if (!foreign.isEmpty()) {
             return new PageScenario(
                     scenario, file, Optional.empty(), Optional.empty(), Handover.NONE, foreign, List.of());
@@ -86,64 +78,28 @@ record PageScenario(
                     List.of(),
                     accepted.warnings().stream().map(PageScenario::said).toList());
         }
-        List<Problem> problems = ((ScenarioReading.Refused) reading).problems();
+        ScenarioReading.Refused refused = (ScenarioReading.Refused) reading;
+        List<Problem> problems = Stream.concat(
+                        refused.problems().stream(), file.problemsOfAlternatives(List.of(), refused).stream())
+                .sorted(Problem.BY_PLACE)
+                .toList();
         return new PageScenario(scenario, file, Optional.empty(), Optional.empty(), Handover.NONE, problems, List.of());
     }
 
     /** {@code before} with {@code changes}, or what is wrong with them; no file is read that the page may not read. */
     static ScenarioText.Changed edited(ScenarioText before, List<ScenarioText.Change> changes) {
-        ScenarioText.Changed now = new ScenarioText.Changed(before, foreignFiles(before));
+        ScenarioText.Changed now =
+                new ScenarioText.Changed(before, NamedFiles.of(before).foreign());
         for (ScenarioText.Change change : changes) {
             if (now.problems().isEmpty()) {
                 ScenarioText.Changed next = now.text().with(List.of(change));
                 now = next.problems().isEmpty()
-                        ? new ScenarioText.Changed(next.text(), foreignFiles(next.text()))
+                        ? new ScenarioText.Changed(
+                                next.text(), NamedFiles.of(next.text()).foreign())
                         : next;
             }
         }
         return now;
-    }
-
-    /**
-     * The files that {@code scenario} names and the page may not read, before any is read: the page may come from a link of
-     * somebody else's, so a scenario on it names no files of this machine.
-     */
-    private static List<Problem> foreignFiles(ScenarioText scenario) {
-        return scenario.raw().stream()
-                .flatMap(raw -> foreignFiles("", raw).stream())
-                .toList();
-    }
-
-    private static List<Problem> foreignFiles(String path, Raw raw) {
-        if (raw instanceof Raw.Mapping mapping) {
-            return mapping.entries().stream()
-                    .flatMap(entry -> {
-                        String inner = path.isEmpty() ? entry.key() : path + "." + entry.key();
-                        boolean isForeign = NAME_FILES.contains(entry.key())
-                                && entry.value() instanceof Raw.Scalar scalar
-                                && !OWN_FILE.matcher(scalar.text().strip()).matches();
-                        return isForeign
-                                ? List.of(foreign(inner, (Raw.Scalar) entry.value())).stream()
-                                : foreignFiles(inner, entry.value()).stream();
-                    })
-                    .toList();
-        } else if (raw instanceof Raw.Sequence sequence) {
-            return sequence.items().stream()
-                    .flatMap(item -> foreignFiles(path, item).stream())
-                    .toList();
-        }
-        return List.of();
-    }
-
-    private static Problem foreign(String path, Raw.Scalar value) {
-        return new Problem(
-                value.place().file(),
-                value.place().line(),
-                value.place().column(),
-                path,
-                value.text(),
-                "on the page only files of the lines that come with the program, and those dropped on it, can be used",
-                "Drop the file on the page, or run this scenario on the command line.");
     }
 
     /** A problem or warning without the name of the file, of which there is one only. */

@@ -13,6 +13,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import runthrough.chart.TemporaryFolderException;
@@ -172,6 +174,7 @@ public final class PageServer implements AutoCloseable {
         answers(config.routes, "course", this::course);
         config.routes.post("/api/report", this::report);
         config.routes.post("/api/tables", this::tables);
+        config.routes.post("/api/scenario", this::scenario);
         jobs.serve(config.routes);
         config.routes.exception(
                 Refusal.class, (refusal, context) -> messages.refuse(context, refusal.status(), refusal.words()));
@@ -264,5 +267,25 @@ public final class PageServer implements AutoCloseable {
         PageRequest ask = messages.ask(context);
         PageScenario draft = draft(ask);
         context.contentType("application/zip").result(new TablesZip(files.root(), answers).of(draft, ask.scenario()));
+    }
+
+    /** The scenario file; with the tables that it names, where it names any. */
+    private void scenario(Context context) throws IOException {
+        PageRequest ask = messages.ask(context);
+        ScenarioText text = written(ask);
+        SortedMap<String, byte[]> files = new TreeMap<>();
+        for (String name : NamedFiles.of(text).own()) {
+            Path file = text.file().resolveSibling(name);
+            if (Files.exists(file)) {
+                files.put(name, Files.readAllBytes(file));
+            }
+        }
+        byte[] scenario = text.text().getBytes(StandardCharsets.UTF_8);
+        if (files.isEmpty()) {
+            context.contentType("application/yaml").result(scenario);
+        } else {
+            files.put(ask.fileName() + ".yaml", scenario);
+            context.contentType("application/zip").result(Zip.of(files));
+        }
     }
 }

@@ -5,19 +5,28 @@ import { job } from "./jobs.js";
 
 const MARK = "#line=";
 
-export async function linkTo(text) {
-  const packed = await squeezed(new TextEncoder().encode(text), new CompressionStream("deflate-raw"));
+/** Of characters: what programs for mail and messages are sure to leave whole. */
+const LONGEST_LINK = 32_000;
+
+/** Between a scenario and the files that go with it, as JSON; a scenario holds no such character. */
+const BETWEEN = "\0";
+
+export async function linkTo(text, files) {
+  const whole = files.length ? text + BETWEEN + JSON.stringify(files) : text;
+  const packed = await squeezed(new TextEncoder().encode(whole), new CompressionStream("deflate-raw"));
   const letters = btoa(Array.from(packed, (byte) => String.fromCharCode(byte)).join(""));
   return `${location.origin}/${MARK}${letters.replaceAll("+", "-").replaceAll("/", "_").replaceAll("=", "")}`;
 }
 
-/** The scenario in the address, or null. */
-export async function linkedText() {
+/** The scenario in the address, `text` and its `files`, or null. */
+export async function linkedLine() {
   if (!location.hash.startsWith(MARK)) return null;
   try {
     const letters = location.hash.slice(MARK.length).replaceAll("-", "+").replaceAll("_", "/");
     const bytes = Uint8Array.from(atob(letters), (letter) => letter.charCodeAt(0));
-    return new TextDecoder("utf-8", { fatal: true }).decode(await squeezed(bytes, new DecompressionStream("deflate-raw")));
+    const whole = new TextDecoder("utf-8", { fatal: true }).decode(await squeezed(bytes, new DecompressionStream("deflate-raw")));
+    const [text, files] = whole.split(BETWEEN);
+    return { text, files: files ? JSON.parse(files) : [] };
   } catch {
     throw new Error("The link is damaged: the line behind its # cannot be read. Ask for it again.");
   }
@@ -52,9 +61,9 @@ export function wireHandover(state) {
   };
   const body = () => ({ text: state.text, name: state.name, units: state.units });
   const named = () => attached.files.filter((file) => state.text.includes(file.name));
-  const saveScenario = () => {
-    download(new Blob([state.text], { type: "text/yaml;charset=utf-8" }), `${state.name}.yaml`);
-    for (const file of named()) download(new Blob([file.text], { type: "text/csv;charset=utf-8" }), file.name);
+  const saveScenario = async () => {
+    const file = await ask("/api/scenario", body());
+    download(file, `${state.name}.${file.type.includes("zip") ? "zip" : "yaml"}`);
   };
   byId("get-document").addEventListener("click", () => telling(async () => {
     const { pdf } = await job("document", body(), (done) => {
@@ -64,10 +73,10 @@ export function wireHandover(state) {
   }, "The document is among your downloads."));
   byId("get-report").addEventListener("click", () => telling(async () => download(await ask("/api/report", body()), `${state.name}-report.html`), "The report is among your downloads."));
   byId("get-csv").addEventListener("click", () => telling(async () => download(await ask("/api/tables", body()), `${state.name}-tables.zip`), "The tables are among your downloads."));
-  byId("get-scenario").addEventListener("click", () => telling(async () => saveScenario(), "The scenario file is among your downloads."));
+  byId("get-scenario").addEventListener("click", () => telling(saveScenario, "The scenario file is among your downloads, with its tables if it has any."));
   byId("get-link").addEventListener("click", () => telling(async () => {
-    if (named().length) throw new Error(`A link holds the scenario alone, and this one needs ${named().map((file) => file.name).join(", ")}: save the files and hand them over.`);
-    const link = await linkTo(state.text);
+    const link = await linkTo(state.text, named());
+    if (link.length > LONGEST_LINK) throw new Error(`The link would have ${link.length} characters, which many programs cut: save the scenario file and hand it over.`);
     history.replaceState(null, "", link);
     await navigator.clipboard?.writeText(link).catch(() => {});
   }, "The link is in the address bar, and copied where the browser allows it."));

@@ -7,7 +7,7 @@ import { Drawing } from "./drawing.js";
 import { Files } from "./files.js";
 import { Fixes } from "./fixes.js";
 import { CapacityGrip, SpeedGrip } from "./grips.js";
-import { linkedText, wireHandover } from "./handover.js";
+import { linkedLine, wireHandover } from "./handover.js";
 import { History } from "./history.js";
 import { Inputs } from "./inputs.js";
 import { job } from "./jobs.js";
@@ -344,11 +344,11 @@ async function begin() {
   state.shipped = await shippedLines();
   byId("shipped").replaceChildren(el("option", { value: "" }, "choose a line that comes with the program …"), ...state.shipped.map((line) => el("option", { value: line.name }, line.title)));
   wireHandover(state);
-  const linked = await linkedText();
+  const linked = await linkedLine();
   const kept = History.kept();
   const first = state.shipped[0];
   if (linked !== null) {
-    await open(linked, "linked-line");
+    await open(linked.text, "linked-line", linked.files);
   } else if (kept) {
     await restore(kept);
   } else if (first) {
@@ -369,4 +369,4 @@ async function restore(kept) {
 }
 
 begin().catch(complain);
-addEventListener("hashchange", () => linkedText().then((text) => text !== null && text !== state.text && open(text, "linked-line")).catch(complain));
+addEventListener("hashchange", () => linkedLine().then((line) => line !== null && line.text !== state.text && open(line.text, "linked-line", line.files)).catch(complain));

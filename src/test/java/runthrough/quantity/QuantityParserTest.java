@@ -34,6 +34,9 @@ class QuantityParserTest {
         "99.5%, SHARE, 0.995",
         "0.3 m/s2, ACCELERATION, 0.3",
         "1.5 min, TIME, 90",
+        "1:30 min, TIME, 90",
+        "0:07.5min, TIME, 7.5",
+        "83:00 min, TIME, 4980",
         "2 d, TIME, 172800",
         "12 t, MASS, 12000",
         "10 short ton, MASS, 9071.8474",
@@ -52,6 +55,14 @@ class QuantityParserTest {
         assertThat(refusal("45", Dimension.SPEED))
                 .isEqualTo("the unit is missing; allowed for speed are m/s, m/min, m/h, mm/s, mm/min, ft/s, ft/min, "
                         + "ft/h, in/s, in/min. Write it like 45 m/min or 150 ft/min.");
+    }
+
+    @Test
+    void aTimeWithAColonIsMinutesAndSecondsOnlyWhereItSaysSo() {
+        assertThat(refusal("1:10", Dimension.TIME))
+                .isEqualTo("the unit is missing. Write 1:10 min if it is minutes and seconds.");
+        assertThat(refusal("1:70 min", Dimension.TIME)).startsWith("unknown unit");
+        assertThat(refusal("1:10 min", Dimension.LENGTH)).startsWith("unknown unit");
     }
 
     @Test

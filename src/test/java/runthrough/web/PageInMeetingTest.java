@@ -72,7 +72,7 @@ class PageInMeetingTest extends BrowsedPage {
                         import('/handover.js').then(async (module) => {
                           for (const link of links) {
                             history.replaceState(null, '', link);
-                            said.push(await module.linkedText().then(() => 'read', (e) => e.message));
+                            said.push(await module.linkedLine().then(() => 'read', (e) => e.message));
                           }
                           history.replaceState(null, '', '/');
                         }).then(() => done(said), (e) => done([String(e)]));

@@ -4,9 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.Test;
 
 /** Files that are dropped on the page. */
@@ -95,5 +102,48 @@ class ServedFilesTest extends ServedPage {
         assertThat(post("/api/file", dropped(shipped("tube-line"), "../..", COILS))
                         .statusCode())
                 .isEqualTo(400);
+    }
+
+    /** What the line names already is used as it is, and not as something to be added to it. */
+    @Test
+    void aTableThatTheLineNamesIsUsedWhereItNamesIt() throws Exception {
+        String line = file("tube-line-measured.yaml").replace("tube-line-times.csv", "my-times.csv");
+        String times = file("tube-line-times.csv");
+
+        JsonNode said = ask("/api/file", dropped(line, "my-times.csv", times));
+
+        assertThat(said.get("kind").asText()).isEqualTo("table");
+        assertThat(said.get("problems")).isEmpty();
+        assertThat(said.get("text").asText()).isEqualTo(line);
+        assertThat(ask("/api/answer", withFile(said, times)).get("word").asText())
+                .isNotEmpty();
+    }
+
+    /** Whoever gets it needs nothing else: the schedule of a line that comes with the program is in it, too. */
+    @Test
+    void theScenarioIsHandedOverWithTheTablesThatItNames() throws Exception {
+        ObjectNode body = body(shipped("slitter")).put("name", "slitter");
+
+        HttpResponse<byte[]> answer = post("/api/scenario", body);
+
+        assertThat(answer.headers().firstValue("Content-Type")).hasValue("application/zip");
+        Map<String, String> files = new TreeMap<>();
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(answer.body()))) {
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                files.put(entry.getName(), new String(zip.readAllBytes(), StandardCharsets.UTF_8));
+            }
+        }
+        assertThat(files)
+                .containsOnlyKeys("slitter.yaml", "slitter-coils.csv")
+                .containsEntry("slitter.yaml", shipped("slitter"))
+                .containsEntry("slitter-coils.csv", file("slitter-coils.csv"));
+    }
+
+    @Test
+    void aScenarioWithoutTablesIsHandedOverAsItIs() throws Exception {
+        HttpResponse<byte[]> answer = post("/api/scenario", body(shipped("tube-line")));
+
+        assertThat(answer.headers().firstValue("Content-Type")).hasValue("application/yaml");
+        assertThat(new String(answer.body(), StandardCharsets.UTF_8)).isEqualTo(shipped("tube-line"));
     }
 }

@@ -223,4 +223,26 @@ class ServedLinesTest extends ServedPage {
         }
         assertThat(set.get("text").asText()).isEqualTo(text);
     }
+
+    @Test
+    void anEmptyValueIsCalledThat() throws Exception {
+        JsonNode problems =
+                ask("/api/edit", edit(shipped("tube-line"), "rated-speed", "")).at("/line/problems");
+
+        assertThat(problems).hasSize(1);
+        assertThat(problems.get(0).get("message").asText())
+                .isEqualTo("is empty. Give a value, with its unit if it has one.");
+    }
+
+    /** Those of the alternatives, too, in the order of the file, as check says them. */
+    @Test
+    void allFaultsOfAFileAreShownAtOnce() throws Exception {
+        String text = shipped("roll-former")
+                .replace("uncoiler-path: 9 m", "uncoiler-path: nine")
+                .replace("second person: {coil-change.crew: 2}", "second person: {coil-change.crew: many}");
+
+        assertThat(ask("/api/line", body(text)).get("problems"))
+                .extracting(problem -> problem.get("path").asText())
+                .containsExactly("entry.uncoiler-path", "alternative \"second person\": coil-change.crew");
+    }
 }

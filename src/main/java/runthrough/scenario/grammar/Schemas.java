@@ -20,6 +20,8 @@ public final class Schemas {
 
     private static final String UNSIGNED = "([0-9]+(\\.[0-9]*)?|\\.[0-9]+)([eE][+-]?[0-9]+)?";
 
+    private static final String MINUTES_AND_SECONDS = "^[0-9]+:[0-5][0-9](\\.[0-9]+)?\\s*min$";
+
     private final Map<String, ObjectNode> definitions = new TreeMap<>();
 
     /** A schema that allows anything. */
@@ -59,7 +61,8 @@ public final class Schemas {
                     .map(Schemas::spellings)
                     .collect(Collectors.joining("|"));
             ObjectNode schema = type("string");
-            schema.put("pattern", "^" + (mayBeNegative ? "[+-]?" : "\\+?") + UNSIGNED + "\\s*(" + units + ")$");
+            String number = "^" + (mayBeNegative ? "[+-]?" : "\\+?") + UNSIGNED + "\\s*(" + units + ")$";
+            schema.put("pattern", dimension == Dimension.TIME ? number + "|" + MINUTES_AND_SECONDS : number);
             ArrayNode examples = schema.putArray("examples");
             dimension.examples().forEach(examples::add);
             return schema;

@@ -43,9 +43,8 @@ public record CsvTable(List<Raw.Scalar> header, List<Row> rows) {
                 rows.add(lines.row(found));
             }
         } catch (IOException | UncheckedIOException e) {
-            Place place = rows.isEmpty()
-                    ? Place.whole(file.name())
-                    : rows.get(rows.size() - 1).place();
+            Place place =
+                    rows.isEmpty() ? lines.first() : rows.get(rows.size() - 1).place();
             problems.error(place, "", "", "is not CSV from here on", "Check quotes: each needs its closing one.");
             return Optional.empty();
         }
@@ -90,6 +89,12 @@ public record CsvTable(List<Raw.Scalar> header, List<Row> rows) {
         Lines(TextFile file, char separator) {
             this.file = file;
             this.separator = separator;
+        }
+
+        /** Where the first row begins, before any was seen. */
+        Place first() {
+            skipIdleLines();
+            return place();
         }
 
         Row row(CSVRecord row) {
