@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import io.javalin.router.JavalinDefaultRoutingApi;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import runthrough.plant.SimulationRequest;
 import runthrough.study.StudyOptions;
@@ -40,8 +41,11 @@ final class JobRoutes implements AutoCloseable {
         });
         begins(routes, "worth", (ask, draft) -> {
             SimulationRequest request = AnswerPrecision.of(draft.asked(), AnswerPrecision.AS_ASKED);
-            return listener ->
-                    WorthView.of(draft, answers.run(request, draft, StudyOptions.plain()), answers.threads(), listener);
+            Optional<SimulationRequest> opened = ask.before()
+                    .flatMap(text -> PageScenario.of(text, draft.text().file().resolveSibling(""), ask.system())
+                            .request());
+            return listener -> WorthView.of(
+                    draft, opened, answers.run(request, draft, StudyOptions.plain()), answers.threads(), listener);
         });
         begins(routes, "map", (ask, draft) -> {
             draft.asked();

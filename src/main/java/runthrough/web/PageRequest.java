@@ -25,6 +25,7 @@ import runthrough.web.job.Refusal;
  * @param y and upwards
  * @param kind of a new line
  * @param practice in which it changes coils
+ * @param opened the scenario as it was before it was changed on the page
  * @param files that the scenario names
  * @param file that was dropped on the page
  */
@@ -42,6 +43,7 @@ record PageRequest(
         @Nullable String y,
         @Nullable String kind,
         @Nullable String practice,
+        @Nullable String opened,
         @Nullable List<@Nullable Sent> files,
         @Nullable Sent file) {
 
@@ -113,6 +115,11 @@ record PageRequest(
 
     String scenario() {
         return need(text, "text");
+    }
+
+    /** The scenario as it was opened, where it was another. */
+    Optional<String> before() {
+        return Optional.ofNullable(opened).filter(before -> !before.equals(text));
     }
 
     /** What a file of the scenario is called, without its ending. */

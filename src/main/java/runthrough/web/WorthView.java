@@ -3,8 +3,12 @@ package runthrough.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import runthrough.plant.Alternative;
+import runthrough.plant.SimulationRequest;
 import runthrough.plant.handover.Handover;
+import runthrough.report.Figure;
 import runthrough.report.document.BestWorth;
+import runthrough.report.document.ChangeWorth;
 import runthrough.report.document.Document;
 import runthrough.report.document.DocumentChapter;
 import runthrough.report.document.DocumentMaker;
@@ -12,27 +16,44 @@ import runthrough.report.verdict.RunThroughResult;
 import runthrough.scenario.ScenarioReading;
 import runthrough.study.StudyListener;
 import runthrough.study.comparison.Comparison;
+import runthrough.study.comparison.ComparisonStudy;
 import runthrough.web.study.TableView;
 
 /**
  * What coil changes cost in a year and what the alternatives of the file are worth, in the words and numbers of the document that
  * is handed over.
  *
+ * @param change what the line brings against the line as it was opened, in words; empty where nothing was changed
  * @param cost of a year's stops and slowing, in words
  * @param best what the alternative worth most brings, in words; empty where none has a price
- * @param figures of that alternative: gain of a year, net present value, payback, each with its name; none where none has a price
+ * @param figures in money of the change, and of that alternative: gain of a year, net present value, payback, each with its name
  * @param tables of the alternatives beside each other
  * @param notes in words: what was not run, and how it was calculated
  */
-record WorthView(String cost, String best, List<List<String>> figures, List<TableView> tables, List<String> notes) {
+record WorthView(
+        String change,
+        String cost,
+        String best,
+        List<List<String>> figures,
+        List<TableView> tables,
+        List<String> notes) {
     WorthView {
         figures = List.copyOf(figures);
         tables = List.copyOf(tables);
         notes = List.copyOf(notes);
     }
 
-    /** That of {@code draft}, whose verdict is {@code result}. */
-    static WorthView of(PageScenario draft, RunThroughResult result, int threads, StudyListener listener) {
+    /**
+     * That of {@code draft}, whose verdict is {@code result}.
+     *
+     * @param opened the line as it was opened, where it was another
+     */
+    static WorthView of(
+            PageScenario draft,
+            Optional<SimulationRequest> opened,
+            RunThroughResult result,
+            int threads,
+            StudyListener listener) {
         ScenarioReading.Accepted written =
                 (ScenarioReading.Accepted) draft.file().with(List.of());
         PageAlternatives alternatives = PageAlternatives.of(draft);
@@ -44,9 +65,14 @@ record WorthView(String cost, String best, List<List<String>> figures, List<Tabl
         List<String> notes = new ArrayList<>(alternatives.notRun().stream()
                 .map(one -> "\"" + one.name() + "\" cannot be run: " + one.why() + ".")
                 .toList());
+        Optional<ChangeWorth> change = opened.map(before -> ChangeWorth.of(
+                changed(before, result.study().request()).run(threads, listener), handover.money(), result.texts()));
+        String said = change.map(ChangeWorth::sentence).orElse("");
+        List<List<String>> figures =
+                new ArrayList<>(figures(change.map(ChangeWorth::figures).orElse(List.of())));
         if (comparison.isEmpty()) {
             notes.add(PageAlternatives.NONE);
-            return new WorthView(cost, "", List.of(), List.of(), notes);
+            return new WorthView(said, cost, "", figures, List.of(), notes);
         }
         Document document = document(result, handover, comparison);
         DocumentChapter worth = chapter(document, "worth");
@@ -55,16 +81,22 @@ record WorthView(String cost, String best, List<List<String>> figures, List<Tabl
                 worth.tables().stream().skip(1).map(TableView::of).toList());
         tables.add(TableView.of(chapter(document, "alternatives").tables().get(0)));
         Optional<BestWorth> best = handover.money().flatMap(money -> BestWorth.of(comparison.get(), money));
+        figures.addAll(figures(best.map(BestWorth::figures).orElse(List.of())));
         return new WorthView(
-                cost,
-                best.map(any -> document.worth().get(0)).orElse(""),
-                best.map(WorthView::figures).orElse(List.of()),
-                tables,
-                notes);
+                said, cost, best.map(any -> document.worth().get(0)).orElse(""), figures, tables, notes);
     }
 
-    private static List<List<String>> figures(BestWorth best) {
-        return best.figures().stream()
+    /** The line as it was opened and as it is now, both run alike. */
+    private static ComparisonStudy changed(SimulationRequest before, SimulationRequest now) {
+        return new ComparisonStudy(
+                new Alternative("as it was opened", before.with(now.run()).with(now.resultsIn())),
+                List.of(new Alternative("as it is now", now)),
+                List.of(),
+                now.run().target());
+    }
+
+    private static List<List<String>> figures(List<Figure> figures) {
+        return figures.stream()
                 .map(figure -> List.of(figure.name(), figure.value().text()))
                 .toList();
     }

@@ -137,12 +137,7 @@ class ServedAnswersTest extends ServedPage {
     /** The figures that people repeat stand in the tables of the document, whatever their headings are. */
     @Test
     void whatTheBestAlternativeIsWorthIsThatOfTheDocument() throws IOException, InterruptedException {
-        JsonNode begun = ask("/api/job/worth", body(shipped("tube-line")));
-        JsonNode state;
-        do {
-            state = ask("/api/job", begun);
-        } while (state.get("result").isNull());
-        JsonNode worth = state.get("result");
+        JsonNode worth = worth(body(shipped("tube-line")));
 
         assertThat(worth.at("/figures/0/1").asText()).isEqualTo("\"as written\"");
         assertThat(worth.get("figures")).hasSize(4);
@@ -157,6 +152,34 @@ class ServedAnswersTest extends ServedPage {
             String value = worth.get("figures").get(i).get(1).asText().replace('\u00a0', ' ');
             assertThat(ofIt).contains(value.replaceAll(" (EUR|years)", ""));
         }
+    }
+
+    /** The same as compare says of a line and the same line with the change as an alternative. */
+    @Test
+    void whatAChangeOfTheLineBringsIsThatOfTheComparison() throws IOException, InterruptedException {
+        String opened = shipped("tube-line");
+        String faster = opened.replace("speed: 45 m/min", "speed: 54 m/min");
+
+        JsonNode worth = worth(body(faster).put("opened", opened));
+
+        JsonNode compared = worth(body(opened + "\n").put("opened", opened));
+        assertThat(compared.get("change").asText().replace('\u00a0', ' '))
+                .isEqualTo(
+                        "Against the line as it was opened, in a year: no difference in good output is shown;"
+                                + " none in lost time. At the values given that is 0 EUR a year, before what the change costs.");
+        assertThat(worth.get("change").asText()).contains("more good output", "more lost time", "EUR (");
+        assertThat(worth.at("/figures/0/0").asText()).isEqualTo("Gain of this change a year");
+        assertThat(worth.at("/figures/1/0").asText()).isEqualTo("Worth most");
+    }
+
+    private static JsonNode worth(ObjectNode question) throws IOException, InterruptedException {
+        JsonNode begun = ask("/api/job/worth", question);
+        JsonNode state;
+        do {
+            state = ask("/api/job", begun);
+            assertThat(state.get("failed").isNull()).as(state.toString()).isTrue();
+        } while (state.get("result").isNull());
+        return state.get("result");
     }
 
     @Test

@@ -91,7 +91,8 @@ public record RunThroughResult(
                 .toList();
     }
 
-    Texts texts() {
+    /** For its numbers, in its units. */
+    public Texts texts() {
         return new Texts(system(), verdict().chance());
     }
 
