@@ -15,6 +15,7 @@ export class Worth {
   /** Has it worked out for the line as it now is; until then what is shown is that of the line before. */
   work() {
     const { text, units } = this.state;
+    this.text = text;
     byId("worth").classList.add("waiting");
     byId("worth-line").classList.add("waiting");
     this.#latest.run((signal) => job("worth", { text, units }, () => {}, signal)).then((worth) => worth && this.show(worth)).catch((e) => {
@@ -38,10 +39,19 @@ export class Worth {
     byId("worth").classList.remove("waiting");
     const line = byId("worth-line");
     line.classList.remove("waiting");
-    line.replaceChildren(el("span", {}, cost.split(":")[0]), ...figures.map(([name, value]) => el("span", {}, `${name}: `, el("b", {}, value))));
+    const [[most, alternative] = [], ...others] = figures;
+    line.replaceChildren(el("span", {}, cost.split(":")[0]),
+      ...(most ? [el("span", {}, `${most}: `, el("b", {}, alternative), ` compared with ${today(this.text)}`)] : []),
+      ...others.map(([name, value]) => el("span", {}, `${name}: `, el("b", {}, value))));
     byId("worth").replaceChildren(
       ...[cost, best].filter((said) => said).map((said) => el("p", { class: "lead" }, said)),
       ...tables.map((one) => [el("h2", {}, one.caption), el("div", { class: "scroll", tabindex: 0, role: "region", "aria-label": one.caption }, table(one.head, one.rows))]).flat(),
       ...notes.map((note) => el("p", { class: "hint" }, note)));
   }
+}
+
+/** What alternatives are compared with: the one that the file calls today's, else the line as it is written. */
+function today(text) {
+  const named = /^today: *(["']?)(.+?)\1 *(?:#.*)?$/m.exec(text)?.[2];
+  return named ? `today's "${named}"` : "the line as written";
 }
