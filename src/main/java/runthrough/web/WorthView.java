@@ -6,7 +6,6 @@ import java.util.Optional;
 import runthrough.plant.Alternative;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.handover.Handover;
-import runthrough.report.Figure;
 import runthrough.report.document.BestWorth;
 import runthrough.report.document.ChangeWorth;
 import runthrough.report.document.Document;
@@ -24,16 +23,20 @@ import runthrough.web.study.TableView;
  * is handed over.
  *
  * @param change what the line brings against the line as it was opened, in words; empty where nothing was changed
+ * @param gain of a year that the change brings, in money; empty where nothing was changed, or no values in money were given
  * @param cost of a year's stops and slowing, in words
  * @param best what the alternative worth most brings, in words; empty where none has a price
- * @param figures in money of the change, and of that alternative: gain of a year, net present value, payback, each with its name
+ * @param today what the alternatives are compared with
+ * @param figures of that alternative: gain of a year, net present value, payback, each with its name; none where none has a price
  * @param tables of the alternatives beside each other
  * @param notes in words: what was not run, and how it was calculated
  */
 record WorthView(
         String change,
+        String gain,
         String cost,
         String best,
+        String today,
         List<List<String>> figures,
         List<TableView> tables,
         List<String> notes) {
@@ -68,11 +71,10 @@ record WorthView(
         Optional<ChangeWorth> change = opened.map(before -> ChangeWorth.of(
                 changed(before, result.study().request()).run(threads, listener), handover.money(), result.texts()));
         String said = change.map(ChangeWorth::sentence).orElse("");
-        List<List<String>> figures =
-                new ArrayList<>(figures(change.map(ChangeWorth::figures).orElse(List.of())));
+        String gain = change.flatMap(ChangeWorth::gain).orElse("");
         if (comparison.isEmpty()) {
             notes.add(PageAlternatives.NONE);
-            return new WorthView(said, cost, "", figures, List.of(), notes);
+            return new WorthView(said, gain, cost, "", alternatives.today(), List.of(), List.of(), notes);
         }
         Document document = document(result, handover, comparison);
         DocumentChapter worth = chapter(document, "worth");
@@ -81,9 +83,15 @@ record WorthView(
                 worth.tables().stream().skip(1).map(TableView::of).toList());
         tables.add(TableView.of(chapter(document, "alternatives").tables().get(0)));
         Optional<BestWorth> best = handover.money().flatMap(money -> BestWorth.of(comparison.get(), money));
-        figures.addAll(figures(best.map(BestWorth::figures).orElse(List.of())));
         return new WorthView(
-                said, cost, best.map(any -> document.worth().get(0)).orElse(""), figures, tables, notes);
+                said,
+                gain,
+                cost,
+                best.map(any -> document.worth().get(0)).orElse(""),
+                alternatives.today(),
+                best.map(WorthView::figures).orElse(List.of()),
+                tables,
+                notes);
     }
 
     /** The line as it was opened and as it is now, both run alike. */
@@ -95,8 +103,8 @@ record WorthView(
                 now.run().target());
     }
 
-    private static List<List<String>> figures(List<Figure> figures) {
-        return figures.stream()
+    private static List<List<String>> figures(BestWorth best) {
+        return best.figures().stream()
                 .map(figure -> List.of(figure.name(), figure.value().text()))
                 .toList();
     }

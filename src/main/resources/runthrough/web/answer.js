@@ -1,6 +1,7 @@
 // The verdict and its numbers, each of which opens to show where it comes from.
 import { byId, el, svg, colour } from "./dom.js";
 import { sureness } from "./charts.js";
+import { calledApart } from "./inputs.js";
 import { table } from "./shown.js";
 import { apart, digits } from "./words.js";
 
@@ -12,12 +13,13 @@ export function showAnswer(answer) {
   if (byId("word").textContent !== answer.word) byId("word").textContent = answer.word;
   const { short, rest } = parted(answer.sentence);
   // A sentence of its own stands apart from the word.
-  byId("short").textContent = /^[A-Z]/.test(short) ? `– ${short.charAt(0).toLowerCase()}${short.slice(1)}` : short;
+  byId("short").textContent = /^[A-Z]/.test(short) ? `– ${short.charAt(0).toLowerCase()}${short.slice(1)}${allowed(answer, short, rest)}` : short;
   byId("sentence").textContent = rest;
   byId("further").textContent = answer.further;
   byId("limiting-factor").textContent = answer.limitingFactor;
   byId("spare").textContent = answer.spare;
   byId("changes").replaceChildren(...answer.help.map((one) => el("li", {}, one)));
+  byId("to-fix").classList.toggle("unneeded", answer.style === "runs-through");
   byId("fix").textContent = answer.style === "runs-through" ? "Find how far it could go" : "Find what would fix it";
   showCauses(answer.causes);
   sureness(answer);
@@ -32,6 +34,12 @@ function parted(sentence) {
   if (at < 0) return { short: sentence, rest: "" };
   const rest = sentence.slice(at + 2);
   return { short: sentence.slice(0, at + (sentence[at] === "." ? 1 : 0)), rest: rest.charAt(0).toUpperCase() + rest.slice(1) };
+}
+
+/** How often is still allowed, beside how often it is, so that a line that stops and runs through is none that does both. */
+function allowed(answer, short, rest) {
+  const target = /^Target ([^.;]+)\./.exec(rest);
+  return target && /^(Stops|Slows)/.test(short) ? ` (allowed ${target[1]})` : "";
 }
 
 const ROOMS = ["mark", "sentence", "further", "sure", "limiting-factor", "spare", "changes"];
@@ -125,21 +133,26 @@ export function showPinned(pins, line, answer, { use, remove }) {
   byId("tab-pinned").hidden = !pins.length;
   if (!pins.length || !answer) return;
   const all = [...pins, { line, answer }];
+  const isRough = pins.some((pin) => pin.answer.effort < pin.answer.efforts);
+  byId("pins-note").textContent = isRough ? "Pinned lines are run again to be surer …" : "";
   const said = (figure) => (figure ? `${figure.value}${figure.note ? ` (${figure.note})` : ""}` : "–");
   const rows = [["Verdict", ...all.map((one) => one.answer.word)]];
   for (const { name } of answer.figures) rows.push([name, ...all.map((one) => said(one.answer.figures.find((figure) => figure.name === name)))]);
   for (const path of new Set(all.flatMap((one) => one.line.fields.map((field) => field.path)))) {
     const fields = all.map((one) => one.line.fields.find((field) => field.path === path));
-    const row = [fields.find((field) => field).name, ...fields.map((field) => field?.shown ?? "–")];
+    const holder = all.find((_, i) => fields[i]);
+    const row = [calledApart(fields.find((field) => field), holder.line.fields), ...fields.map((field) => field?.shown ?? "–")];
     // A figure of the line and the one input behind it are the same number.
     const isSaid = rows.some((other) => other.slice(1).join() === row.slice(1).join());
     if (new Set(fields.map((field) => field?.si)).size > 1 && !isSaid) rows.push(row);
   }
-  const made = table(["number", ...pins.map((pin, i) => pin.name ?? `pinned ${i + 1}`), "this line"], rows);
+  const made = table(["number", ...pins.map((pin, i) => `${i + 1}: ${pin.label}`), "this line"], rows);
   byId("pinned-table").replaceChildren(...made.children);
   // Buttons stay while answers become surer: somebody may be about to click one.
-  if (byId("pins").childElementCount === 2 * pins.length) return;
-  byId("pins").replaceChildren(...pins.flatMap((_, i) => [
-    el("button", { type: "button", onclick: () => use(i) }, `Use pinned ${i + 1}`),
-    el("button", { type: "button", onclick: () => remove(i) }, `Remove pinned ${i + 1}`)]));
+  if (byId("pins").childElementCount !== 2 * pins.length) {
+    byId("pins").replaceChildren(...pins.flatMap((_, i) => [
+      el("button", { type: "button", onclick: () => use(i) }, `Use pinned ${i + 1}`),
+      el("button", { type: "button", onclick: () => remove(i) }, `Remove pinned ${i + 1}`)]));
+  }
+  pins.forEach((pin, i) => [...byId("pins").children].slice(2 * i, 2 * i + 2).forEach((button) => button.setAttribute("title", pin.label)));
 }

@@ -5,12 +5,19 @@ import { apart, clock, digits, given, percent } from "./words.js";
 
 const TALL = 230;
 const LEVEL_TALL = 220;
+/** Room (px of the chart of margins) for what is said at a side of its zero. */
+const SAID_WIDE = 104;
+/** Steps (min) of an axis of times that has hours. */
+const CLOCK_STEPS = [0.25, 0.5, 1, 2, 5, 10, 15, 30, 60, 120, 240, 480];
+/** From this time (min) on an axis of times has hours, as the clock beside it. */
+const HOURS = 120;
 
 function axis(label, more = {}) {
   return {
     label, labelSize: 22, size: 56, stroke: colour("faint"), font: '12px "DejaVu Sans", Verdana, sans-serif',
     labelFont: '12px "DejaVu Sans", Verdana, sans-serif',
-    grid: { stroke: colour("line"), width: 1 }, ticks: { stroke: colour("line"), width: 1 }, ...more,
+    grid: { stroke: colour("line"), width: 1 }, ticks: { stroke: colour("line"), width: 1 },
+    values: (_, ticks) => ticks.map((value) => apart(String(Number(value.toPrecision(10))))), ...more,
   };
 }
 
@@ -81,7 +88,7 @@ export class LevelChart {
       height: LEVEL_TALL,
       scales: { x: { time: false }, m: { range: [0, Math.max(1e-9, most * length.per * 1.05)] }, v: { range: [0, this.look.topSpeed * speed.per * 1.1] } },
       axes: [
-        axis("time, min", { size: 44 }),
+        axis(...(from / 60 < HOURS ? ["time, min", { size: 44 }] : ["time, h:min:s", { size: 44, space: 80, incrs: CLOCK_STEPS, values: (_, ticks) => ticks.map((minutes) => clock(Math.round(minutes * 60))) }])),
         ...(stores ? [axis(`level, ${length.symbol}`, { scale: "m" })] : []),
         axis(`speed, ${speed.symbol}`, { scale: "v", side: stores ? 1 : 3, grid: { show: !stores } }),
       ],
@@ -177,7 +184,7 @@ export function marginChart(margin, words) {
   const picture = svg("svg", { viewBox: `0 0 ${w} ${h}`, role: "presentation" });
   const text = (attributes, said) => svg("text", { "font-size": 12, fill: colour("faint"), "font-family": "DejaVu Sans, Verdana, sans-serif", ...attributes }, said);
   margin.counts.forEach((count, i) => {
-    const tall = ((h - bottom - 12) * count) / most;
+    const tall = ((h - bottom - 24) * count) / most;
     const short = margin.from + ((i + 0.5) * (margin.to - margin.from)) / bins < 0;
     if (count > 0) {
       picture.append(svg("rect", { x: left + i * barWide, y: h - bottom - Math.max(1.5, tall), width: Math.max(1, barWide - 1), height: Math.max(1.5, tall),
@@ -187,18 +194,19 @@ export function marginChart(margin, words) {
   picture.append(svg("path", { d: `M ${left} ${h - bottom} H ${w - 6}`, stroke: colour("edge") }));
   if (margin.from <= 0 && margin.to >= 0) {
     picture.append(svg("path", { d: `M ${x(0)} 8 V ${h - bottom}`, stroke: colour("limit"), "stroke-width": 2, "stroke-dasharray": "6 3" }));
-    const isLast = x(0) > w - 80;
-    picture.append(text({ x: x(0) + (isLast ? -4 : 4), y: 14, "text-anchor": isLast ? "end" : "start", fill: colour("limit") }, "too little strip"));
+    // Each on its side of zero, where it has room.
+    if (x(0) - left > SAID_WIDE) picture.append(text({ x: x(0) - 6, y: 14, "text-anchor": "end", fill: colour("limit") }, "too little strip"));
+    if (w - x(0) > SAID_WIDE) picture.append(text({ x: x(0) + 6, y: 14 }, "enough strip"));
   }
   for (const tick of ticks(margin.from * length.per, margin.to * length.per)) {
     picture.append(text({ x: x(tick / length.per), y: h - bottom + 16, "text-anchor": "middle" }, apart(digits(tick))));
   }
   picture.append(text({ x: (w + left) / 2, y: h - 6, "text-anchor": "middle" }, `margin at the rated speed, ${length.symbol}`));
-  picture.append(text({ x: left - 6, y: 18, "text-anchor": "end" }, String(most)));
+  picture.append(text({ x: left - 6, y: 28, "text-anchor": "end" }, apart(String(most))));
   picture.append(text({ x: left - 6, y: h - bottom, "text-anchor": "end" }, "0"));
   picture.append(text({ x: 12, y: (h - bottom) / 2 + 6, transform: `rotate(-90 12 ${(h - bottom) / 2 + 6})`, "text-anchor": "middle" }, "coil changes"));
   place.replaceChildren(picture);
-  byId("margin-note").textContent = `Of ${margin.total} coil changes, ${margin.short} stopped or slowed the process. Half had a margin of at least ${words.length(margin.median)}.`;
+  byId("margin-note").textContent = `Of ${apart(String(margin.total))} coil changes, ${apart(String(margin.short))} stopped or slowed the process. Half had a margin of at least ${words.length(margin.median)}.`;
 }
 
 function ticks(from, to) {
@@ -266,7 +274,7 @@ export function sureness(answer) {
   picture.append(svg("path", { d: `M ${x(answer.target)} 1 V 15`, stroke: colour("limit"), "stroke-width": 2.5, "stroke-dasharray": "4 2", "vector-effect": "non-scaling-stroke" }));
   place.replaceChildren(picture);
   const words = answer.chance
-    ? `${percent(answer.share.mean)} run through, 95 % interval ${percent(low)} to ${percent(high)}, from ${answer.changes} coil changes`
+    ? `${percent(answer.share.mean)} run through, 95 % interval ${percent(low)} to ${percent(high)}, from ${apart(String(answer.changes))} coil changes`
     : `${percent(answer.share.mean)} run through; nothing is random`;
   place.setAttribute("aria-label", `${words}; target ${given(answer.target)}`);
   byId("sure").textContent = `${words}. Dashed mark: target ${given(answer.target)}.${answer.refining ? " Running it again to be surer …" : ""}`;

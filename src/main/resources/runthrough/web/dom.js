@@ -25,6 +25,16 @@ export function svg(name, attributes = {}, ...children) {
 /** A colour of the page's present look. */
 export const colour = (name) => getComputedStyle(document.documentElement).getPropertyValue(`--${name}`).trim();
 
+const TYPING = "typing";
+
+/** Marks `box` while somebody types in it, until what is typed is taken by Enter or by leaving it. */
+export function watchTyping(box) {
+  box.addEventListener("input", () => (box.dataset[TYPING] = "true"));
+  for (const end of ["change", "blur"]) box.addEventListener(end, () => delete box.dataset[TYPING]);
+}
+
+export const isTyping = (box) => TYPING in box.dataset;
+
 export const reducedMotion = () => matchMedia("(prefers-reduced-motion: reduce)").matches;
 
 /** Saves `blob` under `name` as a download. */

@@ -15,7 +15,7 @@ const WIDE = {
   process: 995, processWide: 170, pairs: 6, spiral: 210, inset: 70, lead: 60, box: 260, entryDial: { x: 370, y: 150, r: 46 }, processDial: { x: 1080, y: 140, r: 62 },
 };
 const NARROW = {
-  wide: 720, tall: 420, strip: 300, coils: [62, 182], coil: 52, coilY: 190, joiner: 280, left: 345, right: 570, top: 100, middle: 480,
+  wide: 720, tall: 440, strip: 300, coils: [62, 182], coil: 52, coilY: 190, joiner: 280, left: 345, right: 570, top: 100, middle: 480,
   process: 590, processWide: 120, pairs: 3, spiral: 120, inset: 40, lead: 24, box: 130, brief: true, entryDial: { x: 280, y: 165, r: 48 }, processDial: { x: 650, y: 165, r: 54 },
 };
 /** On screens that are no wider stands the narrow picture, as the style sheet has it. */

@@ -2,6 +2,7 @@
 import { ask, Latest } from "./api.js";
 import { byId, el } from "./dom.js";
 import { job } from "./jobs.js";
+import { showPart } from "./tabs.js";
 
 export class Fixes {
   /** `page`: `state`, `read(text)` and `take(text, line, paths)` of the page. */
@@ -10,6 +11,12 @@ export class Fixes {
     this.found = null;
     this.running = new Latest();
     byId("fix").addEventListener("click", () => this.find());
+    byId("to-fix").addEventListener("click", () => {
+      showPart("why");
+      byId("fix").scrollIntoView({ block: "center" });
+      byId("fix").focus({ preventScroll: true });
+      this.find();
+    });
   }
 
   find() {

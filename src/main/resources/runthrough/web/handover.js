@@ -80,7 +80,25 @@ export function wireHandover(state) {
     history.replaceState(null, "", link);
     await navigator.clipboard?.writeText(link).catch(() => {});
   }, "The link is in the address bar, and copied where the browser allows it."));
-  addEventListener("keydown", (event) => {
-    if (event.key === "Escape") for (const menu of document.querySelectorAll(".menu[open]")) menu.open = false;
-  });
+  byId("handover").querySelector(".sheet").addEventListener("click", (event) => event.target.closest("button") && close(byId("handover")));
+  // What was said stays until somebody goes on with something else.
+  addEventListener("pointerdown", () => note.textContent.endsWith("…") || (note.textContent = ""));
+}
+
+/** A menu closes where something else is clicked, is gone to or opens, and by Escape. */
+export function wireMenus() {
+  const menus = [...document.querySelectorAll(".menu")];
+  addEventListener("pointerdown", (event) => menus.forEach((menu) => menu.contains(event.target) || (menu.open = false)));
+  addEventListener("keydown", (event) => event.key === "Escape" && menus.filter((menu) => menu.open).forEach(close));
+  for (const menu of menus) {
+    menu.addEventListener("focusout", (event) => event.relatedTarget && !menu.contains(event.relatedTarget) && (menu.open = false));
+    menu.addEventListener("toggle", () => menu.open && menus.forEach((other) => other === menu || (other.open = false)));
+  }
+}
+
+/** Closes `menu`; who was in it by keyboard is at its button again. */
+function close(menu) {
+  const isIn = menu.contains(document.activeElement);
+  menu.open = false;
+  if (isIn) menu.querySelector("summary").focus();
 }

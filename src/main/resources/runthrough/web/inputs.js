@@ -1,5 +1,5 @@
 // The line as described: fields, sliders for what people ask first, the work of a coil change, and the file itself.
-import { byId, el } from "./dom.js";
+import { byId, el, isTyping, watchTyping } from "./dom.js";
 import { workedOut } from "./sums.js";
 import { digits } from "./words.js";
 import { WorkList } from "./work.js";
@@ -84,6 +84,7 @@ export class Inputs {
     const change = el("span", { class: "change" });
     const note = el("span", { class: "as-written", id: `${id}-note` });
     const fault = el("p", { class: "fault", hidden: true });
+    watchTyping(box);
     box.addEventListener("change", () => this.typed(field.path, box.value));
     const shown = { box, range, note, fault, change, held: false, isLever: where === "quick" };
     range?.addEventListener("input", () => {
@@ -117,7 +118,7 @@ export class Inputs {
   update(line) {
     for (const field of line.fields) {
       for (const shown of this.fields.get(field.path) ?? []) {
-        if (document.activeElement !== shown.box) shown.box.value = field.shown;
+        if (!isTyping(shown.box) && !shown.box.hasAttribute("aria-invalid") && shown.box.value !== field.shown) shown.box.value = field.shown;
         if (shown.range && !shown.held) shown.range.value = String(field.si);
         shown.range?.setAttribute("aria-valuetext", field.shown);
         shown.note.textContent = [field.written === field.shown ? "" : `in the file: ${field.written}`, shown.isLever ? "" : field.from].filter((said) => said).join("; ");
@@ -171,6 +172,20 @@ export class Inputs {
       }
     }
   }
+
+  /** The part of the page that somebody is at and that one of `tried` is shown in, or null. */
+  place(tried) {
+    const all = [...tried.flatMap((path) => this.fields.get(path) ?? []).map((one) => one.fault), ...this.work.elements.map((one) => one.fault)].filter((fault) => !fault.hidden);
+    const mine = all.find((fault) => fault.parentElement.contains(document.activeElement)) ?? all.find((fault) => fault.offsetParent);
+    return mine?.parentElement ?? null;
+  }
+}
+
+/** The name of `one`, a field or an axis, with its part of the line where others of `all` have the same. */
+export function calledApart(one, all) {
+  const isAlone = all.every((other) => other === one || other.path === one.path || other.name !== one.name);
+  const group = GROUPS[one.path.replace(/[.[].*/, "")];
+  return isAlone || !group ? one.name : `${group} ${one.name.charAt(0).toLowerCase()}${one.name.slice(1)}`;
 }
 
 /** Keeps in this browser what the stopwatch may time. */

@@ -111,7 +111,7 @@ export class Joiner {
     this.head = svg("rect", { class: "busy", x: x - 7, y: 252, width: 14, height: 42 });
     const name = svg("text", { x, y: 346, "text-anchor": "middle", class: "big" }, look.joins ? "Joiner" : "Threading");
     this.left = svg("text", { x, y: frame.strip + (frame.brief ? 108 : 72), "text-anchor": "middle", class: "count" });
-    this.doing = svg("text", { x, y: frame.strip + 95, "text-anchor": "middle", class: "doing" });
+    this.doing = svg("text", { x, y: frame.strip + (frame.brief ? 133 : 95), "text-anchor": "middle", class: "doing at-joiner" });
     this.rejected = svg("text", { x, y: 228, "text-anchor": "middle", class: "halttext" });
     this.people = new People(x + 30, 336);
     this.idle = new People(x - 58, 322, 2, "person idle");
@@ -148,8 +148,7 @@ export class Process {
       const hub = svg("path", { class: "frame" });
       return { cx, hub, group: svg("g", {}, svg("circle", { class: "roll", cx, cy: this.strip - 15, r: 13 }), svg("circle", { class: "roll", cx, cy: this.strip + 15, r: 13 }), hub) };
     });
-    const place = frame.brief ? { x: frame.wide - 6, y: 408, "text-anchor": "end" } : { x: middle, y: 382, "text-anchor": "middle" };
-    this.state = svg("text", { ...place, class: "halttext count" });
+    this.state = svg("text", { x: frame.wide - 6, y: frame.brief ? 408 : 382, "text-anchor": "end", class: "halttext count" });
     this.group = svg("g", { class: "process" }, box, ...this.rolls.map((roll) => roll.group),
       svg("text", { x: middle, y: 356, "text-anchor": "middle", class: "big" }, "Process"), this.state);
   }

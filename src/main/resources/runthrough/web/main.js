@@ -2,12 +2,12 @@
 import { ask, attached, Latest, shippedLines } from "./api.js";
 import { giveUpRoom, showAnswer, showList, showNoAnswer } from "./answer.js";
 import { curveChart, LevelChart, marginChart } from "./charts.js";
-import { byId, el } from "./dom.js";
+import { byId, el, isTyping } from "./dom.js";
 import { Drawing } from "./drawing.js";
 import { Files } from "./files.js";
 import { Fixes } from "./fixes.js";
 import { CapacityGrip, SpeedGrip } from "./grips.js";
-import { linkedLine, wireHandover } from "./handover.js";
+import { linkedLine, wireHandover, wireMenus } from "./handover.js";
 import { History } from "./history.js";
 import { Inputs } from "./inputs.js";
 import { job } from "./jobs.js";
@@ -45,11 +45,15 @@ const inputs = new Inputs(change);
 inputs.onText = (text) => read(text);
 const capacityGrip = new CapacityGrip(drawing, inputs);
 const speedGrip = new SpeedGrip(drawing, inputs);
-const page = { state, history, player, open: openOther, read, take, complain, fastest, restore };
+const page = {
+  state, history, player, open: openOther, read, take, complain, fastest, restore, idle,
+  opened: () => inputs.opened,
+  isSettled: () => document.body.dataset.settled === "true",
+};
 const fixes = new Fixes(page);
 const map = new LineMap(state);
 const pins = new Pins(page);
-const worth = new Worth(state);
+const worth = new Worth(page);
 projects = new Projects(page);
 const studies = new Studies(state);
 new Files(page, studies);
@@ -135,16 +139,22 @@ async function send() {
 
 function take(text, line, tried, isSliding = false, movedAt = Date.now()) {
   const faulty = line.problems.length > 0;
+  const isRefused = faulty && tried.length > 0;
+  const at = document.activeElement.getBoundingClientRect().top;
   byId("faults").hidden = !faulty;
+  byId("faults").classList.toggle("slim", isRefused);
   byId("faults-title").textContent = tried.length ? "This change cannot be made; the line stays as it was" : "This line cannot be run as described";
   showList("faults", "fault-list", line.problems.map((problem) => problem.whole));
-  if (faulty && tried.length) {
+  if (isRefused) {
     // A value that breaks the line is shown at its field; the line that can be run stays on the page, with its answer.
     inputs.faults(line.problems, tried);
+    // Where somebody is at work stays where it is, with what is wrong in sight.
+    scrollBy({ top: document.activeElement.getBoundingClientRect().top - at, behavior: "instant" });
+    inputs.place(tried)?.scrollIntoView({ block: "nearest", behavior: "instant" });
     return;
   }
   state.text = text;
-  for (const one of [curving, fixes.running, map.running, worth, studies]) one.stop();
+  for (const one of [curving, fixes.running, map.running, pins, worth, studies]) one.stop();
   if (faulty) {
     // Nothing of another line stays where this one has no answer.
     answering.stop();
@@ -161,8 +171,8 @@ function take(text, line, tried, isSliding = false, movedAt = Date.now()) {
   byId("title").textContent = line.title;
   byId("what").textContent = purpose(line.look);
   document.title = `${line.title} – Runthrough`;
-  inputs.take(line, text);
   inputs.faults([], tried);
+  inputs.take(line, text);
   pins.offer(line);
   forget();
   answer();
@@ -202,7 +212,7 @@ function answer() {
     const body = { text: state.text, units: state.units };
     const quick = await ask("/api/answer", { ...body, effort: 0 }, signal);
     inputs.fit(quick.lever);
-    show(quick, true);
+    show(quick, true, 0);
     // The same coil change as before: with the same random numbers one sees what the change does to it.
     const same = player.course ? { replication: player.course.replication, change: player.course.worst } : {};
     showCourse(new Course(await ask("/api/course", { ...body, ...same }, signal)));
@@ -214,8 +224,9 @@ function answer() {
     updateGrips();
     for (let effort = 1; effort <= quick.efforts; effort++) {
       await idle(signal);
-      show(await ask("/api/answer", { ...body, effort }, signal), effort < quick.efforts);
+      show(await ask("/api/answer", { ...body, effort }, signal), effort < quick.efforts, effort);
     }
+    pins.refine();
     worth.work();
     if (state.line.look.form !== "none") drawCurve();
   }).catch(complain);
@@ -226,12 +237,13 @@ function reveal() {
   document.body.classList.remove("unread");
 }
 
-function show(given, refining) {
+function show(given, refining, effort) {
   reveal();
   document.body.classList.remove("faulty");
   state.answer = given;
   state.drawnAt = ++drawn;
   given.refining = refining && given.chance;
+  given.effort = effort;
   showAnswer(given);
   marginChart(given.margin, state.words);
   pins.show();
@@ -289,13 +301,16 @@ const undo = (steps) => {
 };
 byId("undo").addEventListener("click", () => undo(-1));
 byId("redo").addEventListener("click", () => undo(1));
+/** Within what is being typed, and in what is no value of the line, the browser undoes. */
+const isOfLine = (target) => !target.closest?.("dialog") && (!target.matches?.("input[type=text], textarea") || (target.closest(".field, .element") && !isTyping(target)));
 addEventListener("keydown", (event) => {
-  const isTyping = event.target.matches?.("input[type=text], textarea");
-  if (isTyping || !(event.ctrlKey || event.metaKey)) return;
+  if (!(event.ctrlKey || event.metaKey) || !isOfLine(event.target)) return;
   const key = event.key.toLowerCase();
   if (key !== "z" && key !== "y") return;
   event.preventDefault();
-  undo(key === "y" || event.shiftKey ? 1 : -1);
+  // What was refused is taken back first.
+  if (event.target.getAttribute?.("aria-invalid")) read(state.text).catch(complain);
+  else undo(key === "y" || event.shiftKey ? 1 : -1);
 });
 byId("shipped").addEventListener("change", (event) => {
   const one = state.shipped.find((line) => line.name === event.target.value);
@@ -325,7 +340,7 @@ function fit() {
   if (drawing.fit()) player.show();
 }
 
-addEventListener("pagehide", () => [curving, fixes.running, map.running, worth, studies].forEach((one) => one.stop()));
+addEventListener("pagehide", () => [curving, fixes.running, map.running, pins, worth, studies].forEach((one) => one.stop()));
 onPart((name) => {
   // A chart that was drawn where it had no room is drawn anew.
   if (name === "charts" && state.curve) curveChart(state.curve, state.words);
@@ -344,6 +359,7 @@ async function begin() {
   state.shipped = await shippedLines();
   byId("shipped").replaceChildren(el("option", { value: "" }, "choose a line that comes with the program …"), ...state.shipped.map((line) => el("option", { value: line.name }, line.title)));
   wireHandover(state);
+  wireMenus();
   const linked = await linkedLine();
   const kept = History.kept();
   const first = state.shipped[0];

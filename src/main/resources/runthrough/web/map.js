@@ -1,5 +1,6 @@
 // Where the line runs through: a map over two of its numbers, drawn by the program.
 import { byId, el } from "./dom.js";
+import { calledApart } from "./inputs.js";
 import { Progress } from "./jobs.js";
 
 export class LineMap {
@@ -13,7 +14,7 @@ export class LineMap {
   /** What it may go over. */
   offer(line) {
     for (const [id, wanted] of [["map-x", line.mapX], ["map-y", line.mapY]]) {
-      byId(id).replaceChildren(...line.axes.map((axis) => el("option", { value: axis.path, selected: axis.path === wanted }, axis.name)));
+      byId(id).replaceChildren(...line.axes.map((axis) => el("option", { value: axis.path, selected: axis.path === wanted }, calledApart(axis, line.axes))));
     }
   }
 

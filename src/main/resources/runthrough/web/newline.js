@@ -55,7 +55,10 @@ export class NewLine {
     const id = `new-${field.path.replaceAll(".", "-")}`;
     const box = el("input", { type: "text", id, autocomplete: "off", value: field.shown, "aria-describedby": `${id}-note` });
     const { note, fault, mark } = notes(id, () => box.value.trim() !== field.shown);
-    box.addEventListener("input", mark);
+    box.addEventListener("input", () => {
+      mark();
+      this.mend(fault);
+    });
     return { path: field.path, fault,
       change: () => (box.value.trim() === field.shown ? null : { path: field.path, value: meant(box.value, field) }),
       row: el("div", { class: "field" }, el("label", { for: id }, field.name), box, note, fault) };
@@ -73,11 +76,19 @@ export class NewLine {
     const fill = () => {
       const values = ways.value === one.kind ? one.values : ways.value === "constant" ? [one.values[1]] : TIMES[ways.value].labels.map(() => "");
       boxes = TIMES[ways.value].labels.map((label, at) => el("input", { type: "text", autocomplete: "off", required: true, value: values[at], "aria-label": `${one.name}, ${label}`, "aria-describedby": `${id}-note` }));
-      for (const box of boxes) box.addEventListener("input", mark);
+      for (const box of boxes) {
+        box.addEventListener("input", () => {
+          mark();
+          this.mend(fault);
+        });
+      }
       place.replaceChildren(...boxes.map((box, at) => el("label", {}, TIMES[ways.value].labels[at], box)));
       mark();
     };
-    ways.addEventListener("change", fill);
+    ways.addEventListener("change", () => {
+      fill();
+      this.mend(fault);
+    });
     fill();
     return { path, fault,
       change: () => (isUsual() ? null : retimed(path, ways.value, said())),
@@ -101,6 +112,13 @@ export class NewLine {
     }
     this.dialog.close();
     await this.page.open(text, (title || "new-line").toLowerCase().replace(/[^a-z0-9]+/g, "-"));
+  }
+
+  /** What was wrong with an answer is none of the one that takes its place. */
+  mend(fault) {
+    if (fault.hidden) return;
+    fault.hidden = true;
+    this.refuse(null);
   }
 
   refuse(e) {

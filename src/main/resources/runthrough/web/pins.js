@@ -3,6 +3,7 @@ import { ask, Latest, Refusal } from "./api.js";
 import { showPinned } from "./answer.js";
 import { byId, el } from "./dom.js";
 import { Drawing } from "./drawing.js";
+import { calledApart } from "./inputs.js";
 import { Race } from "./race.js";
 import { showPart, shownPart } from "./tabs.js";
 import { Course } from "./trace.js";
@@ -13,8 +14,12 @@ const MOST = 4;
 export class Pins {
   all = [];
   #latest = new Latest();
+  #refining = new Latest();
 
-  /** `page`: `state`, `history`, `player`, `read(text)` and `complain(e)` of the page. */
+  /**
+   * `page`: `state`, `history`, `player`, `read(text)`, `complain(e)`, `fastest()`, `idle(signal)`, the values `opened()` of the line
+   * as opened and `isSettled()` of the page.
+   */
   constructor(page) {
     this.page = page;
     this.drawing = new Drawing(byId("beside-drawing"));
@@ -47,10 +52,34 @@ export class Pins {
     if (this.all.length === MOST) this.all.shift();
     this.all.push({ text, answer, line });
     this.keep();
+    if (this.page.isSettled()) this.refine();
+  }
+
+  /** Has the answers run again in the steps of the line's own, once that is as sure as it gets. */
+  refine() {
+    this.#refining.run(async (signal) => {
+      for (;;) {
+        const rough = this.all.filter((pin) => pin.answer.effort < pin.answer.efforts);
+        if (!rough.length) return;
+        const pin = rough.reduce((least, one) => (one.answer.effort < least.answer.effort ? one : least));
+        const effort = pin.answer.effort + 1;
+        await this.page.idle(signal);
+        const given = await ask("/api/answer", { text: pin.text, units: this.page.state.units, effort }, signal);
+        pin.answer = { ...given, effort };
+        this.show();
+      }
+    }).catch((e) => {
+      byId("pins-note").textContent = `Pinned lines could not be run again: ${e.message}`;
+    });
+  }
+
+  stop() {
+    this.#refining.stop();
   }
 
   /** None of another line's. */
   drop() {
+    this.stop();
     this.all = [];
     this.show();
   }
@@ -67,18 +96,23 @@ export class Pins {
   async take(texts, names = new Map()) {
     this.page.history.pinNames.forEach((name, i) => name && names.set(this.page.history.pins[i], name));
     for (const pin of this.all) if (pin.name) names.set(pin.text, pin.name);
-    this.all = await Promise.all(texts.map(async (text) => {
+    const { opened } = this.page.history;
+    const taken = await Promise.all(texts.map(async (text) => {
       const body = { text, units: this.page.state.units };
       const [line, given] = await Promise.all([ask("/api/line", body), ask("/api/answer", { ...body, effort: 0 })]);
-      return { text, name: names.get(text), line: { ...line, look: { ...line.look, ...line.look.sizes } }, answer: given };
+      return { text, name: names.get(text), line: { ...line, look: { ...line.look, ...line.look.sizes } }, answer: { ...given, effort: 0 } };
     }));
+    // Another line has been opened in the meantime.
+    if (this.page.history.opened !== opened) return;
+    this.all = taken;
     this.show();
     this.accompany();
+    if (this.page.isSettled()) this.refine();
   }
 
   show() {
     const { line, answer } = this.page.state;
-    showPinned(this.all, line, answer, {
+    showPinned(this.all.map((pin) => ({ ...pin, label: this.label(pin) })), line, answer, {
       use: (at) => this.page.read(this.all[at].text).catch(this.page.complain),
       remove: (at) => {
         this.all.splice(at, 1);
@@ -88,8 +122,25 @@ export class Pins {
     if (!this.all.length && shownPart() === "pinned") showPart("why");
     const last = this.all.at(-1);
     byId("beside").hidden = !last;
-    if (last) byId("beside-title").textContent = `Pinned line: ${last.name ?? (differences(last.line, line) || "the same as this one")}. ${last.answer.word}`;
+    if (last) byId("beside-title").textContent = `Pinned line: ${this.besides(last)}. ${last.answer.word}`;
     else this.page.player.accompany(null);
+  }
+
+  /** What tells `pin` from the present line, at the picture beside that. */
+  besides(pin) {
+    const { line } = this.page.state;
+    if (pin.name) return pin.name;
+    return pin.line.title === line.title ? differences(pin.line, line) || "the same as this one" : short(pin.line.title);
+  }
+
+  /** `pin` by its name, or by what was changed of the line as opened, and by its title where it is another line's. */
+  label(pin) {
+    const { line } = this.page.state;
+    const opened = this.page.opened();
+    const title = pin.line.title === line?.title ? "" : short(pin.line.title);
+    const changed = pin.line.fields.filter((field) => opened.has(field.path) && opened.get(field.path) !== field.si);
+    const what = pin.name ?? (title || (told(changed, pin.line.fields) || "as opened"));
+    return pin.name && title ? `${title}: ${what}` : what;
   }
 
   /** Has the latest pinned line run beside this one, through the same coil change with the same random numbers. */
@@ -115,7 +166,16 @@ const BEHIND = /^(accumulator\.|process\.speed$|coil-change\.join-shorter-by$)/;
 function differences(pinned, line) {
   const others = new Map((line?.fields ?? []).map((field) => [field.path, field]));
   const all = pinned.fields.filter((field) => others.has(field.path) && field.si !== others.get(field.path).si);
-  const figures = all.filter((field) => field.group === "figures");
-  return (figures.length ? all.filter((field) => !BEHIND.test(field.path)) : all)
-    .slice(0, 3).map((field) => `${field.name} ${field.shown}`).join(", ");
+  return told(all, pinned.fields);
+}
+
+/** The first of `changed`, which are some of `fields`, with their values. */
+function told(changed, fields) {
+  const hasFigure = changed.some((field) => field.group === "figures");
+  return (hasFigure ? changed.filter((field) => !BEHIND.test(field.path)) : changed)
+    .slice(0, 3).map((field) => `${calledApart(field, fields)} ${field.shown}`).join(", ");
+}
+
+function short(title) {
+  return title.length > 40 ? `${title.slice(0, 39)}…` : title;
 }

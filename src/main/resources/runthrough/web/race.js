@@ -40,12 +40,12 @@ function write(node, text) {
 }
 
 /**
- * Seconds of strip at the present speed of the process, or that it is rated at while it stands, and seconds of work at the joint
- * that is made, or is the next to be made.
+ * Seconds of strip at the speed that the process runs at or is on its way to, and seconds of work at the joint that is made, or is
+ * the next to be made.
  */
 export function raceAt(course, s) {
   const change = course.raced(s.time);
-  const strip = course.stores ? Math.max(0, s.level - (change?.stopLevel ?? 0)) / Math.max(s.processSpeed, 0.2 * s.rated) : 0;
+  const strip = course.stores ? Math.max(0, s.level - (change?.stopLevel ?? 0)) / course.headsFor(s.time) : 0;
   if (!change) return { strip, joint: 0, most: Math.max(1, strip), name: "", isShort: false, change };
   const isMade = s.time >= change.released;
   const stands = s.time >= change.stopped && !isMade;

@@ -81,6 +81,14 @@ export class Course {
     return null;
   }
 
+  /** The speed that the process is to run at: the one it has or changes to at `time`, or its rated one where it stands or stops. */
+  headsFor(time) {
+    const now = this.index(time);
+    let i = now;
+    while (i < this.t.length - 1 && this.ap[i] !== 0) i++;
+    return this.ap[i] === 0 && this.vp[i] > 0 ? this.vp[i] : this.rated[now];
+  }
+
   /** The coil change that matters at `time`: the one under way, and from when the accumulator is full again the next. */
   raced(time) {
     const now = this.changeAt(time);

@@ -1,5 +1,5 @@
 // The work of a coil change as a list: each element with its name, how long it takes in plain fields, and what else is said of it.
-import { byId, el, svg } from "./dom.js";
+import { byId, el, isTyping, svg, watchTyping } from "./dom.js";
 import { digits } from "./words.js";
 import { workedOut } from "./sums.js";
 
@@ -56,10 +56,12 @@ export class WorkList {
     const isAlone = list === ALONE;
     const path = isAlone ? `coil-change.${ALONE}` : `coil-change.${list}[${i + 1}]`;
     const name = el("input", { type: "text", autocomplete: "off", disabled: isAlone, "aria-label": `Name of element ${i + 1}, ${one.name}` });
+    watchTyping(name);
     name.addEventListener("change", () => this.change([{ path, name: name.value.trim() }]));
     const spark = svg("svg", { class: "spark", viewBox: "0 0 100 30", preserveAspectRatio: "none", role: "img" });
     const labels = one.values.length ? TIMES[one.kind].labels : [];
     const values = labels.map((label) => el("input", { type: "text", autocomplete: "off", "aria-label": `${one.name}, ${label}` }));
+    values.forEach(watchTyping);
     values.forEach((box, at) => box.addEventListener("change", () => this.change([retimed(path, one.kind, values.map((value, j) => one.kind === "observed" ? value.value : workedOut(value.value, this.line.work[list][i].values[j])), at)])));
     const kinds = el("select", { "aria-label": `How the time of ${one.name} is given` }, ...Object.entries(TIMES)
       .filter(([key, time]) => time.from || key === one.kind)
@@ -93,9 +95,10 @@ export class WorkList {
     for (const shown of this.elements) {
       const one = line.work?.[shown.list]?.[shown.i];
       if (!one) continue;
-      if (document.activeElement !== shown.name) shown.name.value = one.name;
+      if (!shown.fault.hidden) continue;
+      if (!isTyping(shown.name)) shown.name.value = one.name;
       shown.values.forEach((box, at) => {
-        if (document.activeElement !== box) box.value = one.values[at];
+        if (!isTyping(box)) box.value = one.values[at];
       });
       shown.kinds.value = one.kind;
       shown.beside.textContent = [one.beside, one.from].filter((said) => said).join("; ");

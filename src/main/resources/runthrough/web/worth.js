@@ -7,17 +7,18 @@ import { table } from "./shown.js";
 export class Worth {
   #latest = new Latest();
 
-  /** `state` of the page: its text and units. */
-  constructor(state) {
-    this.state = state;
+  /** `page`: `state` of it, its text and units, and `history`, how the line was opened. */
+  constructor(page) {
+    this.page = page;
   }
 
   /** Has it worked out for the line as it now is; until then what is shown is that of the line before. */
   work() {
-    const { text, units } = this.state;
+    const { text, units } = this.page.state;
+    const question = { text, units, opened: this.page.history.opened };
     byId("worth").classList.add("waiting");
     byId("worth-line").classList.add("waiting");
-    this.#latest.run((signal) => job("worth", { text, units }, () => {}, signal)).then((worth) => worth && this.show(worth)).catch((e) => {
+    this.#latest.run((signal) => job("worth", question, () => {}, signal)).then((worth) => worth && this.show(worth)).catch((e) => {
       byId("worth").replaceChildren(el("p", {}, e.message));
     });
   }
@@ -34,13 +35,17 @@ export class Worth {
     this.#latest.stop();
   }
 
-  show({ cost, best, figures, tables, notes }) {
+  show({ change, gain, cost, best, today, figures, tables, notes }) {
     byId("worth").classList.remove("waiting");
     const line = byId("worth-line");
     line.classList.remove("waiting");
-    line.replaceChildren(el("span", {}, cost.split(":")[0]), ...figures.map(([name, value]) => el("span", {}, `${name}: `, el("b", {}, value))));
+    const [[most, alternative] = [], ...others] = figures;
+    line.replaceChildren(el("span", {}, cost.split(":")[0]),
+      ...(gain ? [el("span", {}, "Gain of this change a year: ", el("b", {}, gain))] : []),
+      ...(most ? [el("span", {}, `${most}: `, el("b", {}, alternative), ` compared with "${today}"`)] : []),
+      ...others.map(([name, value]) => el("span", {}, `${name}: `, el("b", {}, value))));
     byId("worth").replaceChildren(
-      ...[cost, best].filter((said) => said).map((said) => el("p", { class: "lead" }, said)),
+      ...[change, cost, best].filter((said) => said).map((said) => el("p", { class: "lead" }, said)),
       ...tables.map((one) => [el("h2", {}, one.caption), el("div", { class: "scroll", tabindex: 0, role: "region", "aria-label": one.caption }, table(one.head, one.rows))]).flat(),
       ...notes.map((note) => el("p", { class: "hint" }, note)));
   }

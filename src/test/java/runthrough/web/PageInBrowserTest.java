@@ -206,8 +206,10 @@ class PageInBrowserTest extends BrowsedPage {
         browser.click("#handover summary");
         browser.click("#get-scenario");
         assertThat(Files.readString(browser.download("tube-line.yaml"))).contains("speed: 47 m/min", "# START HERE");
+        browser.click("#handover summary");
         browser.click("#get-report");
         assertThat(Files.readString(browser.download("report.html"))).contains("Kestrel Road", "47\u00a0m/min");
+        browser.click("#handover summary");
         browser.click("#get-csv");
         assertThat(Files.size(browser.download("tables.zip"))).isGreaterThan(1000);
     }

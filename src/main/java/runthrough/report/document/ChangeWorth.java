@@ -8,25 +8,19 @@ import runthrough.plant.handover.Money;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
 import runthrough.quantity.Rounding;
-import runthrough.report.Figure;
 import runthrough.report.Texts;
 import runthrough.study.benefit.Benefit;
 import runthrough.study.benefit.Gain;
-import runthrough.study.benefit.Worth;
 import runthrough.study.comparison.Comparison;
 
 /**
  * What a change of a line brings in a year, whatever it costs.
  *
  * @param sentence that says it, with intervals
- * @param figures in money: its gain of a year; none where no values in money were given
+ * @param gain of a year, in money and words; empty where no values in money were given
  */
-public record ChangeWorth(String sentence, List<Figure> figures) {
+public record ChangeWorth(String sentence, Optional<String> gain) {
     private static final Money.Offer FOR_NOTHING = new Money.Offer(0, 0, 1);
-
-    public ChangeWorth {
-        figures = List.copyOf(figures);
-    }
 
     /**
      * Of the one alternative of {@code change} against the line called today.
@@ -47,19 +41,19 @@ public record ChangeWorth(String sentence, List<Figure> figures) {
                         " less good output",
                         "no difference in good output is shown"),
                 said(benefit.time(), GainValues.HOURS, " less lost time", " more lost time", "none in lost time")));
-        Optional<Gain> yearly = benefit.worth().map(Worth::yearly);
-        Optional<Notation> currency =
-                money.map(values -> Notation.PLAIN.with(Rounding.AMOUNT).called(values.currency()));
-        String inMoney = yearly.map(gain -> " At the values given that is "
-                        + GainValues.of(gain, currency.orElseThrow()).text() + " a year, before what the change costs.")
-                .orElse("");
+        Optional<String> gain = benefit.worth()
+                .map(worth -> GainValues.of(
+                                worth.yearly(),
+                                Notation.PLAIN
+                                        .with(Rounding.AMOUNT)
+                                        .called(worth.money().currency()))
+                        .text());
         return new ChangeWorth(
-                "Against the line as it was opened, in a year: " + String.join("; ", parts) + "." + inMoney,
-                yearly
-                        .map(gain ->
-                                Figure.of("Gain of this change a year", GainValues.of(gain, currency.orElseThrow())))
-                        .stream()
-                        .toList());
+                "Against the line as it was opened, in a year: " + String.join("; ", parts) + "."
+                        + gain.map(amount -> " At the values given that is " + amount
+                                        + " a year, before what the change costs.")
+                                .orElse(""),
+                gain);
     }
 
     private static Money priced(Money values, String name) {
