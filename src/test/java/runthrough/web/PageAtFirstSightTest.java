@@ -64,8 +64,7 @@ class PageAtFirstSightTest extends BrowsedPage {
     void afterAStopTheStripLeftIsThatOfTheSpeedTheLineStartsAgainWith() {
         browser.click("#worst");
         browser.await(
-                "the worst coil change",
-                () -> browser.text("#shown").contains("the worst of 10 000 coil changes"));
+                "the worst coil change", () -> browser.text("#shown").contains("the worst of 10 000 coil changes"));
         double stopped = number("Number(document.getElementById('time').value)");
         browser.await(
                 "a full accumulator of a line that stands",
