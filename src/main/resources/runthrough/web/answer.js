@@ -42,7 +42,7 @@ function allowed(answer, short, rest) {
   return target && /^(Stops|Slows)/.test(short) ? ` (allowed ${target[1]})` : "";
 }
 
-const ROOMS = ["mark", "sentence", "further", "sure", "limiting-factor", "spare", "changes"];
+const ROOMS = ["mark", "sentence", "further", "sure", "limiting", "spare", "changes"];
 
 /** What an answer once took keeps its room, so that the page does not jump to and fro while a slider moves. */
 function keepRoom() {

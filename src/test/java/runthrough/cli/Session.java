@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 import runthrough.cli.terminal.Environment;
 
 /** The program run within the test: in a folder of its own, with its outputs caught. */
-final class Session {
+public final class Session {
     /**
      * A line for quick tests: instant speed changes, so that a joint of T seconds at 1 m/s takes T metres of the 100 m of
      * accumulator. Joints of 60 s leave 40 m.
@@ -39,7 +39,7 @@ final class Session {
     private boolean terminal;
     private String input = "";
 
-    Session(Path folder) {
+    public Session(Path folder) {
         this.folder = folder;
     }
 
@@ -60,7 +60,7 @@ final class Session {
     }
 
     /** Writes a file, folders and all. */
-    Session write(String name, String text) {
+    public Session write(String name, String text) {
         try {
             Path file = folder.resolve(name);
             Files.createDirectories(file.getParent());
@@ -71,7 +71,7 @@ final class Session {
         }
     }
 
-    Done run(String... args) {
+    public Done run(String... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         Environment environment = new Environment(
@@ -98,7 +98,7 @@ final class Session {
     }
 
     /** What a run gave. */
-    record Done(int code, String out, String err) {
+    public record Done(int code, String out, String err) {
 
         List<String> errLines() {
             return err.lines().toList();

@@ -28,7 +28,7 @@ import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A real browser that has the page open. It is looked for where Debian puts it; nothing is downloaded. */
-final class BrowserSession implements AutoCloseable {
+public final class BrowserSession implements AutoCloseable {
     private static final Path BROWSER = Path.of("/usr/bin/chromium");
     private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
     private static final Duration PATIENCE = Duration.ofSeconds(60);
@@ -44,7 +44,7 @@ final class BrowserSession implements AutoCloseable {
     }
 
     /** What is missing for a session; empty where everything is there. */
-    static Optional<String> missing() {
+    public static Optional<String> missing() {
         return Stream.of(BROWSER, DRIVER)
                 .filter(path -> !Files.isExecutable(path))
                 .findFirst()
@@ -53,7 +53,7 @@ final class BrowserSession implements AutoCloseable {
     }
 
     /** Opens a browser with a window of {@code width} by {@code height} pixels. */
-    static BrowserSession open(int width, int height) throws IOException {
+    public static BrowserSession open(int width, int height) throws IOException {
         Path profile = Files.createTempDirectory("page-profile");
         Path downloads = Files.createTempDirectory("page-downloads");
         ChromeOptions options = new ChromeOptions();
@@ -81,23 +81,23 @@ final class BrowserSession implements AutoCloseable {
         return new BrowserSession(profile, downloads, new ChromeDriver(service, options));
     }
 
-    ChromeDriver driver() {
+    public ChromeDriver driver() {
         return driver;
     }
 
     /** What the page is seen on: so many pixels, and whether it is a phone. */
-    void screen(int width, int height, boolean phone) {
+    public void screen(int width, int height, boolean phone) {
         driver.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",
                 Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", phone));
     }
 
-    void visit(String address) {
+    public void visit(String address) {
         driver.get(address);
     }
 
     /** Visits {@code address} as somebody who was never there. */
-    void visitAnew(String address) {
+    public void visitAnew(String address) {
         driver.get("about:blank");
         driver.executeCdpCommand(
                 "Storage.clearDataForOrigin",
@@ -122,11 +122,11 @@ final class BrowserSession implements AutoCloseable {
         return driver.findElements(By.cssSelector(selector));
     }
 
-    String text(String selector) {
+    public String text(String selector) {
         return find(selector).getText();
     }
 
-    void click(String selector) {
+    public void click(String selector) {
         WebElement element = find(selector);
         driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", element);
         element.click();
@@ -138,7 +138,7 @@ final class BrowserSession implements AutoCloseable {
     }
 
     /** Stops the line that moves on arrival. */
-    void pause() {
+    public void pause() {
         if ("true".equals(find("#play").getDomAttribute("aria-pressed"))) {
             click("#play");
         }
@@ -163,7 +163,7 @@ final class BrowserSession implements AutoCloseable {
         new Select(find(selector)).selectByValue(value);
     }
 
-    void await(String what, BooleanSupplier condition) {
+    public void await(String what, BooleanSupplier condition) {
         new WebDriverWait(driver, PATIENCE, Duration.ofMillis(30))
                 .ignoring(org.openqa.selenium.StaleElementReferenceException.class)
                 .withMessage(() -> "waited in vain for: " + what + "; the page says "
@@ -180,7 +180,7 @@ final class BrowserSession implements AutoCloseable {
     }
 
     /** Waits until the answer is as sure as it will get. */
-    void awaitSettled() {
+    public void awaitSettled() {
         await(
                 "a settled answer",
                 () -> "true".equals(find("body").getDomAttribute("data-settled"))
