@@ -25,7 +25,7 @@ class GuideTest {
     private static final Pattern PORT = Pattern.compile("(127\\.0\\.0\\.1):\\d+");
     private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.:]\\d+)*(?: \\d{3})*");
     private static final Pattern STANDARD = Pattern.compile("(?:EN|ISO|OSHA) [\\d.-]+");
-    /** Words of the headings, and what stands in links. */
+    /** Numbers that count steps, and what stands in links. */
     private static final Pattern NO_CLAIM =
             Pattern.compile("(?m)^## \\d\\. |\\| \\[\\d]|\\([^)]*\\.md[^)]*\\)|\\(#[^)]*\\)|step \\d");
 

@@ -39,7 +39,13 @@ final class GuideWalk {
      * @param page the page that it wrote, in HTML; empty where it wrote none
      * @param shown what the guide shows of it
      */
-    record Ran(String command, int code, String out, String page, List<String> shown) {}
+    record Ran(String command, int code, String out, String page, List<String> shown) {
+        /** Without the page, so that a failure can be read. */
+        @Override
+        public String toString() {
+            return command + " gave " + code + ": " + out;
+        }
+    }
 
     GuideWalk(Path folder) {
         this.folder = folder;
