@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import runthrough.report.Cell;
+import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.report.verdict.AnswerSheet;
 import runthrough.report.verdict.RunThroughResult;
@@ -264,10 +265,10 @@ record AnswerView(
     private static String from(AnswerSheet.Which figure, int replications, RunThroughResult result) {
         long changes = result.study().verdict().changes().total();
         String basis = result.study().verdict().chance()
-                ? replications + " independent replications with " + changes
+                ? replications + " independent replications with " + Texts.count(changes)
                         + " coil changes in all. Each dot is one of them; the"
                         + " interval comes from how much they differ, and where what counts was seen seldom, from its number."
-                : "one run with " + changes + " coil changes: nothing is random.";
+                : "one run with " + Texts.count(changes) + " coil changes: nothing is random.";
         return switch (figure) {
             case SHARE -> "Coil changes that ran through over all coil changes, in " + basis;
             case WITHOUT_STOP -> "Coil changes without a stop over all coil changes, in " + basis;

@@ -51,6 +51,7 @@ export class Files {
     } else {
       attached.files = [...attached.files.filter((one) => one.name !== said.name), { name: said.name, text: sent.text }];
       this.page.history.files = attached.files;
+      this.page.history.keep();
       await this.page.read(said.text);
       if (said.kind === "sheet") byId("file-more").append(el("button", { type: "button", onclick: () => this.studies.showTimes(sent) }, "What the sheet shows"));
     }

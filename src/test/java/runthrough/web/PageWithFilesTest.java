@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,6 +48,39 @@ class PageWithFilesTest extends BrowsedPage {
         assertThat(browser.value("#text")).contains("sheet: times.csv");
         browser.click("#undo");
         browser.await("the line before", () -> !browser.value("#text").contains("sheet:"));
+    }
+
+    /** Both dropped together, whatever the sheet is called; the line is still whole after a reload, and in a link. */
+    @Test
+    void aScenarioIsDroppedWithTheSheetThatItNames() throws IOException {
+        String line = shipped("tube-line-measured.yaml").replace("tube-line-times.csv", "my-times.csv");
+        browser.driver()
+                .executeScript(
+                        "const all = new DataTransfer(); for (const [name, text] of arguments[0])"
+                                + " all.items.add(new File([text], name));"
+                                + "window.dispatchEvent(new DragEvent('drop', {dataTransfer: all, cancelable: true}));",
+                        List.of(
+                                List.of("my-times.csv", shipped("tube-line-times.csv")),
+                                List.of("my-line.yaml", line)));
+
+        browser.await(
+                "what became of it",
+                () -> browser.text("#file-says").equals("my-times.csv is used where the line names it."));
+        browser.awaitSettled();
+        String word = browser.text("#word");
+        assertThat(word).isNotEqualTo("No answer").isNotEmpty();
+        browser.visit(page.address().toString());
+        browser.awaitSettled();
+        assertThat(browser.text("#word")).isEqualTo(word);
+        browser.click("#handover summary");
+        browser.click("#get-link");
+        browser.await("a link", () -> browser.driver().getCurrentUrl().contains("#line="));
+        String link = browser.driver().getCurrentUrl();
+        browser.driver().executeScript("localStorage.clear()");
+        browser.visit("about:blank");
+        browser.visit(link);
+        browser.awaitSettled();
+        assertThat(browser.text("#word")).isEqualTo(word);
     }
 
     @Test

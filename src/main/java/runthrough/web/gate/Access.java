@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * From where the page may be asked for.
@@ -70,6 +71,11 @@ public record Access(String address, List<String> names, Optional<String> token)
     /** What a request may name as its host. */
     Set<String> hosts(int port) {
         return names.stream().map(name -> name + ":" + port).collect(Collectors.toSet());
+    }
+
+    /** Whether {@code host}, a name with a port, is this machine's name for itself. */
+    static boolean isThisMachine(String host) {
+        return Stream.of(LOOPBACK, LOCAL).anyMatch(name -> host.startsWith(name + ":"));
     }
 
     /** Whether {@code said} is the token; takes as long for every answer. */

@@ -37,16 +37,20 @@ public final class Guard {
         context.header("Content-Security-Policy", POLICY);
         context.header("X-Content-Type-Options", "nosniff");
         context.header("Referrer-Policy", "no-referrer");
-        context.header("Cross-Origin-Opener-Policy", "same-origin");
         context.header("Cross-Origin-Resource-Policy", "same-origin");
         context.header("Cache-Control", "no-store");
         Set<String> hosts = access.hosts(port);
-        if (!hosts.contains(String.valueOf(context.header("Host")))) {
+        String host = String.valueOf(context.header("Host"));
+        if (Access.isThisMachine(host)) {
+            // Browsers heed it from this machine or over https alone, and complain of it elsewhere.
+            context.header("Cross-Origin-Opener-Policy", "same-origin");
+        }
+        if (!hosts.contains(host)) {
             throw new Refusal(
                     403, "This page answers on http://" + access.names().get(0) + ":" + port + "/ only.");
         }
         Optional<String> origin = Optional.ofNullable(context.header("Origin"));
-        if (origin.isPresent() && hosts.stream().noneMatch(host -> origin.get().equals("http://" + host))) {
+        if (origin.isPresent() && hosts.stream().noneMatch(one -> origin.get().equals("http://" + one))) {
             throw new Refusal(403, "Requests from other pages are not answered.");
         }
         if (access.isOpen()) {
