@@ -34,9 +34,11 @@ public final class YamlText {
     private final Deque<Open> open = new ArrayDeque<>();
     private @Nullable Raw root;
     private int documents;
+    private Place reached;
 
     private YamlText(TextFile file) {
         this.file = file;
+        reached = Place.whole(file.name());
     }
 
     /** The one document of {@code file}; empty when it cannot be read, and {@code problems} says why. */
@@ -56,12 +58,14 @@ public final class YamlText {
                 .build();
         try {
             for (Event event : new Parse(settings).parseString(file.text())) {
+                reached = place(event);
                 follow(event);
             }
         } catch (MarkedYamlEngineException e) {
             throw syntaxFault(e);
         } catch (YamlEngineException e) {
-            throw new Fault(Place.whole(file.name()), "is not YAML", "The parser says: " + e.getMessage());
+            // Some faults the parser meets without a word on where.
+            throw new Fault(reached, "is not YAML from here on", "Check brackets, quotes and indentation.");
         }
         if (root == null || (root instanceof Raw.Scalar scalar && scalar.text().isBlank())) {
             throw new Fault(
