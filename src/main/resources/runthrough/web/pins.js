@@ -126,7 +126,7 @@ export class Pins {
     else this.page.player.accompany(null);
   }
 
-  /** What tells `pin` from the present line, at the picture beside that. */
+  /** How `pin` differs from the present line, at the picture beside that. */
   besides(pin) {
     const { line } = this.page.state;
     if (pin.name) return pin.name;
@@ -139,7 +139,7 @@ export class Pins {
     const opened = this.page.opened();
     const title = pin.line.title === line?.title ? "" : short(pin.line.title);
     const changed = pin.line.fields.filter((field) => opened.has(field.path) && opened.get(field.path) !== field.si);
-    const what = pin.name ?? (title || (told(changed, pin.line.fields) || "as opened"));
+    const what = pin.name ?? (title || (worded(changed, pin.line.fields) || "as opened"));
     return pin.name && title ? `${title}: ${what}` : what;
   }
 
@@ -166,11 +166,11 @@ const BEHIND = /^(accumulator\.|process\.speed$|coil-change\.join-shorter-by$)/;
 function differences(pinned, line) {
   const others = new Map((line?.fields ?? []).map((field) => [field.path, field]));
   const all = pinned.fields.filter((field) => others.has(field.path) && field.si !== others.get(field.path).si);
-  return told(all, pinned.fields);
+  return worded(all, pinned.fields);
 }
 
 /** The first of `changed`, which are some of `fields`, with their values. */
-function told(changed, fields) {
+function worded(changed, fields) {
   const hasFigure = changed.some((field) => field.group === "figures");
   return (hasFigure ? changed.filter((field) => !BEHIND.test(field.path)) : changed)
     .slice(0, 3).map((field) => `${calledApart(field, fields)} ${field.shown}`).join(", ");

@@ -168,7 +168,7 @@ class PageAtFirstSightTest extends BrowsedPage {
         assertThat(browser.driver().executeScript(MENUS_OPEN)).isEqualTo(0L);
     }
 
-    /** Most coil changes of this line have strip to spare: the words for the others stand over the others. */
+    /** Most coil changes of this line have strip left over: the words for the others stand over the others. */
     @Test
     void tooLittleStripStandsLeftOfZero() {
         browser.part("charts");
