@@ -4,8 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import runthrough.plant.handover.Money;
-import runthrough.quantity.Notation;
-import runthrough.quantity.Rounding;
 import runthrough.report.Cell;
 import runthrough.report.Figure;
 import runthrough.study.benefit.Benefit;
@@ -45,7 +43,6 @@ public record BestWorth(String name, Worth worth) {
     }
 
     private Cell amount(Gain gain) {
-        return GainValues.of(
-                gain, Notation.PLAIN.with(Rounding.AMOUNT).called(worth.money().currency()));
+        return GainValues.of(gain, GainValues.MONEY.called(worth.money().currency()));
     }
 }

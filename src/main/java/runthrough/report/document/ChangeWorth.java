@@ -1,7 +1,5 @@
 package runthrough.report.document;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import runthrough.plant.handover.Money;
@@ -33,23 +31,20 @@ public record ChangeWorth(String sentence, Optional<String> gain) {
         Benefit benefit =
                 Benefit.of(change, money.map(values -> priced(values, name))).get(0);
         Notation mass = texts.notation(Kind.MASS, benefit.mass().mean()).with(Rounding.AMOUNT);
-        List<String> parts = new ArrayList<>(List.of(
-                said(
-                        benefit.mass(),
-                        mass,
-                        " more good output",
-                        " less good output",
-                        "no difference in good output is shown"),
-                said(benefit.time(), GainValues.HOURS, " less lost time", " more lost time", "none in lost time")));
+        String output = said(
+                benefit.mass(),
+                mass,
+                " more good output",
+                " less good output",
+                "no difference in good output is shown");
+        String time = said(benefit.time(), GainValues.HOURS, " less lost time", " more lost time", "none in lost time");
         Optional<String> gain = benefit.worth()
                 .map(worth -> GainValues.of(
                                 worth.yearly(),
-                                Notation.PLAIN
-                                        .with(Rounding.AMOUNT)
-                                        .called(worth.money().currency()))
+                                GainValues.MONEY.called(worth.money().currency()))
                         .text());
         return new ChangeWorth(
-                "Against the line as it was opened, in a year: " + String.join("; ", parts) + "."
+                "Against the line as it was opened, in a year: " + output + "; " + time + "."
                         + gain.map(amount -> " At the values given that is " + amount
                                         + " a year, before what the change costs.")
                                 .orElse(""),
