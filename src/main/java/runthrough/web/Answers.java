@@ -71,13 +71,14 @@ final class Answers {
         };
     }
 
-    /** {@code result} with what its causes are worth, if that does not take too long. */
-    RunThroughResult withWorth(RunThroughResult result) {
+    /** {@code result} with what its causes are worth; empty where that takes too long. */
+    Optional<RunThroughResult> withWorth(RunThroughResult result) {
         return within(() -> {
             try {
-                return result.with(new WorthStudy(result.study()).run(threads, bounded(StudyListener.NONE)));
+                return Optional.of(
+                        result.with(new WorthStudy(result.study()).run(threads, bounded(StudyListener.NONE))));
             } catch (CancellationException e) {
-                return result;
+                return Optional.empty();
             }
         });
     }

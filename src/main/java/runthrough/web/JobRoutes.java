@@ -10,6 +10,7 @@ import java.util.function.BiFunction;
 import runthrough.plant.SimulationRequest;
 import runthrough.study.StudyOptions;
 import runthrough.web.job.Jobs;
+import runthrough.web.job.Replies;
 import runthrough.web.study.StudyView;
 
 /** The addresses of what takes longer than a request: each begins a job, which is asked after and may be given up. */
@@ -57,9 +58,10 @@ final class JobRoutes implements AutoCloseable {
             Studies studies = studies(draft);
             return listener -> StudyView.of(study.run(studies, listener));
         }));
-        begins(routes, "document", (ask, draft) -> {
-            Studies studies = studies(draft);
-            return listener -> PageDocument.of(studies, listener);
+        // Bears the date of the day where the scenario has none, so it is made each time.
+        routes.post("/api/job/document", context -> {
+            Studies studies = studies(PageScenario.of(messages.ask(context), files));
+            begin(context, listener -> PageDocument.of(studies, listener));
         });
         begins(routes, "log", (ask, draft) -> {
             Studies studies = studies(draft);
@@ -91,7 +93,9 @@ final class JobRoutes implements AutoCloseable {
             JavalinDefaultRoutingApi routes, String name, BiFunction<PageRequest, PageScenario, Jobs.Work> work) {
         routes.post("/api/job/" + name, context -> {
             PageRequest ask = messages.ask(context);
-            begin(context, work.apply(ask, PageScenario.of(ask, files)));
+            Jobs.Work begun = work.apply(ask, PageScenario.of(ask, files));
+            String question = Replies.question(name, context.bodyAsBytes());
+            messages.reply(context, Map.of("id", jobs.begin(question, begun)));
         });
     }
 

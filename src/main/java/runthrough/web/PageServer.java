@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -29,6 +30,7 @@ import runthrough.web.gate.Access;
 import runthrough.web.gate.Guard;
 import runthrough.web.gate.WholeRequests;
 import runthrough.web.job.Refusal;
+import runthrough.web.job.Replies;
 
 /** Serves the page: on the loopback address of this machine, or to its local network where that was asked for. */
 public final class PageServer implements AutoCloseable {
@@ -40,11 +42,17 @@ public final class PageServer implements AutoCloseable {
     /** Within which a request has to come. */
     private static final int LONGEST_SECONDS = 15;
 
+    /** So many answers are kept, and none that is larger (bytes). */
+    private static final int KEPT = 64;
+
+    private static final int LARGEST_KEPT = 300_000;
+
     private final PageMessages messages = new PageMessages();
     private final Access access;
     private final PageFolder files;
     private final ShippedLines shipped;
     private final Answers answers;
+    private final Replies<byte[]> replies = new Replies<>(KEPT);
     private final JobRoutes jobs;
     private final Javalin server;
 
@@ -110,7 +118,7 @@ public final class PageServer implements AutoCloseable {
             PageRequest ask = messages.ask(
                     messages.written(Map.of("text", shipped.lines().get(0).text(), "units", "metric", "effort", 0)));
             messages.written(line(ask));
-            messages.written(answer(ask));
+            messages.written(answer(ask).answer());
             messages.written(course(ask));
             messages.written(sliders(ask));
         } catch (IOException | RuntimeException e) {
@@ -169,9 +177,9 @@ public final class PageServer implements AutoCloseable {
         answers(config.routes, "line", this::line);
         answers(config.routes, "edit", ask -> edit(written(ask), ask));
         answers(config.routes, "file", ask -> Dropped.of(ask, files));
-        answers(config.routes, "sliders", this::sliders);
-        answers(config.routes, "answer", this::answer);
-        answers(config.routes, "course", this::course);
+        answersOnce(config.routes, "sliders", ask -> Reply.whole(sliders(ask)));
+        answersOnce(config.routes, "answer", this::answer);
+        answersOnce(config.routes, "course", ask -> Reply.whole(course(ask)));
         config.routes.post("/api/report", this::report);
         config.routes.post("/api/tables", this::tables);
         config.routes.post("/api/scenario", this::scenario);
@@ -185,6 +193,25 @@ public final class PageServer implements AutoCloseable {
     /** Answers what is posted to {@code /api/name}. */
     private void answers(JavalinDefaultRoutingApi routes, String name, Function<PageRequest, Object> answer) {
         routes.post("/api/" + name, context -> messages.reply(context, answer.apply(messages.ask(context))));
+    }
+
+    /** The same for what takes computing, which is not computed again for the same question. */
+    private void answersOnce(JavalinDefaultRoutingApi routes, String name, Function<PageRequest, Reply> answer) {
+        routes.post("/api/" + name, context -> {
+            byte[] body = context.bodyAsBytes();
+            String question = Replies.question(name, body);
+            Optional<byte[]> known = replies.to(question);
+            byte[] written = known.isPresent() ? known.get() : answered(question, answer.apply(messages.ask(body)));
+            context.contentType(PageMessages.TYPE).result(written);
+        });
+    }
+
+    private byte[] answered(String question, Reply reply) throws IOException {
+        byte[] written = messages.written(reply.answer());
+        if (reply.isWhole() && written.length <= LARGEST_KEPT) {
+            replies.keep(question, written);
+        }
+        return written;
     }
 
     private static String fault(Throwable failure) {
@@ -248,13 +275,24 @@ public final class PageServer implements AutoCloseable {
         return answers.within(() -> CourseView.of(request, ask.shown().orElseGet(() -> WorstChange.of(request))));
     }
 
-    private AnswerView answer(PageRequest ask) {
+    /**
+     * What is answered.
+     *
+     * @param isWhole whether nothing was left out of it that would have taken too long
+     */
+    private record Reply(Object answer, boolean isWhole) {
+        static Reply whole(Object answer) {
+            return new Reply(answer, true);
+        }
+    }
+
+    private Reply answer(PageRequest ask) {
         PageScenario draft = draft(ask);
         SimulationRequest request = draft.asked();
         RunThroughResult result = answers.run(AnswerPrecision.of(request, ask.step()), draft, StudyOptions.plain());
-        return AnswerView.of(
-                ask.step() < AnswerPrecision.AS_ASKED ? result : answers.withWorth(result),
-                AnswerPrecision.steps(request));
+        Optional<RunThroughResult> whole =
+                ask.step() < AnswerPrecision.AS_ASKED ? Optional.of(result) : answers.withWorth(result);
+        return new Reply(AnswerView.of(whole.orElse(result), AnswerPrecision.steps(request)), whole.isPresent());
     }
 
     private void report(Context context) {

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import runthrough.web.job.Jobs;
+import runthrough.web.job.Replies;
 
 /** Computations that the page asks after. */
 class JobsTest {
@@ -23,18 +25,55 @@ class JobsTest {
         assertThat(failureOf(new StackOverflowError())).startsWith("An internal error ended it: ");
     }
 
+    /** Only what was found is kept: a job that was given up, or failed, is done when it is asked for again. */
+    @Test
+    void whatIsKnownIsNotWorkedOutAgain() throws InterruptedException {
+        AtomicInteger done = new AtomicInteger();
+        Jobs.Work fails = listener -> {
+            throw new IllegalArgumentException("no. " + done.incrementAndGet());
+        };
+        Jobs.Work counts = listener -> "answer " + done.incrementAndGet();
+        try (Jobs jobs = new Jobs()) {
+            assertThat(end(jobs, jobs.begin("how much?", fails)).failed()).isEqualTo("no. 1");
+            assertThat(end(jobs, jobs.begin("how much?", counts)).result()).isEqualTo("answer 2");
+            assertThat(end(jobs, jobs.begin("how much?", counts)).result()).isEqualTo("answer 2");
+            assertThat(end(jobs, jobs.begin("how long?", counts)).result()).isEqualTo("answer 3");
+        }
+    }
+
+    @Test
+    void whatWasNotAskedForLongestGoesFirst() {
+        Replies<String> replies = new Replies<>(2);
+        String first = Replies.question("answer", new byte[] {1});
+        String second = Replies.question("answer", new byte[] {2});
+        String ofAnotherKind = Replies.question("course", new byte[] {1});
+        replies.keep(first, "1");
+        replies.keep(second, "2");
+        assertThat(replies.to(first)).contains("1");
+
+        replies.keep(ofAnotherKind, "3");
+
+        assertThat(replies.to(first)).contains("1");
+        assertThat(replies.to(second)).isEmpty();
+        assertThat(replies.to(ofAnotherKind)).contains("3");
+    }
+
     private static String failureOf(Error error) throws InterruptedException {
         try (Jobs jobs = new Jobs()) {
             String id = jobs.begin(listener -> {
                 throw error;
             });
-            Instant end = Instant.now().plus(PATIENCE);
-            Jobs.State state = jobs.ask(id);
-            while (state.failed() == null && Instant.now().isBefore(end)) {
-                Thread.sleep(5);
-                state = jobs.ask(id);
-            }
-            return String.valueOf(state.failed());
+            return String.valueOf(end(jobs, id).failed());
         }
+    }
+
+    private static Jobs.State end(Jobs jobs, String id) throws InterruptedException {
+        Instant end = Instant.now().plus(PATIENCE);
+        Jobs.State state = jobs.ask(id);
+        while (state.failed() == null && state.result() == null && Instant.now().isBefore(end)) {
+            Thread.sleep(5);
+            state = jobs.ask(id);
+        }
+        return state;
     }
 }

@@ -83,7 +83,8 @@ class PageSoakTest extends ServedPage {
     private Callable<Void> asking(int client, long end) {
         return () -> {
             for (int turn = 2 * LINES.size() * client; System.nanoTime() < end; turn++) {
-                ObjectNode body = body(shipped(LINES.get(turn % LINES.size())));
+                // A name of its own each time: what was asked before is not worked out again.
+                ObjectNode body = body(shipped(LINES.get(turn % LINES.size()))).put("name", "line-" + turn);
                 String route = ROUTES.get(turn / LINES.size() % ROUTES.size());
                 if (route.equals("/api/edit")) {
                     body.putArray("changes").addObject().put("path", "run.seed").put("value", String.valueOf(turn));

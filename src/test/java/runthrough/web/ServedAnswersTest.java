@@ -20,9 +20,11 @@ class ServedAnswersTest extends ServedPage {
     @Test
     void theSameTextGivesTheSameAnswer() throws IOException, InterruptedException {
         ObjectNode body = body(shipped("stamping-joiner")).put("effort", 1);
+        ObjectNode inOtherWords = body.deepCopy().put("name", "other");
 
         assertThat(post("/api/answer", body).body())
-                .isEqualTo(post("/api/answer", body).body());
+                .isEqualTo(post("/api/answer", body).body())
+                .isEqualTo(post("/api/answer", inOtherWords).body());
     }
 
     @Test

@@ -2,6 +2,7 @@ package runthrough.web.job;
 
 import java.time.Duration;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
@@ -22,10 +23,14 @@ public final class Jobs implements AutoCloseable {
     /** At once, over all pages. */
     private static final int MOST = 8;
 
+    /** So many results are kept. */
+    private static final int KEPT = 16;
+
     private static final Duration PATIENCE = Duration.ofSeconds(4);
     private static final Duration LONGEST = Duration.ofMinutes(10);
 
     private final Map<String, Job> jobs = new ConcurrentHashMap<>();
+    private final Replies<Object> results = new Replies<>(KEPT);
     private final ExecutorService workers = Executors.newFixedThreadPool(2, work -> daemon(work, "page-job"));
     private final ScheduledExecutorService reaper =
             Executors.newSingleThreadScheduledExecutor(work -> daemon(work, "page-reaper"));
@@ -50,6 +55,22 @@ public final class Jobs implements AutoCloseable {
     /** How far a job is: a share from 0 to 1, then its result or why it failed. */
     public record State(
             double done, @Nullable Object result, @Nullable String failed) {}
+
+    /**
+     * The same for {@code work} that gives what {@code question} asks for, and nothing else: it is not done again as long as its result
+     * is known.
+     */
+    public String begin(String question, Work work) {
+        Optional<Object> known = results.to(question);
+        return begin(
+                known.isPresent()
+                        ? listener -> known.get()
+                        : listener -> {
+                            Object result = work.run(listener);
+                            results.keep(question, result);
+                            return result;
+                        });
+    }
 
     /** Begins {@code work} and returns the name of the job. */
     public String begin(Work work) {
