@@ -1,6 +1,6 @@
 package runthrough.handcalc;
 
-import org.hipparchus.analysis.solvers.BrentSolver;
+import runthrough.plant.Entry;
 import runthrough.plant.ProcessSection.Slowing;
 
 /**
@@ -15,10 +15,9 @@ import runthrough.plant.ProcessSection.Slowing;
  * @param slowedSpeed V_slow (m/s); a V that is no faster is not slowed
  */
 public record SlowingForms(ClosedForms forms, double level, double slowedSpeed) {
-    /** Of the speed and of the time that it is solved for, relative. */
+    /** Of the speed, relative. */
     private static final double EXACT = 1e-14;
 
-    private static final int MOST_STEPS = 1000;
     /** Beyond so many times the slowed speed nothing limits it: neither ramps nor the joint take any time. */
     private static final double ENDLESS = 1e6;
 
@@ -111,20 +110,41 @@ public record SlowingForms(ClosedForms forms, double level, double slowedSpeed) 
 
     /**
      * The fastest V (m/s) at which a joint of {@code joint} seconds goes without a stop: that at which {@link #longestWithoutStop}
-     * is the joint cycle time. It falls as V rises; at V_slow it is the form without slowing, which holds below.
+     * is the joint cycle time. It falls as V rises; at V_slow it is the form without slowing, which holds below. By Newton's steps
+     * from the present V, and by halves where one would leave where the answer lies.
      */
     public double fastestWithoutStop(double joint) {
         if (longestWithoutStop(slowedSpeed) <= joint) {
             return forms.fastestSpeed(joint);
         }
-        double high = 2 * slowedSpeed;
-        while (longestWithoutStop(high) > joint) {
-            high *= 2;
-            if (high > ENDLESS * slowedSpeed) {
-                return Double.POSITIVE_INFINITY;
-            }
+        double low = slowedSpeed;
+        double high = ENDLESS * slowedSpeed;
+        if (longestWithoutStop(high) > joint) {
+            return Double.POSITIVE_INFINITY;
         }
-        return new BrentSolver(EXACT, EXACT * slowedSpeed)
-                .solve(MOST_STEPS, speed -> longestWithoutStop(speed) - joint, slowedSpeed, high);
+        double speed = Math.max(low, Math.min(forms.entry().speed(), high));
+        while (true) {
+            double spare = longestWithoutStop(speed) - joint;
+            if (spare > 0) {
+                low = speed;
+            } else {
+                high = speed;
+            }
+            double next = speed - spare / lengthening(speed);
+            if (Math.abs(next - speed) <= EXACT * speed || high - low <= EXACT * high) {
+                return next;
+            }
+            speed = next > low && next < high ? next : (low + high) / 2;
+        }
+    }
+
+    /** What 1 m/s more of V adds to {@link #longestWithoutStop} (s for each m/s): its derivative. */
+    private double lengthening(double speed) {
+        StopAndGo strip = forms.entry();
+        double creeping = strip.creep().map(Entry.Creep::speed).orElse(0.0) * strip.creepTime();
+        double slowing = 1 - speed / slowedSpeed;
+        return -(forms.capacity() - level + creeping) / (speed * speed)
+                - 1 / (2 * strip.deceleration())
+                + slowing / forms.processDeceleration();
     }
 }

@@ -2,10 +2,13 @@ package runthrough.handcalc;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.Optional;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
+import runthrough.plant.Entry;
 import runthrough.plant.Line;
 import runthrough.plant.ProcessSection;
 import runthrough.plant.ProcessSection.Slowing;
@@ -17,6 +20,7 @@ import runthrough.plant.SoundLine;
  */
 class SlowingFormsTest {
     private static final double EXACT = 1e-9;
+    private static final int LINES = 1000;
     private static final Slowing SLOWING = new Slowing(0.5, 40, 70);
 
     private final SlowingForms forms =
@@ -54,6 +58,58 @@ class SlowingFormsTest {
         assertThat(forms.longestWithoutStop()).isCloseTo(longest, within(EXACT));
         assertThat(forms.fastestWithoutStop(longest)).isCloseTo(1.5, within(EXACT));
         assertThat(forms.fastestWithoutStop(longest + 5)).isLessThan(1.5);
+    }
+
+    /** Whatever the line, with and without creep and ramps: with the fastest speed the joint is the longest. */
+    @Test
+    void withTheFastestSpeedTheJointIsTheLongest() {
+        // Rule FORM-13.
+        SplittableRandom random = new SplittableRandom(13);
+        int slowed = 0;
+        for (int i = 0; i < LINES; i++) {
+            SlowingForms some = some(random);
+            double joint = some.longestWithoutStop() * (0.5 + random.nextDouble());
+            double fastest = some.fastestWithoutStop(joint);
+            if (fastest > some.slowedSpeed() && fastest < 1e6) {
+                slowed++;
+                assertThat(at(some, fastest).longestWithoutStop()).isCloseTo(joint, withinPercentage(1e-9));
+            }
+        }
+        assertThat(slowed).isGreaterThan(LINES / 2);
+    }
+
+    private static SlowingForms some(SplittableRandom random) {
+        double speed = random.nextDouble(0.2, 4);
+        double level = random.nextDouble(10, 100);
+        double up = random.nextInt(4) == 0 ? Double.POSITIVE_INFINITY : random.nextDouble(0.1, 1);
+        double down = random.nextInt(4) == 0 ? Double.POSITIVE_INFINITY : random.nextDouble(0.1, 1);
+        Optional<Entry.Creep> creep =
+                random.nextBoolean() ? Optional.empty() : Optional.of(new Entry.Creep(0.1 * speed, 3));
+        ClosedForms forms = new ClosedForms(
+                new StopAndGo(speed, up, random.nextDouble(0.1, 1), creep),
+                10,
+                level + random.nextDouble(20, 400),
+                2,
+                Double.POSITIVE_INFINITY,
+                down,
+                1000);
+        return new SlowingForms(forms, level, speed * random.nextDouble(0.3, 0.9));
+    }
+
+    private static SlowingForms at(SlowingForms some, double speed) {
+        ClosedForms forms = some.forms();
+        StopAndGo entry = forms.entry();
+        return new SlowingForms(
+                new ClosedForms(
+                        new StopAndGo(speed, entry.acceleration(), entry.deceleration(), entry.creep()),
+                        forms.topSpeed(),
+                        forms.capacity(),
+                        forms.reserve(),
+                        forms.fillRateLimit(),
+                        forms.processDeceleration(),
+                        forms.usable()),
+                some.level(),
+                some.slowedSpeed());
     }
 
     @Test
