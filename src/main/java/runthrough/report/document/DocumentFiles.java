@@ -7,10 +7,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import javax.imageio.ImageIO;
 import runthrough.chart.Chart;
+import runthrough.report.write.Beside;
 
 /** The files of a document: for a screen, for paper, and its picture alone for a slide. */
 public final class DocumentFiles {
@@ -32,26 +31,11 @@ public final class DocumentFiles {
      */
     public static Map<String, byte[]> of(Document document, Paper paper, String program) {
         // Beside the pages, which take long.
-        CompletableFuture<Map<String, byte[]>> forScreens = CompletableFuture.supplyAsync(() -> forScreens(document));
+        Beside<Map<String, byte[]>> forScreens = Beside.begin(() -> forScreens(document));
         byte[] pages = DocumentPdf.render(document, paper, program);
-        Map<String, byte[]> files = result(forScreens);
+        Map<String, byte[]> files = forScreens.result();
         files.put(PDF, pages);
         return files;
-    }
-
-    /** What {@code work} gives, or its own failure. */
-    private static <T> T result(CompletableFuture<T> work) {
-        try {
-            return work.join();
-        } catch (CompletionException e) {
-            if (e.getCause() instanceof RuntimeException failure) {
-                throw failure;
-            }
-            if (e.getCause() instanceof Error failure) {
-                throw failure;
-            }
-            throw e;
-        }
     }
 
     private static Map<String, byte[]> forScreens(Document document) {

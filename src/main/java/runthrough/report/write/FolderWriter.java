@@ -14,7 +14,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.concurrent.CompletableFuture;
 import runthrough.report.Answer;
 
 /**
@@ -86,11 +85,11 @@ public final class FolderWriter implements Outlet, AutoCloseable {
 
     private static Map<String, String> texts(Answer answer) {
         // Beside the pages, of which the pictures take long.
-        CompletableFuture<String> json = CompletableFuture.supplyAsync(() -> JsonWriter.render(answer));
+        Beside<String> json = Beside.begin(() -> JsonWriter.render(answer));
         Map<String, String> files = new TreeMap<>(answer.body().files());
         answer.tables().forEach(table -> table.file().ifPresent(name -> files.put(name, CsvWriter.render(table))));
         files.put(HTML, HtmlWriter.render(answer));
-        files.put(answer.study() + ".json", json.join());
+        files.put(answer.study() + ".json", json.result());
         return files;
     }
 
