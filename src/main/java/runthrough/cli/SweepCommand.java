@@ -1,7 +1,5 @@
 package runthrough.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -22,6 +20,7 @@ import runthrough.cli.option.WholeNumber;
 import runthrough.cli.sweep.CaseFile;
 import runthrough.cli.sweep.LineFormat;
 import runthrough.cli.sweep.ShardConverter;
+import runthrough.cli.sweep.SweepIdentity;
 import runthrough.cli.terminal.BadInputException;
 import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.ExitCode;
@@ -29,7 +28,6 @@ import runthrough.cli.terminal.InputFile;
 import runthrough.cli.terminal.InterruptedStudyException;
 import runthrough.cli.terminal.ProgramVersion;
 import runthrough.cli.terminal.Progress;
-import runthrough.report.Fingerprint;
 import runthrough.report.sweep.SweepFile;
 import runthrough.report.sweep.SweepLines;
 import runthrough.report.sweep.SweepName;
@@ -67,12 +65,12 @@ import runthrough.study.sweep.SweepStudy.Asked;
             "      --vary usable-capacity=50m..120m --fill 256 --format csv",
             "  runthrough sweep my-line.yaml --cases cases.jsonl --shard 2/8 \\",
             "      --out part-2.jsonl",
+            "  runthrough sweep scenarios/tube-line-measured.yaml \\",
+            "      --vary accumulator.stroke=7m..11m:5 \\",
+            "      --vary process.speed=40m/min..50m/min:5 --uncertainty 200",
             "  make-cases | runthrough sweep my-line.yaml --cases - | head"
         })
 final class SweepCommand implements Callable<Integer> {
-    /** So many hexadecimal digits tell sweeps apart. */
-    private static final int DIGITS = 16;
-
     private final Environment environment;
 
     @Parameters(index = "0", paramLabel = "SCENARIO", description = "The scenario file, or - for standard input.")
@@ -104,6 +102,15 @@ final class SweepCommand implements Callable<Integer> {
                     "The cases one by one, - for standard input: JSON Lines with values by path, or CSV with paths as header"
                             + " and perhaps a unit in brackets behind each.")
     private @Nullable Path cases;
+
+    @Option(
+            names = "--uncertainty",
+            paramLabel = "N",
+            converter = UncertaintyCommand.Resamples.class,
+            description =
+                    "Also state of each case how well its answer is known when its times are known from observations only, with N"
+                            + " resamples of them, as the command uncertainty does (which takes 200).")
+    private @Nullable Long uncertainty;
 
     @Option(
             names = "--format",
@@ -170,10 +177,21 @@ final class SweepCommand implements Callable<Integer> {
         asked.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
         List<Setting> common = replaced(overrides.planSettings(), asked.settings());
         List<Path> tables = asked.file().tables(naming(common, given));
+        SweepIdentity identity = new SweepIdentity(ProgramVersion.text() + "\n" + asked.fingerprint())
+                .with(common)
+                .with(given)
+                .withTables(tables);
+        if (uncertainty != null) {
+            identity.with(uncertainty + " resamples");
+        }
         return new Prepared(
-                new SweepName(identity(asked, common, given, tables), given.count(), given.paths()),
-                new SweepStudy(given, values -> asked(asked, common, values)),
+                new SweepName(identity.text(), given.count(), given.paths(), uncertainty != null),
+                study(new SweepStudy(given, values -> asked(asked, common, values))),
                 tables);
+    }
+
+    private SweepStudy study(SweepStudy plain) {
+        return uncertainty == null ? plain : plain.withUncertainty(Math.toIntExact(uncertainty));
     }
 
     /** The files, as the command line names them, that the sweep reads besides tables. */
@@ -250,30 +268,6 @@ final class SweepCommand implements Callable<Integer> {
             });
         }
         return naming;
-    }
-
-    /** Made of all that a line depends on, so that no sweep takes up another's lines; but not of where the files are. */
-    private static String identity(Scenario asked, List<Setting> common, Cases given, List<Path> tables) {
-        String digest = ProgramVersion.text() + "\n" + asked.fingerprint();
-        for (Setting setting : common) {
-            digest = Fingerprint.of(
-                    digest + "\n" + setting.path() + " = " + setting.value().text());
-        }
-        for (int i = 0; i < given.count(); i++) {
-            digest = Fingerprint.of(digest + "\n" + given.values().apply(i));
-        }
-        for (Path table : tables) {
-            digest = Fingerprint.of(digest + "\n" + table.getFileName() + " " + content(table));
-        }
-        return digest.substring(0, DIGITS);
-    }
-
-    private static String content(Path table) {
-        try {
-            return Fingerprint.of(Files.readAllBytes(table));
-        } catch (IOException e) {
-            return "";
-        }
     }
 
     private int print(Prepared sweep, int[] indices) {

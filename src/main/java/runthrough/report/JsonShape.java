@@ -268,6 +268,11 @@ public final class JsonShape<T> {
         return all;
     }
 
+    /** The names of all members, in their order. */
+    public List<String> names() {
+        return members.stream().map(Member::name).toList();
+    }
+
     /** The object made from {@code value}; without intervals where nothing is left to {@code chance}. */
     public JsonFields fields(T value, boolean chance) {
         JsonFields fields = new JsonFields();

@@ -38,7 +38,7 @@ public final class Evaluator {
     /**
      * An evaluator.
      *
-     * @param threads how many replications run at once, {@code >= 1}; does not change what comes out
+     * @param threads how many replications run at once, 0 for the thread that asks; does not change what comes out
      * @param cancelled asked between replications and while they run: true gives up with a {@link java.util.concurrent.CancellationException}
      */
     public Evaluator(int threads, BooleanSupplier cancelled) {

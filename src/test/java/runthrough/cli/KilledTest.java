@@ -20,7 +20,6 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -130,11 +129,14 @@ class KilledTest {
     }
 
     /** It goes on behind its last whole line, and ends with the bytes of one that was never killed. */
-    @Test
-    void aSweepThatWasKilledGoesOn() throws IOException, InterruptedException {
-        String[] command = {
-            "sweep", "line.yaml", "--vary", "entry.top-speed=100m/min..150m/min:200", "--out", "many.jsonl"
-        };
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "sweep line.yaml --vary entry.top-speed=100m/min..150m/min:200 --out many.jsonl",
+                "sweep line.yaml --vary entry.top-speed=100m/min..150m/min:60 --uncertainty 50 --shard 2/3 --out many.jsonl"
+            })
+    void aSweepThatWasKilledGoesOn(String words) throws IOException, InterruptedException {
+        String[] command = words.split(" ");
         String whole = Objects.requireNonNull(made("Later", command).get("many.jsonl"));
         Files.delete(folder.resolve("many.jsonl"));
         killWhileItWrites(command, new Random(1));

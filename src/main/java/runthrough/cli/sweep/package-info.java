@@ -1,4 +1,4 @@
-/** What the commands of a sweep are given: the file of its cases, its shard, the format of its lines. */
+/** What the commands of a sweep are given: the file of its cases, its shard, the format of its lines, and what it is known by. */
 @NullMarked
 package runthrough.cli.sweep;
 

@@ -1,5 +1,6 @@
 package runthrough.report.sweep;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
@@ -21,7 +22,7 @@ import runthrough.study.sweep.CaseResult;
 
 /** What a line of a sweep gives of its case: plain members, each of them a column as well. */
 final class CaseDocument {
-    static final JsonShape<CaseResult> ANSWER = margins(changes(JsonShape.<CaseResult>named("answer")
+    private static final JsonShape<CaseResult> ANSWER = margins(changes(JsonShape.<CaseResult>named("answer")
                     .optionalWord(
                             "answer",
                             "Whether the target is met: meets, misses, or undecided when the interval holds the target.",
@@ -67,6 +68,11 @@ final class CaseDocument {
 
     private CaseDocument() {}
 
+    /** What the lines of {@code name} give of a case. */
+    static JsonShape<CaseResult> of(SweepName name) {
+        return name.hasUncertainty() ? ANSWER.and(KnownDocument.MEMBERS, result -> result) : ANSWER;
+    }
+
     private static JsonShape<CaseResult> changes(JsonShape<CaseResult> shape) {
         return shape.optionalCount("coil_changes", "Coil changes of all replications.", count(Verdict.Changes::total))
                 .optionalCount("slowed", "Coil changes at which the process slowed.", count(Verdict.Changes::slowed))
@@ -106,8 +112,17 @@ final class CaseDocument {
                 .put(
                         "description",
                         "One case. Names carry SI units as in the other answers; shares are from 0 to 1. All members from"
-                                + " answer on are null where the case could not be run.");
-        schema.setAll(JsonShape.schema(List.of(JsonSweep.HEAD, ANSWER, JsonSweep.TAIL), definitions));
+                                + " answer on are null where the case could not be run. Those from answer_with_times to resamples are there"
+                                + " with --uncertainty alone.");
+        schema.setAll(
+                JsonShape.schema(List.of(JsonSweep.HEAD, ANSWER, KnownDocument.MEMBERS, JsonSweep.TAIL), definitions));
+        ArrayNode required = JsonNodeFactory.instance.arrayNode();
+        schema.path("required").forEach(member -> {
+            if (!KnownDocument.MEMBERS.names().contains(member.asText())) {
+                required.add(member);
+            }
+        });
+        schema.set("required", required);
         return JsonWriter.text(schema);
     }
 
@@ -127,7 +142,7 @@ final class CaseDocument {
         return result -> result.verdict().map(verdict -> value.applyAsLong(verdict.changes()));
     }
 
-    private static OptionalDouble optional(Optional<Double> value) {
+    static OptionalDouble optional(Optional<Double> value) {
         return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
     }
 }

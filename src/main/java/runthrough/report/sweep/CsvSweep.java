@@ -2,12 +2,12 @@ package runthrough.report.sweep;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.jspecify.annotations.Nullable;
 import runthrough.quantity.Numbers;
+import runthrough.report.JsonShape;
 import runthrough.report.write.CsvWriter;
 import runthrough.study.sweep.CaseResult;
 
@@ -20,19 +20,18 @@ public final class CsvSweep implements SweepLines {
     private static final Pattern END = Pattern.compile("(.*),([0-9a-f]{8})");
 
     private final SweepName name;
-    private final List<String> members;
+    private final JsonShape<CaseResult> members;
 
     public CsvSweep(SweepName name) {
         this.name = name;
-        CaseResult any = new CaseResult(1, Map.of(), Optional.empty(), "");
-        this.members = List.copyOf(CaseDocument.ANSWER.fields(any, true).map().keySet());
+        this.members = CaseDocument.of(name);
     }
 
     @Override
     public Optional<String> header() {
         List<String> header = new ArrayList<>(List.of("case", "of", "sweep", "error"));
         name.paths().forEach(path -> header.add(CsvWriter.text(path)));
-        header.addAll(members);
+        header.addAll(members.names());
         header.add("check");
         return Optional.of(FORMAT.format(header.toArray()));
     }
@@ -50,7 +49,7 @@ public final class CsvSweep implements SweepLines {
                 name.id(),
                 CsvWriter.text(result.failure())));
         name.paths().forEach(path -> cells.add(CsvWriter.text(result.values().getOrDefault(path, ""))));
-        CaseDocument.ANSWER.fields(result, true).map().values().forEach(value -> cells.add(cell(value)));
+        members.fields(result, true).map().values().forEach(value -> cells.add(cell(value)));
         String text = FORMAT.format(cells.toArray());
         return text + "," + SweepLines.checkSum(text);
     }

@@ -61,7 +61,7 @@ public final class JsonSweep implements SweepLines {
     public String line(CaseResult result) {
         try {
             String whole = mapper.writeValueAsString(HEAD.fields(new Part(name, result), true)
-                    .and(CaseDocument.ANSWER.fields(result, true))
+                    .and(CaseDocument.of(name).fields(result, true))
                     .map());
             String text = whole.substring(0, whole.length() - 1);
             return text + ",\"check\":\"" + SweepLines.checkSum(text) + "\"}";

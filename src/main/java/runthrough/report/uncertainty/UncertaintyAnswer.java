@@ -161,6 +161,10 @@ public final class UncertaintyAnswer {
         figures.add(alone(
                 "share, times known",
                 value(Kind.SHARE, share, share.simulation()).besides(known.target())));
+        figures.add(new Figure(
+                "chance to meet the target",
+                Cell.of(Texts.percent(known.chanceOfTarget())),
+                "as far as the times are known"));
         known.capacity().ifPresent(capacity -> {
             figures.add(Figure.of(
                     "capacity for the target",

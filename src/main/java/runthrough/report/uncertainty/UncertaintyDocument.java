@@ -71,6 +71,11 @@ final class UncertaintyDocument {
                     "The same from simulation noise alone.",
                     TargetStatus.class,
                     asked -> asked.known().answerIfTimesWereKnown())
+            .number(
+                    "chance_target_met",
+                    "Chance that the target is met, as far as the times are known: the part of the resamples in which it is, their"
+                            + " spread scaled and placed as for the interval.",
+                    asked -> asked.known().chanceOfTarget())
             .in(
                     "share_run_through",
                     "Share of coil changes run through.",

@@ -2,6 +2,7 @@ package runthrough.study.sweep;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -11,11 +12,14 @@ import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
+import runthrough.study.Verdict;
+import runthrough.study.uncertainty.UncertaintyStudy;
 
 /** Runs the cases of a sweep, one case on one thread. */
 public final class SweepStudy {
     private final Cases cases;
     private final Function<Map<String, String>, Asked> asked;
+    private final OptionalInt resamples;
 
     /**
      * A sweep.
@@ -23,8 +27,23 @@ public final class SweepStudy {
      * @param asked what a case that sets these values by path asks; called on several threads
      */
     public SweepStudy(Cases cases, Function<Map<String, String>, Asked> asked) {
+        this(cases, asked, OptionalInt.empty());
+    }
+
+    private SweepStudy(Cases cases, Function<Map<String, String>, Asked> asked, OptionalInt resamples) {
         this.cases = cases;
         this.asked = asked;
+        this.resamples = resamples;
+    }
+
+    /**
+     * The same sweep, which also asks of each case how well its answer is known when its times are known from observations only; of
+     * a line without any that is a failure.
+     *
+     * @param resamples as {@link UncertaintyStudy} takes them
+     */
+    public SweepStudy withUncertainty(int resamples) {
+        return new SweepStudy(cases, asked, OptionalInt.of(resamples));
     }
 
     /** What a case comes to. */
@@ -65,14 +84,7 @@ public final class SweepStudy {
             if (what instanceof Asked.Refused refused) {
                 return failed(index, values, refused.why());
             }
-            SimulationRequest request = ((Asked.Possible) what).request();
-            return new CaseResult(
-                    index + 1,
-                    values,
-                    Optional.of(new RunThroughStudy(request)
-                            .run(StudyOptions.onCallersThread(), StudyListener.NONE)
-                            .verdict()),
-                    "");
+            return done(index, values, ((Asked.Possible) what).request());
         } catch (CancellationException e) {
             throw e;
         } catch (StudyException e) {
@@ -83,7 +95,23 @@ public final class SweepStudy {
         }
     }
 
+    private CaseResult done(int index, Map<String, String> values, SimulationRequest request) {
+        // Made first: it refuses a line of which nothing was observed.
+        Optional<UncertaintyStudy> uncertainty = resamples.isPresent()
+                ? Optional.of(new UncertaintyStudy(request, request.run().target(), resamples.getAsInt()))
+                : Optional.empty();
+        Verdict verdict = new RunThroughStudy(request)
+                .run(StudyOptions.onCallersThread(), StudyListener.NONE)
+                .verdict();
+        return new CaseResult(
+                index + 1,
+                values,
+                Optional.of(verdict),
+                uncertainty.map(study -> study.run(0, StudyListener.NONE)),
+                "");
+    }
+
     private static CaseResult failed(int index, Map<String, String> values, String why) {
-        return new CaseResult(index + 1, values, Optional.empty(), why.replaceAll("\\s+", " "));
+        return new CaseResult(index + 1, values, Optional.empty(), Optional.empty(), why.replaceAll("\\s+", " "));
     }
 }

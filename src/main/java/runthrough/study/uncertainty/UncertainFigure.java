@@ -57,16 +57,33 @@ public record UncertainFigure(double value, Band simulation, Band all, double ti
             double ceiling) {
         Moments moments = Moments.of(resampled);
         double variance = moments.sd() * moments.sd();
-        double inputs = Math.max(0, variance - resampledNoise);
         Sample sorted = Sample.of(resampled);
         double low = sorted.percentile(0.025) - moments.mean();
         double high = sorted.percentile(0.975) - moments.mean();
-        double scale = variance > 0 ? Math.sqrt((inputs + noise) / variance) : 0;
-        double alone = variance > 0 ? Math.sqrt(inputs / variance) : 0;
+        double scale = scale(variance, resampledNoise, noise);
+        double alone = scale(variance, resampledNoise, 0);
         Band all = new Band(
                 Math.min(simulation.low(), value + scale * low), Math.max(simulation.high(), value + scale * high));
         return new UncertainFigure(
                 value, simulation.within(floor, ceiling), all.within(floor, ceiling), alone * (high - low) / 2);
+    }
+
+    /**
+     * In what part of the resamples the value is {@code bound} or more, their spread scaled and laid about {@code value} as for the
+     * interval: the chance that it is, as far as the inputs are known.
+     */
+    static double chanceOfAtLeast(double bound, double value, double noise, double[] resampled, double resampledNoise) {
+        Moments moments = Moments.of(resampled);
+        double scale = scale(moments.sd() * moments.sd(), resampledNoise, noise);
+        return Arrays.stream(resampled)
+                .map(one -> value + scale * (one - moments.mean()) >= bound ? 1 : 0)
+                .average()
+                .orElseThrow();
+    }
+
+    /** By what the spread of resampled values must be multiplied for the variance of the inputs and that of {@code noise}. */
+    private static double scale(double variance, double resampledNoise, double noise) {
+        return variance > 0 ? Math.sqrt((Math.max(0, variance - resampledNoise) + noise) / variance) : 0;
     }
 
     /**

@@ -13,6 +13,7 @@ import runthrough.study.TargetStatus;
  * @param inputs what is known from observations
  * @param resamples how often they were resampled
  * @param share of coil changes run through
+ * @param chanceOfTarget that the target is met, as far as the times are known, in [0, 1]
  * @param shares the same with each resample
  * @param capacity what the accumulator must hold to meet the target (m); empty where entry and process are one strip
  * @param curve share against capacity; empty where entry and process are one strip
@@ -23,6 +24,7 @@ public record Uncertainty(
         List<MeasuredInputs.Input> inputs,
         int resamples,
         UncertainFigure share,
+        double chanceOfTarget,
         List<Double> shares,
         Optional<UncertainFigure> capacity,
         List<Point> curve) {

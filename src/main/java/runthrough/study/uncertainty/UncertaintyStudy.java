@@ -95,6 +95,7 @@ public final class UncertaintyStudy {
     /**
      * Runs it.
      *
+     * @param threads how many replications run at once; 0 for the thread that asks
      * @throws StudyException when a run cannot go on
      */
     public Uncertainty run(int threads, StudyListener listener) {
@@ -114,16 +115,14 @@ public final class UncertaintyStudy {
             listener.progress(i + 2, resamples + 1);
         }
         double[] shares = others.stream().mapToDouble(Seen::share).toArray();
+        double noise = others.stream().mapToDouble(Seen::noise).average().orElseThrow();
         return new Uncertainty(
                 request,
                 target,
                 inputs.all(),
                 resamples,
-                share(
-                        asObserved,
-                        shares,
-                        UncertainFigure.mean(
-                                others.stream().mapToDouble(Seen::noise).toArray())),
+                share(asObserved, shares, noise),
+                UncertainFigure.chanceOfAtLeast(target, asObserved.share(), asObserved.noise(), shares, noise),
                 Arrays.stream(shares).boxed().toList(),
                 stores ? Optional.of(capacity(asObserved, others, each)) : Optional.empty(),
                 stores ? curve(asObserved, others) : List.of());

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
@@ -58,10 +60,14 @@ class UncertaintyStudyTest {
     }
 
     private static Uncertainty study(Line line, int threads) {
+        return study(line, threads, TRUTH);
+    }
+
+    private static Uncertainty study(Line line, int threads, double target) {
         RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(100), 0, 6, 5, TRUTH);
         SimulationRequest request =
                 new SimulationRequest("Line of round numbers (invented)", List.of(), line, plan, UnitSystem.METRIC);
-        return new UncertaintyStudy(request, TRUTH, 60).run(threads, StudyListener.NONE);
+        return new UncertaintyStudy(request, target, 60).run(threads, StudyListener.NONE);
     }
 
     /**
@@ -124,6 +130,41 @@ class UncertaintyStudyTest {
                 .map(half -> half * half)
                 .average()
                 .orElseThrow();
+    }
+
+    /**
+     * What a sheet says of a target that is just the truth is as likely too much as too little: over 40 sheets chances spread evenly
+     * from 0 to 1 have the mean 0.5, to three standard errors of 0.29 / sqrt(40) = 0.046. So far from the truth as two and a half
+     * standard deviations of a share of 40, 0.068, there is no doubt.
+     */
+    @Test
+    void theChanceOfTheTargetIsEvenAtTheTruth_andCertainFarFromIt() {
+        double[] atTruth = IntStream.range(0, 40)
+                .mapToDouble(seed -> study(line(sheet(40, seed)), 1).chanceOfTarget())
+                .toArray();
+        double mean = Arrays.stream(atTruth).average().orElseThrow();
+
+        assertThat(mean).isCloseTo(0.5, within(0.14));
+        assertThat(DoubleStream.of(atTruth)).anyMatch(chance -> chance < 0.25).anyMatch(chance -> chance > 0.75);
+        for (int seed = 0; seed < 3; seed++) {
+            double share = study(line(sheet(40, seed)), 1).share().value();
+            assertThat(study(line(sheet(40, seed)), 1, share - 0.17).chanceOfTarget())
+                    .isGreaterThan(0.95);
+            assertThat(study(line(sheet(40, seed)), 1, Math.min(share + 0.17, 0.999))
+                            .chanceOfTarget())
+                    .isLessThan(0.05);
+        }
+    }
+
+    /** The interval reaches from the 2.5th to the 97.5th percentile of what the chance counts. */
+    @Test
+    void theEndsOfTheIntervalAreMetWithTheChanceOfItsPercentiles() {
+        UncertainFigure share = study(line(sheet(40, 1)), 1).share();
+
+        assertThat(study(line(sheet(40, 1)), 1, share.all().low()).chanceOfTarget())
+                .isCloseTo(0.975, within(0.03));
+        assertThat(study(line(sheet(40, 1)), 1, share.all().high()).chanceOfTarget())
+                .isCloseTo(0.025, within(0.03));
     }
 
     @Test
