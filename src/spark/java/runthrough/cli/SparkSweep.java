@@ -27,7 +27,7 @@ import runthrough.report.sweep.Merge;
  * disk; one that is lost is run again by another executor.
  */
 public final class SparkSweep {
-    /** Below this many cases a task costs more than it does. */
+    /** Below this many cases a task costs more than it does; one with its resamples is as much work by itself. */
     private static final int LEAST_CASES = 50;
 
     private static final int MOST_TASKS = 10_000;
@@ -60,7 +60,8 @@ public final class SparkSweep {
         CommandLine line = new CommandLine(command);
         line.parseArgs(others.toArray(String[]::new));
         SweepCommand.Prepared sweep = command.prepared();
-        int tasks = Math.max(1, Math.min(MOST_TASKS, sweep.name().cases() / LEAST_CASES));
+        int least = sweep.name().hasUncertainty() ? 1 : LEAST_CASES;
+        int tasks = Math.max(1, Math.min(MOST_TASKS, sweep.name().cases() / least));
         ShardTask task = new ShardTask(others, contents(command, sweep), tasks);
         try (JavaSparkContext spark =
                 new JavaSparkContext(new SparkConf().setIfMissing("spark.app.name", "runthrough"))) {

@@ -35,16 +35,43 @@ class SparkSweepTest {
             "--replications",
             "5");
 
+    /** 60 cases, each with 100 resamples of its times. */
+    private static final List<String> UNCERTAIN = List.of(
+            "tube-line-measured.yaml",
+            "--vary",
+            "accumulator.stroke=7m..11m:10",
+            "--vary",
+            "process.speed=40m/min..50m/min:6",
+            "--uncertainty",
+            "100",
+            "--format",
+            "csv");
+
     @TempDir
     private Path folder;
 
     @Test
     void anExecutorThatIsKilledChangesNoByte() throws IOException, InterruptedException {
         Files.copy(Path.of("scenarios/tube-line.yaml"), folder.resolve("tube-line.yaml"));
-        assertThat(started("alone.jsonl", List.of(JAVA, "-jar", PROGRAM.toString(), "sweep")).waitFor())
+        killAnExecutorOf(SWEEP);
+    }
+
+    /** Its scenario names a table, which goes with each task. */
+    @Test
+    void norDoesItWithTheUncertaintyOfEachCase() throws IOException, InterruptedException {
+        for (String file : List.of("tube-line-measured.yaml", "tube-line-times.csv")) {
+            Files.copy(Path.of("scenarios", file), folder.resolve(file));
+        }
+        killAnExecutorOf(UNCERTAIN);
+        assertThat(Files.readString(folder.resolve("spark.jsonl"))).contains(",chance_target_met,");
+    }
+
+    private void killAnExecutorOf(List<String> sweep) throws IOException, InterruptedException {
+        assertThat(started("alone.jsonl", List.of(JAVA, "-jar", PROGRAM.toString(), "sweep"), sweep)
+                        .waitFor())
                 .isZero();
 
-        Process driver = driver();
+        Process driver = driver(sweep);
         ProcessHandle executor = executorThatWorks(driver);
         executor.destroyForcibly();
 
@@ -70,7 +97,7 @@ class SparkSweepTest {
         throw new AssertionError("no executor came: " + Files.readString(folder.resolve("spark.jsonl.log")));
     }
 
-    private Process driver() throws IOException {
+    private Process driver(List<String> sweep) throws IOException {
         Files.writeString(folder.resolve("log4j2.properties"), """
                 rootLogger.level = info
                 rootLogger.appenderRef.console.ref = console
@@ -88,12 +115,12 @@ class SparkSweepTest {
                 "-cp",
                 SMALL + File.pathSeparator + HOME.resolve("jars") + File.separator + "*",
                 "runthrough.cli.SparkSweep"));
-        return started("spark.jsonl", command);
+        return started("spark.jsonl", command, sweep);
     }
 
-    private Process started(String out, List<String> program) throws IOException {
+    private Process started(String out, List<String> program, List<String> sweep) throws IOException {
         List<String> command = new ArrayList<>(program);
-        command.addAll(SWEEP);
+        command.addAll(sweep);
         command.addAll(List.of("--out", out));
         ProcessBuilder builder = new ProcessBuilder(command)
                 .directory(folder.toFile())
