@@ -28,6 +28,7 @@ class UncertaintyCommandTest {
         assertThat(done.out())
                 .contains("The times rest on observations: 7 of times.csv.")
                 .contains("times not known exactly")
+                .containsPattern("\nchance to meet the target +[0-9.]+ % \\(as far as the times are known\\)\n")
                 // The number stands once, with the digits that the wider interval leaves certain.
                 .containsPattern("\nshare, times known +[0-9.]+ (to [0-9.]+ )?%, simulation noise alone\n")
                 .contains("simulation noise alone");
