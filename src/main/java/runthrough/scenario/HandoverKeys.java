@@ -67,7 +67,7 @@ final class HandoverKeys {
                 scenario.find(ORIGINS).orElse(List.of()).stream()
                         .flatMap(entry -> origin(entry, root, problems).stream())
                         .toList(),
-                scenario.find(MONEY).map(MoneyKeys::money));
+                scenario.find(MONEY).map(values -> MoneyKeys.money(values, root, problems)));
     }
 
     private static Cover cover(Values values) {

@@ -14,11 +14,14 @@ import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.PlainNumber;
 import runthrough.scenario.grammar.Range;
 import runthrough.scenario.grammar.Section;
+import runthrough.scenario.grammar.SectionsByName;
 import runthrough.scenario.grammar.Text;
 import runthrough.scenario.grammar.Values;
 import runthrough.scenario.grammar.Ways;
 import runthrough.scenario.grammar.Ways.Way;
 import runthrough.scenario.grammar.Word;
+import runthrough.scenario.source.Problems;
+import runthrough.scenario.source.Raw;
 
 /** What may be said of money: values and costs, all in one currency. */
 final class MoneyKeys {
@@ -70,6 +73,25 @@ final class MoneyKeys {
                     "")
             .orElse("none", Map.of());
 
+    static final Key<String> PER = Key.optional(
+            "per",
+            "how much of the change that pays for; 1 where people or uncoilers are counted",
+            new Text("an amount with its unit"),
+            "1 m");
+    private static final Section LEVER = Section.of(
+            "money.levers",
+            "what a change of one number costs, under the path of that number; twice as much of it costs twice that",
+            PER,
+            PRICE,
+            UPKEEP,
+            LIFE);
+    static final Key<Map<String, Values>> LEVERS = Key.optional(
+                    "levers",
+                    "what changes of single numbers cost; what would meet the target is then ranked by its cost a year",
+                    new SectionsByName("the paths of numbers, each with per, price, upkeep and life", LEVER),
+                    "{usable-capacity: {per: 1 m, price: 3000, life: 10}}")
+            .orElse("none", Map.of());
+
     static final Section MONEY = Section.of(
                     "money",
                     "what time and strip are worth; without it the document gives hours and tonnes alone",
@@ -80,7 +102,8 @@ final class MoneyKeys {
                     LABOUR,
                     RATE,
                     LEAST_CERTAIN,
-                    ALTERNATIVES)
+                    ALTERNATIVES,
+                    LEVERS)
             .with(Ways.oneOf("what output is worth", Way.of(LINE_HOUR.name()), Way.of(CONTRIBUTION.name())));
 
     private MoneyKeys() {}
@@ -89,15 +112,18 @@ final class MoneyKeys {
         return Key.optional(name, meaning, new PlainNumber(Range.NOT_NEGATIVE), example);
     }
 
-    /** What {@code values} say. */
-    static Money money(Values values) {
+    /** What {@code values} say, which stand in {@code root}; {@code problems} takes what is no lever of it. */
+    static Money money(Values values, Raw root, Problems problems) {
         Output output = values.has(LINE_HOUR)
                 ? new Output.LineHour(values.get(LINE_HOUR))
                 : new Output.Contribution(values.get(CONTRIBUTION));
         Map<String, Money.Offer> offers = new LinkedHashMap<>();
-        values.get(ALTERNATIVES)
-                .forEach((name, offer) ->
-                        offers.put(name, new Money.Offer(offer.get(PRICE), offer.get(UPKEEP), offer.get(LIFE))));
+        values.get(ALTERNATIVES).forEach((name, offer) -> offers.put(name, offer(offer)));
+        Map<String, Money.UnitPrice> levers = new LinkedHashMap<>();
+        PricedLevers priced = new PricedLevers(root, problems);
+        values.get(LEVERS)
+                .forEach((path, lever) -> priced.find(path, lever)
+                        .ifPresent(found -> levers.put(found.path(), new Money.UnitPrice(found.per(), offer(lever)))));
         return new Money(
                 values.get(CURRENCY),
                 output,
@@ -105,7 +131,11 @@ final class MoneyKeys {
                 optional(values.find(LABOUR)),
                 values.get(RATE),
                 values.get(LEAST_CERTAIN),
-                offers);
+                new Money.Prices(offers, levers));
+    }
+
+    private static Money.Offer offer(Values values) {
+        return new Money.Offer(values.get(PRICE), values.get(UPKEEP), values.get(LIFE));
     }
 
     private static OptionalDouble optional(Optional<Double> value) {

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -97,6 +98,45 @@ class HandoverKeysTest {
     void costsThatCannotBeAreRefused(String offer, String path, String value, String rule) throws IOException {
         String money = "money: {currency: EUR, line-hour: 900, rate: 8 %, alternatives: {larger: {" + offer + "}}}\n";
         assertThat(problems(money)).singleElement().asString().contains("line.yaml:7:", path, rule);
+    }
+
+    @Test
+    void whatChangesCostIsReadUnderThePathsOfTheirNumbers() throws IOException {
+        Money money = handover(
+                        "money: {currency: EUR, line-hour: 900, rate: 8 %, levers: {accumulator.capacity: {per: 10 m,"
+                                + " price: 30000, upkeep: 200, life: 15}, joint-cycle-time: {per: 1 min, price: 60000, life: 8},"
+                                + " coil-change.crew: {price: 1500, life: 3}, coil-change.join.weld: {per: 2 s, price: 9000,"
+                                + " life: 10}}}\n")
+                .money()
+                .orElseThrow();
+
+        assertThat(money.prices().levers())
+                .containsOnly(
+                        Map.entry("usable-capacity", new Money.UnitPrice(10, new Money.Offer(30000, 200, 15))),
+                        Map.entry("joint-cycle-time", new Money.UnitPrice(60, new Money.Offer(60000, 0, 8))),
+                        Map.entry("coil-change.crew", new Money.UnitPrice(1, new Money.Offer(1500, 0, 3))),
+                        Map.entry("coil-change.join.weld", new Money.UnitPrice(2, new Money.Offer(9000, 0, 10))));
+        assertThat(new Money.UnitPrice(10, new Money.Offer(30000, 200, 15)).of(25))
+                .isEqualTo(new Money.Offer(75000, 500, 15));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        usable-capacity: {per: 1 s, price: 5, life: 10}       | usable-capacity.per       | is a unit of time, not of length | Write it like 12.5 m
+        usable-capacity: {price: 5, life: 10}                 | usable-capacity.per       | is missing; must be a length  | such as 1 m.
+        usable-capacity: {per: 0 m, price: 5, life: 10}       | usable-capacity.per       | more than 0                   | such as 1 m.
+        joint-cycle-time: {per: 1 s, price: -5, life: 10}     | joint-cycle-time.price    | 0 or more                     | at time zero
+        joint-cycle-time: {per: 1 s, price: 5}                | joint-cycle-time.life     | is missing                    | such as 10.
+        entry.uncoilers: {per: 1.5, price: 5, life: 10}       | entry.uncoilers.per       | a whole number from 1         | such as 1.
+        joint-cycle-tim: {per: 1 s, price: 5, life: 10}       | joint-cycle-tim           | has no price                  | Did you mean joint-cycle-time?
+        process.speed: {per: 1 m/min, price: 5, life: 10}     | process.speed             | has no price                  | There are: usable-capacity
+        coil-change.join.wled: {per: 1 s, price: 5, life: 10} | coil-change.join.wled     | has no price                  | such as coil-change.join
+        joint-cycle-time: {per: 1 s, price: 5, cost: 5, life: 10} | joint-cycle-time.cost     | is not a known key of money.levers | Allowed here are
+        """)
+    void pricesOfChangesThatCannotBeAreRefused(String lever, String path, String rule, String remedy)
+            throws IOException {
+        String money = "money: {currency: EUR, line-hour: 900, rate: 8 %, levers: {" + lever + "}}\n";
+        assertThat(problems(money)).first().asString().contains("line.yaml:7:", "money.levers." + path, rule, remedy);
     }
 
     @ParameterizedTest

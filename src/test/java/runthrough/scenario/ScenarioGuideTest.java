@@ -65,7 +65,8 @@ class ScenarioGuideTest {
                         "document",
                         "drive",
                         "money",
-                        "money.alternatives");
+                        "money.alternatives",
+                        "money.levers");
     }
 
     @Test

@@ -13,7 +13,7 @@ import java.util.TreeMap;
  * @param labour what an hour of a person costs, {@code >= 0}; empty where not said
  * @param rate of discount a year, {@code > -1}
  * @param leastCertain the input that is least certain
- * @param offers by the name of the alternative
+ * @param prices of alternatives, and of changes of single numbers
  */
 public record Money(
         String currency,
@@ -22,10 +22,43 @@ public record Money(
         OptionalDouble labour,
         double rate,
         Uncertain leastCertain,
-        Map<String, Offer> offers) {
+        Prices prices) {
 
-    public Money {
-        offers = Map.copyOf(new TreeMap<>(offers));
+    /** What alternatives cost, by their names. */
+    public Map<String, Offer> offers() {
+        return prices.offers();
+    }
+
+    /**
+     * What changes cost.
+     *
+     * @param offers by the name of the alternative
+     * @param levers by the path of the number that is changed by itself
+     */
+    public record Prices(Map<String, Offer> offers, Map<String, UnitPrice> levers) {
+        public Prices {
+            offers = Map.copyOf(new TreeMap<>(offers));
+            levers = Map.copyOf(new TreeMap<>(levers));
+        }
+
+        /** Those of alternatives alone. */
+        public static Prices of(Map<String, Offer> offers) {
+            return new Prices(offers, Map.of());
+        }
+    }
+
+    /**
+     * What so much of a change costs; twice as much of it costs twice that.
+     *
+     * @param per how much of it (SI), or how many people or uncoilers, {@code > 0}
+     * @param offer what that costs
+     */
+    public record UnitPrice(double per, Offer offer) {
+
+        /** What {@code amount} of the change costs. */
+        public Offer of(double amount) {
+            return new Offer(amount / per * offer.price(), amount / per * offer.upkeep(), offer.life());
+        }
     }
 
     /** How output is valued; both in currency, {@code >= 0}. */

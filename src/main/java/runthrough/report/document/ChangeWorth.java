@@ -59,7 +59,7 @@ public record ChangeWorth(String sentence, Optional<String> gain) {
                 values.labour(),
                 values.rate(),
                 values.leastCertain(),
-                Map.of(name, FOR_NOTHING));
+                Money.Prices.of(Map.of(name, FOR_NOTHING)));
     }
 
     private static String said(Gain gain, Notation notation, String more, String less, String unknown) {

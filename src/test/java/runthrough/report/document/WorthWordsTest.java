@@ -33,7 +33,7 @@ class WorthWordsTest {
             OptionalDouble.empty(),
             0.08,
             Money.Uncertain.PRICE,
-            Map.of());
+            Money.Prices.of(Map.of()));
 
     /** 1000 h (900 to 1100) of 100 EUR each: 100 000 EUR a year, that pay 250 000 EUR back in 2.5 (2.27 to 2.78) years. */
     @Test

@@ -54,7 +54,7 @@ class BenefitTest {
                 OptionalDouble.of(45),
                 0.08,
                 uncertain,
-                Map.of("join", new Offer(price, 9000, 10)));
+                Money.Prices.of(Map.of("join", new Offer(price, 9000, 10))));
     }
 
     private static Benefit benefit(Optional<Money> money) {
@@ -83,7 +83,7 @@ class BenefitTest {
                 OptionalDouble.empty(),
                 0.08,
                 Uncertain.OUTPUT,
-                Map.of("another", new Offer(1, 0, 1)));
+                Money.Prices.of(Map.of("another", new Offer(1, 0, 1))));
 
         assertThat(benefit(Optional.of(other)).worth()).isEmpty();
     }

@@ -30,7 +30,7 @@ class WorthTest {
                         OptionalDouble.of(40),
                         0.08,
                         uncertain,
-                        Map.of("larger", OFFER)),
+                        Money.Prices.of(Map.of("larger", OFFER))),
                 OFFER,
                 WorthTest::gains,
                 200,

@@ -1,15 +1,10 @@
-package runthrough.scenario;
+package runthrough.scenario.grammar;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import runthrough.scenario.grammar.Context;
-import runthrough.scenario.grammar.Schemas;
-import runthrough.scenario.grammar.Section;
-import runthrough.scenario.grammar.Shape;
-import runthrough.scenario.grammar.Values;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -18,7 +13,7 @@ import runthrough.scenario.source.Raw;
  * @param what they are, to follow "must be"
  * @param section each of them
  */
-record SectionsByName(String what, Section section) implements Shape<Map<String, Values>> {
+public record SectionsByName(String what, Section section) implements Shape<Map<String, Values>> {
 
     @Override
     public Optional<Map<String, Values>> read(Raw raw, Context context) {

@@ -1,0 +1,124 @@
+package runthrough.scenario;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import runthrough.plant.LineFigure;
+import runthrough.quantity.Dimension;
+import runthrough.scenario.grammar.Amount;
+import runthrough.scenario.grammar.Context;
+import runthrough.scenario.grammar.Count;
+import runthrough.scenario.grammar.Route;
+import runthrough.scenario.grammar.Values;
+import runthrough.scenario.source.Nearest;
+import runthrough.scenario.source.Problems;
+import runthrough.scenario.source.Raw;
+
+/** Holds what a scenario gives prices of changes for against the numbers that can be changed by themselves. */
+final class PricedLevers {
+    private static final String SECTION = HandoverKeys.MONEY.name() + "." + MoneyKeys.LEVERS.name();
+    private static final Count ONE_OR_MORE = new Count(1, 100);
+    private static final Pattern ELEMENT = Pattern.compile("coil-change\\.(prepare|tail|join)\\.[^.\\[]+");
+
+    /** What is measured of each; nothing of what is counted. */
+    private static final Map<String, Optional<Dimension>> KNOWN = known();
+
+    /** Other names of the same. */
+    private static final Map<String, String> OTHERWISE = Map.of(
+            "accumulator.capacity", LineFigure.USABLE_CAPACITY.path(),
+            "accumulator.strands", LineFigure.USABLE_CAPACITY.path(),
+            "coil-change.join-shorter-by", LineFigure.JOINT_CYCLE_TIME.path(),
+            "coil-change.reject.every", "coil-change.reject.chance");
+
+    private final Raw root;
+    private final Problems problems;
+
+    /** Prices in {@code root}; {@code problems} takes what is wrong with them. */
+    PricedLevers(Raw root, Problems problems) {
+        this.root = root;
+        this.problems = problems;
+    }
+
+    private static Map<String, Optional<Dimension>> known() {
+        Map<String, Optional<Dimension>> known = new LinkedHashMap<>();
+        known.put(LineFigure.USABLE_CAPACITY.path(), Optional.of(Dimension.LENGTH));
+        known.put(LineFigure.JOINT_CYCLE_TIME.path(), Optional.of(Dimension.TIME));
+        known.put("coil-change.reject.chance", Optional.of(Dimension.SHARE));
+        known.put("coil-change.crew", Optional.empty());
+        known.put("entry.uncoilers", Optional.empty());
+        known.put("entry.top-speed", Optional.of(Dimension.SPEED));
+        return known;
+    }
+
+    /**
+     * What has a price.
+     *
+     * @param path of it, one for each
+     * @param per how much of it (SI), or how many
+     */
+    record Found(String path, double per) {}
+
+    /** What {@code path} is, with what {@code values} say of its price; empty where it is wrong. */
+    Optional<Found> find(String path, Values values) {
+        String own = OTHERWISE.getOrDefault(path.strip(), path.strip());
+        Optional<Dimension> measured = KNOWN.getOrDefault(own, Optional.of(Dimension.TIME));
+        if (!KNOWN.containsKey(own) && !isElement(own)) {
+            problems.error(
+                    values.raw().place(),
+                    SECTION + "." + path,
+                    "",
+                    "has no price: it is not a number of this scenario of which more, or less, would meet its target",
+                    remedy(path));
+            return Optional.empty();
+        }
+        return per(path, values, measured).map(per -> new Found(own, per));
+    }
+
+    private boolean isElement(String path) {
+        return ELEMENT.matcher(path).matches()
+                && Route.find(ScenarioKeys.SCENARIO, root, path).isPresent();
+    }
+
+    private static String remedy(String path) {
+        return Nearest.to(path, KNOWN.keySet())
+                .map(nearest -> "Did you mean " + nearest + "?")
+                .orElseGet(() -> "There are: " + String.join(", ", KNOWN.keySet())
+                        + ", and each work element by its path, such as coil-change.join.weld.");
+    }
+
+    private Optional<Double> per(String path, Values values, Optional<Dimension> measured) {
+        Optional<Raw> written = values.raw().find(MoneyKeys.PER.name());
+        if (written.isEmpty() && measured.isEmpty()) {
+            return Optional.of(1.0);
+        }
+        String shown = measured.map(dimension -> "1 " + unit(dimension)).orElse("1");
+        Context context = Context.top(problems)
+                .named(SECTION)
+                .named(path)
+                .named(MoneyKeys.PER.name())
+                .withRemedy("Give how much of the change that pays for, such as " + shown + ".");
+        if (written.isEmpty()) {
+            problems.error(
+                    values.raw().place(),
+                    context.path(),
+                    "",
+                    "is missing; must be "
+                            + Amount.positive(measured.orElseThrow()).allowed(),
+                    context.remedy());
+            return Optional.empty();
+        }
+        return measured.isPresent()
+                ? Amount.positive(measured.get()).read(written.get(), context)
+                : ONE_OR_MORE.read(written.get(), context).map(Long::doubleValue);
+    }
+
+    private static String unit(Dimension dimension) {
+        return switch (dimension) {
+            case LENGTH -> "m";
+            case TIME -> "s";
+            case SPEED -> "m/min";
+            default -> "%";
+        };
+    }
+}
