@@ -70,7 +70,7 @@ final class RunCommand implements Callable<Integer> {
     @Option(
             names = "--levers",
             description =
-                    "Also find what would meet the targets, each change on its own; takes some 50 times as long as the verdict.")
+                    "Also find what would meet the targets, of one change or two together, ranked by cost where the scenario has money; takes some 100 times as long as the verdict.")
     private boolean levers;
 
     @Option(names = "--working", description = "Print the hand calculation step by step, too.")
@@ -180,7 +180,8 @@ final class RunCommand implements Callable<Integer> {
                 RunThroughResult withWorth =
                         result.with(new WorthStudy(result.study()).run(chosen.threads(), progress));
                 return levers
-                        ? withWorth.with(new LeverStudy(result.study().request()).run(chosen.threads(), progress))
+                        ? withWorth.with(new LeverStudy(result.study().request())
+                                .ranked(asked.handover().money(), chosen.threads(), progress))
                         : withWorth;
             });
         }

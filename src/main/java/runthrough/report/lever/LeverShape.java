@@ -12,7 +12,7 @@ import runthrough.study.statistics.Estimate;
 
 /** What one lever has to be set to, as JSON. */
 public final class LeverShape {
-    private static final String SI = "In SI units: m, s, m/s, a share, or a number of people or uncoilers.";
+    static final String SI = "In SI units: m, s, m/s, a share, or a number of people or uncoilers.";
 
     /** Of the JSON. */
     public static final JsonShape<LeverAnswer> SHAPE = JsonShape.<LeverAnswer>named("lever")

@@ -74,7 +74,7 @@ public final class LeverTable {
                         .orElse(OptionalDouble.empty());
     }
 
-    private static String goal(Goal goal) {
+    static String goal(Goal goal) {
         return goal.what() == Goal.What.RUN_THROUGH ? "run through" : "without a stop";
     }
 

@@ -13,6 +13,7 @@ import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.study.lever.Lever;
 import runthrough.study.lever.LeverAnswer;
+import runthrough.study.lever.LeverChange;
 
 /**
  * Levers in words. A value is written with every digit that was tried, so that whoever sets it gets what is promised; a time above
@@ -23,6 +24,9 @@ import runthrough.study.lever.LeverAnswer;
 public record LeverWords(UnitSystem system) {
     /** More digits than any number of steps has. */
     private static final int DIGITS = 7;
+
+    /** What is said where a run is too short. */
+    static final String NOT_SHOWN = " (seen, not shown: the run is too short)";
 
     /** What a lever is called. */
     public static String name(Lever lever) {
@@ -80,7 +84,8 @@ public record LeverWords(UnitSystem system) {
         return value(answer.lever(), si);
     }
 
-    private String value(Lever lever, double si) {
+    /** The same of {@code lever}. */
+    public String value(Lever lever, double si) {
         return number(lever, unsigned(lever, si));
     }
 
@@ -113,12 +118,17 @@ public record LeverWords(UnitSystem system) {
     }
 
     private String change(LeverAnswer answer, double value) {
-        return change(answer.lever(), answer.present(), value, strands(answer, value));
+        return change(answer.lever(), answer.present(), value, strands(answer.strand(), value));
     }
 
     /** {@code lever} set to {@code value} where it is {@code present} now: "a crew of 3, instead of 2". */
     public String change(Lever lever, double present, double value) {
         return change(lever, present, value, "");
+    }
+
+    /** {@code change} in words: "4.5 s off every pass of the join work". */
+    String change(LeverChange change) {
+        return change(change.lever(), change.present(), change.value(), strands(change.strand(), change.value()));
     }
 
     private String change(Lever lever, double present, double value, String strands) {
@@ -138,10 +148,8 @@ public record LeverWords(UnitSystem system) {
         };
     }
 
-    private String strands(LeverAnswer answer, double capacity) {
-        return answer.strand().isEmpty()
-                ? ""
-                : " (" + Math.round(capacity / answer.strand().getAsDouble()) + " strands)";
+    private static String strands(OptionalDouble strand, double capacity) {
+        return strand.isEmpty() ? "" : " (" + Math.round(capacity / strand.getAsDouble()) + " strands)";
     }
 
     /** What slower running costs, behind {@code before}: "; good output is then 1700 m/h, now 1800 m/h"; nothing where it costs none. */
@@ -164,7 +172,7 @@ public record LeverWords(UnitSystem system) {
         OptionalDouble low = answer.crossing().orElseThrow().low();
         OptionalDouble high = answer.crossing().orElseThrow().high();
         if (!answer.isShown()) {
-            return " (seen, not shown: the run is too short)";
+            return NOT_SHOWN;
         }
         if (low.isEmpty() || high.isEmpty() || low.getAsDouble() == high.getAsDouble()) {
             return "";

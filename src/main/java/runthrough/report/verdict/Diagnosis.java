@@ -12,6 +12,7 @@ import runthrough.plant.Line;
 import runthrough.quantity.Kind;
 import runthrough.report.Texts;
 import runthrough.report.lever.LeverWords;
+import runthrough.report.lever.WayWords;
 import runthrough.simulation.records.ChangeRecord;
 import runthrough.simulation.records.Outcome;
 import runthrough.study.Goal;
@@ -138,9 +139,17 @@ final class Diagnosis {
                 .toList();
         return ways.isEmpty()
                 ? List.of("Nothing that was tried on its own meets the target.")
-                : ways.stream()
-                        .map(way -> "On its own would meet the target: " + way + ".")
+                : Stream.concat(
+                                ways.stream().map(way -> "On its own would meet the target: " + way + "."),
+                                together(levers))
                         .toList();
+    }
+
+    private Stream<String> together(Levers levers) {
+        WayWords words = new WayWords(result.system());
+        return levers.pairs().stream()
+                .filter(pair -> pair.goal().what() == Goal.What.RUN_THROUGH)
+                .map(pair -> "Together would meet the target: " + words.sentence(pair) + ".");
     }
 
     /** Whether most failures are coil changes whose joint was made more than once, as far as the first replication shows. */

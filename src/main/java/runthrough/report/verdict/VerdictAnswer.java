@@ -14,6 +14,7 @@ import runthrough.report.Subject;
 import runthrough.report.Table;
 import runthrough.report.described.InputTables;
 import runthrough.report.lever.LeverTable;
+import runthrough.report.lever.WayTable;
 
 /** The verdict: whether the line runs through its coil changes. */
 public final class VerdictAnswer {
@@ -82,6 +83,10 @@ public final class VerdictAnswer {
         tables.add(verdictTables.causes());
         tables.add(WorthTable.of(result));
         result.levers().map(levers -> LeverTable.of(levers)).ifPresent(tables::add);
+        result.levers()
+                .filter(levers -> !levers.ways().isEmpty())
+                .map(WayTable::of)
+                .ifPresent(tables::add);
         tables.add(hand.limits().in(Table.Seen.TERMINAL));
         tables.add(new VerdictFigures(result).details());
         tables.addAll(VerdictTables.of(result));

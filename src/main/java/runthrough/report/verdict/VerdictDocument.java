@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import runthrough.report.JsonShape;
 import runthrough.report.lever.LeverShape;
+import runthrough.report.lever.WayShape;
 import runthrough.study.TargetStatus;
 import runthrough.study.Verdict;
 import runthrough.study.lever.Levers;
@@ -133,6 +134,12 @@ final class VerdictDocument {
                     "What would meet the targets, each change on its own. Empty where it was not asked.",
                     LeverShape.SHAPE,
                     result -> result.levers().map(Levers::answers).orElse(List.of()))
+            .list(
+                    "ways",
+                    "Ways to meet the targets that are missed, of one change or two: target by target the cheapest first, then, without"
+                            + " a cost, those that change least. Empty where it was not asked.",
+                    WayShape.SHAPE,
+                    result -> result.levers().map(Levers::ways).orElse(List.of()))
             .optional(
                     "coils",
                     "What came of the coil changes by coil and product; null where all coils are of one kind.",

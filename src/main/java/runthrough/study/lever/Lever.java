@@ -68,6 +68,11 @@ public record Lever(What what, Optional<Reason.Element> element) {
             };
         }
 
+        /** The path of the number that it is in a description; empty for elements, of which there are many. */
+        public Optional<String> path() {
+            return Optional.ofNullable(path);
+        }
+
         /** What its values are about; empty for a number of people or uncoilers. */
         public Optional<Kind> kind() {
             return Optional.ofNullable(kind);

@@ -76,6 +76,18 @@ public final class LeverRun {
         return cost(varied, () -> attempt(varied.variant().apply(value), asked));
     }
 
+    /** What {@code variant}, in which the process is slower and which gave {@code seen}, lets come out. */
+    LeverAnswer.Cost output(Line variant, Evaluation seen) {
+        Evaluation with = line.isDeterministic() ? attempt(variant, asked).orElseThrow() : seen;
+        return new LeverAnswer.Cost(with.output().speed(), underAsked().output().speed());
+    }
+
+    /** The same as if the line as it is were meant. */
+    LeverAnswer.Cost outputNow() {
+        return new LeverAnswer.Cost(
+                underAsked().output().speed(), underAsked().output().speed());
+    }
+
     private Optional<LeverAnswer.Cost> cost(Varied varied, Supplier<Optional<Evaluation>> slower) {
         return varied.lever().what() == Lever.What.PROCESS_SPEED
                 ? slower.get()
@@ -95,7 +107,7 @@ public final class LeverRun {
     }
 
     /** A search along {@code varied}. */
-    public LeverSearch along(Varied varied) {
+    public LeverSearch along(Along varied) {
         return new LeverSearch(varied, this::attempt, quick(), this::lasts);
     }
 

@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
 import runthrough.plant.Line;
 import runthrough.study.Evaluation;
 import runthrough.study.Goal;
@@ -13,13 +12,13 @@ import runthrough.study.search.TargetSearch;
 import runthrough.study.search.TargetSearch.Guess;
 
 /**
- * Finds where along one lever a target is met.
+ * Finds where along one number, that of a lever or of a pair of them, a target is met.
  *
  * <p>Rule LEVER-12.
  */
 public final class LeverSearch {
-    /** What is tried of the present capacity where a very large one is not enough: the nearest first. */
-    private static final double[] NEAR_PRESENT = {1, Math.sqrt(0.5), Math.sqrt(2), 0.5, 2, 0.25, 4};
+    /** More than rounding does to a capacity, relative. */
+    private static final double ROUNDING = 1e-9;
 
     /** Whether a line that meets a goal in its run, in which it gave what it did, goes on meeting it. */
     @FunctionalInterface
@@ -27,7 +26,7 @@ public final class LeverSearch {
         boolean lasts(Goal goal, Line variant, Evaluation seen);
     }
 
-    private final Varied varied;
+    private final Along varied;
     private final LineTrials trials;
     private final Optional<LineTrials> quickTrials;
     private final Endurance endurance;
@@ -40,7 +39,7 @@ public final class LeverSearch {
      * @param quickTrials the same with fewer replications, to begin near the answer; empty where a run is short as it is
      * @param endurance what more capacity than there is has to show
      */
-    LeverSearch(Varied varied, LineTrials trials, Optional<LineTrials> quickTrials, Endurance endurance) {
+    LeverSearch(Along varied, LineTrials trials, Optional<LineTrials> quickTrials, Endurance endurance) {
         this.varied = varied;
         this.trials = trials;
         this.quickTrials = quickTrials;
@@ -72,26 +71,40 @@ public final class LeverSearch {
     }
 
     private boolean isNoMoreCapacity(Crossing found) {
-        return varied.lever().what() != Lever.What.CAPACITY
-                || found.answer().stream().noneMatch(capacity -> capacity > varied.present());
+        return found.answer().stream().noneMatch(this::isMoreCapacity);
+    }
+
+    private boolean isMoreCapacity(double value) {
+        double present = varied.line().accumulator().capacity() * (1 + ROUNDING);
+        return varied.variant().apply(value).accumulator().capacity() > present;
+    }
+
+    /** About where {@code goal} is seen to be reached, in a run with fewer replications; empty where it is nowhere. */
+    OptionalDouble roughly(Goal goal, double guess) {
+        return quickTrials.isPresent() ? quickly(goal, quickTrials.get()).seen(guess) : OptionalDouble.of(guess);
+    }
+
+    /** The value that asks most of those with which {@code goal} is shown to be reached, not far from {@code guess}, and lasts. */
+    OptionalDouble enoughNear(Goal goal, double guess) {
+        return new TargetSearch(this::attempt, goal, varied.scale())
+                .enough(guess).stream()
+                        .filter(value -> !isMoreCapacity(value) || lasts(goal, value))
+                        .findFirst();
     }
 
     /** Whether the answer of {@code found}, if there is one, is enough in the long run too. */
     public boolean lasts(Goal goal, Crossing found) {
-        return found.answer().stream()
-                .anyMatch(value -> attempt(value)
-                        .filter(seen -> endurance.lasts(goal, varied.variant().apply(value), seen))
-                        .isPresent());
+        return found.answer().stream().anyMatch(value -> lasts(goal, value));
     }
 
-    /** More capacity may be worse, as of a crew that must first refill it: then what there is may do, or what is not far from it. */
+    private boolean lasts(Goal goal, double value) {
+        return attempt(value)
+                .filter(seen -> endurance.lasts(goal, varied.variant().apply(value), seen))
+                .isPresent();
+    }
+
     private OptionalDouble nearPresent(Goal goal) {
-        double[] factors = varied.lever().what() == Lever.What.CAPACITY ? NEAR_PRESENT : new double[] {1};
-        double step = varied.scale().step();
-        return DoubleStream.of(factors)
-                .map(factor -> factor == 1 ? varied.present() : Math.rint(factor * varied.present() / step) * step)
-                .filter(value -> isMet(goal, value))
-                .findFirst();
+        return varied.nearPresent().filter(value -> isMet(goal, value)).findFirst();
     }
 
     private boolean isMet(Goal goal, double value) {
@@ -99,10 +112,10 @@ public final class LeverSearch {
     }
 
     private double near(Goal goal, double guess) {
-        return quickTrials
-                .map(quick -> new TargetSearch(
-                                value -> quick.attempt(varied.variant().apply(value)), goal, varied.scale())
-                        .roughly(guess))
-                .orElse(guess);
+        return quickTrials.map(quick -> quickly(goal, quick).roughly(guess)).orElse(guess);
+    }
+
+    private TargetSearch quickly(Goal goal, LineTrials quick) {
+        return new TargetSearch(value -> quick.attempt(varied.variant().apply(value)), goal, varied.scale());
     }
 }

@@ -25,4 +25,9 @@ final class LeverStep {
         double about = Math.log10(unit.fromSi(reference * (deterministic ? EXACT : FINE)));
         return unit.toSi(Math.pow(10, deterministic ? Math.floor(about) : Math.rint(about)));
     }
+
+    /** The step of a part of present values: 0.1 %, or 0.01 % where nothing is random. */
+    static double ofParts(boolean deterministic) {
+        return Math.pow(10, Math.rint(Math.log10(deterministic ? EXACT : FINE / 2)));
+    }
 }

@@ -1,10 +1,13 @@
 package runthrough.study.lever;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import runthrough.plant.SimulationRequest;
+import runthrough.plant.handover.Money;
 import runthrough.study.Evaluation;
 import runthrough.study.Evaluator;
 import runthrough.study.Goal;
@@ -51,26 +54,77 @@ public final class LeverStudy {
      * @throws java.util.concurrent.CancellationException when the listener or an interrupt gave it up
      */
     public Levers run(int threads, StudyListener listener) {
+        return run(threads, listener, (found, maker) -> List.of(), Optional.empty());
+    }
+
+    /**
+     * Runs it, and finds pairs of levers too; all ways to meet the targets are ranked.
+     *
+     * @param money what they cost; empty where nobody says
+     */
+    public Levers ranked(Optional<Money> money, int threads, StudyListener listener) {
+        return run(threads, listener, this::ways, money);
+    }
+
+    /** What makes ways of the levers that were tried. */
+    private interface Ranking {
+        List<Way> ways(Found found, WayMaker maker);
+    }
+
+    /** What was found lever by lever, and the run that found it. */
+    private record Found(List<Tried> tried, LeverRun run) {}
+
+    /** A lever that was tried. */
+    private record Tried(Varied varied, LeverAnswer answer, LeverSearch search) {
+        /** What its answer, which is enough, gave. */
+        Evaluation seen() {
+            return search.attempt(answer.value().orElseThrow()).orElseThrow();
+        }
+    }
+
+    private Levers run(int threads, StudyListener listener, Ranking ranking, Optional<Money> money) {
         if (request.line().practice().isOneStrip()) {
-            return new Levers(request, List.of());
+            return new Levers(request, List.of(), List.of());
         }
         List<Supplier<Varied>> levers = LeverList.of(request.line(), request.resultsIn());
         ProgressCounter steps = new ProgressCounter(listener, EXPECTED_TRIALS * levers.size());
         LeverRun run = new LeverRun(request, new Evaluator(threads, listener::cancelled), steps);
         Evaluation present = run.present();
-        List<LeverAnswer> answers = new ArrayList<>();
+        List<Tried> tried = new ArrayList<>();
         for (Supplier<Varied> lever : levers) {
             Varied varied = lever.get();
             LeverSearch search = run.along(varied);
-            goals.forEach(goal -> answers.add(answer(varied, goal, present, search, run)));
+            goals.forEach(goal -> tried.add(new Tried(varied, answer(varied, goal, present, search, run), search)));
         }
+        WayMaker maker = new WayMaker(money.map(values -> new WayCosts(values, request)), run);
+        List<Way> ways = ranking.ways(new Found(tried, run), maker);
         steps.finish();
         return new Levers(
                 request,
                 goals.stream()
-                        .flatMap(goal ->
-                                answers.stream().filter(answer -> answer.goal().equals(goal)))
-                        .toList());
+                        .flatMap(goal -> of(goal, tried).map(Tried::answer))
+                        .toList(),
+                ways);
+    }
+
+    private static Stream<Tried> of(Goal goal, List<Tried> tried) {
+        return tried.stream().filter(one -> one.answer().goal().equals(goal));
+    }
+
+    /** Target by target, each on its own. */
+    private List<Way> ways(Found found, WayMaker maker) {
+        List<Way> all = new ArrayList<>();
+        for (Goal goal : goals) {
+            Stream<Way> alone = of(goal, found.tried())
+                    .filter(one -> one.answer().status() == LeverAnswer.Status.ENOUGH)
+                    .map(one -> maker.alone(one.varied(), one.answer(), one.seen()));
+            List<PairHalf> halves = of(goal, found.tried())
+                    .flatMap(one -> PairHalf.of(one.varied(), one.answer()).stream())
+                    .toList();
+            Stream<Way> pairs = new PairSearch(goal, found.run(), request.resultsIn(), maker).among(halves).stream();
+            Stream.concat(alone, pairs).sorted(Comparator.comparing(Way::rank)).forEach(all::add);
+        }
+        return all;
     }
 
     private LeverAnswer answer(Varied varied, Goal goal, Evaluation present, LeverSearch search, LeverRun run) {

@@ -1,9 +1,9 @@
 package runthrough.study.lever;
 
 import java.util.function.DoubleFunction;
+import java.util.stream.DoubleStream;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Line;
-import runthrough.study.search.Crossing.Harder;
 import runthrough.study.search.Scale;
 
 /**
@@ -17,21 +17,20 @@ import runthrough.study.search.Scale;
  * @param variant from a value to the line with it
  */
 public record Varied(
-        Lever lever, Line line, double present, boolean scaledAlike, Scale scale, DoubleFunction<Line> variant) {
+        Lever lever, Line line, double present, boolean scaledAlike, Scale scale, DoubleFunction<Line> variant)
+        implements Along {
 
-    /** Whether a larger value asks more of the line. */
-    private boolean isHarderWhenLarger() {
-        return scale.harder() == Harder.LARGER;
-    }
+    /** What is tried of the present capacity where a very large one is not enough: the nearest first. */
+    private static final double[] NEAR_PRESENT = {Math.sqrt(0.5), Math.sqrt(2), 0.5, 2, 0.25, 4};
 
-    /** The value that asks most of the line. */
-    public double hardest() {
-        return isHarderWhenLarger() ? scale.to() : scale.from();
-    }
-
-    /** The value that asks least of the line. */
-    public double easiest() {
-        return isHarderWhenLarger() ? scale.from() : scale.to();
+    /** More capacity may be worse, as of a crew that must first refill it: then what there is may do, or what is not far from it. */
+    @Override
+    public DoubleStream nearPresent() {
+        double step = scale.step();
+        DoubleStream near = lever.what() == Lever.What.CAPACITY
+                ? DoubleStream.of(NEAR_PRESENT).map(factor -> Math.rint(factor * present / step) * step)
+                : DoubleStream.empty();
+        return DoubleStream.concat(DoubleStream.of(present), near);
     }
 
     /** Whether the line has nothing that could be varied there to its relief. */

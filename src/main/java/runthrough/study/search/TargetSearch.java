@@ -69,8 +69,24 @@ public final class TargetSearch {
 
     /** About where the share seen meets the target, beginning at {@code guess}; that where it is met nowhere. */
     public double roughly(double guess) {
+        return seen(guess).orElse(guess);
+    }
+
+    /** The same; empty where it is met nowhere. */
+    public OptionalDouble seen(double guess) {
         settle(Question.SEEN, guess, FAR);
-        return hardest(Question.SEEN).orElse(guess);
+        return hardest(Question.SEEN);
+    }
+
+    /**
+     * The hardest value at which the target is shown to be met, beginning at {@code guess}; where a run is too short to show that, at
+     * which it is seen to be. Nothing is asked of an interval, which takes a third of the trials of {@link #from}.
+     */
+    public OptionalDouble enough(double guess) {
+        trials.isGood(Question.SEEN, Math.min(scale.easiest(), Math.max(scale.hardest(), scale.ease(guess))));
+        Question asked = trials.canBeSure() ? Question.SURE : Question.SEEN;
+        settle(asked, guess, FAR);
+        return hardest(asked);
     }
 
     /** Searches, beginning at {@code guess}. */

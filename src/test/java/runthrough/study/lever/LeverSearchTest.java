@@ -136,15 +136,20 @@ class LeverSearchTest {
                 PRESENT,
                 false,
                 new Scale(Harder.LARGER, 7, LARGEST, STEP, PRESENT),
-                LeverSearchTest::line);
+                value -> line(PRESENT).withRatedSpeedsTimes(value / PRESENT));
 
-        assertThat(new LeverSearch(speed, where(value -> isBetween(400, value, 595)), Optional.empty(), NOT_ASKED)
+        assertThat(new LeverSearch(speed, atSpeeds(400, 595), Optional.empty(), NOT_ASKED)
                         .find(GOAL, PRESENT)
                         .answer())
                 .hasValue(595);
-        assertThat(new LeverSearch(speed, where(value -> isBetween(240, value, 260)), Optional.empty(), NOT_ASKED)
+        assertThat(new LeverSearch(speed, atSpeeds(240, 260), Optional.empty(), NOT_ASKED)
                         .find(GOAL, PRESENT)
                         .answer())
                 .isEmpty();
+    }
+
+    private static LineTrials atSpeeds(double low, double high) {
+        double now = line(PRESENT).fastestRatedSpeed();
+        return line -> Optional.of(seen(isBetween(low, Math.rint(line.fastestRatedSpeed() / now * PRESENT), high)));
     }
 }
