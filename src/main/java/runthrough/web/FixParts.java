@@ -13,51 +13,53 @@ import runthrough.report.lever.LeverWords;
 import runthrough.scenario.ScenarioText;
 import runthrough.study.cause.Reason;
 import runthrough.study.cause.Without;
-import runthrough.study.lever.LeverAnswer;
+import runthrough.study.lever.LeverChange;
 
-/** A lever set to its answer, as parts of the scenario. */
+/** A lever set to another value, as parts of the scenario. */
 final class FixParts {
     private static final String CREW = "coil-change.crew";
 
-    private final LeverAnswer answer;
+    private final LeverChange change;
     private final Line line;
     private final double value;
     private final String written;
 
-    private FixParts(LeverAnswer answer, SimulationRequest request) {
-        this.answer = answer;
+    private FixParts(LeverChange change, SimulationRequest request) {
+        this.change = change;
         this.line = request.line();
-        this.value = answer.value().orElseThrow();
-        this.written = new LeverWords(request.resultsIn()).value(answer, value);
+        this.value = change.value();
+        this.written = new LeverWords(request.resultsIn()).value(change.lever(), value);
     }
 
-    /** Those that set the line of {@code request} to the value of {@code answer}. */
-    static List<PageRequest.Part> of(LeverAnswer answer, SimulationRequest request) {
-        return new FixParts(answer, request).all();
+    /** Those that make {@code changes} of the line of {@code request}, all together. */
+    static List<PageRequest.Part> of(List<LeverChange> changes, SimulationRequest request) {
+        return changes.stream()
+                .flatMap(change -> new FixParts(change, request).all().stream())
+                .toList();
     }
 
     private List<PageRequest.Part> all() {
-        CoilChange change = line.change();
-        return switch (answer.lever().what()) {
+        CoilChange work = line.change();
+        return switch (change.lever().what()) {
             case CAPACITY ->
-                answer.strand().isPresent()
+                change.strand().isPresent()
                         ? one(
                                 "accumulator.strands",
-                                Long.toString(Math.round(value / answer.strand().getAsDouble())))
+                                Long.toString(Math.round(value / change.strand().getAsDouble())))
                         : one(LineFigure.USABLE_CAPACITY.path(), written);
             case PROCESS_SPEED -> one(LineFigure.RATED_SPEED.path(), written);
             case JOINT_CYCLE_TIME ->
                 ScenarioText.standing(line, line.withEveryPassLongerBy(value)).stream()
                         .map(PageRequest.Part::of)
                         .toList();
-            case REJECTS -> rejects(change.reject());
+            case REJECTS -> rejects(work.reject());
             case ENTRY_TOP_SPEED -> one("entry.top-speed", written);
             case UNCOILERS -> one("entry.uncoilers", written);
             case CREW ->
-                change.shifts()
+                work.shifts()
                         .map(shifts -> crews(shifts, shifts.withLargestCrew((int) Math.round(value))))
                         .orElseGet(() -> one(CREW, written));
-            case ELEMENT -> shorter(answer.lever().element().orElseThrow());
+            case ELEMENT -> shorter(change.lever().element().orElseThrow());
             // How long coils are is not for the line to say, and it is among no fixes.
             case COIL_LENGTH -> List.of();
         };

@@ -2,27 +2,31 @@ package runthrough.web;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.StorageForm;
+import runthrough.plant.handover.Money;
 import runthrough.report.Texts;
 import runthrough.report.lever.LeverWords;
+import runthrough.report.lever.WayWords;
 import runthrough.study.Goal;
 import runthrough.study.StudyListener;
 import runthrough.study.TargetStatus;
 import runthrough.study.lever.Lever;
 import runthrough.study.lever.LeverAnswer;
+import runthrough.study.lever.LeverChange;
 import runthrough.study.lever.LeverStudy;
 import runthrough.study.lever.Levers;
+import runthrough.study.lever.Way;
 import runthrough.study.limits.Limits;
 import runthrough.study.limits.LimitsStudy;
 import runthrough.study.limits.LineLimit;
 
 /**
- * What would let a line meet its target, each on its own; or, where it meets it, how far each number could go. The numbers are
- * those of every other command.
+ * What would let a line meet its target, of one change or two together, ranked; or, where it meets it, how far each number could go.
+ * The numbers are those of every other command.
  *
  * @param words what the list is about
  */
@@ -31,40 +35,50 @@ record Fixes(String words, List<Fix> fixes) {
         fixes = List.copyOf(fixes);
     }
 
-    /** One of them, with the changes that make it. */
-    record Fix(String words, List<PageRequest.Part> changes) {
+    /**
+     * One of them, with the changes that make it.
+     *
+     * @param rank what it is ranked by, in words: its cost in a year, or how much is changed; empty where it is not ranked
+     */
+    record Fix(String words, String rank, List<PageRequest.Part> changes) {
         Fix {
             changes = List.copyOf(changes);
         }
     }
 
-    static Fixes of(SimulationRequest request, int threads, StudyListener listener) {
+    static Fixes of(SimulationRequest request, Optional<Money> money, int threads, StudyListener listener) {
         if (request.line().practice().isOneStrip()) {
             return new Fixes(
                     "Entry and process are one strip, so every coil change stops the process. Only a joiner with an accumulator"
                             + " between it and the process lets the line run through.",
                     List.of());
         }
-        Levers levers = new LeverStudy(request).run(threads, listener);
+        Levers levers = new LeverStudy(request).ranked(money, threads, listener);
         List<Goal> missed = missed(levers);
         if (missed.isEmpty()) {
             return new Fixes(
                     "The line meets its target of " + Texts.target(request.run().target())
                             + ". It still would, each change on its own:",
-                    fixes(limits(request, threads, listener), answer -> "", request));
+                    limits(request, threads, listener));
         }
-        List<Fix> fixes = fixes(
-                levers.enough().stream()
-                        .filter(answer -> missed.contains(answer.goal()))
-                        .toList(),
-                answer -> missed.size() > 1 && isWithoutStop(answer.goal()) ? ", for " + asked(answer.goal()) : "",
-                request);
+        List<Way> ways = levers.ways().stream()
+                .filter(way -> missed.contains(way.goal()))
+                .toList();
         String asked = missed.stream().map(Fixes::asked).collect(Collectors.joining(" or of "));
         return new Fixes(
-                fixes.isEmpty()
-                        ? "Nothing that was tried on its own meets the target of " + asked + "."
-                        : "Each of these on its own meets the target of " + asked + ":",
-                fixes);
+                ways.isEmpty()
+                        ? "Nothing that was tried, on its own or in pairs, meets the target of " + asked + "."
+                        : "Each of these meets the target of " + asked + ", " + WayWords.order(ways) + ":",
+                ways.stream().map(way -> fix(way, missed, request)).toList());
+    }
+
+    private static Fix fix(Way way, List<Goal> missed, SimulationRequest request) {
+        WayWords words = new WayWords(request.resultsIn());
+        String which = missed.size() > 1 && isWithoutStop(way.goal()) ? ", for " + asked(way.goal()) : "";
+        return new Fix(
+                capitalised(words.sentence(way)) + which,
+                capitalised(words.rankedBy(way)),
+                FixParts.of(way.changes(), request));
     }
 
     private static List<Goal> missed(Levers levers) {
@@ -87,32 +101,28 @@ record Fixes(String words, List<Fix> fixes) {
         return goal.what() == Goal.What.WITHOUT_STOP;
     }
 
-    private static List<Fix> fixes(
-            List<LeverAnswer> answers, Function<LeverAnswer, String> rest, SimulationRequest request) {
-        LeverWords words = new LeverWords(request.resultsIn());
-        return answers.stream()
-                .map(answer ->
-                        new Fix(capitalised(words.sentence(answer)) + rest.apply(answer), FixParts.of(answer, request)))
-                .toList();
-    }
-
     private static String capitalised(String sentence) {
         return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
     }
 
     /** How far each number could go. */
-    private static List<LeverAnswer> limits(SimulationRequest request, int threads, StudyListener listener) {
+    private static List<Fix> limits(SimulationRequest request, int threads, StudyListener listener) {
         Limits limits = new LimitsStudy(request, request.run().target()).run(threads, listener);
         boolean meets = limits.present()
                 .filter(one -> one.answer(limits.target()) == TargetStatus.MEETS)
                 .isPresent();
-        List<LeverAnswer> answers = new ArrayList<>();
+        LeverWords words = new LeverWords(request.resultsIn());
+        List<Fix> fixes = new ArrayList<>();
         for (LineLimit limit : limits.limits()) {
             if (meets && limit.isCrossed() && !limit.isAsItIs() && limit.what() != Lever.What.COIL_LENGTH) {
-                answers.add(limit.asLever(Goal.runThrough(limits.target()), strand(request, limit)));
+                LeverAnswer answer = limit.asLever(Goal.runThrough(limits.target()), strand(request, limit));
+                fixes.add(new Fix(
+                        capitalised(words.sentence(answer)),
+                        "",
+                        FixParts.of(List.of(LeverChange.of(answer)), request)));
             }
         }
-        return answers;
+        return fixes;
     }
 
     private static OptionalDouble strand(SimulationRequest request, LineLimit limit) {

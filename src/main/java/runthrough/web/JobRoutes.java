@@ -38,7 +38,7 @@ final class JobRoutes implements AutoCloseable {
         });
         begins(routes, "fixes", (ask, draft) -> {
             SimulationRequest request = draft.asked();
-            return listener -> Fixes.of(request, answers.threads(), listener);
+            return listener -> Fixes.of(request, draft.handover().money(), answers.threads(), listener);
         });
         begins(routes, "worth", (ask, draft) -> {
             SimulationRequest request = AnswerPrecision.of(draft.asked(), AnswerPrecision.AS_ASKED);

@@ -1,4 +1,4 @@
-// What would let the line meet its target: each fix is tried with one click and taken back with one.
+// What would let the line meet its target, of one change or two together: each is tried with one click and taken back with one.
 import { ask, Latest } from "./api.js";
 import { byId, el } from "./dom.js";
 import { job } from "./jobs.js";
@@ -48,13 +48,14 @@ export class Fixes {
     place.replaceChildren(el("p", { class: "hint" }, found.words), el("div", { class: "fixes" }, ...found.fixes.map((fix) => {
       const isTried = text !== found.text && found.tried.get(fix) === text;
       const [does, run] = isTried ? ["Take it back", () => this.page.read(found.text)] : ["Try it", () => this.try(fix)];
-      return el("div", {}, el("p", {}, fix.words), el("button", { type: "button", "aria-label": `${does}: ${fix.words}`, onclick: () => run().catch(this.page.complain) }, does));
+      const rank = fix.rank ? [el("small", {}, fix.rank)] : [];
+      return el("div", {}, el("p", {}, fix.words, ...rank), el("button", { type: "button", "aria-label": `${does}: ${fix.words}`, onclick: () => run().catch(this.page.complain) }, does));
     })));
     place.querySelectorAll("button")[at]?.focus();
     return true;
   }
 
-  /** Each fix on its own: one that was tried before is taken back with it. */
+  /** Each fix on its own, both changes of a pair at once: one that was tried before is taken back with it. */
   async try(fix) {
     const { found } = this;
     const reply = await ask("/api/edit", { text: found.text, changes: fix.changes, units: found.units });

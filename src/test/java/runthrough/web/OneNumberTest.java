@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -28,6 +29,7 @@ import runthrough.report.Texts;
 import runthrough.report.document.Document;
 import runthrough.report.document.DocumentMaker;
 import runthrough.report.lever.LeverWords;
+import runthrough.report.lever.WayWords;
 import runthrough.report.verdict.RunThroughResult;
 import runthrough.report.verdict.VerdictAnswer;
 import runthrough.report.write.HtmlWriter;
@@ -41,6 +43,7 @@ import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
 import runthrough.study.lever.Lever;
 import runthrough.study.lever.LeverAnswer;
+import runthrough.study.lever.LeverChange;
 import runthrough.study.lever.LeverStudy;
 import runthrough.study.lever.Levers;
 import runthrough.study.lever.WorthStudy;
@@ -74,14 +77,15 @@ class OneNumberTest {
                 .request();
         SimulationRequest request = asked.with(asked.run().withReplications(REPLICATIONS));
         double target = request.run().target();
-        Levers levers = new LeverStudy(request, List.of(Goal.runThrough(target))).run(2, StudyListener.NONE);
+        Levers levers = new LeverStudy(request, List.of(Goal.runThrough(target)))
+                .ranked(Optional.empty(), 2, StudyListener.NONE);
 
         // Rule LEVER-12.
         inLimits(levers, new LimitsStudy(request, target).run(2, StudyListener.NONE));
         inSize(levers, new SizingStudy(request, SizingOptions.usual(target, REPLICATIONS)).run(2, StudyListener.NONE));
         if (!levers.enough().isEmpty()) {
             inRun(levers, request);
-            onThePage(levers, Fixes.of(request, 2, StudyListener.NONE));
+            onThePage(levers, Fixes.of(request, Optional.empty(), 2, StudyListener.NONE));
         }
     }
 
@@ -137,17 +141,28 @@ class OneNumberTest {
             assertThat(terminal).contains(words.value(lever, lever.value().orElseThrow()));
             assertThat(page).contains(words.sentence(lever));
         }
-        assertThat(json.at("/levers").findValues("value").stream()
-                        .filter(JsonNode::isNumber)
-                        .map(JsonNode::asDouble)
-                        .toList())
+        assertThat(numbers(json.at("/levers")))
                 .isEqualTo(levers.enough().stream()
                         .map(lever -> lever.value().orElseThrow())
+                        .toList());
+        WayWords ranked = new WayWords(request.resultsIn());
+        assertThat(levers.pairs()).allSatisfy(pair -> assertThat(page).contains(ranked.sentence(pair)));
+        assertThat(numbers(json.at("/ways")))
+                .isEqualTo(levers.ways().stream()
+                        .flatMap(way -> way.changes().stream())
+                        .map(LeverChange::value)
                         .toList());
         inDocument(levers, result, answer);
         // One margin: of the figure, of the JSON and of the verdict.
         assertThat(json.at("/margin_at_target/strip_m").asDouble())
                 .isEqualTo(result.study().verdict().spare().orElseThrow().metres());
+    }
+
+    private static List<Double> numbers(JsonNode list) {
+        return list.findValues("value").stream()
+                .filter(JsonNode::isNumber)
+                .map(JsonNode::asDouble)
+                .toList();
     }
 
     /** Every number of the document that the run names, too, is the same; and the levers, causes and closed form are. */
@@ -198,14 +213,16 @@ class OneNumberTest {
     }
 
     private static void onThePage(Levers levers, Fixes fixes) {
-        LeverWords words = new LeverWords(levers.request().resultsIn());
+        WayWords words = new WayWords(levers.request().resultsIn());
         assertThat(fixes.fixes())
-                .extracting(fix -> fix.words().toLowerCase(java.util.Locale.ROOT))
+                .extracting(fix -> fix.words().toLowerCase(Locale.ROOT))
                 // The page answers for the second target too.
                 .filteredOn(said -> !said.endsWith("without a stop"))
                 .zipSatisfy(
-                        levers.enough(),
-                        (said, answer) -> assertThat(said)
-                                .startsWith(words.sentence(answer).toLowerCase(java.util.Locale.ROOT)));
+                        levers.ways(),
+                        (said, way) ->
+                                assertThat(said).startsWith(words.sentence(way).toLowerCase(Locale.ROOT)));
+        assertThat(levers.ways().stream().flatMap(way -> way.alone().stream()))
+                .containsExactlyInAnyOrderElementsOf(levers.enough());
     }
 }

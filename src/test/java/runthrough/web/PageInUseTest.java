@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -238,18 +239,52 @@ class PageInUseTest extends BrowsedPage {
     @Test
     void aFixIsTriedAndTakenBack() {
         openLine("stamping-joiner");
-        browser.click("#fix");
-        browser.await("fixes", () -> !browser.all("#fixes button").isEmpty());
+        String rejects = buttonOf("Rejects at");
 
-        browser.click("#fixes .fixes div:nth-child(4) button");
+        browser.click(rejects);
         browser.await("the fix in the file", () -> text().contains("reject: {chance: 0.03 %}"));
-        assertThat(browser.text("#fixes .fixes div:nth-child(4) button")).isEqualTo("Take it back");
-        browser.click("#fixes .fixes div:nth-child(4) button");
+        assertThat(browser.text(rejects)).isEqualTo("Take it back");
+        browser.click(rejects);
 
         browser.await("the line as it was", () -> text().equals(shipped("stamping-joiner")));
         assertThat(browser.all("#fixes button"))
                 .hasSizeGreaterThan(4)
                 .allMatch(button -> button.getText().equals("Try it"));
+    }
+
+    /** Both changes of a pair are made with one click, and taken back with one. */
+    @Test
+    void aPairIsTriedAndTakenBack() throws IOException {
+        openLine("stamping-joiner");
+        String pair = buttonOf("0.9 s off every pass of the join work, and a process speed of 17.8 m/min");
+        assertThat(browser.text("#fixes .hint")).contains("the one that changes least first");
+        assertThat(browser.text("#fixes .fixes div small")).startsWith("Changes ");
+
+        browser.click(pair);
+        browser.await(
+                "both in the file",
+                () -> text().contains("join-shorter-by: 0.9 s") && text().contains("speed: 17.8 m/min"));
+        browser.awaitSettled();
+        assertThat(browser.text("#word")).isNotEqualTo("STOPS");
+        assertThat(browser.text(pair)).isEqualTo("Take it back");
+        browser.picture("a-pair-tried");
+        browser.click(pair);
+
+        browser.await("the line as it was", () -> text().equals(shipped("stamping-joiner")));
+        assertThat(browser.text(pair)).isEqualTo("Try it");
+    }
+
+    /** The button of the fix that begins with {@code words}. */
+    private String buttonOf(String words) {
+        browser.click("#fix");
+        browser.await("fixes", () -> !browser.all("#fixes button").isEmpty());
+        List<String> said =
+                browser.all("#fixes .fixes p").stream().map(WebElement::getText).toList();
+        int place = 1;
+        while (!said.get(place - 1).startsWith(words)) {
+            place++;
+        }
+        return "#fixes .fixes div:nth-child(" + place + ") button";
     }
 
     /** Twelve observed times, 109 min together: 545 s on average. */
