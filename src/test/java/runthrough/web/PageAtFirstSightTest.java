@@ -242,7 +242,7 @@ class PageAtFirstSightTest extends BrowsedPage {
                 .isLessThanOrEqualTo(number("document.getElementById('causes').clientWidth"));
     }
 
-    /** What would fix it belongs to the answer, and what it is worth begins the next page. */
+    /** The first three of what would fix it belong to the answer, and what it is worth begins the next page. */
     @ParameterizedTest
     @CsvSource({"A4, 8.27, 11.69", "Letter, 8.5, 11"})
     void theAnswerIsOnePageOfPaper(String name, double width, double height) throws IOException {
@@ -251,7 +251,7 @@ class PageAtFirstSightTest extends BrowsedPage {
         browser.await(
                 "what would fix it", () -> !browser.all("#fixes .fixes div").isEmpty());
         List<WebElement> fixes = browser.all("#fixes .fixes p");
-        String last = fixes.get(fixes.size() - 1).getText();
+        String last = fixes.get(Math.min(3, fixes.size()) - 1).getText();
 
         Map<String, Object> printed = browser.driver()
                 .executeCdpCommand(

@@ -50,7 +50,7 @@ public record WayWords(UnitSystem system) {
     public String rankedBy(Way way) {
         return way.cost()
                 .map(cost -> (cost.total() < 0 ? "brings about " : "costs about ") + MONEY.text(Math.abs(cost.total()))
-                        + " " + cost.currency() + " a year: " + madeOf(way, cost))
+                        + " " + cost.currency() + " a year" + madeOf(way, cost))
                 .orElseGet(() -> "changes " + changed(way));
     }
 
@@ -62,26 +62,29 @@ public record WayWords(UnitSystem system) {
     }
 
     private static String madeOf(Way way, YearlyCost cost) {
-        return way.changes().stream()
-                .map(change -> items(change, cost, way.isPair()))
-                .collect(Collectors.joining("; "));
+        if (cost.items().size() == 1) {
+            return ", " + paidFor(cost.items().get(0));
+        }
+        return ": "
+                + way.changes().stream()
+                        .map(change -> items(change, cost, way.isPair()))
+                        .collect(Collectors.joining("; "));
     }
 
     private static String items(LeverChange change, YearlyCost cost, boolean named) {
         String items = cost.items().stream()
                 .filter(item -> item.lever().equals(change.lever()))
-                .map(WayWords::item)
+                .map(item -> MONEY.text(item.perYear()) + " " + paidFor(item))
                 .collect(Collectors.joining(", "));
-        return named ? LeverWords.name(change.lever()) + " " + items : items;
+        return named ? LeverWords.name(change.lever()).split(",", 2)[0] + " " + items : items;
     }
 
-    private static String item(Item item) {
-        String amount = MONEY.text(item.perYear());
+    private static String paidFor(Item item) {
         return switch (item.what()) {
-            case PRICE -> amount + " for a price of " + MONEY.text(item.price()) + " over " + years(item.life());
-            case UPKEEP -> amount + " upkeep";
-            case OUTPUT -> amount + " for output that a slower process does not make";
-            case WAGES -> amount + " for people paid";
+            case PRICE -> "for a price of " + MONEY.text(item.price()) + " over " + years(item.life());
+            case UPKEEP -> "for upkeep";
+            case OUTPUT -> "for output that a slower process does not make";
+            case WAGES -> "for people paid";
         };
     }
 
