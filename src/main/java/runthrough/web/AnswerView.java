@@ -25,6 +25,7 @@ import runthrough.study.statistics.Sample;
  * @param sign whose shape shows the verdict without colour
  * @param word that states it
  * @param style name of its style
+ * @param allowed how often a coil change may be none that runs through, such as 1 in 200; empty where no target is spoken of
  * @param help what would help, a sentence each
  * @param share of coil changes run through
  * @param target that it is held against
@@ -40,6 +41,7 @@ record AnswerView(
         String word,
         String style,
         String sentence,
+        String allowed,
         String further,
         String limitingFactor,
         String spare,
@@ -138,6 +140,7 @@ record AnswerView(
                 sheet.headline().word(),
                 sheet.headline().tone().style(),
                 sheet.headline().sentence(),
+                sheet.allowed(),
                 sheet.headline().further(),
                 sheet.limiting(),
                 sheet.margin(),

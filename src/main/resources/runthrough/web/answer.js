@@ -13,7 +13,7 @@ export function showAnswer(answer) {
   if (byId("word").textContent !== answer.word) byId("word").textContent = answer.word;
   const { short, rest } = parted(answer.sentence);
   // A sentence of its own stands apart from the word.
-  byId("short").textContent = /^[A-Z]/.test(short) ? `– ${short.charAt(0).toLowerCase()}${short.slice(1)}${allowed(answer, short, rest)}` : short;
+  byId("short").textContent = /^[A-Z]/.test(short) ? `– ${short.charAt(0).toLowerCase()}${short.slice(1)}${allowed(answer, short)}` : short;
   byId("sentence").textContent = rest;
   byId("further").textContent = answer.further;
   byId("limiting-factor").textContent = answer.limitingFactor;
@@ -37,9 +37,8 @@ function parted(sentence) {
 }
 
 /** How often is still allowed, beside how often it is, so that a line that stops and runs through is none that does both. */
-function allowed(answer, short, rest) {
-  const target = /^Target ([^.;]+)\./.exec(rest);
-  return target && /^(Stops|Slows)/.test(short) ? ` (allowed ${target[1]})` : "";
+function allowed(answer, short) {
+  return answer.allowed && /^(Stops|Slows)/.test(short) ? ` (allowed ${answer.allowed})` : "";
 }
 
 const ROOMS = ["mark", "sentence", "further", "sure", "limiting", "spare", "changes"];

@@ -112,6 +112,8 @@ export class Joiner {
     const name = svg("text", { x, y: 346, "text-anchor": "middle", class: "big" }, look.joins ? "Joiner" : "Threading");
     this.left = svg("text", { x, y: frame.strip + (frame.brief ? 108 : 72), "text-anchor": "middle", class: "count" });
     this.doing = svg("text", { x, y: frame.strip + (frame.brief ? 133 : 95), "text-anchor": "middle", class: "doing at-joiner" });
+    // A narrow picture has room for a word between the dial and the accumulator.
+    this.brief = frame.brief;
     this.rejected = svg("text", { x, y: 228, "text-anchor": "middle", class: "halttext" });
     this.people = new People(x + 30, 336);
     this.idle = new People(x - 58, 322, 2, "person idle");
@@ -127,7 +129,7 @@ export class Joiner {
     write(this.left, stands ? `${this.say.time(race.joint < 90 ? Math.round(race.joint) : race.joint)} of ${course.joins ? "joint" : "rethread"}` : "");
     write(this.doing, standing.length ? short(standing[0].name) : stands ? (waitsFor ? "waits for the next coil" : "waits for people") : s.entryState === "running-out" ? "the tail is coming" : "");
     const pass = course.passAt(s.time);
-    write(this.rejected, pass > 1 ? (pass === 2 ? "joint rejected, made again" : `joint rejected ${pass - 1} times`) : "");
+    write(this.rejected, pass > 1 ? (this.brief ? `rejected${pass > 2 ? ` ${pass - 1} ×` : ""}` : pass === 2 ? "joint rejected, made again" : `joint rejected ${pass - 1} times`) : "");
     this.people.show(standing.reduce((most, one) => Math.max(most, one.people), 0));
     // Those of the crew who do nothing at the coil change now; with shifts they are not counted.
     this.idle.show(course.crew === null ? 0 : course.crew - under.reduce((sum, one) => sum + one.people, 0));

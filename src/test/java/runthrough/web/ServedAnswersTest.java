@@ -28,6 +28,16 @@ class ServedAnswersTest extends ServedPage {
     }
 
     @Test
+    void howOftenIsAllowedStandsByItself() throws IOException, InterruptedException {
+        assertThat(ask("/api/answer", body(shipped("tube-line"))).get("allowed").asText())
+                .isEqualTo("1 in 200");
+        assertThat(ask("/api/answer", body(shipped("perforating-line")))
+                        .get("allowed")
+                        .asText())
+                .isEmpty();
+    }
+
+    @Test
     void moreEffortNarrowsTheInterval() throws IOException, InterruptedException {
         ObjectNode body = body(shipped("stamping-joiner"));
 

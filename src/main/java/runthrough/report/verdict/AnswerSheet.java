@@ -9,6 +9,7 @@ import runthrough.report.Headline;
  * The answer in words and numbers, without what takes long to draw: what a front door shows that draws for itself.
  *
  * @param headline the verdict
+ * @param allowed how often a coil change may be none that runs through; empty where no target is spoken of
  * @param figures the numbers that matter most, in the order of {@link Which}
  * @param limiting the limiting factor, in a sentence
  * @param margin at the target, in a sentence; empty where entry and process are one strip
@@ -18,6 +19,7 @@ import runthrough.report.Headline;
  */
 public record AnswerSheet(
         Headline headline,
+        String allowed,
         List<Named> figures,
         String limiting,
         String margin,
@@ -73,6 +75,7 @@ public record AnswerSheet(
         HandChapter hand = new HandChapter(result);
         return new AnswerSheet(
                 VerdictHeadline.of(result),
+                VerdictHeadline.allowed(result),
                 new VerdictFigures(result).named(),
                 diagnosis.limiting(),
                 diagnosis.margin().orElse(""),

@@ -27,8 +27,18 @@ final class VerdictHeadline {
         return new VerdictHeadline(result).headline();
     }
 
+    /** How often a coil change may be none that runs through: "1 in 200"; empty where no target is spoken of. */
+    static String allowed(RunThroughResult result) {
+        VerdictHeadline headline = new VerdictHeadline(result);
+        return headline.isEveryOneAStop() ? "" : headline.target();
+    }
+
+    private boolean isEveryOneAStop() {
+        return result.isOneStrip() && verdict.changes().ranThrough() == 0;
+    }
+
     private Headline headline() {
-        if (result.isOneStrip() && verdict.changes().ranThrough() == 0) {
+        if (isEveryOneAStop()) {
             return new Headline(
                     Tone.STOPS,
                     "STOPS",
