@@ -63,7 +63,18 @@ final class PricedLevers {
     Optional<Found> find(String path, Values values) {
         String own = OTHERWISE.getOrDefault(path.strip(), path.strip());
         Optional<Dimension> measured = KNOWN.getOrDefault(own, Optional.of(Dimension.TIME));
-        if (!KNOWN.containsKey(own) && !isElement(own)) {
+        if (ELEMENT.matcher(own).matches() && !isThere(own)) {
+            // An element may go, as in an alternative, and its price stay.
+            problems.warning(
+                    values.raw().place(),
+                    SECTION + "." + path,
+                    "",
+                    "is no work element of this scenario, so its price is ignored",
+                    PathGuess.nearest(own, root)
+                            .filter(near -> ELEMENT.matcher(near).matches())
+                            .map(near -> "Did you mean " + near + "?")
+                            .orElse("Leave it out, or name one that is there."));
+        } else if (!KNOWN.containsKey(own) && !ELEMENT.matcher(own).matches()) {
             problems.error(
                     values.raw().place(),
                     SECTION + "." + path,
@@ -75,9 +86,8 @@ final class PricedLevers {
         return per(path, values, measured).map(per -> new Found(own, per));
     }
 
-    private boolean isElement(String path) {
-        return ELEMENT.matcher(path).matches()
-                && Route.find(ScenarioKeys.SCENARIO, root, path).isPresent();
+    private boolean isThere(String path) {
+        return Route.find(ScenarioKeys.SCENARIO, root, path).isPresent();
     }
 
     private static String remedy(String path) {

@@ -130,13 +130,29 @@ class HandoverKeysTest {
         entry.uncoilers: {per: 1.5, price: 5, life: 10}       | entry.uncoilers.per       | a whole number from 1         | such as 1.
         joint-cycle-tim: {per: 1 s, price: 5, life: 10}       | joint-cycle-tim           | has no price                  | Did you mean joint-cycle-time?
         process.speed: {per: 1 m/min, price: 5, life: 10}     | process.speed             | has no price                  | There are: usable-capacity
-        coil-change.join.wled: {per: 1 s, price: 5, life: 10} | coil-change.join.wled     | has no price                  | such as coil-change.join
         joint-cycle-time: {per: 1 s, price: 5, cost: 5, life: 10} | joint-cycle-time.cost     | is not a known key of money.levers | Allowed here are
         """)
     void pricesOfChangesThatCannotBeAreRefused(String lever, String path, String rule, String remedy)
             throws IOException {
         String money = "money: {currency: EUR, line-hour: 900, rate: 8 %, levers: {" + lever + "}}\n";
         assertThat(problems(money)).first().asString().contains("line.yaml:7:", "money.levers." + path, rule, remedy);
+    }
+
+    /** So that an element can be removed, or an alternative be without it. */
+    @Test
+    void aPriceOfAnElementThatIsNotThereIsWarnedOf() throws IOException {
+        ScenarioReading.Accepted read = (ScenarioReading.Accepted) read(
+                "money: {currency: EUR, line-hour: 900, rate: 8 %, levers: {coil-change.join.wled: {per: 1 s, price: 5, life:"
+                        + " 10}}}\n");
+
+        assertThat(read.warnings())
+                .singleElement()
+                .asString()
+                .contains(
+                        "line.yaml:7:",
+                        "money.levers.coil-change.join.wled",
+                        "is ignored",
+                        "Did you mean coil-change.join.weld?");
     }
 
     @ParameterizedTest
