@@ -104,9 +104,12 @@ record PageScenario(
 
     /** A problem or warning without the name of the file, of which there is one only. */
     static String said(Problem problem) {
-        String what = problem.path().isEmpty() || problem.value().isEmpty()
-                ? problem.path() + problem.value()
-                : problem.path() + " = " + problem.value();
+        // A figure is no key of the file that anybody could look for: it is called as a person would.
+        String path = LineFigure.called(problem.path())
+                .map(figure -> figure.path().replace('-', ' '))
+                .orElse(problem.path());
+        String what =
+                path.isEmpty() || problem.value().isEmpty() ? path + problem.value() : path + " = " + problem.value();
         String where = problem.line() == 0 ? "" : "line " + problem.line() + ": ";
         return where + (what.isEmpty() ? "" : what + "; ") + problem.rule() + ". " + problem.remedy();
     }
