@@ -42,8 +42,10 @@ export class NewLine {
 
   /** Asks about the line that is usual for what was chosen. */
   async usual() {
-    const { line } = await this.written([]);
+    const { text, line } = await this.written([]);
     this.questions = ASKED.map((path) => line.fields.find((field) => field.path === path)).filter((field) => field).map((field) => this.number(field));
+    const target = /\btarget: ([\d.]+) %/.exec(text);
+    if (target) this.questions.push(this.number({ path: "run.target", name: "Coil changes to run through", shown: `${target[1]} %`, si: target[1] / 100, per: 100, symbol: "%" }));
     const times = Object.entries(line.work).flatMap(([list, elements]) => elements.map((one, i) => this.time(list, one, i)));
     byId("new-numbers").replaceChildren(...this.questions.map((question) => question.row));
     byId("new-times").replaceChildren(...times.map((question) => question.row));
@@ -98,6 +100,8 @@ export class NewLine {
   async make() {
     const title = byId("new-title-box").value.trim();
     const changes = this.questions.map((question) => question.change()).filter((change) => change);
+    const [currency, hour, rate] = ["new-currency", "new-line-hour", "new-rate"].map((id) => byId(id).value.trim());
+    if (currency || hour) changes.push({ path: "money", value: `{currency: ${JSON.stringify(currency)}, line-hour: ${hour || '""'}, rate: ${rate}}` });
     if (title) changes.unshift({ path: "title", value: JSON.stringify(title) });
     const { text, line } = await this.written(changes);
     const said = line.problems;

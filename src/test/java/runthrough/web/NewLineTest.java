@@ -69,6 +69,28 @@ class NewLineTest extends ServedPage {
         assertThat(made.at("/line/work/tail/0/assumed").asBoolean()).isTrue();
     }
 
+    /** How many coil changes should run through is asked, too; what it is worth is in the file only where it was said. */
+    @Test
+    void targetAndMoneyMayBeStated() throws Exception {
+        JsonNode usual = ask("/api/new", asked("tube-mill", "join with accumulator", "metric", List.of()));
+        JsonNode made = ask("/api/new", asked("tube-mill", "join with accumulator", "metric", JSON.readTree("""
+                        [{"path": "run.target", "value": "99.5 %"},
+                         {"path": "money", "value": "{currency: EUR, line-hour: 900, rate: 8 %}"}]""")));
+
+        assertThat(usual.get("text").asText())
+                .contains("run.target: " + ASSUMED)
+                .doesNotContain("money");
+        assertThat(made.at("/line/problems")).isEmpty();
+        assertThat(made.get("text").asText())
+                .contains("target: 99.5 %", "run.target: " + STATED, "line-hour: 900")
+                .doesNotContain("run.target: " + ASSUMED);
+        assertThat(ask("/api/new", asked("tube-mill", "rethread", "metric", JSON.readTree("""
+                        [{"path": "money", "value": "{currency: EUR, line-hour: '', rate: 8 %}"}]""")))
+                        .at("/line/problems/0/message")
+                        .asText())
+                .contains("must be a number");
+    }
+
     /** The origin of a work element that is removed goes with it. */
     @Test
     void whatIsRemovedIsNotSaidToComeFromAnywhere() throws Exception {

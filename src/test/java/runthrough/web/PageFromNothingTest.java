@@ -30,6 +30,9 @@ class PageFromNothingTest extends BrowsedPage {
         browser.type("[aria-label='make the joint, most']", "3 min");
         browser.choose("[aria-label='How the time of prepare the next coil is given']", "observed");
         browser.type("[aria-label^='prepare the next coil, times']", "150, 170, 4 min");
+        browser.type("#new-run-target", "98 %");
+        browser.type("#new-currency", "EUR");
+        browser.type("#new-line-hour", "300");
         browser.click("#new-make");
 
         browser.await("the line", () -> browser.text("#title").equals("Our mill"));
@@ -38,7 +41,8 @@ class PageFromNothingTest extends BrowsedPage {
         assertThat(browser.value("#text"))
                 .contains("thickness: 1.2 mm", "speed: 25 m/min", "make the joint: {triangular: [40 s, 60 s, 3 min]}")
                 .contains("prepare the next coil: {observed: [150 s, 170 s, 4 min]}")
-                .contains("coil-change.join.make the joint: stated on the page");
+                .contains("coil-change.join.make the joint: stated on the page")
+                .contains("target: 98 %", "run.target: stated on the page", "line-hour: 300");
 
         browser.part("inputs");
         String assumed = browser.text("#assumed");
