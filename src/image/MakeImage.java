@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -198,7 +199,11 @@ public final class MakeImage {
         link(root, "usr/share/man/man1/" + NAME + ".1", "share/" + NAME + ".1");
         Path installed = root.resolve("opt").resolve(NAME);
         Files.move(image, installed);
-        run("dpkg-deb", "--root-owner-group", "--build", root.toString(), target.toString());
+        String name = NAME + "_" + version + "_" + architecture + ".deb";
+        // Under another name until it is whole.
+        Path packing = target.resolve(name + ".part");
+        run("dpkg-deb", "--root-owner-group", "--build", root.toString(), packing.toString());
+        Files.move(packing, target.resolve(name), StandardCopyOption.REPLACE_EXISTING);
         Files.move(installed, image);
         delete(root);
     }

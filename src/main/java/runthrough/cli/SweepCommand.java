@@ -294,7 +294,8 @@ final class SweepCommand implements Callable<Integer> {
             sweep.study().run(Arrays.copyOfRange(indices, file.done(), indices.length), threads(), progress, file::add);
             environment
                     .out()
-                    .println(indices.length + " cases, of which " + file.failed() + " could not be run: " + named);
+                    .println(indices.length + (indices.length == 1 ? " case" : " cases") + ", of which " + file.failed()
+                            + " could not be run: " + named);
             return file.failed();
         } catch (CancellationException e) {
             throw new InterruptedStudyException(

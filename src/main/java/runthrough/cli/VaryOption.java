@@ -22,6 +22,9 @@ record VaryOption(String text) {
     /** Two dots, or a colon, between the ends. */
     private static final Pattern STEPS = Pattern.compile("(.+?)(?:\\.\\.|:)(.+):([1-9]\\d{0,6})");
 
+    /** From where to where, with two dots. */
+    private static final Pattern SPAN = Pattern.compile("[^,\\[{]+\\.\\.[^,]+");
+
     /** The values of a grid; empty when they cannot be, and {@code problems} knows why. */
     Optional<Cases.Steps> steps(Scenario asked, Problems problems) {
         int split = text.indexOf('=');
@@ -37,6 +40,16 @@ record VaryOption(String text) {
             return Optional.empty();
         }
         Matcher range = STEPS.matcher(values);
+        if (SPAN.matcher(values).matches() && !range.matches()) {
+            problems.error(
+                    Place.whole(NAME),
+                    text,
+                    "",
+                    "says from where to where, and not in how many steps",
+                    "Write the number of values behind it, such as " + text
+                            + ":5, or give --fill N for a design of N cases.");
+            return Optional.empty();
+        }
         if (!range.matches()) {
             return Optional.of(new Cases.Steps(path, listed(values)));
         }

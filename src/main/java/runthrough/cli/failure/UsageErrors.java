@@ -67,6 +67,9 @@ public final class UsageErrors implements IParameterExceptionHandler {
                     .map(now -> "The command " + word + " is now called " + now + ".")
                     .orElseGet(() -> word + " is not a command." + meant(word, commands));
         }
+        if (word.startsWith("@")) {
+            return word + ": there is no such file. Behind @ comes the name of a file that holds arguments.";
+        }
         return word + " is one argument too many for " + command.qualifiedName() + ".";
     }
 
