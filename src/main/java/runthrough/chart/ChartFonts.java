@@ -84,9 +84,10 @@ public final class ChartFonts {
 
     private static Font font(String name) {
         try (InputStream in = open(name)) {
+            // Java copies it into the folder for temporary files.
             return Font.createFont(Font.TRUETYPE_FONT, in);
         } catch (IOException e) {
-            throw new UncheckedIOException("bundled font " + name, e);
+            throw new TemporaryFolderException(e);
         } catch (FontFormatException e) {
             throw new IllegalStateException("bundled font " + name, e);
         }

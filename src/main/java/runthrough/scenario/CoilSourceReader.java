@@ -118,7 +118,7 @@ final class CoilSourceReader {
             found.errors().stream()
                     .filter(problem -> ofDefaults.errors().stream().noneMatch(problem::isAbout))
                     .forEach(context.problems()::error);
-            if (found.none()) {
+            if (isOverlay && found.none()) {
                 shares.add(new CoilSource.Share(
                         CoilKeys.coil(values, "coil " + (i + 1)),
                         values.get(CoilsKeys.WEIGHT).value()));

@@ -74,7 +74,7 @@ record Fixes(String words, List<Fix> fixes) {
 
     private static Fix fix(Way way, List<Goal> missed, SimulationRequest request) {
         WayWords words = new WayWords(request.resultsIn());
-        String which = missed.size() > 1 && isWithoutStop(way.goal()) ? ", for " + asked(way.goal()) : "";
+        String which = missed.size() > 1 ? ", for the target of " + asked(way.goal()) : "";
         return new Fix(
                 capitalised(words.sentence(way)) + which,
                 capitalised(words.rankedBy(way)),

@@ -2,6 +2,7 @@ package runthrough.web;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -12,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runthrough.report.Fingerprint;
 import runthrough.scenario.source.Problem;
+import runthrough.web.job.Refusal;
 
 /**
  * Where the files lie that scenarios on the page may name: those that come with the program, and beside them those that a request
@@ -73,6 +75,8 @@ final class PageFolder implements AutoCloseable {
                 Files.writeString(place.resolve(file.named()), file.content());
             }
             return place;
+        } catch (CharacterCodingException e) {
+            throw new Refusal(422, "A file holds half of a letter (a single surrogate). Save it anew, in UTF-8.");
         } catch (IOException e) {
             throw new UncheckedIOException("a file of the page cannot be kept", e);
         }

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import runthrough.chart.TemporaryFolderException;
@@ -24,6 +25,7 @@ import runthrough.quantity.UnitSystem;
 import runthrough.report.verdict.RunThroughResult;
 import runthrough.report.verdict.VerdictAnswer;
 import runthrough.report.write.HtmlWriter;
+import runthrough.report.write.ReportFolderException;
 import runthrough.scenario.ScenarioText;
 import runthrough.study.StudyOptions;
 import runthrough.web.gate.Access;
@@ -97,6 +99,9 @@ public final class PageServer implements AutoCloseable {
             page.server.start(access.address(), port);
         } catch (RuntimeException e) {
             page.close();
+            if (isBehind(e, InterruptedException.class)) {
+                throw new CancellationException("given up while the page started");
+            }
             if (port == 0 || !isTaken(e)) {
                 throw new IOException("the page cannot be served: " + e.getMessage(), e);
             }
@@ -124,6 +129,11 @@ public final class PageServer implements AutoCloseable {
         } catch (IOException | RuntimeException e) {
             // Nobody waits for it; whoever asks for the same gets the message.
         }
+    }
+
+    private static boolean isBehind(Throwable failure, Class<?> kind) {
+        return Stream.iterate(failure, cause -> cause != null, Throwable::getCause)
+                .anyMatch(kind::isInstance);
     }
 
     private static boolean isTaken(Throwable failure) {
@@ -186,6 +196,10 @@ public final class PageServer implements AutoCloseable {
         jobs.serve(config.routes);
         config.routes.exception(
                 Refusal.class, (refusal, context) -> messages.refuse(context, refusal.status(), refusal.words()));
+        for (Class<? extends Exception> full : List.of(TemporaryFolderException.class, ReportFolderException.class)) {
+            config.routes.exception(
+                    full, (failure, context) -> messages.refuse(context, 503, TemporaryFolderException.words()));
+        }
         config.routes.exception(Exception.class, (failure, context) -> messages.refuse(context, 500, fault(failure)));
         config.router.javaLangErrorHandler((response, error) -> failed(response, error));
     }

@@ -10,6 +10,16 @@ const ASKED = ["coil.thickness", "coil.width", "coil.mass", "rated-speed", "entr
 /** How a time may be answered. */
 const WAYS = ["triangular", "constant", "observed"];
 
+/** What an hour of running is worth, as the file has it; says what is missing, or no number. */
+function money(currency, hour, rate) {
+  const worth = hour.replace(/[\s']/g, "");
+  const share = /^[\d.]+$/.test(rate) ? `${rate} %` : rate;
+  if (!currency) throw new Error("Give the currency too, such as EUR, or leave out what an hour is worth.");
+  if (!/^\d+(\.\d+)?$/.test(worth)) throw new Error("What an hour is worth must be a number without a currency, such as 900.");
+  if (!/^\d+(\.\d+)? ?%$/.test(share)) throw new Error("The rate of discount must be in per cent, such as 8 %.");
+  return `{currency: ${JSON.stringify(currency)}, line-hour: ${worth}, rate: ${share}}`;
+}
+
 export class NewLine {
   /** `page`: `state`, and `open(text, name)` of the page. */
   constructor(page) {
@@ -26,6 +36,8 @@ export class NewLine {
 
   async begin() {
     this.dialog.showModal();
+    this.refuse(null);
+    for (const id of ["new-title-box", "new-currency", "new-line-hour"]) byId(id).value = "";
     try {
       const kinds = await newKinds();
       byId("new-kind").replaceChildren(...kinds.map((kind) => el("option", { value: kind.name }, kind.title)));
@@ -101,7 +113,7 @@ export class NewLine {
     const title = byId("new-title-box").value.trim();
     const changes = this.questions.map((question) => question.change()).filter((change) => change);
     const [currency, hour, rate] = ["new-currency", "new-line-hour", "new-rate"].map((id) => byId(id).value.trim());
-    if (currency || hour) changes.push({ path: "money", value: `{currency: ${JSON.stringify(currency)}, line-hour: ${hour || '""'}, rate: ${rate}}` });
+    if (currency || hour) changes.push({ path: "money", value: money(currency, hour, rate) });
     if (title) changes.unshift({ path: "title", value: JSON.stringify(title) });
     const { text, line } = await this.written(changes);
     const said = line.problems;

@@ -139,7 +139,7 @@ class ProcessTest {
 
             assertThat(text(process.getErrorStream()))
                     .isEqualToIgnoringNewLines(
-                            "the folder for temporary files, /nonexistent, cannot be written to. Give"
+                            "the folder for temporary files, /nonexistent, cannot be written to, or is full. Give"
                                     + " another one: java -Djava.io.tmpdir=FOLDER -jar runthrough.jar ...");
             assertThat(codeOf(process)).isEqualTo(2);
         }
@@ -217,7 +217,7 @@ class ProcessTest {
         Process process = start(builder);
 
         assertThat(text(process.getErrorStream())).contains("out of memory; run fewer coil changes or replications");
-        assertThat(codeOf(process)).isEqualTo(1);
+        assertThat(codeOf(process)).isEqualTo(2);
         assertThat(folder.resolve("out")).doesNotExist();
     }
 

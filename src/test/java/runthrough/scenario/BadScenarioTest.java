@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is wrong with a scenario, in the words that the user reads. */
 class BadScenarioTest {
@@ -265,6 +266,18 @@ class BadScenarioTest {
                 .singleElement()
                 .asString()
                 .contains("coils.defaults.density = 7850; the unit is missing");
+    }
+
+    /** As it is while somebody types. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", " 5", " y", " []"})
+    void defaultsThatAreNoGroupAreSaidOnce(String defaults) {
+        String coils = "coils: {defaults:" + defaults + ", mix: [{weight: 1}, {weight: 2}]}";
+
+        assertThat(written.refusal(Written.without("coil") + coils))
+                .singleElement()
+                .asString()
+                .contains("coils.defaults", "must be a group of keys");
     }
 
     @Test

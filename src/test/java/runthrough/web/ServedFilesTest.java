@@ -69,6 +69,18 @@ class ServedFilesTest extends ServedPage {
                 .allMatch(element -> element.get("kind").asText().equals("sheet"));
     }
 
+    /** Half of a letter can be sent, and cannot be kept in a file. */
+    @Test
+    void aTableWithHalfALetterIsRefused() throws Exception {
+        ObjectNode body = body(shipped("tube-line"));
+        body.putArray("files").addObject().put("name", "a.csv").put("text", "a,b\n1,\ud800\n");
+
+        HttpResponse<byte[]> answer = post("/api/line", body);
+
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(new String(answer.body(), StandardCharsets.UTF_8)).contains("Save it anew, in UTF-8.");
+    }
+
     /** With the words of the commands: file, line, what, and how to mend it. */
     @Test
     void whatIsWrongWithAFileIsSaidAsTheCommandsSayIt() throws Exception {

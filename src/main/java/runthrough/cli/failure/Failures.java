@@ -2,6 +2,7 @@ package runthrough.cli.failure;
 
 import java.io.PrintWriter;
 import java.util.concurrent.CancellationException;
+import java.util.stream.Stream;
 import runthrough.chart.TemporaryFolderException;
 import runthrough.cli.terminal.BadInputException;
 import runthrough.cli.terminal.ClosedPipeException;
@@ -20,6 +21,11 @@ public record Failures(PrintWriter err, boolean debug) {
 
     /** Reports {@code failure} and returns the exit code for it. */
     public int tell(Throwable failure) {
+        if (Stream.iterate(failure, one -> one != null, Throwable::getCause)
+                .anyMatch(OutOfMemoryError.class::isInstance)) {
+            err.println("out of memory; run fewer coil changes or replications, or give Java more with -Xmx");
+            return ExitCode.BAD_INPUT;
+        }
         if (failure instanceof ClosedPipeException) {
             return ExitCode.PIPE_CLOSED;
         }
@@ -42,12 +48,8 @@ public record Failures(PrintWriter err, boolean debug) {
     }
 
     private int tellOfOurOwn(Throwable failure) {
-        if (failure instanceof OutOfMemoryError) {
-            err.println("out of memory; run fewer coil changes or replications, or give Java more with -Xmx");
-        } else {
-            err.println("internal error (" + String.valueOf(failure).replaceAll("\\s+", " ")
-                    + "). This is a fault of the program: please report it with the scenario and the command.");
-        }
+        err.println("internal error (" + String.valueOf(failure).replaceAll("\\s+", " ")
+                + "). This is a fault of the program: please report it with the scenario and the command.");
         if (debug) {
             failure.printStackTrace(err);
         } else {

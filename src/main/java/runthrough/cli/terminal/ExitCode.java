@@ -6,7 +6,7 @@ public final class ExitCode {
     public static final int DONE = 0;
     /** An error of the program itself. */
     public static final int INTERNAL_ERROR = 1;
-    /** Something given by the user cannot be used, or an output cannot be written. */
+    /** Something given by the user cannot be used, there is no memory for it, or an output cannot be written. */
     public static final int BAD_INPUT = 2;
     /** The target is not met, or not decided, and the user asked for that to be a failure. */
     public static final int TARGET_NOT_MET = 3;
@@ -22,7 +22,7 @@ public final class ExitCode {
     public static final String DONE_MEANS = "0:done";
     public static final String INTERNAL_ERROR_MEANS = "1:internal error of the program";
     public static final String BAD_INPUT_MEANS =
-            "2:bad input, or an output cannot be written; no file is left half written";
+            "2:bad input, no memory for it, or an output cannot be written; no file is left half written";
     public static final String TARGET_NOT_MET_MEANS = "3:with --require-target: a target is not met, or not decided";
     public static final String CHECK_FAILED_MEANS = "4:a check does not agree";
 

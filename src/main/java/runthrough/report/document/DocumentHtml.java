@@ -1,9 +1,7 @@
 package runthrough.report.document;
 
-import gg.jte.ContentType;
-import gg.jte.TemplateEngine;
-import gg.jte.output.StringOutput;
 import java.util.Map;
+import runthrough.report.write.Templates;
 
 /** The document as HTML: the one template, for a screen or as what its pages are made from. */
 final class DocumentHtml {
@@ -11,10 +9,7 @@ final class DocumentHtml {
 
     /** The whole file, well-formed XML; for a screen it needs nothing from elsewhere. */
     static String render(Document document, Edition edition) {
-        StringOutput out = new StringOutput();
-        Map<String, Object> parts = Map.of("page", document, "edition", edition);
-        TemplateEngine.createPrecompiled(ContentType.Html).render("document.jte", parts, out);
-        return legible(out.toString());
+        return legible(Templates.render("document", Map.of("page", document, "edition", edition)));
     }
 
     /** What XML cannot hold, such as control characters in a title, becomes the sign for what cannot be shown. */

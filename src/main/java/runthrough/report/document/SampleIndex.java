@@ -1,9 +1,8 @@
 package runthrough.report.document;
 
-import gg.jte.ContentType;
-import gg.jte.TemplateEngine;
-import gg.jte.output.StringOutput;
 import java.util.List;
+import java.util.Map;
+import runthrough.report.write.Templates;
 
 /** The page that leads to the sample documents. */
 public final class SampleIndex {
@@ -22,8 +21,6 @@ public final class SampleIndex {
 
     /** The whole page. */
     public static String render(List<Sample> samples) {
-        StringOutput out = new StringOutput();
-        TemplateEngine.createPrecompiled(ContentType.Html).render("samples.jte", samples, out);
-        return out.toString();
+        return Templates.render("samples", Map.of("samples", samples));
     }
 }

@@ -25,6 +25,8 @@ public record LeverWords(UnitSystem system) {
     /** More digits than any number of steps has. */
     private static final int DIGITS = 7;
 
+    private static final int FEW_DIGITS = 4;
+
     /** What is said where a run is too short. */
     static final String NOT_SHOWN = " (seen, not shown: the run is too short)";
 
@@ -55,7 +57,7 @@ public record LeverWords(UnitSystem system) {
     /** A value of such a kind, or a number of people or uncoilers, to be read; {@code mode} says to which side a time is rounded. */
     public String shown(Optional<Kind> kind, double si, RoundingMode mode) {
         Notation time = Notation.time(si).towards(mode);
-        return kind.filter(Kind.TIME::equals).isPresent() && time.isClock() ? time.text(si) : number(kind, si);
+        return kind.filter(Kind.TIME::equals).isPresent() && time.isClock() ? time.text(si) : read(kind, si);
     }
 
     /** A value of {@code lever}, to be read; seconds off a pass without their sign. */
@@ -71,8 +73,22 @@ public record LeverWords(UnitSystem system) {
 
     /** The same without its unit. */
     private String figure(Optional<Kind> kind, double si) {
-        return kind.map(known -> Numbers.thousandsApart(Numbers.text(unit(known).fromSi(si), DIGITS)))
+        return figure(kind, si, DIGITS);
+    }
+
+    private String figure(Optional<Kind> kind, double si, int digits) {
+        return kind.map(known -> Numbers.thousandsApart(Numbers.text(unit(known).fromSi(si), digits)))
                 .orElseGet(() -> Long.toString(Math.round(si)));
+    }
+
+    /** For people: whole strands are no round steps in every unit, and of as many digits nobody reads the last. */
+    private String legible(Optional<Kind> kind, double si) {
+        String exact = figure(kind, si);
+        return exact.chars().filter(Character::isDigit).count() >= DIGITS ? figure(kind, si, FEW_DIGITS) : exact;
+    }
+
+    private String read(Optional<Kind> kind, double si) {
+        return legible(kind, si) + kind.map(known -> " " + unit(known).symbol()).orElse("");
     }
 
     private Unit unit(Kind kind) {
@@ -189,7 +205,7 @@ public record LeverWords(UnitSystem system) {
         Notation time = Notation.time(Math.max(low, high)).towards(safeSide(lever, from));
         return isTimeOff(lever) && time.isClock()
                 ? time.range(low, high, 0)
-                : figure(lever.what().kind(), low) + " to " + number(lever, high);
+                : legible(lever.what().kind(), low) + " to " + read(lever.what().kind(), high);
     }
 
     /** What came of a lever that is not set. */

@@ -16,6 +16,9 @@ import runthrough.study.lever.YearlyCost.Item;
  * @param system the user's units
  */
 public record WayWords(UnitSystem system) {
+    /** Parts that differ by no more are about the same. */
+    private static final double ABOUT = 0.05;
+
     private static final Notation MONEY = Notation.PLAIN.with(Rounding.AMOUNT);
 
     /** In what order {@code ways} stand. */
@@ -39,11 +42,11 @@ public record WayWords(UnitSystem system) {
                         + words.cost("; ", way.output()));
     }
 
-    /** By which part both are changed, where it is the same. */
+    /** By which part both are changed, where it still is about the same once each is rounded to its step. */
     private static String evenly(Way way) {
-        return way.evenly().isPresent()
-                ? " (both by " + Notation.SHARE.text(way.evenly().getAsDouble()) + ")"
-                : "";
+        double part = way.evenly().orElse(0);
+        boolean isSame = way.changes().stream().allMatch(change -> Math.abs(change.part() - part) <= ABOUT * part);
+        return part > 0 && isSame ? " (both by about " + Notation.SHARE.text(part) + ")" : "";
     }
 
     /** What it is ranked by: its cost in a year, and what that is made of; or how much is changed. */

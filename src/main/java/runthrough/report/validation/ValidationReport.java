@@ -1,9 +1,8 @@
 package runthrough.report.validation;
 
-import gg.jte.ContentType;
-import gg.jte.TemplateEngine;
-import gg.jte.output.StringOutput;
 import java.util.List;
+import java.util.Map;
+import runthrough.report.write.Templates;
 
 /** All checks, as a page of HTML that needs nothing from elsewhere, and as text. */
 public final class ValidationReport {
@@ -21,9 +20,7 @@ public final class ValidationReport {
 
     /** The whole document; the same records give the same bytes. */
     public String html() {
-        StringOutput out = new StringOutput();
-        TemplateEngine.createPrecompiled(ContentType.Html).render("validation.jte", page, out);
-        return out.toString();
+        return Templates.render("validation", Map.of("page", page));
     }
 
     /** The same for a terminal, each line ended by a line feed. */

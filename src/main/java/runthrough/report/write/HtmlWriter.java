@@ -1,8 +1,6 @@
 package runthrough.report.write;
 
-import gg.jte.ContentType;
-import gg.jte.TemplateEngine;
-import gg.jte.output.StringOutput;
+import java.util.Map;
 import runthrough.report.Answer;
 import runthrough.report.KeptTogether;
 
@@ -12,9 +10,7 @@ public final class HtmlWriter {
 
     /** The whole document. */
     public static String render(Answer answer) {
-        StringOutput out = new StringOutput();
-        TemplateEngine.createPrecompiled(ContentType.Html).render("answer.jte", answer, out);
-        return out.toString();
+        return Templates.render("answer", Map.of("page", answer));
     }
 
     /** A text in which no line ends between a number and its unit. */

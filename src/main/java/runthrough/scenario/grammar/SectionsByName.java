@@ -22,6 +22,20 @@ public record SectionsByName(String what, Section section) implements Shape<Map<
             return Optional.empty();
         }
         Map<String, Values> read = new LinkedHashMap<>();
+        Map<String, Raw.Entry> first = new LinkedHashMap<>();
+        for (Raw.Entry entry : mapping.entries()) {
+            Raw.Entry earlier = first.putIfAbsent(entry.key(), entry);
+            if (earlier != null) {
+                context.problems()
+                        .error(
+                                entry.place(),
+                                context.pathTo(entry.key()),
+                                "",
+                                "is given twice, first in line "
+                                        + earlier.place().line(),
+                                "Leave out one.");
+            }
+        }
         mapping.entries()
                 .forEach(entry -> section.read(entry.value(), context.named(entry.key()))
                         .ifPresent(values -> read.put(entry.key(), values)));

@@ -96,7 +96,10 @@ public final class LeverStudy {
             LeverSearch search = run.along(varied);
             goals.forEach(goal -> tried.add(new Tried(varied, answer(varied, goal, present, search, run), search)));
         }
-        WayMaker maker = new WayMaker(money.map(values -> new WayCosts(values, request)), run);
+        // Ranked by lost output and wages alone, what the file knows no price of would come last, however cheap.
+        Optional<Money> priced =
+                money.filter(values -> !values.prices().levers().isEmpty());
+        WayMaker maker = new WayMaker(priced.map(values -> new WayCosts(values, request)), run);
         List<Way> ways = ranking.ways(new Found(tried, run), maker);
         steps.finish();
         return new Levers(

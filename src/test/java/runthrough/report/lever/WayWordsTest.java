@@ -45,7 +45,7 @@ class WayWordsTest {
         assertThat(WORDS.sentence(way))
                 .isEqualTo(
                         "an accumulator that holds 78.5 m, instead of 72 m, and 4.5 s off every pass of the join work"
-                                + " (both by 9 %)");
+                                + " (both by about 9 %)");
         assertThat(WORDS.rankedBy(way)).isEqualTo("changes 9.03 % + 9 %");
         assertThat(WORDS.sentence(way(false, Optional.empty()))).endsWith("the run is too short)");
     }

@@ -131,6 +131,24 @@ class WaysTest {
         assertThat(ways).allSatisfy(way -> assertThat(way.cost()).isEmpty());
     }
 
+    /** What slower running loses is known, and what the others cost is not: that alone must not put it first. */
+    @Test
+    void withoutPricesOfChangesTheLeastChangeIsFirst() {
+        // Rule LEVER-16.
+        Money values = new Money(
+                "EUR",
+                new Money.Output.LineHour(100),
+                OptionalDouble.empty(),
+                OptionalDouble.of(45),
+                0.08,
+                Money.Uncertain.PRICE,
+                Money.Prices.of(Map.of()));
+
+        assertThat(ways(Optional.of(values)))
+                .extracting(Way::rank)
+                .isEqualTo(ways(Optional.empty()).stream().map(Way::rank).toList());
+    }
+
     @Test
     void theCheapestIsFirst_andWhatHasNoCostIsLast() {
         // Rules LEVER-16, LEVER-17.
