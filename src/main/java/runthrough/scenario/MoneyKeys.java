@@ -122,8 +122,11 @@ final class MoneyKeys {
         Map<String, Money.UnitPrice> levers = new LinkedHashMap<>();
         PricedLevers priced = new PricedLevers(root, problems);
         values.get(LEVERS)
-                .forEach((path, lever) -> priced.find(path, lever)
-                        .ifPresent(found -> levers.put(found.path(), new Money.UnitPrice(found.per(), offer(lever)))));
+                .forEach((path, lever) -> priced.find(path, lever).ifPresent(found -> {
+                    if (levers.put(found.path(), new Money.UnitPrice(found.per(), offer(lever))) != null) {
+                        priced.refuseSecond(path, lever);
+                    }
+                }));
         return new Money(
                 values.get(CURRENCY),
                 output,

@@ -86,6 +86,16 @@ final class PricedLevers {
         return per(path, values, measured).map(per -> new Found(own, per));
     }
 
+    /** Refuses what {@code path} says of a number that has a price already, under another of its names. */
+    void refuseSecond(String path, Values values) {
+        problems.error(
+                values.raw().place(),
+                SECTION + "." + path,
+                "",
+                "is another name of a number that has a price already",
+                "Leave out one.");
+    }
+
     private boolean isThere(String path) {
         return Route.find(ScenarioKeys.SCENARIO, root, path).isPresent();
     }

@@ -42,7 +42,7 @@ export class Uncoilers {
       one.coil.setAttribute("r", !isRunning && ready === null ? 0 : one.radius);
       one.core.setAttribute("r", inner);
       one.spoke.setAttribute("d", cross(one.x, y, inner - 2, isRunning ? (-2 * s.entered) / outer : 0));
-      write(one.label, isRunning && !isOut ? `coil ${number}: ${this.say.length(length)}` : `coil ${number}`);
+      write(one.label, isRunning && !isOut ? `${this.frame.brief ? "" : `coil ${number}: `}${this.say.length(length)}` : `coil ${number}`);
       const prepares = isRunning && this.all.length > 1 ? undefined : course.workAt(s.time).find((work) => work.list === "prepare");
       write(one.state, isRunning ? (isOut ? "run out" : "running") : prepares ? "being prepared" : ready === null ? "not yet fetched" : ready ? "ready" : "waits");
       one.work.show(prepares, s, this.say);

@@ -207,6 +207,7 @@ function noAnswer(why) {
 
 function answer() {
   byId("answer").classList.add("waiting");
+  worth.wait();
   document.body.dataset.settled = "false";
   answering.run(async (signal) => {
     const body = { text: state.text, units: state.units };

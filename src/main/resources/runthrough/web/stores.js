@@ -38,7 +38,8 @@ export class Gauge {
     const doing = Math.abs(flow) < 1e-9 ? "steady" : flow > 0 ? "filling" : "draining";
     const held = `${this.say.length(s.level)} of ${this.say.length(this.look.capacity)} stored`;
     write(this.words, this.brief ? held : `Accumulator: ${held}, ${doing}`);
-    write(this.left, race ? `${this.say.time(whole(race.strip))} of strip left` : "");
+    // On a phone it stands under the drawing, where there is room.
+    write(this.left, race && !this.brief ? `${this.say.time(whole(race.strip))} of strip left` : "");
     this.left.classList.toggle("running-short", Boolean(race?.isShort));
   }
 

@@ -16,11 +16,15 @@ export class Worth {
   work() {
     const { text, units } = this.page.state;
     const question = { text, units, opened: this.page.history.opened };
-    byId("worth").classList.add("waiting");
-    byId("worth-line").classList.add("waiting");
+    this.wait();
     this.#latest.run((signal) => job("worth", question, () => {}, signal)).then((worth) => worth && this.show(worth)).catch((e) => {
       byId("worth").replaceChildren(el("p", {}, e.message));
     });
+  }
+
+  /** What is shown is that of the line before. */
+  wait() {
+    for (const id of ["worth", "worth-line"]) byId(id).classList.add("waiting");
   }
 
   /** Nothing of another line than `text`. */
@@ -41,7 +45,7 @@ export class Worth {
     line.classList.remove("waiting");
     const [[most, alternative] = [], ...others] = figures;
     line.replaceChildren(el("span", {}, cost.split(":")[0]),
-      ...(gain ? [el("span", {}, "Gain of this change a year: ", el("b", {}, gain))] : []),
+      ...(gain ? [el("span", {}, "Gain of this change a year, before its cost: ", el("b", {}, gain))] : []),
       ...(most ? [el("span", {}, `${most}: `, el("b", {}, alternative), ` compared with "${today}"`)] : []),
       ...others.map(([name, value]) => el("span", {}, `${name}: `, el("b", {}, value))));
     byId("worth").replaceChildren(
