@@ -34,7 +34,10 @@ public final class Picture {
     private record OfChart(JFreeChart chart, int width, int height) implements Drawing {
         @Override
         public void draw(Graphics2D graphics) {
-            chart.draw(graphics, new Rectangle2D.Double(0, 0, width, height));
+            // It changes as it is drawn, and pages for a screen are made beside those for paper.
+            synchronized (chart) {
+                chart.draw(graphics, new Rectangle2D.Double(0, 0, width, height));
+            }
         }
     }
 
