@@ -61,13 +61,14 @@ final class HandoverKeys {
 
     /** What {@code scenario} says, which stands in {@code root}; {@code problems} takes paths that lead nowhere. */
     static Handover handover(Values scenario, Raw root, Problems problems) {
+        new PricedLevers(root, problems).check();
         return new Handover(
                 scenario.find(DOCUMENT).map(HandoverKeys::cover).orElse(Cover.EMPTY),
                 scenario.find(DRIVE).map(HandoverKeys::drive).orElse(Drive.UNKNOWN),
                 scenario.find(ORIGINS).orElse(List.of()).stream()
                         .flatMap(entry -> origin(entry, root, problems).stream())
                         .toList(),
-                scenario.find(MONEY).map(values -> MoneyKeys.money(values, root, problems)));
+                scenario.find(MONEY).map(values -> MoneyKeys.money(values, root)));
     }
 
     private static Cover cover(Values values) {

@@ -112,21 +112,19 @@ final class MoneyKeys {
         return Key.optional(name, meaning, new PlainNumber(Range.NOT_NEGATIVE), example);
     }
 
-    /** What {@code values} say, which stand in {@code root}; {@code problems} takes what is no lever of it. */
-    static Money money(Values values, Raw root, Problems problems) {
+    /** What {@code values} say, which stand in {@code root}. */
+    static Money money(Values values, Raw root) {
         Output output = values.has(LINE_HOUR)
                 ? new Output.LineHour(values.get(LINE_HOUR))
                 : new Output.Contribution(values.get(CONTRIBUTION));
         Map<String, Money.Offer> offers = new LinkedHashMap<>();
         values.get(ALTERNATIVES).forEach((name, offer) -> offers.put(name, offer(offer)));
         Map<String, Money.UnitPrice> levers = new LinkedHashMap<>();
-        PricedLevers priced = new PricedLevers(root, problems);
+        // What is wrong with them has been reported.
+        PricedLevers priced = new PricedLevers(root, new Problems());
         values.get(LEVERS)
-                .forEach((path, lever) -> priced.find(path, lever).ifPresent(found -> {
-                    if (levers.put(found.path(), new Money.UnitPrice(found.per(), offer(lever))) != null) {
-                        priced.refuseSecond(path, lever);
-                    }
-                }));
+                .forEach((path, lever) -> priced.find(path, lever.raw())
+                        .ifPresent(found -> levers.put(found.path(), new Money.UnitPrice(found.per(), offer(lever)))));
         return new Money(
                 values.get(CURRENCY),
                 output,

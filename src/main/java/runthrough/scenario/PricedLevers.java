@@ -1,6 +1,8 @@
 package runthrough.scenario;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -10,7 +12,6 @@ import runthrough.scenario.grammar.Amount;
 import runthrough.scenario.grammar.Context;
 import runthrough.scenario.grammar.Count;
 import runthrough.scenario.grammar.Route;
-import runthrough.scenario.grammar.Values;
 import runthrough.scenario.source.Nearest;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
@@ -59,14 +60,50 @@ final class PricedLevers {
      */
     record Found(String path, double per) {}
 
-    /** What {@code path} is, with what {@code values} say of its price; empty where it is wrong. */
-    Optional<Found> find(String path, Values values) {
+    /** Reports all that is wrong with them, whatever else is wrong with the scenario. */
+    void check() {
+        Map<String, String> priced = new HashMap<>();
+        for (Raw.Entry entry : levers()) {
+            if (entry.value() instanceof Raw.Mapping price) {
+                find(entry.key(), price).ifPresent(found -> {
+                    String earlier = priced.putIfAbsent(found.path(), entry.key());
+                    // The same name twice is refused as in any group.
+                    if (earlier != null && !earlier.equals(entry.key())) {
+                        problems.error(
+                                price.place(),
+                                SECTION + "." + entry.key(),
+                                "",
+                                "is another name of " + earlier + ", which has a price already",
+                                "Leave out one.");
+                    }
+                });
+            }
+        }
+    }
+
+    private List<Raw.Entry> levers() {
+        return mapping(root, HandoverKeys.MONEY.name())
+                .flatMap(money -> mapping(money, MoneyKeys.LEVERS.name()))
+                .map(Raw.Mapping::entries)
+                .orElse(List.of());
+    }
+
+    private static Optional<Raw.Mapping> mapping(Raw outer, String key) {
+        return Optional.of(outer)
+                .filter(Raw.Mapping.class::isInstance)
+                .flatMap(raw -> ((Raw.Mapping) raw).find(key))
+                .filter(Raw.Mapping.class::isInstance)
+                .map(Raw.Mapping.class::cast);
+    }
+
+    /** What {@code path} is, with what {@code price} says of it; empty where it is wrong. */
+    Optional<Found> find(String path, Raw.Mapping price) {
         String own = OTHERWISE.getOrDefault(path.strip(), path.strip());
         Optional<Dimension> measured = KNOWN.getOrDefault(own, Optional.of(Dimension.TIME));
         if (ELEMENT.matcher(own).matches() && !isThere(own)) {
             // An element may go, as in an alternative, and its price stay.
             problems.warning(
-                    values.raw().place(),
+                    price.place(),
                     SECTION + "." + path,
                     "",
                     "is no work element of this scenario, so its price is ignored",
@@ -76,24 +113,14 @@ final class PricedLevers {
                             .orElse("Leave it out, or name one that is there."));
         } else if (!KNOWN.containsKey(own) && !ELEMENT.matcher(own).matches()) {
             problems.error(
-                    values.raw().place(),
+                    price.place(),
                     SECTION + "." + path,
                     "",
                     "has no price: it is not a number of this scenario of which more, or less, would meet its target",
                     remedy(path));
             return Optional.empty();
         }
-        return per(path, values, measured).map(per -> new Found(own, per));
-    }
-
-    /** Refuses what {@code path} says of a number that has a price already, under another of its names. */
-    void refuseSecond(String path, Values values) {
-        problems.error(
-                values.raw().place(),
-                SECTION + "." + path,
-                "",
-                "is another name of a number that has a price already",
-                "Leave out one.");
+        return per(path, price, measured).map(per -> new Found(own, per));
     }
 
     private boolean isThere(String path) {
@@ -107,8 +134,8 @@ final class PricedLevers {
                         + ", and each work element by its path, such as coil-change.join.weld.");
     }
 
-    private Optional<Double> per(String path, Values values, Optional<Dimension> measured) {
-        Optional<Raw> written = values.raw().find(MoneyKeys.PER.name());
+    private Optional<Double> per(String path, Raw.Mapping price, Optional<Dimension> measured) {
+        Optional<Raw> written = price.find(MoneyKeys.PER.name());
         if (written.isEmpty() && measured.isEmpty()) {
             return Optional.of(1.0);
         }
@@ -120,7 +147,7 @@ final class PricedLevers {
                 .withRemedy("Give how much of the change that pays for, such as " + shown + ".");
         if (written.isEmpty()) {
             problems.error(
-                    values.raw().place(),
+                    price.place(),
                     context.path(),
                     "",
                     "is missing; must be "

@@ -132,12 +132,21 @@ class HandoverKeysTest {
         process.speed: {per: 1 m/min, price: 5, life: 10}     | process.speed             | has no price                  | There are: usable-capacity
         joint-cycle-time: {per: 1 s, price: 5, cost: 5, life: 10} | joint-cycle-time.cost     | is not a known key of money.levers | Allowed here are
         joint-cycle-time: {per: 1 s, price: 5, life: 9}, joint-cycle-time: {per: 2 s, price: 5, life: 9} | joint-cycle-time | is given twice, first in line 7 | Leave out one.
-        usable-capacity: {per: 1 m, price: 5, life: 9}, accumulator.capacity: {per: 2 m, price: 5, life: 9} | accumulator.capacity | another name of a number that has a price | Leave out one.
+        usable-capacity: {per: 1 m, price: 5, life: 9}, accumulator.capacity: {per: 2 m, price: 5, life: 9} | accumulator.capacity | is another name of usable-capacity, which has a price already | Leave out one.
         """)
     void pricesOfChangesThatCannotBeAreRefused(String lever, String path, String rule, String remedy)
             throws IOException {
         String money = "money: {currency: EUR, line-hour: 900, rate: 8 %, levers: {" + lever + "}}\n";
         assertThat(problems(money)).first().asString().contains("line.yaml:7:", "money.levers." + path, rule, remedy);
+    }
+
+    @Test
+    void oneWrongPriceHidesNoOther() throws IOException {
+        assertThat(
+                        problems(
+                                "money: {currency: EUR, line-hour: 900, rate: 8 %, levers: {usable-capacity: {per: 1 s, price: 5,"
+                                        + " life: 9}, joint-cycle-time: {per: 1 s, price: -1, life: 9}, crow: {price: 5, life: 9}}}\n"))
+                .hasSize(3);
     }
 
     /** So that an element can be removed, or an alternative be without it. */
