@@ -34,7 +34,7 @@ export class Fixes {
 
   /** What was found for the line before is none of this one's, but for one that has a fix of it now. */
   forget() {
-    if (byId("fixes").childElementCount > 0 && !this.show()) byId("fixes").replaceChildren(el("p", { class: "hint" }, "The line has changed since: find it anew."));
+    if (!this.show() && byId("fixes").childElementCount > 0) byId("fixes").replaceChildren(el("p", { class: "hint" }, "The line has changed since: find it anew."));
   }
 
   /** Shows the fixes that were found for this line, or for the one that has one of them now; false where there are none. */
