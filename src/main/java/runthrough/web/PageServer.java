@@ -200,7 +200,11 @@ public final class PageServer implements AutoCloseable {
             config.routes.exception(
                     full, (failure, context) -> messages.refuse(context, 503, TemporaryFolderException.words()));
         }
-        config.routes.exception(Exception.class, (failure, context) -> messages.refuse(context, 500, fault(failure)));
+        // Java may wrap short memory that is met a second time, while what was open is closed.
+        config.routes.exception(Exception.class, (failure, context) -> {
+            boolean isFull = isBehind(failure, OutOfMemoryError.class);
+            messages.refuse(context, isFull ? 503 : 500, isFull ? Refusal.NO_MEMORY : fault(failure));
+        });
         config.router.javaLangErrorHandler((response, error) -> failed(response, error));
     }
 
