@@ -70,7 +70,7 @@ final class RunCommand implements Callable<Integer> {
     @Option(
             names = "--levers",
             description =
-                    "Also find what would meet the targets, of one change or two together, ranked by cost where the scenario has money; takes some 100 times as long as the verdict.")
+                    "Also find what would meet the targets, of one change or two together, ranked by cost where the scenario says what changes cost; takes some 100 times as long as the verdict.")
     private boolean levers;
 
     @Option(names = "--working", description = "Print the hand calculation step by step, too.")

@@ -60,7 +60,7 @@ final class HandoverKeys {
     }
 
     /** What {@code scenario} says, which stands in {@code root}; {@code problems} takes paths that lead nowhere. */
-    static Handover handover(Values scenario, Raw root, Problems problems) {
+    static Handover handover(Values scenario, Raw.Mapping root, Problems problems) {
         new PricedLevers(root, problems).check();
         return new Handover(
                 scenario.find(DOCUMENT).map(HandoverKeys::cover).orElse(Cover.EMPTY),

@@ -113,7 +113,7 @@ final class MoneyKeys {
     }
 
     /** What {@code values} say, which stand in {@code root}. */
-    static Money money(Values values, Raw root) {
+    static Money money(Values values, Raw.Mapping root) {
         Output output = values.has(LINE_HOUR)
                 ? new Output.LineHour(values.get(LINE_HOUR))
                 : new Output.Contribution(values.get(CONTRIBUTION));

@@ -28,8 +28,8 @@ final class PricedAlternatives {
      */
     List<Problem> problems(Optional<String> today, boolean mustName) {
         List<Problem> problems = new ArrayList<>();
-        Optional<Raw.Mapping> priced = mapping(root, HandoverKeys.MONEY.name())
-                .flatMap(money -> mapping(money, ScenarioKeys.ALTERNATIVES.name()))
+        Optional<Raw.Mapping> priced = root.findMapping(HandoverKeys.MONEY.name())
+                .flatMap(money -> money.findMapping(ScenarioKeys.ALTERNATIVES.name()))
                 .filter(prices -> !prices.entries().isEmpty());
         if (priced.isPresent() && today.isEmpty() && mustName) {
             problems.add(Problem.at(
@@ -61,9 +61,5 @@ final class PricedAlternatives {
                         "",
                         "has a price, but is the one called today: it is there already",
                         "Leave the price out, or call another one today."));
-    }
-
-    private static Optional<Raw.Mapping> mapping(Raw.Mapping outer, String key) {
-        return outer.find(key).filter(Raw.Mapping.class::isInstance).map(Raw.Mapping.class::cast);
     }
 }

@@ -32,11 +32,11 @@ final class PricedLevers {
             "coil-change.join-shorter-by", LineFigure.JOINT_CYCLE_TIME.path(),
             "coil-change.reject.every", "coil-change.reject.chance");
 
-    private final Raw root;
+    private final Raw.Mapping root;
     private final Problems problems;
 
     /** Prices in {@code root}; {@code problems} takes what is wrong with them. */
-    PricedLevers(Raw root, Problems problems) {
+    PricedLevers(Raw.Mapping root, Problems problems) {
         this.root = root;
         this.problems = problems;
     }
@@ -82,18 +82,10 @@ final class PricedLevers {
     }
 
     private List<Raw.Entry> levers() {
-        return mapping(root, HandoverKeys.MONEY.name())
-                .flatMap(money -> mapping(money, MoneyKeys.LEVERS.name()))
+        return root.findMapping(HandoverKeys.MONEY.name())
+                .flatMap(money -> money.findMapping(MoneyKeys.LEVERS.name()))
                 .map(Raw.Mapping::entries)
                 .orElse(List.of());
-    }
-
-    private static Optional<Raw.Mapping> mapping(Raw outer, String key) {
-        return Optional.of(outer)
-                .filter(Raw.Mapping.class::isInstance)
-                .flatMap(raw -> ((Raw.Mapping) raw).find(key))
-                .filter(Raw.Mapping.class::isInstance)
-                .map(Raw.Mapping.class::cast);
     }
 
     /** What {@code path} is, with what {@code price} says of it; empty where it is wrong. */

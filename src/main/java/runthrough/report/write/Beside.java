@@ -26,13 +26,7 @@ public final class Beside<T> {
         try {
             return work.join();
         } catch (CompletionException e) {
-            if (e.getCause() instanceof RuntimeException failure) {
-                throw failure;
-            }
-            if (e.getCause() instanceof Error failure) {
-                throw failure;
-            }
-            throw e;
+            throw OwnFailure.of(e);
         }
     }
 }

@@ -18,13 +18,7 @@ public final class Templates {
         try {
             TemplateEngine.createPrecompiled(ContentType.Html).render(name + ENDING, parts, out);
         } catch (TemplateException e) {
-            if (e.getCause() instanceof RuntimeException failure) {
-                throw failure;
-            }
-            if (e.getCause() instanceof Error failure) {
-                throw failure;
-            }
-            throw e;
+            throw OwnFailure.of(e);
         }
         return out.toString();
     }

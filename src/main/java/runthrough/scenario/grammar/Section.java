@@ -229,12 +229,17 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
         context.problems().error(mapping.place(), context.pathTo(key.name()), "", rule, key.remedy());
     }
 
+    /** Reports that {@code entry} has the key of one that stands before it. */
+    static void refuseSecond(Raw.Entry entry, Raw.Entry earlier, Context context) {
+        refuse(entry, "is given twice, first in line " + earlier.place().line(), "Leave out one.", context);
+    }
+
     private Map<String, Raw.Entry> entries(Raw.Mapping mapping, Context context) {
         Map<String, Raw.Entry> entries = new LinkedHashMap<>();
         for (Raw.Entry entry : mapping.entries()) {
             Raw.Entry earlier = entries.putIfAbsent(entry.key(), entry);
             if (earlier != null) {
-                refuse(entry, "is given twice, first in line " + earlier.place().line(), "Leave out one.", context);
+                refuseSecond(entry, earlier, context);
             } else if (key(entry.key()) == null) {
                 refuseUnknown(entry, context);
                 readAsMeant(entry, mapping, context);

@@ -26,19 +26,10 @@ public record SectionsByName(String what, Section section) implements Shape<Map<
         for (Raw.Entry entry : mapping.entries()) {
             Raw.Entry earlier = first.putIfAbsent(entry.key(), entry);
             if (earlier != null) {
-                context.problems()
-                        .error(
-                                entry.place(),
-                                context.pathTo(entry.key()),
-                                "",
-                                "is given twice, first in line "
-                                        + earlier.place().line(),
-                                "Leave out one.");
+                Section.refuseSecond(entry, earlier, context);
             }
+            section.read(entry.value(), context.named(entry.key())).ifPresent(values -> read.put(entry.key(), values));
         }
-        mapping.entries()
-                .forEach(entry -> section.read(entry.value(), context.named(entry.key()))
-                        .ifPresent(values -> read.put(entry.key(), values)));
         return read.size() == mapping.entries().size() ? Optional.of(read) : Optional.empty();
     }
 

@@ -49,6 +49,11 @@ public sealed interface Raw {
                     .findFirst();
         }
 
+        /** The group that stands under {@code key}; empty where there is none, or something else. */
+        public Optional<Mapping> findMapping(String key) {
+            return find(key).filter(Mapping.class::isInstance).map(Mapping.class::cast);
+        }
+
         /** This with {@code value} under {@code key}, in the place of what stood there or behind all others. */
         public Mapping with(String key, Raw value) {
             List<Entry> changed = new ArrayList<>(entries);
