@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Pool {
     /** Of so many values all are kept. */
-    public static final int MOST_EXACT = 1 << 20;
+    public static final int MOST_EXACT = 1 << 18;
     /** By how much an order statistic of more values may be too low, relative. */
     public static final double COARSENESS = Bins.COARSENESS;
 
