@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import runthrough.scenario.grammar.Context;
 import runthrough.scenario.grammar.Schemas;
+import runthrough.scenario.grammar.Section;
 import runthrough.scenario.grammar.Shape;
 import runthrough.scenario.grammar.Text;
 import runthrough.scenario.source.Raw;
@@ -23,6 +24,7 @@ record TextsByName(String what, Text text) implements Shape<List<Raw.Entry>> {
             context.wrongShape(raw, allowed());
             return Optional.empty();
         }
+        Section.refuseSeconds(mapping, context);
         long good = mapping.entries().stream()
                 .filter(entry ->
                         text.read(entry.value(), context.named(entry.key())).isPresent())

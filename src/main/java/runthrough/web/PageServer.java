@@ -30,6 +30,7 @@ import runthrough.scenario.ScenarioText;
 import runthrough.study.StudyOptions;
 import runthrough.web.gate.Access;
 import runthrough.web.gate.Guard;
+import runthrough.web.gate.Refused;
 import runthrough.web.gate.WholeRequests;
 import runthrough.web.job.Refusal;
 import runthrough.web.job.Replies;
@@ -177,7 +178,10 @@ public final class PageServer implements AutoCloseable {
             http.setSendServerVersion(false);
             http.setRequestHeaderSize(16 * 1024);
         });
-        config.jetty.modifyServer(server -> server.setHandler(new WholeRequests(LARGEST_REQUEST, LONGEST_SECONDS)));
+        config.jetty.modifyServer(server -> {
+            server.setHandler(new WholeRequests(LARGEST_REQUEST, LONGEST_SECONDS));
+            server.setErrorHandler(new Refused());
+        });
         Guard guard = new Guard(access);
         config.routes.before(context -> guard.check(context, server.port()));
         PageFiles.serve(config.routes);
@@ -200,9 +204,8 @@ public final class PageServer implements AutoCloseable {
             config.routes.exception(
                     full, (failure, context) -> messages.refuse(context, 503, TemporaryFolderException.words()));
         }
-        // Java may wrap short memory that is met a second time, while what was open is closed.
         config.routes.exception(Exception.class, (failure, context) -> {
-            boolean isFull = isBehind(failure, OutOfMemoryError.class);
+            boolean isFull = Refusal.isShortMemory(failure);
             messages.refuse(context, isFull ? 503 : 500, isFull ? Refusal.NO_MEMORY : fault(failure));
         });
         config.router.javaLangErrorHandler((response, error) -> failed(response, error));

@@ -256,6 +256,10 @@ class SweepCommandTest {
                 .contains("Merge files of one sweep");
         assertThat(refusal("part-1", "part-2", "damaged"))
                 .contains("damaged:1 is damaged, or no line of a sweep: its check sum does not fit.");
+        byte[] bytes = Files.readAllBytes(folder.resolve("part-3"));
+        bytes[bytes.length / 2] = (byte) 0xE4;
+        Files.write(folder.resolve("bytes"), bytes);
+        assertThat(refusal("part-1", "part-2", "bytes")).containsPattern("bytes:\\d is damaged, or no line of a sweep");
         assertThat(refusal("part-1", "part-2", "part-2", "part-3"))
                 .contains("part-2:1: case 2 is doubled. Leave out one of the two files that have it.");
         assertThat(refusal("part-1", "part-9")).contains("part-9: there is no such file. Check the name.");

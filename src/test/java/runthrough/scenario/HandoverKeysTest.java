@@ -72,6 +72,14 @@ class HandoverKeysTest {
     }
 
     @Test
+    void secondOriginOfOnePartIsRefused() throws IOException {
+        assertThat(problems("origins: {entry: nameplate, process: estimate, entry: vendor figure}\n"))
+                .singleElement()
+                .asString()
+                .contains("line.yaml:7:", "origins.entry", "is given twice, first in line 7. Leave out one.");
+    }
+
+    @Test
     void moneyIsReadInTheUsersCurrency() throws IOException {
         Money money = handover(
                         "money: {currency: CHF, line-hour: 900, scrap-per-tonne: 300, labour-hour: 45, rate: 8 %,"

@@ -16,8 +16,11 @@ class JobsTest {
     /** Whoever asks learns that the job has ended, so that the page does not wait for ever. */
     @Test
     void jobThatRunsOutOfMemoryEnds_andSaysSo() throws InterruptedException {
-        assertThat(failureOf(new OutOfMemoryError("heap")))
-                .isEqualTo("It needs more memory than there is. Ask for fewer coil changes or replications.");
+        String words = "It needs more memory than there is. Ask for fewer coil changes or replications.";
+        assertThat(failureOf(new OutOfMemoryError("heap"))).isEqualTo(words);
+        OutOfMemoryError twice = new OutOfMemoryError("heap");
+        assertThat(failureOf(new IllegalArgumentException("Self-suppression not permitted", twice)))
+                .isEqualTo(words);
     }
 
     @Test
@@ -58,10 +61,13 @@ class JobsTest {
         assertThat(replies.to(ofAnotherKind)).contains("3");
     }
 
-    private static String failureOf(Error error) throws InterruptedException {
+    private static String failureOf(Throwable failure) throws InterruptedException {
         try (Jobs jobs = new Jobs()) {
             String id = jobs.begin(listener -> {
-                throw error;
+                if (failure instanceof Error error) {
+                    throw error;
+                }
+                throw (RuntimeException) failure;
             });
             return String.valueOf(end(jobs, id).failed());
         }

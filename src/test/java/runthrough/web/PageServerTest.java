@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.web.job.Jobs;
 import runthrough.web.job.Refusal;
@@ -255,6 +256,29 @@ class PageServerTest extends ServedPage {
         assertThat(raw("GET / HTTP/1.1\r\nHost: 127.0.0.1:" + page.address().getPort() + "\r\nX: " + "x".repeat(17_000)
                         + "\r\nConnection: close\r\n\r\n"))
                 .startsWith("HTTP/1.1 431");
+    }
+
+    /** What comes before any page: a path without end, a wish that nobody can meet, a language that is none. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "414 | GET /LONG HTTP/1.1",
+                "417 | GET / HTTP/1.1~Expect: 5",
+                "505 | GET / HTTP/7.0",
+                "400 | GET / / HTTP/1.1",
+                "400 | NOTHING",
+                "400 | GET / HTTP/1.1~Content-Length: -1",
+                "400 | GET / HTTP/1.1~Content-Length: 1~Content-Length: 2"
+            })
+    void aRequestThatIsNoHttpIsRefusedInTheWordsOfThePage(int status, String request) throws IOException {
+        String lines = request.replace("LONG", "x".repeat(20_000)).replace("~", "\r\n");
+
+        String answer =
+                raw(lines + "\r\nHost: 127.0.0.1:" + page.address().getPort() + "\r\nConnection: close\r\n\r\n");
+
+        assertThat(answer).startsWith("HTTP/1.1 " + status).contains("Content-Type: application/json", "nosniff");
+        assertThat(answer).contains("{\"message\": \"The request is not what this program reads (" + status + " ");
     }
 
     /** 1000 replications of 200 000 coil changes take minutes. */

@@ -2,7 +2,7 @@ package runthrough.report.sweep;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
+import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -57,7 +57,7 @@ public final class Merge {
     }
 
     private void lookThrough(Path file) {
-        try (BufferedReader reader = Files.newBufferedReader(file)) {
+        try (BufferedReader reader = reader(file)) {
             int number = 0;
             int last = 0;
             for (String line = reader.readLine(); line != null; line = reader.readLine()) {
@@ -81,13 +81,16 @@ public final class Merge {
                     return;
                 }
             }
-        } catch (CharacterCodingException e) {
-            problems.add(file + " is damaged, or no file of a sweep: it is not UTF-8.");
         } catch (NoSuchFileException e) {
             problems.add(file + ": there is no such file. Check the name.");
         } catch (IOException e) {
             problems.add(file + " cannot be read (" + e.getMessage() + "). Check the disk.");
         }
+    }
+
+    /** Bytes that are no UTF-8 come as a sign that stands for such, so that the check sum of their line does not fit. */
+    private static BufferedReader reader(Path file) throws IOException {
+        return new BufferedReader(new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8));
     }
 
     private boolean isOfThis(String line, String place) {
@@ -161,7 +164,7 @@ public final class Merge {
         try {
             PriorityQueue<At> queue = new PriorityQueue<>(Comparator.comparingInt(At::number));
             for (Path file : files) {
-                BufferedReader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8);
+                BufferedReader reader = reader(file);
                 open.add(reader);
                 next(reader).ifPresent(queue::add);
             }

@@ -134,8 +134,9 @@ public final class FolderWriter implements Outlet, AutoCloseable {
             return "it is a file, and must be a folder.";
         } else if (cause instanceof AccessDeniedException denied) {
             return "no permission to write to " + denied.getFile() + ".";
-        } else if (cause instanceof FileSystemException system && system.getReason() != null) {
-            return system.getFile() + ": " + system.getReason() + ".";
+        } else if (cause instanceof FileSystemException system) {
+            return system.getFile() + ": "
+                    + Optional.ofNullable(system.getReason()).orElse("it cannot be made") + ".";
         }
         return Optional.ofNullable(cause.getMessage()).orElse(cause.toString()) + ".";
     }

@@ -229,8 +229,19 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
         context.problems().error(mapping.place(), context.pathTo(key.name()), "", rule, key.remedy());
     }
 
+    /** Reports each entry of {@code mapping} that has the key of one before it. */
+    public static void refuseSeconds(Raw.Mapping mapping, Context context) {
+        Map<String, Raw.Entry> first = new HashMap<>();
+        for (Raw.Entry entry : mapping.entries()) {
+            Raw.Entry earlier = first.putIfAbsent(entry.key(), entry);
+            if (earlier != null) {
+                refuseSecond(entry, earlier, context);
+            }
+        }
+    }
+
     /** Reports that {@code entry} has the key of one that stands before it. */
-    static void refuseSecond(Raw.Entry entry, Raw.Entry earlier, Context context) {
+    private static void refuseSecond(Raw.Entry entry, Raw.Entry earlier, Context context) {
         refuse(entry, "is given twice, first in line " + earlier.place().line(), "Leave out one.", context);
     }
 

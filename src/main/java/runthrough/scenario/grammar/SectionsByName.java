@@ -22,12 +22,8 @@ public record SectionsByName(String what, Section section) implements Shape<Map<
             return Optional.empty();
         }
         Map<String, Values> read = new LinkedHashMap<>();
-        Map<String, Raw.Entry> first = new LinkedHashMap<>();
+        Section.refuseSeconds(mapping, context);
         for (Raw.Entry entry : mapping.entries()) {
-            Raw.Entry earlier = first.putIfAbsent(entry.key(), entry);
-            if (earlier != null) {
-                Section.refuseSecond(entry, earlier, context);
-            }
             section.read(entry.value(), context.named(entry.key())).ifPresent(values -> read.put(entry.key(), values));
         }
         return read.size() == mapping.entries().size() ? Optional.of(read) : Optional.empty();

@@ -28,6 +28,8 @@ public record TextFile(String name, String text) {
     private static final int MOST_LINKS = 40;
 
     private static final String BYTE_ORDER_MARK = "\uFEFF";
+    /** What the bytes of a zip file begin with. */
+    private static final String ARCHIVE = "504b0304";
 
     /**
      * Reads {@code path}, or adds to {@code problems} why not.
@@ -144,6 +146,15 @@ public record TextFile(String name, String text) {
     }
 
     private static Optional<TextFile> decode(byte[] bytes, String name, Problems problems) {
+        if (startOf(bytes).equals(ARCHIVE)) {
+            problems.error(
+                    Place.whole(name),
+                    "",
+                    "",
+                    "is a workbook, or another archive, and not a text",
+                    "Save its sheet as CSV in UTF-8.");
+            return Optional.empty();
+        }
         CharsetDecoder decoder = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
@@ -177,10 +188,14 @@ public record TextFile(String name, String text) {
 
     /** What a file that is not UTF-8 is most likely to be. */
     private static String otherEncoding(byte[] bytes) {
-        String start = bytes.length < 2 ? "" : HexFormat.of().formatHex(bytes, 0, 2);
-        return start.equals("fffe") || start.equals("feff")
+        String start = startOf(bytes);
+        return start.startsWith("fffe") || start.startsWith("feff")
                 ? " but UTF-16"
                 : "; it looks like the older encoding of a spreadsheet (Windows-1252, Latin-1)";
+    }
+
+    private static String startOf(byte[] bytes) {
+        return HexFormat.of().formatHex(bytes, 0, Math.min(bytes.length, ARCHIVE.length() / 2));
     }
 
     private static int firstControlCharacter(String text) {

@@ -54,11 +54,12 @@ public final class WholeRequests extends Handler.Wrapper {
 
     private void answer(Whole request, @Nullable Throwable failure, Response response, Callback callback) {
         if (failure instanceof TimeoutException) {
-            refuse(response, callback, REQUEST_TIMEOUT, "The request did not come whole within " + patience + " s.");
+            Refused.refuse(
+                    response, callback, REQUEST_TIMEOUT, "The request did not come whole within " + patience + " s.");
             return;
         } else if (failure != null) {
             boolean isBroken = failure instanceof IOException;
-            refuse(
+            Refused.refuse(
                     response,
                     callback,
                     isBroken ? NO_REQUEST : TOO_LARGE,
@@ -67,18 +68,11 @@ public final class WholeRequests extends Handler.Wrapper {
         }
         try {
             if (!super.handle(request, response, callback)) {
-                refuse(response, callback, NO_REQUEST, "Nobody answers this.");
+                Refused.refuse(response, callback, NO_REQUEST, "Nobody answers this.");
             }
         } catch (Exception e) {
             callback.failed(e);
         }
-    }
-
-    private static void refuse(Response response, Callback callback, int status, String message) {
-        response.setStatus(status);
-        response.getHeaders().put("Content-Type", "application/json");
-        response.getHeaders().put("X-Content-Type-Options", "nosniff");
-        Content.Sink.write(response, true, "{\"message\": \"" + message + "\"}", callback);
     }
 
     /** A request with its content. */

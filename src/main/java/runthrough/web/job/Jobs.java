@@ -150,7 +150,8 @@ public final class Jobs implements AutoCloseable {
             } catch (CancellationException e) {
                 state = new State(state.done, null, "It was given up.");
             } catch (RuntimeException e) {
-                state = new State(state.done, null, String.valueOf(e.getMessage()));
+                String why = Refusal.isShortMemory(e) ? Refusal.NO_MEMORY : String.valueOf(e.getMessage());
+                state = new State(state.done, null, why);
             } catch (OutOfMemoryError e) {
                 state = new State(state.done, null, Refusal.NO_MEMORY);
             } catch (Error e) {

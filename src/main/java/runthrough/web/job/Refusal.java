@@ -1,5 +1,7 @@
 package runthrough.web.job;
 
+import java.util.stream.Stream;
+
 /** A request that is not answered, and why; the message is for the person at the page. */
 @SuppressWarnings("serial") // never serialised
 public final class Refusal extends RuntimeException {
@@ -15,6 +17,12 @@ public final class Refusal extends RuntimeException {
         super(message);
         this.status = status;
         this.words = message;
+    }
+
+    /** Whether memory was short: Java may wrap this where it is met a second time, while what was open is closed. */
+    public static boolean isShortMemory(Throwable failure) {
+        return Stream.iterate(failure, cause -> cause != null, Throwable::getCause)
+                .anyMatch(OutOfMemoryError.class::isInstance);
     }
 
     /** Why, for the person at the page. */

@@ -321,6 +321,14 @@ class TimeSheetReaderTest {
     }
 
     @Test
+    void aWorkbookIsCalledThat() {
+        assertThat(refusal(reading(new byte[] {'P', 'K', 3, 4, 20, 0})))
+                .containsExactly(
+                        "times.csv: is a workbook, or another archive, and not a text. Save its sheet as CSV in"
+                                + " UTF-8.");
+    }
+
+    @Test
     void otherEncodingsAreSaidByName() {
         assertThat(refusal(reading("weld,Fläche\n41,8\n".getBytes(StandardCharsets.ISO_8859_1))))
                 .containsExactly("times.csv:1:8: the text is not UTF-8; it looks like the older encoding of a"
