@@ -45,10 +45,9 @@ final class ServeCommand implements Callable<Integer> {
 
     @Option(
             names = "--network",
-            description = {
-                "Open the page to the local network, for a phone or a tablet at the line. Who has the link that is printed can use",
-                "it; what is sent is not encrypted. By default the page is there for this machine alone."
-            })
+            description =
+                    "Open the page to the local network, for a phone or a tablet at the line. Who has the link that"
+                            + " is printed can use it; what is sent is not encrypted. By default the page is there for this machine alone.")
     private boolean network;
 
     @Option(names = "--no-browser", description = "Open no browser, only print the address.")

@@ -86,7 +86,8 @@ record VaryOption(String text) {
     }
 
     private static String written(AxisOption.Side side, double si) {
-        double value = side.input().numeric().isWhole() ? Math.rint(si) : si;
+        double value =
+                side.input().numeric().isWhole() ? Math.rint(si) : side.input().rounded(si);
         return side.input().setTo(value, NAME).value().shown();
     }
 

@@ -32,6 +32,9 @@ public record Input(
         Origin origin,
         Place place) {
 
+    /** So many a value has that was meant to be round: the rest is the computer's own error. */
+    private static final int MOST_DIGITS = 12;
+
     /** Where the value of an input comes from. */
     public enum Origin {
         /** It is written in the file. */
@@ -69,16 +72,27 @@ public record Input(
         return new Setting(path, new Raw.Scalar(written(si), Place.whole(where)));
     }
 
-    private String written(double si) {
-        if (dimension().isEmpty()) {
-            return Numbers.plain(si);
-        }
-        Unit base = dimension().get().base();
-        Unit own = unit.filter(known -> known.toSi(readBack(known, si)) == si).orElse(base);
-        return Numbers.plain(own.fromSi(si)) + " " + own.symbol();
+    /** The value, round in the unit of this input, that {@code si} is but for the computer's own error. */
+    public double rounded(double si) {
+        return ownUnit()
+                .map(own -> own.toSi(Numbers.rounded(own.fromSi(si), MOST_DIGITS)))
+                .orElseGet(() -> Numbers.rounded(si, MOST_DIGITS));
     }
 
-    private static double readBack(Unit unit, double si) {
-        return Double.parseDouble(Numbers.plain(unit.fromSi(si)));
+    private String written(double si) {
+        return ownUnit().map(own -> written(si, own)).orElseGet(() -> Numbers.plain(si));
+    }
+
+    private String written(double si, Unit own) {
+        double round = Numbers.rounded(own.fromSi(si), MOST_DIGITS);
+        if (own.toSi(round) == si) {
+            return Numbers.plain(round) + " " + own.symbol();
+        }
+        Unit exact = own.toSi(own.fromSi(si)) == si ? own : own.dimension().base();
+        return Numbers.plain(exact.fromSi(si)) + " " + exact.symbol();
+    }
+
+    private Optional<Unit> ownUnit() {
+        return unit.or(() -> dimension().map(Dimension::base));
     }
 }

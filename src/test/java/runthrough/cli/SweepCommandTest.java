@@ -175,6 +175,25 @@ class SweepCommandTest {
                 .containsExactly("1 at 80 m", "3 at 100 m", "4 at 90 m", "2 at 110 m");
     }
 
+    /** Half way between 20 and 50 is 35, and not 34.99999999999999, which is what its double in m/s comes to. */
+    @Test
+    void aDesignHasRoundValuesWhereTheyAreMeantToBeRound() {
+        Session.Done done =
+                session.run("sweep", "line.yaml", "--vary", "process.speed=20m/min..50m/min", "--fill", "8");
+
+        assertThat(lines(done))
+                .extracting(line -> line.at("/values/process.speed").asText())
+                .containsExactlyInAnyOrder(
+                        "20 m/min",
+                        "23.75 m/min",
+                        "27.5 m/min",
+                        "31.25 m/min",
+                        "35 m/min",
+                        "38.75 m/min",
+                        "42.5 m/min",
+                        "46.25 m/min");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"json", "csv"})
     void whatWasKilledGoesOnBehindItsLastWholeLine(String format) throws IOException {
