@@ -2,6 +2,7 @@ package runthrough.scenario.source;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
@@ -19,7 +20,7 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
  */
 public final class YamlEdit {
     /** More steps than any change takes that a person makes. */
-    private static final int MOST_STEPS = 10_000;
+    private static final int MOST_STEPS = 1000;
 
     private final int[] text;
     private final String changed;
@@ -38,19 +39,31 @@ public final class YamlEdit {
 
     /**
      * The text that reads as {@code after}, but for the order of keys. One difference is written after the other, each into
-     * what the one before has left.
+     * what the one before has left. Where a text is written in a way that this does not fit, all of it is written anew.
      *
      * @param text that reads as {@code before}
      */
     public static String apply(String text, Raw before, Raw after) {
         String now = text;
         Raw is = before;
-        for (int i = 0; !same(is, after); i++) {
-            now = i < MOST_STEPS ? new YamlEdit(now, is, after).changed : FlowText.of(after) + "\n";
-            is = YamlText.read(new TextFile("", now), new Problems())
-                    .orElseThrow(() -> new IllegalStateException("a change has broken the text"));
+        for (int step = 0; !same(is, after); step++) {
+            String next = new YamlEdit(now, is, after).changed;
+            Optional<Raw> read = YamlText.read(new TextFile("", next), new Problems());
+            if (read.isEmpty() || same(read.get(), is) || step == MOST_STEPS) {
+                return anew(after);
+            }
+            now = next;
+            is = read.get();
         }
         return now;
+    }
+
+    private static String anew(Raw whole) {
+        return whole instanceof Raw.Mapping mapping && !mapping.entries().isEmpty()
+                ? mapping.entries().stream()
+                        .map(entry -> FlowText.of(entry) + "\n")
+                        .collect(Collectors.joining())
+                : FlowText.of(whole) + "\n";
     }
 
     /** What stands from {@code start} to {@code end}, counted in code points, gives way to {@code with}. */
@@ -90,9 +103,10 @@ public final class YamlEdit {
     private Splice replace(Node node, Raw after) {
         int start = start(node);
         int end = end(node);
-        // A key without a value ends at its colon.
-        String room = start == end && start > 0 && text[start - 1] == ':' ? " " : "";
-        return new Splice(start, end, room + FlowText.of(after));
+        // A key without a value ends at its colon; a list may have its dashes below the first letter of its key.
+        boolean isBare = start == end && start > 0 && text[start - 1] == ':';
+        boolean isBelow = node instanceof SequenceNode list && isBlock(list) && blankBefore(start);
+        return new Splice(start, end, (isBare ? " " : isBelow ? "  " : "") + FlowText.of(after));
     }
 
     // ---- keys
@@ -152,7 +166,10 @@ public final class YamlEdit {
     private Splice insertion(MappingNode node, String entry) {
         NodeTuple last = node.getValue().get(node.getValue().size() - 1);
         if (isBlock(node)) {
-            int indent = column(node.getValue().get(0).getKeyNode());
+            // Before a key there may be its question mark.
+            int indent = text[start(node)] == '?'
+                    ? column(node)
+                    : column(node.getValue().get(0).getKeyNode());
             int at = lineEnd(end(last.getValueNode()));
             return new Splice(at, at, "\n" + " ".repeat(indent) + entry);
         }
@@ -239,12 +256,14 @@ public final class YamlEdit {
 
     /** The lines from {@code start} to {@code end} go. */
     private Splice removal(int start, int end) {
-        return new Splice(lineStart(start), Math.min(lineEnd(end) + 1, text.length), "");
+        int last = lineEnd(end);
+        boolean isPair = last + 1 < text.length && text[last] == '\r' && text[last + 1] == '\n';
+        return new Splice(lineStart(start), Math.min(last + (isPair ? 2 : 1), text.length), "");
     }
 
     private int lineStart(int at) {
         int i = at;
-        while (i > 0 && text[i - 1] != '\n') {
+        while (i > 0 && !isBreak(text[i - 1])) {
             i--;
         }
         return i;
@@ -252,11 +271,15 @@ public final class YamlEdit {
 
     private int lineEnd(int at) {
         // A block of text ends with its line feed.
-        int i = at > 0 && text[at - 1] == '\n' ? at - 1 : at;
-        while (i < text.length && text[i] != '\n') {
+        int i = at > 0 && isBreak(text[at - 1]) ? at - 1 : at;
+        while (i < text.length && !isBreak(text[i])) {
             i++;
         }
         return i;
+    }
+
+    private static boolean isBreak(int letter) {
+        return letter == '\n' || letter == '\r';
     }
 
     private boolean blankBefore(int at) {

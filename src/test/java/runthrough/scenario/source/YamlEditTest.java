@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Changes of a YAML text stay where they belong: what is not changed is there to the letter. */
 class YamlEditTest {
@@ -179,5 +180,31 @@ class YamlEditTest {
             return new Raw.Sequence(items, raw.place());
         }
         return random.nextInt(4) == 0 ? new Raw.Scalar("3.5 m/s", raw.place()) : raw;
+    }
+
+    @Test
+    void aKeyBehindAQuestionMarkHasOthersBesideIt() {
+        assertThat(edited(
+                        "work:\n  ? crew\n  : 2\n  tail: 1\nlast: 1\n", "{work: {crew: 3, tail: 1, join: 2}, last: 1}"))
+                .isEqualTo("work:\n  ? crew\n  : 3\n  tail: 1\n  join: 2\nlast: 1\n");
+    }
+
+    @Test
+    void aListWithItsDashesBelowItsKeyGivesWay() {
+        assertThat(edited("shear:\n  triangular:\n  - 1 s\n  - 2 s\nlast: 1\n", "{shear: {triangular: 5 s}, last: 1}"))
+                .isEqualTo("shear:\n  triangular:\n    5 s\nlast: 1\n");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\n", "\r\n", "\r"})
+    void linesMayEndAsOnAnySystem(String end) {
+        String before =
+                "# mine\nspeed: 45 m/min # as measured\nwork:\n  crew: 2\n  tail: 1\n  # next\n  more: 1\nlast: 1\n";
+        String after =
+                edited(before.replace("\n", end), "{speed: 50 m/min, work: {crew: 2, more: 1, join: 3}, last: 1}");
+
+        assertThat(after.replace("\r\n", "\n").replace("\r", "\n"))
+                .isEqualTo(
+                        "# mine\nspeed: 50 m/min # as measured\nwork:\n  crew: 2\n  # next\n  more: 1\n  join: 3\nlast: 1\n");
     }
 }
