@@ -143,7 +143,7 @@ final class Program {
                 .err()
                 .println(
                         "standard output could not be written to the end: it is closed, or the disk is full. Files that were"
-                                + " asked for are there.");
+                                + " asked for, if any, are there.");
         return ExitCode.BAD_INPUT;
     }
 

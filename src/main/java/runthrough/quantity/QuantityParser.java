@@ -161,7 +161,9 @@ public final class QuantityParser {
                 .map(Unit::symbol)
                 .filter(known -> known.equalsIgnoreCase(lower))
                 .findFirst();
-        Optional<String> meant = sameLetters.or(() -> Optional.ofNullable(OTHER_SPELLINGS.get(lower)));
+        Optional<String> meant = sameLetters.or(() -> Optional.ofNullable(OTHER_SPELLINGS.get(lower))
+                .filter(known ->
+                        Unit.bySymbol(known).filter(wanted.units()::contains).isPresent()));
         return meant.map(known -> "Write " + known + ".").orElseGet(() -> example(wanted));
     }
 

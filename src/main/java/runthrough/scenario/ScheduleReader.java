@@ -39,6 +39,8 @@ final class ScheduleReader {
     /** Several million coils. */
     private static final long LARGEST_FILE = 500_000_000;
 
+    private static final int MOST_COLUMNS = 100;
+
     private static final String SCHEDULE = "schedule";
 
     private final Path scenario;
@@ -84,6 +86,15 @@ final class ScheduleReader {
 
     private Optional<CoilSourceReader.Found> read(CsvRows rows) {
         int before = problems.count();
+        if (rows.header().size() > MOST_COLUMNS) {
+            problems.error(
+                    rows.header().get(MOST_COLUMNS).place(),
+                    "",
+                    "",
+                    "the schedule has " + rows.header().size() + " columns; at most " + MOST_COLUMNS + " are read",
+                    "Keep the columns that describe a coil.");
+            return Optional.empty();
+        }
         List<ScheduleColumn> columns = ScheduleColumn.of(rows.header(), defaults, problems);
         if (problems.count() > before) {
             return Optional.empty();

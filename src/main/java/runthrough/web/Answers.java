@@ -1,5 +1,6 @@
 package runthrough.web;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -11,6 +12,7 @@ import runthrough.report.Provenance;
 import runthrough.report.verdict.RunThroughResult;
 import runthrough.simulation.Replication;
 import runthrough.simulation.records.SimulationException;
+import runthrough.study.OrderedRuns;
 import runthrough.study.RunThroughStudy;
 import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
@@ -105,5 +107,15 @@ final class Answers {
         } finally {
             places.release();
         }
+    }
+
+    /** The same for work that looks whether its thread was interrupted, and is given up when it has taken too long. */
+    <T> T inTime(Supplier<T> work) {
+        long end = System.nanoTime() + LONGEST_NANOS;
+        List<T> done = new ArrayList<>();
+        return within(() -> {
+            new OrderedRuns(1).run(1, number -> work.get(), done::add, () -> System.nanoTime() > end);
+            return done.get(0);
+        });
     }
 }

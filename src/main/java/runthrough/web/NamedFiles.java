@@ -16,8 +16,8 @@ record NamedFiles(List<Named> all) {
     /** Keys whose values name files. */
     private static final Set<String> KEYS = Set.of("schedule", "sheet", "file", "times");
 
-    /** A file that lies beside the scenario, which is one of the program itself or was sent with it. */
-    private static final Pattern OWN = Pattern.compile("[A-Za-z0-9_-]+(\\.[A-Za-z0-9_-]+)*");
+    /** A file that lies beside the scenario, which is one of the program itself or was sent with it; no disk takes names without end. */
+    private static final Pattern OWN = Pattern.compile("(?=.{1,100}$)[A-Za-z0-9_-]+(\\.[A-Za-z0-9_-]+)*");
 
     NamedFiles {
         all = List.copyOf(all);

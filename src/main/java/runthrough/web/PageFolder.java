@@ -3,6 +3,8 @@ package runthrough.web;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -11,7 +13,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import runthrough.chart.TemporaryFolderException;
 import runthrough.report.Fingerprint;
+import runthrough.report.write.FolderLock;
 import runthrough.scenario.source.Problem;
 import runthrough.web.job.Refusal;
 
@@ -23,38 +28,84 @@ final class PageFolder implements AutoCloseable {
     /** Sets of files that are kept, each as large as a request may be. */
     private static final int MOST = 32;
 
-    private final Path root;
-    private final Path shipped;
-    private final Map<String, Path> kept = new LinkedHashMap<>(16, 0.75f, true);
+    private static final String NAME = "runthrough-page";
 
-    private PageFolder(Path root, Path shipped) {
-        this.root = root;
-        this.shipped = shipped;
+    private final Map<String, String> ours;
+    private final Map<String, Path> kept = new LinkedHashMap<>(16, 0.75f, true);
+    private Path root;
+    private FolderLock lock;
+
+    /**
+     * A new folder, in which {@code ours} lie beside all others: the text of each by its name. What servers that were killed have
+     * left is removed.
+     */
+    PageFolder(Map<String, String> ours) {
+        this.ours = Map.copyOf(ours);
+        root = newRoot();
+        lock = locked(root);
+        removeDead(root.toAbsolutePath().getParent());
     }
 
-    /** A new folder below {@code root}, which goes with it. */
-    static PageFolder in(Path root) throws IOException {
-        return new PageFolder(root, Files.createDirectory(root.resolve("shipped")));
+    private static Path newRoot() {
+        try {
+            return Files.createTempDirectory(NAME);
+        } catch (IOException e) {
+            throw new TemporaryFolderException(e);
+        }
+    }
+
+    private static FolderLock locked(Path root) {
+        try {
+            return FolderLock.of(root);
+        } catch (IOException e) {
+            delete(root);
+            throw new TemporaryFolderException(e);
+        }
+    }
+
+    private static void removeDead(@Nullable Path parent) {
+        if (parent == null) {
+            return;
+        }
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(parent, NAME + "*")) {
+            for (Path folder : all) {
+                if (FolderLock.isThere(folder) && FolderLock.isDead(folder)) {
+                    delete(folder);
+                }
+            }
+        } catch (IOException | DirectoryIteratorException e) {
+            // They stay for another one.
+        }
+    }
+
+    /** For files that are needed while something is made. Systems clear their temporary folders: what is gone is made again. */
+    synchronized Path root() {
+        if (!Files.isDirectory(root)) {
+            close(lock);
+            kept.clear();
+            root = newRoot();
+            lock = locked(root);
+        }
+        return root;
     }
 
     /** That of the files that come with the program, and no others. */
-    Path shipped() {
-        return shipped;
-    }
-
-    /** For files that are needed while something is made. */
-    Path root() {
-        return root;
+    synchronized Path shipped() {
+        return whole(root().resolve("shipped"), Map.of());
     }
 
     /** That of those and {@code files}. */
     synchronized Path with(List<PageRequest.Sent> files) {
         if (files.isEmpty()) {
-            return shipped;
+            return shipped();
         }
-        String contents = Fingerprint.of(
-                files.stream().map(file -> file.named() + "\n" + file.content()).collect(Collectors.joining("\n\n")));
-        Path found = kept.computeIfAbsent(contents, digits -> made(root.resolve(digits), files));
+        Map<String, String> texts = new LinkedHashMap<>();
+        files.forEach(file -> texts.put(file.named(), file.content()));
+        String contents = Fingerprint.of(texts.entrySet().stream()
+                .map(file -> file.getKey() + "\n" + file.getValue())
+                .collect(Collectors.joining("\n\n")));
+        Path found = whole(root().resolve(contents), texts);
+        kept.put(contents, found);
         if (kept.size() > MOST) {
             String oldest = kept.keySet().iterator().next();
             Path gone = kept.remove(oldest);
@@ -65,20 +116,30 @@ final class PageFolder implements AutoCloseable {
         return found;
     }
 
-    private Path made(Path place, List<PageRequest.Sent> files) {
-        try (Stream<Path> ours = Files.list(shipped)) {
+    /** {@code place} with our files and {@code texts} by their names; made where anything of it is missing, or not at all. */
+    private Path whole(Path place, Map<String, String> texts) {
+        if (Stream.concat(ours.keySet().stream(), texts.keySet().stream())
+                .allMatch(name -> Files.exists(place.resolve(name)))) {
+            return place;
+        }
+        delete(place);
+        try {
             Files.createDirectory(place);
-            for (Path file : ours.toList()) {
-                Files.copy(file, place.resolve(file.getFileName()));
-            }
-            for (PageRequest.Sent file : files) {
-                Files.writeString(place.resolve(file.named()), file.content());
-            }
+            write(ours, place);
+            write(texts, place);
             return place;
         } catch (CharacterCodingException e) {
+            delete(place);
             throw new Refusal(422, "A file holds half of a letter (a single surrogate). Save it anew, in UTF-8.");
         } catch (IOException e) {
-            throw new UncheckedIOException("a file of the page cannot be kept", e);
+            delete(place);
+            throw new TemporaryFolderException(e);
+        }
+    }
+
+    private static void write(Map<String, String> texts, Path place) throws IOException {
+        for (Map.Entry<String, String> text : texts.entrySet()) {
+            Files.writeString(place.resolve(text.getKey()), text.getValue());
         }
     }
 
@@ -96,15 +157,27 @@ final class PageFolder implements AutoCloseable {
     }
 
     @Override
-    public void close() {
+    public synchronized void close() {
+        close(lock);
         delete(root);
     }
 
+    private static void close(FolderLock lock) {
+        try {
+            lock.close();
+        } catch (IOException e) {
+            // It is let go of when the program ends.
+        }
+    }
+
     private static void delete(Path place) {
+        if (!Files.exists(place)) {
+            return;
+        }
         try (Stream<Path> files = Files.walk(place)) {
             files.sorted(Comparator.reverseOrder())
                     .forEach(file -> file.toFile().delete());
-        } catch (IOException e) {
+        } catch (IOException | UncheckedIOException e) {
             place.toFile().deleteOnExit();
         }
     }

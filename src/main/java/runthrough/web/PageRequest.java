@@ -60,7 +60,7 @@ record PageRequest(
 
         Sent checked() {
             if (!NamedFiles.isOwn(named())) {
-                throw new Refusal(400, "A file needs a name with letters or digits.");
+                throw new Refusal(400, "A file needs a name with letters or digits, at most 100.");
             }
             return this;
         }

@@ -102,7 +102,7 @@ record PageScenario(
         return now;
     }
 
-    /** A problem or warning without the name of the file, of which there is one only. */
+    /** A problem or warning with the line of the scenario, or with the name of the table in which it is. */
     static String said(Problem problem) {
         // A figure is no key of the file that anybody could look for: it is called as a person would.
         String path = LineFigure.called(problem.path())
@@ -110,8 +110,14 @@ record PageScenario(
                 .orElse(problem.path());
         String what =
                 path.isEmpty() || problem.value().isEmpty() ? path + problem.value() : path + " = " + problem.value();
-        String where = problem.line() == 0 ? "" : "line " + problem.line() + ": ";
-        return where + (what.isEmpty() ? "" : what + "; ") + problem.rule() + ". " + problem.remedy();
+        String table = Optional.ofNullable(Path.of(problem.file()).getFileName())
+                .map(Path::toString)
+                .filter(name -> !name.equals(NAME))
+                .orElse("");
+        String line = problem.line() == 0 ? "" : "line " + problem.line();
+        String where = table + (table.isEmpty() || line.isEmpty() ? "" : ", ") + line;
+        return where + (where.isEmpty() ? "" : ": ") + (what.isEmpty() ? "" : what + "; ") + problem.rule() + ". "
+                + problem.remedy();
     }
 
     /** SHA-256 of the text's bytes, in hexadecimal: that of the file saved from the page. */

@@ -61,19 +61,11 @@ public final class PageServer implements AutoCloseable {
 
     private PageServer(String program, int threads, Access access) throws IOException {
         this.access = access;
-        files = PageFolder.in(temporaryFolder());
-        shipped = ShippedLines.into(files.shipped());
+        shipped = ShippedLines.read();
+        files = new PageFolder(shipped.files());
         answers = new Answers(program, threads);
         jobs = new JobRoutes(messages, files, answers);
         server = Javalin.create(this::configure);
-    }
-
-    private static Path temporaryFolder() {
-        try {
-            return Files.createTempDirectory("runthrough-page");
-        } catch (IOException e) {
-            throw new TemporaryFolderException(e);
-        }
     }
 
     /**
@@ -293,7 +285,7 @@ public final class PageServer implements AutoCloseable {
 
     private CourseView course(PageRequest ask) {
         SimulationRequest request = draft(ask).asked();
-        return answers.within(() -> CourseView.of(request, ask.shown().orElseGet(() -> WorstChange.of(request))));
+        return answers.inTime(() -> CourseView.of(request, ask.shown().orElseGet(() -> WorstChange.of(request))));
     }
 
     /**

@@ -4,19 +4,19 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
- * The lines that come with the program, and the files that they name, put where the reader finds them.
+ * The lines that come with the program.
  *
- * @param folder that holds the files which the scenarios name
  * @param lines in the order in which they are offered
+ * @param files which they name: text by name
  */
-record ShippedLines(Path folder, List<Line> lines) {
+record ShippedLines(List<Line> lines, Map<String, String> files) {
     /** Names of the files, the scenarios in the order in which they teach. */
     private static final String INDEX = "/runthrough/web/lines.txt";
 
@@ -25,23 +25,24 @@ record ShippedLines(Path folder, List<Line> lines) {
 
     ShippedLines {
         lines = List.copyOf(lines);
+        files = Map.copyOf(files);
     }
 
     /** A line: name of its file without the ending, title, and text. */
     record Line(String name, String title, String text) {}
 
-    /** Reads them, and copies the files that they name into {@code folder}. */
-    static ShippedLines into(Path folder) throws IOException {
+    static ShippedLines read() {
         List<Line> lines = new ArrayList<>();
+        Map<String, String> files = new HashMap<>();
         for (String name : text(INDEX).lines().toList()) {
             String text = text(SCENARIOS + name);
             if (name.endsWith(SCENARIO)) {
                 lines.add(line(name.substring(0, name.length() - SCENARIO.length()), text));
             } else {
-                Files.writeString(folder.resolve(name), text);
+                files.put(name, text);
             }
         }
-        return new ShippedLines(folder, lines);
+        return new ShippedLines(lines, files);
     }
 
     private static Line line(String name, String text) {

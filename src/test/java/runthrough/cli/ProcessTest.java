@@ -204,7 +204,7 @@ class ProcessTest {
         shell.command().addAll(0, List.of("sh", "-c", "exec \"$@\" >&-", "sh"));
         Process process = start(shell.directory(folder.toFile()));
 
-        assertThat(text(process.getErrorStream())).endsWith("Files that were asked for are there.\n");
+        assertThat(text(process.getErrorStream())).endsWith("Files that were asked for, if any, are there.\n");
         assertThat(codeOf(process)).isEqualTo(2);
         assertThat(folder.resolve("out/report.html")).exists();
     }

@@ -215,6 +215,15 @@ class ScheduleReaderTest {
     }
 
     @Test
+    void moreColumnsThanACoilHasAreRefusedAtOnce() {
+        assertThat(refusal(HEADER.strip() + ",x".repeat(10_000) + "\nA1,2,240,7850,900" + ",1".repeat(10_000) + "\n"))
+                .singleElement()
+                .asString()
+                .contains(
+                        "the schedule has 10005 columns; at most 100 are read. Keep the columns that describe a coil.");
+    }
+
+    @Test
     void aColumnGivenTwiceIsRefused() {
         assertThat(refusal(HEADER.strip() + ",width [m]\nA1,2,240,7850,900,0.2\n"))
                 .containsExactly("coils.csv:1:57 width [m]; a second column of this name. Keep only one.");

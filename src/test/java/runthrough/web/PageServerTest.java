@@ -258,6 +258,20 @@ class PageServerTest extends ServedPage {
                 .startsWith("HTTP/1.1 431");
     }
 
+    /** A coil of sixty kilometres across lasts for years, through more shifts than anybody waits for. */
+    @Test
+    void aCourseThatTakesLongerThanThePageWaitsIsGivenUp() throws IOException, InterruptedException {
+        String text = shipped("tube-line")
+                .replaceFirst("outer-diameter: [^ ]+ [a-z]+", "outer-diameter: 60 km")
+                .replaceFirst(
+                        "crew: 2", "shifts: [{name: a, hours: 0.001 s, crew: 2}, {name: b, hours: 0.001 s, crew: 2}]");
+
+        HttpResponse<byte[]> answer = post("/api/course", body(text));
+
+        assertThat(new String(answer.body(), StandardCharsets.UTF_8)).contains("takes longer than the page waits");
+        assertThat(answer.statusCode()).isEqualTo(503);
+    }
+
     /** What comes before any page: a path without end, a wish that nobody can meet, a language that is none. */
     @ParameterizedTest
     @CsvSource(

@@ -158,4 +158,25 @@ class ServedFilesTest extends ServedPage {
         assertThat(answer.headers().firstValue("Content-Type")).hasValue("application/yaml");
         assertThat(new String(answer.body(), StandardCharsets.UTF_8)).isEqualTo(shipped("tube-line"));
     }
+
+    @Test
+    void aNameLongerThanADiskTakesIsRefused() throws Exception {
+        ObjectNode body = dropped(shipped("tube-line"), "a".repeat(300) + ".csv", COILS);
+
+        HttpResponse<byte[]> answer = post("/api/file", body);
+
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(new String(answer.body(), StandardCharsets.UTF_8)).contains("letters or digits, at most 100");
+    }
+
+    /** Its lines are not those of the scenario. */
+    @Test
+    void whatIsWrongInATableIsSaidWithItsName() throws Exception {
+        ObjectNode body = body(shipped("slitter"));
+        body.putArray("files").addObject().put("name", "slitter-coils.csv").put("text", "id,width [mm]\nA1,wide\n");
+
+        String said = ask("/api/line", body).get("problems").toString();
+
+        assertThat(said).contains("slitter-coils.csv, line 1: ").doesNotContain("runthrough-page");
+    }
 }

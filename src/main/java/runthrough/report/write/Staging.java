@@ -34,7 +34,7 @@ public final class Staging {
 
     private final Path root;
     private final Path path;
-    private final StagingLock lock;
+    private final FolderLock lock;
     private final List<Path> made;
 
     private Staging(Path root, List<Path> made) throws IOException {
@@ -42,7 +42,7 @@ public final class Staging {
         this.path = root.resolve(NEW);
         this.made = made;
         try {
-            this.lock = StagingLock.of(root);
+            this.lock = FolderLock.of(root);
         } catch (IOException e) {
             removeAll(root);
             throw e;
@@ -102,7 +102,7 @@ public final class Staging {
     private static void finishDead(Path parent, String name, Path folder) {
         Pattern ours = Pattern.compile(Pattern.quote(name) + NUMBER);
         try (DirectoryStream<Path> all = Files.newDirectoryStream(
-                parent, path -> ours.matcher(path.getFileName().toString()).matches() && StagingLock.isDead(path))) {
+                parent, path -> ours.matcher(path.getFileName().toString()).matches() && FolderLock.isDead(path))) {
             for (Path dead : all) {
                 if (isAmongItsMoves(dead) && Files.isDirectory(folder)) {
                     finish(dead, folder);
@@ -116,7 +116,7 @@ public final class Staging {
 
     /** Whether a run was killed while it moved files; without a lock, its moves were done with. */
     private static boolean isAmongItsMoves(Path dead) {
-        return Files.isDirectory(dead.resolve(OLD)) && StagingLock.isThere(dead);
+        return Files.isDirectory(dead.resolve(OLD)) && FolderLock.isThere(dead);
     }
 
     /** Puts in place what a run had not yet when it was killed, unless another has since. */

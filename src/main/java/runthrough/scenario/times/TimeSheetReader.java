@@ -135,7 +135,7 @@ public final class TimeSheetReader {
                         header.place(),
                         "",
                         header.text(),
-                        "a second column of this name; the first is at " + earlier,
+                        "a second column of this name; the first is at " + earlier.line() + ":" + earlier.column(),
                         "Give each work element a name of its own, or leave one column out.");
             }
         }

@@ -224,6 +224,7 @@ class TimeSheetReaderTest {
                         + " leave it blank if the element was not timed.",
                 "90000 | is longer than a day. Check the unit of the column and the cell.",
                 "83 mm | mm is a unit of length, not of time; allowed are ms, s, min, h, d. Write it like 90 s or 1.5 min.",
+                "83\" | unknown unit \"\"\"; allowed for time are ms, s, min, h, d. Write it like 90 s or 1.5 min.",
                 "83 sec | unknown unit \"sec\"; allowed for time are ms, s, min, h, d. Write s.",
                 "NaN | must be a time, such as 83, 83 s, 1:23, 0:01:23.5 or 1.38 min, or blank. Correct the cell, or leave it"
                         + " blank if the element was not timed."
@@ -259,7 +260,7 @@ class TimeSheetReaderTest {
     void aSecondColumnOfTheSameNameIsRefused() {
         assertThat(refusal("weld,Weld [min]\n41,1\n"))
                 .containsExactly("times.csv:1:6 Weld [min]; a second column of this name; the first is at"
-                        + " times.csv:1:1. Give each work element a name of its own, or leave one column out.");
+                        + " 1:1. Give each work element a name of its own, or leave one column out.");
     }
 
     @ParameterizedTest

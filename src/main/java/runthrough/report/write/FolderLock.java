@@ -9,8 +9,8 @@ import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 
-/** Says of a folder in which a report is made whether somebody is at work in it: its file is locked as long as the run lives. */
-final class StagingLock implements AutoCloseable {
+/** Says of a folder whether somebody is at work in it: a file in it is locked as long as the run lives. */
+public final class FolderLock implements AutoCloseable {
     private static final String NAME = ".lock";
 
     /** Younger ones are left alone: their run may be about to lock them. */
@@ -19,13 +19,13 @@ final class StagingLock implements AutoCloseable {
     private final Path file;
     private final FileChannel channel;
 
-    private StagingLock(Path file, FileChannel channel) {
+    private FolderLock(Path file, FileChannel channel) {
         this.file = file;
         this.channel = channel;
     }
 
     /** Locks {@code folder}; where the disk knows no locks, nobody will ever take it for dead. */
-    static StagingLock of(Path folder) throws IOException {
+    public static FolderLock of(Path folder) throws IOException {
         Path file = folder.resolve(NAME);
         FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         try {
@@ -33,16 +33,16 @@ final class StagingLock implements AutoCloseable {
         } catch (IOException e) {
             // As said.
         }
-        return new StagingLock(file, channel);
+        return new FolderLock(file, channel);
     }
 
     /** Whether there is a lock: it is the first file to be made, and the first to be removed. */
-    static boolean isThere(Path folder) {
+    public static boolean isThere(Path folder) {
         return Files.exists(folder.resolve(NAME));
     }
 
     /** Whether the run that made {@code folder} has ended without removing it, maybe before it locked its file. */
-    static boolean isDead(Path folder) {
+    public static boolean isDead(Path folder) {
         Path file = folder.resolve(NAME);
         try {
             boolean isThere = isThere(folder);

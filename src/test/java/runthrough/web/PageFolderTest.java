@@ -1,0 +1,72 @@
+package runthrough.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.io.file.PathUtils;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import runthrough.web.job.Refusal;
+
+/** The folder of the page's server below that for temporary files, which the system may clear at any time. */
+class PageFolderTest {
+    private static final List<PageRequest.Sent> SENT = List.of(new PageRequest.Sent("theirs.csv", "2"));
+
+    private final PageFolder folder = new PageFolder(Map.of("ours.csv", "1"));
+
+    @AfterEach
+    void close() {
+        folder.close();
+    }
+
+    @Test
+    void whatIsGoneIsMadeAgain() throws IOException {
+        Files.delete(folder.shipped().resolve("ours.csv"));
+        assertThat(folder.shipped().resolve("ours.csv")).hasContent("1");
+
+        Files.delete(folder.with(SENT).resolve("theirs.csv"));
+        assertThat(folder.with(SENT).resolve("theirs.csv")).hasContent("2");
+        assertThat(folder.with(SENT).resolve("ours.csv")).hasContent("1");
+
+        PathUtils.deleteDirectory(folder.root());
+        assertThat(folder.with(SENT).resolve("theirs.csv")).hasContent("2");
+        assertThat(folder.shipped().resolve("ours.csv")).hasContent("1");
+    }
+
+    @Test
+    void whatWasRefusedIsRefusedInTheSameWordsWhenItComesAgain() {
+        List<PageRequest.Sent> half = List.of(new PageRequest.Sent("half.csv", "\uD800"));
+        for (int time = 0; time < 2; time++) {
+            assertThatThrownBy(() -> folder.with(half))
+                    .isInstanceOf(Refusal.class)
+                    .hasMessageContaining("holds half of a letter");
+        }
+    }
+
+    @Test
+    void whatAServerHasLeftThatWasKilledGoes_andWhatAnotherIsAtWorkInStays() throws IOException {
+        Path left = Files.createTempDirectory("runthrough-page");
+        Files.writeString(Files.createDirectory(left.resolve("shipped")).resolve("ours.csv"), "1");
+        old(Files.createFile(left.resolve(".lock")));
+        try (PageFolder other = new PageFolder(Map.of())) {
+            old(other.root().resolve(".lock"));
+
+            new PageFolder(Map.of()).close();
+
+            assertThat(left).doesNotExist();
+            assertThat(other.root()).exists();
+        }
+    }
+
+    private static void old(Path file) throws IOException {
+        Files.setLastModifiedTime(file, FileTime.from(Instant.now().minus(Duration.ofHours(1))));
+    }
+}
