@@ -203,6 +203,12 @@ public final class CsvRows implements AutoCloseable {
         private long position;
         private long lineStart;
         private int line = 1;
+        /** The cell looked for last, and where it begins. */
+        private int cell;
+
+        private long cellStart;
+        private int cellLine = 1;
+        private long cellLineStart;
 
         Lines(String name, WatchedText text, char separator) {
             this.name = name;
@@ -223,6 +229,7 @@ public final class CsvRows implements AutoCloseable {
                     step();
                 }
             }
+            atFirstCell();
         }
 
         private void step() {
@@ -233,27 +240,39 @@ public final class CsvRows implements AutoCloseable {
             position++;
         }
 
+        /** The cells of a row are mostly asked after in order: each is looked for from the one before. */
         Place placeOfCell(int index) {
-            int atLine = line;
-            long start = lineStart;
+            if (index < cell) {
+                atFirstCell();
+            }
             boolean isQuoted = false;
-            int cell = 0;
-            long at = position;
-            while (cell < index && at < text.count()) {
-                char c = text.charAt(at++);
+            while (cell < index && cellStart < text.count()) {
+                char c = text.charAt(cellStart++);
                 if (c == '"') {
                     isQuoted = !isQuoted;
                 } else if (c == '\n') {
                     if (!isQuoted) {
                         break;
                     }
-                    atLine++;
-                    start = at;
+                    cellLine++;
+                    cellLineStart = cellStart;
                 } else if (!isQuoted && c == separator) {
                     cell++;
                 }
             }
-            return new Place(name, atLine, (int) (at - start) + 1);
+            Place place = new Place(name, cellLine, (int) (cellStart - cellLineStart) + 1);
+            if (cell < index) {
+                // The row has no such cell.
+                atFirstCell();
+            }
+            return place;
+        }
+
+        private void atFirstCell() {
+            cell = 0;
+            cellStart = position;
+            cellLine = line;
+            cellLineStart = lineStart;
         }
 
         /** Where the character behind {@code before} others stands, which is not before the present row. */
