@@ -1,5 +1,7 @@
 package runthrough.cli;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.locks.LockSupport;
@@ -11,10 +13,12 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import runthrough.cli.failure.Failures;
 import runthrough.cli.failure.UsageErrors;
+import runthrough.cli.terminal.BadInputException;
 import runthrough.cli.terminal.ClosedPipeException;
 import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.ExitCode;
 import runthrough.cli.terminal.ProgramVersion;
+import runthrough.scenario.source.TextFile;
 
 /** One run of the program: a command line in, an exit code out. */
 final class Program {
@@ -24,6 +28,9 @@ final class Program {
     private static final long A_MOMENT = 50_000_000;
 
     private static final int MOST_WAITS = 60;
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
+    /** Bytes of a file of arguments. */
+    private static final long MOST_ARGUMENTS = 1_000_000;
 
     private static final String QUIET = "--quiet";
     private static final Set<String> ASK_FOR_VERSION = Set.of("--version", "-V");
@@ -73,7 +80,7 @@ final class Program {
     int run(String... args) {
         try {
             return runExpanded(expanded(args));
-        } catch (ClosedPipeException e) {
+        } catch (ClosedPipeException | BadInputException e) {
             return failures(List.of(args)).tell(e);
         }
     }
@@ -86,13 +93,30 @@ final class Program {
         if (Stream.of(args).noneMatch(arg -> arg.startsWith("@"))) {
             return args;
         }
+        Stream.of(args)
+                .filter(arg -> arg.startsWith("@") && !arg.startsWith("@@"))
+                .forEach(Program::refuseOddFile);
         CommandSpec words = CommandSpec.create()
                 .addPositional(PositionalParamSpec.builder()
                         .arity("0..*")
                         .type(String[].class)
                         .build());
         words.parser().unmatchedOptionsArePositionalParams(true);
-        return new CommandLine(words).setExpandAtFiles(true).parseArgs(args).matchedPositionalValue(0, new String[0]);
+        String[] all =
+                new CommandLine(words).setExpandAtFiles(true).parseArgs(args).matchedPositionalValue(0, new String[0]);
+        return Stream.of(all)
+                .map(word -> word.startsWith(BYTE_ORDER_MARK) ? word.substring(1) : word)
+                .toArray(String[]::new);
+    }
+
+    /** One that is not there is a word like any other. */
+    private static void refuseOddFile(String word) {
+        Path file = Path.of(word.substring(1));
+        if (Files.exists(file)) {
+            TextFile.hindrance(file, "argument", MOST_ARGUMENTS).ifPresent(hindrance -> {
+                throw new BadInputException(word + ": " + hindrance.rule() + ". " + hindrance.remedy());
+            });
+        }
     }
 
     private int runExpanded(String... args) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import runthrough.plant.Alternative;
 import runthrough.scenario.grammar.Context;
+import runthrough.scenario.grammar.Items;
 import runthrough.scenario.grammar.Schemas;
 import runthrough.scenario.grammar.Shape;
 import runthrough.scenario.source.Place;
@@ -53,6 +54,9 @@ record AlternativeKeys() implements Shape<List<AlternativeKeys.Written>> {
     public Optional<List<Written>> read(Raw raw, Context context) {
         if (!(raw instanceof Raw.Mapping mapping)) {
             context.wrongShape(raw, allowed());
+            return Optional.empty();
+        }
+        if (!Items.areFew(mapping, context)) {
             return Optional.empty();
         }
         List<Written> read = readable(mapping, context);

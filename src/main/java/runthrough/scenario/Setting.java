@@ -30,7 +30,7 @@ public record Setting(String path, Raw value) {
      */
     public static Optional<Setting> written(String path, String text, String where, Problems problems) {
         Place place = Place.whole(where);
-        if (text.isBlank()) {
+        if (text.isBlank() || text.strip().startsWith("#")) {
             problems.error(place, path, "", "is empty", "Give a value, with its unit if it has one.");
             return Optional.empty();
         }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
 import runthrough.scenario.grammar.Context;
+import runthrough.scenario.grammar.Items;
 import runthrough.scenario.grammar.Schemas;
 import runthrough.scenario.grammar.Section;
 import runthrough.scenario.grammar.Shape;
@@ -22,6 +23,9 @@ record TextsByName(String what, Text text) implements Shape<List<Raw.Entry>> {
     public Optional<List<Raw.Entry>> read(Raw raw, Context context) {
         if (!(raw instanceof Raw.Mapping mapping)) {
             context.wrongShape(raw, allowed());
+            return Optional.empty();
+        }
+        if (!Items.areFew(mapping, context)) {
             return Optional.empty();
         }
         Section.refuseSeconds(mapping, context);

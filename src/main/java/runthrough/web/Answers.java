@@ -25,6 +25,8 @@ import runthrough.web.job.Refusal;
 final class Answers {
     private static final int AT_ONCE = 2;
     private static final long PATIENCE_SECONDS = 5;
+    private static final String TOO_LONG =
+            "This line takes longer than the page waits. Ask for fewer coil changes, or run it on the command line.";
     private static final long LONGEST_NANOS = TimeUnit.SECONDS.toNanos(8);
 
     private final Semaphore places = new Semaphore(AT_ONCE, true);
@@ -100,22 +102,26 @@ final class Answers {
         } catch (StudyException | SimulationException e) {
             throw new Refusal(422, "The line cannot be run to its end: " + e.getMessage());
         } catch (CancellationException e) {
-            throw new Refusal(
-                    503,
-                    "This line takes longer than the page waits. Ask for fewer coil changes, or run it on the"
-                            + " command line.");
+            throw new Refusal(503, TOO_LONG);
         } finally {
             places.release();
         }
     }
 
-    /** The same for work that looks whether its thread was interrupted, and is given up when it has taken too long. */
-    <T> T inTime(Supplier<T> work) {
+    /** Does {@code work} that looks whether its thread was interrupted, when there is a place for it, for no longer than a study. */
+    <T> T withinTime(Supplier<T> work) {
+        return within(() -> inTime(work));
+    }
+
+    /** The same for what is done at once, and takes no place. */
+    static <T> T inTime(Supplier<T> work) {
         long end = System.nanoTime() + LONGEST_NANOS;
         List<T> done = new ArrayList<>();
-        return within(() -> {
+        try {
             new OrderedRuns(1).run(1, number -> work.get(), done::add, () -> System.nanoTime() > end);
-            return done.get(0);
-        });
+        } catch (CancellationException e) {
+            throw new Refusal(503, TOO_LONG);
+        }
+        return done.get(0);
     }
 }

@@ -3,6 +3,7 @@ package runthrough.web;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
 import io.javalin.router.JavalinDefaultRoutingApi;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
@@ -181,7 +182,7 @@ public final class PageServer implements AutoCloseable {
         config.routes.get("/api/kinds", context -> messages.reply(context, NewLine.kinds()));
         answers(config.routes, "new", ask -> edit(newLine(ask), ask));
         answers(config.routes, "line", this::line);
-        answers(config.routes, "edit", ask -> edit(written(ask), ask));
+        answers(config.routes, "edit", ask -> Answers.inTime(() -> edit(written(ask), ask)));
         answers(config.routes, "file", ask -> Dropped.of(ask, files));
         answersOnce(config.routes, "sliders", ask -> Reply.whole(sliders(ask)));
         answersOnce(config.routes, "answer", this::answer);
@@ -196,6 +197,10 @@ public final class PageServer implements AutoCloseable {
             config.routes.exception(
                     full, (failure, context) -> messages.refuse(context, 503, TemporaryFolderException.words()));
         }
+        config.routes.exception(
+                HttpResponseException.class,
+                (failure, context) ->
+                        messages.refuse(context, failure.getStatus(), String.valueOf(failure.getMessage())));
         config.routes.exception(Exception.class, (failure, context) -> {
             boolean isFull = Refusal.isShortMemory(failure);
             messages.refuse(context, isFull ? 503 : 500, isFull ? Refusal.NO_MEMORY : fault(failure));
@@ -280,12 +285,12 @@ public final class PageServer implements AutoCloseable {
 
     private Map<String, List<Double>> sliders(PageRequest ask) {
         PageScenario draft = draft(ask);
-        return answers.within(() -> SliderEnds.of(draft, ask.system()));
+        return answers.withinTime(() -> SliderEnds.of(draft, ask.system()));
     }
 
     private CourseView course(PageRequest ask) {
         SimulationRequest request = draft(ask).asked();
-        return answers.inTime(() -> CourseView.of(request, ask.shown().orElseGet(() -> WorstChange.of(request))));
+        return answers.withinTime(() -> CourseView.of(request, ask.shown().orElseGet(() -> WorstChange.of(request))));
     }
 
     /**

@@ -6,6 +6,9 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import runthrough.cli.terminal.ExitCode;
 
 /** What makes the program a good part of a pipe: standard input, quiet, arguments from a file. */
 class PipeTest {
@@ -72,5 +75,16 @@ class PipeTest {
         assertThat(done.code()).as(done.err()).isZero();
         assertThat(done.out()).contains("coil-change.join.join strip = 70 s instead of 60 s");
         assertThat(session.run("check", "@nowhere").err()).contains("@nowhere: there is no such file");
+        session.write("marked", "\uFEFFcheck line.yaml\n");
+        assertThat(session.run("@" + folder.resolve("marked")).code()).isZero();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/dev/zero", "."})
+    void argumentsComeFromNothingElse(String odd) {
+        Session.Done done = session.run("run", "@" + odd);
+
+        assertThat(done.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(done.err()).startsWith("@" + odd + ": is ").contains("Give the argument file itself.");
     }
 }

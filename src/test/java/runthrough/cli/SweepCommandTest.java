@@ -280,11 +280,20 @@ class SweepCommandTest {
         Files.write(folder.resolve("bytes"), bytes);
         assertThat(refusal("part-1", "part-2", "bytes")).containsPattern("bytes:\\d is damaged, or no line of a sweep");
         assertThat(refusal("part-1", "part-2", "part-2", "part-3"))
-                .contains("part-2:1: case 2 is doubled. Leave out one of the two files that have it.");
+                .contains("part-2:1: case 2 is doubled. Leave out one of the two.");
         assertThat(refusal("part-1", "part-9")).contains("part-9: there is no such file. Check the name.");
         assertThat(refusal("part-1", "part-3"))
                 .isEqualTo(
                         "3 of 9 cases are missing: 2, 5, 8. Name the file of their shard, too, or run it to its end.");
+    }
+
+    @Test
+    void aSweepGoesIntoAFile() {
+        assertThat(nine("--out", "/dev/full").err())
+                .contains(
+                        "/dev/full cannot be written (it is a device, and must be a file). Name another file with --out.");
+        assertThat(nine("--out", ".").err()).contains("(it is a folder, and must be a file)");
+        assertThat(refusal("/dev/zero")).contains("/dev/zero is not an ordinary file.");
     }
 
     private String refusal(String... files) {

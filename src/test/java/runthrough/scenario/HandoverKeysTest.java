@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -69,6 +71,21 @@ class HandoverKeysTest {
                 .asString()
                 .contains(
                         "line.yaml:7:", "origins.entry.top-sped", "is not a part of this scenario", "entry.top-speed");
+    }
+
+    @Test
+    void moreThanAnybodyWritesIsRefusedAtOnce() throws IOException {
+        assertThat(problems("origins: {"
+                        + IntStream.range(0, 501)
+                                .mapToObj(i -> "a" + i + ": guess")
+                                .collect(Collectors.joining(", ")) + "}\n"))
+                .singleElement()
+                .asString()
+                .contains("line.yaml:7:", "has 501 entries; at most 500 are read");
+        assertThat(problems("notes: [" + "a, ".repeat(500) + "a]\n"))
+                .singleElement()
+                .asString()
+                .contains("line.yaml:7:", "has 501 items; at most 500 are read");
     }
 
     @Test

@@ -215,6 +215,13 @@ class ScheduleReaderTest {
     }
 
     @Test
+    void aWorkbookIsCalledThat() {
+        assertThat(refusal("PK\u0003\u0004"))
+                .containsExactly(
+                        "coils.csv:1:1: is a workbook, or another archive, and not a text. Save its sheet as CSV in UTF-8.");
+    }
+
+    @Test
     void moreColumnsThanACoilHasAreRefusedAtOnce() {
         assertThat(refusal(HEADER.strip() + ",x".repeat(10_000) + "\nA1,2,240,7850,900" + ",1".repeat(10_000) + "\n"))
                 .singleElement()

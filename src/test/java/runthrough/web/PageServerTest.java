@@ -272,6 +272,23 @@ class PageServerTest extends ServedPage {
         assertThat(answer.statusCode()).isEqualTo(503);
     }
 
+    /** Each change of so long a text reads it anew. */
+    @Test
+    void changesThatTakeLongerThanThePageWaitsAreGivenUp() throws IOException, InterruptedException {
+        ObjectNode body = body(shipped("tube-line")
+                + "\n# a comment of a hundred letters or so, and many more of its kind".repeat(14_000));
+        ArrayNode changes = body.putArray("changes");
+        for (int i = 0; i < 100; i++) {
+            changes.addObject().put("path", "process.scrap-per-stop").put("value", i + " m");
+        }
+        long begin = System.nanoTime();
+
+        HttpResponse<byte[]> answer = post("/api/edit", body);
+
+        assertThat(answer.statusCode()).isIn(200, 503);
+        assertThat(System.nanoTime() - begin).isLessThan(15_000_000_000L);
+    }
+
     /** What comes before any page: a path without end, a wish that nobody can meet, a language that is none. */
     @ParameterizedTest
     @CsvSource(

@@ -57,6 +57,10 @@ public final class Merge {
     }
 
     private void lookThrough(Path file) {
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            problems.add(file + " is not an ordinary file. Name the files that sweep wrote with --out.");
+            return;
+        }
         try (BufferedReader reader = reader(file)) {
             int number = 0;
             int last = 0;
@@ -121,8 +125,7 @@ public final class Merge {
 
     private void take(Stamp stamp, String place, int last) {
         if (seen.get(stamp.number())) {
-            problems.add(
-                    place + ": case " + stamp.number() + " is doubled. Leave out one of the two files that have it.");
+            problems.add(place + ": case " + stamp.number() + " is doubled. Leave out one of the two.");
         } else if (stamp.number() < last) {
             problems.add(place + ": case " + stamp.number() + " stands behind case " + last
                     + ". The file was changed; run its sweep again.");
@@ -143,8 +146,8 @@ public final class Merge {
                     .limit(NAMED)
                     .mapToObj(Integer::toString)
                     .collect(Collectors.joining(", "));
-            problems.add(missing + " of " + of + " cases are missing: " + named + (missing > NAMED ? ", ..." : "")
-                    + ". Name the file of their shard, too, or run it to its end.");
+            problems.add(missing + " of " + of + " cases" + (missing == 1 ? " is" : " are") + " missing: " + named
+                    + (missing > NAMED ? ", ..." : "") + ". Name the file of their shard, too, or run it to its end.");
         }
     }
 

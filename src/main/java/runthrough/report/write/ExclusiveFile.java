@@ -3,6 +3,7 @@ package runthrough.report.write;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
@@ -20,6 +21,10 @@ public final class ExclusiveFile {
      * @throws ReportFolderException when another run has it
      */
     public static RandomAccessFile open(Path file, String inUse) throws IOException {
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            throw new IOException(
+                    "it is a " + (Files.isDirectory(file) ? "folder" : "device") + ", and must be a file");
+        }
         RandomAccessFile open = new RandomAccessFile(file.toFile(), "rw");
         boolean isOurs = false;
         try {

@@ -13,6 +13,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -152,8 +153,16 @@ public final class Staging {
         return path;
     }
 
-    /** Moves the files named to {@code folder}, all of them or none; earlier ones of the same names are replaced. */
+    /**
+     * Moves the files named to {@code folder}, all of them or none; earlier ones of the same names are replaced.
+     *
+     * @throws CancellationException when the thread was interrupted: a font that is read just then is broken, and what is drawn
+     *     with it is, too
+     */
     public void moveInto(Path folder, List<String> files) throws IOException {
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("given up before the files were put in place");
+        }
         if (Files.exists(folder) || !isMovedAs(folder)) {
             replace(folder, files);
         }

@@ -58,8 +58,8 @@ final class Turn implements AutoCloseable {
             // Another run within this process.
             return false;
         } catch (IOException e) {
-            // A disk that knows no locks: everybody has a turn.
-            return true;
+            // A disk that knows no locks: everybody has a turn, but for who is being given up.
+            return !Thread.currentThread().isInterrupted();
         }
         byte[] mark = name.getBytes(StandardCharsets.UTF_8);
         try {

@@ -20,6 +20,11 @@ public record Items<T>(Shape<T> of, String what, int least, boolean mayBeSingle)
 
     private static final String ANOTHER = "[+]";
 
+    /** More than anybody writes; a longer one would take minutes to read and draw. */
+    private static final int MOST = 500;
+    /** As many as the rows of a sheet. */
+    private static final int MOST_NUMBERS = 20_000;
+
     @Override
     public Optional<List<T>> read(Raw raw, Context context) {
         if (!(raw instanceof Raw.Sequence sequence)) {
@@ -31,6 +36,10 @@ public record Items<T>(Shape<T> of, String what, int least, boolean mayBeSingle)
         }
         if (sequence.items().size() < least) {
             context.error(raw, "must be " + allowed());
+            return Optional.empty();
+        }
+        if (sequence.items().size() > most()) {
+            context.error(raw, "has " + sequence.items().size() + " items; at most " + most() + " are read");
             return Optional.empty();
         }
         List<T> read = new ArrayList<>();
@@ -46,11 +55,27 @@ public record Items<T>(Shape<T> of, String what, int least, boolean mayBeSingle)
         if (!(raw instanceof Raw.Sequence sequence)) {
             return mayBeSingle ? of.standIn(raw, standIn).map(List::of) : Optional.empty();
         }
+        if (sequence.items().size() > most()) {
+            return Optional.empty();
+        }
         List<T> items = sequence.items().stream()
                 .flatMap(item -> Shape.readOrStandIn(of, item, standIn).stream())
                 .toList();
         boolean isWhole = items.size() == sequence.items().size() && items.size() >= least;
         return isWhole ? Optional.of(items) : Optional.empty();
+    }
+
+    private int most() {
+        return of.number(Optional.empty()).isPresent() ? MOST_NUMBERS : MOST;
+    }
+
+    /** Whether {@code mapping}, whose keys are names of the user's own, has no more entries than a list may have items; if not, that is reported. */
+    public static boolean areFew(Raw.Mapping mapping, Context context) {
+        int entries = mapping.entries().size();
+        if (entries > MOST) {
+            context.error(mapping, "has " + entries + " entries; at most " + MOST + " are read");
+        }
+        return entries <= MOST;
     }
 
     @Override

@@ -22,6 +22,9 @@ public record SectionsByName(String what, Section section) implements Shape<Map<
             return Optional.empty();
         }
         Map<String, Values> read = new LinkedHashMap<>();
+        if (!Items.areFew(mapping, context)) {
+            return Optional.empty();
+        }
         Section.refuseSeconds(mapping, context);
         for (Raw.Entry entry : mapping.entries()) {
             section.read(entry.value(), context.named(entry.key())).ifPresent(values -> read.put(entry.key(), values));

@@ -146,13 +146,14 @@ public record TextFile(String name, String text) {
     }
 
     private static Optional<TextFile> decode(byte[] bytes, String name, Problems problems) {
-        if (startOf(bytes).equals(ARCHIVE)) {
+        Optional<Hindrance> other = noText(bytes);
+        if (other.isPresent()) {
             problems.error(
-                    Place.whole(name),
+                    new Place(name, 1, 1),
                     "",
                     "",
-                    "is a workbook, or another archive, and not a text",
-                    "Save its sheet as CSV in UTF-8.");
+                    other.get().rule(),
+                    other.get().remedy());
             return Optional.empty();
         }
         CharsetDecoder decoder = StandardCharsets.UTF_8
@@ -168,7 +169,7 @@ public record TextFile(String name, String text) {
                     placeAfter(text, name),
                     "",
                     "",
-                    "the text is not UTF-8" + otherEncoding(bytes),
+                    "the text is not UTF-8; it looks like the older encoding of a spreadsheet (Windows-1252, Latin-1)",
                     "Save the file with the encoding UTF-8.");
             return Optional.empty();
         }
@@ -186,16 +187,17 @@ public record TextFile(String name, String text) {
         return Optional.of(new TextFile(name, plain));
     }
 
-    /** What a file that is not UTF-8 is most likely to be. */
-    private static String otherEncoding(byte[] bytes) {
-        String start = startOf(bytes);
+    /** What a file that begins with {@code bytes} is instead of a text in UTF-8, where that can be seen. */
+    static Optional<Hindrance> noText(byte[] bytes) {
+        String start = HexFormat.of().formatHex(bytes, 0, Math.min(bytes.length, ARCHIVE.length() / 2));
+        if (start.equals(ARCHIVE)) {
+            return Optional.of(new Hindrance(
+                    "is a workbook, or another archive, and not a text", "Save its sheet as CSV in UTF-8."));
+        }
         return start.startsWith("fffe") || start.startsWith("feff")
-                ? " but UTF-16"
-                : "; it looks like the older encoding of a spreadsheet (Windows-1252, Latin-1)";
-    }
-
-    private static String startOf(byte[] bytes) {
-        return HexFormat.of().formatHex(bytes, 0, Math.min(bytes.length, ARCHIVE.length() / 2));
+                ? Optional.of(
+                        new Hindrance("the text is not UTF-8 but UTF-16", "Save the file with the encoding UTF-8."))
+                : Optional.empty();
     }
 
     private static int firstControlCharacter(String text) {

@@ -9,6 +9,8 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * A text in UTF-8 that is read as it goes by, with or without a byte order mark, strictly: what is not UTF-8, and control
@@ -90,6 +92,7 @@ final class WatchedText extends Reader {
         CoderResult result = CoderResult.UNDERFLOW;
         while (chars.position() == 0 && !(bytesEnded && !bytes.hasRemaining()) && !result.isError()) {
             fill();
+            refuseWhatIsNoText();
             result = decoder.decode(bytes, chars, bytesEnded);
         }
         if (result.isError() && chars.position() == 0) {
@@ -115,6 +118,16 @@ final class WatchedText extends Reader {
             bytes.position(bytes.position() + read);
         }
         bytes.flip();
+    }
+
+    private void refuseWhatIsNoText() throws Refused {
+        if (!begun) {
+            Optional<TextFile.Hindrance> other =
+                    TextFile.noText(Arrays.copyOfRange(bytes.array(), bytes.position(), bytes.limit()));
+            if (other.isPresent()) {
+                throw new Refused(other.get().rule(), other.get().remedy(), 0);
+            }
+        }
     }
 
     private static boolean isStrange(char c) {

@@ -13,6 +13,8 @@ import java.nio.file.attribute.FileTime;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -60,6 +62,24 @@ class ReportFolderTest {
             assertThat(disk.resolve("a").resolve(name))
                     .hasSameBinaryContentAs(disk.resolve("b").resolve(name));
         }
+    }
+
+    /** Java breaks a font that it reads on a thread that is interrupted, and draws on with another: such a report is none. */
+    @Test
+    void whoeverIsGivenUpPutsNothingInPlace() throws IOException {
+        Path folder = Files.createDirectory(disk.resolve("tube"));
+        Files.writeString(folder.resolve("report.html"), "an earlier report");
+        FolderWriter writer = FolderWriter.open(folder);
+        Thread.currentThread().interrupt();
+        try {
+            assertThatThrownBy(() -> writer.complete(Map.of("report.html", new byte[] {1})))
+                    .isInstanceOf(CancellationException.class);
+        } finally {
+            assertThat(Thread.interrupted()).isTrue();
+            writer.close();
+        }
+        assertThat(folder.resolve("report.html")).hasContent("an earlier report");
+        assertThat(names(disk)).containsExactlyInAnyOrder("tube", "tube/report.html");
     }
 
     @Test

@@ -325,7 +325,7 @@ class TimeSheetReaderTest {
     void aWorkbookIsCalledThat() {
         assertThat(refusal(reading(new byte[] {'P', 'K', 3, 4, 20, 0})))
                 .containsExactly(
-                        "times.csv: is a workbook, or another archive, and not a text. Save its sheet as CSV in"
+                        "times.csv:1:1: is a workbook, or another archive, and not a text. Save its sheet as CSV in"
                                 + " UTF-8.");
     }
 
