@@ -82,7 +82,7 @@ final class DocumentCommand implements Callable<Integer> {
         try (FolderWriter files = FolderWriter.open(environment.path(folder))) {
             DocumentRun.Made made = run(DocumentRun.of(asked, overrides));
             Paper on = paper == null ? Paper.usualWith(asked.request().resultsIn()) : paper;
-            files.complete(DocumentFiles.of(made.document(), on, ProgramVersion.text()));
+            files.complete(() -> DocumentFiles.of(made.document(), on, ProgramVersion.text()));
             environment.out().print(TerminalWriter.render(made.document().report(), false));
         }
         List.of(DocumentFiles.HTML, DocumentFiles.PDF, DocumentFiles.SLIDE_SVG, DocumentFiles.SLIDE_PNG)

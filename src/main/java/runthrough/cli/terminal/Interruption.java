@@ -8,7 +8,8 @@ import java.util.concurrent.TimeUnit;
  * and the virtual machine waits for it to let go, but not for ever.
  */
 public final class Interruption {
-    private static final int LONGEST_WAIT_SECONDS = 10;
+    private static final long LONGEST_WAIT_MILLIS = 10_000;
+    private static final long PAUSE_MILLIS = 20;
 
     private final CountDownLatch letGo = new CountDownLatch(1);
     private final Thread hook;
@@ -24,12 +25,14 @@ public final class Interruption {
         return interruption;
     }
 
+    /** Again and again: what reads fonts in Java forgets an interrupt. */
     private void passOn(Thread worker) {
-        worker.interrupt();
         try {
-            if (!letGo.await(LONGEST_WAIT_SECONDS, TimeUnit.SECONDS)) {
+            long waited = 0;
+            do {
                 worker.interrupt();
-            }
+                waited += PAUSE_MILLIS;
+            } while (!letGo.await(PAUSE_MILLIS, TimeUnit.MILLISECONDS) && waited < LONGEST_WAIT_MILLIS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import runthrough.report.Answer;
 
 /**
@@ -78,9 +79,19 @@ public final class FolderWriter implements Outlet, AutoCloseable {
      * @return the report for people
      */
     public Path complete(Answer answer) {
-        Map<String, byte[]> files = new TreeMap<>();
-        texts(answer).forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
-        return complete(files);
+        return complete(() -> {
+            Map<String, byte[]> files = new TreeMap<>();
+            texts(answer).forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
+            return files;
+        });
+    }
+
+    /**
+     * The same for files that {@code made} draws: on a thread that nobody interrupts, for Java breaks a font that it reads on one
+     * that is, and forgets the interrupt.
+     */
+    public Path complete(Supplier<Map<String, byte[]>> made) {
+        return complete(Beside.begin(made).result());
     }
 
     private static Map<String, String> texts(Answer answer) {

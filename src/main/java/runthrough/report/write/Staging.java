@@ -156,8 +156,7 @@ public final class Staging {
     /**
      * Moves the files named to {@code folder}, all of them or none; earlier ones of the same names are replaced.
      *
-     * @throws CancellationException when the thread was interrupted: a font that is read just then is broken, and what is drawn
-     *     with it is, too
+     * @throws CancellationException when the thread was interrupted
      */
     public void moveInto(Path folder, List<String> files) throws IOException {
         if (Thread.currentThread().isInterrupted()) {
