@@ -5,9 +5,11 @@ import java.awt.FontFormatException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.channels.ClosedByInterruptException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
+import java.util.concurrent.CancellationException;
 
 /**
  * The one font of all charts and reports, DejaVu Sans. The whole font measures text here; a small part of it, without hints
@@ -78,8 +80,15 @@ public final class ChartFonts {
             Files.writeString(file, "version=1\nsequence.allfonts=default\n");
             System.setProperty(SYSTEM_FONTS, file.toString());
         } catch (IOException e) {
-            throw new TemporaryFolderException(e);
+            throw failure(e);
         }
+    }
+
+    /** An interrupt closes the file that is read or written just then. */
+    private static RuntimeException failure(IOException cause) {
+        return cause instanceof ClosedByInterruptException
+                ? new CancellationException("given up while fonts were made ready")
+                : new TemporaryFolderException(cause);
     }
 
     private static Font font(String name) {
@@ -87,7 +96,7 @@ public final class ChartFonts {
             // Java copies it into the folder for temporary files.
             return Font.createFont(Font.TRUETYPE_FONT, in);
         } catch (IOException e) {
-            throw new TemporaryFolderException(e);
+            throw failure(e);
         } catch (FontFormatException e) {
             throw new IllegalStateException("bundled font " + name, e);
         }

@@ -102,11 +102,17 @@ final class Program {
                         .type(String[].class)
                         .build());
         words.parser().unmatchedOptionsArePositionalParams(true);
-        String[] all =
-                new CommandLine(words).setExpandAtFiles(true).parseArgs(args).matchedPositionalValue(0, new String[0]);
-        return Stream.of(all)
-                .map(word -> word.startsWith(BYTE_ORDER_MARK) ? word.substring(1) : word)
-                .toArray(String[]::new);
+        try {
+            String[] all = new CommandLine(words)
+                    .setExpandAtFiles(true)
+                    .parseArgs(args)
+                    .matchedPositionalValue(0, new String[0]);
+            return Stream.of(all)
+                    .map(word -> word.startsWith(BYTE_ORDER_MARK) ? word.substring(1) : word)
+                    .toArray(String[]::new);
+        } catch (CommandLine.PicocliException e) {
+            throw new BadInputException("a file of arguments cannot be read. Give a text file, as @FILE.");
+        }
     }
 
     /** One that is not there is a word like any other. */

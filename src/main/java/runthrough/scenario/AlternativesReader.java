@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import runthrough.plant.Alternative;
 import runthrough.plant.SimulationRequest;
 import runthrough.scenario.grammar.Context;
+import runthrough.scenario.grammar.Items;
 import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.Route;
 import runthrough.scenario.grammar.Shape;
@@ -85,8 +86,10 @@ final class AlternativesReader {
     static List<AlternativeKeys.Written> named(Raw.Mapping root) {
         return root.find(ScenarioKeys.ALTERNATIVES.name())
                 .filter(raw -> raw instanceof Raw.Mapping)
-                .map(raw -> AlternativeKeys.readable(
-                        (Raw.Mapping) raw, Context.top(new Problems()).at(ScenarioKeys.ALTERNATIVES)))
+                .map(raw -> (Raw.Mapping) raw)
+                .filter(mapping -> Items.areFew(mapping, Context.top(new Problems())))
+                .map(mapping -> AlternativeKeys.readable(
+                        mapping, Context.top(new Problems()).at(ScenarioKeys.ALTERNATIVES)))
                 .orElse(List.of());
     }
 

@@ -181,9 +181,9 @@ public final class PageServer implements AutoCloseable {
         config.routes.get("/api/lines", context -> messages.reply(context, shipped.lines()));
         config.routes.get("/api/kinds", context -> messages.reply(context, NewLine.kinds()));
         answers(config.routes, "new", ask -> edit(newLine(ask), ask));
-        answers(config.routes, "line", this::line);
+        answers(config.routes, "line", ask -> Answers.inTime(() -> line(ask)));
         answers(config.routes, "edit", ask -> Answers.inTime(() -> edit(written(ask), ask)));
-        answers(config.routes, "file", ask -> Dropped.of(ask, files));
+        answers(config.routes, "file", ask -> Answers.inTime(() -> Dropped.of(ask, files)));
         answersOnce(config.routes, "sliders", ask -> Reply.whole(sliders(ask)));
         answersOnce(config.routes, "answer", this::answer);
         answersOnce(config.routes, "course", ask -> Reply.whole(course(ask)));

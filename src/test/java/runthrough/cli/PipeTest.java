@@ -79,6 +79,14 @@ class PipeTest {
         assertThat(session.run("@" + folder.resolve("marked")).code()).isZero();
     }
 
+    @Test
+    void argumentsThatCannotBeReadAreRefused() {
+        Session.Done done = session.run("run", "@/proc/self/mem");
+
+        assertThat(done.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(done.err()).startsWith("a file of arguments cannot be read.");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"/dev/zero", "."})
     void argumentsComeFromNothingElse(String odd) {

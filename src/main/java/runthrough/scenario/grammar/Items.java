@@ -97,11 +97,12 @@ public record Items<T>(Shape<T> of, String what, int least, boolean mayBeSingle)
     @Override
     public List<Part> parts(Optional<Raw> written) {
         boolean areNumbers = of.number(Optional.empty()).isPresent();
-        if (areNumbers) {
-            return List.of();
-        }
         Optional<Raw.Sequence> list =
                 written.filter(raw -> raw instanceof Raw.Sequence).map(raw -> (Raw.Sequence) raw);
+        if (areNumbers
+                || list.filter(sequence -> sequence.items().size() > most()).isPresent()) {
+            return List.of();
+        }
         List<Part> parts = new ArrayList<>();
         list.ifPresent(
                 items -> IntStream.range(0, items.items().size()).forEach(index -> parts.add(part(items, index))));
