@@ -66,6 +66,8 @@ class ArchitectureTest {
                 .consideringOnlyDependenciesInAnyPackage("runthrough..")
                 .layer("quantity")
                 .definedBy("runthrough.quantity..")
+                .layer("folder")
+                .definedBy("runthrough.folder..")
                 .layer("timestudy")
                 .definedBy("runthrough.timestudy..")
                 .layer("linelog")
@@ -91,6 +93,10 @@ class ArchitectureTest {
                 .ensureAllClassesAreContainedInArchitecture()
                 .whereLayer("quantity")
                 .mayNotAccessAnyLayer()
+                .whereLayer("folder")
+                .mayNotAccessAnyLayer()
+                .whereLayer("folder")
+                .mayOnlyBeAccessedByLayers("chart", "report", "web", "cli")
                 .whereLayer("timestudy")
                 .mayNotAccessAnyLayer()
                 .whereLayer("linelog")
@@ -106,10 +112,19 @@ class ArchitectureTest {
                 .whereLayer("study")
                 .mayOnlyAccessLayers("simulation", "handcalc", "plant", "timestudy", "linelog", "quantity")
                 .whereLayer("chart")
-                .mayOnlyAccessLayers("study", "simulation", "handcalc", "plant", "timestudy", "linelog", "quantity")
+                .mayOnlyAccessLayers(
+                        "study", "simulation", "handcalc", "plant", "timestudy", "linelog", "quantity", "folder")
                 .whereLayer("report")
                 .mayOnlyAccessLayers(
-                        "chart", "study", "simulation", "handcalc", "plant", "timestudy", "linelog", "quantity")
+                        "folder",
+                        "chart",
+                        "study",
+                        "simulation",
+                        "handcalc",
+                        "plant",
+                        "timestudy",
+                        "linelog",
+                        "quantity")
                 .whereLayer("web")
                 .mayOnlyBeAccessedByLayers("cli")
                 .whereLayer("cli")

@@ -9,7 +9,11 @@ import java.nio.channels.ClosedByInterruptException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.stream.Stream;
+import runthrough.folder.TemporaryFolder;
+import runthrough.folder.TemporaryFolderException;
 
 /**
  * The one font of all charts and reports, DejaVu Sans. The whole font measures text here; a small part of it, without hints
@@ -19,6 +23,8 @@ public final class ChartFonts {
     /** How a style sheet names the font, with what to fall back on for a picture that is opened on its own. */
     public static final String CSS_FAMILY = "'DejaVu Sans',Verdana,sans-serif";
 
+    private static final String REGULAR = "DejaVuSans.ttf";
+    private static final String BOLD = "DejaVuSans-Bold.ttf";
     private static final String SYSTEM_FONTS = "sun.awt.fontconfig";
 
     private final Font regular;
@@ -31,9 +37,9 @@ public final class ChartFonts {
 
     /** Reads the bundled fonts; nothing is taken from the machine. */
     public static ChartFonts load() {
-        doWithoutSystemFonts();
+        Path folder = files();
         return new ChartFonts(
-                font("DejaVuSans.ttf"), font("DejaVuSans-Bold.ttf").deriveFont(Font.BOLD));
+                font(folder.resolve(REGULAR)), font(folder.resolve(BOLD)).deriveFont(Font.BOLD));
     }
 
     /** The regular font at {@code size} (px). */
@@ -58,30 +64,50 @@ public final class ChartFonts {
 
     /** The file of the regular font, whole. */
     public static InputStream regularFile() {
-        return open("DejaVuSans.ttf");
+        return open(REGULAR);
     }
 
     /** The file of the bold font, whole. */
     public static InputStream boldFile() {
-        return open("DejaVuSans-Bold.ttf");
+        return open(BOLD);
     }
 
     /**
-     * Keeps Java from asking the system for its fonts, which fails on a machine without fonts or fontconfig, even for a font
-     * of our own. Java reads the property once, when it first handles a font.
+     * The folder in which the fonts lie as files, for Java reads them from nothing else, and what it is given in any other way it
+     * copies, and leaves behind when it is killed. The folder stays to the end of the program, and is made again when it is gone.
+     *
+     * <p>Beside them lies what keeps Java from asking the system for its fonts, which fails on a machine without fonts or
+     * fontconfig, even for a font of our own. Java reads that property once, when it first handles a font.
      */
-    private static synchronized void doWithoutSystemFonts() {
-        if (System.getProperty(SYSTEM_FONTS) != null) {
-            return;
+    private static synchronized Path files() {
+        Optional<Path> earlier = Optional.ofNullable(System.getProperty(SYSTEM_FONTS))
+                .map(file -> Path.of(file).resolveSibling(""));
+        if (earlier.isPresent()
+                && Stream.of(REGULAR, BOLD)
+                        .allMatch(font -> Files.exists(earlier.get().resolve(font)))) {
+            return earlier.get();
         }
+        TemporaryFolder made = TemporaryFolder.named("runthrough-fonts");
         try {
-            Path file = Files.createTempFile("runthrough-fonts", ".properties");
-            file.toFile().deleteOnExit();
-            Files.writeString(file, "version=1\nsequence.allfonts=default\n");
-            System.setProperty(SYSTEM_FONTS, file.toString());
+            Path none = made.path().resolve("fontconfig.properties");
+            Files.writeString(none, "version=1\nsequence.allfonts=default\n");
+            Path regular = copied(REGULAR, made.path());
+            Path bold = copied(BOLD, made.path());
+            made.stayToTheEnd(none, regular, bold);
+            System.setProperty(SYSTEM_FONTS, none.toString());
+            return made.path();
         } catch (IOException e) {
+            made.close();
             throw failure(e);
         }
+    }
+
+    private static Path copied(String name, Path folder) throws IOException {
+        Path file = folder.resolve(name);
+        try (InputStream in = open(name)) {
+            Files.copy(in, file);
+        }
+        return file;
     }
 
     /** An interrupt closes the file that is read or written just then. */
@@ -91,14 +117,13 @@ public final class ChartFonts {
                 : new TemporaryFolderException(cause);
     }
 
-    private static Font font(String name) {
-        try (InputStream in = open(name)) {
-            // Java copies it into the folder for temporary files.
-            return Font.createFont(Font.TRUETYPE_FONT, in);
+    private static Font font(Path file) {
+        try {
+            return Font.createFont(Font.TRUETYPE_FONT, file.toFile());
         } catch (IOException e) {
             throw failure(e);
         } catch (FontFormatException e) {
-            throw new IllegalStateException("bundled font " + name, e);
+            throw new IllegalStateException("bundled font " + file, e);
         }
     }
 

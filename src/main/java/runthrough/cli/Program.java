@@ -28,7 +28,6 @@ final class Program {
     private static final long A_MOMENT = 50_000_000;
 
     private static final int MOST_WAITS = 60;
-    private static final String BYTE_ORDER_MARK = "\uFEFF";
     /** Bytes of a file of arguments. */
     private static final long MOST_ARGUMENTS = 1_000_000;
 
@@ -107,9 +106,7 @@ final class Program {
                     .setExpandAtFiles(true)
                     .parseArgs(args)
                     .matchedPositionalValue(0, new String[0]);
-            return Stream.of(all)
-                    .map(word -> word.startsWith(BYTE_ORDER_MARK) ? word.substring(1) : word)
-                    .toArray(String[]::new);
+            return Stream.of(all).map(TextFile::withoutMark).toArray(String[]::new);
         } catch (CommandLine.PicocliException e) {
             throw new BadInputException("a file of arguments cannot be read. Give a text file, as @FILE.");
         }

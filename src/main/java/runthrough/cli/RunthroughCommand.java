@@ -16,7 +16,11 @@ import runthrough.cli.terminal.ExitCode;
             ExitCode.DONE_MEANS,
             ExitCode.INTERNAL_ERROR_MEANS,
             ExitCode.BAD_INPUT_MEANS,
-            ExitCode.TARGET_NOT_MET_MEANS
+            ExitCode.TARGET_NOT_MET_MEANS,
+            ExitCode.CHECK_FAILED_MEANS,
+            ExitCode.CASE_FAILED_MEANS,
+            ExitCode.GIVEN_UP_MEANS,
+            ExitCode.PIPE_CLOSED_MEANS
         },
         footerHeading = "%nExamples:%n",
         footer = {

@@ -11,6 +11,7 @@ import runthrough.report.described.DistributionYaml;
 import runthrough.scenario.Setting;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.times.SheetMatch;
+import runthrough.study.StudyListener;
 import runthrough.study.fitting.ElementFits;
 import runthrough.study.fitting.FittingStudy;
 import runthrough.study.times.SheetStatistics;
@@ -42,7 +43,8 @@ record SheetSettings(List<Setting> settings, List<String> warnings) {
             throw new BadInputException(match.unknown());
         }
         List<Setting> settings = new ArrayList<>();
-        for (ElementFits fits : new FittingStudy(SEED).run(SheetStatistics.of(measured.sheet(), SEED))) {
+        SheetStatistics statistics = SheetStatistics.of(measured.sheet(), SEED);
+        for (ElementFits fits : new FittingStudy(SEED).run(statistics, StudyListener.NONE)) {
             SheetMatch.Place place = match.place(fits.times().element()).orElseThrow();
             settings.addAll(settings(place, fits.distribution()));
         }

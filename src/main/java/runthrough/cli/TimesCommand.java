@@ -26,6 +26,7 @@ import runthrough.report.times.TimesResult;
 import runthrough.report.write.FolderWriter;
 import runthrough.report.write.JsonWriter;
 import runthrough.report.write.TerminalWriter;
+import runthrough.study.StudyListener;
 import runthrough.study.fitting.FittingStudy;
 import runthrough.study.times.SampleSize;
 import runthrough.study.times.SheetStatistics;
@@ -198,7 +199,7 @@ final class TimesCommand implements Callable<Integer> {
                 .toList();
         TimesResult result = new TimesResult(
                 statistics,
-                new FittingStudy(randomNumbers).run(statistics),
+                new FittingStudy(randomNumbers).run(statistics, StudyListener.NONE),
                 sizes,
                 basicTimes,
                 Optional.ofNullable(allowance),

@@ -9,6 +9,7 @@ import runthrough.plant.CoilSource;
 import runthrough.plant.check.StandIn;
 import runthrough.quantity.Numbers;
 import runthrough.scenario.grammar.Context;
+import runthrough.scenario.grammar.Items;
 import runthrough.scenario.grammar.Section;
 import runthrough.scenario.grammar.Shape;
 import runthrough.scenario.grammar.Values;
@@ -69,7 +70,7 @@ final class CoilSourceReader {
         Values coils = CoilsKeys.COILS.readPartly(raw, context);
         Optional<Raw> defaults = raw.find(CoilsKeys.DEFAULTS.name());
         if (raw.find(CoilsKeys.MIX.name()).orElse(raw) instanceof Raw.Sequence mix) {
-            return mix(mix.items(), defaults, context.at(CoilsKeys.MIX));
+            return !Items.areFew(mix) ? Optional.empty() : mix(mix.items(), defaults, context.at(CoilsKeys.MIX));
         }
         // What each coil lacks is known only once its defaults are mended.
         if (defaults.isPresent() && !coils.has(CoilsKeys.DEFAULTS)) {
@@ -150,7 +151,8 @@ final class CoilSourceReader {
         Optional<Raw> defaults = raw.find(CoilsKeys.DEFAULTS.name());
         if (!isClear(raw)
                 || defaults.filter(written -> !(written instanceof Raw.Mapping)).isPresent()
-                || !(raw.find(CoilsKeys.MIX.name()).orElse(raw) instanceof Raw.Sequence mix)) {
+                || !(raw.find(CoilsKeys.MIX.name()).orElse(raw) instanceof Raw.Sequence mix)
+                || !Items.areFew(mix)) {
             return Optional.empty();
         }
         List<Raw.Entry> shared =

@@ -27,6 +27,8 @@ final class Answers {
     private static final long PATIENCE_SECONDS = 5;
     private static final String TOO_LONG =
             "This line takes longer than the page waits. Ask for fewer coil changes, or run it on the command line.";
+    private static final String TOO_LONG_TO_READ =
+            "This text takes longer to read than the page waits. Make it shorter, or read it on the command line.";
     private static final long LONGEST_NANOS = TimeUnit.SECONDS.toNanos(8);
 
     private final Semaphore places = new Semaphore(AT_ONCE, true);
@@ -110,17 +112,21 @@ final class Answers {
 
     /** Does {@code work} that looks whether its thread was interrupted, when there is a place for it, for no longer than a study. */
     <T> T withinTime(Supplier<T> work) {
-        return within(() -> inTime(work));
+        return within(() -> inTime(work, TOO_LONG));
     }
 
-    /** The same for what is done at once, and takes no place. */
-    static <T> T inTime(Supplier<T> work) {
+    /** Does {@code work} for no longer, which reads or changes a scenario or a table, and takes no place. */
+    static <T> T readInTime(Supplier<T> work) {
+        return inTime(work, TOO_LONG_TO_READ);
+    }
+
+    private static <T> T inTime(Supplier<T> work, String tooLong) {
         long end = System.nanoTime() + LONGEST_NANOS;
         List<T> done = new ArrayList<>();
         try {
             new OrderedRuns(1).run(1, number -> work.get(), done::add, () -> System.nanoTime() > end);
         } catch (CancellationException e) {
-            throw new Refusal(503, TOO_LONG);
+            throw new Refusal(503, tooLong);
         }
         return done.get(0);
     }

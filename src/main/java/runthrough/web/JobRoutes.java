@@ -70,8 +70,8 @@ final class JobRoutes implements AutoCloseable {
         });
         routes.post("/api/job/times", context -> {
             PageRequest ask = messages.ask(context);
-            SheetStudy study = SheetStudy.of(
-                    files.with(ask.withSent()).resolve(ask.sent().named()), ask.sent(), answers.program());
+            SheetStudy study = Answers.readInTime(() -> SheetStudy.of(
+                    files.with(ask.withSent()).resolve(ask.sent().named()), ask.sent(), answers.program()));
             begin(context, listener -> StudyView.of(study.run(listener)));
         });
         routes.post(

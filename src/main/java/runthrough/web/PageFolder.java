@@ -1,22 +1,19 @@
 package runthrough.web;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
-import java.nio.file.DirectoryIteratorException;
-import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
-import runthrough.chart.TemporaryFolderException;
+import runthrough.folder.TemporaryFolder;
+import runthrough.folder.TemporaryFolderException;
 import runthrough.report.Fingerprint;
-import runthrough.report.write.FolderLock;
 import runthrough.scenario.source.Problem;
 import runthrough.web.job.Refusal;
 
@@ -31,9 +28,8 @@ final class PageFolder implements AutoCloseable {
     private static final String NAME = "runthrough-page";
 
     private final Map<String, String> ours;
-    private final Map<String, Path> kept = new LinkedHashMap<>(16, 0.75f, true);
-    private Path root;
-    private FolderLock lock;
+    private final Set<String> kept = new LinkedHashSet<>();
+    private TemporaryFolder root = TemporaryFolder.named(NAME);
 
     /**
      * A new folder, in which {@code ours} lie beside all others: the text of each by its name. What servers that were killed have
@@ -41,52 +37,16 @@ final class PageFolder implements AutoCloseable {
      */
     PageFolder(Map<String, String> ours) {
         this.ours = Map.copyOf(ours);
-        root = newRoot();
-        lock = locked(root);
-        removeDead(root.toAbsolutePath().getParent());
-    }
-
-    private static Path newRoot() {
-        try {
-            return Files.createTempDirectory(NAME);
-        } catch (IOException e) {
-            throw new TemporaryFolderException(e);
-        }
-    }
-
-    private static FolderLock locked(Path root) {
-        try {
-            return FolderLock.of(root);
-        } catch (IOException e) {
-            delete(root);
-            throw new TemporaryFolderException(e);
-        }
-    }
-
-    private static void removeDead(@Nullable Path parent) {
-        if (parent == null) {
-            return;
-        }
-        try (DirectoryStream<Path> all = Files.newDirectoryStream(parent, NAME + "*")) {
-            for (Path folder : all) {
-                if (FolderLock.isThere(folder) && FolderLock.isDead(folder)) {
-                    delete(folder);
-                }
-            }
-        } catch (IOException | DirectoryIteratorException e) {
-            // They stay for another one.
-        }
     }
 
     /** For files that are needed while something is made. Systems clear their temporary folders: what is gone is made again. */
     synchronized Path root() {
-        if (!Files.isDirectory(root)) {
-            close(lock);
+        if (!root.isThere()) {
+            root.close();
             kept.clear();
-            root = newRoot();
-            lock = locked(root);
+            root = TemporaryFolder.named(NAME);
         }
-        return root;
+        return root.path();
     }
 
     /** That of the files that come with the program, and no others. */
@@ -105,13 +65,13 @@ final class PageFolder implements AutoCloseable {
                 .map(file -> file.getKey() + "\n" + file.getValue())
                 .collect(Collectors.joining("\n\n")));
         Path found = whole(root().resolve(contents), texts);
-        kept.put(contents, found);
+        // It is the newest now.
+        kept.remove(contents);
+        kept.add(contents);
         if (kept.size() > MOST) {
-            String oldest = kept.keySet().iterator().next();
-            Path gone = kept.remove(oldest);
-            if (gone != null) {
-                delete(gone);
-            }
+            String oldest = kept.iterator().next();
+            kept.remove(oldest);
+            TemporaryFolder.delete(root().resolve(oldest));
         }
         return found;
     }
@@ -122,17 +82,17 @@ final class PageFolder implements AutoCloseable {
                 .allMatch(name -> Files.exists(place.resolve(name)))) {
             return place;
         }
-        delete(place);
+        TemporaryFolder.delete(place);
         try {
             Files.createDirectory(place);
             write(ours, place);
             write(texts, place);
             return place;
         } catch (CharacterCodingException e) {
-            delete(place);
+            TemporaryFolder.delete(place);
             throw new Refusal(422, "A file holds half of a letter (a single surrogate). Save it anew, in UTF-8.");
         } catch (IOException e) {
-            delete(place);
+            TemporaryFolder.delete(place);
             throw new TemporaryFolderException(e);
         }
     }
@@ -158,27 +118,6 @@ final class PageFolder implements AutoCloseable {
 
     @Override
     public synchronized void close() {
-        close(lock);
-        delete(root);
-    }
-
-    private static void close(FolderLock lock) {
-        try {
-            lock.close();
-        } catch (IOException e) {
-            // It is let go of when the program ends.
-        }
-    }
-
-    private static void delete(Path place) {
-        if (!Files.exists(place)) {
-            return;
-        }
-        try (Stream<Path> files = Files.walk(place)) {
-            files.sorted(Comparator.reverseOrder())
-                    .forEach(file -> file.toFile().delete());
-        } catch (IOException | UncheckedIOException e) {
-            place.toFile().deleteOnExit();
-        }
+        root.close();
     }
 }

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.javalin.http.Context;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import runthrough.web.job.Refusal;
 
 /** What goes between the page and its server: JSON, read with care. */
@@ -43,11 +42,6 @@ final class PageMessages {
     }
 
     void refuse(Context context, int status, String message) {
-        context.status(status).contentType(TYPE).result(message(message));
-    }
-
-    /** An answer that says why there is none. */
-    byte[] message(String text) {
-        return json.createObjectNode().put("message", text).toString().getBytes(StandardCharsets.UTF_8);
+        context.status(status).contentType(TYPE).result(Refusal.body(message));
     }
 }

@@ -50,7 +50,7 @@ record PageScenario(
 
     /** The one that {@code ask} brings, with the files that it brings. */
     static PageScenario of(PageRequest ask, PageFolder files) {
-        return of(ask.scenario(), files.with(ask.allSent()), ask.system());
+        return Answers.readInTime(() -> of(ask.scenario(), files.with(ask.allSent()), ask.system()));
     }
 
     /**

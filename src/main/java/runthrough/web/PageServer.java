@@ -20,7 +20,7 @@ import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import runthrough.chart.TemporaryFolderException;
+import runthrough.folder.TemporaryFolderException;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
 import runthrough.report.verdict.RunThroughResult;
@@ -181,9 +181,9 @@ public final class PageServer implements AutoCloseable {
         config.routes.get("/api/lines", context -> messages.reply(context, shipped.lines()));
         config.routes.get("/api/kinds", context -> messages.reply(context, NewLine.kinds()));
         answers(config.routes, "new", ask -> edit(newLine(ask), ask));
-        answers(config.routes, "line", ask -> Answers.inTime(() -> line(ask)));
-        answers(config.routes, "edit", ask -> Answers.inTime(() -> edit(written(ask), ask)));
-        answers(config.routes, "file", ask -> Answers.inTime(() -> Dropped.of(ask, files)));
+        answers(config.routes, "line", ask -> Answers.readInTime(() -> line(ask)));
+        answers(config.routes, "edit", ask -> Answers.readInTime(() -> edit(written(ask), ask)));
+        answers(config.routes, "file", ask -> Answers.readInTime(() -> Dropped.of(ask, files)));
         answersOnce(config.routes, "sliders", ask -> Reply.whole(sliders(ask)));
         answersOnce(config.routes, "answer", this::answer);
         answersOnce(config.routes, "course", ask -> Reply.whole(course(ask)));
@@ -242,7 +242,7 @@ public final class PageServer implements AutoCloseable {
         response.setStatus(isFull ? 503 : 500);
         response.setContentType(PageMessages.TYPE);
         try {
-            response.getOutputStream().write(messages.message(isFull ? Refusal.NO_MEMORY : fault(error)));
+            response.getOutputStream().write(Refusal.body(isFull ? Refusal.NO_MEMORY : fault(error)));
         } catch (IOException e) {
             // Whoever asked has gone.
         }

@@ -58,7 +58,7 @@ record SheetStudy(TimeSheetReading.Accepted sheet, List<String> warnings, Proven
         }
         TimesResult result = new TimesResult(
                 statistics,
-                new FittingStudy(SEED).run(statistics),
+                new FittingStudy(SEED).run(statistics, listener),
                 sizes,
                 false,
                 Optional.empty(),

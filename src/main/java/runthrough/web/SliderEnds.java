@@ -4,11 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
 import java.util.function.DoublePredicate;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.UnitSystem;
 import runthrough.scenario.ScenarioText;
+import runthrough.scenario.source.Interrupted;
 
 /** How far the sliders of a line go: as far as people move a number, and no further than the line can be run. */
 final class SliderEnds {
@@ -58,9 +58,7 @@ final class SliderEnds {
 
     /** Whether the page can set it, as it writes it, and the line then be run. */
     private boolean runs(FieldView field, double si) {
-        if (Thread.currentThread().isInterrupted()) {
-            throw new CancellationException("given up while the ends of sliders are looked for");
-        }
+        Interrupted.check("the ends of sliders are looked for");
         String number = field.whole() ? Long.toString(Math.round(si)) : Numbers.text(si * field.per(), DIGITS);
         String value = number + " " + field.symbol();
         ScenarioText.Changed changed =

@@ -3,10 +3,10 @@ package runthrough.web;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import runthrough.folder.TemporaryFolder;
 import runthrough.plant.SimulationRequest;
 import runthrough.report.verdict.ReportFolder;
 import runthrough.report.write.FolderWriter;
@@ -32,10 +32,7 @@ final class TablesZip {
             Files.writeString(place.resolve("scenario.yaml"), text);
             return zipped(place);
         } finally {
-            try (Stream<Path> files = Files.walk(place)) {
-                files.sorted(Comparator.reverseOrder())
-                        .forEach(file -> file.toFile().delete());
-            }
+            TemporaryFolder.delete(place);
         }
     }
 

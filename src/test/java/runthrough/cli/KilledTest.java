@@ -21,6 +21,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -134,16 +135,43 @@ class KilledTest {
 
     private void endWhileItWrites(String[] command, Random random, UnaryOperator<Process> end)
             throws IOException, InterruptedException {
-        long before = number();
+        long before = number(folder);
         Process process = ProcessTest.program(folder, command)
                 .redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();
-        for (int i = 0; i < LONGEST_MS && process.isAlive() && number() == before; i++) {
+        for (int i = 0; i < LONGEST_MS && process.isAlive() && number(folder) == before; i++) {
             Thread.sleep(1);
         }
         Thread.sleep(random.nextInt(MOMENTS_MS));
         end.apply(process).waitFor();
+    }
+
+    /** Fonts are files while a program draws. */
+    @Test
+    void temporaryFilesOfOneThatWasKilledGoWithTheNext() throws IOException, InterruptedException {
+        Path temporary = Files.createDirectory(folder.resolve("tmp"));
+        String[] command = {"document", "line.yaml", "--out", "out"};
+        inputs("Later", command);
+        ProcessBuilder document = ProcessTest.program(folder, command);
+        document.command().add(1, "-Djava.io.tmpdir=" + temporary);
+        document.redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD);
+
+        Process killed = document.start();
+        for (int i = 0; i < LONGEST_MS && number(temporary) == 0; i++) {
+            Thread.sleep(1);
+        }
+        Thread.sleep(MOMENTS_MS);
+        killed.destroyForcibly().waitFor();
+        try (Stream<Path> left = Files.walk(temporary)) {
+            for (Path file : left.filter(Files::isRegularFile).toList()) {
+                Files.setLastModifiedTime(file, FileTime.from(Instant.now().minus(Duration.ofMinutes(5))));
+            }
+        }
+
+        assertThat(temporary).isNotEmptyDirectory();
+        assertThat(document.start().waitFor()).isZero();
+        assertThat(temporary).isEmptyDirectory();
     }
 
     /** It goes on behind its last whole line, and ends with the bytes of one that was never killed. */
@@ -195,8 +223,8 @@ class KilledTest {
         assertThat(files()).isIn(alone);
     }
 
-    private long number() throws IOException {
-        try (Stream<Path> all = Files.list(folder)) {
+    private static long number(Path place) throws IOException {
+        try (Stream<Path> all = Files.list(place)) {
             return all.count();
         }
     }

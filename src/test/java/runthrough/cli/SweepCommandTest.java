@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.cli.terminal.ExitCode;
 import runthrough.report.write.ExclusiveFile;
 
-/** {@code sweep} and {@code merge}: a line for each case, from one machine or from several. */
+/** {@code sweep}: a line for each case. */
 class SweepCommandTest {
     private static final String[] NINE = {
         "sweep",
@@ -246,62 +246,14 @@ class SweepCommandTest {
         assertThat(read("other.jsonl")).isEqualTo(other);
     }
 
-    @ParameterizedTest
-    @ValueSource(strings = {"json", "csv"})
-    void shardsPutTogetherAreTheBytesOfOneMachine(String format) throws IOException {
-        nine("--format", format, "--out", "whole");
-        for (String part : List.of("1", "2", "3", "4")) {
-            nine("--format", format, "--shard", part + "/4", "--out", "part-" + part);
-        }
-
-        Session.Done done = session.run("merge", "part-3", "part-1", "part-4", "part-2");
-        session.run("merge", "part-4", "part-3", "part-2", "part-1", "--out", "merged");
-
-        assertThat(done.code()).as(done.err()).isZero();
-        assertThat(done.out()).isEqualTo(read("whole"));
-        assertThat(read("merged")).isEqualTo(read("whole"));
-    }
-
-    @Test
-    void mergeRefusesWhatIsForeignDamagedDoubledOrMissing() throws IOException {
-        for (String part : List.of("1", "2", "3")) {
-            nine("--shard", part + "/3", "--out", "part-" + part);
-        }
-        nine("--seed", "8", "--shard", "3/3", "--out", "foreign");
-        session.write("damaged", read("part-3").replaceFirst("\"stopped\":", "\"stopped\":1"));
-
-        assertThat(refusal("part-1", "part-2", "foreign"))
-                .contains("foreign:1 is of another sweep (")
-                .contains("Merge files of one sweep");
-        assertThat(refusal("part-1", "part-2", "damaged"))
-                .contains("damaged:1 is damaged, or no line of a sweep: its check sum does not fit.");
-        byte[] bytes = Files.readAllBytes(folder.resolve("part-3"));
-        bytes[bytes.length / 2] = (byte) 0xE4;
-        Files.write(folder.resolve("bytes"), bytes);
-        assertThat(refusal("part-1", "part-2", "bytes")).containsPattern("bytes:\\d is damaged, or no line of a sweep");
-        assertThat(refusal("part-1", "part-2", "part-2", "part-3"))
-                .contains("part-2:1: case 2 is doubled. Leave out one of the two.");
-        assertThat(refusal("part-1", "part-9")).contains("part-9: there is no such file. Check the name.");
-        assertThat(refusal("part-1", "part-3"))
-                .isEqualTo(
-                        "3 of 9 cases are missing: 2, 5, 8. Name the file of their shard, too, or run it to its end.");
-    }
-
     @Test
     void aSweepGoesIntoAFile() {
         assertThat(nine("--out", "/dev/full").err())
                 .contains(
                         "/dev/full cannot be written (it is a device, and must be a file). Name another file with --out.");
         assertThat(nine("--out", ".").err()).contains("(it is a folder, and must be a file)");
-        assertThat(refusal("/dev/zero")).contains("/dev/zero is not an ordinary file.");
-    }
-
-    private String refusal(String... files) {
-        Session.Done done = session.run(Stream.concat(Stream.of("merge", "--out", "merged"), Arrays.stream(files))
-                .toArray(String[]::new));
-        assertThat(done.code()).isEqualTo(ExitCode.BAD_INPUT);
-        assertThat(folder.resolve("merged")).doesNotExist();
-        return done.err().strip();
+        assertThat(nine("--out", "line.yaml/x.jsonl").err())
+                .contains("line.yaml is a file, and must be a folder). Name another file with --out.");
     }
 
     /** A capacity of 100 m with six times that were observed, at two speeds of the process and three capacities. */
@@ -311,8 +263,7 @@ class SweepCommandTest {
     }
 
     private Session.Done measured(String... more) {
-        session.write(
-                "measured.yaml", Session.LINE.replace("60 s}", "{observed: [50 s, 58 s, 61 s, 70 s, 74 s, 96 s]}}"));
+        session.write("measured.yaml", Session.MEASURED);
         return session.run(Stream.concat(
                         Stream.of(
                                 "sweep",
@@ -413,24 +364,6 @@ class SweepCommandTest {
 
         assertThat(read("merged")).isEqualTo(read("whole"));
         assertThat(read("whole").lines()).hasSize(format.equals("csv") ? 7 : 6);
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"json", "csv"})
-    void withUncertaintyMergeRefusesWhatIsForeignDamagedDoubledOrMissing(String format) throws IOException {
-        for (String part : List.of("1", "2", "3")) {
-            uncertain("--format", format, "--shard", part + "/3", "--out", "part-" + part);
-        }
-        // The same cases without uncertainty, and with other resamples.
-        measured("--format", format, "--shard", "3/3", "--out", "plain");
-        measured("--uncertainty", "51", "--format", format, "--shard", "3/3", "--out", "others");
-        session.write("damaged", read("part-3").replaceFirst("undecided", "meets"));
-
-        assertThat(refusal("part-1", "part-2", "plain")).contains("plain:1 is of another sweep");
-        assertThat(refusal("part-1", "part-2", "others")).contains("is of another sweep (");
-        assertThat(refusal("part-1", "part-2", "damaged")).contains("is damaged, or no line of a sweep");
-        assertThat(refusal("part-1", "part-2", "part-2", "part-3")).contains("case 2 is doubled");
-        assertThat(refusal("part-1", "part-3")).startsWith("2 of 6 cases are missing: 2, 5.");
     }
 
     @Test

@@ -79,7 +79,8 @@ class ValidationCommandTest {
 
         assertThat(done.code()).isEqualTo(2);
         assertThat(done.errLines())
-                .containsExactly("page cannot be written: it is a folder. Name another file with --out.");
+                .containsExactly(
+                        "page cannot be written: it is a folder, and must be a file. Name another file with --out.");
         assertThat(folder.resolve("page")).isEmptyDirectory();
     }
 }

@@ -5,10 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.io.file.PathUtils;
@@ -49,24 +45,5 @@ class PageFolderTest {
                     .isInstanceOf(Refusal.class)
                     .hasMessageContaining("holds half of a letter");
         }
-    }
-
-    @Test
-    void whatAServerHasLeftThatWasKilledGoes_andWhatAnotherIsAtWorkInStays() throws IOException {
-        Path left = Files.createTempDirectory("runthrough-page");
-        Files.writeString(Files.createDirectory(left.resolve("shipped")).resolve("ours.csv"), "1");
-        old(Files.createFile(left.resolve(".lock")));
-        try (PageFolder other = new PageFolder(Map.of())) {
-            old(other.root().resolve(".lock"));
-
-            new PageFolder(Map.of()).close();
-
-            assertThat(left).doesNotExist();
-            assertThat(other.root()).exists();
-        }
-    }
-
-    private static void old(Path file) throws IOException {
-        Files.setLastModifiedTime(file, FileTime.from(Instant.now().minus(Duration.ofHours(1))));
     }
 }

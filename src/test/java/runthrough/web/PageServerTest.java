@@ -220,7 +220,7 @@ class PageServerTest extends ServedPage {
             slow.get(0).setSoTimeout(30_000);
             assertThat(new String(slow.get(0).getInputStream().readAllBytes(), StandardCharsets.US_ASCII))
                     .startsWith("HTTP/1.1 408")
-                    .endsWith("{\"message\": \"The request did not come whole within 15 s.\"}");
+                    .endsWith("{\"message\":\"The request did not come whole within 15 s.\"}");
         } finally {
             for (Socket socket : slow) {
                 socket.close();
@@ -272,6 +272,24 @@ class PageServerTest extends ServedPage {
         assertThat(answer.statusCode()).isEqualTo(503);
     }
 
+    /** More kinds of coil than anybody writes: what is too long is read no further, by no route. */
+    @ParameterizedTest
+    @ValueSource(strings = {"line", "answer", "sliders", "course"})
+    void aMixThatIsTooLongIsReadNoFurther(String route) throws IOException, InterruptedException {
+        String text = shipped("tube-line")
+                .replaceFirst(
+                        "(?m)^coil:\\R( .*\\R)+",
+                        "coils:\n  mix:\n"
+                                + "    - {weight: 1, thickness: 2 mm, width: 200 mm, density: 7850 kg/m3, mass: 5 t}\n"
+                                        .repeat(9000));
+        long begin = System.nanoTime();
+
+        HttpResponse<byte[]> answer = post("/api/" + route, body(text));
+
+        assertThat(answer.statusCode()).isIn(200, 422);
+        assertThat(System.nanoTime() - begin).isLessThan(4_000_000_000L);
+    }
+
     /** Each change of so long a text reads it anew. */
     @Test
     void changesThatTakeLongerThanThePageWaitsAreGivenUp() throws IOException, InterruptedException {
@@ -309,7 +327,7 @@ class PageServerTest extends ServedPage {
                 raw(lines + "\r\nHost: 127.0.0.1:" + page.address().getPort() + "\r\nConnection: close\r\n\r\n");
 
         assertThat(answer).startsWith("HTTP/1.1 " + status).contains("Content-Type: application/json", "nosniff");
-        assertThat(answer).contains("{\"message\": \"The request is not what this program reads (" + status + " ");
+        assertThat(answer).contains("{\"message\":\"The request is not what this program reads (" + status + " ");
     }
 
     /** 1000 replications of 200 000 coil changes take minutes. */

@@ -3,11 +3,11 @@ package runthrough.cli.failure;
 import java.io.PrintWriter;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
-import runthrough.chart.TemporaryFolderException;
 import runthrough.cli.terminal.BadInputException;
 import runthrough.cli.terminal.ClosedPipeException;
 import runthrough.cli.terminal.ExitCode;
 import runthrough.cli.terminal.InterruptedStudyException;
+import runthrough.folder.TemporaryFolderException;
 import runthrough.report.write.ReportFolderException;
 import runthrough.study.StudyException;
 

@@ -29,5 +29,9 @@ public final class ExitCode {
     public static final String CASE_FAILED_MEANS =
             "5:one case or more could not be run, as its line says; all others were";
 
+    public static final String GIVEN_UP_MEANS = "130:given up, by Ctrl-C; 143 where the system ended the program";
+
+    public static final String PIPE_CLOSED_MEANS = "141:the reader of a pipe has gone";
+
     private ExitCode() {}
 }

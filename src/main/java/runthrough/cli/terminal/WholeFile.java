@@ -7,6 +7,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import runthrough.folder.Hindrance;
 import runthrough.report.write.Staging;
 
 /**
@@ -39,12 +40,9 @@ public record WholeFile(Path named, String option) {
      */
     public void write(Writing text, Environment environment) {
         Path target = environment.path(named).toAbsolutePath().normalize();
-        if (Files.isDirectory(target)) {
-            throw refused("it is a folder");
-        }
-        if (Files.exists(target) && !Files.isRegularFile(target)) {
-            throw refused("it is a device, and must be a file");
-        }
+        Hindrance.toFile(target).ifPresent(hindrance -> {
+            throw refused(hindrance);
+        });
         try {
             write(text, target);
         } catch (IOException e) {

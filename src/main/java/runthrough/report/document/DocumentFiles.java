@@ -8,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.TreeMap;
 import javax.imageio.ImageIO;
+import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 import runthrough.chart.Chart;
 import runthrough.report.write.Beside;
 
@@ -59,8 +61,9 @@ public final class DocumentFiles {
     private static byte[] png(Chart chart) {
         BufferedImage pixels = chart.picture().pixels(1);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try {
-            ImageIO.write(pixels, "png", out);
+        try (ImageOutputStream memory = new MemoryCacheImageOutputStream(out)) {
+            // Not through a file, which a program that is killed would leave behind.
+            ImageIO.write(pixels, "png", memory);
         } catch (IOException e) {
             throw new UncheckedIOException("memory takes any picture", e);
         }

@@ -3,7 +3,6 @@ package runthrough.report.sweep;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -40,10 +39,6 @@ public final class SweepFile implements AutoCloseable {
     public static SweepFile open(Path file, SweepLines lines, SweepName name, int[] indices) {
         @Nullable RandomAccessFile open = null;
         try {
-            Path folder = file.toAbsolutePath().getParent();
-            if (folder != null) {
-                Files.createDirectories(folder);
-            }
             open = ExclusiveFile.open(
                     file, "the same sweep is being run. Wait for it, or name another file with --out.");
             SweepFile opened = new SweepFile(file, lines, open);

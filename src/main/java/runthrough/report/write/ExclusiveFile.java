@@ -5,7 +5,9 @@ import java.io.RandomAccessFile;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import runthrough.folder.Hindrance;
 
 /**
  * A file that one run at a time reads and goes on with. An interrupt would close a channel in the middle of a line; it leaves such a file
@@ -15,15 +17,19 @@ public final class ExclusiveFile {
     private ExclusiveFile() {}
 
     /**
-     * Opens {@code file}, made anew where it is not there.
+     * Opens {@code file}, made anew, with the folders that lead to it, where it is not there.
      *
      * @param inUse what to say, behind the name of the file, when another run has it
      * @throws ReportFolderException when another run has it
      */
     public static RandomAccessFile open(Path file, String inUse) throws IOException {
-        if (Files.exists(file) && !Files.isRegularFile(file)) {
-            throw new IOException(
-                    "it is a " + (Files.isDirectory(file) ? "folder" : "device") + ", and must be a file");
+        Optional<String> hindrance = Hindrance.toFile(file);
+        if (hindrance.isPresent()) {
+            throw new IOException(hindrance.get());
+        }
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder != null) {
+            Files.createDirectories(folder);
         }
         RandomAccessFile open = new RandomAccessFile(file.toFile(), "rw");
         boolean isOurs = false;

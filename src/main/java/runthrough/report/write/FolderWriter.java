@@ -5,7 +5,6 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +14,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Supplier;
+import runthrough.folder.Hindrance;
 import runthrough.report.Answer;
 
 /**
@@ -53,10 +53,9 @@ public final class FolderWriter implements Outlet, AutoCloseable {
     /** The same with all streams led through {@code wrapper}. */
     public static FolderWriter open(Path folder, Wrapper wrapper) {
         try {
-            if (Files.isRegularFile(folder)) {
-                throw new FileAlreadyExistsException(folder.toString());
-            } else if (Files.exists(folder) && !Files.isDirectory(folder)) {
-                throw new FileSystemException(folder.toString(), null, "it is a device, and must be a folder");
+            Optional<String> hindrance = Hindrance.toFolder(folder);
+            if (hindrance.isPresent()) {
+                throw new IOException(hindrance.get());
             }
             Path absolute = folder.toAbsolutePath().normalize();
             Staging.refuseFolder(absolute.resolve(HTML));
@@ -136,14 +135,12 @@ public final class FolderWriter implements Outlet, AutoCloseable {
             cause = failure.getCause();
         }
         return new ReportFolderException(
-                folder + " cannot take the report; " + reason(cause) + " Nothing was written. Choose another folder.",
+                folder + " cannot take the report; " + reason(cause) + " No report was written. Choose another folder.",
                 cause);
     }
 
     private static String reason(Throwable cause) {
-        if (cause instanceof FileAlreadyExistsException) {
-            return "it is a file, and must be a folder.";
-        } else if (cause instanceof AccessDeniedException denied) {
+        if (cause instanceof AccessDeniedException denied) {
             return "no permission to write to " + denied.getFile() + ".";
         } else if (cause instanceof FileSystemException system) {
             return system.getFile() + ": "

@@ -1,7 +1,6 @@
 package runthrough.report.write;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
@@ -11,11 +10,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
+import runthrough.folder.FolderLock;
+import runthrough.folder.TemporaryFolder;
 
 /**
  * A folder beside another, in which files are made before they are moved there. Until {@link #drop} it says that its run lives; a
@@ -45,7 +44,7 @@ public final class Staging {
         try {
             this.lock = FolderLock.of(root);
         } catch (IOException e) {
-            removeAll(root);
+            TemporaryFolder.delete(root);
             throw e;
         }
         try {
@@ -108,7 +107,7 @@ public final class Staging {
                 if (isAmongItsMoves(dead) && Files.isDirectory(folder)) {
                     finish(dead, folder);
                 }
-                removeAll(dead);
+                TemporaryFolder.delete(dead);
             }
         } catch (IOException | DirectoryIteratorException e) {
             // It stays for another run.
@@ -258,18 +257,10 @@ public final class Staging {
             } catch (IOException e) {
                 // The end of the program lets go of it.
             }
-            removeAll(root);
+            TemporaryFolder.delete(root);
         }
         remove(made);
         made.clear();
-    }
-
-    private static void removeAll(Path folder) {
-        try (Stream<Path> all = Files.walk(folder)) {
-            remove(all.sorted(Comparator.reverseOrder()).toList());
-        } catch (IOException | UncheckedIOException e) {
-            // A folder that cannot be listed cannot be removed; its name says what it is.
-        }
     }
 
     private static void remove(List<Path> paths) {

@@ -83,7 +83,9 @@ public record Amount(Dimension dimension, Range range) implements Shape<Double> 
     public String allowed() {
         String limits = dimension == Dimension.SHARE
                 ? range.words("%", 100)
-                : isBounded() ? range.words(bounds().symbol(), bounds().fromSi(1)) : range.words("", 1);
+                : isBounded() || range.least() != 0
+                        ? range.words(bounds().symbol(), bounds().fromSi(1))
+                        : range.words("", 1);
         String article = dimension == Dimension.ACCELERATION ? "an " : "a ";
         return article + dimension.label() + " with its unit, " + limits;
     }
@@ -94,7 +96,9 @@ public record Amount(Dimension dimension, Range range) implements Shape<Double> 
 
     /** The unit of the bounds: hours for times as long. */
     private Unit bounds() {
-        return dimension == Dimension.TIME && Unit.HOUR.fromSi(range.greatest()) >= 1 ? Unit.HOUR : dimension.base();
+        return dimension == Dimension.TIME && isBounded() && Unit.HOUR.fromSi(range.greatest()) >= 1
+                ? Unit.HOUR
+                : dimension.base();
     }
 
     @Override

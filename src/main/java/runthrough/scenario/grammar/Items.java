@@ -38,7 +38,7 @@ public record Items<T>(Shape<T> of, String what, int least, boolean mayBeSingle)
             context.error(raw, "must be " + allowed());
             return Optional.empty();
         }
-        if (sequence.items().size() > most()) {
+        if (isTooLong(sequence)) {
             context.error(raw, "has " + sequence.items().size() + " items; at most " + most() + " are read");
             return Optional.empty();
         }
@@ -55,7 +55,7 @@ public record Items<T>(Shape<T> of, String what, int least, boolean mayBeSingle)
         if (!(raw instanceof Raw.Sequence sequence)) {
             return mayBeSingle ? of.standIn(raw, standIn).map(List::of) : Optional.empty();
         }
-        if (sequence.items().size() > most()) {
+        if (isTooLong(sequence)) {
             return Optional.empty();
         }
         List<T> items = sequence.items().stream()
@@ -65,8 +65,17 @@ public record Items<T>(Shape<T> of, String what, int least, boolean mayBeSingle)
         return isWhole ? Optional.of(items) : Optional.empty();
     }
 
+    private boolean isTooLong(Raw.Sequence list) {
+        return list.items().size() > most();
+    }
+
     private int most() {
         return of.number(Optional.empty()).isPresent() ? MOST_NUMBERS : MOST;
+    }
+
+    /** Whether {@code list}, whose items are no numbers, has no more of them than are read. */
+    public static boolean areFew(Raw.Sequence list) {
+        return list.items().size() <= MOST;
     }
 
     /** Whether {@code mapping}, whose keys are names of the user's own, has no more entries than a list may have items; if not, that is reported. */
@@ -99,8 +108,7 @@ public record Items<T>(Shape<T> of, String what, int least, boolean mayBeSingle)
         boolean areNumbers = of.number(Optional.empty()).isPresent();
         Optional<Raw.Sequence> list =
                 written.filter(raw -> raw instanceof Raw.Sequence).map(raw -> (Raw.Sequence) raw);
-        if (areNumbers
-                || list.filter(sequence -> sequence.items().size() > most()).isPresent()) {
+        if (areNumbers || list.filter(this::isTooLong).isPresent()) {
             return List.of();
         }
         List<Part> parts = new ArrayList<>();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import runthrough.scenario.source.Interrupted;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -62,6 +63,7 @@ public record Route(String path, Part part) {
     }
 
     private Stream<Route> steps() {
+        Interrupted.check("a part of a scenario is looked for");
         return part.shape().parts(part.written()).stream()
                 .map(inner -> new Route(join(inner.name()), inner.within(part.put())));
     }

@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.check.StandIn;
+import runthrough.scenario.source.Interrupted;
 import runthrough.scenario.source.Nearest;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
@@ -76,6 +77,7 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
 
     /** Reads what can be read of {@code mapping}; keys with a wrong value are left out, and {@code context} knows why. */
     public Values readPartly(Raw.Mapping mapping, Context context) {
+        Interrupted.check("a scenario is read");
         Map<String, Raw.Entry> entries = entries(mapping, context);
         Set<String> meant = meant(entries.keySet());
         Map<String, Object> given = new HashMap<>();
@@ -252,6 +254,7 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
             if (earlier != null) {
                 refuseSecond(entry, earlier, context);
             } else if (key(entry.key()) == null) {
+                Interrupted.check("a scenario is read");
                 refuseUnknown(entry, context);
                 readAsMeant(entry, mapping, context);
             }
@@ -261,8 +264,11 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
 
     /** Reports what is wrong within a group whose name is misspelt. */
     private void readAsMeant(Raw.Entry entry, Raw.Mapping mapping, Context context) {
+        if (entry.value() instanceof Raw.Scalar) {
+            return;
+        }
         Nearest.to(entry.key(), names())
-                .filter(name -> mapping.find(name).isEmpty() && !(entry.value() instanceof Raw.Scalar))
+                .filter(name -> mapping.find(name).isEmpty())
                 .map(name -> Objects.requireNonNull(key(name)))
                 .filter(meant -> !meant.shape().sections().isEmpty())
                 .ifPresent(meant -> meant.shape()
@@ -275,12 +281,17 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
             refuse(entry, "is now called " + now.get(), "Write the new name.", context);
             return;
         }
-        String remedy = Nearest.to(entry.key(), names())
+        // One that is only counted needs no remedy, which takes long to find.
+        String remedy = context.problems().isFull() ? "" : remedyForUnknown(entry);
+        refuse(entry, "is not a known key" + (name.isEmpty() ? "" : " of " + name), remedy, context);
+    }
+
+    private String remedyForUnknown(Raw.Entry entry) {
+        return Nearest.to(entry.key(), names())
                 .map(nearest -> "Did you mean " + nearest + "?")
                 .orElseGet(() -> REST_OF_A_NUMBER.matcher(entry.key()).matches()
                         ? "A comma ends the value before it: write decimals with a point."
                         : "Allowed here are: " + String.join(", ", names()) + ".");
-        refuse(entry, "is not a known key" + (name.isEmpty() ? "" : " of " + name), remedy, context);
     }
 
     private static void refuse(Raw.Entry entry, String rule, String remedy, Context context) {

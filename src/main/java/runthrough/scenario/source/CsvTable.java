@@ -40,6 +40,7 @@ public record CsvTable(List<Raw.Scalar> header, List<Row> rows) {
         CSVFormat format = FORMAT.builder().setDelimiter(separator).get();
         try (CSVParser parser = CSVParser.parse(file.text(), format)) {
             for (CSVRecord found : parser) {
+                Interrupted.check("a table is read");
                 rows.add(lines.row(found));
             }
         } catch (IOException | UncheckedIOException e) {

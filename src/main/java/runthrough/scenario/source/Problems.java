@@ -45,6 +45,11 @@ public final class Problems {
         return errors.isEmpty();
     }
 
+    /** Whether further errors are only counted. */
+    public boolean isFull() {
+        return errors.size() == MOST;
+    }
+
     /** How many errors so far, repeated ones too, so that a reader can tell whether it added one. */
     public int count() {
         return errors.size() + further + repeated;

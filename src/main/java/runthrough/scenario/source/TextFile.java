@@ -27,7 +27,9 @@ public record TextFile(String name, String text) {
     /** As many as the system follows from one to the next. */
     private static final int MOST_LINKS = 40;
 
-    private static final String BYTE_ORDER_MARK = "\uFEFF";
+    /** What some programs put before a text. */
+    static final char BYTE_ORDER_MARK = '\uFEFF';
+
     /** What the bytes of a zip file begin with. */
     private static final String ARCHIVE = "504b0304";
 
@@ -173,7 +175,7 @@ public record TextFile(String name, String text) {
                     "Save the file with the encoding UTF-8.");
             return Optional.empty();
         }
-        String plain = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+        String plain = withoutMark(text);
         int strange = firstControlCharacter(plain);
         if (strange >= 0) {
             problems.error(
@@ -185,6 +187,11 @@ public record TextFile(String name, String text) {
             return Optional.empty();
         }
         return Optional.of(new TextFile(name, plain));
+    }
+
+    /** {@code text} without a byte order mark before it. */
+    public static String withoutMark(String text) {
+        return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
     }
 
     /** What a file that begins with {@code bytes} is instead of a text in UTF-8, where that can be seen. */

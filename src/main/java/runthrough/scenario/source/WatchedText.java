@@ -19,7 +19,6 @@ import java.util.Optional;
  */
 final class WatchedText extends Reader {
     private static final int KEPT = 1 << 17;
-    private static final char BYTE_ORDER_MARK = '\uFEFF';
 
     private final InputStream in;
     private final CharsetDecoder decoder = StandardCharsets.UTF_8
@@ -101,7 +100,7 @@ final class WatchedText extends Reader {
         chars.flip();
         if (!begun && chars.hasRemaining()) {
             begun = true;
-            if (chars.get(0) == BYTE_ORDER_MARK) {
+            if (chars.get(0) == TextFile.BYTE_ORDER_MARK) {
                 chars.get();
                 return chars.hasRemaining() || decode();
             }

@@ -2,7 +2,6 @@ package runthrough.scenario.source;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.snakeyaml.engine.v2.api.LoadSettings;
@@ -43,15 +42,13 @@ public final class YamlEdit {
      * what the one before has left. Where a text is written in a way that this does not fit, all of it is written anew.
      *
      * @param text that reads as {@code before}
-     * @throws CancellationException when the thread is interrupted
+     * @throws java.util.concurrent.CancellationException when the thread is interrupted
      */
     public static String apply(String text, Raw before, Raw after) {
         String now = text;
         Raw is = before;
         for (int step = 0; !same(is, after); step++) {
-            if (Thread.currentThread().isInterrupted()) {
-                throw new CancellationException("given up while a text is changed");
-            }
+            Interrupted.check("a text is changed");
             String next = new YamlEdit(now, is, after).changed;
             Optional<Raw> read = YamlText.read(new TextFile("", next), new Problems());
             if (read.isEmpty() || same(read.get(), is) || step == MOST_STEPS) {

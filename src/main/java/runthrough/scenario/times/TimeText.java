@@ -89,7 +89,9 @@ record TimeText(boolean decimalComma) {
         if (!decimalComma && text.contains(",")) {
             return Optional.of(new Unreadable(
                     "a number has a decimal point where commas separate the columns",
-                    "Write " + text.replace(',', '.') + " if the comma is a decimal comma."));
+                    text.endsWith(",")
+                            ? "Leave out the comma at its end."
+                            : "Write " + text.replace(',', '.') + " if the comma is a decimal comma."));
         }
         return Optional.empty();
     }

@@ -5,8 +5,9 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import runthrough.simulation.random.Draws;
+import runthrough.study.OrderedRuns;
+import runthrough.study.StudyListener;
 import runthrough.study.fitting.Recommendation.Reason;
 import runthrough.study.times.ElementTimes;
 import runthrough.study.times.SheetStatistics;
@@ -27,13 +28,17 @@ public final class FittingStudy {
         this.seed = seed;
     }
 
-    /** The distributions of all elements, in order; worked out side by side, with the same answer as one after the other. */
-    public List<ElementFits> run(SheetStatistics statistics) {
+    /**
+     * The distributions of all elements, in order; worked out side by side, with the same answer as one after the other.
+     *
+     * @throws java.util.concurrent.CancellationException when {@code listener} or an interrupt gave it up
+     */
+    public List<ElementFits> run(SheetStatistics statistics, StudyListener listener) {
         List<ElementTimes> elements = statistics.elements();
-        return IntStream.range(0, elements.size())
-                .parallel()
-                .mapToObj(i -> fits(elements.get(i), i))
-                .toList();
+        List<ElementFits> all = new ArrayList<>();
+        new OrderedRuns(Runtime.getRuntime().availableProcessors())
+                .run(elements.size(), i -> fits(elements.get(i), i), all::add, listener::cancelled);
+        return List.copyOf(all);
     }
 
     /**

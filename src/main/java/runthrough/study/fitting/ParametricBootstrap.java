@@ -3,6 +3,7 @@ package runthrough.study.fitting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import runthrough.plant.Distribution;
@@ -51,6 +52,7 @@ final class ParametricBootstrap {
      * How well {@code distribution} fits {@code times}; empty when its samples cannot be fitted, because the watch was read too coarsely.
      *
      * @param step of the watch (s); 0 for none
+     * @throws CancellationException when the thread is interrupted
      */
     static Optional<Candidate> judge(FittedDistribution distribution, Durations times, double step, Draws draws) {
         ParametricBootstrap bootstrap = new ParametricBootstrap(distribution, times.n(), step, draws);
@@ -59,6 +61,9 @@ final class ParametricBootstrap {
 
     private boolean run() {
         for (int b = 0; b < SAMPLES; b++) {
+            if (Thread.currentThread().isInterrupted()) {
+                throw new CancellationException("given up after " + b + " of " + SAMPLES + " samples");
+            }
             Optional<Refit> refit = refit();
             if (refit.isEmpty()) {
                 return false;

@@ -1,7 +1,6 @@
 package runthrough.web.gate;
 
 import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
 import org.eclipse.jetty.http.HttpFields;
 import org.eclipse.jetty.http.HttpStatus;
 import org.eclipse.jetty.server.Request;
@@ -46,6 +45,6 @@ public final class Refused extends ErrorHandler {
         headers.put("Content-Type", TYPE);
         headers.put("X-Content-Type-Options", "nosniff");
         headers.put("Cache-Control", "no-store");
-        return ByteBuffer.wrap(("{\"message\": \"" + message + "\"}").getBytes(StandardCharsets.UTF_8));
+        return ByteBuffer.wrap(Refusal.body(message));
     }
 }

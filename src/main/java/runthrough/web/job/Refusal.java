@@ -1,5 +1,7 @@
 package runthrough.web.job;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import java.nio.charset.StandardCharsets;
 import java.util.stream.Stream;
 
 /** A request that is not answered, and why; the message is for the person at the page. */
@@ -17,6 +19,15 @@ public final class Refusal extends RuntimeException {
         super(message);
         this.status = status;
         this.words = message;
+    }
+
+    /** The body of an answer that says {@code message} and no more. */
+    public static byte[] body(String message) {
+        return JsonNodeFactory.instance
+                .objectNode()
+                .put("message", message)
+                .toString()
+                .getBytes(StandardCharsets.UTF_8);
     }
 
     /** Whether memory was short: Java may wrap this where it is met a second time, while what was open is closed. */

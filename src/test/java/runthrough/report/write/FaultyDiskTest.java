@@ -71,7 +71,9 @@ class FaultyDiskTest {
             writer.complete(files);
             return true;
         } catch (ReportFolderException e) {
-            assertThat(e).hasMessageContaining("cannot take the report; ").hasMessageContaining("Nothing was written.");
+            assertThat(e)
+                    .hasMessageContaining("cannot take the report; ")
+                    .hasMessageContaining("No report was written.");
             return false;
         }
     }

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import runthrough.plant.Distribution;
 import runthrough.simulation.random.Draws;
+import runthrough.study.StudyListener;
 import runthrough.study.fitting.Recommendation.Reason;
 import runthrough.study.times.MadeSheets;
 import runthrough.study.times.SheetStatistics;
@@ -20,7 +21,7 @@ import runthrough.study.times.SheetStatistics;
 class KnownTruthTest {
     private static ElementFits fits(double... times) {
         return new FittingStudy(1)
-                .run(SheetStatistics.of(MadeSheets.of(times), 1))
+                .run(SheetStatistics.of(MadeSheets.of(times), 1), StudyListener.NONE)
                 .get(0);
     }
 

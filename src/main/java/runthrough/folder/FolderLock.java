@@ -1,4 +1,4 @@
-package runthrough.report.write;
+package runthrough.folder;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
@@ -60,6 +60,11 @@ public final class FolderLock implements AutoCloseable {
         } catch (IOException | OverlappingFileLockException e) {
             return false;
         }
+    }
+
+    /** The file that is locked. */
+    Path file() {
+        return file;
     }
 
     /** Lets go, and takes the file away. */

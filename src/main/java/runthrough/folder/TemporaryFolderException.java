@@ -1,4 +1,4 @@
-package runthrough.chart;
+package runthrough.folder;
 
 /** The folder for temporary files cannot be written to, or has no room; the message says which it is, and how another one is given. */
 public final class TemporaryFolderException extends RuntimeException {

@@ -1,0 +1,38 @@
+package runthrough.folder;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Why nothing can be put at a place, in words that follow its name; nothing where only the disk can tell. */
+public final class Hindrance {
+    private static final String MUST_BE_A_FILE = ", and must be a file";
+    private static final String MUST_BE_A_FOLDER = ", and must be a folder";
+
+    private Hindrance() {}
+
+    /** Why no file can be put at {@code place}. */
+    public static Optional<String> toFile(Path place) {
+        return Files.isRegularFile(place) || !Files.exists(place)
+                ? above(place)
+                : Optional.of("it is a " + (Files.isDirectory(place) ? "folder" : "device") + MUST_BE_A_FILE);
+    }
+
+    /** Why no folder can be put at {@code place}. */
+    public static Optional<String> toFolder(Path place) {
+        return Files.isDirectory(place) || !Files.exists(place)
+                ? above(place)
+                : Optional.of("it is a " + (Files.isRegularFile(place) ? "file" : "device") + MUST_BE_A_FOLDER);
+    }
+
+    /** A file in the place of one of the folders that lead to {@code place}. */
+    private static Optional<String> above(Path place) {
+        Path parent = place.getParent();
+        while (parent != null && !Files.exists(parent)) {
+            parent = parent.getParent();
+        }
+        return Optional.ofNullable(parent)
+                .filter(there -> !Files.isDirectory(there))
+                .map(there -> there + " is " + (Files.isRegularFile(there) ? "a file" : "a device") + MUST_BE_A_FOLDER);
+    }
+}

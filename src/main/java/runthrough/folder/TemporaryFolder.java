@@ -1,0 +1,110 @@
+package runthrough.folder;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A folder of our own within that for temporary files. It is locked as long as the program lives; what programs that were killed
+ * have left of the same name is removed when a new one is made.
+ */
+public final class TemporaryFolder implements AutoCloseable {
+    private final Path path;
+    private final FolderLock lock;
+
+    private TemporaryFolder(Path path) throws IOException {
+        this.path = path;
+        try {
+            lock = FolderLock.of(path);
+        } catch (IOException e) {
+            delete(path);
+            throw e;
+        }
+    }
+
+    /**
+     * A new one.
+     *
+     * @param name with which its own name begins
+     * @throws TemporaryFolderException where there is no room, or no permission
+     */
+    public static TemporaryFolder named(String name) {
+        try {
+            TemporaryFolder made = new TemporaryFolder(Files.createTempDirectory(name));
+            removeDead(made.path.toAbsolutePath().getParent(), name);
+            return made;
+        } catch (IOException e) {
+            throw new TemporaryFolderException(e);
+        }
+    }
+
+    private static void removeDead(@Nullable Path parent, String name) {
+        if (parent == null) {
+            return;
+        }
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(parent, name + "*")) {
+            for (Path folder : all) {
+                if (FolderLock.isThere(folder) && FolderLock.isDead(folder)) {
+                    delete(folder);
+                }
+            }
+        } catch (IOException | DirectoryIteratorException e) {
+            // They stay for another one.
+        }
+    }
+
+    /** Where it is. */
+    public Path path() {
+        return path;
+    }
+
+    /** Whether it is still there: systems clear their temporary folders. */
+    public boolean isThere() {
+        return Files.isDirectory(path);
+    }
+
+    /**
+     * Has it stay to the end of the virtual machine, and go then with {@code files}: after all else that is done at the end, for
+     * somebody may still be reading them.
+     */
+    public void stayToTheEnd(Path... files) {
+        path.toFile().deleteOnExit();
+        lock.file().toFile().deleteOnExit();
+        Stream.of(files).forEach(file -> file.toFile().deleteOnExit());
+        Runtime.getRuntime().addShutdownHook(new Thread(this::unlock, "temporary folder"));
+    }
+
+    /** Removes it with all that is in it. */
+    @Override
+    public void close() {
+        unlock();
+        delete(path);
+    }
+
+    private void unlock() {
+        try {
+            lock.close();
+        } catch (IOException e) {
+            // It is let go of when the program ends.
+        }
+    }
+
+    /** Removes {@code place}, which need not be there, with all that is in it, as far as that can be done. */
+    public static void delete(Path place) {
+        if (!Files.exists(place)) {
+            return;
+        }
+        try (Stream<Path> files = Files.walk(place)) {
+            files.sorted(Comparator.reverseOrder())
+                    .forEach(file -> file.toFile().delete());
+        } catch (IOException | UncheckedIOException e) {
+            place.toFile().deleteOnExit();
+        }
+    }
+}
