@@ -93,7 +93,12 @@ public final class MakeImage {
                 "--icon", icon(),
                 // Without the archive, as on a processor that it does not fit, it starts as a plain jar does.
                 "--java-options", "-XX:AOTCache=$APPDIR/" + NAME + ".aot",
-                "--java-options", "-Xlog:disable"));
+                "--java-options", "-Xlog:disable",
+                // What runs for a second is compiled once and simply, and compiled again only where it runs for long.
+                "--java-options", "-XX:Tier4InvocationThreshold=50000",
+                "--java-options", "-XX:Tier4MinInvocationThreshold=6000",
+                "--java-options", "-XX:Tier4CompileThreshold=150000",
+                "--java-options", "-XX:Tier4BackEdgeThreshold=400000"));
         share();
         train();
         pack();

@@ -10,7 +10,6 @@ import runthrough.plant.check.LineCheck;
 import runthrough.plant.check.Message;
 import runthrough.scenario.AlternativesReading;
 import runthrough.scenario.ScenarioReading;
-import runthrough.scenario.source.Problem;
 import runthrough.study.comparison.Comparison;
 
 /**
@@ -52,15 +51,8 @@ record Alternatives(List<Alternative> all, List<Comparison.NotRun> notRun, Strin
             throw new IllegalStateException("the scenario was accepted before");
         }
         AlternativesReading reading = asked.file().alternatives(asked.settings(), written);
-        List<AlternativesReading.Refused> refused =
-                withoutRefused && reading.alternatives().size() > 1 ? reading.refused() : List.of();
-        List<Problem> left = refused.stream()
-                .filter(one -> !one.name().equals(reading.today()))
-                .flatMap(one -> one.problems().stream())
-                .toList();
-        List<String> errors = new ArrayList<>(Scenario.texts(reading.problems().stream()
-                        .filter(problem -> !left.contains(problem))
-                        .toList())
+        List<AlternativesReading.Refused> refused = withoutRefused ? reading.leftOut() : List.of();
+        List<String> errors = new ArrayList<>(Scenario.texts(withoutRefused ? reading.hindering() : reading.problems())
                 .toList());
         List<Alternative> all = new ArrayList<>(List.of(Alternative.asWritten(asked.request())));
         reading.alternatives().stream().skip(1).forEach(one -> {

@@ -1,5 +1,8 @@
 package runthrough.folder;
 
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -9,20 +12,48 @@ public final class Hindrance {
     private static final String MUST_BE_A_FILE = ", and must be a file";
     private static final String MUST_BE_A_FOLDER = ", and must be a folder";
 
+    private static final int MOST_LINKS = 40;
+
     private Hindrance() {}
+
+    /** What hindered whoever tried, without the name of the place. */
+    public static String words(IOException failure) {
+        if (failure instanceof AccessDeniedException) {
+            return "no permission";
+        }
+        return failure instanceof FileSystemException system && system.getReason() != null
+                ? system.getReason()
+                : String.valueOf(failure.getMessage());
+    }
 
     /** Why no file can be put at {@code place}. */
     public static Optional<String> toFile(Path place) {
         return Files.isRegularFile(place) || !Files.exists(place)
-                ? above(place)
+                ? ofLink(place).or(() -> above(place))
                 : Optional.of("it is a " + (Files.isDirectory(place) ? "folder" : "device") + MUST_BE_A_FILE);
     }
 
     /** Why no folder can be put at {@code place}. */
     public static Optional<String> toFolder(Path place) {
         return Files.isDirectory(place) || !Files.exists(place)
-                ? above(place)
+                ? ofLink(place).or(() -> above(place))
                 : Optional.of("it is a " + (Files.isRegularFile(place) ? "file" : "device") + MUST_BE_A_FOLDER);
+    }
+
+    /** That {@code place} is a link to what is not there. */
+    public static Optional<String> ofLink(Path place) {
+        if (!Files.isSymbolicLink(place) || Files.exists(place)) {
+            return Optional.empty();
+        }
+        Path end = place;
+        try {
+            for (int links = 0; links < MOST_LINKS && Files.isSymbolicLink(end); links++) {
+                end = end.resolveSibling(Files.readSymbolicLink(end));
+            }
+        } catch (IOException e) {
+            return Optional.of("it is a link that cannot be followed");
+        }
+        return Optional.of("it is a link that leads " + (Files.isSymbolicLink(end) ? "back to itself" : "nowhere"));
     }
 
     /** A file in the place of one of the folders that lead to {@code place}. */

@@ -7,6 +7,7 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -72,12 +73,19 @@ public final class TemporaryFolder implements AutoCloseable {
     /**
      * Has it stay to the end of the virtual machine, and go then with {@code files}: after all else that is done at the end, for
      * somebody may still be reading them.
+     *
+     * @throws CancellationException when the virtual machine is ending already; the folder is gone then
      */
     public void stayToTheEnd(Path... files) {
-        path.toFile().deleteOnExit();
-        lock.file().toFile().deleteOnExit();
-        Stream.of(files).forEach(file -> file.toFile().deleteOnExit());
-        Runtime.getRuntime().addShutdownHook(new Thread(this::unlock, "temporary folder"));
+        try {
+            Runtime.getRuntime().addShutdownHook(new Thread(this::unlock, "temporary folder"));
+            path.toFile().deleteOnExit();
+            lock.file().toFile().deleteOnExit();
+            Stream.of(files).forEach(file -> file.toFile().deleteOnExit());
+        } catch (IllegalStateException e) {
+            close();
+            throw new CancellationException("given up at the end of the program");
+        }
     }
 
     /** Removes it with all that is in it. */

@@ -69,6 +69,9 @@ public final class QuantityParser {
             Map.entry("percent", "%"),
             Map.entry("pct", "%"));
 
+    /** Letters of what is no unit that a message repeats. */
+    private static final int LONGEST_UNIT = 30;
+
     private QuantityParser() {}
 
     /** Reads {@code text} as a quantity of the dimension {@code wanted}. */
@@ -149,7 +152,8 @@ public final class QuantityParser {
                             + wanted.unitList(),
                     example(wanted));
         }
-        return unreadable("unknown unit \"" + symbol + "\"; allowed for " + allowed(wanted), hint(symbol, wanted));
+        String shown = symbol.length() <= LONGEST_UNIT ? symbol : symbol.substring(0, LONGEST_UNIT) + "...";
+        return unreadable("unknown unit \"" + shown + "\"; allowed for " + allowed(wanted), hint(symbol, wanted));
     }
 
     private static String hint(String symbol, Dimension wanted) {

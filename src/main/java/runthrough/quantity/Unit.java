@@ -3,6 +3,7 @@ package runthrough.quantity;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -100,6 +101,9 @@ public enum Unit {
     private static final Map<String, Unit> BY_SYMBOL =
             Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Unit::symbol, unit -> unit));
 
+    /** A power at the end of a unit. */
+    private static final Pattern POWER = Pattern.compile("(?<=/(s|m|in|ft))[23]$");
+
     private final String symbol;
     private final Dimension dimension;
     private final double multiplier;
@@ -124,7 +128,8 @@ public enum Unit {
 
     /** Powers in the unit at the end of {@code text} raised. */
     public static String raised(String text) {
-        return text.replaceAll("(?<=/(s|m|in|ft))2$", "²").replaceAll("(?<=/(s|m|in|ft))3$", "³");
+        Matcher power = POWER.matcher(text);
+        return power.find() ? text.substring(0, power.start()) + (power.group().equals("2") ? "²" : "³") : text;
     }
 
     public Dimension dimension() {

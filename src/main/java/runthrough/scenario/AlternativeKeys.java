@@ -107,6 +107,9 @@ record AlternativeKeys() implements Shape<List<AlternativeKeys.Written>> {
                     context);
             return Optional.empty();
         }
+        if (entry.value() instanceof Raw.Mapping given && !Items.areFew(given, context)) {
+            return Optional.empty();
+        }
         if (!(entry.value() instanceof Raw.Mapping mapping)) {
             context.wrongShape(entry.value(), "values by their paths, such as {entry.uncoilers: 2}");
             return Optional.empty();

@@ -29,6 +29,23 @@ public record AlternativesReading(
     }
 
     /**
+     * The problems but for those of alternatives that a comparison can leave out: they describe a line that cannot be run, are not the one
+     * called today, and leave others to compare.
+     */
+    public List<Problem> hindering() {
+        List<Problem> leftOut = leftOut().stream()
+                .filter(one -> !one.name().equals(today))
+                .flatMap(one -> one.problems().stream())
+                .toList();
+        return problems.stream().filter(problem -> !leftOut.contains(problem)).toList();
+    }
+
+    /** Those that cannot be run, where there are others to compare. */
+    public List<Refused> leftOut() {
+        return alternatives.size() > 1 ? refused : List.of();
+    }
+
+    /**
      * An alternative that cannot be run.
      *
      * @param name that the user calls it by

@@ -115,9 +115,12 @@ record Inputs(Raw root) {
             refuse(setting, "is now called " + now.get(), "Write the new name.", problems);
             return;
         }
-        String remedy = PathGuess.nearest(setting.path(), root)
-                .map(near -> "Did you mean " + near + "?")
-                .orElse("The command inputs lists all numbers of a scenario by their paths.");
+        // One that is only counted needs no remedy, which takes long to find.
+        String remedy = problems.isFull()
+                ? ""
+                : PathGuess.nearest(setting.path(), root)
+                        .map(near -> "Did you mean " + near + "?")
+                        .orElse("The command inputs lists all numbers of a scenario by their paths.");
         refuse(setting, "is not a part of this scenario", remedy, problems);
     }
 

@@ -11,6 +11,7 @@ import runthrough.quantity.Dimension;
 import runthrough.scenario.grammar.Amount;
 import runthrough.scenario.grammar.Context;
 import runthrough.scenario.grammar.Count;
+import runthrough.scenario.grammar.Items;
 import runthrough.scenario.grammar.Route;
 import runthrough.scenario.source.Nearest;
 import runthrough.scenario.source.Problems;
@@ -84,6 +85,7 @@ final class PricedLevers {
     private List<Raw.Entry> levers() {
         return root.findMapping(HandoverKeys.MONEY.name())
                 .flatMap(money -> money.findMapping(MoneyKeys.LEVERS.name()))
+                .filter(levers -> Items.areFew(levers, Context.top(new Problems())))
                 .map(Raw.Mapping::entries)
                 .orElse(List.of());
     }

@@ -28,7 +28,7 @@ record PageDocument(String pdf) {
         PageScenario draft = studies.draft();
         SimulationRequest request = draft.asked();
         int threads = studies.threads();
-        PageAlternatives alternatives = PageAlternatives.of(draft);
+        PageAlternatives alternatives = PageAlternatives.of(draft).checked();
         alternatives.notRun().stream().findFirst().ifPresent(one -> {
             throw new Refusal(422, "alternative \"" + one.name() + "\" cannot be run: " + one.why() + ".");
         });

@@ -199,8 +199,12 @@ public final class PageServer implements AutoCloseable {
         }
         config.routes.exception(
                 HttpResponseException.class,
-                (failure, context) ->
-                        messages.refuse(context, failure.getStatus(), String.valueOf(failure.getMessage())));
+                (failure, context) -> messages.refuse(
+                        context,
+                        failure.getStatus(),
+                        failure.getStatus() == WholeRequests.TOO_LARGE
+                                ? WholeRequests.tooLarge(LARGEST_REQUEST)
+                                : String.valueOf(failure.getMessage())));
         config.routes.exception(Exception.class, (failure, context) -> {
             boolean isFull = Refusal.isShortMemory(failure);
             messages.refuse(context, isFull ? 503 : 500, isFull ? Refusal.NO_MEMORY : fault(failure));

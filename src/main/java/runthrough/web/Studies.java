@@ -114,7 +114,7 @@ final class Studies {
     }
 
     private Answer compare(StudyListener listener) {
-        PageAlternatives alternatives = PageAlternatives.of(draft);
+        PageAlternatives alternatives = PageAlternatives.of(draft).checked();
         return ComparisonAnswer.of(
                 alternatives
                         .study(target)

@@ -73,7 +73,7 @@ record WorthView(
         String said = change.map(ChangeWorth::sentence).orElse("");
         String gain = change.flatMap(ChangeWorth::gain).orElse("");
         if (comparison.isEmpty()) {
-            notes.add(PageAlternatives.NONE);
+            notes.addAll(alternatives.faults().isEmpty() ? List.of(PageAlternatives.NONE) : alternatives.faults());
             return new WorthView(said, gain, cost, "", alternatives.today(), List.of(), List.of(), notes);
         }
         Document document = document(result, handover, comparison);

@@ -9,6 +9,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -67,6 +69,27 @@ class MapCommandTest {
 
     private JsonNode json(String... command) throws IOException {
         return new ObjectMapper().readTree(session.run(command).out());
+    }
+
+    /** How fast the process may be does not depend on how fast it gets there: both lines of the map lie level. */
+    @Test
+    void aLineThatLiesLevelIsDrawn() throws IOException {
+        Session.Done done = session.run(
+                "map",
+                "line.yaml",
+                "--x",
+                "process.acceleration=0.1m/s2..0.5m/s2",
+                "--y",
+                "rated-speed",
+                "--points",
+                "40",
+                "--out",
+                "out");
+
+        assertThat(done.code()).as(done.err()).isZero();
+        assertThat(Files.readString(folder.resolve("out/report.html")))
+                .contains("hand calculation: capacity")
+                .doesNotContain("NaN");
     }
 
     /** 57 s at 1 m/s draw 57 m; the points of a map lie some metres apart. */
@@ -181,15 +204,27 @@ class MapCommandTest {
                 .startsWith("joint-cycle-time (s),rated-speed (m/min),share run through,");
     }
 
+    private void interruptOnceItHasBegun(Thread map) {
+        while (map.isAlive()
+                && Stream.of(Objects.requireNonNull(folder.toFile().list()))
+                        .noneMatch(file -> file.endsWith(".progress"))) {
+            Thread.onSpinWait();
+        }
+        map.interrupt();
+    }
+
     @Test
-    void aMapThatWasGivenUpLeavesItsPointsAndComesOutTheSame() throws IOException {
+    void aMapThatWasGivenUpLeavesItsPointsAndComesOutTheSame() throws IOException, InterruptedException {
         String[] command = {"map", "marginal.yaml", "--out", "report", "--points", "100"};
         session.run(command);
         byte[] whole = Files.readAllBytes(folder.resolve("report/map.json"));
         Files.delete(folder.resolve("report/map.json"));
 
-        Thread.currentThread().interrupt();
+        Thread map = Thread.currentThread();
+        Thread user = new Thread(() -> interruptOnceItHasBegun(map));
+        user.start();
         Session.Done givenUp = session.run(command);
+        user.join();
         boolean wasInterrupted = Thread.interrupted();
         assertThat(wasInterrupted).isTrue();
         assertThat(givenUp.code()).isEqualTo(ExitCode.GIVEN_UP);

@@ -34,4 +34,14 @@ class HindranceTest {
         assertThat(Hindrance.toFile(Path.of("/dev/null"))).hasValue("it is a device, and must be a file");
         assertThat(Hindrance.toFolder(Path.of("/dev/null/a"))).hasValue("/dev/null is a device, and must be a folder");
     }
+
+    @Test
+    void aLinkThatLeadsToNothingIsCalledThat() throws IOException {
+        Path loop = folder.resolve("loop");
+        Files.createSymbolicLink(loop, loop);
+        Path nowhere = Files.createSymbolicLink(folder.resolve("nowhere"), folder.resolve("gone"));
+
+        assertThat(Hindrance.toFile(loop)).hasValue("it is a link that leads back to itself");
+        assertThat(Hindrance.toFolder(nowhere)).hasValue("it is a link that leads nowhere");
+    }
 }

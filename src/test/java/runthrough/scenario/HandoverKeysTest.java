@@ -86,6 +86,16 @@ class HandoverKeysTest {
                 .singleElement()
                 .asString()
                 .contains("line.yaml:7:", "has 501 items; at most 500 are read");
+        for (String priced : List.of("levers", "alternatives")) {
+            assertThat(problems("money: {" + priced + ": {"
+                            + IntStream.range(0, 501)
+                                    .mapToObj(i -> "a" + i + ": {price: 1}")
+                                    .collect(Collectors.joining(", "))
+                            + "}}\n"))
+                    .as(priced)
+                    .anySatisfy(problem -> assertThat(problem.toString()).contains("has 501 entries; at most 500"))
+                    .hasSizeLessThan(6);
+        }
     }
 
     @Test

@@ -133,17 +133,34 @@ class ServedAnswersTest extends ServedPage {
 
     @Test
     void aMapOverWhatIsNotThereIsRefused() throws IOException, InterruptedException {
-        String id = ask(
-                        "/api/job/map",
-                        body(shipped("tube-line")).put("x", "rated-speed").put("y", "no.such"))
-                .get("id")
-                .asText();
+        assertThat(failure(
+                        "map",
+                        body(shipped("tube-line")).put("x", "rated-speed").put("y", "no.such")))
+                .contains("no.such");
+    }
+
+    private static String failure(String kind, ObjectNode body) throws IOException, InterruptedException {
+        JsonNode begun = ask("/api/job/" + kind, body);
         JsonNode state;
         do {
-            state = ask("/api/job", JSON.createObjectNode().put("id", id));
+            state = ask("/api/job", begun);
+            assertThat(state.get("result").isNull()).as(state.toString()).isTrue();
         } while (state.get("failed").isNull());
+        return state.get("failed").asText();
+    }
 
-        assertThat(state.get("failed").asText()).contains("no.such");
+    /** As the command compare does: what is misspelt is not left out without a word. */
+    @ParameterizedTest
+    @ValueSource(strings = {"compare", "document"})
+    void alternativesThatAreWrongAreNotLeftOut(String kind) throws IOException, InterruptedException {
+        String text = shipped("tube-line")
+                .replaceFirst("alternatives:", "alternatives:\n  misspelt: {entry.top-sped: 100 m/min}");
+
+        assertThat(failure(kind, body(text)))
+                .contains("line ", "alternative \"misspelt\": entry.top-sped", "Did you mean entry.top-speed?");
+        assertThat(worth(body(text)).get("notes").toString())
+                .contains("entry.top-sped")
+                .doesNotContain("no other ways");
     }
 
     /** The figures that people repeat stand in the tables of the document, whatever their headings are. */

@@ -14,7 +14,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
-import org.jfree.chart.annotations.XYShapeAnnotation;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import runthrough.chart.Chart;
@@ -112,7 +111,7 @@ public final class MapChart {
         List<LegendItem> items = new ArrayList<>();
         for (ShareBands.Band band : ShareBands.of(map.target())) {
             Shape area = area(map.shares(), band.from());
-            plot.addAnnotation(new XYShapeAnnotation(area, null, null, band.colour()));
+            plot.addAnnotation(ShapeAnnotation.area(area, band.colour()));
             items.add(0, ChartStyle.box(band.name(), band.colour()));
         }
         items.forEach(legend::add);
@@ -149,7 +148,7 @@ public final class MapChart {
     private void hatch(Shape area, boolean rises, Color colour) {
         Path2D lines = Hatching.of(
                 area, plot.getDomainAxis().getRange(), plot.getRangeAxis().getRange(), rises);
-        plot.addAnnotation(new XYShapeAnnotation(lines, Palette.THIN, colour, null));
+        plot.addAnnotation(ShapeAnnotation.line(lines, Palette.THIN, colour));
     }
 
     /** All squares where {@code field} is at least {@code level}; whole ones that stand side by side as one. */
@@ -260,8 +259,8 @@ public final class MapChart {
     private void draw(List<Segment> contour, BasicStroke stroke, Color colour) {
         Path2D path = new Path2D.Double();
         Chains.of(contour).forEach(line -> line(path, line));
-        plot.addAnnotation(new XYShapeAnnotation(path, HALO, Color.WHITE, null));
-        plot.addAnnotation(new XYShapeAnnotation(path, stroke, colour, null));
+        plot.addAnnotation(ShapeAnnotation.line(path, HALO, Color.WHITE));
+        plot.addAnnotation(ShapeAnnotation.line(path, stroke, colour));
     }
 
     private void own() {

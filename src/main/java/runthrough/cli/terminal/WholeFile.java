@@ -2,8 +2,6 @@ package runthrough.cli.terminal;
 
 import java.io.IOException;
 import java.io.Writer;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -46,7 +44,7 @@ public record WholeFile(Path named, String option) {
         try {
             write(text, target);
         } catch (IOException e) {
-            throw refused(why(e));
+            throw refused(Hindrance.words(e));
         }
     }
 
@@ -61,15 +59,6 @@ public record WholeFile(Path named, String option) {
         } finally {
             staging.drop();
         }
-    }
-
-    private static String why(IOException failure) {
-        if (failure instanceof AccessDeniedException) {
-            return "no permission";
-        }
-        return failure instanceof FileSystemException system && system.getReason() != null
-                ? system.getReason()
-                : String.valueOf(failure.getMessage());
     }
 
     private BadInputException refused(String why) {

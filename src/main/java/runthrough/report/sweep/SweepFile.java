@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import runthrough.folder.Hindrance;
 import runthrough.report.sweep.SweepLines.Stamp;
 import runthrough.report.write.ExclusiveFile;
 import runthrough.report.write.ReportFolderException;
@@ -47,7 +48,7 @@ public final class SweepFile implements AutoCloseable {
             return opened;
         } catch (IOException e) {
             throw new ReportFolderException(
-                    file + " cannot be written (" + e.getMessage() + "). Name another file with --out.", e);
+                    file + " cannot be written (" + Hindrance.words(e) + "). Name another file with --out.", e);
         } finally {
             ExclusiveFile.close(open);
         }

@@ -3,6 +3,7 @@ package runthrough.report.verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import runthrough.handcalc.CoherentUnits;
 import runthrough.handcalc.Step;
 import runthrough.handcalc.Term;
@@ -12,6 +13,7 @@ import runthrough.report.Cell.Style;
 /** Formulas as they are set in print: powers raised, indices lowered, proper signs. */
 final class FormulaText {
     private static final String PLACE = "{}";
+    private static final Pattern SQUARED = Pattern.compile("\\^2");
 
     private FormulaText() {}
 
@@ -65,7 +67,7 @@ final class FormulaText {
     /** Operators as in print; {@code ^2} becomes a raised 2. */
     private static List<Piece> signs(String text) {
         List<Piece> pieces = new ArrayList<>();
-        String[] parts = text.split("\\^2", -1);
+        String[] parts = SQUARED.split(text, -1);
         for (int i = 0; i < parts.length; i++) {
             if (i > 0) {
                 pieces.add(new Piece("2", Style.RAISED));

@@ -1,6 +1,8 @@
 package runthrough.report.write;
 
+import java.util.List;
 import java.util.Map;
+import runthrough.chart.Chart;
 import runthrough.report.Answer;
 import runthrough.report.KeptTogether;
 
@@ -10,7 +12,10 @@ public final class HtmlWriter {
 
     /** The whole document. */
     public static String render(Answer answer) {
-        return Templates.render("answer", Map.of("page", answer));
+        // They take longest, and are drawn on all processors.
+        List<String> drawn =
+                answer.body().charts().parallelStream().map(Chart::svg).toList();
+        return Templates.render("answer", Map.of("page", answer, "drawn", drawn));
     }
 
     /** A text in which no line ends between a number and its unit. */

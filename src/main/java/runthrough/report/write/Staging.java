@@ -11,9 +11,11 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.regex.Pattern;
 import runthrough.folder.FolderLock;
+import runthrough.folder.Hindrance;
 import runthrough.folder.TemporaryFolder;
 
 /**
@@ -22,7 +24,6 @@ import runthrough.folder.TemporaryFolder;
  */
 public final class Staging {
     private static final int TRIES = 1000;
-    private static final int MOST_LINKS = 40;
 
     /** Within the folder: what is made, and what it replaces, kept until all is in place. */
     private static final String NEW = "new";
@@ -65,8 +66,9 @@ public final class Staging {
             throw new FileSystemException(
                     folder.toString(), null, "it is the root of all files, and must be a folder within it");
         }
-        if (Files.isSymbolicLink(folder) && !Files.exists(folder)) {
-            throw new FileSystemException(folder.toString(), null, "it is a link that leads " + end(folder));
+        Optional<String> hindrance = Hindrance.ofLink(folder);
+        if (hindrance.isPresent()) {
+            throw new FileSystemException(folder.toString(), null, hindrance.get());
         }
         String name = "." + folder.getFileName() + ".part";
         List<Path> made = new ArrayList<>();
@@ -89,14 +91,6 @@ public final class Staging {
             Files.createDirectory(folder);
             made.add(0, folder);
         }
-    }
-
-    private static String end(Path link) throws IOException {
-        Path end = link;
-        for (int links = 0; links < MOST_LINKS && Files.isSymbolicLink(end); links++) {
-            end = end.resolveSibling(Files.readSymbolicLink(end));
-        }
-        return Files.isSymbolicLink(end) ? "back to itself" : "nowhere";
     }
 
     private static void finishDead(Path parent, String name, Path folder) {

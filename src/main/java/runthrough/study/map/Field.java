@@ -51,7 +51,7 @@ public final class Field {
 
     /** Exactly the nearer one at an end, even when the other is NaN. */
     private static double between(double one, double other, double part) {
-        return part == 0 ? one : part == 1 ? other : one + part * (other - one);
+        return part == 0 || one == other ? one : part == 1 ? other : one + part * (other - one);
     }
 
     /** The outline of the part of the square above and to the right of a point where the number is at least {@code level}. */
@@ -127,8 +127,16 @@ public final class Field {
         if (swapped) {
             return crossing(other, here, one, there, level);
         }
-        double part = (level - there) / (here - there);
+        double part = part(there, here, level);
         return new Position(one.x() + part * (other.x() - one.x()), one.y() + part * (other.y() - one.y()));
+    }
+
+    /** How far on the way from {@code there} to {@code here} the number passes {@code level}; an endless one is far from any level. */
+    private static double part(double there, double here, double level) {
+        if (Double.isInfinite(there)) {
+            return Double.isInfinite(here) ? 0.5 : 1;
+        }
+        return Double.isInfinite(here) ? 0 : (level - there) / (here - there);
     }
 
     /** The share of the map, by area, where the number is at least {@code level}, in [0, 1]. */
@@ -171,7 +179,7 @@ public final class Field {
             double next = step < 0 ? Math.max(edge, Math.ceil(position) - 1) : Math.min(edge, Math.floor(position) + 1);
             double there = stepX != 0 ? at(next, from.y()) : at(from.x(), next);
             if (here >= level != there >= level && !Double.isNaN(there)) {
-                return OptionalDouble.of(position + (level - here) / (there - here) * (next - position));
+                return OptionalDouble.of(position + part(here, there, level) * (next - position));
             }
             here = there;
             position = next;

@@ -20,7 +20,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class WholeRequests extends Handler.Wrapper {
     private static final int REQUEST_TIMEOUT = 408;
-    private static final int TOO_LARGE = 413;
+    /** The status of a request that is. */
+    public static final int TOO_LARGE = 413;
+
     private static final int NO_REQUEST = 400;
 
     private final int largest;
@@ -63,7 +65,7 @@ public final class WholeRequests extends Handler.Wrapper {
                     response,
                     callback,
                     isBroken ? NO_REQUEST : TOO_LARGE,
-                    isBroken ? "The request broke off." : "The request is larger than " + largest + " bytes.");
+                    isBroken ? "The request broke off." : tooLarge(largest));
             return;
         }
         try {
@@ -73,6 +75,12 @@ public final class WholeRequests extends Handler.Wrapper {
         } catch (Exception e) {
             callback.failed(e);
         }
+    }
+
+    /** Why a request of more than {@code largest} bytes is not read. */
+    public static String tooLarge(int largest) {
+        return "The request is larger than " + largest / 1_000_000
+                + " MB. Make the scenario or its tables shorter, or use the command line.";
     }
 
     /** A request with its content. */

@@ -33,6 +33,24 @@ class FieldTest {
         assertThat(plane.at(1.25, 0.5)).isCloseTo(1.75, within(1e-12));
     }
 
+    /** A coil that never ends leaves an endless margin: the level is passed where the number ends. */
+    @Test
+    void anEndlessNumberIsFarFromAnyLevel() {
+        Field right = field(3, 2, (x, y) -> x == 2 ? Double.POSITIVE_INFINITY : -1);
+        Field left = field(3, 2, (x, y) -> x == 0 ? Double.NEGATIVE_INFINITY : 1);
+        Field both = field(2, 2, (x, y) -> x == 0 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY);
+
+        assertThat(right.contour(0))
+                .allMatch(piece -> piece.from().x() == 1 && piece.to().x() == 1);
+        assertThat(right.shareOfAtLeast(0)).isEqualTo(0.5);
+        assertThat(left.contour(0))
+                .allMatch(piece -> piece.from().x() == 1 && piece.to().x() == 1);
+        assertThat(left.shareOfAtLeast(0)).isEqualTo(0.5);
+        assertThat(both.contour(0)).isNotEmpty().allMatch(piece -> piece.from().x() == 0.5);
+        assertThat(right.passing(new Position(0, 0), 1, 0, 0)).hasValue(1);
+        assertThat(right.at(1.5, 0.5)).isEqualTo(Double.POSITIVE_INFINITY);
+    }
+
     @Test
     void neighbouringSquaresAgreeWhereTheContourPassesBetweenThem() {
         Field curved = field(6, 6, (x, y) -> Math.sin(x) + 0.37 * y * y);
