@@ -35,6 +35,9 @@ final class LineRun implements Watched, CoilChangeEvents, ChangeWork.Events {
     /** Relative; a coil of exactly the length needed is long enough. */
     private static final double ROUNDING = 1e-12;
 
+    /** A property of the virtual machine with which tests have every event taken, which gives the same to the last bit. */
+    private static final String EVENT_BY_EVENT = "runthrough.event-by-event";
+
     private final Line line;
     private final RunPlan plan;
     private final EventCalendar calendar = new EventCalendar(this);
@@ -58,7 +61,7 @@ final class LineRun implements Watched, CoilChangeEvents, ChangeWork.Events {
         this.plan = plan;
         recorder = new Recorder(detail);
         // Elements of work and breakpoints are recorded event by event.
-        ordinaryAtOnce = !detail.keepsWork() && !line.practice().isOneStrip();
+        ordinaryAtOnce = !detail.keepsWork() && !line.practice().isOneStrip() && !Boolean.getBoolean(EVENT_BY_EVENT);
         feed = new CoilFeed(line, numbers);
         state = new LineState(line);
         statistics = new RunStatistics(line, state, detail, eye);
