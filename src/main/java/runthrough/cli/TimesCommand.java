@@ -73,21 +73,21 @@ final class TimesCommand implements Callable<Integer> {
     @Option(
             names = "--allowance",
             paramLabel = "SHARE",
-            converter = QuantityConverter.Part.class,
+            converter = QuantityConverter.Allowance.class,
             description = "Print standard times, too: basic times with this allowance added; goes with --basic-times.")
     private @Nullable Double allowance;
 
     @Option(
             names = "--confidence",
             paramLabel = "SHARE",
-            converter = QuantityConverter.Target.class,
+            converter = QuantityConverter.Within.class,
             description = "Confidence of the number of observations; 95.45%% by default.")
     private @Nullable Double confidence;
 
     @Option(
             names = "--precision",
             paramLabel = "SHARE",
-            converter = QuantityConverter.Target.class,
+            converter = QuantityConverter.Within.class,
             description = "Its precision as a share of the mean, to either side; 5%% by default.")
     private @Nullable Double precision;
 

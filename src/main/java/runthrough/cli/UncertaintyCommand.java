@@ -30,14 +30,14 @@ final class UncertaintyCommand extends StudyCommand {
     @Option(
             names = "--precision",
             paramLabel = "SHARE",
-            converter = QuantityConverter.Target.class,
+            converter = QuantityConverter.Within.class,
             description = "How well the share is to be known, either way; 1%% by default.")
     private @Nullable Double precision;
 
     @Option(
             names = "--capacity-precision",
             paramLabel = "SHARE",
-            converter = QuantityConverter.Target.class,
+            converter = QuantityConverter.Within.class,
             description = "How well the capacity is to be known, as a part of it, either way; 5%% by default.")
     private @Nullable Double capacityPrecision;
 

@@ -27,7 +27,7 @@ final class AlternativesReader {
     private final ScenarioFile file;
     private final List<Setting> settings;
     private final Raw.Mapping root;
-    private final List<Problem> problems = new ArrayList<>();
+    private final Problems problems = new Problems();
     private final List<AlternativesReading.Refused> refusals = new ArrayList<>();
     private final List<Problem> warnings = new ArrayList<>();
 
@@ -40,12 +40,20 @@ final class AlternativesReader {
 
     AlternativesReading read(ScenarioReading.Accepted written) {
         List<Alternative> all = new ArrayList<>(List.of(Alternative.asWritten(written.request())));
-        named(root).forEach(one -> read(one, written).ifPresent(all::add));
+        int unread = 0;
+        for (AlternativeKeys.Written one : named(root)) {
+            if (problems.isFull()) {
+                unread++;
+            } else {
+                read(one, written).ifPresent(all::add);
+            }
+        }
         checkNames();
         String today = root.find(ScenarioKeys.TODAY.name())
                 .map(raw -> raw.shown().strip())
                 .orElse(Alternative.AS_WRITTEN);
-        return new AlternativesReading(all, today, sorted(problems), refusals, sorted(warnings));
+        return new AlternativesReading(
+                all, today, problems.errors(), problems.further() + unread > 0, refusals, sorted(warnings));
     }
 
     /**
@@ -53,6 +61,9 @@ final class AlternativesReader {
      */
     List<Problem> problems(ScenarioReading.Refused written) {
         for (AlternativeKeys.Written one : named(root)) {
+            if (problems.isFull()) {
+                break;
+            }
             if (one.settings().stream().allMatch(this::isWritten)) {
                 tellOfNoChange(one);
             }
@@ -60,10 +71,10 @@ final class AlternativesReader {
             refused(reading(one)).stream()
                     .filter(problem -> written.problems().stream().noneMatch(known -> isOfSame(known, problem)))
                     .filter(problem -> !astray.contains(place(problem)))
-                    .forEach(problem -> problems.add(named(problem, one)));
+                    .forEach(problem -> problems.error(named(problem, one)));
         }
         checkNames();
-        return sorted(problems);
+        return problems.errors();
     }
 
     private static List<Problem> refused(ScenarioReading reading) {
@@ -99,7 +110,7 @@ final class AlternativesReader {
             List<Problem> named = refused.problems().stream()
                     .map(problem -> named(problem, one))
                     .toList();
-            problems.addAll(named);
+            named.forEach(problems::error);
             if (refused.described()) {
                 refusals.add(new AlternativesReading.Refused(one.name(), why(refused), named));
             }
@@ -117,7 +128,7 @@ final class AlternativesReader {
     }
 
     private void tellOfNoChange(AlternativeKeys.Written one) {
-        problems.add(Problem.at(
+        problems.error(Problem.at(
                 one.place(),
                 ScenarioKeys.ALTERNATIVES.name() + "." + one.name(),
                 "",
@@ -205,9 +216,11 @@ final class AlternativesReader {
             return;
         }
         List<String> names = known.get();
-        problems.addAll(new PricedAlternatives(root, names).problems(today, isLeftOut(ScenarioKeys.TODAY)));
+        new PricedAlternatives(root, names)
+                .problems(today, isLeftOut(ScenarioKeys.TODAY))
+                .forEach(problems::error);
         today.filter(name -> !names.contains(name))
-                .ifPresent(name -> problems.add(Problem.at(
+                .ifPresent(name -> problems.error(Problem.at(
                         given.orElseThrow().place(),
                         ScenarioKeys.TODAY.name(),
                         name,

@@ -11,6 +11,7 @@ import runthrough.scenario.source.Problem;
  *     run
  * @param today name of the one that the others are compared with
  * @param problems all that is wrong, in the order of files, lines and columns; each names its alternative
+ * @param isCut whether there is more than these, so that alternatives after them were not read
  * @param refused those that describe a line that cannot be run; their problems are among the others
  * @param warnings what the user should know besides, but for what holds for the scenario as written
  */
@@ -18,6 +19,7 @@ public record AlternativesReading(
         List<Alternative> alternatives,
         String today,
         List<Problem> problems,
+        boolean isCut,
         List<Refused> refused,
         List<Problem> warnings) {
 

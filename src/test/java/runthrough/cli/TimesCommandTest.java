@@ -54,6 +54,16 @@ class TimesCommandTest {
     }
 
     @Test
+    void sharesThatAreNoneAreRefused() {
+        assertThat(session.run("times", "sheet.csv", "--allowance", "-5%").err())
+                .contains("--allowance = -5%; must be at least 0 % and at most 100 %.");
+        for (String option : List.of("--confidence", "--precision")) {
+            assertThat(session.run("times", "sheet.csv", option, "100%").err())
+                    .contains(option + " = 100%; must be more than 0 % and less than 100 %. Write it like 95%.");
+        }
+    }
+
+    @Test
     void theFragmentIsAPartOfAScenario() throws IOException {
         session.run("times", "sheet.csv", "--no-report", "--fragment", "work.yaml", "--timed", "2 March\nfirst: shift");
         String fragment = Files.readString(folder.resolve("work.yaml"));

@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -73,6 +75,24 @@ class AlternativesTest {
         assertThat(third.request().line().entry().uncoilers()).isEqualTo(3);
         Alternative rethread = reading.alternatives().get(2);
         assertThat(rethread.request().line().practice()).isInstanceOf(Practice.Rethread.class);
+    }
+
+    /** Of 500 alternatives with 50 slips each 100 are shown, and the others are not looked for. */
+    @Test
+    void moreProblemsThanAnybodyMendsAreCut() {
+        String slips =
+                IntStream.range(0, 50).mapToObj(i -> "no.such" + i + ": 1").collect(Collectors.joining(", "));
+        String all = IntStream.range(0, 500)
+                .mapToObj(i -> "a" + i + ": {" + slips + "}")
+                .collect(Collectors.joining(", "));
+
+        AlternativesReading cut = read("alternatives: {" + all + "}");
+        AlternativesReading whole = read("alternatives: {a: {" + slips + "}, b: {" + slips + "}}");
+
+        assertThat(cut.problems()).hasSize(100);
+        assertThat(cut.isCut()).isTrue();
+        assertThat(whole.problems()).hasSize(100);
+        assertThat(whole.isCut()).isFalse();
     }
 
     @Test

@@ -43,6 +43,40 @@ public abstract class QuantityConverter implements ITypeConverter<Double> {
         }
     }
 
+    /** A confidence or a precision: more than nothing and less than all. */
+    public static final class Within extends QuantityConverter {
+        Within() {
+            super(Dimension.SHARE);
+        }
+
+        @Override
+        public Double convert(String text) {
+            double share = super.convert(text);
+            if (!(share > 0 && share < 1)) {
+                throw new TypeConversionException(
+                        text + "; must be more than 0 % and less than 100 %. Write it like 95%.");
+            }
+            return share;
+        }
+    }
+
+    /** What is added to a basic time for rest and the like. */
+    public static final class Allowance extends QuantityConverter {
+        Allowance() {
+            super(Dimension.SHARE);
+        }
+
+        @Override
+        public Double convert(String text) {
+            double share = super.convert(text);
+            if (!(share >= 0 && share <= 1)) {
+                throw new TypeConversionException(
+                        text + "; must be at least 0 % and at most 100 %. Give what is added for rest, such as 12%.");
+            }
+            return share;
+        }
+    }
+
     /** A part of a whole. */
     public static final class Part extends QuantityConverter {
         Part() {
