@@ -8,19 +8,19 @@ import runthrough.simulation.motion.LineMotion.Reached;
  * fills at its highest speed, slows to arrive with a full accumulator, and is matched until the next coil change starts. Each stretch
  * is the same arithmetic as from event to event, to the last bit; what is saved is to ask for all that could come instead.
  *
- * <p>Its conditions, all of which hold to the end of it, with the rules by which anything else would come, and who is asked:
+ * <p>Its conditions, all of which hold to the end of it, and who is asked; DEVELOPERS names the rules that they come from:
  *
  * <ul>
- *   <li>there is an accumulator, the entry ramps and does not creep: ENTRY-14 and not ENTRY-15 (here)
+ *   <li>there is an accumulator, the entry ramps and does not creep (here)
  *   <li>the process has its rated speed, and no strip, downtime, break, joint passage or slowing holds it; nor does it still lose
- *       metres: PROC-2, PROC-4, PROC-7, DOWN-1, BREAK-2 ({@link LineMotion#isOrdinary})
- *   <li>the level stays above what starves the process or slows it: PROC-3, PROC-7 ({@link LevelWatch#staysAbove})
- *   <li>nothing in the calendar comes before the end of a stretch: ORDER-3, ORDER-4, ORDER-13 ({@link LineMotion#passes})
- *   <li>no joint reaches the process, and no tail leaves its uncoiler, before that: ORDER-5, ORDER-12 ({@link LineMotion#passes})
- *   <li>there are people enough for the joint and the preparation at once, and nothing waits or is put down: CREW-2, CREW-4,
- *       CREW-7 ({@code ChangeWork.isOrdinary}, asked by the run before each coil change)
- *   <li>the stretches come in their order: the tail stops (ENTRY-14, ENTRY-20), the entry speeds up and fills (ENTRY-21, ENTRY-3),
- *       settles at the capacity (ENTRY-4), is matched (ENTRY-9), and is so until T0 (here)
+ *       metres ({@link LineMotion#isOrdinary})
+ *   <li>the level stays above what starves the process or slows it ({@link LevelWatch#staysAbove})
+ *   <li>nothing in the calendar comes before the end of a stretch ({@link LineMotion#passes})
+ *   <li>no joint reaches the process, and no tail leaves its uncoiler, before that ({@link LineMotion#passes})
+ *   <li>there are people enough for the joint and the preparation at once, and nothing waits or is put down ({@code
+ *       ChangeWork.isOrdinary}, asked by the run before each coil change)
+ *   <li>the stretches come in their order: the tail stops, the entry speeds up and fills, settles at the capacity, is matched, and is so
+ *       until T0 (here)
  * </ul>
  *
  * <p>Where one fails, the line stands where the last stretch ended, and the events take over. The stretches are decided by {@link
