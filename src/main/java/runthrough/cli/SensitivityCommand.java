@@ -5,7 +5,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.TypeConversionException;
 import runthrough.cli.option.QuantityConverter;
 import runthrough.cli.option.WholeNumber;
 import runthrough.cli.terminal.Environment;
@@ -89,17 +88,10 @@ final class SensitivityCommand extends StudyCommand {
     /** A part of a value. */
     static final class Usual extends QuantityConverter {
         Usual() {
-            super(Dimension.SHARE);
-        }
-
-        @Override
-        public Double convert(String text) {
-            double share = super.convert(text);
-            if (!(share > 0 && share < 1)) {
-                throw new TypeConversionException(
-                        text + "; must be more than 0 % and less than 100 %. Give a part of the value, such as 10%.");
-            }
-            return share;
+            super(
+                    Dimension.SHARE,
+                    QuantityConverter::isWithin,
+                    "must be more than 0 % and less than 100 %. Give a part of the value, such as 10%.");
         }
     }
 

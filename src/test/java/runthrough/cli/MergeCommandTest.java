@@ -17,15 +17,6 @@ import runthrough.cli.terminal.ExitCode;
 
 /** {@code merge}: what several machines have made of one sweep, put together. */
 class MergeCommandTest {
-    private static final String[] NINE = {
-        "sweep",
-        "marginal.yaml",
-        "--vary",
-        "joint-cycle-time=60s,80s,100s",
-        "--vary",
-        "entry.top-speed=100m/min..140m/min:3"
-    };
-
     /** Of times that were observed, at two speeds of the process and three capacities. */
     private static final String[] SIX = {
         "sweep", "measured.yaml", "--vary", "process.speed=58m/min,62m/min", "--vary", "usable-capacity=70m..90m:3"
@@ -61,9 +52,9 @@ class MergeCommandTest {
     @ParameterizedTest
     @ValueSource(strings = {"json", "csv"})
     void shardsPutTogetherAreTheBytesOfOneMachine(String format) throws IOException {
-        sweep(NINE, "--format", format, "--out", "whole");
+        sweep(Session.NINE, "--format", format, "--out", "whole");
         for (String part : List.of("1", "2", "3", "4")) {
-            sweep(NINE, "--format", format, "--shard", part + "/4", "--out", "part-" + part);
+            sweep(Session.NINE, "--format", format, "--shard", part + "/4", "--out", "part-" + part);
         }
 
         Session.Done done = session.run("merge", "part-3", "part-1", "part-4", "part-2");
@@ -77,9 +68,9 @@ class MergeCommandTest {
     @Test
     void whatIsForeignDamagedDoubledOrMissingIsRefused() throws IOException {
         for (String part : List.of("1", "2", "3")) {
-            sweep(NINE, "--shard", part + "/3", "--out", "part-" + part);
+            sweep(Session.NINE, "--shard", part + "/3", "--out", "part-" + part);
         }
-        sweep(NINE, "--seed", "8", "--shard", "3/3", "--out", "foreign");
+        sweep(Session.NINE, "--seed", "8", "--shard", "3/3", "--out", "foreign");
         session.write("damaged", read("part-3").replaceFirst("\"stopped\":", "\"stopped\":1"));
 
         assertThat(refusal("part-1", "part-2", "foreign"))

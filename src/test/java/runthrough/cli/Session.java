@@ -37,6 +37,16 @@ public final class Session {
     /** The same with joints of six times that were observed. */
     static final String MEASURED = LINE.replace("60 s}", "{observed: [50 s, 58 s, 61 s, 70 s, 74 s, 96 s]}}");
 
+    /** A sweep of nine cases of {@link #MARGINAL}. */
+    static final String[] NINE = {
+        "sweep",
+        "marginal.yaml",
+        "--vary",
+        "joint-cycle-time=60s,80s,100s",
+        "--vary",
+        "entry.top-speed=100m/min..140m/min:3"
+    };
+
     private final Path folder;
     private final Map<String, String> variables = new HashMap<>();
     private boolean terminal;

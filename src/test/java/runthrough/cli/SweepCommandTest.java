@@ -25,15 +25,6 @@ import runthrough.report.write.ExclusiveFile;
 
 /** {@code sweep}: a line for each case. */
 class SweepCommandTest {
-    private static final String[] NINE = {
-        "sweep",
-        "marginal.yaml",
-        "--vary",
-        "joint-cycle-time=60s,80s,100s",
-        "--vary",
-        "entry.top-speed=100m/min..140m/min:3"
-    };
-
     @TempDir
     private Path folder;
 
@@ -46,7 +37,7 @@ class SweepCommandTest {
 
     private Session.Done nine(String... more) {
         return session.run(
-                Stream.concat(Arrays.stream(NINE), Arrays.stream(more)).toArray(String[]::new));
+                Stream.concat(Arrays.stream(Session.NINE), Arrays.stream(more)).toArray(String[]::new));
     }
 
     private static List<JsonNode> lines(Session.Done done) {

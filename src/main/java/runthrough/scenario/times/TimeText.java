@@ -21,6 +21,9 @@ record TimeText(boolean decimalComma) {
     /** Nobody times a work element of a coil change for longer than a day (s). */
     private static final double LONGEST = 86_400;
 
+    /** What is shorter was no work, and its logarithm would tear every fit (s). */
+    private static final double SHORTEST = 1e-6;
+
     private static final Pattern GAP = Pattern.compile("[-\u2010-\u2015]?");
     private static final Pattern NEGATIVE = Pattern.compile("[-\u2212].*[0-9].*");
     private static final Pattern MINUTES = Pattern.compile("([0-9]+):([0-9]{1,2}(?:\\.[0-9]+)?)");
@@ -138,6 +141,9 @@ record TimeText(boolean decimalComma) {
     }
 
     private static Cell inADay(double seconds) {
+        if (seconds > 0 && seconds < SHORTEST) {
+            return new Unreadable("is shorter than a microsecond", "Check the unit of the column and the cell.");
+        }
         return seconds <= LONGEST
                 ? new Seconds(seconds)
                 : new Unreadable("is longer than a day", "Check the unit of the column and the cell.");

@@ -223,6 +223,7 @@ class TimeSheetReaderTest {
                 "12:01:23 AM | must be a time, such as 83, 83 s, 1:23, 0:01:23.5 or 1.38 min, or blank. Correct the cell, or"
                         + " leave it blank if the element was not timed.",
                 "90000 | is longer than a day. Check the unit of the column and the cell.",
+                "1e-90 s | is shorter than a microsecond. Check the unit of the column and the cell.",
                 "83 mm | mm is a unit of length, not of time; allowed are ms, s, min, h, d. Write it like 90 s or 1.5 min.",
                 "83\" | unknown unit \"\"\"; allowed for time are ms, s, min, h, d. Write it like 90 s or 1.5 min.",
                 "83 sec | unknown unit \"sec\"; allowed for time are ms, s, min, h, d. Write s.",
