@@ -141,6 +141,8 @@ record CourseView(
         List<Trace.Point> points =
                 Arrays.stream(places).mapToObj(trace.points()::get).toList();
         PassedStrip strip = new PassedStrip(trace);
+        double[] entered = strip.entered();
+        double[] processed = strip.processed();
         CoilChange work = request.line().change();
         return new CourseView(
                 shown.replication(),
@@ -154,14 +156,14 @@ record CourseView(
                 column(points, Trace.Point::processSpeed),
                 column(points, Trace.Point::processAcceleration),
                 column(points, Trace.Point::remaining),
-                Arrays.stream(places).mapToDouble(i -> strip.entered()[i]).toArray(),
-                Arrays.stream(places).mapToDouble(i -> strip.processed()[i]).toArray(),
+                Arrays.stream(places).mapToDouble(i -> entered[i]).toArray(),
+                Arrays.stream(places).mapToDouble(i -> processed[i]).toArray(),
                 column(points, Trace.Point::ratedSpeed),
                 points.stream().map(point -> word(point.entryState())).toArray(String[]::new),
                 processWords(request, run, places),
                 changes.stream().map(ChangeView::of).toList(),
                 JointView.of(request.line(), run.changes(), trace, strip).stream()
-                        .filter(joint -> joint.past() > strip.processed()[places[0]])
+                        .filter(joint -> joint.past() > processed[places[0]])
                         .toList(),
                 run.work().stream()
                         .filter(record -> !(record.end() < from))
