@@ -13,9 +13,12 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A folder of our own within that for temporary files. It is locked as long as the program lives; what programs that were killed
- * have left of the same name is removed when a new one is made.
+ * have left is removed when a new one is made.
  */
 public final class TemporaryFolder implements AutoCloseable {
+    /** As all of ours are called; that one is locked sets it apart from folders of others. */
+    private static final String OURS = "runthrough-*";
+
     private final Path path;
     private final FolderLock lock;
 
@@ -32,24 +35,24 @@ public final class TemporaryFolder implements AutoCloseable {
     /**
      * A new one.
      *
-     * @param name with which its own name begins
+     * @param name with which its own name begins: {@code runthrough-} and what it is for
      * @throws TemporaryFolderException where there is no room, or no permission
      */
     public static TemporaryFolder named(String name) {
         try {
             TemporaryFolder made = new TemporaryFolder(Files.createTempDirectory(name));
-            removeDead(made.path.toAbsolutePath().getParent(), name);
+            removeDead(made.path.toAbsolutePath().getParent());
             return made;
         } catch (IOException e) {
             throw new TemporaryFolderException(e);
         }
     }
 
-    private static void removeDead(@Nullable Path parent, String name) {
+    private static void removeDead(@Nullable Path parent) {
         if (parent == null) {
             return;
         }
-        try (DirectoryStream<Path> all = Files.newDirectoryStream(parent, name + "*")) {
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(parent, OURS)) {
             for (Path folder : all) {
                 if (FolderLock.isThere(folder) && FolderLock.isDead(folder)) {
                     delete(folder);

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import runthrough.plant.Distribution;
 import runthrough.simulation.random.Draws;
 import runthrough.study.OrderedRuns;
 import runthrough.study.StudyListener;
@@ -18,6 +19,9 @@ public final class FittingStudy {
     private static final int FEWEST_TO_FIT = 8;
 
     private static final int FEWEST_DIFFERENT = 5;
+    /** Of a mean or a standard deviation (s). */
+    private static final double LONGEST = 1e9;
+
     private static final int STREAMS_AN_ELEMENT = 2 * Family.values().length;
     private static final int FIRST_STREAM = 1;
 
@@ -77,9 +81,16 @@ public final class FittingStudy {
         return candidates;
     }
 
+    /** Whether a scenario takes it: times that lie orders of magnitude apart give spreads of centuries. */
+    private static boolean isSensible(Distribution fitted) {
+        return fitted.mean() <= LONGEST && fitted.sd() <= LONGEST;
+    }
+
     private Optional<Candidate> judge(
             Optional<FittedDistribution> distribution, ElementTimes times, Durations durations, int stream) {
-        return distribution.flatMap(
-                fitted -> ParametricBootstrap.judge(fitted, durations, times.step(), new Draws(seed, stream, 0)));
+        return distribution
+                .filter(fitted -> isSensible(fitted.distribution()))
+                .flatMap(fitted ->
+                        ParametricBootstrap.judge(fitted, durations, times.step(), new Draws(seed, stream, 0)));
     }
 }
