@@ -107,11 +107,11 @@ record AlternativeKeys() implements Shape<List<AlternativeKeys.Written>> {
                     context);
             return Optional.empty();
         }
-        if (entry.value() instanceof Raw.Mapping given && !Items.areFew(given, context)) {
-            return Optional.empty();
-        }
         if (!(entry.value() instanceof Raw.Mapping mapping)) {
             context.wrongShape(entry.value(), "values by their paths, such as {entry.uncoilers: 2}");
+            return Optional.empty();
+        }
+        if (!Items.areFew(mapping, context)) {
             return Optional.empty();
         }
         int before = context.problems().count();

@@ -98,7 +98,7 @@ final class AlternativesReader {
         return root.find(ScenarioKeys.ALTERNATIVES.name())
                 .filter(raw -> raw instanceof Raw.Mapping)
                 .map(raw -> (Raw.Mapping) raw)
-                .filter(mapping -> Items.areFew(mapping, Context.top(new Problems())))
+                .filter(Items::areFew)
                 .map(mapping -> AlternativeKeys.readable(
                         mapping, Context.top(new Problems()).at(ScenarioKeys.ALTERNATIVES)))
                 .orElse(List.of());

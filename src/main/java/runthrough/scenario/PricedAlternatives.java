@@ -3,11 +3,9 @@ package runthrough.scenario;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import runthrough.scenario.grammar.Context;
 import runthrough.scenario.grammar.Items;
 import runthrough.scenario.source.Nearest;
 import runthrough.scenario.source.Problem;
-import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
 
 /** Holds what a scenario gives prices for against the alternatives that it has, and against the one that it calls today. */
@@ -34,7 +32,7 @@ final class PricedAlternatives {
         Optional<Raw.Mapping> priced = root.findMapping(HandoverKeys.MONEY.name())
                 .flatMap(money -> money.findMapping(ScenarioKeys.ALTERNATIVES.name()))
                 .filter(prices -> !prices.entries().isEmpty())
-                .filter(prices -> Items.areFew(prices, Context.top(new Problems())));
+                .filter(Items::areFew);
         if (priced.isPresent() && today.isEmpty() && mustName) {
             problems.add(Problem.at(
                     priced.get().place(),

@@ -85,7 +85,7 @@ final class PricedLevers {
     private List<Raw.Entry> levers() {
         return root.findMapping(HandoverKeys.MONEY.name())
                 .flatMap(money -> money.findMapping(MoneyKeys.LEVERS.name()))
-                .filter(levers -> Items.areFew(levers, Context.top(new Problems())))
+                .filter(Items::areFew)
                 .map(Raw.Mapping::entries)
                 .orElse(List.of());
     }

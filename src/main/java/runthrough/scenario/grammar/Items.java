@@ -78,13 +78,17 @@ public record Items<T>(Shape<T> of, String what, int least, boolean mayBeSingle)
         return list.items().size() <= MOST;
     }
 
+    /** Whether {@code mapping}, whose keys are names of the user's own, has no more entries than a list may have items. */
+    public static boolean areFew(Raw.Mapping mapping) {
+        return mapping.entries().size() <= MOST;
+    }
+
     /** Whether {@code mapping}, whose keys are names of the user's own, has no more entries than a list may have items; if not, that is reported. */
     public static boolean areFew(Raw.Mapping mapping, Context context) {
-        int entries = mapping.entries().size();
-        if (entries > MOST) {
-            context.error(mapping, "has " + entries + " entries; at most " + MOST + " are read");
+        if (!areFew(mapping)) {
+            context.error(mapping, "has " + mapping.entries().size() + " entries; at most " + MOST + " are read");
         }
-        return entries <= MOST;
+        return areFew(mapping);
     }
 
     @Override
