@@ -74,7 +74,8 @@ public final class ChartFonts {
 
     /**
      * The folder in which the fonts lie as files, for Java reads them from nothing else, and what it is given in any other way it
-     * copies, and leaves behind when it is killed. The folder stays to the end of the program, and is made again when it is gone.
+     * copies, and leaves behind when it is killed. The folder stays to the end of the program. When it is gone, it is made again in its
+     * place: what Java keeps of a font, it reads on from there, and takes a letter that it cannot read for one without a width.
      *
      * <p>Beside them lies what keeps Java from asking the system for its fonts, which fails on a machine without fonts or
      * fontconfig, even for a font of our own. Java reads that property once, when it first handles a font.
@@ -87,7 +88,8 @@ public final class ChartFonts {
                         .allMatch(font -> Files.exists(earlier.get().resolve(font)))) {
             return earlier.get();
         }
-        TemporaryFolder made = TemporaryFolder.named("runthrough-fonts");
+        TemporaryFolder made =
+                earlier.map(TemporaryFolder::again).orElseGet(() -> TemporaryFolder.named("runthrough-fonts"));
         try {
             Path none = made.path().resolve("fontconfig.properties");
             Files.writeString(none, "version=1\nsequence.allfonts=default\n");

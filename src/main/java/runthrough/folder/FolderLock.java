@@ -2,16 +2,26 @@ package runthrough.folder;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Iterator;
+import java.util.Optional;
 
-/** Says of a folder whether somebody is at work in it: a file in it is locked as long as the run lives. */
+/**
+ * Says of a folder whether somebody is at work in it: a file in it is locked as long as the run lives. The file has the name of its
+ * program, for a program that opens and closes what it has locked itself lets go of it, on the systems that follow POSIX.
+ */
 public final class FolderLock implements AutoCloseable {
-    private static final String NAME = ".lock";
+    private static final String NAMES = ".lock";
+
+    /** No other program that lives, or has lived, has this one, in whatever container. */
+    private static final String NAME =
+            NAMES + "-" + ProcessHandle.current().pid() + "-" + Long.toHexString(System.nanoTime());
 
     /** Younger ones are left alone: their run may be about to lock them. */
     private static final Duration YOUNG = Duration.ofMinutes(1);
@@ -38,27 +48,38 @@ public final class FolderLock implements AutoCloseable {
 
     /** Whether there is a lock: it is the first file to be made, and the first to be removed. */
     public static boolean isThere(Path folder) {
-        return Files.exists(folder.resolve(NAME));
+        return fileIn(folder).isPresent();
+    }
+
+    private static Optional<Path> fileIn(Path folder) {
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, NAMES + "*")) {
+            Iterator<Path> found = files.iterator();
+            return found.hasNext() ? Optional.of(found.next()) : Optional.empty();
+        } catch (IOException | DirectoryIteratorException e) {
+            return Optional.empty();
+        }
     }
 
     /** Whether the run that made {@code folder} has ended without removing it, maybe before it locked its file. */
     public static boolean isDead(Path folder) {
-        Path file = folder.resolve(NAME);
+        Optional<Path> file = fileIn(folder);
         try {
-            boolean isThere = isThere(folder);
-            if (Files.getLastModifiedTime(isThere ? file : folder)
-                    .toInstant()
-                    .isAfter(Instant.now().minus(YOUNG))) {
+            if (isYoung(file.orElse(folder)) || file.equals(Optional.of(folder.resolve(NAME)))) {
                 return false;
             }
-            if (!isThere) {
-                return true;
-            }
-            try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
-                return channel.tryLock() != null;
-            }
-        } catch (IOException | OverlappingFileLockException e) {
+            return file.isEmpty() || isLetGo(file.get());
+        } catch (IOException e) {
             return false;
+        }
+    }
+
+    private static boolean isYoung(Path file) throws IOException {
+        return Files.getLastModifiedTime(file).toInstant().isAfter(Instant.now().minus(YOUNG));
+    }
+
+    private static boolean isLetGo(Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            return channel.tryLock() != null;
         }
     }
 

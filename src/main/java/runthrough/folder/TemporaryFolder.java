@@ -48,6 +48,20 @@ public final class TemporaryFolder implements AutoCloseable {
         }
     }
 
+    /**
+     * One that was ours and has been cleared away, wholly or in part, made again, empty.
+     *
+     * @throws TemporaryFolderException where there is no room, or no permission
+     */
+    public static TemporaryFolder again(Path path) {
+        try {
+            delete(path);
+            return new TemporaryFolder(Files.createDirectory(path));
+        } catch (IOException e) {
+            throw new TemporaryFolderException(e);
+        }
+    }
+
     private static void removeDead(@Nullable Path parent) {
         if (parent == null) {
             return;

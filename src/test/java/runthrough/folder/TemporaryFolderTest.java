@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Folders among the temporary files of the machine, where those of other programs and of programs that live are left alone. */
@@ -15,7 +16,7 @@ class TemporaryFolderTest {
     private static final String NAME = "runthrough-folder-test";
 
     @Test
-    void whatAProgramHasLeftThatWasKilledGoes_andWhatAnotherIsAtWorkInStays() throws IOException {
+    void whatAProgramHasLeftThatWasKilledGoes_andWhatAnotherIsAtWorkInStays() throws IOException, InterruptedException {
         Path left = Files.createTempDirectory(NAME);
         Files.writeString(Files.createDirectory(left.resolve("within")).resolve("file.csv"), "1");
         Path theirs = old(Files.createTempDirectory(NAME));
@@ -23,9 +24,10 @@ class TemporaryFolderTest {
         Files.createFile(young.resolve(".lock"));
         try (TemporaryFolder other = TemporaryFolder.named(NAME)) {
             old(Files.createFile(left.resolve(".lock")));
-            old(other.path().resolve(".lock"));
+            makeOneInAProcessOfItsOwn(other);
 
             TemporaryFolder.named(NAME).close();
+            makeOneInAProcessOfItsOwn(other);
 
             assertThat(left).doesNotExist();
             assertThat(other.path()).exists();
@@ -36,6 +38,30 @@ class TemporaryFolderTest {
         } finally {
             TemporaryFolder.delete(theirs);
             TemporaryFolder.delete(young);
+        }
+    }
+
+    private static void makeOneInAProcessOfItsOwn(TemporaryFolder other) throws IOException, InterruptedException {
+        Process another = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                        Another.class.getName(),
+                        other.path().toString())
+                .inheritIO()
+                .start();
+        assertThat(another.waitFor()).isZero();
+    }
+
+    /** A program that makes a folder, and removes what it takes for dead. It makes the lock of another old first: to do so is to open it. */
+    static final class Another {
+        private Another() {}
+
+        public static void main(String[] args) throws IOException {
+            try (Stream<Path> files = Files.list(Path.of(args[0]))) {
+                old(files.findFirst().orElseThrow());
+            }
+            TemporaryFolder.named(NAME).close();
         }
     }
 

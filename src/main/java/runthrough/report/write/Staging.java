@@ -30,8 +30,10 @@ public final class Staging {
 
     private static final String OLD = "old";
 
-    /** Behind the name of the folder, where several runs are at work. */
-    private static final Pattern NUMBER = Pattern.compile("\\d+$");
+    private static final String PART = ".part";
+
+    /** Behind {@link #PART}: runs that are at work for the same folder count from 1, below {@link #TRIES}. */
+    private static final String NUMBER = "([1-9]\\d{0,2})";
 
     private final Path root;
     private final Path path;
@@ -70,7 +72,7 @@ public final class Staging {
         if (hindrance.isPresent()) {
             throw new FileSystemException(folder.toString(), null, hindrance.get());
         }
-        String name = "." + folder.getFileName() + ".part";
+        String name = "." + folder.getFileName() + PART;
         List<Path> made = new ArrayList<>();
         try {
             makeParents(parent, made);
@@ -189,7 +191,8 @@ public final class Staging {
     /** That of a run whose files are in {@code root}. */
     private static Turn turn(Path root) throws IOException {
         String name = String.valueOf(root.getFileName());
-        return Turn.of(root.resolveSibling(NUMBER.matcher(name).replaceFirst("") + ".lock"), name);
+        int end = name.lastIndexOf(PART) + PART.length();
+        return Turn.of(root.resolveSibling(name.substring(0, end) + ".lock"), Integer.parseInt(name.substring(end)));
     }
 
     private void replaceInTurn(Path folder, List<String> files) throws IOException {

@@ -4,12 +4,10 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.Arrays;
 
 /**
  * Of the runs that put files into the same folder, one has its turn. It holds a locked file, which it removes; the lock of a run
@@ -33,13 +31,13 @@ final class Turn implements AutoCloseable {
     /**
      * Waits for the other runs that have their turn by {@code file}.
      *
-     * @param name that no other of these runs has
+     * @param number from 1, that no other of these runs has
      */
-    static Turn of(Path file, String name) throws IOException {
+    static Turn of(Path file, int number) throws IOException {
         for (int waited = 0; waited < LONGEST_MS; waited += PAUSE_MS) {
             FileChannel channel = FileChannel.open(
                     file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
-            if (isOurs(channel, file, name)) {
+            if (isOurs(channel, file, number)) {
                 return new Turn(file, channel);
             }
             channel.close();
@@ -48,8 +46,12 @@ final class Turn implements AutoCloseable {
         throw new FileSystemException(file.toString(), null, "another run has been putting its report there for long");
     }
 
-    /** Whether we have locked the file of that name: the one that we opened may have been removed by its run meanwhile. */
-    private static boolean isOurs(FileChannel channel, Path file, String name) {
+    /**
+     * Whether we have locked the file of that name: the one that we opened may have been removed by its run meanwhile. Its size says
+     * so, for it has as many bytes as the number of the run whose turn it is. Were it opened once more to be read, closing it would let
+     * go of our lock, on the systems that follow POSIX.
+     */
+    private static boolean isOurs(FileChannel channel, Path file, int number) {
         try {
             if (channel.tryLock(PLACE_OF_LOCK, 1, false) == null) {
                 return false;
@@ -61,10 +63,9 @@ final class Turn implements AutoCloseable {
             // A disk that knows no locks: everybody has a turn, but for who is being given up.
             return !Thread.currentThread().isInterrupted();
         }
-        byte[] mark = name.getBytes(StandardCharsets.UTF_8);
         try {
-            channel.truncate(0).write(ByteBuffer.wrap(mark));
-            return Arrays.equals(Files.readAllBytes(file), mark);
+            channel.truncate(0).write(ByteBuffer.allocate(number));
+            return Files.size(file) == number;
         } catch (IOException e) {
             // Removed just now; or the disk has failed, which the next try will show.
             return false;
