@@ -13,6 +13,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import runthrough.cli.failure.Failures;
 import runthrough.cli.failure.UsageErrors;
+import runthrough.cli.option.PathConverter;
 import runthrough.cli.terminal.BadInputException;
 import runthrough.cli.terminal.ClosedPipeException;
 import runthrough.cli.terminal.Environment;
@@ -58,6 +59,7 @@ final class Program {
                 .setErr(environment.err())
                 .setColorScheme(Help.defaultColorScheme(environment.suitsColour() ? Help.Ansi.ON : Help.Ansi.OFF))
                 .setUsageHelpAutoWidth(environment.terminal())
+                .registerConverter(Path.class, new PathConverter())
                 // They are expanded before the command is chosen.
                 .setExpandAtFiles(false)
                 .setParameterExceptionHandler(new UsageErrors())

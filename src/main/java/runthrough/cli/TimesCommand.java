@@ -164,6 +164,9 @@ final class TimesCommand implements Callable<Integer> {
 
     /** The sheet with ratings applied and rows left out as asked. */
     private TimeSheet asked(TimeSheet read) {
+        if (allowance != null && !basicTimes) {
+            throw new BadInputException("--allowance is a share of basic times. Add --basic-times.");
+        }
         List<Integer> numbers = leaveOut.stream().map(Math::toIntExact).toList();
         List<Integer> known = read.rows().stream().map(Observation::number).toList();
         List<String> wrong = numbers.stream()

@@ -111,7 +111,12 @@ public record ScenarioText(Path file, String text) {
                 .filter(found ->
                         change instanceof Change.Remove || found.element().isPresent());
         if (item.isEmpty()) {
-            problems.error(root.get().place(), change.path(), "", "is no item of a list", "Name one that is there.");
+            problems.error(
+                    root.get().place(),
+                    change.path(),
+                    "",
+                    "is no item of a list, which alone can be removed, renamed or given another time",
+                    "Name one that is there.");
             return this;
         }
         return new ScenarioText(file, YamlEdit.apply(text, root.get(), changed(change, item.get(), problems)));

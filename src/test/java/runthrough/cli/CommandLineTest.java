@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -11,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import runthrough.cli.terminal.ExitCode;
 
 /** What all commands have in common: help, version, and what is said of a mistyped command line. */
 class CommandLineTest {
@@ -131,6 +133,23 @@ class CommandLineTest {
 
         assertThat(done.code()).isZero();
         assertThat(done.out()).startsWith("Usage: runthrough");
+    }
+
+    /** As of a variable of the shell that is not set; it would be the present folder. */
+    @ParameterizedTest
+    @CsvSource({
+        "run line.yaml --out, --out",
+        "run, SCENARIO",
+        "sweep line.yaml --vary process.speed=30m/min --out, --out"
+    })
+    void aFileOrFolderHasAName(String command, String argument) {
+        Session.Done done = session.run(
+                Stream.concat(Stream.of(command.split(" ")), Stream.of("")).toArray(String[]::new));
+
+        assertThat(done.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(done.err())
+                .startsWith(argument + " = \"\"; must be the name of a file or folder, such as . for this one");
+        assertThat(session.files()).containsExactly("line.yaml");
     }
 
     @ParameterizedTest

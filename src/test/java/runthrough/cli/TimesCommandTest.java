@@ -57,6 +57,8 @@ class TimesCommandTest {
     void sharesThatAreNoneAreRefused() {
         assertThat(session.run("times", "sheet.csv", "--allowance", "-5%").err())
                 .contains("--allowance = -5%; must be at least 0 % and at most 100 %.");
+        assertThat(session.run("times", "sheet.csv", "--allowance", "5%").err())
+                .contains("--allowance is a share of basic times. Add --basic-times.");
         for (String option : List.of("--confidence", "--precision")) {
             assertThat(session.run("times", "sheet.csv", option, "100%").err())
                     .contains(option + " = 100%; must be more than 0 % and less than 100 %. Write it like 95%.");

@@ -1,7 +1,6 @@
 package runthrough.cli.failure;
 
 import java.io.PrintWriter;
-import java.nio.file.InvalidPathException;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -42,11 +41,6 @@ public final class UsageErrors implements IParameterExceptionHandler {
         ArgSpec argument = failure.getArgSpec();
         if (argument != null && message.startsWith(CONVERTER_SAYS)) {
             String name = argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel();
-            if (message.contains(InvalidPathException.class.getName())) {
-                return name
-                        + " has letters that the present locale cannot write. Set LC_ALL=C.UTF-8, or give the file a"
-                        + " plain name.";
-            }
             return name + " = " + message.substring(message.indexOf(": ") + 2);
         }
         return message;

@@ -20,7 +20,7 @@ public record Text(String what) implements Shape<String> {
             context.wrongShape(raw, allowed());
             return Optional.empty();
         }
-        String text = scalar.text().strip();
+        String text = scalar.text().strip().replaceAll("\\s*\\R\\s*", " ");
         if (text.length() > LONGEST) {
             context.error(raw, "must be no longer than " + LONGEST + " characters");
             return Optional.empty();
