@@ -54,9 +54,7 @@ record Alternatives(List<Alternative> all, List<Comparison.NotRun> notRun, Strin
         List<AlternativesReading.Refused> refused = withoutRefused ? reading.leftOut() : List.of();
         List<String> errors = new ArrayList<>(Scenario.texts(withoutRefused ? reading.hindering() : reading.problems())
                 .toList());
-        if (reading.isCut()) {
-            errors.add("and more problems of alternatives");
-        }
+        reading.further().ifPresent(errors::add);
         List<Alternative> all = new ArrayList<>(List.of(Alternative.asWritten(asked.request())));
         reading.alternatives().stream().skip(1).forEach(one -> {
             SimulationRequest request = one.request();

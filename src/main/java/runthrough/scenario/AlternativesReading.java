@@ -1,6 +1,7 @@
 package runthrough.scenario;
 
 import java.util.List;
+import java.util.Optional;
 import runthrough.plant.Alternative;
 import runthrough.scenario.source.Problem;
 
@@ -40,6 +41,11 @@ public record AlternativesReading(
                 .flatMap(one -> one.problems().stream())
                 .toList();
         return problems.stream().filter(problem -> !leftOut.contains(problem)).toList();
+    }
+
+    /** Says that there is more wrong than is listed; empty where there is not. */
+    public Optional<String> further() {
+        return isCut ? Optional.of("and more problems of alternatives") : Optional.empty();
     }
 
     /** Those that cannot be run, where there are others to compare. */

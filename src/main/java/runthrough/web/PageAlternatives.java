@@ -3,6 +3,7 @@ package runthrough.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import runthrough.plant.Alternative;
 import runthrough.scenario.AlternativesReading;
 import runthrough.scenario.ScenarioReading;
@@ -50,7 +51,8 @@ record PageAlternatives(
                 reading.leftOut().stream()
                         .map(one -> new Comparison.NotRun(one.name(), one.why()))
                         .toList(),
-                reading.hindering().stream().map(PageScenario::said).toList(),
+                Stream.concat(reading.hindering().stream().map(PageScenario::said), reading.further().stream())
+                        .toList(),
                 reading.today(),
                 reading.warnings().stream().map(PageScenario::said).toList());
     }
