@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.channels.ClosedByInterruptException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Base64;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -25,6 +26,7 @@ public final class ChartFonts {
 
     private static final String REGULAR = "DejaVuSans.ttf";
     private static final String BOLD = "DejaVuSans-Bold.ttf";
+    private static final String NAME = "runthrough-fonts";
     private static final String SYSTEM_FONTS = "sun.awt.fontconfig";
 
     private final Font regular;
@@ -81,15 +83,13 @@ public final class ChartFonts {
      * fontconfig, even for a font of our own. Java reads that property once, when it first handles a font.
      */
     private static synchronized Path files() {
-        Optional<Path> earlier = Optional.ofNullable(System.getProperty(SYSTEM_FONTS))
-                .map(file -> Path.of(file).resolveSibling(""));
+        Optional<Path> earlier = earlier();
         if (earlier.isPresent()
                 && Stream.of(REGULAR, BOLD)
                         .allMatch(font -> Files.exists(earlier.get().resolve(font)))) {
             return earlier.get();
         }
-        TemporaryFolder made =
-                earlier.map(TemporaryFolder::again).orElseGet(() -> TemporaryFolder.named("runthrough-fonts"));
+        TemporaryFolder made = earlier.map(TemporaryFolder::again).orElseGet(() -> TemporaryFolder.named(NAME));
         try {
             Path none = made.path().resolve("fontconfig.properties");
             Files.writeString(none, "version=1\nsequence.allfonts=default\n");
@@ -104,10 +104,17 @@ public final class ChartFonts {
         }
     }
 
+    /** The folder that was made for the fonts; who started the program may have named a file of his own. */
+    private static Optional<Path> earlier() {
+        return Optional.ofNullable(System.getProperty(SYSTEM_FONTS))
+                .map(file -> Path.of(file).toAbsolutePath().getParent())
+                .filter(folder -> String.valueOf(folder.getFileName()).startsWith(NAME));
+    }
+
     private static Path copied(String name, Path folder) throws IOException {
         Path file = folder.resolve(name);
         try (InputStream in = open(name)) {
-            Files.copy(in, file);
+            Files.copy(in, file, StandardCopyOption.REPLACE_EXISTING);
         }
         return file;
     }

@@ -4,6 +4,8 @@ import java.awt.Dimension;
 import java.io.StringWriter;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -19,6 +21,9 @@ public final class SvgWriter {
     private static final String SVG = "http://www.w3.org/2000/svg";
     /** Decimals of a coordinate: a hundredth of a pixel is finer than any print. */
     private static final int DECIMALS = 2;
+
+    /** As Batik writes a letter of two halves, such as an emoji. XML knows no halves. */
+    private static final Pattern HALVES = Pattern.compile("&#x(d[89ab]..);&#x(d[c-f]..);");
 
     private SvgWriter() {}
 
@@ -77,10 +82,18 @@ public final class SvgWriter {
             throw new IllegalStateException("a string takes any text", e);
         }
         String text = out.toString();
-        return text.substring(text.indexOf("<svg"))
+        return HALVES.matcher(text.substring(text.indexOf("<svg")))
+                .replaceAll(SvgWriter::whole)
                 .replace("\r\n", "\n")
                 .replace("id=\"genericDefs\"", "id=\"" + id + "-shared\"")
                 .replace("font-family:'DejaVu Sans'", "font-family:" + ChartFonts.CSS_FAMILY);
+    }
+
+    private static String whole(MatchResult halves) {
+        return String.format(
+                "&#x%x;",
+                Character.toCodePoint(
+                        (char) Integer.parseInt(halves.group(1), 16), (char) Integer.parseInt(halves.group(2), 16)));
     }
 
     /** Identifiers that count from 1 for each prefix and begin with the chart's id, so that charts share a document. */

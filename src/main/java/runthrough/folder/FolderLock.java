@@ -37,6 +37,8 @@ public final class FolderLock implements AutoCloseable {
     /** Locks {@code folder}; where the disk knows no locks, nobody will ever take it for dead. */
     public static FolderLock of(Path folder) throws IOException {
         Path file = folder.resolve(NAME);
+        // Of this program, when it locks its folder anew.
+        Files.deleteIfExists(file);
         FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         try {
             channel.lock();

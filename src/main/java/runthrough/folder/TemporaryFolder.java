@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.concurrent.CancellationException;
@@ -49,14 +50,17 @@ public final class TemporaryFolder implements AutoCloseable {
     }
 
     /**
-     * One that was ours and has been cleared away, wholly or in part, made again, empty.
+     * One of ours, locked anew; what is left in it stays.
      *
+     * @param path where it is, or was before somebody cleared it away
      * @throws TemporaryFolderException where there is no room, or no permission
      */
     public static TemporaryFolder again(Path path) {
         try {
-            delete(path);
-            return new TemporaryFolder(Files.createDirectory(path));
+            if (!Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)) {
+                Files.createDirectory(path);
+            }
+            return new TemporaryFolder(path);
         } catch (IOException e) {
             throw new TemporaryFolderException(e);
         }

@@ -95,6 +95,7 @@ final class HandoverKeys {
                             .map(near -> "Did you mean " + near + "?")
                             .orElse("Name a value by its path, such as entry.top-speed."));
         }
-        return route.map(found -> new Origin(found.path(), entry.value().shown()));
+        return route.map(
+                found -> new Origin(found.path(), Text.inOneLine(entry.value().shown())));
     }
 }

@@ -165,6 +165,32 @@ class BadFileTest {
     }
 
     @Test
+    void aLetterThatCannotBeShownIsRefused_alsoByAnEscape() {
+        assertThat(written.refusal("title: a\nnotes: \"b\\ec\"\n"))
+                .containsExactly("line.yaml:2:8: holds a control character (U+001B). Write it without.");
+        assertThat(written.refusal("title: \"half \\uD83E\"\n"))
+                .containsExactly("line.yaml:1:8: holds a control character (U+D83E). Write it without.");
+        assertThat(written.warnings(Written.with("notes: \"\\uD83E\\uDDF5 and \\t more\"")))
+                .isEmpty();
+    }
+
+    @Test
+    void aKeyStandsInOneLine() {
+        assertThat(written.refusal("title: a\n\"no\\ntes\": b\n"))
+                .containsExactly("line.yaml:2:1: a key must stand in one line. Write it without a line break.");
+        assertThat(written.refusal("title: a\n? |\n  notes\n: b\n"))
+                .containsExactly("line.yaml:2:3: a key must stand in one line. Write it without a line break.");
+    }
+
+    /** A break within blanks is looked for in no more steps than there are letters. */
+    @Test
+    @Timeout(10)
+    void aTextOfManyBlanksIsReadAtOnce() {
+        assertThat(written.refusal("title: a" + " ".repeat(900_000) + "b\n"))
+                .anyMatch(problem -> problem.contains("must be no longer than 2000 characters"));
+    }
+
+    @Test
     void fiveThousandNestedBracketsAreTooDeep() {
         assertThat(written.refusal("a: " + "[".repeat(5000)))
                 .containsExactly("line.yaml:1:23: is nested deeper than 20 levels. Check brackets and indentation.");

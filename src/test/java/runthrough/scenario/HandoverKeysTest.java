@@ -65,6 +65,13 @@ class HandoverKeysTest {
     }
 
     @Test
+    void anOriginStandsInOneLine() throws IOException {
+        Handover handover = handover("origins:\n  entry: |\n    vendor figure\n\n    of last year\n");
+
+        assertThat(handover.originOf("entry.top-speed")).contains("vendor figure of last year");
+    }
+
+    @Test
     void originOfWhatIsNotThereIsRefusedWithThePlaceAndTheNearestThatIs() throws IOException {
         assertThat(problems("origins: {entry.top-sped: vendor figure}\n"))
                 .singleElement()

@@ -2,11 +2,12 @@ package runthrough.scenario.grammar;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import runthrough.plant.check.StandIn;
 import runthrough.scenario.source.Raw;
 
 /**
- * A text that is not empty.
+ * A text that is not empty, in one line whatever lines it was written in.
  *
  * @param what it is, to follow "must be": "a title"
  */
@@ -20,12 +21,17 @@ public record Text(String what) implements Shape<String> {
             context.wrongShape(raw, allowed());
             return Optional.empty();
         }
-        String text = scalar.text().strip().replaceAll("\\s*\\R\\s*", " ");
+        String text = inOneLine(scalar.text());
         if (text.length() > LONGEST) {
             context.error(raw, "must be no longer than " + LONGEST + " characters");
             return Optional.empty();
         }
         return Optional.of(text);
+    }
+
+    /** {@code text} without breaks of lines, nor blanks at their ends. */
+    public static String inOneLine(String text) {
+        return text.lines().map(String::strip).filter(line -> !line.isEmpty()).collect(Collectors.joining(" "));
     }
 
     /** A text of no meaning: a message that names it rests on it. */

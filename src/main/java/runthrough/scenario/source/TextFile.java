@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -176,13 +177,13 @@ public record TextFile(String name, String text) {
             return Optional.empty();
         }
         String plain = withoutMark(text);
-        int strange = firstControlCharacter(plain);
-        if (strange >= 0) {
+        Optional<String> strange = strange(plain);
+        if (strange.isPresent()) {
             problems.error(
-                    placeAfter(plain.substring(0, strange), name),
+                    placeAfter(plain.substring(0, firstStrange(plain)), name),
                     "",
                     "",
-                    String.format("holds a control character (U+%04X)", (int) plain.charAt(strange)),
+                    strange.get(),
                     "Give a plain text file in UTF-8.");
             return Optional.empty();
         }
@@ -207,15 +208,32 @@ public record TextFile(String name, String text) {
                 : Optional.empty();
     }
 
-    private static int firstControlCharacter(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            boolean isLayout = c == '\n' || c == '\r' || c == '\t';
-            if ((Character.isISOControl(c) && !isLayout) || c >= 0xFFFE) {
-                return i;
-            }
-        }
-        return -1;
+    /** What is wrong with {@code text} where it holds a letter that cannot be shown, as by an escape in YAML. */
+    static Optional<String> strange(String text) {
+        int at = firstStrange(text);
+        return at < 0
+                ? Optional.empty()
+                : Optional.of(String.format("holds a control character (U+%04X)", (int) text.charAt(at)));
+    }
+
+    private static int firstStrange(String text) {
+        return IntStream.range(0, text.length())
+                .filter(i -> isStrange(text.charAt(i)) || isHalf(text, i))
+                .findFirst()
+                .orElse(-1);
+    }
+
+    /** Whether {@code c} is a control character that is no layout, or none at all. */
+    static boolean isStrange(char c) {
+        boolean isLayout = c == '\n' || c == '\r' || c == '\t';
+        return (Character.isISOControl(c) && !isLayout) || c >= 0xFFFE;
+    }
+
+    /** Whether there is half a letter at {@code i}, without its other half. */
+    private static boolean isHalf(String text, int i) {
+        return Character.isSurrogate(text.charAt(i))
+                && !(i + 1 < text.length() && Character.isSurrogatePair(text.charAt(i), text.charAt(i + 1)))
+                && !(i > 0 && Character.isSurrogatePair(text.charAt(i - 1), text.charAt(i)));
     }
 
     /** The place right behind {@code before}. */

@@ -73,7 +73,7 @@ final class WatchedText extends Reader {
         int taken = 0;
         while (taken < length && chars.hasRemaining()) {
             char c = chars.get();
-            if (isStrange(c)) {
+            if (TextFile.isStrange(c)) {
                 throw new Refused(
                         String.format("holds a control character (U+%04X)", (int) c),
                         "Give a plain text file in UTF-8.",
@@ -127,11 +127,6 @@ final class WatchedText extends Reader {
                 throw new Refused(other.get().rule(), other.get().remedy(), 0);
             }
         }
-    }
-
-    private static boolean isStrange(char c) {
-        boolean isLayout = c == '\n' || c == '\r' || c == '\t';
-        return (Character.isISOControl(c) && !isLayout) || c >= 0xFFFE;
     }
 
     /** How many characters were read. */

@@ -95,7 +95,16 @@ public final class YamlText {
             add(open.pop().close());
         } else if (event instanceof ScalarEvent scalar) {
             refuseTag(scalar.getTag(), event);
+            refuseStrange(scalar.getValue(), place(event));
             add(new Raw.Scalar(scalar.getValue(), place(event)));
+        }
+    }
+
+    /** What the file does not hold may come by an escape. */
+    private static void refuseStrange(String text, Place place) throws Fault {
+        Optional<String> strange = TextFile.strange(text);
+        if (strange.isPresent()) {
+            throw new Fault(place, strange.get(), "Write it without.");
         }
     }
 
@@ -155,6 +164,9 @@ public final class YamlText {
                 entries.add(new Raw.Entry(key.text(), key.place(), raw));
                 key = null;
             } else if (raw instanceof Raw.Scalar scalar) {
+                if (scalar.text().chars().anyMatch(letter -> letter == '\n' || letter == '\r')) {
+                    throw new Fault(raw.place(), "a key must stand in one line", "Write it without a line break.");
+                }
                 key = scalar;
             } else {
                 throw new Fault(raw.place(), "a key must be a word", "Write it as \"key: value\".");
