@@ -23,7 +23,9 @@ final class RunOverrides {
     /** So many replications can be asked for. */
     static final int MOST_REPLICATIONS = 100_000;
 
-    private static final String SET = "--set";
+    /** In the place of a file, where a value came by this option. */
+    static final String SET = "--set";
+
     private static final String ALTERNATIVE = "--alternative";
 
     @Option(

@@ -122,7 +122,7 @@ record Scenario(
                     file,
                     settings,
                     accepted.request(),
-                    texts(accepted.warnings()).toList(),
+                    texts(accepted.warnings(), settings).toList(),
                     accepted.handover(),
                     input.fingerprint().get());
         }
@@ -134,16 +134,33 @@ record Scenario(
         if (!(reading instanceof ScenarioReading.Refused refused)) {
             return List.of();
         }
-        List<String> lines = new ArrayList<>(texts(Stream.concat(
-                                refused.problems().stream(), file.problemsOfAlternatives(settings, refused).stream())
-                        .sorted(Problem.BY_PLACE)
-                        .toList())
+        List<String> lines = new ArrayList<>(texts(
+                        Stream.concat(
+                                        refused.problems().stream(),
+                                        file.problemsOfAlternatives(settings, refused).stream())
+                                .sorted(Problem.BY_PLACE)
+                                .toList(),
+                        settings)
                 .toList());
         if (refused.further() > 0) {
             lines.add("and " + refused.further() + " more problems");
         }
-        texts(refused.warnings()).map(Scenario::asWarning).forEach(lines::add);
+        texts(refused.warnings(), settings).map(Scenario::asWarning).forEach(lines::add);
         return lines;
+    }
+
+    /** Under a figure such as the rated speed, values of the file may be wrong that no option names. */
+    private static Stream<String> texts(List<Problem> problems, List<Setting> settings) {
+        return texts(problems.stream()
+                .map(problem -> problem.file().equals(RunOverrides.SET)
+                                && settings.stream().noneMatch(setting -> isOnOneWay(setting.path(), problem.path()))
+                        ? problem.at(Place.whole("with the options given,"), problem.path())
+                        : problem)
+                .toList());
+    }
+
+    private static boolean isOnOneWay(String path, String other) {
+        return path.startsWith(other) || other.startsWith(path);
     }
 
     /**

@@ -2,26 +2,29 @@ package runthrough.folder;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Iterator;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Says of a folder whether somebody is at work in it: a file in it is locked as long as the run lives. The file has the name of its
  * program, for a program that opens and closes what it has locked itself lets go of it, on the systems that follow POSIX.
  */
 public final class FolderLock implements AutoCloseable {
-    private static final String NAMES = ".lock";
+    private static final Pattern NAMES = Pattern.compile("\\.lock(-\\d+-\\p{XDigit}+)?");
 
     /** No other program that lives, or has lived, has this one, in whatever container. */
     private static final String NAME =
-            NAMES + "-" + ProcessHandle.current().pid() + "-" + Long.toHexString(System.nanoTime());
+            ".lock-" + ProcessHandle.current().pid() + "-" + Long.toHexString(System.nanoTime());
 
     /** Younger ones are left alone: their run may be about to lock them. */
     private static final Duration YOUNG = Duration.ofMinutes(1);
@@ -54,7 +57,7 @@ public final class FolderLock implements AutoCloseable {
     }
 
     private static Optional<Path> fileIn(Path folder) {
-        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, NAMES + "*")) {
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, FolderLock::isLock)) {
             Iterator<Path> found = files.iterator();
             return found.hasNext() ? Optional.of(found.next()) : Optional.empty();
         } catch (IOException | DirectoryIteratorException e) {
@@ -62,16 +65,42 @@ public final class FolderLock implements AutoCloseable {
         }
     }
 
-    /** Whether the run that made {@code folder} has ended without removing it, maybe before it locked its file. */
-    public static boolean isDead(Path folder) {
+    /** Whether {@code file} is a lock; a pipe of that name would hold up who opens it. */
+    private static boolean isLock(Path file) {
+        return NAMES.matcher(file.getFileName().toString()).matches()
+                && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
+    }
+
+    /** What is done in a folder. */
+    public interface Work {
+        void run() throws IOException;
+    }
+
+    /**
+     * Does {@code work} in {@code folder} if the run that made it has ended without removing it, maybe before it locked its file. Its lock is
+     * taken over meanwhile: who finds the same folder at the same instant leaves it alone, and so what is made in its place.
+     */
+    public static void inDead(Path folder, Work work) throws IOException {
+        Optional<FolderLock> lock = ofDead(folder);
+        if (lock.isPresent()) {
+            try {
+                work.run();
+            } finally {
+                lock.get().close();
+            }
+        }
+    }
+
+    private static Optional<FolderLock> ofDead(Path folder) {
         Optional<Path> file = fileIn(folder);
         try {
             if (isYoung(file.orElse(folder)) || file.equals(Optional.of(folder.resolve(NAME)))) {
-                return false;
+                return Optional.empty();
             }
-            return file.isEmpty() || isLetGo(file.get());
+            return file.isPresent() ? takenOver(file.get()) : Optional.of(of(folder));
         } catch (IOException e) {
-            return false;
+            // It went meanwhile, or is somebody else's.
+            return Optional.empty();
         }
     }
 
@@ -79,10 +108,20 @@ public final class FolderLock implements AutoCloseable {
         return Files.getLastModifiedTime(file).toInstant().isAfter(Instant.now().minus(YOUNG));
     }
 
-    private static boolean isLetGo(Path file) throws IOException {
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
-            return channel.tryLock() != null;
+    private static Optional<FolderLock> takenOver(Path file) throws IOException {
+        FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE);
+        boolean isOurs = false;
+        try {
+            // What another has just removed can be locked, too.
+            isOurs = channel.tryLock() != null && Files.exists(file);
+        } catch (OverlappingFileLockException e) {
+            // Another run within this process has it.
+        } finally {
+            if (!isOurs) {
+                channel.close();
+            }
         }
+        return isOurs ? Optional.of(new FolderLock(file, channel)) : Optional.empty();
     }
 
     /** The file that is locked. */
@@ -90,10 +129,11 @@ public final class FolderLock implements AutoCloseable {
         return file;
     }
 
-    /** Lets go, and takes the file away. */
+    /** Takes the file away, and then lets go: nobody finds it free. */
     @Override
     public void close() throws IOException {
-        channel.close();
-        Files.deleteIfExists(file);
+        try (channel) {
+            Files.deleteIfExists(file);
+        }
     }
 }

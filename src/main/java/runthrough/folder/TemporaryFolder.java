@@ -7,18 +7,19 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.attribute.UserPrincipal;
 import java.util.Comparator;
 import java.util.concurrent.CancellationException;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A folder of our own within that for temporary files. It is locked as long as the program lives; what programs that were killed
  * have left is removed when a new one is made.
  */
 public final class TemporaryFolder implements AutoCloseable {
-    /** As all of ours are called; that one is locked sets it apart from folders of others. */
-    private static final String OURS = "runthrough-*";
+    /** As all of ours are called. Besides, they are locked, and belong to the same user. */
+    private static final Pattern OURS = Pattern.compile("runthrough-[a-z-]+\\d+");
 
     private final Path path;
     private final FolderLock lock;
@@ -42,7 +43,7 @@ public final class TemporaryFolder implements AutoCloseable {
     public static TemporaryFolder named(String name) {
         try {
             TemporaryFolder made = new TemporaryFolder(Files.createTempDirectory(name));
-            removeDead(made.path.toAbsolutePath().getParent());
+            removeDead(made.path.toAbsolutePath());
             return made;
         } catch (IOException e) {
             throw new TemporaryFolderException(e);
@@ -66,14 +67,16 @@ public final class TemporaryFolder implements AutoCloseable {
         }
     }
 
-    private static void removeDead(@Nullable Path parent) {
-        if (parent == null) {
-            return;
-        }
-        try (DirectoryStream<Path> all = Files.newDirectoryStream(parent, OURS)) {
+    /** Removes dead ones beside {@code made}. */
+    private static void removeDead(Path made) {
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(
+                made.resolveSibling(""),
+                path -> OURS.matcher(path.getFileName().toString()).matches())) {
+            UserPrincipal us = Files.getOwner(made);
             for (Path folder : all) {
-                if (FolderLock.isThere(folder) && FolderLock.isDead(folder)) {
-                    delete(folder);
+                if (FolderLock.isThere(folder)
+                        && Files.getOwner(folder, LinkOption.NOFOLLOW_LINKS).equals(us)) {
+                    FolderLock.inDead(folder, () -> delete(folder));
                 }
             }
         } catch (IOException | DirectoryIteratorException e) {

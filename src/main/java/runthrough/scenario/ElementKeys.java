@@ -34,6 +34,7 @@ import runthrough.scenario.grammar.Ways;
 import runthrough.scenario.grammar.Ways.Way;
 import runthrough.scenario.grammar.Word;
 import runthrough.scenario.part.TravelKeys;
+import runthrough.scenario.source.ElementName;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
 
@@ -175,6 +176,11 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
             return Optional.empty();
         }
         Raw.Entry entry = mapping.entries().get(0);
+        Optional<String> wrong = ElementName.wrong(entry.key());
+        if (wrong.isPresent()) {
+            context.error(raw, wrong.get(), "Call it otherwise.");
+            return Optional.empty();
+        }
         Context here = context.named(entry.key())
                 .withRemedy("Give the time that the element takes, such as 10 s or {triangular: [8 s, 10 s, 20 s]}.");
         return new Body(entry.key(), redoByDefault).read(entry.value(), here);
@@ -233,6 +239,7 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
     public ObjectNode schema(Schemas schemas) {
         return schemas.shared("work-element", () -> {
             ObjectNode schema = schemas.type("object").put("minProperties", 1).put("maxProperties", 1);
+            schema.set("propertyNames", schemas.any().put("minLength", 1).put("maxLength", ElementName.LONGEST));
             schema.set("additionalProperties", new Body("", redoByDefault).schema(schemas));
             return schema;
         });

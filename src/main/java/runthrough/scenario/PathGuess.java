@@ -25,6 +25,8 @@ final class PathGuess {
         List<String> all = Stream.concat(
                         known.stream(),
                         Route.possible(ScenarioKeys.SCENARIO, root).map(Route::path))
+                // What an item that is not there would hold comes with the item alone.
+                .filter(within -> !within.contains("[+]."))
                 .toList();
         return endingIn(path, known)
                 .or(() -> Nearest.to(path, known))

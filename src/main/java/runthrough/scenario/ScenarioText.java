@@ -17,6 +17,7 @@ import runthrough.quantity.Dimension;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Unit;
 import runthrough.scenario.grammar.Route;
+import runthrough.scenario.source.ElementName;
 import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Problems;
@@ -124,6 +125,11 @@ public record ScenarioText(Path file, String text) {
 
     private static Raw changed(Change change, Item item, Problems problems) {
         if (change instanceof Change.Rename rename) {
+            Optional<String> wrong = ElementName.wrong(rename.name());
+            if (wrong.isPresent()) {
+                problems.error(item.written().place(), rename.path(), rename.name(), wrong.get(), "Call it otherwise.");
+                return item.root();
+            }
             WrittenElement element = item.element().orElseThrow();
             // So it is called wherever a path names it.
             return RenamedPaths.of(item.path(), item.place() + 1, element.name(), rename.name())

@@ -131,7 +131,9 @@ record ScheduleRow(List<ScheduleColumn> columns, Filled filled, Coil like) {
             } else {
                 product = text;
             }
-            return text.length() <= runthrough.scenario.grammar.Text.LONGEST;
+            // Of several lines one is made where the row is read in full.
+            return text.length() <= runthrough.scenario.grammar.Text.LONGEST
+                    && text.chars().noneMatch(Character::isISOControl);
         }
 
         @SuppressWarnings("ReferenceEquality") // keys are constants, each there once

@@ -157,9 +157,11 @@ public final class PageServer implements AutoCloseable {
 
     @Override
     public void close() {
-        jobs.close();
-        server.stop();
-        files.close();
+        // Whoever ends the program interrupts this, too.
+        try (files) {
+            jobs.close();
+            server.stop();
+        }
     }
 
     private void configure(JavalinConfig config) {

@@ -119,4 +119,13 @@ class SetValuesTest {
                                 + " yd. Write it like 12.5 m or 40 ft.");
         assertThat(folder.resolve("reports")).doesNotExist();
     }
+
+    /** The entry's speed stands in the file; it is wrong only beside the speed that was set. */
+    @Test
+    void aValueOfTheFileThatAnOptionMakesWrongIsNotCalledAnOption() {
+        assertThat(session.run("run", "line.yaml", "--set", "rated-speed=500 m/min")
+                        .err())
+                .startsWith("with the options given, entry.top-speed = ")
+                .contains("; must be more than the process speed, 500 m/min.");
+    }
 }

@@ -8,8 +8,12 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Folders among the temporary files of the machine, where those of other programs and of programs that live are left alone. */
 class TemporaryFolderTest {
@@ -22,6 +26,8 @@ class TemporaryFolderTest {
         Path theirs = old(Files.createTempDirectory(NAME));
         Path young = Files.createTempDirectory(NAME);
         Files.createFile(young.resolve(".lock"));
+        Path named = Files.createDirectory(theirs.resolveSibling("runthrough-lines-of-a-test"));
+        old(Files.createFile(named.resolve(".lock")));
         try (TemporaryFolder other = TemporaryFolder.named(NAME)) {
             old(Files.createFile(left.resolve(".lock")));
             makeOneInAProcessOfItsOwn(other);
@@ -33,11 +39,53 @@ class TemporaryFolderTest {
             assertThat(other.path()).exists();
             // Without a lock, it is somebody else's.
             assertThat(theirs).exists();
+            assertThat(named).exists();
             // Its program may be about to lock it.
             assertThat(young).exists();
         } finally {
+            TemporaryFolder.delete(named);
             TemporaryFolder.delete(theirs);
             TemporaryFolder.delete(young);
+        }
+    }
+
+    /** Opened, a pipe holds up its reader for ever. */
+    @Test
+    @Timeout(20)
+    void aPipeIsNoLock(@TempDir Path parent) throws IOException, InterruptedException {
+        Path folder = Files.createDirectory(parent.resolve("folder"));
+        Path pipe = folder.resolve(".lock");
+        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor())
+                .isZero();
+        makeOldInAProcessOfItsOwn(pipe, folder);
+
+        assertThat(FolderLock.isThere(folder)).isFalse();
+        FolderLock.inDead(folder, () -> TemporaryFolder.delete(folder));
+
+        assertThat(folder).doesNotExist();
+    }
+
+    @Test
+    void whatOneHasTakenOverIsLeftAloneByOthers(@TempDir Path parent) throws IOException {
+        Path folder = Files.createDirectory(parent.resolve("folder"));
+        old(Files.createFile(folder.resolve(".lock-1-a")));
+        List<String> done = new ArrayList<>();
+
+        FolderLock.inDead(folder, () -> {
+            done.add("first");
+            FolderLock.inDead(folder, () -> done.add("second"));
+        });
+
+        assertThat(done).containsExactly("first");
+        assertThat(FolderLock.isThere(folder)).isFalse();
+    }
+
+    private static void makeOldInAProcessOfItsOwn(Path... files) throws IOException, InterruptedException {
+        for (Path file : files) {
+            assertThat(new ProcessBuilder("touch", "-d", "2 hours ago", file.toString())
+                            .start()
+                            .waitFor())
+                    .isZero();
         }
     }
 

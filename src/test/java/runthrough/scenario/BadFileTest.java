@@ -177,9 +177,32 @@ class BadFileTest {
     @Test
     void aKeyStandsInOneLine() {
         assertThat(written.refusal("title: a\n\"no\\ntes\": b\n"))
-                .containsExactly("line.yaml:2:1: a key must stand in one line. Write it without a line break.");
+                .containsExactly(
+                        "line.yaml:2:1: a key must stand in one line, without tabs. Write a blank in their place.");
         assertThat(written.refusal("title: a\n? |\n  notes\n: b\n"))
-                .containsExactly("line.yaml:2:3: a key must stand in one line. Write it without a line break.");
+                .containsExactly(
+                        "line.yaml:2:3: a key must stand in one line, without tabs. Write a blank in their place.");
+    }
+
+    @Test
+    void aKeyIsAWord() {
+        assertThat(written.refusal("title: a\n\" \": b\n"))
+                .containsExactly("line.yaml:2:1: a key must be a word. Write it as \"key: value\".");
+        assertThat(written.refusal(Written.with().replace("{join:", "{jo\tin:")))
+                .singleElement()
+                .asString()
+                .endsWith(": a key must stand in one line, without tabs. Write a blank in their place.");
+    }
+
+    @Test
+    void theNameOfAWorkElementHasItsBounds() {
+        assertThat(written.warnings(Written.with().replace("{join: 50", "{" + "j".repeat(200) + ": 50")))
+                .isEmpty();
+        assertThat(written.refusal(Written.with().replace("{join: 50", "{" + "j".repeat(201) + ": 50")))
+                .singleElement()
+                .asString()
+                .endsWith(
+                        "the name of a work element must have 1 to 200 letters in one line, without tabs. Call it otherwise.");
     }
 
     /** A break within blanks is looked for in no more steps than there are letters. */

@@ -61,6 +61,18 @@ class ScheduleReaderTest {
                         new CoilSize.ByLength(Distribution.constant(1200.5)));
     }
 
+    /** As spreadsheets break a line within a cell; of the second row only what differs from the first is read. */
+    @Test
+    void namesAndProductsStandInOneLine() {
+        List<Coil> coils = coils(
+                HEADER.strip()
+                        + ",product\n\"A\n1\",2,240,7850,900,\"tube\n 60\"\nA\t2,2,240,7850,900,\"tube\r\n60\"\n",
+                "");
+
+        assertThat(coils).extracting(Coil::name).containsExactly("A 1", "A 2");
+        assertThat(coils).extracting(Coil::product).containsExactly("tube 60", "tube 60");
+    }
+
     @Test
     void columnsMayComeInAnyOrderAndUnit() {
         String csv = """

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Work elements of the shipped lines, edited one by one. */
 class ServedWorkTest extends ServedPage {
@@ -101,6 +102,23 @@ class ServedWorkTest extends ServedPage {
             assertThat(now.shown().get("mean").asDouble()).isEqualTo(8.0);
             assertThat(now.shown().get("values")).extracting(JsonNode::asText).containsExactly("7 s", "8 s", "9 s");
             assertThat(now.shown().get("beside")).isEqualTo(element.shown().get("beside"));
+        }
+    }
+
+    /** A key that YAML does not take would be written into the text. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", " ", "two\nlines", "half \uD83E"})
+    void aNameThatIsNoneIsRefused_andTheTextStays(String name) throws IOException, InterruptedException {
+        String text = shipped("tube-line");
+        for (String wrong : List.of(name, name + "w".repeat(1030))) {
+            ObjectNode body = body(text);
+            body.putArray("changes").add(change("coil-change.join[1]").put("name", wrong));
+
+            JsonNode reply = ask("/api/edit", body);
+
+            assertThat(reply.get("text").asText()).isEqualTo(text);
+            assertThat(reply.toString())
+                    .contains("the name of a work element must have 1 to 200 letters in one line, without tabs");
         }
     }
 

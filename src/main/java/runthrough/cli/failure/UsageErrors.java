@@ -26,7 +26,7 @@ public final class UsageErrors implements IParameterExceptionHandler {
     public int handleParseException(ParameterException failure, String[] args) {
         CommandLine command = failure.getCommandLine();
         PrintWriter err = command.getErr();
-        err.println(message(failure));
+        err.println(message(failure).replaceAll("\\p{Cntrl}", "?"));
         err.println("See " + command.getCommandSpec().qualifiedName() + " --help");
         return ExitCode.BAD_INPUT;
     }
@@ -64,7 +64,8 @@ public final class UsageErrors implements IParameterExceptionHandler {
         if (word.startsWith("@")) {
             return word + ": there is no such file. Behind @ comes the name of a file that holds arguments.";
         }
-        return word + " is one argument too many for " + command.qualifiedName() + ".";
+        return (word.isBlank() ? "\"" + word + "\"" : word) + " is one argument too many for " + command.qualifiedName()
+                + ".";
     }
 
     /** Any other letter is one slip away from it, so of {@code -o} the options that begin with it were meant. */

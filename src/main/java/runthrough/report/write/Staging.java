@@ -98,12 +98,15 @@ public final class Staging {
     private static void finishDead(Path parent, String name, Path folder) {
         Pattern ours = Pattern.compile(Pattern.quote(name) + NUMBER);
         try (DirectoryStream<Path> all = Files.newDirectoryStream(
-                parent, path -> ours.matcher(path.getFileName().toString()).matches() && FolderLock.isDead(path))) {
+                parent, path -> ours.matcher(path.getFileName().toString()).matches())) {
             for (Path dead : all) {
-                if (isAmongItsMoves(dead) && Files.isDirectory(folder)) {
-                    finish(dead, folder);
-                }
-                TemporaryFolder.delete(dead);
+                boolean isFinished = !isAmongItsMoves(dead) || !Files.isDirectory(folder);
+                FolderLock.inDead(dead, () -> {
+                    if (!isFinished) {
+                        finish(dead, folder);
+                    }
+                    TemporaryFolder.delete(dead);
+                });
             }
         } catch (IOException | DirectoryIteratorException e) {
             // It stays for another run.

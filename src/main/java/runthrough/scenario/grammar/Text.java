@@ -29,9 +29,13 @@ public record Text(String what) implements Shape<String> {
         return Optional.of(text);
     }
 
-    /** {@code text} without breaks of lines, nor blanks at their ends. */
+    /** {@code text} without tabs and breaks of lines, nor blanks at their ends. */
     public static String inOneLine(String text) {
-        return text.lines().map(String::strip).filter(line -> !line.isEmpty()).collect(Collectors.joining(" "));
+        return text.replace('\t', ' ')
+                .lines()
+                .map(String::strip)
+                .filter(line -> !line.isEmpty())
+                .collect(Collectors.joining(" "));
     }
 
     /** A text of no meaning: a message that names it rests on it. */

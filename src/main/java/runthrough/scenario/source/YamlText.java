@@ -164,12 +164,20 @@ public final class YamlText {
                 entries.add(new Raw.Entry(key.text(), key.place(), raw));
                 key = null;
             } else if (raw instanceof Raw.Scalar scalar) {
-                if (scalar.text().chars().anyMatch(letter -> letter == '\n' || letter == '\r')) {
-                    throw new Fault(raw.place(), "a key must stand in one line", "Write it without a line break.");
-                }
+                refuseOddKey(scalar);
                 key = scalar;
             } else {
                 throw new Fault(raw.place(), "a key must be a word", "Write it as \"key: value\".");
+            }
+        }
+
+        private static void refuseOddKey(Raw.Scalar key) throws Fault {
+            if (key.text().isBlank()) {
+                throw new Fault(key.place(), "a key must be a word", "Write it as \"key: value\".");
+            }
+            if (key.text().chars().anyMatch(letter -> letter == '\t' || letter == '\n' || letter == '\r')) {
+                throw new Fault(
+                        key.place(), "a key must stand in one line, without tabs", "Write a blank in their place.");
             }
         }
 

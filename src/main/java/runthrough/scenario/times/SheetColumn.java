@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import runthrough.quantity.Dimension;
 import runthrough.quantity.Unit;
+import runthrough.scenario.source.ElementName;
 import runthrough.scenario.source.Nearest;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
@@ -112,6 +113,11 @@ record SheetColumn(Raw.Scalar header, Role role, Optional<Part> part, String nam
         String symbol = isUnit ? brackets.group(2) : unit.orElse(Unit.SECOND.symbol());
         if (plain.isEmpty()) {
             problems.error(cell.place(), "", cell.text(), "the element has no name", "Write it like join: weld [s].");
+            return Optional.empty();
+        }
+        Optional<String> wrong = ElementName.wrong(plain);
+        if (wrong.isPresent()) {
+            problems.error(cell.place(), "", cell.text(), wrong.get(), "Call it otherwise.");
             return Optional.empty();
         }
         if (time(symbol).isEmpty()) {

@@ -3,10 +3,15 @@ package runthrough.report.write;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -14,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 class TurnTest {
     private static final int PROCESSES = 3;
     private static final int TURNS = 100;
+    private static final int ROUNDS = 120;
 
     @TempDir
     private Path folder;
@@ -22,25 +28,78 @@ class TurnTest {
     @Test
     void noneHasItsTurnDuringAnothers() throws Exception {
         Path number = Files.writeString(folder.resolve("number"), "0");
-        List<Process> adding = new ArrayList<>();
-        for (int process = 1; process <= PROCESSES; process++) {
-            adding.add(new ProcessBuilder(
-                            Path.of(System.getProperty("java.home"), "bin", "java")
-                                    .toString(),
-                            "-cp",
-                            System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-                            Adding.class.getName(),
-                            folder.toString(),
-                            Integer.toString(process))
-                    .inheritIO()
-                    .start());
-        }
-        for (Process each : adding) {
-            assertThat(each.waitFor()).isZero();
-        }
+        inProcesses(Adding.class, process -> List.of(folder.toString(), Integer.toString(process)));
 
         assertThat(number).hasContent(Integer.toString(PROCESSES * TURNS));
         assertThat(folder.resolve("turn")).doesNotExist();
+    }
+
+    /** A run was killed before; those that put their files there now come upon what it left, and one takes its name. */
+    @Test
+    void aFolderThatWasLeftIsTakenForDeadByNoneThatComesLater() throws Exception {
+        for (int round = 0; round < ROUNDS; round++) {
+            Path left = Files.createDirectories(folder.resolve(round + "/.out.part1"));
+            Files.createDirectory(folder.resolve(round + "/out"));
+            Path lock = Files.createFile(left.resolve(".lock-1-a"));
+            Files.setLastModifiedTime(lock, FileTime.from(Instant.now().minus(Duration.ofHours(1))));
+        }
+        long start = System.currentTimeMillis() + 2000;
+        inProcesses(Replacing.class, process -> List.of(folder.toString(), Long.toString(start), "of " + process));
+
+        for (int round = 0; round < ROUNDS; round++) {
+            Path out = folder.resolve(round + "/out");
+            assertThat(Replacing.FILES.stream().map(out::resolve).map(TurnTest::text))
+                    .allMatch(text -> text.startsWith("of "))
+                    .containsOnly(text(out.resolve("a")));
+            assertThat(folder.resolve(Integer.toString(round)).toFile().list()).containsExactly("out");
+        }
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void inProcesses(Class<?> program, IntFunction<List<String>> arguments) throws Exception {
+        List<Process> running = new ArrayList<>();
+        for (int process = 1; process <= PROCESSES; process++) {
+            List<String> command = new ArrayList<>(List.of(
+                    Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                    "-cp",
+                    System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                    program.getName()));
+            command.addAll(arguments.apply(process));
+            running.add(new ProcessBuilder(command).inheritIO().start());
+        }
+        for (Process each : running) {
+            assertThat(each.waitFor()).isZero();
+        }
+    }
+
+    /** One of the processes, which puts files into one folder after the other, each at a given instant. */
+    static final class Replacing {
+        static final List<String> FILES = List.of("a", "b", "c");
+        private static final long PAUSE_MS = 25;
+
+        private Replacing() {}
+
+        public static void main(String[] args) throws IOException {
+            for (int round = 0; round < ROUNDS; round++) {
+                while (System.currentTimeMillis() < Long.parseLong(args[1]) + round * PAUSE_MS) {
+                    Thread.onSpinWait();
+                }
+                Path out = Path.of(args[0], Integer.toString(round), "out");
+                Staging staging = Staging.beside(out);
+                for (String file : FILES) {
+                    Files.writeString(staging.path().resolve(file), args[2]);
+                }
+                staging.moveInto(out, FILES);
+                staging.drop();
+            }
+        }
     }
 
     /** One of the processes. */

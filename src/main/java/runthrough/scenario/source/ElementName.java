@@ -1,0 +1,23 @@
+package runthrough.scenario.source;
+
+import java.util.Optional;
+
+/** The name of a work element, as it may stand in a scenario, at the head of a column of a sheet, and in a field of the page. */
+public final class ElementName {
+    /** Letters of the longest one. With what leads to it, it is a key of {@code origins}, and YAML takes some 1000 letters for a key. */
+    public static final int LONGEST = 200;
+
+    private ElementName() {}
+
+    /** What is wrong with {@code name}; empty when it can be one. */
+    public static Optional<String> wrong(String name) {
+        boolean isOneLine = name.chars().noneMatch(letter -> letter == '\t' || letter == '\n' || letter == '\r');
+        return !name.isBlank()
+                        && name.length() <= LONGEST
+                        && isOneLine
+                        && TextFile.strange(name).isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "the name of a work element must have 1 to " + LONGEST + " letters in one line, without tabs");
+    }
+}
