@@ -7,8 +7,11 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,59 +19,78 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.folder.TemporaryFolder;
 
+/** In processes of their own, for what is done to the fonts of a process stays done. */
 class ChartFontsTest {
     private static final String FONTCONFIG = "sun.awt.fontconfig";
-
-    private static final String TEXT = "what has come in, EUR";
-
-    /** Java keeps some twenty files of fonts open. */
-    private static final int MANY = 60;
 
     /** Systems clear their temporary folders, wholly or in part, and Java goes on with what it knows of a font. */
     @ParameterizedTest
     @ValueSource(strings = {"", "DejaVuSans.ttf"})
-    void lettersHaveTheirWidth_alsoWhenTheFolderOfTheFontsWasCleared(String cleared) {
-        float size = 12.53f + cleared.length();
-        width(ChartFonts.load().regular(size), "a few letters");
-        for (int font = 1; font <= MANY; font++) {
-            width(ChartFonts.load().regular(size + font), "others");
-        }
+    void lettersHaveTheirWidth_alsoWhenTheFolderOfTheFontsWasCleared(String cleared) throws Exception {
+        List<Double> widths = Stream.of(out(List.of(), cleared).split(" "))
+                .map(Double::valueOf)
+                .toList();
 
-        TemporaryFolder.delete(Path.of(System.getProperty("sun.awt.fontconfig")).resolveSibling(""));
-
-        Font known = ChartFonts.load().regular(size);
-        Font unknown = ChartFonts.load().regular(Math.nextUp(size));
-        assertThat(width(known, TEXT)).isGreaterThan(100).isCloseTo(width(unknown, TEXT), within(1));
+        assertThat(widths).hasSize(2);
+        assertThat(widths.get(0)).isGreaterThan(100).isCloseTo(widths.get(1), within(1.0));
     }
 
     /** Who starts the program may name a file of his own, and what lies beside it is his. */
     @Test
-    void aFolderOfTheUserIsLeftAlone(@TempDir Path folder) throws IOException {
-        String ours = System.getProperty(FONTCONFIG, "");
+    void aFolderOfTheUserIsLeftAlone(@TempDir Path folder) throws Exception {
         Path file = Files.createFile(folder.resolve("fontconfig.properties"));
         Path beside = Files.createFile(folder.resolve("beside"));
-        try {
-            System.setProperty(FONTCONFIG, file.toString());
 
-            ChartFonts.load();
+        out(List.of("-D" + FONTCONFIG + "=" + file), "DejaVuSans.ttf");
 
-            try (Stream<Path> left = Files.list(folder)) {
-                assertThat(left).containsExactlyInAnyOrder(file, beside);
-            }
-        } finally {
-            // What other tests have read goes on from there.
-            if (!ours.isEmpty()) {
-                System.setProperty(FONTCONFIG, ours);
-            }
+        try (Stream<Path> left = Files.list(folder)) {
+            assertThat(left).containsExactlyInAnyOrder(file, beside);
         }
     }
 
-    private static int width(Font font, String text) {
-        Graphics2D graphics = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
-        try {
-            return graphics.getFontMetrics(font).stringWidth(text);
-        } finally {
-            graphics.dispose();
+    private static String out(List<String> options, String cleared) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Djava.awt.headless=true"));
+        command.addAll(options);
+        command.addAll(List.of(
+                "-cp",
+                System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                Cleared.class.getName(),
+                cleared));
+        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+        String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor()).as(out).isZero();
+        return out;
+    }
+
+    /** Prints the width of a text in a font of which some letters were read before all was cleared, and in one that was not known. */
+    static final class Cleared {
+        private static final String TEXT = "what has come in, EUR";
+        private static final float SIZE = 12.5f;
+
+        /** Java keeps some twenty files of fonts open. */
+        private static final int MANY = 60;
+
+        private Cleared() {}
+
+        public static void main(String[] args) {
+            width(ChartFonts.load().regular(SIZE), "a few letters");
+            for (int font = 1; font <= MANY; font++) {
+                width(ChartFonts.load().regular(SIZE + font), "others");
+            }
+            TemporaryFolder.delete(Path.of(System.getProperty(FONTCONFIG)).resolveSibling(args[0]));
+            int known = width(ChartFonts.load().regular(SIZE), TEXT);
+            int unknown = width(ChartFonts.load().regular(Math.nextUp(SIZE)), TEXT);
+            System.out.print(known + " " + unknown);
+        }
+
+        private static int width(Font font, String text) {
+            Graphics2D graphics = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+            try {
+                return graphics.getFontMetrics(font).stringWidth(text);
+            } finally {
+                graphics.dispose();
+            }
         }
     }
 }
