@@ -27,6 +27,10 @@ public final class ChartFonts {
     private static final String REGULAR = "DejaVuSans.ttf";
     private static final String BOLD = "DejaVuSans-Bold.ttf";
     private static final String NAME = "runthrough-fonts";
+
+    /** The property that holds the folder that was made, under a name that nobody gives who starts the program. */
+    private static final String MADE = NAME + "-" + ProcessHandle.current().pid() + "-" + System.nanoTime();
+
     private static final String SYSTEM_FONTS = "sun.awt.fontconfig";
 
     private final Font regular;
@@ -83,7 +87,7 @@ public final class ChartFonts {
      * fontconfig, even for a font of our own. Java reads that property once, when it first handles a font.
      */
     private static synchronized Path files() {
-        Optional<Path> earlier = earlier();
+        Optional<Path> earlier = Optional.ofNullable(System.getProperty(MADE)).map(Path::of);
         if (earlier.isPresent()
                 && Stream.of(REGULAR, BOLD)
                         .allMatch(font -> Files.exists(earlier.get().resolve(font)))) {
@@ -97,18 +101,12 @@ public final class ChartFonts {
             Path bold = copied(BOLD, made.path());
             made.stayToTheEnd(none, regular, bold);
             System.setProperty(SYSTEM_FONTS, none.toString());
+            System.setProperty(MADE, made.path().toString());
             return made.path();
         } catch (IOException e) {
             made.close();
             throw failure(e);
         }
-    }
-
-    /** The folder that was made for the fonts; who started the program may have named a file of his own. */
-    private static Optional<Path> earlier() {
-        return Optional.ofNullable(System.getProperty(SYSTEM_FONTS))
-                .map(file -> Path.of(file).toAbsolutePath().getParent())
-                .filter(folder -> String.valueOf(folder.getFileName()).startsWith(NAME));
     }
 
     private static Path copied(String name, Path folder) throws IOException {

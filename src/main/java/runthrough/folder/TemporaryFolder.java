@@ -18,8 +18,8 @@ import java.util.stream.Stream;
  * have left is removed when a new one is made.
  */
 public final class TemporaryFolder implements AutoCloseable {
-    /** As all of ours are called. Besides, they are locked, and belong to the same user. */
-    private static final Pattern OURS = Pattern.compile("runthrough-[a-z-]+\\d+");
+    /** As Java calls all of ours, with a number of so many digits. Besides, they are locked, and belong to the same user. */
+    private static final Pattern OURS = Pattern.compile("runthrough-[a-z-]+\\d{15,}");
 
     private final Path path;
     private final FolderLock lock;
@@ -71,7 +71,8 @@ public final class TemporaryFolder implements AutoCloseable {
     private static void removeDead(Path made) {
         try (DirectoryStream<Path> all = Files.newDirectoryStream(
                 made.resolveSibling(""),
-                path -> OURS.matcher(path.getFileName().toString()).matches())) {
+                path -> OURS.matcher(path.getFileName().toString()).matches()
+                        && Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS))) {
             UserPrincipal us = Files.getOwner(made);
             for (Path folder : all) {
                 if (FolderLock.isThere(folder)

@@ -37,7 +37,8 @@ class ChartFontsTest {
 
     /** Who starts the program may name a file of his own, and what lies beside it is his. */
     @Test
-    void aFolderOfTheUserIsLeftAlone(@TempDir Path folder) throws Exception {
+    void aFolderOfTheUserIsLeftAlone(@TempDir Path parent) throws Exception {
+        Path folder = Files.createDirectory(parent.resolve("runthrough-fonts1"));
         Path file = Files.createFile(folder.resolve("fontconfig.properties"));
         Path beside = Files.createFile(folder.resolve("beside"));
 

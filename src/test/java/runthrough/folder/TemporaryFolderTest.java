@@ -26,7 +26,7 @@ class TemporaryFolderTest {
         Path theirs = old(Files.createTempDirectory(NAME));
         Path young = Files.createTempDirectory(NAME);
         Files.createFile(young.resolve(".lock"));
-        Path named = Files.createDirectory(theirs.resolveSibling("runthrough-lines-of-a-test"));
+        Path named = Files.createDirectory(theirs.resolveSibling("runthrough-test-2026"));
         old(Files.createFile(named.resolve(".lock")));
         try (TemporaryFolder other = TemporaryFolder.named(NAME)) {
             old(Files.createFile(left.resolve(".lock")));
@@ -60,6 +60,14 @@ class TemporaryFolderTest {
         makeOldInAProcessOfItsOwn(pipe, folder);
 
         assertThat(FolderLock.isThere(folder)).isFalse();
+        Path alone = Path.of(System.getProperty("java.io.tmpdir"), NAME + "123456789012345678");
+        assertThat(new ProcessBuilder("mkfifo", alone.toString()).start().waitFor())
+                .isZero();
+        try {
+            TemporaryFolder.named(NAME).close();
+        } finally {
+            Files.delete(alone);
+        }
         FolderLock.inDead(folder, () -> TemporaryFolder.delete(folder));
 
         assertThat(folder).doesNotExist();

@@ -9,6 +9,7 @@ import runthrough.cli.terminal.ExitCode;
 import runthrough.cli.terminal.InterruptedStudyException;
 import runthrough.folder.TemporaryFolderException;
 import runthrough.report.write.ReportFolderException;
+import runthrough.scenario.source.Problem;
 import runthrough.study.StudyException;
 
 /**
@@ -30,13 +31,13 @@ public record Failures(PrintWriter err, boolean debug) {
             return ExitCode.PIPE_CLOSED;
         }
         if (failure instanceof BadInputException bad) {
-            bad.lines().forEach(err::println);
+            bad.lines().stream().map(Problem::withoutControls).forEach(err::println);
             return ExitCode.BAD_INPUT;
         }
         if (failure instanceof StudyException
                 || failure instanceof ReportFolderException
                 || failure instanceof TemporaryFolderException) {
-            err.println(failure.getMessage());
+            err.println(Problem.withoutControls(String.valueOf(failure.getMessage())));
             return ExitCode.BAD_INPUT;
         }
         if (failure instanceof CancellationException) {

@@ -13,6 +13,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import runthrough.cli.terminal.ExitCode;
 import runthrough.scenario.source.Nearest;
+import runthrough.scenario.source.Problem;
 
 /** Shows what is wrong with a command line: in one line, with what was probably meant. */
 public final class UsageErrors implements IParameterExceptionHandler {
@@ -26,7 +27,7 @@ public final class UsageErrors implements IParameterExceptionHandler {
     public int handleParseException(ParameterException failure, String[] args) {
         CommandLine command = failure.getCommandLine();
         PrintWriter err = command.getErr();
-        err.println(message(failure).replaceAll("\\p{Cntrl}", "?"));
+        err.println(Problem.withoutControls(message(failure)));
         err.println("See " + command.getCommandSpec().qualifiedName() + " --help");
         return ExitCode.BAD_INPUT;
     }

@@ -51,9 +51,13 @@ public record Problem(String file, int line, int column, String path, String val
         return where + (what.isEmpty() ? ": " : " " + what + "; ") + rule + ". " + remedy;
     }
 
-    /** On one line and without control characters, which might play tricks on a terminal. */
     private static String printable(String text) {
-        return text.strip().replaceAll("\\s+", " ").replaceAll("\\p{Cntrl}|\\p{Cf}", "?");
+        return withoutControls(text.strip().replaceAll("\\s+", " "));
+    }
+
+    /** {@code text} with ? for letters that might play tricks on a terminal: controls, and what turns the direction of writing. */
+    public static String withoutControls(String text) {
+        return text.replaceAll("[\\p{Cc}\\p{Cf}]", "?");
     }
 
     private static String shortened(String text) {
