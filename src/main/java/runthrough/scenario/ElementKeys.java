@@ -277,9 +277,14 @@ record ElementKeys(boolean redoByDefault) implements Shape<WorkElement> {
             }
             // Where not even its keys are known, it may take anybody and anything.
             return ELEMENT.standIn(raw, standIn)
-                    .flatMap(values -> time(values, Context.top(new Problems()))
-                            .map(known -> shortened(values, element(values, known))))
+                    .flatMap(values ->
+                            standInTime(values, time).map(known -> shortened(values, element(values, known))))
                     .or(() -> Optional.of(standIn.element(name)));
+        }
+
+        /** A sheet is not read anew for each thing that stands in. */
+        private Optional<? extends WorkTime> standInTime(Values values, WorkTime ofSheet) {
+            return values.has(SHEET) ? Optional.of(ofSheet) : time(values, Context.top(new Problems()));
         }
 
         private WorkElement element(Values values, WorkTime time) {

@@ -40,6 +40,9 @@ final class SheetTimes {
             context.error(written, hindrance.get().rule(), hindrance.get().remedy());
             return Optional.empty();
         }
+        if (context.problems().isRefusedAgain(path.toString())) {
+            return Optional.empty();
+        }
         return TimeSheetReader.read(path, path.toString(), context.problems())
                 .flatMap(sheet -> place(sheet, column, element.find("column").orElse(written), context)
                         .map(place -> new WorkTime.FromRows(rows(sheet, name), place, 1)));

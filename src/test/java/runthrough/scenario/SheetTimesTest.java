@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import runthrough.plant.CoilChange;
 import runthrough.plant.MeasuredRows;
@@ -77,6 +80,23 @@ class SheetTimesTest {
                 .singleElement()
                 .asString()
                 .startsWith("times.csv:2:3 ");
+    }
+
+    /** 300 cells that are wrong are 300 problems, however many elements look for their times there. */
+    @Test
+    @Timeout(20)
+    void whatIsWrongWithASheetIsCountedOnceThoughManyElementsReferToIt() {
+        written.file("times.csv", "weld\n" + "twenty\n".repeat(300));
+        String elements = IntStream.rangeClosed(1, 100)
+                .mapToObj(i -> "{weld " + i + ": {sheet: times.csv, column: weld}}")
+                .collect(Collectors.joining(", "));
+
+        ScenarioReading.Refused refused = (ScenarioReading.Refused)
+                ScenarioFile.open(written.file("line.yaml", Written.with("coil-change: {join: [" + elements + "]}")))
+                        .read();
+
+        assertThat(refused.problems()).hasSize(100);
+        assertThat(refused.further()).isEqualTo(200);
     }
 
     @Test

@@ -21,7 +21,12 @@ public final class Interruption {
     /** Watches over the calling thread until its end. */
     public static Interruption watch() {
         Interruption interruption = new Interruption(Thread.currentThread());
-        Runtime.getRuntime().addShutdownHook(interruption.hook);
+        try {
+            Runtime.getRuntime().addShutdownHook(interruption.hook);
+        } catch (IllegalStateException e) {
+            // The virtual machine is ending before anything was begun.
+            Thread.currentThread().interrupt();
+        }
         return interruption;
     }
 

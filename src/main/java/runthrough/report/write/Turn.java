@@ -6,6 +6,7 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 
@@ -36,7 +37,12 @@ final class Turn implements AutoCloseable {
     static Turn of(Path file, int number) throws IOException {
         for (int waited = 0; waited < LONGEST_MS; waited += PAUSE_MS) {
             FileChannel channel = FileChannel.open(
-                    file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+                    file,
+                    StandardOpenOption.CREATE,
+                    StandardOpenOption.READ,
+                    StandardOpenOption.WRITE,
+                    // What a link leads to is somebody's file, and would be written to.
+                    LinkOption.NOFOLLOW_LINKS);
             if (isOurs(channel, file, number)) {
                 return new Turn(file, channel);
             }

@@ -52,7 +52,20 @@ public record Problem(String file, int line, int column, String path, String val
     }
 
     private static String printable(String text) {
-        return withoutControls(text.strip().replaceAll("\\s+", " "));
+        // Of a table there may be thousands of problems, and few letters need a second look.
+        return isPlain(text) ? text : withoutControls(text.strip().replaceAll("\\s+", " "));
+    }
+
+    /** Whether {@code text} holds nothing but ASCII that can be seen, and single blanks between. */
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char letter = text.charAt(i);
+            boolean isBlankBetween = letter == ' ' && i > 0 && i < text.length() - 1 && text.charAt(i - 1) != ' ';
+            if ((letter <= ' ' || letter > '~') && !isBlankBetween) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** {@code text} with ? for letters that might play tricks on a terminal: controls, and what turns the direction of writing. */

@@ -32,6 +32,13 @@ public final class Problems {
         }
     }
 
+    /** Whether {@code file} was refused before, which then is counted as one that is repeated: it need not be read for another reason. */
+    public boolean isRefusedAgain(String file) {
+        boolean isRefused = errors.stream().anyMatch(problem -> problem.file().equals(file));
+        repeated += isRefused ? 1 : 0;
+        return isRefused;
+    }
+
     /** Adds something that the user should know. */
     public void warning(Place place, String path, String value, String rule, String remedy) {
         Problem problem = Problem.at(place, path, value, rule, remedy);
