@@ -1,6 +1,7 @@
 package runthrough.report.write;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
@@ -249,6 +250,9 @@ public final class Staging {
             Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
         } catch (AtomicMoveNotSupportedException e) {
             Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AccessDeniedException e) {
+            // Of the two it names the one that was made, which can be written.
+            throw new AccessDeniedException(to.toString());
         }
     }
 

@@ -38,7 +38,7 @@ public final class Jobs implements AutoCloseable {
     private final ScheduledFuture<?> reaping;
 
     public Jobs() {
-        reaping = reaper.scheduleWithFixedDelay(this::dropForgotten, 1, 1, TimeUnit.SECONDS);
+        reaping = reaper.scheduleWithFixedDelay(this::dropForgottenIfThereIsRoom, 1, 1, TimeUnit.SECONDS);
     }
 
     private static Thread daemon(Runnable work, String name) {
@@ -108,6 +108,15 @@ public final class Jobs implements AutoCloseable {
         Job job = jobs.remove(id);
         if (job != null) {
             job.cancelled = true;
+        }
+    }
+
+    /** What ends with an error is not done again, and jobs that nobody asks after would run on. */
+    private void dropForgottenIfThereIsRoom() {
+        try {
+            dropForgotten();
+        } catch (OutOfMemoryError e) {
+            // Next time.
         }
     }
 
