@@ -57,12 +57,20 @@ public final class FolderLock implements AutoCloseable {
     }
 
     private static Optional<Path> fileIn(Path folder) {
+        if (!isFolder(folder)) {
+            return Optional.empty();
+        }
         try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, FolderLock::isLock)) {
             Iterator<Path> found = files.iterator();
             return found.hasNext() ? Optional.of(found.next()) : Optional.empty();
         } catch (IOException | DirectoryIteratorException e) {
             return Optional.empty();
         }
+    }
+
+    /** A link leads to what is somebody else's, and a pipe holds up who opens it. */
+    private static boolean isFolder(Path path) {
+        return Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS);
     }
 
     /** Whether {@code file} is a lock; a pipe of that name would hold up who opens it. */
@@ -94,7 +102,7 @@ public final class FolderLock implements AutoCloseable {
     private static Optional<FolderLock> ofDead(Path folder) {
         Optional<Path> file = fileIn(folder);
         try {
-            if (isYoung(file.orElse(folder)) || file.equals(Optional.of(folder.resolve(NAME)))) {
+            if (!isFolder(folder) || isYoung(file.orElse(folder)) || file.equals(Optional.of(folder.resolve(NAME)))) {
                 return Optional.empty();
             }
             return file.isPresent() ? takenOver(file.get()) : Optional.of(of(folder));

@@ -71,8 +71,7 @@ public final class TemporaryFolder implements AutoCloseable {
     private static void removeDead(Path made) {
         try (DirectoryStream<Path> all = Files.newDirectoryStream(
                 made.resolveSibling(""),
-                path -> OURS.matcher(path.getFileName().toString()).matches()
-                        && Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS))) {
+                path -> OURS.matcher(path.getFileName().toString()).matches())) {
             UserPrincipal us = Files.getOwner(made);
             for (Path folder : all) {
                 if (FolderLock.isThere(folder)

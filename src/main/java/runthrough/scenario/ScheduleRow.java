@@ -14,6 +14,7 @@ import runthrough.scenario.grammar.DistributionShape;
 import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.PlainNumber;
 import runthrough.scenario.source.CsvRows;
+import runthrough.scenario.source.TextFile;
 
 /**
  * The short way to read a row of a schedule: like one that was read before, in which the same cells were filled, but for what
@@ -132,8 +133,7 @@ record ScheduleRow(List<ScheduleColumn> columns, Filled filled, Coil like) {
                 product = text;
             }
             // Of several lines one is made where the row is read in full.
-            return text.length() <= runthrough.scenario.grammar.Text.LONGEST
-                    && text.chars().noneMatch(Character::isISOControl);
+            return text.length() <= runthrough.scenario.grammar.Text.LONGEST && TextFile.isOneLine(text);
         }
 
         @SuppressWarnings("ReferenceEquality") // keys are constants, each there once

@@ -10,13 +10,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import runthrough.OwnProcess;
 import runthrough.folder.TemporaryFolder;
 
 /** In processes of their own, for what is done to the fonts of a process stays done. */
@@ -50,15 +50,10 @@ class ChartFontsTest {
     }
 
     private static String out(List<String> options, String cleared) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Djava.awt.headless=true"));
-        command.addAll(options);
-        command.addAll(List.of(
-                "-cp",
-                System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-                Cleared.class.getName(),
-                cleared));
-        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+        ProcessBuilder program = OwnProcess.of(Cleared.class, List.of(cleared));
+        program.command().add(1, "-Djava.awt.headless=true");
+        program.command().addAll(1, options);
+        Process process = program.redirectErrorStream(true).start();
         String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertThat(process.waitFor()).as(out).isZero();
         return out;

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import runthrough.OwnProcess;
 
 /** The program as a process of its own: what shells and the system see of it. */
 class ProcessTest {
@@ -49,13 +50,7 @@ class ProcessTest {
 
     /** The program as a process that works in {@code folder}. */
     static ProcessBuilder program(Path folder, String... args) {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-cp",
-                System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-                Main.class.getName()));
-        command.addAll(List.of(args));
-        return new ProcessBuilder(command).directory(folder.toFile());
+        return OwnProcess.of(Main.class, List.of(args)).directory(folder.toFile());
     }
 
     private Process start(ProcessBuilder builder) throws IOException {

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,6 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import runthrough.OwnProcess;
 
 /** The notebook {@code src/docs/sweep.ipynb} does what it says: its cells, one after the other, in a Python of this machine, and what it says of R in an R. */
 class SweepNotebookTest {
@@ -64,12 +66,7 @@ class SweepNotebookTest {
     }
 
     private static String program() {
-        return String.join(
-                " ",
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-cp",
-                System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-                Main.class.getName());
+        return String.join(" ", OwnProcess.of(Main.class, List.of()).command());
     }
 
     private static String said(ProcessBuilder program) throws IOException, InterruptedException {

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import runthrough.OwnProcess;
 
 /** Folders among the temporary files of the machine, where those of other programs and of programs that live are left alone. */
 class TemporaryFolderTest {
@@ -98,12 +99,7 @@ class TemporaryFolderTest {
     }
 
     private static void makeOneInAProcessOfItsOwn(TemporaryFolder other) throws IOException, InterruptedException {
-        Process another = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-                        Another.class.getName(),
-                        other.path().toString())
+        Process another = OwnProcess.of(Another.class, List.of(other.path().toString()))
                 .inheritIO()
                 .start();
         assertThat(another.waitFor()).isZero();

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import runthrough.OwnProcess;
 import runthrough.cli.Main;
 import runthrough.cli.Session;
 
@@ -106,13 +107,7 @@ final class GuideWalk {
 
     /** Serves until the page has answered. The code is that of the answer, 0 for a page. */
     private Ran serve(String command, List<String> words) throws IOException, InterruptedException {
-        List<String> line = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-cp",
-                System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-                Main.class.getName()));
-        line.addAll(words);
-        Process process = new ProcessBuilder(line)
+        Process process = OwnProcess.of(Main.class, words)
                 .directory(folder.toFile())
                 .redirectErrorStream(true)
                 .start();

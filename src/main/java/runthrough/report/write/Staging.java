@@ -8,7 +8,6 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
@@ -100,13 +99,11 @@ public final class Staging {
     private static void finishDead(Path parent, String name, Path folder) {
         Pattern ours = Pattern.compile(Pattern.quote(name) + NUMBER);
         try (DirectoryStream<Path> all = Files.newDirectoryStream(
-                parent,
-                path -> ours.matcher(path.getFileName().toString()).matches()
-                        && Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS))) {
+                parent, path -> ours.matcher(path.getFileName().toString()).matches())) {
             for (Path dead : all) {
-                boolean isFinished = !isAmongItsMoves(dead) || !Files.isDirectory(folder);
+                boolean isHalfMoved = isAmongItsMoves(dead) && Files.isDirectory(folder);
                 FolderLock.inDead(dead, () -> {
-                    if (!isFinished) {
+                    if (isHalfMoved) {
                         finish(dead, folder);
                     }
                     TemporaryFolder.delete(dead);

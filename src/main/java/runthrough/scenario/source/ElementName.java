@@ -11,10 +11,9 @@ public final class ElementName {
 
     /** What is wrong with {@code name}; empty when it can be one. */
     public static Optional<String> wrong(String name) {
-        boolean isOneLine = name.chars().noneMatch(letter -> letter == '\t' || letter == '\n' || letter == '\r');
         return !name.isBlank()
                         && name.length() <= LONGEST
-                        && isOneLine
+                        && TextFile.isOneLine(name)
                         && TextFile.strange(name).isEmpty()
                 ? Optional.empty()
                 : Optional.of(

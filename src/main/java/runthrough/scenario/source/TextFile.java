@@ -177,13 +177,13 @@ public record TextFile(String name, String text) {
             return Optional.empty();
         }
         String plain = withoutMark(text);
-        Optional<String> strange = strange(plain);
-        if (strange.isPresent()) {
+        int strange = firstStrange(plain);
+        if (strange >= 0) {
             problems.error(
-                    placeAfter(plain.substring(0, firstStrange(plain)), name),
+                    placeAfter(plain.substring(0, strange), name),
                     "",
                     "",
-                    strange.get(),
+                    strange(plain.charAt(strange)),
                     "Give a plain text file in UTF-8.");
             return Optional.empty();
         }
@@ -211,9 +211,11 @@ public record TextFile(String name, String text) {
     /** What is wrong with {@code text} where it holds a letter that cannot be shown, as by an escape in YAML. */
     static Optional<String> strange(String text) {
         int at = firstStrange(text);
-        return at < 0
-                ? Optional.empty()
-                : Optional.of(String.format("holds a control character (U+%04X)", (int) text.charAt(at)));
+        return at < 0 ? Optional.empty() : Optional.of(strange(text.charAt(at)));
+    }
+
+    static String strange(char c) {
+        return String.format("holds a control character (U+%04X)", (int) c);
     }
 
     private static int firstStrange(String text) {
@@ -225,8 +227,16 @@ public record TextFile(String name, String text) {
 
     /** Whether {@code c} is a control character that is no layout, or none at all. */
     static boolean isStrange(char c) {
-        boolean isLayout = c == '\n' || c == '\r' || c == '\t';
-        return (Character.isISOControl(c) && !isLayout) || c >= 0xFFFE;
+        return (Character.isISOControl(c) && !isLayout(c)) || c >= 0xFFFE;
+    }
+
+    /** Whether {@code text} stands in one line, without tabs. */
+    public static boolean isOneLine(String text) {
+        return text.chars().noneMatch(TextFile::isLayout);
+    }
+
+    private static boolean isLayout(int c) {
+        return c == '\n' || c == '\r' || c == '\t';
     }
 
     /** Whether there is half a letter at {@code i}, without its other half. */

@@ -74,10 +74,7 @@ final class WatchedText extends Reader {
         while (taken < length && chars.hasRemaining()) {
             char c = chars.get();
             if (TextFile.isStrange(c)) {
-                throw new Refused(
-                        String.format("holds a control character (U+%04X)", (int) c),
-                        "Give a plain text file in UTF-8.",
-                        count);
+                throw new Refused(TextFile.strange(c), "Give a plain text file in UTF-8.", count);
             }
             kept[(int) (count++ & KEPT - 1)] = c;
             into[offset + taken++] = c;

@@ -175,7 +175,7 @@ public final class YamlText {
             if (key.text().isBlank()) {
                 throw new Fault(key.place(), "a key must be a word", "Write it as \"key: value\".");
             }
-            if (key.text().chars().anyMatch(letter -> letter == '\t' || letter == '\n' || letter == '\r')) {
+            if (!TextFile.isOneLine(key.text())) {
                 throw new Fault(
                         key.place(), "a key must stand in one line, without tabs", "Write a blank in their place.");
             }

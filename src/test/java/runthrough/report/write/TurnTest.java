@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.function.IntFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import runthrough.OwnProcess;
 
 /** Processes that take turns: a lock holds between processes otherwise than between threads of one. */
 class TurnTest {
@@ -66,13 +67,8 @@ class TurnTest {
     private static void inProcesses(Class<?> program, IntFunction<List<String>> arguments) throws Exception {
         List<Process> running = new ArrayList<>();
         for (int process = 1; process <= PROCESSES; process++) {
-            List<String> command = new ArrayList<>(List.of(
-                    Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                    "-cp",
-                    System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-                    program.getName()));
-            command.addAll(arguments.apply(process));
-            running.add(new ProcessBuilder(command).inheritIO().start());
+            running.add(
+                    OwnProcess.of(program, arguments.apply(process)).inheritIO().start());
         }
         for (Process each : running) {
             assertThat(each.waitFor()).isZero();
