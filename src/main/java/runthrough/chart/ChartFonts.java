@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Base64;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
@@ -56,6 +57,15 @@ public final class ChartFonts {
     /** The bold font at {@code size} (px). */
     public Font bold(float size) {
         return bold.deriveFont(size);
+    }
+
+    /** The letters of {@code text} that the font has no shape for, each once, in the order of the text; layout is none. */
+    public List<String> lettersWithoutShape(String text) {
+        return text.codePoints()
+                .distinct()
+                .filter(letter -> !Character.isISOControl(letter) && !regular.canDisplay(letter))
+                .mapToObj(Character::toString)
+                .toList();
     }
 
     /** The regular font's part for documents, as WOFF2 in Base64. */

@@ -3,6 +3,7 @@ package runthrough.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -14,6 +15,7 @@ import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.ExitCode;
 import runthrough.cli.terminal.ProgramVersion;
 import runthrough.cli.terminal.Progress;
+import runthrough.report.document.Document;
 import runthrough.report.document.DocumentFiles;
 import runthrough.report.document.Paper;
 import runthrough.report.write.FolderWriter;
@@ -37,6 +39,9 @@ import runthrough.study.StudyOptions;
             "      --date \"3 March 2031\" --out hand-over"
         })
 final class DocumentCommand implements Callable<Integer> {
+    /** So many letters are named of those that the font lacks. */
+    private static final int SOME = 10;
+
     private final Environment environment;
 
     @Parameters(paramLabel = "SCENARIO", description = "The scenario file, or - for standard input.")
@@ -84,11 +89,24 @@ final class DocumentCommand implements Callable<Integer> {
             Paper on = paper == null ? Paper.usualWith(asked.request().resultsIn()) : paper;
             files.complete(() -> DocumentFiles.of(made.document(), on, ProgramVersion.text()));
             environment.out().print(TerminalWriter.render(made.document().report(), false));
+            warnOfLetters(made.document());
         }
         List.of(DocumentFiles.HTML, DocumentFiles.PDF, DocumentFiles.SLIDE_SVG, DocumentFiles.SLIDE_PNG)
                 .forEach(file -> environment.out().println(folder.resolve(file)));
         environment.out().flush();
         return ExitCode.DONE;
+    }
+
+    private void warnOfLetters(Document document) {
+        List<String> letters = DocumentFiles.lettersWithoutShape(document);
+        if (!letters.isEmpty()) {
+            String some = letters.stream().limit(SOME).collect(Collectors.joining(" "));
+            environment
+                    .err()
+                    .println(Scenario.asWarning("the font of the document has no shape for " + some
+                            + (letters.size() > SOME ? " and " + (letters.size() - SOME) + " more letters" : "")
+                            + "; on paper # stands in their place. Write them in Latin, Greek or Cyrillic letters."));
+        }
     }
 
     private DocumentRun.Made run(DocumentRun asked) {

@@ -44,18 +44,32 @@ record FigureSettings(List<Setting> settings) {
     }
 
     private static Optional<Line> apply(Line line, Setting setting, Context top) {
-        LineFigure figure = LineFigure.called(setting.path()).orElseThrow();
-        Context here =
-                top.named(figure.path()).withRemedy("Give " + figure.meaning().split(";", 2)[0] + ".");
+        LineFigure figure = figure(setting);
         OptionalDouble present = figure.of(line);
         if (present.isEmpty()) {
-            here.error(setting.value(), "is nothing that this line has", "Leave it out.");
+            at(figure, top).error(setting.value(), "is nothing that this line has", "Leave it out.");
             return Optional.empty();
         }
-        Dimension dimension = dimension(figure);
-        double least = figure.least(line);
+        return value(setting, figure.least(line), top).map(value -> figure.with(line, value));
+    }
+
+    /** Reports to {@code top} what is wrong with the settings whatever the line is. */
+    void checkAlone(Context top) {
+        settings.forEach(setting -> value(setting, 0, top));
+    }
+
+    private static Optional<Double> value(Setting setting, double least, Context top) {
+        LineFigure figure = figure(setting);
         Range range = new Range(least, false, Double.POSITIVE_INFINITY, false);
-        return new Amount(dimension, range).read(setting.value(), here).map(value -> figure.with(line, value));
+        return new Amount(dimension(figure), range).read(setting.value(), at(figure, top));
+    }
+
+    private static LineFigure figure(Setting setting) {
+        return LineFigure.called(setting.path()).orElseThrow();
+    }
+
+    private static Context at(LineFigure figure, Context top) {
+        return top.named(figure.path()).withRemedy("Give " + figure.meaning().split(";", 2)[0] + ".");
     }
 
     /** Where what comes of the settings is reported. */

@@ -90,6 +90,7 @@ final class ScenarioReader {
      */
     private void tellWhatIsIndependent(Values scenario, Optional<CoilSourceReader.Found> found) {
         if (!figures.settings().isEmpty()) {
+            figures.checkAlone(top);
             return;
         }
         MessagePlaces places = new MessagePlaces(

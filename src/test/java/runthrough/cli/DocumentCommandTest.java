@@ -41,6 +41,21 @@ class DocumentCommandTest {
     }
 
     @Test
+    void lettersThatTheFontLacksAreNamed() {
+        session.write(
+                "quick.yaml",
+                "title: \u7DDA \u0416 \u00E9 \uD83E\uDDF5 \u7DDA\n" + Session.LINE.replaceAll("(?m)^title:.*\n", ""));
+
+        Session.Done done = session.run("document", "quick.yaml");
+
+        assertThat(done.code()).as(done.err()).isZero();
+        assertThat(done.err())
+                .isEqualTo(
+                        "warning: the font of the document has no shape for \u7DDA \uD83E\uDDF5; on paper # stands in their"
+                                + " place. Write them in Latin, Greek or Cyrillic letters.\n");
+    }
+
+    @Test
     void paperThatThereIsNotIsRefusedBeforeAnythingRuns() {
         Session.Done done = session.run("document", "quick.yaml", "--paper", "a5");
 

@@ -169,7 +169,7 @@ class BadFileTest {
         assertThat(written.refusal("title: a\nnotes: \"b\\ec\"\n"))
                 .containsExactly("line.yaml:2:8: holds a control character (U+001B). Write it without.");
         assertThat(written.refusal("title: \"half \\uD83E\"\n"))
-                .containsExactly("line.yaml:1:8: holds a control character (U+D83E). Write it without.");
+                .containsExactly("line.yaml:1:8: holds half of a letter (U+D83E). Write it without.");
         assertThat(written.warnings(Written.with("notes: \"\\uD83E\\uDDF5 and \\t more\"")))
                 .isEmpty();
     }
@@ -192,6 +192,18 @@ class BadFileTest {
                 .singleElement()
                 .asString()
                 .endsWith(": a key must stand in one line, without tabs. Write a blank in their place.");
+    }
+
+    /** Blanks of any width, and letters without one. */
+    @ParameterizedTest
+    @ValueSource(strings = {" ", "\\u00a0", "\\u200b", "\\u2003\\ufeff"})
+    void whatCannotBeSeenIsNoName(String nothing) {
+        assertThat(written.refusal(Written.with("title: \"" + nothing + "\"")))
+                .singleElement()
+                .asString()
+                .contains("title", "has no value; must be");
+        assertThat(written.refusal(Written.with().replace("{join: 50", "{\"" + nothing + "\": 50")))
+                .isNotEmpty();
     }
 
     @Test

@@ -80,6 +80,18 @@ class SettingMessagesTest {
     }
 
     @Test
+    void aWrongFigureIsSaidAlsoWhereOtherThingsAreWrong() {
+        ScenarioFile file = ScenarioFile.open(Path.of("scenarios", "tube-line.yaml"));
+
+        ScenarioReading reading = file.with(List.of(setting("coil.width", "0 mm"), setting("rated-speed", "-4 m/min")));
+
+        assertThat(shown(reading))
+                .hasSize(2)
+                .anyMatch(text -> text.contains("coil.width = 0 mm; must be more than 0 mm"))
+                .anyMatch(text -> text.contains("rated-speed = -4 m/min; must be more than 0 m/min"));
+    }
+
+    @Test
     void whatIsWrongWithTheFileComesWithEveryReading() {
         ScenarioFile file = ScenarioFile.open(folder.resolve("nowhere.yaml"));
 

@@ -5,12 +5,14 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import javax.imageio.ImageIO;
 import javax.imageio.stream.ImageOutputStream;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 import runthrough.chart.Chart;
+import runthrough.chart.ChartFonts;
 import runthrough.report.write.Beside;
 
 /** The files of a document: for a screen, for paper, and its picture alone for a slide. */
@@ -38,6 +40,11 @@ public final class DocumentFiles {
         Map<String, byte[]> files = forScreens.result();
         files.put(PDF, pages);
         return files;
+    }
+
+    /** The letters of {@code document} that the font of its pages and pictures lacks, each once: # stands for them on paper. */
+    public static List<String> lettersWithoutShape(Document document) {
+        return ChartFonts.load().lettersWithoutShape(DocumentHtml.render(document, Edition.SCREEN));
     }
 
     private static Map<String, byte[]> forScreens(Document document) {

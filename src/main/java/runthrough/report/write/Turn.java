@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 
 /**
  * Of the runs that put files into the same folder, one has its turn. It holds a locked file, which it removes; the lock of a run
@@ -36,6 +37,9 @@ final class Turn implements AutoCloseable {
      */
     static Turn of(Path file, int number) throws IOException {
         for (int waited = 0; waited < LONGEST_MS; waited += PAUSE_MS) {
+            if (isNoFile(file)) {
+                throw new FileSystemException(file.toString(), null, "is no file that a run has left; remove it");
+            }
             FileChannel channel = FileChannel.open(
                     file,
                     StandardOpenOption.CREATE,
@@ -74,6 +78,17 @@ final class Turn implements AutoCloseable {
             return Files.size(file) == number;
         } catch (IOException e) {
             // Removed just now; or the disk has failed, which the next try will show.
+            return false;
+        }
+    }
+
+    /** Whether something has that name, at one look, that is no file; a file may be removed at any time. */
+    private static boolean isNoFile(Path file) {
+        try {
+            return !Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS)
+                    .isRegularFile();
+        } catch (IOException e) {
+            // Nothing has it yet.
             return false;
         }
     }

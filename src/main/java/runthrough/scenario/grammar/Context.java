@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
+import runthrough.scenario.source.TextFile;
 
 /**
  * Where reading stands, and where to tell what is wrong.
@@ -77,7 +78,7 @@ public record Context(String path, Supplier<String> howToMend, Problems problems
 
     /** Reports that {@code raw} is not of the shape that is allowed here. */
     public void wrongShape(Raw raw, String allowed) {
-        boolean isBlank = raw instanceof Raw.Scalar scalar && scalar.text().isBlank();
+        boolean isBlank = raw instanceof Raw.Scalar scalar && TextFile.isBlank(scalar.text());
         error(raw, (isBlank ? "has no value; must be " : "must be ") + allowed);
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import runthrough.plant.check.StandIn;
 import runthrough.scenario.source.Raw;
+import runthrough.scenario.source.TextFile;
 
 /**
  * A text that is not empty, in one line whatever lines it was written in.
@@ -17,7 +18,7 @@ public record Text(String what) implements Shape<String> {
 
     @Override
     public Optional<String> read(Raw raw, Context context) {
-        if (!(raw instanceof Raw.Scalar scalar) || scalar.text().isBlank()) {
+        if (!(raw instanceof Raw.Scalar scalar) || TextFile.isBlank(scalar.text())) {
             context.wrongShape(raw, allowed());
             return Optional.empty();
         }

@@ -11,7 +11,7 @@ public final class ElementName {
 
     /** What is wrong with {@code name}; empty when it can be one. */
     public static Optional<String> wrong(String name) {
-        return !name.isBlank()
+        return !TextFile.isBlank(name)
                         && name.length() <= LONGEST
                         && TextFile.isOneLine(name)
                         && TextFile.strange(name).isEmpty()

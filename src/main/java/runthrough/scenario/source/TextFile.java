@@ -215,7 +215,8 @@ public record TextFile(String name, String text) {
     }
 
     static String strange(char c) {
-        return String.format("holds a control character (U+%04X)", (int) c);
+        String what = Character.isSurrogate(c) ? "half of a letter" : "a control character";
+        return String.format("holds %s (U+%04X)", what, (int) c);
     }
 
     private static int firstStrange(String text) {
@@ -228,6 +229,15 @@ public record TextFile(String name, String text) {
     /** Whether {@code c} is a control character that is no layout, or none at all. */
     static boolean isStrange(char c) {
         return (Character.isISOControl(c) && !isLayout(c)) || c >= 0xFFFE;
+    }
+
+    /** Whether nothing of {@code text} can be seen: it is made of blanks, of any width, layout and controls. */
+    public static boolean isBlank(String text) {
+        return text.codePoints()
+                .allMatch(c -> Character.isWhitespace(c)
+                        || Character.isSpaceChar(c)
+                        || Character.isISOControl(c)
+                        || Character.getType(c) == Character.FORMAT);
     }
 
     /** Whether {@code text} stands in one line, without tabs. */

@@ -172,7 +172,7 @@ public final class YamlText {
         }
 
         private static void refuseOddKey(Raw.Scalar key) throws Fault {
-            if (key.text().isBlank()) {
+            if (TextFile.isBlank(key.text())) {
                 throw new Fault(key.place(), "a key must be a word", "Write it as \"key: value\".");
             }
             if (!TextFile.isOneLine(key.text())) {

@@ -1,6 +1,7 @@
 package runthrough.report.write;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import runthrough.OwnProcess;
 
@@ -53,6 +55,20 @@ class TurnTest {
                     .allMatch(text -> text.startsWith("of "))
                     .containsOnly(text(out.resolve("a")));
             assertThat(folder.resolve(Integer.toString(round)).toFile().list()).containsExactly("out");
+        }
+    }
+
+    /** Nobody lets go of a pipe, or of a folder. */
+    @Test
+    @Timeout(20)
+    void whatNoRunHasLeftIsNotWaitedFor() throws Exception {
+        Path pipe = folder.resolve("pipe");
+        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor())
+                .isZero();
+
+        for (Path other : List.of(pipe, Files.createDirectory(folder.resolve("other")))) {
+            assertThatThrownBy(() -> Turn.of(other, 1)).hasMessageContaining("remove it");
+            assertThat(other).exists();
         }
     }
 
