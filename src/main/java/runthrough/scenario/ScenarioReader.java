@@ -85,12 +85,15 @@ final class ScenarioReader {
     }
 
     /**
-     * Reports what is wrong between values, of those that could be read. With figures to be set on top of them it is not known what
-     * the values will be.
+     * Reports what is wrong between values, of those that could be read; where so much is wrong already that more would only be
+     * counted, it is not looked for. With figures to be set on top of them it is not known what the values will be.
      */
     private void tellWhatIsIndependent(Values scenario, Optional<CoilSourceReader.Found> found) {
         if (!figures.settings().isEmpty()) {
             figures.checkAlone(top);
+            return;
+        }
+        if (problems.isFull()) {
             return;
         }
         MessagePlaces places = new MessagePlaces(

@@ -1,7 +1,8 @@
 package runthrough.scenario.source;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Collects what is wrong while reading goes on, so that the user learns of everything at once. */
 public final class Problems {
@@ -9,8 +10,8 @@ public final class Problems {
     /** More than anybody mends in one go; what exceeds it is only counted. */
     private static final int MOST = 100;
 
-    private final List<Problem> errors = new ArrayList<>();
-    private final List<Problem> warnings = new ArrayList<>();
+    private final Set<Problem> errors = new LinkedHashSet<>();
+    private final Set<Problem> warnings = new LinkedHashSet<>();
     private int further;
     private int repeated;
 
@@ -42,7 +43,7 @@ public final class Problems {
     /** Adds something that the user should know. */
     public void warning(Place place, String path, String value, String rule, String remedy) {
         Problem problem = Problem.at(place, path, value, rule, remedy);
-        if (warnings.size() < MOST && !warnings.contains(problem)) {
+        if (warnings.size() < MOST) {
             warnings.add(problem);
         }
     }
