@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -49,6 +50,8 @@ final class MergeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Optional<WholeFile> file =
+                Optional.ofNullable(out).map(named -> new WholeFile(named, "--out").apartFrom(files, environment));
         Merge merge = Merge.of(files.stream().map(environment::path).toList());
         List<String> problems = merge.problems();
         if (!problems.isEmpty()) {
@@ -59,11 +62,11 @@ final class MergeCommand implements Callable<Integer> {
                     .toList());
         }
         try {
-            if (out == null) {
+            if (file.isPresent()) {
+                file.get().write(merge::writeTo, environment);
+            } else {
                 merge.writeTo(environment.out());
                 environment.out().flush();
-            } else {
-                new WholeFile(out, "--out").write(merge::writeTo, environment);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -17,6 +18,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.ExitCode;
+import runthrough.cli.terminal.InterruptedStudyException;
 import runthrough.cli.terminal.ProgramVersion;
 import runthrough.report.document.DocumentFiles;
 import runthrough.report.document.Paper;
@@ -75,6 +77,15 @@ final class SamplesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        try {
+            return made();
+        } catch (CancellationException e) {
+            throw new InterruptedStudyException(
+                    check ? "nothing was written" : "each file is whole, as it was or made anew");
+        }
+    }
+
+    private int made() {
         List<Path> stale = new ArrayList<>();
         List<SampleIndex.Sample> samples = new ArrayList<>();
         for (String line : LINES) {

@@ -28,6 +28,7 @@ import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Problems;
 import runthrough.simulation.records.SimulationException;
+import runthrough.study.Share;
 import runthrough.study.StudyException;
 import runthrough.web.study.GivenValues;
 
@@ -175,8 +176,30 @@ record Scenario(
             String part = e.getCause() instanceof SimulationException cause
                     ? cause.part().orElse("")
                     : "";
-            Place place = file.place(part);
-            throw new BadInputException(place + (place.line() == 0 ? ": " : " ") + e.getMessage());
+            throw new BadInputException(at(file.place(part)) + e.getMessage());
+        }
+    }
+
+    private static String at(Place place) {
+        return place + (place.line() == 0 ? ": " : " ");
+    }
+
+    /**
+     * The target, for what looks for something that is enough.
+     *
+     * @throws BadInputException when it asks for all coil changes; it names the place
+     */
+    double targetBelowAll() {
+        try {
+            return Share.targetBelowAll(request.run().target());
+        } catch (StudyException e) {
+            String path = "run.target";
+            Place place = settings.stream()
+                    .filter(setting -> setting.path().equals(path))
+                    .map(setting -> setting.value().place())
+                    .reduce((first, last) -> last)
+                    .orElseGet(() -> file.place(path));
+            throw new BadInputException(at(place) + "run." + e.getMessage());
         }
     }
 

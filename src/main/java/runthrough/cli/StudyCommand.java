@@ -98,9 +98,7 @@ abstract class StudyCommand implements Callable<Integer> {
     @Override
     public final Integer call() {
         Scenario asked = Scenario.read(scenario, overrides, environment);
-        Study study = study(
-                asked,
-                Share.targetBelowAll(target == null ? asked.request().run().target() : target));
+        Study study = study(asked, target == null ? asked.targetBelowAll() : Share.targetBelowAll(target));
         asked.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
         Optional<Path> folder = (report == null ? new ReportPlace() : report).folder(placed());
         Answer answer = folder.isPresent() ? runInto(environment.path(folder.get()), study, asked) : run(study, asked);

@@ -137,6 +137,8 @@ final class TimesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Optional<WholeFile> work = Optional.ofNullable(fragment)
+                .map(file -> new WholeFile(file, "--fragment").apartFrom(List.of(sheet), environment));
         MeasuredTimes measured = MeasuredTimes.read(environment.path(sheet), sheet.toString());
         TimeSheet asked = asked(measured.sheet());
         measured.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
@@ -150,10 +152,8 @@ final class TimesCommand implements Callable<Integer> {
         } else {
             answer = answer(measured, asked);
         }
-        if (fragment != null) {
-            new WholeFile(fragment, "--fragment")
-                    .write(answer.body().files().getOrDefault(TimesAnswer.FRAGMENT, ""), environment);
-        }
+        String text = answer.body().files().getOrDefault(TimesAnswer.FRAGMENT, "");
+        work.ifPresent(file -> file.write(text, environment));
         print(answer, folder);
         return ExitCode.DONE;
     }

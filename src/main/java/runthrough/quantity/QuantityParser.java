@@ -22,6 +22,17 @@ public final class QuantityParser {
     private static final double MINUTE = 60;
 
     private static final Pattern COMMA_NUMBER = Pattern.compile("[+-]?[0-9][0-9 .]*,[0-9].*");
+    /** Digits in groups of three, with blanks of any width between. */
+    private static final Pattern GROUPED =
+            Pattern.compile("[+-]?[0-9]{1,3}(?:[ \u00A0\u2009\u202F][0-9]{3})+(?![0-9]).*");
+
+    private static final Pattern BLANK = Pattern.compile("(?<=[0-9])[ \u00A0\u2009\u202F](?=[0-9]{3})");
+    private static final Pattern CLOCK = Pattern.compile("[0-9]+:[0-9:.]+.*");
+
+    /** One number, and another that it may be up to. */
+    private static final Pattern RANGE = Pattern.compile(
+            "[0-9.]+\\s*[a-z%/0-9]*\\s*(?:-|\u2013|\u2014|\\.\\.|to\\b)\\s*[0-9].*", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern FRACTION = Pattern.compile("[0-9 -]*[0-9]+/[0-9]+.*");
     private static final Pattern NOT_FINITE = Pattern.compile("(?i)[+-]?\\.?(nan|inf|infinity)\\b.*");
     private static final Pattern HEXADECIMAL = Pattern.compile("(?i)[+-]?0x.*");
@@ -123,6 +134,9 @@ public final class QuantityParser {
     /** Whether what looks like a number with a strange unit is rather a number written in a way that is not read. */
     private static boolean isOddlyWritten(String text) {
         return COMMA_NUMBER.matcher(text).matches()
+                || GROUPED.matcher(text).matches()
+                || CLOCK.matcher(text).matches()
+                || RANGE.matcher(text).matches()
                 || FRACTION.matcher(text).matches()
                 || HEXADECIMAL.matcher(text).matches();
     }
@@ -131,8 +145,23 @@ public final class QuantityParser {
         if (COMMA_NUMBER.matcher(text).matches()) {
             return unreadable("a number has a decimal point and no commas", remedyForComma(text));
         }
+        if (GROUPED.matcher(text).matches()) {
+            return unreadable(
+                    "a number has no blanks between its digits",
+                    "Write " + BLANK.matcher(text).replaceAll("") + ".");
+        }
+        if (CLOCK.matcher(text).matches()) {
+            return unreadable(
+                    wanted == Dimension.TIME
+                            ? "minutes and seconds are written like 1:30 min, with seconds from 0 to 59"
+                            : "is minutes and seconds, and not " + wanted.label(),
+                    example(wanted));
+        }
         if (FRACTION.matcher(text).matches()) {
             return unreadable("fractions are not read", "Write it as a decimal number, such as 0.25 in.");
+        }
+        if (RANGE.matcher(text).matches()) {
+            return unreadable("is a range, and not one number", example(wanted));
         }
         boolean isNotFinite = NOT_FINITE.matcher(text).matches();
         String rule = isNotFinite
@@ -172,10 +201,16 @@ public final class QuantityParser {
     }
 
     private static String remedyForComma(String text) {
-        return text.matches("[+-]?[0-9]{1,3}(,[0-9]{3})+([^0-9,].*)?")
-                ? "Write " + text.replace(",", "") + " if the comma groups thousands, " + text.replaceFirst(",", ".")
-                        + " if it is a decimal comma."
-                : "Write " + text.replace(".", "").replaceFirst(",", ".") + ".";
+        if (!text.matches("[+-]?[0-9]{1,3}(,[0-9]{3})+([^0-9,].*)?")) {
+            return "Write " + text.replace(".", "").replaceFirst(",", ".") + ".";
+        }
+        // With a point behind it, or another comma, a comma can only be one of thousands.
+        boolean mayBeDecimal = text.matches("[^,]*,[0-9]{3}(?!\\.[0-9])[^,]*");
+        return "Write " + text.replace(",", "")
+                + (mayBeDecimal
+                        ? " if the comma groups thousands, " + text.replaceFirst(",", ".")
+                                + " if it is a decimal comma."
+                        : ".");
     }
 
     private static String allowed(Dimension wanted) {

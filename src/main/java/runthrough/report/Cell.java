@@ -125,11 +125,20 @@ public sealed interface Cell {
 
     /** What is gained, with its interval in brackets; in words where the interval holds less and more than 0. */
     static Cell gain(Value gained) {
+        return isShown(gained)
+                ? new Known(gained, "")
+                : new Words("no difference shown " + new Known(gained, "").inBrackets());
+    }
+
+    /** The same in short, without the interval. */
+    static Cell gainAlone(Value gained) {
+        return isShown(gained) ? of(gained) : new Words("none shown");
+    }
+
+    private static boolean isShown(Value gained) {
         return gained.interval()
-                        .filter(ends -> ends.low() < 0 && ends.high() >= 0 && gained.isThere())
-                        .isPresent()
-                ? new Words("no difference shown " + new Known(gained, "").inBrackets())
-                : new Known(gained, "");
+                .filter(ends -> ends.low() < 0 && ends.high() >= 0 && gained.isThere())
+                .isEmpty();
     }
 
     /** A number in two units: "1230 N m = 1.23 kN m". */

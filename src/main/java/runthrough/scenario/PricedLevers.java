@@ -114,7 +114,8 @@ final class PricedLevers {
                     remedy(path));
             return Optional.empty();
         }
-        return per(path, price, measured).map(per -> new Found(own, per));
+        String what = own.equals(path.strip()) ? "the change" : own;
+        return per(path, price, measured, what).map(per -> new Found(own, per));
     }
 
     private boolean isThere(String path) {
@@ -128,7 +129,7 @@ final class PricedLevers {
                         + ", and each work element by its path, such as coil-change.join.weld.");
     }
 
-    private Optional<Double> per(String path, Raw.Mapping price, Optional<Dimension> measured) {
+    private Optional<Double> per(String path, Raw.Mapping price, Optional<Dimension> measured, String what) {
         Optional<Raw> written = price.find(MoneyKeys.PER.name());
         if (written.isEmpty() && measured.isEmpty()) {
             return Optional.of(1.0);
@@ -138,7 +139,7 @@ final class PricedLevers {
                 .named(SECTION)
                 .named(path)
                 .named(MoneyKeys.PER.name())
-                .withRemedy("Give how much of the change that pays for, such as " + shown + ".");
+                .withRemedy("Give how much of " + what + " that pays for, such as " + shown + ".");
         if (written.isEmpty()) {
             problems.error(
                     price.place(),

@@ -40,7 +40,11 @@ final class SheetTimes {
             context.error(written, hindrance.get().rule(), hindrance.get().remedy());
             return Optional.empty();
         }
-        if (context.problems().isRefusedAgain(path.toString())) {
+        if (context.isRetold()) {
+            return Optional.empty();
+        }
+        if (context.problems().isRefused(path.toString())) {
+            context.problems().repeat();
             return Optional.empty();
         }
         return TimeSheetReader.read(path, path.toString(), context.problems())

@@ -30,6 +30,7 @@ final class PageFolder implements AutoCloseable {
     private final Map<String, String> ours;
     private final Set<String> kept = new LinkedHashSet<>();
     private TemporaryFolder root = TemporaryFolder.named(NAME);
+    private boolean isClosed;
 
     /**
      * A new folder, in which {@code ours} lie beside all others: the text of each by its name. What servers that were killed have
@@ -41,6 +42,10 @@ final class PageFolder implements AutoCloseable {
 
     /** For files that are needed while something is made. Systems clear their temporary folders: what is gone is made again. */
     synchronized Path root() {
+        if (isClosed) {
+            // As by a request that goes on while the program ends: nobody would remove what is made again.
+            throw new Refusal(503, "The program is ending.");
+        }
         if (!root.isThere()) {
             root.close();
             kept.clear();
@@ -118,6 +123,7 @@ final class PageFolder implements AutoCloseable {
 
     @Override
     public synchronized void close() {
+        isClosed = true;
         root.close();
     }
 }

@@ -20,6 +20,8 @@ import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.eclipse.jetty.server.Connector;
+import org.eclipse.jetty.server.NetworkConnector;
 import runthrough.folder.TemporaryFolderException;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.UnitSystem;
@@ -28,8 +30,10 @@ import runthrough.report.verdict.VerdictAnswer;
 import runthrough.report.write.HtmlWriter;
 import runthrough.report.write.ReportFolderException;
 import runthrough.scenario.ScenarioText;
+import runthrough.study.StudyException;
 import runthrough.study.StudyOptions;
 import runthrough.web.gate.Access;
+import runthrough.web.gate.Doorkeeper;
 import runthrough.web.gate.Guard;
 import runthrough.web.gate.Refused;
 import runthrough.web.gate.WholeRequests;
@@ -58,7 +62,8 @@ public final class PageServer implements AutoCloseable {
     private final Answers answers;
     private final Replies<byte[]> replies = new Replies<>(KEPT);
     private final JobRoutes jobs;
-    private final Javalin server;
+    private volatile Javalin server;
+    private Optional<Doorkeeper> doorkeeper = Optional.empty();
 
     private PageServer(String program, int threads, Access access) throws IOException {
         this.access = access;
@@ -88,7 +93,8 @@ public final class PageServer implements AutoCloseable {
      */
     public static PageServer start(String program, int threads, int port, Access access) throws IOException {
         PageServer page = new PageServer(program, threads, access);
-        page.beginWarmUp();
+        // So that whoever opens the page meets a program that has answered before.
+        beside("warm-up", page::warmUp);
         try {
             page.server.start(access.address(), port);
         } catch (RuntimeException e) {
@@ -101,12 +107,27 @@ public final class PageServer implements AutoCloseable {
             }
             return start(program, threads, 0, access);
         }
+        int open = page.server.port();
+        page.doorkeeper = Optional.of(new Doorkeeper(open, () -> page.openAnew(open)));
         return page;
     }
 
-    /** Beside its start, so that whoever opens the page meets a program that has answered before. */
-    private void beginWarmUp() {
-        Thread thread = new Thread(this::warmUp, "warm-up");
+    /**
+     * All of the server anew, on the port that whoever has the page open knows: after memory was short, nobody knows what of the old one
+     * is left, nor how long it takes to end.
+     */
+    private void openAnew(int port) throws IOException {
+        Javalin old = server;
+        for (Connector connector : old.jettyServer().server().getConnectors()) {
+            ((NetworkConnector) connector).close();
+        }
+        beside("page-closing", old::stop);
+        server = Javalin.create(this::configure);
+        server.start(access.address(), port);
+    }
+
+    private static void beside(String name, Runnable work) {
+        Thread thread = new Thread(work, name);
         thread.setDaemon(true);
         thread.start();
     }
@@ -159,6 +180,7 @@ public final class PageServer implements AutoCloseable {
     public void close() {
         // Whoever ends the program interrupts this, too.
         try (files) {
+            doorkeeper.ifPresent(Doorkeeper::close);
             jobs.close();
             server.stop();
         }
@@ -195,6 +217,9 @@ public final class PageServer implements AutoCloseable {
         jobs.serve(config.routes);
         config.routes.exception(
                 Refusal.class, (refusal, context) -> messages.refuse(context, refusal.status(), refusal.words()));
+        config.routes.exception(
+                StudyException.class,
+                (failure, context) -> messages.refuse(context, 422, String.valueOf(failure.getMessage())));
         for (Class<? extends Exception> full : List.of(TemporaryFolderException.class, ReportFolderException.class)) {
             config.routes.exception(
                     full, (failure, context) -> messages.refuse(context, 503, TemporaryFolderException.words()));

@@ -47,7 +47,6 @@ final class Studies {
 
     private final PageScenario draft;
     private final SimulationRequest request;
-    private final double target;
     private final String program;
     private final int threads;
 
@@ -60,7 +59,6 @@ final class Studies {
     Studies(PageScenario draft, String program, int threads) {
         this.draft = draft;
         this.request = draft.asked();
-        this.target = Share.targetBelowAll(request.run().target());
         this.program = program;
         this.threads = threads;
     }
@@ -68,6 +66,11 @@ final class Studies {
     /** A study of a line. */
     interface Study {
         Answer run(Studies of, StudyListener listener);
+    }
+
+    /** The target, for what looks for something that is enough. */
+    private double targetBelowAll() {
+        return Share.targetBelowAll(request.run().target());
     }
 
     PageScenario draft() {
@@ -86,17 +89,18 @@ final class Studies {
     }
 
     private Answer size(StudyListener listener) {
-        SizingOptions usual = SizingOptions.usual(target, request.run().replications());
+        SizingOptions usual =
+                SizingOptions.usual(targetBelowAll(), request.run().replications());
         return SizingAnswer.of(new SizingStudy(request, usual).run(threads, listener), draft.warnings(), provenance());
     }
 
     private Answer speeds(StudyListener listener) {
-        SpeedStudy study = new SpeedStudy(request, target, SpeedRange.usual(request.line()));
+        SpeedStudy study = new SpeedStudy(request, targetBelowAll(), SpeedRange.usual(request.line()));
         return SpeedAnswer.of(study.run(threads, listener), draft.warnings(), provenance());
     }
 
     private Answer limits(StudyListener listener) {
-        LimitsStudy study = new LimitsStudy(request, target);
+        LimitsStudy study = new LimitsStudy(request, targetBelowAll());
         Optional<Levers> withoutStop = request.run().targetWithoutStop().stream()
                 .mapToObj(share -> new LeverStudy(request, List.of(Goal.withoutStop(share))).run(threads, listener))
                 .findFirst();
@@ -108,8 +112,8 @@ final class Studies {
     }
 
     Answer sensitivity(List<String> warnings, StudyListener listener) {
-        SensitivityStudy study =
-                new SensitivityStudy(request, target, new UsualSwings(draft.file(), UsualSwings.USUAL).all(), 0);
+        SensitivityStudy study = new SensitivityStudy(
+                request, request.run().target(), new UsualSwings(draft.file(), UsualSwings.USUAL).all(), 0);
         return SensitivityAnswer.of(study.run(threads, listener), UsualSwings.USUAL, warnings, provenance());
     }
 
@@ -117,7 +121,7 @@ final class Studies {
         PageAlternatives alternatives = PageAlternatives.of(draft).checked();
         return ComparisonAnswer.of(
                 alternatives
-                        .study(target)
+                        .study(request.run().target())
                         .orElseThrow(() -> new Refusal(422, PageAlternatives.NONE))
                         .run(threads, listener),
                 request,
@@ -127,7 +131,7 @@ final class Studies {
     }
 
     private Answer uncertainty(StudyListener listener) {
-        UncertaintyStudy study = new UncertaintyStudy(request, target, UncertaintyStudy.USUAL);
+        UncertaintyStudy study = new UncertaintyStudy(request, targetBelowAll(), UncertaintyStudy.USUAL);
         return UncertaintyAnswer.of(
                 study.run(threads, listener), UncertaintyPrecision.USUAL, draft.warnings(), provenance());
     }

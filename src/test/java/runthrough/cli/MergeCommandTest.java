@@ -66,6 +66,22 @@ class MergeCommandTest {
     }
 
     @Test
+    void whatIsReadIsNotWrittenOver() throws IOException {
+        sweep(Session.NINE, "--out", "whole");
+        String whole = read("whole");
+        Files.createSymbolicLink(folder.resolve("same"), folder.resolve("whole"));
+
+        for (String out : List.of("whole", "./whole", "same")) {
+            Session.Done done = session.run("merge", "whole", "--out", out);
+
+            assertThat(done.code()).isEqualTo(ExitCode.BAD_INPUT);
+            assertThat(done.err())
+                    .isEqualTo(out + " cannot be written: it is what is read. Name another file with --out.\n");
+        }
+        assertThat(read("whole")).isEqualTo(whole);
+    }
+
+    @Test
     void whatIsForeignDamagedDoubledOrMissingIsRefused() throws IOException {
         for (String part : List.of("1", "2", "3")) {
             sweep(Session.NINE, "--shard", part + "/3", "--out", "part-" + part);

@@ -39,6 +39,19 @@ class SizeCommandTest {
         return new ObjectMapper().readTree(done.out());
     }
 
+    /** A run may ask whether all did; what is enough for all, none can show. */
+    @Test
+    void aTargetOfAllIsRefusedWhereItIsWritten() {
+        session.write("all.yaml", Session.LINE.replace("target: 95 %", "target: 100 %"));
+
+        assertThat(session.run("run", "all.yaml", "--no-report").code()).isZero();
+        assertThat(session.run("size", "all.yaml", "--no-report").err())
+                .contains("all.yaml:8:73 run.target = 100 %; must be more than 0 % and less than 100 %.");
+        assertThat(session.run("size", "quick.yaml", "--set", "run.target=100%", "--no-report")
+                        .err())
+                .contains("--set run.target = 100 %; must be more than 0 % and less than 100 %.");
+    }
+
     /** The joint of 60 s at 1 m/s takes 60 m, and speeds change at once: 60 m are enough, exactly. */
     @Test
     void answerComesFirstInPlainWords() {

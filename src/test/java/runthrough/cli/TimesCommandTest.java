@@ -30,6 +30,17 @@ class TimesCommandTest {
     }
 
     @Test
+    void theSheetItselfIsNotWrittenOver() throws IOException {
+        String sheet = Files.readString(folder.resolve("sheet.csv"));
+
+        Session.Done done = session.run("times", "sheet.csv", "--no-report", "--fragment", "sheet.csv");
+
+        assertThat(done.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(done.err()).contains("sheet.csv cannot be written: it is what is read.");
+        assertThat(folder.resolve("sheet.csv")).hasContent(sheet);
+    }
+
+    @Test
     void theShippedSheetIsSaidInPlainLanguage() {
         Session.Done done = session.run("times", "sheet.csv", "--no-report", "--fragment", "work.yaml");
 

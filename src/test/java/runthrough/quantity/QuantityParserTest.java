@@ -61,8 +61,9 @@ class QuantityParserTest {
     void aTimeWithAColonIsMinutesAndSecondsOnlyWhereItSaysSo() {
         assertThat(refusal("1:10", Dimension.TIME))
                 .isEqualTo("the unit is missing. Write 1:10 min if it is minutes and seconds.");
-        assertThat(refusal("1:70 min", Dimension.TIME)).startsWith("unknown unit");
-        assertThat(refusal("1:10 min", Dimension.LENGTH)).startsWith("unknown unit");
+        assertThat(refusal("1:70 min", Dimension.TIME))
+                .startsWith("minutes and seconds are written like 1:30 min, with seconds from 0 to 59.");
+        assertThat(refusal("1:10 min", Dimension.LENGTH)).startsWith("is minutes and seconds, and not length.");
     }
 
     @Test
@@ -104,10 +105,26 @@ class QuantityParserTest {
         assertThat(refusal("1.200,5 mm", Dimension.LENGTH)).endsWith("Write 1200.5 mm.");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"1 200 mm", "1\u00a0200 mm", "1\u202f200 mm"})
+    void digitsInGroupsAreExplained(String text) {
+        assertThat(refusal(text, Dimension.LENGTH))
+                .isEqualTo("a number has no blanks between its digits. Write 1200 mm.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"4-8 s", "4 s - 8 s", "4 \u2013 8 s", "4..8 s", "4 to 8 s"})
+    void aRangeIsNoNumber(String text) {
+        assertThat(refusal(text, Dimension.TIME)).startsWith("is a range, and not one number. Write it like ");
+    }
+
     @Test
     void aCommaThatMayGroupThousandsIsNotGuessedAt() {
         assertThat(refusal("26,000 lb", Dimension.MASS))
                 .endsWith("Write 26000 lb if the comma groups thousands, 26.000 lb if it is a decimal comma.");
+        // Of these, one reading alone is a number.
+        assertThat(refusal("26,000.5 lb", Dimension.MASS)).endsWith("no commas. Write 26000.5 lb.");
+        assertThat(refusal("1,026,000 lb", Dimension.MASS)).endsWith("no commas. Write 1026000 lb.");
     }
 
     @ParameterizedTest
@@ -136,7 +153,7 @@ class QuantityParserTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"1d m", "1f m", "1_000 m", "1 000 m"})
+    @ValueSource(strings = {"1d m", "1f m", "1_000 m"})
     void javasOwnNumberFormsAreNotNumbersHere(String text) {
         assertThat(refusal(text, Dimension.LENGTH)).startsWith("unknown unit");
     }

@@ -79,7 +79,8 @@ class BadScenarioTest {
                 .last()
                 .asString()
                 .startsWith("line.yaml:5:21 process.5 m/min; is not a known key of process. "
-                        + "A comma ends the value before it: write decimals with a point.");
+                        + "A comma ends the value before it: write decimals with a point, thousands without a comma, and"
+                        + " a text that holds a comma in quotes.");
     }
 
     @ParameterizedTest
@@ -202,6 +203,14 @@ class BadScenarioTest {
                 .singleElement()
                 .asString()
                 .contains("Say what the values are: {uniform: [60 s, 120 s]}");
+    }
+
+    @Test
+    void aKeyThatGoesWithManyIsRefusedOnce() {
+        assertThat(refusal("coil-change: {join: [{weld: {travel: 600 mm/min, shift: 3 s}}]}"))
+                .singleElement()
+                .asString()
+                .contains("weld.shift = 3 s; only goes with one of: ", "Leave it out, or give one of these.");
     }
 
     @ParameterizedTest

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.io.file.PathUtils;
@@ -35,6 +36,16 @@ class PageFolderTest {
         PathUtils.deleteDirectory(folder.root());
         assertThat(folder.with(SENT).resolve("theirs.csv")).hasContent("2");
         assertThat(folder.shipped().resolve("ours.csv")).hasContent("1");
+    }
+
+    /** What still runs when the program ends. */
+    @Test
+    void nothingIsMadeAgainAfterTheEnd() {
+        Path root = folder.root();
+        folder.close();
+
+        assertThatThrownBy(() -> folder.with(SENT)).isInstanceOf(Refusal.class);
+        assertThat(root).doesNotExist();
     }
 
     @Test

@@ -139,6 +139,18 @@ class ServedAnswersTest extends ServedPage {
                 .contains("no.such");
     }
 
+    /** What is enough for all coil changes, no run can show; whether all ran through, and what that is worth, it can. */
+    @Test
+    void aTargetOfAllIsRefusedByThoseThatLookForWhatIsEnoughForIt() throws IOException, InterruptedException {
+        String all = shipped("tube-line").replaceFirst("target: [0-9.]+ %", "target: 100 %");
+
+        for (String kind : List.of("size", "speeds", "limits")) {
+            assertThat(failure(kind, body(all)))
+                    .startsWith("target = 100 %; must be more than 0 % and less than 100 %.");
+        }
+        assertThat(done("compare", body(all)).isEmpty()).isFalse();
+    }
+
     private static String failure(String kind, ObjectNode body) throws IOException, InterruptedException {
         JsonNode begun = ask("/api/job/" + kind, body);
         JsonNode state;

@@ -25,6 +25,29 @@ public record WholeFile(Path named, String option) {
         write(writer -> writer.append(text), environment);
     }
 
+    /**
+     * This file, which must be none of {@code read}, which the command reads.
+     *
+     * @throws BadInputException when it is one of them, by whatever name
+     */
+    public WholeFile apartFrom(List<Path> read, Environment environment) {
+        for (Path one : read) {
+            if (isSame(environment.path(one), environment.path(named))) {
+                throw refused("it is what is read");
+            }
+        }
+        return this;
+    }
+
+    private static boolean isSame(Path one, Path other) {
+        try {
+            return Files.isSameFile(one, other);
+        } catch (IOException e) {
+            // One of them is not there.
+            return false;
+        }
+    }
+
     /** Writes a text that may be too long to be held. */
     @FunctionalInterface
     public interface Writing {

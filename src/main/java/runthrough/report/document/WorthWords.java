@@ -9,6 +9,7 @@ import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
 import runthrough.quantity.Rounding;
 import runthrough.quantity.Unit;
+import runthrough.study.Verdict;
 import runthrough.study.benefit.Benefit;
 import runthrough.study.benefit.Gain;
 import runthrough.study.benefit.Worth;
@@ -89,13 +90,22 @@ final class WorthWords {
         return year.verdict().stoppages().lostTimePerShift().mean() * year.shifts();
     }
 
+    /** What the strip would be worth that was not processed while the process was starved or slowed, all of it good. */
     private double lostValue(Money values) {
         return values.output() instanceof Output.LineHour hour
                 ? Unit.HOUR.fromSi(lostTime()) * hour.value()
-                : lostTime()
-                        * year.verdict().output().massFlow().mean()
-                        / TONNE
-                        * values.output().value();
+                : lostMetres() * massPerMetre() / TONNE * values.output().value();
+    }
+
+    private double lostMetres() {
+        return year.verdict().stoppages().lostMetresPerShift().mean() * year.shifts();
+    }
+
+    /** Of the strip that was processed (kg/m). */
+    private double massPerMetre() {
+        Verdict.Output output = year.verdict().output();
+        double metres = output.grossSpeed().mean();
+        return metres > 0 ? output.grossMassFlow().mean() / metres : 0;
     }
 
     private String amount(Gain gain) {

@@ -91,6 +91,6 @@ public final class LeverTable {
         boolean isTriedInVain = answer.lever().what() == Lever.What.PROCESS_SPEED
                 && answer.status() == LeverAnswer.Status.NONE_IS_ENOUGH;
         double bound = line.ratedSpeedsMustExceed();
-        return isTriedInVain && bound > 0 ? ", above " + words.number(answer.lever(), bound) : "";
+        return isTriedInVain && bound > 0 ? ", above " + words.shown(answer.lever(), bound) : "";
     }
 }

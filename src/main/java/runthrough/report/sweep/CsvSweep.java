@@ -28,6 +28,11 @@ public final class CsvSweep implements SweepLines {
     }
 
     @Override
+    public String start() {
+        return "case,of,";
+    }
+
+    @Override
     public Optional<String> header() {
         List<String> header = new ArrayList<>(List.of("case", "of", "sweep", "error"));
         name.paths().forEach(path -> header.add(CsvWriter.text(path)));

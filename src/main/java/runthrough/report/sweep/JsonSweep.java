@@ -53,6 +53,11 @@ public final class JsonSweep implements SweepLines {
     }
 
     @Override
+    public String start() {
+        return "{\"case\":";
+    }
+
+    @Override
     public Optional<String> header() {
         return Optional.empty();
     }

@@ -68,15 +68,16 @@ public final class SweepFile implements AutoCloseable {
         }
         for (Optional<String> line = reader.next(); line.isPresent() && !isDamaged; line = reader.next()) {
             Optional<Stamp> stamp = lines.read(line.get());
-            if (stamp.isEmpty()) {
-                refuseIfNeverOfASweep();
+            if (stamp.isEmpty() && done == 0) {
+                throw foreign("1", "it is damaged, or not a line of this kind of sweep");
+            } else if (stamp.isEmpty()) {
                 isDamaged = true;
             } else {
                 take(stamp.get(), name, indices);
                 end = reader.position();
             }
         }
-        if (open.length() > 0 && end == 0) {
+        if (end == 0) {
             refuseIfNeverOfASweep();
         }
         open.setLength(end);
@@ -86,13 +87,12 @@ public final class SweepFile implements AutoCloseable {
         }
     }
 
-    /** What begins with something else than a line of a sweep is somebody's file, which is left alone. */
+    /** What begins otherwise than the first line, which may be cut, is somebody's file, which is left alone. */
     private void refuseIfNeverOfASweep() throws IOException {
         open.seek(0);
-        byte[] start = new byte[(int) Math.min(open.length(), 8)];
+        byte[] start = new byte[(int) Math.min(open.length(), lines.start().length())];
         open.readFully(start);
-        String text = new String(start, StandardCharsets.UTF_8);
-        if (done == 0 && !"{\"case\":".startsWith(text) && !"case,of,".startsWith(text)) {
+        if (!lines.start().startsWith(new String(start, StandardCharsets.UTF_8))) {
             throw foreign("1", "it is not a line of a sweep");
         }
     }

@@ -10,6 +10,9 @@ import runthrough.study.sweep.CaseResult;
 /** How the cases of a sweep are written. */
 public sealed interface SweepLines permits JsonSweep, CsvSweep {
 
+    /** What every file begins with, in ASCII. */
+    String start();
+
     /** The first line of a file; empty where there is none but those of the cases. */
     Optional<String> header();
 

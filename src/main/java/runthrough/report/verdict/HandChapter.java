@@ -59,6 +59,12 @@ final class HandChapter {
         return hand.kinds() == 1 ? "" : hand.coil().name();
     }
 
+    /** Which coil it is for; a coil without a name of its own is called coil, with its number. */
+    private String forCoil() {
+        String name = coil();
+        return name.isEmpty() ? "" : " for " + (name.matches("coil( [0-9]+)?") ? "" : "coil ") + name;
+    }
+
     Chapter chapter() {
         List<Chapter.Block> blocks = new ArrayList<>();
         blocks.add(new Chapter.Paragraph(
@@ -159,7 +165,7 @@ final class HandChapter {
                         Cell.of(limit.name().toLowerCase(Locale.ROOT)),
                         Cell.none(),
                         Cell.none())));
-        String ofCoil = (coil().isEmpty() ? "" : ", for coil " + coil()) + crew();
+        String ofCoil = (coil().isEmpty() ? "" : "," + forCoil()) + crew();
         return new Table(
                 "Hand calculation with mean times" + ofCoil,
                 List.of(
@@ -270,7 +276,7 @@ final class HandChapter {
     /** The whole calculation as text in plain ASCII. */
     String working() {
         TextLines lines = new TextLines();
-        lines.paragraph("Hand calculation" + (coil().isEmpty() ? "" : " for coil " + coil()) + ":", 0);
+        lines.paragraph("Hand calculation" + forCoil() + ":", 0);
         hand.givens().forEach(term -> given(term, lines));
         hand.steps().forEach(step -> step(step, lines));
         return lines.text();

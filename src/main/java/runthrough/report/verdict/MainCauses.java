@@ -117,7 +117,7 @@ public final class MainCauses {
         table.with(
                 new Column(heading, Column.Holds.NUMBERS, Optional.of(notation), Column.Place.EVERYWHERE),
                 cause -> result.worth(cause.removed())
-                        .map(worth -> Cell.of(texts.value(notation, value.apply(worth))))
+                        .map(worth -> Cell.gainAlone(texts.value(notation, value.apply(worth))))
                         .orElse(Cell.none()));
     }
 }

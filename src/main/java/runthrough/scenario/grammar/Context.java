@@ -13,8 +13,10 @@ import runthrough.scenario.source.TextFile;
  * @param howToMend a wrong value of this key
  * @param problems what was found so far
  * @param readings of earlier, that need not be done again
+ * @param isRetold whether this was read before, and is read once more for what can stand in for a part of it: other files that it
+ *     names are not
  */
-public record Context(String path, Supplier<String> howToMend, Problems problems, Readings readings) {
+public record Context(String path, Supplier<String> howToMend, Problems problems, Readings readings, boolean isRetold) {
 
     /** At the top of a file. */
     public static Context top(Problems problems) {
@@ -23,7 +25,12 @@ public record Context(String path, Supplier<String> howToMend, Problems problems
 
     /** The same, where {@code readings} need not be done again. */
     public static Context top(Problems problems, Readings readings) {
-        return new Context("", () -> "", problems, readings);
+        return new Context("", () -> "", problems, readings, false);
+    }
+
+    /** At the top of a part of a file that was read before; what is wrong with it is known. */
+    static Context retold() {
+        return new Context("", () -> "", new Problems(), Readings.none(), true);
     }
 
     /** How to mend a wrong value of this key. */
@@ -33,7 +40,7 @@ public record Context(String path, Supplier<String> howToMend, Problems problems
 
     /** The same place, where {@code others} take what is wrong. */
     public Context reportingTo(Problems others) {
-        return new Context(path, howToMend, others, readings);
+        return new Context(path, howToMend, others, readings, isRetold);
     }
 
     /** What {@code raw}, which stands under {@code key} of the section where this stands, says. */
@@ -43,22 +50,22 @@ public record Context(String path, Supplier<String> howToMend, Problems problems
 
     /** At {@code key} of the section where this stands. */
     public Context at(Key<?> key) {
-        return new Context(pathTo(key.name()), key::remedy, problems, readings);
+        return new Context(pathTo(key.name()), key::remedy, problems, readings, isRetold);
     }
 
     /** At the {@code number}-th item, counted from 1. */
     public Context item(int number) {
-        return new Context(path + "[" + number + "]", howToMend, problems, readings);
+        return new Context(path + "[" + number + "]", howToMend, problems, readings, isRetold);
     }
 
     /** At something that the user named. */
     public Context named(String name) {
-        return new Context(pathTo(name), howToMend, problems, readings);
+        return new Context(pathTo(name), howToMend, problems, readings, isRetold);
     }
 
     /** The same place with another hint. */
     public Context withRemedy(String other) {
-        return new Context(path, () -> other, problems, readings);
+        return new Context(path, () -> other, problems, readings, isRetold);
     }
 
     /** Path of {@code name} in the section where this stands. */

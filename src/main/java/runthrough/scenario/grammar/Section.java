@@ -290,7 +290,8 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
         return Nearest.to(entry.key(), names())
                 .map(nearest -> "Did you mean " + nearest + "?")
                 .orElseGet(() -> REST_OF_A_NUMBER.matcher(entry.key()).matches()
-                        ? "A comma ends the value before it: write decimals with a point."
+                        ? "A comma ends the value before it: write decimals with a point, thousands without a comma,"
+                                + " and a text that holds a comma in quotes."
                         : "Allowed here are: " + String.join(", ", names()) + ".");
     }
 

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import runthrough.plant.check.StandIn;
-import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -29,7 +28,7 @@ public interface Shape<T> {
 
     /** What {@code raw} says to {@code shape}; what stands in for it where it cannot be read. */
     static <U> Optional<U> readOrStandIn(Shape<U> shape, Raw raw, StandIn standIn) {
-        return shape.read(raw, Context.top(new Problems())).or(() -> shape.standIn(raw, standIn));
+        return shape.read(raw, Context.retold()).or(() -> shape.standIn(raw, standIn));
     }
 
     /** What is allowed, to follow "must be": "a length of more than 0". */

@@ -131,33 +131,35 @@ public record Ways(String what, boolean required, List<Way> ways) {
         for (Raw.Entry entry : entriesOf(mapping, List.copyOf(way.needs().keySet()))) {
             String needed = Optional.ofNullable(way.needs().get(entry.key())).orElseThrow();
             if (mapping.find(needed).isEmpty()) {
-                refuseLoose(entry, needed, context);
+                refuseLoose(entry, List.of(needed), context);
             }
         }
     }
 
-    private static void refuseLoose(Raw.Entry entry, String with, Context context) {
+    private static void refuseLoose(Raw.Entry entry, List<String> with, Context context) {
+        String any = String.join("; ", with);
         context.problems()
                 .error(
                         entry.place(),
                         context.pathTo(entry.key()),
                         entry.value().shown(),
-                        "only goes with " + with,
-                        "Leave it out, or give " + with + ".");
+                        "only goes with " + (with.size() == 1 ? any : "one of: " + any),
+                        "Leave it out, or give " + (with.size() == 1 ? any : "one of these") + ".");
     }
 
-    /** Reports keys that only make sense with a way that is not taken. */
+    /** Reports keys that only make sense with ways that are not taken, each once. */
     private void checkLoose(Raw.Mapping mapping, Optional<Way> taken, Context context) {
-        for (Way way : ways) {
-            boolean isTaken = taken.isPresent() && taken.get().equals(way);
-            if (isTaken || (taken.isEmpty() && required)) {
-                continue;
-            }
-            for (Raw.Entry entry : entriesOf(mapping, way.may())) {
-                if (taken.isPresent() && taken.get().isGoodWith(entry.key())) {
-                    continue;
-                }
-                refuseLoose(entry, way.words(), context);
+        if (taken.isEmpty() && required) {
+            return;
+        }
+        for (Raw.Entry entry : mapping.entries()) {
+            List<String> others = ways.stream()
+                    .filter(way -> way.may().contains(entry.key()))
+                    .map(Way::words)
+                    .toList();
+            if (!others.isEmpty()
+                    && taken.filter(way -> way.isGoodWith(entry.key())).isEmpty()) {
+                refuseLoose(entry, others, context);
             }
         }
     }

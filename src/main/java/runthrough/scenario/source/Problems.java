@@ -23,21 +23,22 @@ public final class Problems {
     /** The same for one that is described already. */
     public void error(Problem problem) {
         if (errors.contains(problem)) {
-            repeated++;
-            return;
-        }
-        if (errors.size() < MOST) {
-            errors.add(problem);
-        } else {
+            repeat();
+        } else if (isFull()) {
             further++;
+        } else {
+            errors.add(problem);
         }
     }
 
-    /** Whether {@code file} was refused before, which then is counted as one that is repeated: it need not be read for another reason. */
-    public boolean isRefusedAgain(String file) {
-        boolean isRefused = errors.stream().anyMatch(problem -> problem.file().equals(file));
-        repeated += isRefused ? 1 : 0;
-        return isRefused;
+    /** Whether something is wrong with {@code file}. */
+    public boolean isRefused(String file) {
+        return errors.stream().anyMatch(problem -> problem.file().equals(file));
+    }
+
+    /** Counts one that was added before and is found for another reason. */
+    public void repeat() {
+        repeated++;
     }
 
     /** Adds something that the user should know. */

@@ -9,9 +9,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.ScheduledFuture;
-import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import runthrough.study.StudyListener;
 
@@ -26,23 +23,17 @@ public final class Jobs implements AutoCloseable {
     /** So many results are kept. */
     private static final int KEPT = 16;
 
+    private static final int PAUSE_MS = 1000;
     private static final Duration PATIENCE = Duration.ofSeconds(4);
     private static final Duration LONGEST = Duration.ofMinutes(10);
 
     private final Map<String, Job> jobs = new ConcurrentHashMap<>();
     private final Replies<Object> results = new Replies<>(KEPT);
-    private final ExecutorService workers = Executors.newFixedThreadPool(2, work -> daemon(work, "page-job"));
-    private final ScheduledExecutorService reaper =
-            Executors.newSingleThreadScheduledExecutor(work -> daemon(work, "page-reaper"));
+    private final ExecutorService workers = Executors.newFixedThreadPool(2, Jobs::worker);
+    private final Rounds reaping = new Rounds("page-reaper", PAUSE_MS, this::dropForgotten);
 
-    private final ScheduledFuture<?> reaping;
-
-    public Jobs() {
-        reaping = reaper.scheduleWithFixedDelay(this::dropForgottenIfThereIsRoom, 1, 1, TimeUnit.SECONDS);
-    }
-
-    private static Thread daemon(Runnable work, String name) {
-        Thread thread = new Thread(work, name);
+    private static Thread worker(Runnable work) {
+        Thread thread = new Thread(work, "page-job");
         thread.setDaemon(true);
         return thread;
     }
@@ -111,15 +102,6 @@ public final class Jobs implements AutoCloseable {
         }
     }
 
-    /** What ends with an error is not done again, and jobs that nobody asks after would run on. */
-    private void dropForgottenIfThereIsRoom() {
-        try {
-            dropForgotten();
-        } catch (OutOfMemoryError e) {
-            // Next time.
-        }
-    }
-
     private void dropForgotten() {
         long now = System.nanoTime();
         jobs.forEach((id, job) -> {
@@ -139,8 +121,7 @@ public final class Jobs implements AutoCloseable {
     @Override
     public void close() {
         jobs.keySet().forEach(this::stop);
-        reaping.cancel(true);
-        reaper.shutdownNow();
+        reaping.close();
         workers.shutdownNow();
     }
 

@@ -1,11 +1,14 @@
 package runthrough.report.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.Distribution;
 import runthrough.plant.handover.Money;
@@ -90,6 +93,32 @@ class WorthWordsTest {
         assertThat(said.get(1)).isEqualTo("No values in money were given.");
     }
 
+    /**
+     * A line that stops at every coil change: each hour lost would have been 0.75 m/s x 3600 s = 2700 m of strip of 2 mm x 240 mm x 7850
+     * kg/m3 = 3.768 kg/m, 10.17 t of 85 EUR each. What it makes in an hour on average is less.
+     */
+    @Test
+    void lostTimeIsWorthWhatTheProcessMakesAtItsRatedSpeed() {
+        Verdict verdict = Invented.result(Invented.withoutAccumulator()).study().verdict();
+        double lostHours = verdict.stoppages().lostTimePerShift().mean() / HOUR * 4000 / 8;
+        Money byTheTonne = new Money(
+                "EUR",
+                new Money.Output.Contribution(85),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                0.08,
+                Money.Uncertain.PRICE,
+                Money.Prices.of(Map.of()));
+
+        String said = said(verdict, Optional.of(byTheTonne)).get(1);
+
+        Matcher amount = Pattern.compile("that is ([0-9 ]+) EUR a year").matcher(said);
+        assertThat(amount.find()).as(said).isTrue();
+        assertThat(Double.parseDouble(amount.group(1).replace(" ", "")))
+                .isCloseTo(lostHours * 2700 * 3.768 / 1000 * 85, withinPercentage(1.0));
+        assertThat(verdict.output().utilisation().mean()).isLessThan(0.95);
+    }
+
     @Test
     void aGainThatMayBeNoneIsNotCalledOne() {
         Benefit doubtful =
@@ -130,8 +159,12 @@ class WorthWordsTest {
     }
 
     private static List<String> said(Optional<Money> money, Benefit... benefits) {
+        return said(VERDICT, money, benefits);
+    }
+
+    private static List<String> said(Verdict verdict, Optional<Money> money, Benefit... benefits) {
         Texts texts = new Texts(UnitSystem.METRIC, true);
-        return new WorthWords(new Year(VERDICT, 4000 * HOUR, List.of(benefits), money, texts))
+        return new WorthWords(new Year(verdict, 4000 * HOUR, List.of(benefits), money, texts))
                 .sentences().stream()
                         .map(sentence -> sentence.replace('\u00a0', ' '))
                         .toList();

@@ -5,13 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
+import runthrough.quantity.Notation;
+import runthrough.report.Cell;
 import runthrough.report.Table;
+import runthrough.report.Value;
 import runthrough.report.write.JsonWriter;
 import runthrough.study.StudyListener;
 import runthrough.study.lever.WorthStudy;
+import runthrough.study.statistics.Interval;
 
 /**
  * Joints of 48 s and a fit-up of 36 s on average, against 83 s that the accumulator bears by the hand calculation: many stop the
@@ -39,6 +44,17 @@ class MainCausesTest {
                 .allSatisfy(row -> assertThat(row).doesNotContain(""));
         assertThat(table.page().rows().get(0).get(0))
                 .isEqualTo(result.verdict().namedCauses().get(0).reason().words());
+    }
+
+    /** As the table of all removals says it in words. */
+    @Test
+    void aGainThatIsNotShownIsNotGivenAsANumber() {
+        Value open = new Value(10, Notation.PLAIN, Optional.of(new Interval(-90, 120, Interval.Method.STUDENT_T)));
+        Value shown = new Value(10, Notation.PLAIN, Optional.of(new Interval(4, 16, Interval.Method.STUDENT_T)));
+
+        assertThat(Cell.gainAlone(open).text()).isEqualTo("none shown");
+        assertThat(Cell.gain(open).text()).startsWith("no difference shown (");
+        assertThat(Cell.gainAlone(shown).text()).isEqualTo("10");
     }
 
     @Test
