@@ -176,12 +176,9 @@ record Scenario(
             String part = e.getCause() instanceof SimulationException cause
                     ? cause.part().orElse("")
                     : "";
-            throw new BadInputException(at(file.place(part)) + e.getMessage());
+            Place place = file.place(part);
+            throw new BadInputException(place + (place.line() == 0 ? ": " : " ") + e.getMessage());
         }
-    }
-
-    private static String at(Place place) {
-        return place + (place.line() == 0 ? ": " : " ");
     }
 
     /**
@@ -199,7 +196,7 @@ record Scenario(
                     .map(setting -> setting.value().place())
                     .reduce((first, last) -> last)
                     .orElseGet(() -> file.place(path));
-            throw new BadInputException(at(place) + "run." + e.getMessage());
+            throw new BadInputException(place + " run." + e.getMessage());
         }
     }
 
