@@ -27,11 +27,15 @@ public final class QuantityParser {
             Pattern.compile("[+-]?[0-9]{1,3}(?:[ \u00A0\u2009\u202F][0-9]{3})+(?![0-9]).*");
 
     private static final Pattern BLANK = Pattern.compile("(?<=[0-9])[ \u00A0\u2009\u202F](?=[0-9]{3})");
+    /** Digits in groups of three, with points between. */
+    private static final Pattern POINTS = Pattern.compile("[+-]?[0-9]{1,3}(?:\\.[0-9]{3}){2,}(?![0-9.]).*");
+
     private static final Pattern CLOCK = Pattern.compile("[0-9]+:[0-9:.]+.*");
 
     /** One number, and another that it may be up to. */
     private static final Pattern RANGE = Pattern.compile(
-            "[0-9.]+\\s*[a-z%/0-9]*\\s*(?:-|\u2013|\u2014|\\.\\.|to\\b)\\s*[0-9].*", Pattern.CASE_INSENSITIVE);
+            "(?![0-9.]+e[+-])[0-9.]+\\s*[a-z%/0-9]*\\s*(?:-|\u2013|\u2014|\\.\\.|to\\b)\\s*[0-9].*",
+            Pattern.CASE_INSENSITIVE);
 
     private static final Pattern FRACTION = Pattern.compile("[0-9 -]*[0-9]+/[0-9]+.*");
     private static final Pattern NOT_FINITE = Pattern.compile("(?i)[+-]?\\.?(nan|inf|infinity)\\b.*");
@@ -80,6 +84,9 @@ public final class QuantityParser {
             Map.entry("percent", "%"),
             Map.entry("pct", "%"));
 
+    /** More letters than anybody writes a number and its unit with; what is longer is not looked at for what it may mean. */
+    private static final int LONGEST = 200;
+
     /** Letters of what is no unit that a message repeats. */
     private static final int LONGEST_UNIT = 30;
 
@@ -88,6 +95,11 @@ public final class QuantityParser {
     /** Reads {@code text} as a quantity of the dimension {@code wanted}. */
     public static Reading read(String text, Dimension wanted) {
         String stripped = text.strip();
+        if (stripped.length() > LONGEST) {
+            return unreadable(
+                    "must be a number with a unit of " + wanted.label() + ", of at most " + LONGEST + " letters",
+                    example(wanted));
+        }
         Matcher clock = MINUTES_AND_SECONDS.matcher(stripped);
         if (wanted == Dimension.TIME && clock.matches()) {
             return clock.group(3) == null
@@ -135,6 +147,7 @@ public final class QuantityParser {
     private static boolean isOddlyWritten(String text) {
         return COMMA_NUMBER.matcher(text).matches()
                 || GROUPED.matcher(text).matches()
+                || POINTS.matcher(text).matches()
                 || CLOCK.matcher(text).matches()
                 || RANGE.matcher(text).matches()
                 || FRACTION.matcher(text).matches()
@@ -149,6 +162,10 @@ public final class QuantityParser {
             return unreadable(
                     "a number has no blanks between its digits",
                     "Write " + BLANK.matcher(text).replaceAll("") + ".");
+        }
+        if (POINTS.matcher(text).matches()) {
+            return unreadable(
+                    "a number has one decimal point", "Write " + text.replace(".", "") + " if points group thousands.");
         }
         if (CLOCK.matcher(text).matches()) {
             return unreadable(
@@ -200,17 +217,20 @@ public final class QuantityParser {
         return meant.map(known -> "Write " + known + ".").orElseGet(() -> example(wanted));
     }
 
-    private static String remedyForComma(String text) {
-        if (!text.matches("[+-]?[0-9]{1,3}(,[0-9]{3})+([^0-9,].*)?")) {
-            return "Write " + text.replace(".", "").replaceFirst(",", ".") + ".";
+    private static String remedyForComma(String written) {
+        String text = BLANK.matcher(written).replaceAll("");
+        if (text.matches("[+-]?[1-9][0-9]{0,2}(,[0-9]{3})+([^0-9,].*)?")) {
+            // With a point behind it, or another comma, a comma can only be one of thousands.
+            boolean mayBeDecimal = text.matches("[^,]*,[0-9]{3}(?!\\.[0-9])[^,]*");
+            return "Write " + text.replace(",", "")
+                    + (mayBeDecimal
+                            ? " if the comma groups thousands, " + text.replaceFirst(",", ".")
+                                    + " if it is a decimal comma."
+                            : ".");
         }
-        // With a point behind it, or another comma, a comma can only be one of thousands.
-        boolean mayBeDecimal = text.matches("[^,]*,[0-9]{3}(?!\\.[0-9])[^,]*");
-        return "Write " + text.replace(",", "")
-                + (mayBeDecimal
-                        ? " if the comma groups thousands, " + text.replaceFirst(",", ".")
-                                + " if it is a decimal comma."
-                        : ".");
+        return text.matches("[^,]*,[^,]*")
+                ? "Write " + text.replace(".", "").replace(",", ".") + "."
+                : "Write it with a decimal point and no commas.";
     }
 
     private static String allowed(Dimension wanted) {

@@ -156,8 +156,8 @@ record FieldView(
     static String name(String path) {
         String named = switch (path) {
             case "rated-speed" -> "process speed";
-            case "joint-cycle-time" -> "joint cycle time, mean";
-            case "rethread-time" -> "rethread time, mean";
+            case "joint-cycle-time" -> "joint cycle time, mean without waiting";
+            case "rethread-time" -> "rethread time, mean without waiting";
             case "usable-capacity" -> "accumulator holds";
             case "entry.top-speed" -> "entry top speed";
             default ->

@@ -1,7 +1,9 @@
 package runthrough.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import java.time.Duration;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -112,6 +114,16 @@ class QuantityParserTest {
                 .isEqualTo("a number has no blanks between its digits. Write 1200 mm.");
     }
 
+    /** Of a text as long as a file may be, nobody waits for what it might mean. */
+    @ParameterizedTest
+    @ValueSource(strings = {"9", "9 ", "9.", "9-", "9/", "9:", ",9", "x"})
+    void aTextTooLongForANumberIsRefusedAtOnce(String piece) {
+        String text = "1" + piece.repeat(200_000);
+
+        assertThat(assertTimeoutPreemptively(Duration.ofSeconds(5), () -> refusal(text, Dimension.TIME)))
+                .startsWith("must be a number with a unit of time, of at most 200 letters. Write it like ");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"4-8 s", "4 s - 8 s", "4 \u2013 8 s", "4..8 s", "4 to 8 s"})
     void aRangeIsNoNumber(String text) {
@@ -125,6 +137,11 @@ class QuantityParserTest {
         // Of these, one reading alone is a number.
         assertThat(refusal("26,000.5 lb", Dimension.MASS)).endsWith("no commas. Write 26000.5 lb.");
         assertThat(refusal("1,026,000 lb", Dimension.MASS)).endsWith("no commas. Write 1026000 lb.");
+        assertThat(refusal("26 000,5 lb", Dimension.MASS)).endsWith("no commas. Write 26000.5 lb.");
+        assertThat(refusal("0,750 lb", Dimension.MASS)).endsWith("no commas. Write 0.750 lb.");
+        assertThat(refusal("1,2,3 lb", Dimension.MASS)).endsWith("Write it with a decimal point and no commas.");
+        assertThat(refusal("1.026.000 lb", Dimension.MASS))
+                .isEqualTo("a number has one decimal point. Write 1026000 lb if points group thousands.");
     }
 
     @ParameterizedTest

@@ -51,7 +51,11 @@ class PageInBrowserTest extends BrowsedPage {
         assertThat(browser.text("#what")).contains("Strip is stored in the accumulator, 72 m when full");
         assertThat(browser.all("#quick .field label"))
                 .extracting(WebElement::getText)
-                .containsExactly("Accumulator holds", "Process speed", "Joint cycle time, mean", "Reject, chance");
+                .containsExactly(
+                        "Accumulator holds",
+                        "Process speed",
+                        "Joint cycle time, mean without waiting",
+                        "Reject, chance");
         assertThat(browser.find("#figures").isDisplayed()).isFalse();
         assertThat(browser.find("#groups").isDisplayed()).isFalse();
     }
