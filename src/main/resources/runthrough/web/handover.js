@@ -78,6 +78,7 @@ export function wireHandover(state) {
     const link = await linkTo(state.text, named());
     if (link.length > LONGEST_LINK) throw new Error(`The link would have ${link.length} characters, which many programs cut: save the scenario file and hand it over.`);
     history.replaceState(null, "", link);
+    state.linked = state.text;
     await navigator.clipboard?.writeText(link).catch(() => {});
   }, "The link is in the address bar, and copied where the browser allows it."));
   byId("handover").querySelector(".sheet").addEventListener("click", (event) => event.target.closest("button") && close(byId("handover")));

@@ -154,6 +154,7 @@ function take(text, line, tried, isSliding = false, movedAt = Date.now()) {
     return;
   }
   state.text = text;
+  leaveLink();
   for (const one of [curving, fixes.running, map.running, pins, worth, studies]) one.stop();
   if (faulty) {
     // Nothing of another line stays where this one has no answer.
@@ -176,6 +177,13 @@ function take(text, line, tried, isSliding = false, movedAt = Date.now()) {
   pins.offer(line);
   forget();
   answer();
+}
+
+/** The address keeps a link only as long as its line is shown: from the first change on, a reload keeps the work. */
+function leaveLink() {
+  if (state.linked === undefined || state.linked === state.text) return;
+  state.linked = undefined;
+  window.history.replaceState(null, "", location.pathname + location.search);
 }
 
 /** What a stranger has to know of the line. */
@@ -217,10 +225,10 @@ function answer() {
     // The same coil change as before: with the same random numbers one sees what the change does to it.
     const same = player.course ? { replication: player.course.replication, change: player.course.worst } : {};
     showCourse(new Course(await ask("/api/course", { ...body, ...same }, signal)));
-    const ends = await ask("/api/sliders", body, signal);
+    const ends = await sliderEnds(body, signal);
     const isAsOpened = inputs.ends.size > 0 || (inputs.openedText ?? body.text) === body.text;
     const isFirst = inputs.ends.size === 0;
-    inputs.reach(ends, isAsOpened ? ends : await ask("/api/sliders", { ...body, text: inputs.openedText }, signal));
+    inputs.reach(ends, isAsOpened ? ends : await sliderEnds({ ...body, text: inputs.openedText }, signal));
     if (isFirst) drawing.build(state.line.look, state.words, fastest());
     updateGrips();
     for (let effort = 1; effort <= quick.efforts; effort++) {
@@ -231,6 +239,14 @@ function answer() {
     worth.work();
     if (state.line.look.form !== "none") drawCurve();
   }).catch(complain);
+}
+
+/** How far the sliders go; where that takes too long they wait for the next change, and the answer stands. */
+function sliderEnds(body, signal) {
+  return ask("/api/sliders", body, signal).catch((e) => {
+    if (e.name === "AbortError") throw e;
+    return {};
+  });
 }
 
 /** The page appears with the first thing that it has to say. */
@@ -364,10 +380,15 @@ async function begin() {
   const linked = await linkedLine();
   const kept = History.kept();
   const first = state.shipped[0];
-  if (linked !== null) {
+  // A reload right after the link was made: the work is there, and with it what can be undone.
+  const isOwn = linked !== null && kept?.texts[kept.at] === linked.text
+    && JSON.stringify(kept.files ?? []) === JSON.stringify(linked.files ?? []);
+  if (linked !== null && !isOwn) {
+    state.linked = linked.text;
     await open(linked.text, "linked-line", linked.files);
   } else if (kept) {
     await restore(kept);
+    state.linked = linked?.text;
   } else if (first) {
     byId("shipped").value = first.name;
     await open(first.text, first.name);
@@ -386,4 +407,8 @@ async function restore(kept) {
 }
 
 begin().catch(complain);
-addEventListener("hashchange", () => linkedLine().then((line) => line !== null && line.text !== state.text && open(line.text, "linked-line", line.files)).catch(complain));
+addEventListener("hashchange", () => linkedLine().then((line) => {
+  if (line === null || line.text === state.text) return null;
+  state.linked = line.text;
+  return open(line.text, "linked-line", line.files);
+}).catch(complain));

@@ -234,6 +234,31 @@ class PageInBrowserTest extends BrowsedPage {
         assertThat(browser.find("#quick-rated-speed").getDomProperty("value")).isEqualTo("41 m/min");
     }
 
+    /** The address holds a link then, and the work goes on. */
+    @Test
+    void aReloadAfterALinkWasMadeKeepsTheWork() {
+        browser.type(QUICK_SPEED, "41 m/min");
+        browser.awaitSettled();
+        browser.click("#handover summary");
+        browser.click("#get-link");
+        browser.await("the link", () -> browser.driver().getCurrentUrl().contains("#line="));
+
+        browser.driver().navigate().refresh();
+        browser.await("the line of the link", () -> browser.value(QUICK_SPEED).equals("41 m/min"));
+        browser.awaitSettled();
+        browser.pause();
+        assertThat(browser.driver().getCurrentUrl()).contains("#line=");
+        browser.type(QUICK_SPEED, "42 m/min");
+        browser.await("no link", () -> !browser.driver().getCurrentUrl().contains("#line="));
+        browser.awaitSettled();
+        browser.driver().navigate().refresh();
+
+        browser.await("the work", () -> browser.value(QUICK_SPEED).equals("42 m/min"));
+        browser.awaitSettled();
+        browser.click("#undo");
+        browser.await("the speed before", () -> browser.value(QUICK_SPEED).equals("41 m/min"));
+    }
+
     @Test
     void hostileTextIsShownAsText() {
         String title = "<img src=x onerror=document.body.remove()> & \\\"co\\\"";
