@@ -66,8 +66,10 @@ class DocumentsTest {
     @MethodSource("commands")
     void everyCommandShownCanBeRun(String command) throws IOException {
         if (command.startsWith("merge ")) {
-            // What it puts together is made by the commands above it.
-            commands().filter(other -> other.contains("--shard")).forEach(other -> session.run(other.split(" +")));
+            // What it puts together is made by the commands above it, here in short.
+            commands()
+                    .filter(other -> other.contains("--shard"))
+                    .forEach(other -> session.run((other + " --replications 2").split(" +")));
         }
         Session.Done done = session.run(command.split(" +"));
 

@@ -208,7 +208,8 @@ class OneNumberTest {
                         .hasSizeLessThanOrEqualTo(5)
                         .allSatisfy(row -> assertThat(result.worths())
                                 .anySatisfy(worth -> assertThat(row.get(2).text())
-                                        .isEqualTo(texts.value(Notation.PLAIN.with(Rounding.AMOUNT), worth.stops())
+                                        .isEqualTo(Cell.gainAlone(texts.value(
+                                                        Notation.PLAIN.with(Rounding.AMOUNT), worth.stops()))
                                                 .text()))));
     }
 
