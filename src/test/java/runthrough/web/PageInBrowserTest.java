@@ -308,7 +308,7 @@ class PageInBrowserTest extends BrowsedPage {
     }
 
     @ParameterizedTest
-    @CsvSource({"light, 390", "dark, 1440"})
+    @CsvSource({"light, 390", "dark, 1024", "light, 1440", "dark, 1920"})
     void nothingBreaksTheRulesOfAccessibility(String look, int width) throws IOException {
         browser.screen(width, 1000, width < 500);
         browser.choose("#theme", look);
