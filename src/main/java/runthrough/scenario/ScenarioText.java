@@ -2,7 +2,9 @@ package runthrough.scenario;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,6 +19,7 @@ import runthrough.quantity.Dimension;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Unit;
 import runthrough.scenario.grammar.Route;
+import runthrough.scenario.part.MixShares;
 import runthrough.scenario.source.ElementName;
 import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problem;
@@ -193,7 +196,29 @@ public record ScenarioText(Path file, String text) {
             return withFigure(figure.get(), change, problems);
         }
         Optional<Setting> setting = Setting.written(change.path(), change.value(), change.path(), problems);
-        return setting.map(asked -> with(asked, root, problems)).orElse(this);
+        ScenarioText changed = setting.map(asked -> with(asked, root, problems)).orElse(this);
+        if (!problems.none() || !MixShares.isWeight(change.path())) {
+            return changed;
+        }
+        Map<String, String> beside = MixShares.beside(change.path(), change.value(), shares());
+        for (Map.Entry<String, String> other : beside.entrySet()) {
+            Raw now = changed.raw().orElseThrow();
+            ScenarioText before = changed;
+            changed = Setting.written(other.getKey(), other.getValue(), other.getKey(), problems)
+                    .map(asked -> before.with(asked, now, problems))
+                    .orElse(before);
+        }
+        return changed;
+    }
+
+    /** All shares that it gives, by their paths. */
+    private Map<String, Double> shares() {
+        Map<String, Double> shares = new LinkedHashMap<>();
+        open().inputs().stream()
+                .filter(input ->
+                        input.dimension().filter(Dimension.SHARE::equals).isPresent())
+                .forEach(input -> input.present().ifPresent(share -> shares.put(input.path(), share)));
+        return shares;
     }
 
     private ScenarioText with(Setting setting, Raw root, Problems problems) {

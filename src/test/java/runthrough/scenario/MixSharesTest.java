@@ -1,0 +1,60 @@
+package runthrough.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Of a mix, each share can be changed by itself. */
+class MixSharesTest {
+
+    private static ScenarioText mix(String weights) {
+        String coil = "thickness: 2 mm, width: 200 mm, density: 7850 kg/m3, length: 900 m";
+        return new ScenarioText(
+                Path.of("line.yaml"),
+                Written.without("coil") + "coils: {mix: ["
+                        + List.of(weights.split(", ")).stream()
+                                .map(weight -> "{weight: " + weight + ", " + coil + "}")
+                                .collect(Collectors.joining(", "))
+                        + "]}\n");
+    }
+
+    /** Hand calculation: of 50, 30 and 20, 60 leaves 40, three fifths of it for the one of 30. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        50 %, 30 %, 20 % | 1 | 60 % | 60 %, 24 %, 16 %
+        50 %, 30 %, 20 % | 3 | 51 % | 30.625 %, 18.375 %, 51 %
+        40 %, 30 %, 30 % | 1 | 10 % | 10 %, 45 %, 45 %
+        40 %, 20 %, 20 %, 20 % | 1 | 50 % | 50 %, 16.6667 %, 16.6667 %, 16.6666 %
+        50, 30, 20       | 1 | 60   | 60, 30, 20
+        """)
+    void theOthersKeepTheirProportions(String before, int changed, String to, String after) {
+        ScenarioText.Changed edited =
+                mix(before).with(List.of(new ScenarioText.Change.Write("coils.mix[" + changed + "].weight", to)));
+
+        assertThat(edited.problems()).isEmpty();
+        assertThat(Pattern.compile("weight: ([^,]*),")
+                        .matcher(edited.text().text())
+                        .results()
+                        .map(weight -> weight.group(1))
+                        .collect(Collectors.joining(", ")))
+                .isEqualTo(after);
+        assertThat(edited.text().open().read()).isInstanceOf(ScenarioReading.Accepted.class);
+    }
+
+    /** Nothing is left for the others: that is said as of any mix. */
+    @ParameterizedTest
+    @CsvSource({"100 %", "140 %", "0 %"})
+    void aShareThatLeavesNoOtherIsRefused(String to) {
+        assertThat(mix("50 %, 50 %")
+                        .with(List.of(new ScenarioText.Change.Write("coils.mix[1].weight", to)))
+                        .text()
+                        .open()
+                        .read())
+                .isInstanceOf(ScenarioReading.Refused.class);
+    }
+}
