@@ -13,33 +13,15 @@ import java.util.regex.Pattern;
 public final class QuantityParser {
 
     /** A decimal number; the unit is whatever follows. */
-    private static final Pattern NUMBER_AND_UNIT =
-            Pattern.compile("([+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?)\\s*(.*)");
+    private static final Pattern NUMBER_AND_UNIT = Pattern.compile(
+            "([+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?)[\\s\u00A0\u2009\u202F]*(.*)");
 
     /** Minutes and seconds, as every output writes a time above 90 s. */
     private static final Pattern MINUTES_AND_SECONDS = Pattern.compile("([0-9]+):([0-5][0-9](?:\\.[0-9]+)?)\\s*(min)?");
 
     private static final double MINUTE = 60;
 
-    private static final Pattern COMMA_NUMBER = Pattern.compile("[+-]?[0-9][0-9 .]*,[0-9].*");
-    /** Digits in groups of three, with blanks of any width between. */
-    private static final Pattern GROUPED =
-            Pattern.compile("[+-]?[0-9]{1,3}(?:[ \u00A0\u2009\u202F][0-9]{3})+(?![0-9]).*");
-
-    private static final Pattern BLANK = Pattern.compile("(?<=[0-9])[ \u00A0\u2009\u202F](?=[0-9]{3})");
-    /** Digits in groups of three, with points between. */
-    private static final Pattern POINTS = Pattern.compile("[+-]?[0-9]{1,3}(?:\\.[0-9]{3}){2,}(?![0-9.]).*");
-
-    private static final Pattern CLOCK = Pattern.compile("[0-9]+:[0-9:.]+.*");
-
-    /** One number, and another that it may be up to. */
-    private static final Pattern RANGE = Pattern.compile(
-            "(?![0-9.]+e[+-])[0-9.]+\\s*[a-z%/0-9]*\\s*(?:-|\u2013|\u2014|\\.\\.|to\\b)\\s*[0-9].*",
-            Pattern.CASE_INSENSITIVE);
-
-    private static final Pattern FRACTION = Pattern.compile("[0-9 -]*[0-9]+/[0-9]+.*");
     private static final Pattern NOT_FINITE = Pattern.compile("(?i)[+-]?\\.?(nan|inf|infinity)\\b.*");
-    private static final Pattern HEXADECIMAL = Pattern.compile("(?i)[+-]?0x.*");
 
     /** Spellings that people use, and what to write instead. */
     private static final Map<String, String> OTHER_SPELLINGS = Map.ofEntries(
@@ -117,9 +99,9 @@ public final class QuantityParser {
                     ? new Quantity(value, unit.get())
                     : unreadable("must be a finite number with a unit", "The number is too large.");
         }
-        return isNumber && !isOddlyWritten(stripped)
-                ? wrongUnit(matcher.group(2), unit, wanted)
-                : wrongNumber(stripped, wanted);
+        return OddNumber.in(stripped, wanted)
+                .map(Reading.class::cast)
+                .orElseGet(() -> isNumber ? wrongUnit(matcher.group(2), unit, wanted) : wrongNumber(stripped, wanted));
     }
 
     /** The unit of {@code text}, if it is a number with one. */
@@ -143,43 +125,13 @@ public final class QuantityParser {
         return Double.isFinite(value) ? Optional.of(value) : Optional.empty();
     }
 
-    /** Whether what looks like a number with a strange unit is rather a number written in a way that is not read. */
-    private static boolean isOddlyWritten(String text) {
-        return COMMA_NUMBER.matcher(text).matches()
-                || GROUPED.matcher(text).matches()
-                || POINTS.matcher(text).matches()
-                || CLOCK.matcher(text).matches()
-                || RANGE.matcher(text).matches()
-                || FRACTION.matcher(text).matches()
-                || HEXADECIMAL.matcher(text).matches();
+    /** Why {@code text} is no number without a unit, where it is one in a way of writing that is not read. */
+    public static Optional<Reading.Unreadable> oddNumber(String text) {
+        String stripped = text.strip();
+        return stripped.length() <= LONGEST ? OddNumber.in(stripped) : Optional.empty();
     }
 
     private static Reading wrongNumber(String text, Dimension wanted) {
-        if (COMMA_NUMBER.matcher(text).matches()) {
-            return unreadable("a number has a decimal point and no commas", remedyForComma(text));
-        }
-        if (GROUPED.matcher(text).matches()) {
-            return unreadable(
-                    "a number has no blanks between its digits",
-                    "Write " + BLANK.matcher(text).replaceAll("") + ".");
-        }
-        if (POINTS.matcher(text).matches()) {
-            return unreadable(
-                    "a number has one decimal point", "Write " + text.replace(".", "") + " if points group thousands.");
-        }
-        if (CLOCK.matcher(text).matches()) {
-            return unreadable(
-                    wanted == Dimension.TIME
-                            ? "minutes and seconds are written like 1:30 min, with seconds from 0 to 59"
-                            : "is minutes and seconds, and not " + wanted.label(),
-                    example(wanted));
-        }
-        if (FRACTION.matcher(text).matches()) {
-            return unreadable("fractions are not read", "Write it as a decimal number, such as 0.25 in.");
-        }
-        if (RANGE.matcher(text).matches()) {
-            return unreadable("is a range, and not one number", example(wanted));
-        }
         boolean isNotFinite = NOT_FINITE.matcher(text).matches();
         String rule = isNotFinite
                 ? "must be a finite number with a unit"
@@ -217,31 +169,15 @@ public final class QuantityParser {
         return meant.map(known -> "Write " + known + ".").orElseGet(() -> example(wanted));
     }
 
-    private static String remedyForComma(String written) {
-        String text = BLANK.matcher(written).replaceAll("");
-        if (text.matches("[+-]?[1-9][0-9]{0,2}(,[0-9]{3})+([^0-9,].*)?")) {
-            // With a point behind it, or another comma, a comma can only be one of thousands.
-            boolean mayBeDecimal = text.matches("[^,]*,[0-9]{3}(?!\\.[0-9])[^,]*");
-            return "Write " + text.replace(",", "")
-                    + (mayBeDecimal
-                            ? " if the comma groups thousands, " + text.replaceFirst(",", ".")
-                                    + " if it is a decimal comma."
-                            : ".");
-        }
-        return text.matches("[^,]*,[^,]*")
-                ? "Write " + text.replace(".", "").replace(",", ".") + "."
-                : "Write it with a decimal point and no commas.";
-    }
-
     private static String allowed(Dimension wanted) {
         return wanted.label() + " are " + wanted.unitList();
     }
 
-    private static String example(Dimension wanted) {
+    static String example(Dimension wanted) {
         return "Write it like " + String.join(" or ", wanted.examples()) + ".";
     }
 
-    private static Reading unreadable(String rule, String remedy) {
+    private static Reading.Unreadable unreadable(String rule, String remedy) {
         return new Reading.Unreadable(rule, remedy);
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import runthrough.plant.LineFigure;
 import runthrough.quantity.Dimension;
+import runthrough.quantity.QuantityParser;
 import runthrough.scenario.grammar.Amount;
 import runthrough.scenario.grammar.Context;
 import runthrough.scenario.grammar.Count;
@@ -150,9 +151,20 @@ final class PricedLevers {
                     context.remedy());
             return Optional.empty();
         }
+        if (measured.isPresent() && isBare(written.get())) {
+            // The unit alone does not tell of what: another name may count something else.
+            context.error(
+                    written.get(), "must be " + Amount.positive(measured.get()).allowed());
+            return Optional.empty();
+        }
         return measured.isPresent()
                 ? Amount.positive(measured.get()).read(written.get(), context)
                 : ONE_OR_MORE.read(written.get(), context).map(Long::doubleValue);
+    }
+
+    private static boolean isBare(Raw written) {
+        return written instanceof Raw.Scalar scalar
+                && QuantityParser.readNumber(scalar.text()).isPresent();
     }
 
     private static String unit(Dimension dimension) {

@@ -64,6 +64,7 @@ public final class PageServer implements AutoCloseable {
     private final JobRoutes jobs;
     private volatile Javalin server;
     private Optional<Doorkeeper> doorkeeper = Optional.empty();
+    private boolean isClosed;
 
     private PageServer(String program, int threads, Access access) throws IOException {
         this.access = access;
@@ -116,7 +117,10 @@ public final class PageServer implements AutoCloseable {
      * All of the server anew, on the port that whoever has the page open knows: after memory was short, nobody knows what of the old one
      * is left, nor how long it takes to end.
      */
-    private void openAnew(int port) throws IOException {
+    private synchronized void openAnew(int port) throws IOException {
+        if (isClosed) {
+            return;
+        }
         Javalin old = server;
         for (Connector connector : old.jettyServer().server().getConnectors()) {
             ((NetworkConnector) connector).close();
@@ -182,8 +186,14 @@ public final class PageServer implements AutoCloseable {
         try (files) {
             doorkeeper.ifPresent(Doorkeeper::close);
             jobs.close();
-            server.stop();
+            stop();
         }
+    }
+
+    /** The last server, since none is opened after it. */
+    private synchronized void stop() {
+        isClosed = true;
+        server.stop();
     }
 
     private void configure(JavalinConfig config) {

@@ -63,8 +63,8 @@ class Plain {
     this.right = frame.wide;
     const x = (frame.left + frame.right) / 2;
     this.group = svg("g", {},
-      svg("text", { x, y: frame.strip - 112, "text-anchor": "middle", class: "big" }, "No accumulator: no strip is stored"),
-      svg("text", { x, y: frame.strip - 86, "text-anchor": "middle", class: "faint" }, "one strip from uncoiler to process"));
+      svg("text", { x, y: frame.strip - 112, "text-anchor": "middle", class: "big" }, frame.brief ? "No accumulator" : "No accumulator: no strip is stored"),
+      svg("text", { x, y: frame.strip - 86, "text-anchor": "middle", class: "faint" }, frame.brief ? "one strip" : "one strip from uncoiler to process"));
   }
 
   show() {}

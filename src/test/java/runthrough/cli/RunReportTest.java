@@ -89,7 +89,7 @@ class RunReportTest {
         session.write("taken", "I am a file");
 
         assertThat(refused("run", "lines/quick.yaml", "--out", "taken/report").err())
-                .contains("cannot take the report", "No report was written.");
+                .contains("cannot take the report", "Nothing was written there.");
         assertThat(filesBesideTheScenario()).containsExactly("taken");
     }
 

@@ -168,7 +168,7 @@ class SizeCommandTest {
                 .contains(
                         "Yet as the line is, waiting for people is the cause of 1 of 1 coil change that did not run through."
                                 + " People and breaks are the cheaper place to look.")
-                .contains("is named by run --levers.");
+                .contains("ask what would fix the line (run --levers).");
         JsonNode size = json("size", "break.yaml", "--no-report", "--json");
         assertThat(size.at("/smallest/capacity_m").asDouble()).isBetween(300.0, 340.0);
         assertThat(size.at("/failures/0/cause").asText()).isEqualTo("waiting-for-people");

@@ -26,6 +26,8 @@ class QuantityParserTest {
         "45m/min, SPEED, 0.75",
         "+45 m/min, SPEED, 0.75",
         "' 45   m/min ', SPEED, 0.75",
+        "45\u00a0m/min, SPEED, 0.75",
+        "45\u202fm/min, SPEED, 0.75",
         "1e3 mm, LENGTH, 1",
         "1.5E-1 m, LENGTH, 0.15",
         ".5 m, LENGTH, 0.5",
@@ -157,7 +159,13 @@ class QuantityParserTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"0x10 m", "0x1p3 m", "m", "", "about 3 m", "--3 m", "=3 m", "٣ m"})
+    @ValueSource(strings = {"0x10 m", "0x1p3 m"})
+    void hexadecimalDigitsAreRefused(String text) {
+        assertThat(refusal(text, Dimension.LENGTH)).startsWith("a number is written in decimal digits. Write it like ");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"m", "", "about 3 m", "--3 m", "=3 m", "٣ m"})
     void whatIsNotADecimalNumberIsRefused(String text) {
         assertThat(refusal(text, Dimension.LENGTH)).startsWith("must be a number with a unit of length");
     }

@@ -49,7 +49,7 @@ class BadScenarioTest {
         NaN m/min    | must be a finite number with a unit
         .inf         | must be a finite number with a unit
         -Infinity m/s| must be a finite number with a unit
-        0x10 m/min   | must be a number with a unit of speed
+        0x10 m/min   | a number is written in decimal digits
         0 m/min      | must be more than 0 m/min
         -45 m/min    | must be more than 0 m/min
         1e999 m/min  | must be a finite number with a unit
@@ -105,6 +105,8 @@ class BadScenarioTest {
         target: 0.99     | run.target = 0.99; the unit is missing; allowed for share are %
         seed: -1         | run.seed = -1; must be a whole number from 0 to
         replications: 0  | run.replications = 0; must be a whole number from 1 to 100000
+        replications: 1 000 | run.replications = 1 000; a number has no blanks between its digits. Write 1000.
+        replications: 4-8 | run.replications = 4-8; is a range, and not one number. Write one number.
         """)
     void aRunThatCannotBeIsRefused(String run, String message) {
         assertThat(refusal("run: {" + run + "}")).singleElement().asString().contains(message);

@@ -166,6 +166,7 @@ class HandoverKeysTest {
     @CsvSource(delimiter = '|', textBlock = """
         usable-capacity: {per: 1 s, price: 5, life: 10}       | usable-capacity.per       | is a unit of time, not of length | Write it like 12.5 m
         usable-capacity: {price: 5, life: 10}                 | usable-capacity.per       | is missing; must be a length  | such as 1 m.
+        accumulator.strands: {per: 2, price: 5, life: 10}     | accumulator.strands.per   | must be a length with its unit | how much of usable-capacity that pays for, such as 1 m.
         usable-capacity: {per: 0 m, price: 5, life: 10}       | usable-capacity.per       | more than 0                   | such as 1 m.
         joint-cycle-time: {per: 1 s, price: -5, life: 10}     | joint-cycle-time.price    | 0 or more                     | at time zero
         joint-cycle-time: {per: 1 s, price: 5}                | joint-cycle-time.life     | is missing                    | such as 10.

@@ -30,7 +30,8 @@ record FailuresNow(Sizing sizing, TargetStatus present) {
     /** Where to read on. */
     Optional<String> advice() {
         return cause().map(main ->
-                "What crew, or which element of work made shorter, would meet the target is named by run --levers.");
+                "To find what crew, or which element of work made shorter, would meet the target, ask what would fix the"
+                        + " line (run --levers).");
     }
 
     private Optional<Cause> cause() {

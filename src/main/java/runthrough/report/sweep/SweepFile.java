@@ -110,7 +110,7 @@ public final class SweepFile implements AutoCloseable {
 
     private ReportFolderException foreign(String line, String why) {
         return new ReportFolderException(
-                file + " is not what this sweep has left: of line " + line + ", " + why
+                file + " is not what this sweep has left: in line " + line + ", " + why
                         + ". Remove the file, or name another with --out.",
                 null);
     }

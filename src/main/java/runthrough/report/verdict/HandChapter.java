@@ -161,7 +161,7 @@ final class HandChapter {
         rows.add(fact("from one coil change to the next", Kind.TIME, hand.coilRun()));
         hand.limitingFactor()
                 .ifPresent(limit -> rows.add(List.of(
-                        Cell.of("limiting factor" + (limit == Limit.CAPACITY ? which() : "")),
+                        Cell.of("limiting factor, closed form" + (limit == Limit.CAPACITY ? which() : "")),
                         Cell.of(limit.name().toLowerCase(Locale.ROOT)),
                         Cell.none(),
                         Cell.none())));

@@ -135,7 +135,8 @@ public final class FolderWriter implements Outlet, AutoCloseable {
             cause = failure.getCause();
         }
         return new ReportFolderException(
-                folder + " cannot take the report; " + reason(cause) + " No report was written. Choose another folder.",
+                folder + " cannot take the report; " + reason(cause)
+                        + " Nothing was written there. Choose another folder.",
                 cause);
     }
 

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 import runthrough.plant.check.StandIn;
 import runthrough.quantity.QuantityParser;
+import runthrough.quantity.Reading;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -21,7 +22,7 @@ public record PlainNumber(Range range) implements Shape<Double> {
         Optional<Double> value =
                 raw instanceof Raw.Scalar scalar ? QuantityParser.readNumber(scalar.text()) : Optional.empty();
         if (value.isEmpty()) {
-            context.wrongShape(raw, allowed());
+            wrongShape(raw, allowed(), context);
             return Optional.empty();
         }
         if (!takes(value.get())) {
@@ -29,6 +30,15 @@ public record PlainNumber(Range range) implements Shape<Double> {
             return Optional.empty();
         }
         return value;
+    }
+
+    /** Says why {@code raw} is no plain number. */
+    static void wrongShape(Raw raw, String allowed, Context context) {
+        (raw instanceof Raw.Scalar scalar
+                        ? QuantityParser.oddNumber(scalar.text())
+                        : Optional.<Reading.Unreadable>empty())
+                .ifPresentOrElse(
+                        odd -> context.error(raw, odd.rule(), odd.remedy()), () -> context.wrongShape(raw, allowed));
     }
 
     @Override

@@ -6,6 +6,7 @@ package runthrough.web.job;
  */
 public final class Rounds implements AutoCloseable {
     private final Thread thread;
+    private volatile boolean isClosed;
 
     /** What is done in each of them. */
     @FunctionalInterface
@@ -25,8 +26,8 @@ public final class Rounds implements AutoCloseable {
         thread.start();
     }
 
-    private static void repeat(int pause, Round round) {
-        while (true) {
+    private void repeat(int pause, Round round) {
+        while (!isClosed) {
             try {
                 Thread.sleep(pause);
                 round.make();
@@ -38,9 +39,10 @@ public final class Rounds implements AutoCloseable {
         }
     }
 
-    /** No further round is begun. */
+    /** No further round is begun; one that is being made is interrupted. */
     @Override
     public void close() {
+        isClosed = true;
         thread.interrupt();
     }
 }

@@ -103,7 +103,7 @@ class ReportFolderTest {
         assertThatThrownBy(() -> write(folder, AS_IT_IS))
                 .isInstanceOf(ReportFolderException.class)
                 .hasMessageContaining("tube cannot take the report; ")
-                .hasMessageContaining(name + ": it is a folder, and must be a file. No report was written.");
+                .hasMessageContaining(name + ": it is a folder, and must be a file. Nothing was written there.");
         assertThat(names(disk)).containsExactlyInAnyOrder("tube", "tube/" + name, "tube/verdict.json");
         assertThat(folder.resolve(name)).isEmptyDirectory();
         assertThat(folder.resolve("verdict.json")).hasContent("an earlier one");
@@ -115,7 +115,7 @@ class ReportFolderTest {
         assertThatThrownBy(() -> write(disk.resolve("reports/tube"), new FullDisk(bytes)::open))
                 .isInstanceOf(ReportFolderException.class)
                 .hasMessageContaining("reports/tube cannot take the report; No space left on device.")
-                .hasMessageContaining("No report was written. Choose another folder.");
+                .hasMessageContaining("Nothing was written there. Choose another folder.");
         assertThat(names(disk)).isEmpty();
     }
 
@@ -148,7 +148,7 @@ class ReportFolderTest {
         assertThatThrownBy(() -> ReportFolder.open(file, BRIEF))
                 .isInstanceOf(ReportFolderException.class)
                 .hasMessageEndingWith(
-                        "tube cannot take the report; it is a file, and must be a folder. No report was written. Choose another "
+                        "tube cannot take the report; it is a file, and must be a folder. Nothing was written there. Choose another "
                                 + "folder.");
         assertThat(file).hasContent("a file");
     }

@@ -73,7 +73,7 @@ class FaultyDiskTest {
         } catch (ReportFolderException e) {
             assertThat(e)
                     .hasMessageContaining("cannot take the report; ")
-                    .hasMessageContaining("No report was written.");
+                    .hasMessageContaining("Nothing was written there.");
             return false;
         }
     }
