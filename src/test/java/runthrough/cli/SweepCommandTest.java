@@ -237,17 +237,17 @@ class SweepCommandTest {
 
         assertThat(nine("--out", "mine.txt").err())
                 .contains(
-                        "mine.txt is not what this sweep has left: of line 1, it is damaged, or not a line of this kind of"
+                        "mine.txt is not what this sweep has left: in line 1, it is damaged, or not a line of this kind of"
                                 + " sweep. Remove");
-        assertThat(nine("--out", "short.txt").err()).contains("of line 1, it is not a line of a sweep. Remove");
-        assertThat(nine("--out", "mine.jsonl").err()).contains("of line 1, it is damaged, or not a line of this kind");
-        assertThat(nine("--out", "whole.csv").err()).contains("of line 1, it is damaged, or not a line of this kind");
+        assertThat(nine("--out", "short.txt").err()).contains("in line 1, it is not a line of a sweep. Remove");
+        assertThat(nine("--out", "mine.jsonl").err()).contains("in line 1, it is damaged, or not a line of this kind");
+        assertThat(nine("--out", "whole.csv").err()).contains("in line 1, it is damaged, or not a line of this kind");
         assertThat(nine("--format", "csv", "--out", "mine.jsonl").err())
                 .contains("its header is not that of this sweep");
         assertThat(read("whole.csv")).isEqualTo(table);
         assertThat(read("short.txt")).isEqualTo("dear");
         assertThat(read("mine.jsonl")).isEqualTo("{\"case\": 1, \"mine\": 2}\n");
-        assertThat(nine("--out", "other.jsonl").err()).contains("of line 1, it is of another sweep (");
+        assertThat(nine("--out", "other.jsonl").err()).contains("in line 1, it is of another sweep (");
         assertThat(read("mine.txt")).isEqualTo("dear diary\n");
         assertThat(read("other.jsonl")).isEqualTo(other);
     }

@@ -33,6 +33,9 @@ public final class BrowserSession implements AutoCloseable {
     private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
     private static final Duration PATIENCE = Duration.ofSeconds(60);
 
+    /** Each look costs the machine more than the page itself does in as long. */
+    private static final Duration POLL = Duration.ofMillis(100);
+
     private final Path profile;
     private final Path downloads;
     private final ChromeDriver driver;
@@ -164,7 +167,7 @@ public final class BrowserSession implements AutoCloseable {
     }
 
     public void await(String what, BooleanSupplier condition) {
-        new WebDriverWait(driver, PATIENCE, Duration.ofMillis(30))
+        new WebDriverWait(driver, PATIENCE, POLL)
                 .ignoring(org.openqa.selenium.StaleElementReferenceException.class)
                 .withMessage(() -> "waited in vain for: " + what + "; the page says "
                         + all("#word, #sentence").stream()
@@ -183,9 +186,8 @@ public final class BrowserSession implements AutoCloseable {
     public void awaitSettled() {
         await(
                 "a settled answer",
-                () -> "true".equals(find("body").getDomAttribute("data-settled"))
-                        && !String.valueOf(find("#answer").getDomAttribute("class"))
-                                .contains("waiting"));
+                () -> Boolean.TRUE.equals(driver.executeScript("return document.body.dataset.settled === 'true'"
+                        + " && !document.querySelector('#answer')?.classList.contains('waiting')")));
     }
 
     /** The one file that was downloaded under a name that ends so. */
