@@ -1,5 +1,5 @@
 // Files and links to hand over. A link holds the scenario behind its #, which a browser never sends to anybody.
-import { byId, download } from "./dom.js";
+import { byId, download, el } from "./dom.js";
 import { ask, attached } from "./api.js";
 import { job } from "./jobs.js";
 
@@ -50,13 +50,15 @@ async function squeezed(bytes, through) {
 
 export function wireHandover(state) {
   const note = byId("handover-note");
+  // Each has a place of its own: a document under way leaves what is said of a link beside it.
   const telling = async (work, done) => {
-    note.textContent = "Working …";
+    const own = el("span", {}, "Working …");
+    note.append(own);
     try {
-      await work();
-      note.textContent = done;
+      await work(own);
+      own.textContent = done;
     } catch (e) {
-      note.textContent = e.message;
+      own.textContent = e.message;
     }
   };
   const body = () => ({ text: state.text, name: state.name, units: state.units });
@@ -65,9 +67,9 @@ export function wireHandover(state) {
     const file = await ask("/api/scenario", body());
     download(file, `${state.name}.${file.type.includes("zip") ? "zip" : "yaml"}`);
   };
-  byId("get-document").addEventListener("click", () => telling(async () => {
+  byId("get-document").addEventListener("click", () => telling(async (own) => {
     const { pdf } = await job("document", body(), (done) => {
-      note.textContent = `Working on the document: ${Math.round(100 * done)} % …`;
+      own.textContent = `Working on the document: ${Math.round(100 * done)} % …`;
     });
     download(new Blob([Uint8Array.from(atob(pdf), (letter) => letter.charCodeAt(0))], { type: "application/pdf" }), `${state.name}-document.pdf`);
   }, "The document is among your downloads."));
@@ -83,7 +85,7 @@ export function wireHandover(state) {
   }, "The link is in the address bar, and copied where the browser allows it."));
   byId("handover").querySelector(".sheet").addEventListener("click", (event) => event.target.closest("button") && close(byId("handover")));
   // What was said stays until somebody goes on with something else.
-  addEventListener("pointerdown", () => note.textContent.endsWith("…") || (note.textContent = ""));
+  addEventListener("pointerdown", () => [...note.children].forEach((own) => own.textContent.endsWith("…") || own.remove()));
 }
 
 /** A menu closes where something else is clicked, is gone to or opens, and by Escape. */

@@ -46,6 +46,20 @@ class MixSharesTest {
         assertThat(edited.text().open().read()).isInstanceOf(ScenarioReading.Accepted.class);
     }
 
+    /** The page names a coil of a mix as the file does, a person may count it. */
+    @ParameterizedTest
+    @CsvSource({"coils.mix.1.5 x 200.weight", "coils.mix[2].weight"})
+    void aCoilIsNamedOrCounted(String path) {
+        ScenarioText named = new ScenarioText(
+                Path.of("line.yaml"),
+                mix("50 %, 30 %, 20 %").text().replace("{weight: 30 %", "{name: 1.5 x 200, weight: 30 %"));
+
+        assertThat(named.with(List.of(new ScenarioText.Change.Write(path, "60 %")))
+                        .text()
+                        .text())
+                .contains("weight: 28.5714 %", "weight: 60 %", "weight: 11.4286 %");
+    }
+
     /** Nothing is left for the others: that is said as of any mix. */
     @ParameterizedTest
     @CsvSource({"100 %", "140 %", "0 %"})

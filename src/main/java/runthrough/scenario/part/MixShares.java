@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -13,7 +14,9 @@ import runthrough.quantity.QuantityParser;
 
 /** The shares of a mix, in percent, one of which is changed: the others keep their proportions and make room for it. */
 public final class MixShares {
-    private static final Pattern WEIGHT = Pattern.compile("(.*\\[)\\d{1,9}]\\.weight");
+    /** Of a coil by its name, or by its number in the mix. */
+    private static final Pattern WEIGHT = Pattern.compile("coils(?:\\.mix)?(?:\\[(\\d{1,9})]|\\..+)\\.weight");
+
     private static final BigDecimal ALL = BigDecimal.valueOf(100);
 
     /** After the point of a percentage that was worked out. */
@@ -32,18 +35,20 @@ public final class MixShares {
      * @param shares all shares of the scenario (0 to 1) by their paths
      */
     public static Map<String, String> beside(String path, String value, Map<String, Double> shares) {
-        Matcher weight = WEIGHT.matcher(path);
-        if (!weight.matches()
-                || !(QuantityParser.read(value, Dimension.SHARE) instanceof Quantity share)
-                || share.si() <= 0) {
+        if (!(QuantityParser.read(value, Dimension.SHARE) instanceof Quantity share) || share.si() <= 0) {
             return Map.of();
         }
         Map<String, Double> others = new LinkedHashMap<>(shares);
-        others.keySet().removeIf(other -> {
-            Matcher own = WEIGHT.matcher(other);
-            return other.equals(path) || !own.matches() || !own.group(1).equals(weight.group(1));
-        });
-        return filled(ALL.subtract(BigDecimal.valueOf(share.value())), others);
+        others.keySet().removeIf(other -> !isWeight(other));
+        boolean isOfMix =
+                others.remove(path) != null || others.remove(byNumber(path, List.copyOf(others.keySet()))) != null;
+        return isOfMix ? filled(ALL.subtract(BigDecimal.valueOf(share.value())), others) : Map.of();
+    }
+
+    private static String byNumber(String path, List<String> weights) {
+        Matcher weight = WEIGHT.matcher(path);
+        int number = weight.matches() && weight.group(1) != null ? Integer.parseInt(weight.group(1)) : 0;
+        return number >= 1 && number <= weights.size() ? weights.get(number - 1) : "";
     }
 
     /** {@code others} made as large as {@code rest} (%) together: to the last digit, so the last of them takes what rounding left. */
